@@ -1,0 +1,35 @@
+package takeup.exposure;
+
+import java.time.OffsetDateTime;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What the meter said, reduced to one value: EV 11.3 at ISO 100, incident, typed {@code m 5.6 125}.
+ *
+ * @param ev100 the light as EV at ISO 100; of several readings their mean, or the lowest or highest
+ * @param method how it was read
+ * @param typed the line as it was typed
+ * @param spanStops how far several readings lie apart, in stops; empty for a single one
+ * @param zone the zone that a spot reading was placed on, 0 to 10
+ * @param index the film speed that the meter was set to, where the reading depended on it
+ * @param at when it was taken
+ */
+public record Light(ExposureValue ev100, Method method, String typed, OptionalDouble spanStops, OptionalInt zone,
+        OptionalDouble index, OffsetDateTime at) {
+    /** How light was read. */
+    public enum Method {
+        INCIDENT("incident"), REFLECTED("reflected"), SPOT("spot"), CAMERA("camera"), SKY("sky"), LUX("lux");
+
+        private final String word;
+
+        Method(String word) {
+            this.word = word;
+        }
+
+        /** The word in files. */
+        public String word() {
+            return word;
+        }
+    }
+}

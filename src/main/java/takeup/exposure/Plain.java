@@ -1,0 +1,52 @@
+package takeup.exposure;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as plain decimals with a point, never with an exponent or a local sign: {@code 2.8}, {@code 11}, {@code 0.008}. */
+public final class Plain {
+    private Plain() {
+    }
+
+    /** The shortest decimal that reads back as the same number, without a trailing {@code .0}: {@code 5.6}, {@code 11}. */
+    public static String number(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            return Long.toString((long) value);
+        }
+        String text = Double.toString(value);
+        return text.indexOf('E') < 0 ? text : new BigDecimal(text).stripTrailingZeros().toPlainString();
+    }
+
+    /** Exactly so many decimals, halves away from zero: {@code decimals(0.25, 1)} is {@code 0.3}. A zero carries no sign. */
+    public static String decimals(double value, int places) {
+        String text = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
+        if (text.startsWith("-") && isZero(text)) {
+            return text.substring(1);
+        }
+        return text;
+    }
+
+    /** At most so many significant digits, trailing zeros dropped: {@code digits(12.3456, 3)} is {@code 12.3}. */
+    public static String digits(double value, int significant) {
+        return number(rounded(value, significant));
+    }
+
+    /** The number rounded to so many significant digits. */
+    public static double rounded(double value, int significant) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return value;
+        }
+        return BigDecimal.valueOf(value).round(new MathContext(significant, RoundingMode.HALF_UP)).doubleValue();
+    }
+
+    private static boolean isZero(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            if (c >= '1' && c <= '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,42 @@
+package takeup.kit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import takeup.exposure.ExposureTime;
+
+/**
+ * A camera body as its profile describes it: "645 reflex", 6x4.5, 16 frames on 120, two backs.
+ *
+ * <p>A camera without a shutter dial or without lenses sets itself; its frames are logged with nulls.
+ *
+ * @param key what is typed after {@code cam}
+ * @param name as people call it
+ * @param frameSize the size of one picture
+ * @param frames how many frames a roll of each film size holds, by this camera's own counter; in the profile's order
+ * @param backs the names of interchangeable backs; empty for a fixed one
+ * @param shutter the dial, if there is one to set
+ * @param syncTime the fastest time for electronic flash, if there is a limit
+ * @param lenses the lenses, the one that is on first
+ */
+public record Camera(String key, String name, FrameSize frameSize, Map<FilmSize, Integer> frames, List<String> backs,
+        Optional<Shutter> shutter, Optional<ExposureTime> syncTime, List<Lens> lenses) {
+    public Camera {
+        // Not Map.copyOf: the first film size of the profile is the usual one.
+        frames = Collections.unmodifiableMap(new LinkedHashMap<>(frames));
+        backs = List.copyOf(backs);
+        lenses = List.copyOf(lenses);
+    }
+
+    /** The lens of that key. */
+    public Optional<Lens> lens(String lensKey) {
+        return lenses.stream().filter(it -> it.key().equalsIgnoreCase(lensKey)).findFirst();
+    }
+
+    /** Whether the camera chooses aperture and time by itself. */
+    public boolean isAutomatic() {
+        return lenses.isEmpty() || shutter.isEmpty();
+    }
+}

@@ -1,0 +1,164 @@
+package takeup.kit;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * JSON text to {@link Json} and back. Strict: duplicate names, a second document, deep nesting, endless strings and
+ * numbers without an end (1e999) are refused.
+ */
+public final class JsonText {
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
+                    .maxStringLength(20_000).maxNumberLength(64).maxNameLength(200).build())
+            .build();
+
+    private JsonText() {
+    }
+
+    /** Why a text is no acceptable JSON, and on which line. */
+    public static final class NotJson extends Exception {
+        private static final long serialVersionUID = 1;
+        private final int line;
+
+        NotJson(int line, String why) {
+            super(why);
+            this.line = line;
+        }
+
+        /** The line, from 1. */
+        public int line() {
+            return line;
+        }
+    }
+
+    /** The one document that the text holds. */
+    public static Json read(String text) throws NotJson {
+        try (JsonParser parser = FACTORY.createParser(text)) {
+            if (parser.nextToken() == null) {
+                throw new NotJson(1, "the file is empty");
+            }
+            Json json = value(parser);
+            if (parser.nextToken() != null) {
+                throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
+            }
+            return json;
+        } catch (JsonProcessingException e) {
+            int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNr());
+            throw new NotJson(line, plainly(e.getOriginalMessage()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String plainly(String message) {
+        int end = message.indexOf('\n');
+        String first = end < 0 ? message : message.substring(0, end);
+        int aside = first.indexOf(" (");
+        return "this is not JSON: " + (aside > 0 ? first.substring(0, aside) : first);
+    }
+
+    private static Json value(JsonParser parser) throws IOException, NotJson {
+        int line = parser.currentTokenLocation().getLineNr();
+        JsonToken token = parser.currentToken();
+        switch (token) {
+            case START_OBJECT: {
+                Map<String, Json> fields = new LinkedHashMap<>();
+                while (parser.nextToken() != JsonToken.END_OBJECT) {
+                    String name = parser.currentName();
+                    parser.nextToken();
+                    fields.put(name, value(parser));
+                }
+                return new Json.Obj(fields, line);
+            }
+            case START_ARRAY: {
+                List<Json> items = new ArrayList<>();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    items.add(value(parser));
+                }
+                return new Json.Arr(items, line);
+            }
+            case VALUE_STRING:
+                return new Json.Text(parser.getText(), line);
+            case VALUE_NUMBER_INT:
+            case VALUE_NUMBER_FLOAT: {
+                double number = parser.getDoubleValue();
+                if (!Double.isFinite(number)) {
+                    throw new NotJson(line, "a number is too large");
+                }
+                return new Json.Num(number, line);
+            }
+            case VALUE_TRUE:
+            case VALUE_FALSE:
+                return new Json.Bool(token == JsonToken.VALUE_TRUE, line);
+            case VALUE_NULL:
+                return new Json.Nil(line);
+            default:
+                throw new NotJson(line, "this is not JSON");
+        }
+    }
+
+    /** On one line, without blanks that mean nothing. */
+    public static String line(Json json) {
+        return write(json, false);
+    }
+
+    /** On several lines, two blanks a level, ending in a line feed. */
+    public static String pretty(Json json) {
+        return write(json, true) + "\n";
+    }
+
+    private static String write(Json json, boolean pretty) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+            if (pretty) {
+                DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+                generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+            }
+            write(json, generator);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static void write(Json json, JsonGenerator generator) throws IOException {
+        if (json instanceof Json.Obj object) {
+            generator.writeStartObject();
+            for (Map.Entry<String, Json> field : object.fields().entrySet()) {
+                generator.writeFieldName(field.getKey());
+                write(field.getValue(), generator);
+            }
+            generator.writeEndObject();
+        } else if (json instanceof Json.Arr array) {
+            generator.writeStartArray();
+            for (Json item : array.items()) {
+                write(item, generator);
+            }
+            generator.writeEndArray();
+        } else if (json instanceof Json.Text string) {
+            generator.writeString(string.value());
+        } else if (json instanceof Json.Num number) {
+            generator.writeNumber(takeup.exposure.Plain.number(number.value()));
+        } else if (json instanceof Json.Bool bool) {
+            generator.writeBoolean(bool.value());
+        } else {
+            generator.writeNull();
+        }
+    }
+}

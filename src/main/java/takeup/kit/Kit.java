@@ -1,0 +1,128 @@
+package takeup.kit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All cameras, stocks and meters that profiles describe, each read when it is first asked for. Who opens the files is
+ * the {@link Shelf}'s business.
+ */
+public final class Kit {
+    private final Shelf shelf;
+    private final Map<String, ProfileReader.Read<?>> read = new HashMap<>();
+
+    /** The three sorts of profile, named as their folders are. */
+    public enum Sort { CAMERAS, STOCKS, METERS }
+
+    /** Where the texts of profiles come from. */
+    public interface Shelf {
+        /** The keys of that sort in order of the alphabet, the photographer's own and the shipped ones, each once. */
+        List<String> keys(Sort sort);
+
+        /** The file of that key, the photographer's own before a shipped one. */
+        Optional<File> file(Sort sort, String key);
+    }
+
+    /**
+     * The text of a profile file.
+     *
+     * @param name the file as it is named in messages
+     * @param text what it holds; empty where it could not be read
+     * @param problem why it could not be read; empty where it could
+     */
+    public record File(String name, String text, Optional<String> problem) {
+    }
+
+    /** A kit on a shelf. */
+    public Kit(Shelf shelf) {
+        this.shelf = shelf;
+    }
+
+    /** The camera of that key; empty if there is none or its file is wrong. */
+    public Optional<Camera> camera(String key) {
+        return profile(Sort.CAMERAS, key, Camera.class);
+    }
+
+    /** The stock of that key; empty if there is none or its file is wrong. */
+    public Optional<Stock> stock(String key) {
+        return profile(Sort.STOCKS, key, Stock.class);
+    }
+
+    /** The meter of that key; empty if there is none or its file is wrong. */
+    public Optional<Meter> meter(String key) {
+        return profile(Sort.METERS, key, Meter.class);
+    }
+
+    /** The keys of that sort. */
+    public List<String> keys(Sort sort) {
+        return shelf.keys(sort);
+    }
+
+    /** What is wrong with, or to be said of, the file of that key; empty if nothing is, or there is no such file. */
+    public List<String> problems(Sort sort, String key) {
+        return read(sort, key).map(ProfileReader.Read::problems).orElse(List.of());
+    }
+
+    /** Why a key names nothing: the file's own problem, or that it is unknown, with the nearest known one. */
+    public String whyNot(Sort sort, String key) {
+        List<String> problems = problems(sort, key);
+        if (!problems.isEmpty()) {
+            return problems.get(problems.size() - 1);
+        }
+        String one = switch (sort) {
+            case CAMERAS -> "camera";
+            case STOCKS -> "stock";
+            case METERS -> "meter";
+        };
+        List<String> known = keys(sort);
+        return Nearest.to(key, known).map(it -> key + " is no " + one + " known here; did you mean " + it + "?")
+                .orElseGet(() -> key + " is no " + one + " known here; known: " + listed(known));
+    }
+
+    /** Every problem of every file: reads them all. */
+    public List<String> allProblems() {
+        List<String> all = new ArrayList<>();
+        for (Sort sort : Sort.values()) {
+            for (String key : keys(sort)) {
+                all.addAll(problems(sort, key));
+            }
+        }
+        return all;
+    }
+
+    private static String listed(List<String> keys) {
+        return keys.isEmpty() ? "none" : String.join(", ", keys.size() > 14 ? keys.subList(0, 14) : keys) + (keys.size() > 14 ? " and more" : "");
+    }
+
+    private <T> Optional<T> profile(Sort sort, String key, Class<T> type) {
+        return read(sort, key).flatMap(ProfileReader.Read::profile).map(type::cast);
+    }
+
+    private Optional<ProfileReader.Read<?>> read(Sort sort, String typed) {
+        String key = typed.toLowerCase(Locale.ROOT);
+        if (!ProfileReader.isKey(key)) {
+            return Optional.empty();
+        }
+        String name = sort + "/" + key;
+        ProfileReader.Read<?> known = read.get(name);
+        if (known == null) {
+            Optional<File> found = shelf.file(sort, key);
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            File file = found.get();
+            known = file.problem().isPresent() ? new ProfileReader.Read<>(Optional.empty(), List.of(file.problem().get()))
+                    : switch (sort) {
+                        case CAMERAS -> ProfileReader.camera(key, file.name(), file.text());
+                        case STOCKS -> ProfileReader.stock(key, file.name(), file.text());
+                        case METERS -> ProfileReader.meter(key, file.name(), file.text());
+                    };
+            read.put(name, known);
+        }
+        return Optional.of(known);
+    }
+}

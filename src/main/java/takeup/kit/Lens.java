@@ -1,0 +1,35 @@
+package takeup.kit;
+
+import takeup.exposure.Plain;
+
+/**
+ * A lens of a camera: 80mm f/2.8.
+ *
+ * @param key what is typed after {@code lens}
+ * @param name as it is written in the log
+ * @param shortestMm the focal length in mm, or the short end of a zoom
+ * @param longestMm the same, or the long end
+ * @param ring the aperture ring
+ */
+public record Lens(String key, String name, double shortestMm, double longestMm, Ring ring) {
+    public Lens {
+        if (!(shortestMm > 0 && longestMm >= shortestMm && longestMm <= 5000)) {
+            throw new IllegalArgumentException("a focal length lies above 0 and up to 5000 mm, the short end of a zoom first");
+        }
+    }
+
+    /** Whether its focal length can be changed. */
+    public boolean isZoom() {
+        return longestMm > shortestMm;
+    }
+
+    /** Whether the lens can be set to that focal length. */
+    public boolean reaches(double focalMm) {
+        return focalMm >= shortestMm - 0.05 && focalMm <= longestMm + 0.05;
+    }
+
+    /** The focal lengths in words: {@code 80 mm} or {@code 28 to 90 mm}. */
+    public String focalWords() {
+        return Plain.number(shortestMm) + (isZoom() ? " to " + Plain.number(longestMm) : "") + " mm";
+    }
+}

@@ -1,0 +1,180 @@
+package takeup.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import takeup.exposure.Plain;
+import takeup.exposure.Scale;
+
+/**
+ * The fields of one object of a profile, read one by one. What is asked for is known; what is left over at the end is
+ * told with the nearest known name. A wrong value stops the reading of that file.
+ */
+final class ProfileFields {
+    private final String file;
+    private final Json.Obj object;
+    private final List<String> notes;
+    private final List<String> asked = new ArrayList<>(List.of("source", "note"));
+
+    ProfileFields(String file, Json.Obj object, List<String> notes) {
+        this.file = file;
+        this.object = object;
+        this.notes = notes;
+    }
+
+    /** A wrong value: where, which field, what is allowed. */
+    static final class Wrong extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Wrong(String where) {
+            super(where, null, false, false);
+        }
+    }
+
+    Wrong wrong(int line, String field, String allowed) {
+        return new Wrong(file + ":" + line + ": " + field + " " + allowed);
+    }
+
+    /** Tells of fields that nobody asked for. */
+    void done() {
+        for (var field : object.fields().entrySet()) {
+            if (!asked.contains(field.getKey())) {
+                notes.add(file + ":" + field.getValue().line() + ": " + field.getKey() + " is no field known here, and is left out"
+                        + Nearest.question(field.getKey(), asked));
+            }
+        }
+    }
+
+    boolean has(String field) {
+        asked.add(field);
+        return object.field(field).isPresent();
+    }
+
+    private Json need(String field) {
+        asked.add(field);
+        return object.field(field).orElseThrow(() -> wrong(object.line(), field, "is missing"));
+    }
+
+    String text(String field) {
+        if (need(field) instanceof Json.Text text && !text.value().isBlank() && text.value().length() <= 80) {
+            return text.value();
+        }
+        throw wrong(need(field).line(), field, "is text of 1 to 80 letters in quotes");
+    }
+
+    double number(String field, double least, double most) {
+        if (need(field) instanceof Json.Num number && number.value() >= least && number.value() <= most) {
+            return number.value();
+        }
+        throw wrong(need(field).line(), field, "is a number from " + Plain.number(least) + " to " + Plain.number(most));
+    }
+
+    double number(String field, double least, double most, double otherwise) {
+        return has(field) ? number(field, least, most) : otherwise;
+    }
+
+    /** A count: a part of a frame is refused, not cut off. */
+    int whole(String field, int least, int most) {
+        if (need(field) instanceof Json.Num number && number.value() == Math.rint(number.value())
+                && number.value() >= least && number.value() <= most) {
+            return (int) number.value();
+        }
+        throw wrong(need(field).line(), field, "is a whole number from " + least + " to " + most);
+    }
+
+    boolean flag(String field) {
+        if (!has(field)) {
+            return false;
+        }
+        if (need(field) instanceof Json.Bool bool) {
+            return bool.value();
+        }
+        throw wrong(need(field).line(), field, "is true or false");
+    }
+
+    /** One of some words. */
+    <T> T word(String field, Function<String, Optional<T>> named, String allowed) {
+        Json json = need(field);
+        Optional<T> found = json instanceof Json.Text text ? named.apply(text.value()) : Optional.empty();
+        return found.orElseThrow(() -> wrong(json.line(), field, "is one of " + allowed));
+    }
+
+    Optional<Scale> step() {
+        if (!has("step")) {
+            return Optional.empty();
+        }
+        return Optional.of(word("step", word -> {
+            for (Scale scale : Scale.values()) {
+                if (scale.name().toLowerCase(Locale.ROOT).equals(word)) {
+                    return Optional.of(scale);
+                }
+            }
+            return Optional.empty();
+        }, "full, half, third"));
+    }
+
+    ProfileFields inside(String field) {
+        if (need(field) instanceof Json.Obj inner) {
+            return new ProfileFields(file, inner, notes);
+        }
+        throw wrong(need(field).line(), field, "is an object in braces");
+    }
+
+    List<Json> list(String field, int most) {
+        if (need(field) instanceof Json.Arr array && !array.items().isEmpty() && array.items().size() <= most) {
+            return array.items();
+        }
+        throw wrong(need(field).line(), field, "is a list in brackets of 1 to " + most + " items");
+    }
+
+    ProfileFields inside(Json item, String field) {
+        if (item instanceof Json.Obj inner) {
+            return new ProfileFields(file, inner, notes);
+        }
+        throw wrong(item.line(), field, "holds objects in braces");
+    }
+
+    /** An exposure time as text, in seconds as printed. */
+    double seconds(String field) {
+        return seconds(need(field), field);
+    }
+
+    double seconds(Json json, String field) {
+        if (json instanceof Json.Text text) {
+            String word = text.value();
+            double seconds = word.startsWith("1/") ? 1 / plain(word.substring(2))
+                    : word.endsWith("s") ? plain(word.substring(0, word.length() - 1)) : -1;
+            if (seconds > 0 && seconds <= 86_400) {
+                return seconds;
+            }
+        }
+        throw wrong(json.line(), field, "is a time such as \"1/125\" or \"2s\"");
+    }
+
+    /** Digits with at most one point; -1 for anything else, also for what Java alone calls a number: {@code 125d}, {@code 0x10}. */
+    private static double plain(String word) {
+        int points = 0;
+        for (int at = 0; at < word.length(); at++) {
+            char c = word.charAt(at);
+            points += c == '.' ? 1 : 0;
+            if (c != '.' && !(c >= '0' && c <= '9')) {
+                return -1;
+            }
+        }
+        return points > 1 || word.length() == points ? -1 : Double.parseDouble(word);
+    }
+
+    int line(String field) {
+        return object.field(field).map(Json::line).orElse(object.line());
+    }
+
+    Json.Obj object() {
+        return object;
+    }
+
+    void ask(String field) {
+        asked.add(field);
+    }
+}

@@ -1,0 +1,117 @@
+package takeup.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Reciprocity;
+
+/** Profiles as JSON that {@link ProfileReader} reads back as equal, so that a roll keeps the camera and stock as they were. */
+public final class ProfileJson {
+    private ProfileJson() {
+    }
+
+    /** A camera, its key inside. */
+    public static Json.Obj of(Camera camera) {
+        Json.Obj frames = Json.object();
+        camera.frames().forEach((size, count) -> frames.and(size.toString(), count));
+        Json.Obj json = Json.object().and("name", camera.name()).and("frameSize", camera.frameSize()).and("frames", frames);
+        if (!camera.backs().isEmpty()) {
+            json.and("backs", camera.backs());
+        }
+        camera.shutter().ifPresent(it -> json.and("times", of(it)));
+        camera.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
+        if (!camera.lenses().isEmpty()) {
+            json.and("lenses", camera.lenses().stream().map(ProfileJson::of).toList());
+        }
+        return json;
+    }
+
+    private static Json.Obj of(Shutter shutter) {
+        Json.Obj json = Json.object();
+        if (shutter.scale().isPresent() && shutter.marks().size() > 1) {
+            json.and("step", step(shutter.scale().get().name())).and("longest", time(shutter.longest())).and("fastest", time(shutter.fastest()));
+        } else {
+            json.and("marks", shutter.marks().stream().map(ProfileJson::time).toList());
+        }
+        return json.and("bulb", shutter.bulb());
+    }
+
+    /** A lens. */
+    public static Json.Obj of(Lens lens) {
+        Json.Obj json = Json.object().and("key", lens.key()).and("name", lens.name())
+                .and("focalMm", lens.isZoom() ? List.of(lens.shortestMm(), lens.longestMm()) : lens.shortestMm());
+        if (lens.ring().scale().isPresent()) {
+            return json.and("widest", lens.ring().widest().fNumber()).and("narrowest", lens.ring().narrowest().fNumber())
+                    .and("step", step(lens.ring().scale().get().name()));
+        }
+        return json.and("marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
+    }
+
+    /** A stock. */
+    public static Json.Obj of(Stock stock) {
+        return Json.object().and("name", stock.name()).and("kind", stock.kind()).and("process", stock.process())
+                .and("boxSpeed", stock.boxSpeed().arithmetic()).and("usualEI", stock.usualIndex().arithmetic())
+                .and("filmSizes", stock.filmSizes().stream().map(Object::toString).toList())
+                .and("latitude", Json.object().and("underStops", stock.underStops()).and("overStops", stock.overStops()))
+                .and("reciprocity", of(stock.reciprocity()));
+    }
+
+    private static Json.Obj of(Reciprocity reciprocity) {
+        if (reciprocity instanceof Reciprocity.Power power) {
+            return Json.object().and("model", "power").and("exponent", power.exponent()).and("fromSeconds", power.fromSeconds());
+        }
+        if (reciprocity instanceof Reciprocity.Table table) {
+            return Json.object().and("model", "table").and("points", points(table.points()));
+        }
+        if (reciprocity instanceof Reciprocity.Opening opening) {
+            return Json.object().and("model", "stops").and("points", points(opening.points()));
+        }
+        Json.Obj none = Json.object().and("model", "none");
+        ((Reciprocity.None) reciprocity).upToSeconds().ifPresent(it -> none.and("upToSeconds", it));
+        return none;
+    }
+
+    private static List<List<Double>> points(List<Reciprocity.Point> points) {
+        List<List<Double>> pairs = new ArrayList<>();
+        points.forEach(it -> pairs.add(List.of(it.seconds(), it.value())));
+        return pairs;
+    }
+
+    /** A time as a profile writes it: {@code 1/125} or {@code 2s}, never minutes. */
+    private static String time(ExposureTime time) {
+        String print = time.toString();
+        return print.indexOf('m') < 0 ? print : takeup.exposure.Plain.number(time.seconds()) + "s";
+    }
+
+    private static String step(String name) {
+        return name.toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** A camera written by {@link #of(Camera)}. */
+    public static ProfileReader.Read<Camera> camera(String key, String file, Json.Obj json) {
+        List<String> notes = new ArrayList<>();
+        return attempt(notes, () -> ProfileReader.camera(key, new ProfileFields(file, json, notes)));
+    }
+
+    /** A stock written by {@link #of(Stock)}. */
+    public static ProfileReader.Read<Stock> stock(String key, String file, Json.Obj json) {
+        List<String> notes = new ArrayList<>();
+        return attempt(notes, () -> ProfileReader.stock(key, new ProfileFields(file, json, notes)));
+    }
+
+    /** A lens written by {@link #of(Lens)}. */
+    public static ProfileReader.Read<Lens> lens(String file, Json.Obj json) {
+        List<String> notes = new ArrayList<>();
+        return attempt(notes, () -> ProfileReader.lens(new ProfileFields(file, json, notes)));
+    }
+
+    private static <T> ProfileReader.Read<T> attempt(List<String> notes, java.util.function.Supplier<T> reading) {
+        try {
+            return new ProfileReader.Read<>(java.util.Optional.of(reading.get()), notes);
+        } catch (ProfileFields.Wrong e) {
+            notes.add(e.getMessage());
+            return new ProfileReader.Read<>(java.util.Optional.empty(), notes);
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package takeup.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Scale;
+import takeup.exposure.Stops;
+
+/**
+ * The shutter's dial: its marks, longest first, and the scale that its prints are read on.
+ *
+ * @param marks at least one, longest first
+ * @param scale full, half or third stops; empty where the marks are irregular
+ * @param bulb whether it can be held open for as long as one likes
+ */
+public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean bulb) {
+    public Shutter {
+        marks = List.copyOf(marks);
+        if (marks.isEmpty()) {
+            throw new IllegalArgumentException("a dial has at least one mark");
+        }
+    }
+
+    /** The marks of a scale between two ends (seconds as printed), which are marks in any case. */
+    public static Shutter between(double longest, double fastest, Scale scale, boolean bulb) {
+        ExposureTime first = scale.time(longest).orElseGet(() -> Scale.anyTime(longest));
+        ExposureTime last = scale.time(fastest).orElseGet(() -> Scale.anyTime(fastest));
+        if (!(first.exactSeconds() > last.exactSeconds())) {
+            throw new IllegalArgumentException("the fastest time is the shorter one");
+        }
+        List<ExposureTime> marks = new ArrayList<>();
+        marks.add(first);
+        for (ExposureTime mark : scale.times()) {
+            if (mark.stops() < first.stops() - 1e-9 && mark.stops() > last.stops() + 1e-9) {
+                marks.add(mark);
+            }
+        }
+        marks.add(last);
+        return new Shutter(marks, Optional.of(scale), bulb);
+    }
+
+    /** Irregular marks as they are engraved, in seconds; a print on no scale is taken at face value. */
+    public static Shutter of(List<Double> prints, boolean bulb) {
+        List<ExposureTime> marks = new ArrayList<>();
+        for (double print : prints) {
+            ExposureTime mark = Scale.anyTime(print);
+            if (!marks.isEmpty() && mark.exactSeconds() >= marks.get(marks.size() - 1).exactSeconds()) {
+                throw new IllegalArgumentException("the marks run from the longest to the fastest");
+            }
+            marks.add(mark);
+        }
+        return new Shutter(marks, Optional.empty(), bulb);
+    }
+
+    /** The mark of this dial with that printed time. */
+    public Optional<ExposureTime> mark(double seconds) {
+        for (ExposureTime mark : marks) {
+            if (Math.abs(mark.seconds() - seconds) < 1e-6 * seconds) {
+                return Optional.of(mark);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What a time stands for here: a mark, a mark of the scale past the fastest, or its face value (also past the longest). */
+    public ExposureTime read(double seconds) {
+        Optional<ExposureTime> mark = mark(seconds);
+        if (mark.isPresent()) {
+            return mark.get();
+        }
+        return seconds > longest().seconds() ? ExposureTime.literal(seconds)
+                : scale.flatMap(it -> it.time(seconds)).orElseGet(() -> ExposureTime.literal(seconds));
+    }
+
+    /** The mark that a bare number on this dial means: {@code 125} is 1/125, {@code 1} is 1 s, {@code 0.8} is 0.8 s. */
+    public Optional<ExposureTime> printed(double number) {
+        for (ExposureTime mark : marks) {
+            if (mark.seconds() <= 1 && mark.dial().equals(Plain.number(number))) {
+                return Optional.of(mark);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The slowest time of the dial. */
+    public ExposureTime longest() {
+        return marks.get(0);
+    }
+
+    /** The shortest time of the dial. */
+    public ExposureTime fastest() {
+        return marks.get(marks.size() - 1);
+    }
+
+    /** Half the distance, in stops, from the longest mark to the one before it; half a stop on a dial of one mark. */
+    double halfStepAtLongest() {
+        return marks.size() < 2 ? 0.5 : (longest().stops() - marks.get(1).stops()) / 2;
+    }
+
+    /**
+     * The time to set for a wanted one: the nearest mark, or past the longest mark by more than half a step, with bulb, the
+     * time itself, to half a second up to 10 s, a second up to a minute, then five seconds.
+     *
+     * @param moreLight where two marks are equally near, whether the longer one is taken
+     */
+    public ExposureTime nearest(double seconds, boolean moreLight) {
+        double wanted = Stops.of(seconds);
+        if (bulb && Stops.above(wanted - longest().stops(), halfStepAtLongest())) {
+            double grain = seconds <= 10 ? 0.5 : seconds <= 60 ? 1 : 5;
+            double grains = moreLight ? Math.floor(seconds / grain + 0.5) : Math.ceil(seconds / grain - 0.5);
+            return ExposureTime.literal(Math.max(1, grains) * grain);
+        }
+        ExposureTime best = marks.get(0);
+        for (ExposureTime mark : marks) {
+            double gain = Math.abs(best.stops() - wanted) - Math.abs(mark.stops() - wanted);
+            if (gain > Stops.TOLERANCE || gain >= -Stops.TOLERANCE && !moreLight && mark != best) {
+                best = mark;
+            }
+        }
+        return best;
+    }
+}

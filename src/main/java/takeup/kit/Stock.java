@@ -1,0 +1,57 @@
+package takeup.kit;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Reciprocity;
+
+/**
+ * A film as it is bought: "Colour negative 400", C-41, box speed 400, usually rated 200.
+ *
+ * @param key what is typed after {@code load}
+ * @param name as people call it
+ * @param kind colour or black-and-white, negative or reversal
+ * @param process the development it is made for, such as C-41
+ * @param boxSpeed the speed printed on the box
+ * @param usualIndex the exposure index that this photographer rates it at
+ * @param filmSizes the sizes it is sold in
+ * @param underStops how many stops of less light it bears, not below 0
+ * @param overStops how many stops of more light it bears, not below 0
+ * @param reciprocity how it behaves in long exposures
+ */
+public record Stock(String key, String name, Kind kind, String process, FilmSpeed boxSpeed, FilmSpeed usualIndex,
+        List<FilmSize> filmSizes, double underStops, double overStops, Reciprocity reciprocity) {
+    public Stock {
+        filmSizes = List.copyOf(filmSizes);
+    }
+
+    /** What sort of picture is on the film. */
+    public enum Kind {
+        COLOUR_NEGATIVE("colour-negative"), BW_NEGATIVE("bw-negative"), COLOUR_REVERSAL("colour-reversal"), BW_REVERSAL("bw-reversal");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The kind of that name. */
+        public static Optional<Kind> named(String word) {
+            for (Kind kind : values()) {
+                if (kind.word.equals(word)) {
+                    return Optional.of(kind);
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** Whether it is a negative, on which more light is the safer side. */
+        public boolean isNegative() {
+            return this == COLOUR_NEGATIVE || this == BW_NEGATIVE;
+        }
+
+        @Override public String toString() {
+            return word;
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package takeup.kit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Aperture;
+import takeup.exposure.DepthOfField;
+import takeup.exposure.ExposureTime;
+
+/**
+ * One pair to set: f/2.8 at 1/250.
+ *
+ * @param aperture a mark of the lens
+ * @param time the nearest time the camera can set; empty where it has no dial, or no time is long enough
+ * @param meteredSeconds what the light asks for, before reciprocity
+ * @param correctedSeconds after reciprocity; empty where no time is long enough
+ * @param openStops for a film given in stops: what to open instead of exposing longer
+ * @param errorStops light on the film against light asked for; + is more
+ * @param overBoxStops stops above box speed, all habits added; empty without a stock
+ * @param depth what is sharp, where a distance was given
+ * @param warnings what speaks against it
+ */
+public record Suggestion(Aperture aperture, Optional<ExposureTime> time, double meteredSeconds, OptionalDouble correctedSeconds,
+        OptionalDouble openStops, OptionalDouble errorStops, OptionalDouble overBoxStops, Optional<DepthOfField> depth,
+        List<Warning> warnings) {
+    public Suggestion {
+        warnings = List.copyOf(warnings);
+    }
+
+    /** Whether a warning of that code speaks against it. */
+    public boolean has(Warning.Code code) {
+        return warnings.stream().anyMatch(it -> it.code() == code);
+    }
+}

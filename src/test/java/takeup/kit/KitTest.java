@@ -1,0 +1,73 @@
+package takeup.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The kit on a shelf of three stocks: a good one, a wrong one and one that cannot be read. */
+class KitTest {
+    private final List<String> opened = new ArrayList<>();
+    private final Kit kit = new Kit(new Kit.Shelf() {
+        @Override public List<String> keys(Kit.Sort sort) {
+            return sort == Kit.Sort.STOCKS ? List.of("cn400", "torn", "wet") : List.of();
+        }
+
+        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+            if (!keys(sort).contains(key)) {
+                return Optional.empty();
+            }
+            opened.add(key);
+            return Optional.of(switch (key) {
+                case "cn400" -> new Kit.File("stocks/cn400.json", Shipped.text("stocks", "cn400"), Optional.empty());
+                case "torn" -> new Kit.File("stocks/torn.json", "{\"name\": \"Torn\"}", Optional.empty());
+                default -> new Kit.File("stocks/wet.json", "", Optional.of("stocks/wet.json cannot be read: permission denied"));
+            });
+        }
+    });
+
+    @Test
+    void aProfileIsReadWhenItIsFirstAskedForAndOnce() {
+        assertEquals(List.of(), opened);
+        assertTrue(kit.stock("CN400").isPresent());
+        assertTrue(kit.stock("cn400").isPresent());
+        assertEquals(List.of("cn400"), opened);
+    }
+
+    @Test
+    void aWrongFileTakesOutItselfAlone() {
+        assertEquals(Optional.empty(), kit.stock("torn"));
+        assertTrue(kit.stock("cn400").isPresent());
+        assertEquals(List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"), kit.allProblems());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            torn | stocks/torn.json:1: kind is missing
+            wet | stocks/wet.json cannot be read: permission denied
+            cn40 | cn40 is no stock known here; did you mean cn400?
+            velvet | velvet is no stock known here; known: cn400, torn, wet
+            """)
+    void aKeyThatGivesNothingSaysWhy(String key, String why) {
+        assertEquals(why, kit.whyNot(Kit.Sort.STOCKS, key));
+    }
+
+    /** No name from a prompt becomes a path. */
+    @ParameterizedTest(name = "typed: {0}")
+    @CsvSource({"../cn400", "a.b", "''", "a b"})
+    void aWordThatIsNoKeyOpensNoFile(String key) {
+        assertEquals(Optional.empty(), kit.stock(key));
+        assertEquals(List.of(), opened);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"lod,load", "laod,load", "unlaod,unload", "LOAD,load", "zzzz,nothing", "lens,lens"})
+    void aMisspeltWordFindsItsNeighbour(String typed, String meant) {
+        assertEquals(meant, Nearest.to(typed, List.of("load", "unload", "lens", "lost")).orElse("nothing"));
+    }
+}
