@@ -42,6 +42,8 @@ public record Filter(String name, double stops) {
 
     /** The loss said both ways: {@code yellow takes 1 stop (2x)}. */
     public String words() {
-        return name + " takes " + Stops.words(stops) + " (" + Plain.digits(Stops.factor(stops), 2 + (stops > 6.7 ? 1 : 0)) + "x)";
+        String factor = Plain.digits(Stops.factor(stops), 2 + (stops > 6.7 ? 1 : 0)) + "x";
+        return name.startsWith("+") ? "a filter takes " + Stops.words(stops) + " (" + factor + ")"
+                : name.equals(factor) ? factor + " takes " + Stops.words(stops) : name + " takes " + Stops.words(stops) + " (" + factor + ")";
     }
 }

@@ -1,0 +1,63 @@
+package takeup.cli;
+
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
+final class Clock {
+    private Optional<OffsetDateTime> standing;
+
+    private Clock(Optional<OffsetDateTime> standing) {
+        this.standing = standing;
+    }
+
+    /** The wall clock, or a standing one. */
+    static Clock of(Optional<OffsetDateTime> standing) {
+        return new Clock(standing);
+    }
+
+    OffsetDateTime now() {
+        return standing.orElseGet(() -> OffsetDateTime.now().withNano(0));
+    }
+
+    /** A time with its offset; a wrong one is an argument that cannot be taken. */
+    static OffsetDateTime parse(String text) {
+        try {
+            return OffsetDateTime.parse(text);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(text + " is no time with its offset, such as 2026-09-12T15:00+02:00");
+        }
+    }
+
+    /** Moves a standing clock: {@code +10min}, {@code +30s}, {@code -2h}, or to a time. Answers what to say; throws where it cannot. */
+    String move(String how) {
+        if (standing.isEmpty()) {
+            throw new IllegalArgumentException("clock moves the clock of a rehearsal only: start with --clock TIME");
+        }
+        String word = how.strip().toLowerCase(Locale.ROOT).replace(" ", "");
+        if (!word.startsWith("+") && !word.startsWith("-")) {
+            standing = Optional.of(parse(how.strip()));
+            return "It is " + standing.get() + ".";
+        }
+        int end = 1;
+        while (end < word.length() && word.charAt(end) >= '0' && word.charAt(end) <= '9') {
+            end++;
+        }
+        if (end == 1 || end > 7) {
+            throw new IllegalArgumentException("clock +10min, clock +30s, clock -2h, or a time with its offset");
+        }
+        long count = Long.parseLong(word.substring(1, end)) * (word.startsWith("-") ? -1 : 1);
+        Duration step = switch (word.substring(end)) {
+            case "s" -> Duration.ofSeconds(count);
+            case "min", "m" -> Duration.ofMinutes(count);
+            case "h" -> Duration.ofHours(count);
+            case "d" -> Duration.ofDays(count);
+            default -> throw new IllegalArgumentException("clock +10min, clock +30s, clock -2h, or a time with its offset");
+        };
+        standing = Optional.of(standing.get().plus(step));
+        return "It is " + standing.get() + ".";
+    }
+}

@@ -1,0 +1,331 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import takeup.journal.Archive;
+import takeup.journal.Trouble;
+import takeup.kit.Kit;
+import takeup.screen.Environment;
+import takeup.shoot.Situation;
+
+/** All commands but the plain start of the screen. Exit status: 0 done, 1 it could not be done or problems were found, 2 the command line was wrong. */
+@Command(name = "takeup", sortOptions = false, synopsisSubcommandLabel = "[COMMAND]",
+        description = {"A full-screen companion for the shoot day of a photographer who shoots film beside digital.",
+            "Without a command it opens the shoot screen."},
+        footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
+            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
+        subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class})
+final class Commands implements Callable<Integer> {
+    private final Out out;
+    @Spec CommandSpec spec;
+    @Option(names = "--data", paramLabel = "DIR", scope = CommandLine.ScopeType.INHERIT, description = "The data folder.")
+    String data;
+    @Option(names = "--help", usageHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows this help.")
+    boolean help;
+    @Option(names = "--version", versionHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows the version.")
+    boolean version;
+    @Option(names = "--ascii", description = "Draws the screen with plain characters.")
+    boolean ascii;
+    @Option(names = "--theme", paramLabel = "NAME", description = "The look of the screen: dark, mono.")
+    String theme;
+
+    private Commands(Out out) {
+        this.out = out;
+    }
+
+    static int run(String[] arguments, Out out) {
+        Commands commands = new Commands(out);
+        CommandLine line = new CommandLine(commands, new Factory(commands));
+        line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
+        line.getCommandSpec().version("takeup " + Version.number());
+        line.getSubcommands().values().forEach(it -> it.getCommandSpec().version("takeup " + Version.number()));
+        line.setUnmatchedOptionsAllowedAsOptionParameters(false);
+        StringWriter answer = new StringWriter();
+        StringWriter wrong = new StringWriter();
+        line.setOut(new PrintWriter(answer)).setErr(new PrintWriter(wrong));
+        line.setParameterExceptionHandler((problem, args) -> {
+            String words = problem.getMessage();
+            out.error(words.endsWith(".") ? words.substring(0, words.length() - 1) : words);
+            List<String> near = CommandLine.UnmatchedArgumentException.class.isInstance(problem)
+                    ? ((CommandLine.UnmatchedArgumentException) problem).getSuggestions() : List.of();
+            out.error(near.isEmpty() ? "takeup --help shows the commands" : "did you mean " + String.join(" or ", near) + "?");
+            return 2;
+        });
+        line.setExecutionExceptionHandler((problem, command, result) -> {
+            if (problem instanceof IOException io) {
+                out.error(Trouble.words(io));
+                return 1;
+            }
+            if (problem instanceof Unfit unfit) {
+                out.error(unfit.getMessage());
+                return unfit.status;
+            }
+            throw problem;
+        });
+        int status = line.execute(arguments);
+        out.lines(answer.toString());
+        return status;
+    }
+
+    /** Something that cannot be done, and whose fault it is: 1 or 2. */
+    static final class Unfit extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        final int status;
+
+        Unfit(int status, String why) {
+            super(why, null, false, false);
+            this.status = status;
+        }
+    }
+
+    /** Makes the commands with what they share. */
+    private record Factory(Commands commands) implements CommandLine.IFactory {
+        @Override public <K> K create(Class<K> type) throws Exception {
+            Object made = type == Line.class ? new Line(commands) : type == MeterIt.class ? new MeterIt(commands) : type == Rolls.class ? new Rolls(commands)
+                    : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
+                    : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands) : null;
+            return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
+        }
+    }
+
+    Out out() {
+        return out;
+    }
+
+    Path folder() {
+        return Folder.data(Optional.ofNullable(data).filter(it -> !it.isEmpty()));
+    }
+
+    Archive archive() {
+        return new Archive(folder());
+    }
+
+    Kit kit() {
+        return new Kit(new ProfileShelf(folder().resolve("profiles"), Folder.profiles()));
+    }
+
+    Opening opening() throws IOException {
+        Opening opening = Opening.of(archive(), kit());
+        opening.problems().forEach(out::error);
+        return opening;
+    }
+
+    @Override public Integer call() {
+        String look = theme == null ? Main.theme() : theme;
+        if (takeup.screen.Theme.named(look).isEmpty()) {
+            throw new Unfit(2, look + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names()));
+        }
+        return new ScreenCommand(folder(), Folder.profiles(), out).run(Environment.of(System.getenv(), ascii), look);
+    }
+
+    @Command(name = "line", description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged is safe on disk.")
+    static final class Line implements Callable<Integer> {
+        private final Commands commands;
+        @Option(names = "--json", description = "Answers are JSON objects.")
+        boolean json;
+        @Option(names = "--clock", paramLabel = "TIME", description = "A clock that stands still until a line \"clock +10min\" moves it, such as 2026-09-12T15:00+02:00.")
+        String clock;
+
+        Line(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            Clock time;
+            try {
+                time = Clock.of(Optional.ofNullable(clock).map(Clock::parse));
+            } catch (IllegalArgumentException e) {
+                throw new Unfit(2, e.getMessage());
+            }
+            Disk taken;
+            try {
+                taken = Disk.take(commands.archive());
+            } catch (IOException e) {
+                throw new Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
+            }
+            try (Disk disk = taken) {
+                Situation situation = commands.opening().situation();
+                disk.settleLeftOvers(situation.rolls().values());
+                return new LineCommand(disk, situation, time, commands.out(), json).run(System.in);
+            }
+        }
+    }
+
+    @Command(name = "meter", description = "Turns a light reading into settings, as m does on the prompt.")
+    static final class MeterIt implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "READING", arity = "1..*", description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
+        List<String> reading;
+        @Option(names = "--camera", paramLabel = "K", description = "The camera's key.")
+        String camera;
+        @Option(names = "--lens", paramLabel = "K", description = "The lens's key.")
+        String lens;
+        @Option(names = "--stock", paramLabel = "K", description = "The stock's key.")
+        String stock;
+        @Option(names = "--ei", paramLabel = "EI", description = "The exposure index; else the stock's usual one.")
+        String index;
+        @Option(names = "--meter", paramLabel = "K", description = "The meter's key.")
+        String meter;
+        @Option(names = "--hold", paramLabel = "V", description = "Keeps an aperture or a time: f2.8, 1/250.")
+        String hold;
+        @Option(names = "--bias", paramLabel = "S", description = "Deliberate deviation in stops, with its sign: +1/3.")
+        String bias;
+        @Option(names = "--filter", paramLabel = "F", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
+        List<String> filters;
+        @Option(names = "--extension", paramLabel = "MM", description = "From lens to film, the whole draw, in mm.")
+        String extension;
+        @Option(names = "--magnification", paramLabel = "M", description = "Size on film against size in life.")
+        String magnification;
+        @Option(names = "--distance", paramLabel = "D", description = "The distance of the subject: 3m, 10ft.")
+        String distance;
+        @Option(names = "--flash", description = "Flash is on.")
+        boolean flash;
+        @Option(names = "--tripod", description = "The camera stands on a tripod.")
+        boolean tripod;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+
+        MeterIt(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            return new MeterCommand(this, commands).run();
+        }
+    }
+
+    @Command(name = "rolls", description = "Lists all rolls in the order of loading.")
+    static final class Rolls implements Callable<Integer> {
+        private final Commands commands;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+
+        Rolls(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            return new RollsCommand(commands).list(json);
+        }
+    }
+
+    @Command(name = "roll", description = "Prints a roll, finished or open.")
+    static final class OneRoll implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "ROLL", description = "Its number: R0007, r7, or 7.")
+        String roll;
+        @Option(names = "--json", description = "As JSON (takeup schema roll).")
+        boolean json;
+        @Option(names = "--csv", description = "As CSV, a row a frame. JSON is the faithful form: in CSV a text that a spreadsheet would run gets a quote in front.")
+        boolean csv;
+        @Option(names = "--text", description = "As text to read; this is the default.")
+        boolean text;
+        @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
+        String file;
+
+        OneRoll(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            if ((json ? 1 : 0) + (csv ? 1 : 0) + (text ? 1 : 0) > 1) {
+                throw new Unfit(2, "--json, --csv or --text, one of them");
+            }
+            return new RollsCommand(commands).one(roll, json, csv, Optional.ofNullable(file));
+        }
+    }
+
+    @Command(name = "check", description = "Reads everything in data folders and says what is wrong; changes nothing.")
+    static final class Check implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "DIR", arity = "0..*", description = "Data folders; else the usual one.")
+        List<String> folders;
+
+        Check(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            return new CheckCommand(commands).run(folders == null ? List.of(commands.folder()) : folders.stream().map(Path::of).toList());
+        }
+    }
+
+    @Command(name = "keys", description = "Lists the keys and the words of the prompt.")
+    static final class Keys implements Callable<Integer> {
+        private final Commands commands;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+
+        Keys(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() {
+            return new KeysCommand(commands.out()).run(json);
+        }
+    }
+
+    @Command(name = "paths", description = "Says where things are.")
+    static final class Paths implements Callable<Integer> {
+        private final Commands commands;
+
+        Paths(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() {
+            Path folder = commands.folder();
+            commands.out().line("data folder        " + folder);
+            commands.out().line("open rolls         " + folder.resolve("rolls").resolve("open"));
+            commands.out().line("finished rolls     " + folder.resolve("rolls").resolve("finished"));
+            commands.out().line("days               " + folder.resolve("days"));
+            commands.out().line("exports            " + folder.resolve("exports"));
+            commands.out().line("your own profiles  " + folder.resolve("profiles"));
+            commands.out().line("shipped profiles   " + Folder.profiles());
+            return 0;
+        }
+    }
+
+    @Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
+    static final class Schema implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "NAME", description = "Which document: roll.")
+        String name;
+
+        Schema(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() {
+            String schema = takeup.handoff.Schemas.named(name).orElseThrow(() -> new Unfit(2, name + " is no document known here"
+                    + takeup.kit.Nearest.question(name, takeup.handoff.Schemas.names()) + "; known: " + String.join(", ", takeup.handoff.Schemas.names())));
+            commands.out().raw(schema);
+            return 0;
+        }
+    }
+
+    @Command(name = "demo", description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
+    static final class Demo implements Callable<Integer> {
+        private final Commands commands;
+
+        Demo(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            return new DemoCommand(commands).run();
+        }
+    }
+}

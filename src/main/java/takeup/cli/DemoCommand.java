@@ -1,0 +1,45 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import takeup.journal.Archive;
+import takeup.kit.Kit;
+import takeup.screen.Environment;
+
+/** {@code takeup demo}: regatta day in a temporary folder, shot through the same lines that anybody types. */
+final class DemoCommand {
+    private final Commands commands;
+
+    DemoCommand(Commands commands) {
+        this.commands = commands;
+    }
+
+    int run() throws IOException {
+        Path folder = Files.createTempDirectory("takeup-demo");
+        shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out());
+        int status = new ScreenCommand(folder, Folder.profiles(), commands.out()).run(Environment.of(System.getenv(), commands.ascii), Main.theme());
+        if (status == 0) {
+            commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
+        }
+        return status;
+    }
+
+    /** Types the demo's day into a folder, beginning at that time. */
+    static void shoot(Path folder, OffsetDateTime from, Out out) throws IOException {
+        Archive archive = new Archive(folder);
+        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles()));
+        Out silent = new Out(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), java.util.Map.of());
+        try (Disk disk = Disk.take(archive); InputStream day = DemoCommand.class.getResourceAsStream("/takeup/demo.txt")) {
+            if (day == null) {
+                out.error("the demo's day is missing from this program");
+                return;
+            }
+            new LineCommand(disk, Opening.of(archive, kit).situation(), Clock.of(Optional.of(from)), silent, false).run(day);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.List;
+import takeup.handoff.RollJson;
+import takeup.journal.Archive;
+import takeup.journal.Writer;
+import takeup.roll.Roll;
+import takeup.shoot.Entry;
+import takeup.shoot.Happened;
+
+/** Steps and rolls to the disk, in the settled order: records forced, then the export, then the move. */
+final class Disk implements AutoCloseable {
+    private final Archive archive;
+    private final Writer writer;
+
+    private Disk(Archive archive, Writer writer) {
+        this.archive = archive;
+        this.writer = writer;
+    }
+
+    /** Takes the data folder to write in. */
+    static Disk take(Archive archive) throws IOException {
+        return new Disk(archive, Writer.take(archive.folder()));
+    }
+
+    Archive archive() {
+        return archive;
+    }
+
+    /** Writes a step down; once this returns it is on the disk. */
+    void keep(Happened step) throws IOException {
+        Writer.Batch batch = new Writer.Batch(step.step(), step.at());
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnRoll onRoll) {
+                batch.add(onRoll.roll(), onRoll.event());
+            } else if (entry instanceof Entry.OnDay onDay) {
+                batch.add(onDay.event());
+            }
+        }
+        writer.append(batch);
+    }
+
+    /** Sees to the export and the place of rolls that were finished, reopened or changed since. */
+    void settle(List<Roll> rolls) throws IOException {
+        for (Roll roll : rolls) {
+            writer.export(roll.id(), RollJson.text(roll, Version.number()));
+            writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+        }
+    }
+
+    /** Repeats what a crash may have cut short: a finished roll that still lies with the open ones. */
+    void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
+        for (Roll roll : rolls) {
+            if (roll.state() == Roll.State.FINISHED) {
+                settle(List.of(roll));
+            }
+        }
+    }
+
+    @Override public void close() throws IOException {
+        writer.close();
+    }
+}

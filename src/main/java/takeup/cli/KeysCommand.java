@@ -1,0 +1,42 @@
+package takeup.cli;
+
+import java.util.List;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.shoot.KeyHelp;
+import takeup.shoot.Lexicon;
+
+/** {@code takeup keys}: the table of keys and the words of the prompt. */
+final class KeysCommand {
+    private final Out out;
+
+    KeysCommand(Out out) {
+        this.out = out;
+    }
+
+    int run(boolean json) {
+        if (json) {
+            List<Json.Obj> keys = KeyHelp.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does()).and("word", it.word().isEmpty()
+                    ? java.util.Optional.empty() : java.util.Optional.of(it.word())).and("views", it.pages()).and("prompt", it.when())).toList();
+            List<Json.Obj> words = Lexicon.WORDS.stream().map(it -> Json.object().and("word", it.word()).and("usage", it.usage()).and("does", it.does())).toList();
+            out.raw(JsonText.pretty(Json.object().and("keys", keys).and("words", words)));
+            return 0;
+        }
+        out.line("Keys");
+        for (KeyHelp key : KeyHelp.all()) {
+            String when = key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
+            String views = key.pages().size() == 4 ? "" : ", " + String.join(" ", key.pages());
+            out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (") + (when.isEmpty() && views.isEmpty() ? "" : ")")
+                    + (key.word().isEmpty() ? "" : "; word: " + key.word()));
+        }
+        out.line("Words");
+        for (Lexicon.Word word : Lexicon.WORDS) {
+            out.line("  " + pad(word.usage(), 52) + word.does());
+        }
+        return 0;
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,165 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.journal.Archive;
+import takeup.journal.Trouble;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.kit.Warning;
+import takeup.roll.Recorded;
+import takeup.roll.RollId;
+import takeup.shoot.Happened;
+import takeup.shoot.Interpreter;
+import takeup.shoot.Outcome;
+import takeup.shoot.Situation;
+
+/** The prompt as a pipe: lines in, one answer each, after what it logged is safe on disk. */
+final class LineCommand {
+    /** The letter that begins this writer's roll numbers. */
+    static final String LETTERS = "R";
+    private static final int LONGEST = 1 << 20;
+
+    private final Disk disk;
+    private final Clock clock;
+    private final Out out;
+    private final boolean json;
+    private Situation situation;
+    private Optional<Outcome.Asked> question = Optional.empty();
+    private boolean refused;
+
+    LineCommand(Disk disk, Situation situation, Clock clock, Out out, boolean json) {
+        this.disk = disk;
+        this.situation = situation;
+        this.clock = clock;
+        this.out = out;
+        this.json = json;
+    }
+
+    /** Reads all lines; 0 at the end of the input, 1 if a line was refused or an answer could not be written. */
+    int run(InputStream in) throws IOException {
+        java.io.BufferedInputStream input = new java.io.BufferedInputStream(in);
+        boolean going = true;
+        while (going && !out.failed()) {
+            Optional<byte[]> bytes = next(input);
+            going = bytes.isPresent() && line(bytes.get());
+        }
+        return refused || out.failed() ? 1 : 0;
+    }
+
+    private static Optional<byte[]> next(InputStream in) throws IOException {
+        java.io.ByteArrayOutputStream line = new java.io.ByteArrayOutputStream();
+        int read = in.read();
+        if (read < 0) {
+            return Optional.empty();
+        }
+        for (; read >= 0 && read != '\n'; read = in.read()) {
+            if (line.size() < LONGEST) {
+                line.write(read);
+            }
+        }
+        return Optional.of(line.toByteArray());
+    }
+
+    private boolean line(byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            refuse("this line is not UTF-8");
+            return true;
+        }
+        String line = text.strip();
+        if (line.isEmpty() || text.charAt(0) == '#') {
+            return true;
+        }
+        return answer(line);
+    }
+
+    private boolean answer(String line) {
+        if (line.toLowerCase(Locale.ROOT).startsWith("clock ") || line.equalsIgnoreCase("clock")) {
+            try {
+                say(new Outcome.Answer("state", clock.move(line.substring(5)), Json.object(), List.of()));
+            } catch (IllegalArgumentException e) {
+                refuse(e.getMessage());
+            }
+            return true;
+        }
+        Outcome outcome;
+        if (question.isPresent() && line.equalsIgnoreCase("yes")) {
+            outcome = question.get().ifYes();
+        } else {
+            outcome = Interpreter.read(situation, line, clock.now(), LETTERS);
+            if (outcome instanceof Outcome.Needs needs) {
+                fetch(needs.roll());
+                outcome = Interpreter.read(situation, line, clock.now(), LETTERS);
+            }
+        }
+        question = Optional.empty();
+        if (outcome instanceof Outcome.Refused why) {
+            refuse(why.why());
+        } else if (outcome instanceof Outcome.Needs needs) {
+            refuse(needs.roll() + " cannot be read: takeup check says why");
+        } else if (outcome instanceof Outcome.Asked asked) {
+            question = Optional.of(asked);
+            say(new Outcome.Answer("question", asked.question(), Json.object(), List.of()));
+        } else {
+            return does((Outcome.Does) outcome);
+        }
+        return true;
+    }
+
+    private boolean does(Outcome.Does does) {
+        if (!does.entries().isEmpty()) {
+            try {
+                disk.keep(new Happened(situation.nextStep(), clock.now(), does.entries()));
+            } catch (IOException e) {
+                refuse("NOT SAVED: " + Trouble.words(e));
+                return true;
+            }
+            situation = does.after();
+            try {
+                disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());
+            } catch (IOException e) {
+                say(does.answer());
+                out.error("the export could not be written: " + Trouble.words(e) + "; it is tried again at the next start");
+                return true;
+            }
+        }
+        say(does.answer());
+        return does.act() != Outcome.Act.QUIT && does.act() != Outcome.Act.QUIT_ANYWAY;
+    }
+
+    private void fetch(RollId id) {
+        Archive.Opened<Recorded> opened = disk.archive().roll(id);
+        opened.problems().forEach(out::error);
+        situation = situation.with(Opening.steps(id, opened.records()));
+    }
+
+    private void say(Outcome.Answer answer) {
+        if (json) {
+            Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
+            answer.fields().fields().forEach(object::and);
+            out.raw(JsonText.line(object.and("text", answer.text()).and("warnings", answer.warnings().stream().map(Warning::json).toList())) + "\n");
+        } else {
+            StringBuilder words = new StringBuilder(answer.text());
+            answer.warnings().forEach(it -> words.append(" Warning, ").append(it.code()).append(": ").append(it.text()).append('.'));
+            out.line(words.toString());
+        }
+    }
+
+    private void refuse(String why) {
+        refused = true;
+        if (json) {
+            out.raw(JsonText.line(Json.object().and("ok", false).and("error", why)) + "\n");
+        } else {
+            out.line("Not done: " + why + ".");
+        }
+    }
+}

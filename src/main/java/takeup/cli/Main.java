@@ -1,0 +1,48 @@
+package takeup.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.nio.file.InvalidPathException;
+import java.util.Optional;
+import takeup.screen.Environment;
+
+/** Where the program begins. The way to the screen reads its few arguments by hand, so that nothing else is loaded. */
+public final class Main {
+    private Main() {
+    }
+
+    /** Starts the screen (no arguments, or a data folder alone), or one of the commands. */
+    public static void main(String[] arguments) {
+        Out out = new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), System.getenv());
+        int status;
+        try {
+            status = run(arguments, out);
+        } catch (InvalidPathException e) {
+            out.error("this is no path: " + e.getInput());
+            status = 2;
+        }
+        System.exit(status == 0 && out.failed() ? 1 : status);
+    }
+
+    private static int run(String[] arguments, Out out) {
+        Optional<String> data = Optional.empty();
+        int at = 0;
+        if (arguments.length == 2 && arguments[0].equals("--data") && !arguments[1].isEmpty()) {
+            data = Optional.of(arguments[1]);
+            at = 2;
+        } else if (arguments.length == 1 && arguments[0].startsWith("--data=") && arguments[0].length() > 7) {
+            data = Optional.of(arguments[0].substring(7));
+            at = 1;
+        }
+        if (at == arguments.length) {
+            return new ScreenCommand(Folder.data(data), Folder.profiles(), out).run(Environment.of(System.getenv(), false), theme());
+        }
+        return Commands.run(arguments, out);
+    }
+
+    /** Without colour where NO_COLOR asks for none. */
+    static String theme() {
+        String noColour = System.getenv("NO_COLOR");
+        return noColour == null || noColour.isEmpty() ? "dark" : "mono";
+    }
+}

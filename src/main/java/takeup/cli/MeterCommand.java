@@ -1,0 +1,84 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.kit.Advice;
+import takeup.kit.JsonText;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.shoot.MeterWords;
+import takeup.shoot.Situation;
+import takeup.shoot.State;
+
+/** {@code takeup meter}: a reading, a camera and a film in, settings out. */
+final class MeterCommand {
+    private final Commands.MeterIt asked;
+    private final Commands commands;
+
+    MeterCommand(Commands.MeterIt asked, Commands commands) {
+        this.asked = asked;
+        this.commands = commands;
+    }
+
+    int run() throws IOException {
+        Situation situation = commands.opening().situation().turned(Clock.of(Optional.empty()).now());
+        MeterWords.Answer answer;
+        try {
+            answer = MeterWords.answer(situation, options(), Clock.of(Optional.empty()).now());
+        } catch (MeterWords.Unclear e) {
+            throw new Commands.Unfit(2, e.getMessage());
+        }
+        if (asked.json) {
+            commands.out().raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
+        } else {
+            words(answer);
+        }
+        return 0;
+    }
+
+    private MeterWords.Options options() {
+        return new MeterWords.Options(asked.reading, Optional.ofNullable(asked.camera), Optional.ofNullable(asked.lens), Optional.ofNullable(asked.stock),
+                Optional.ofNullable(asked.index), Optional.ofNullable(asked.meter), Optional.ofNullable(asked.hold), Optional.ofNullable(asked.bias),
+                asked.filters == null ? List.of() : asked.filters, Optional.ofNullable(asked.extension), Optional.ofNullable(asked.magnification),
+                Optional.ofNullable(asked.distance), asked.flash, asked.tripod);
+    }
+
+    private void words(MeterWords.Answer answer) {
+        Out out = commands.out();
+        out.line(State.light(answer.light(), answer.light().at()) + "; at EI " + answer.asking().index()
+                + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));
+        double loss = answer.asking().setting().filterStops() + answer.asking().setting().extensionStops();
+        if (loss > 0) {
+            out.line("filters and extension take " + Stops.words(loss));
+        }
+        Advice advice = answer.advice();
+        for (int i = 0; i < advice.suggestions().size(); i++) {
+            Suggestion row = advice.suggestions().get(i);
+            List<String> parts = new ArrayList<>();
+            row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
+            row.overBoxStops().ifPresent(it -> parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
+            row.depth().ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
+                    + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
+            row.warnings().forEach(it -> parts.add(it.code().toString()));
+            out.line((i == advice.best() ? "best  " : "      ") + pad(row.aperture().toString(), 8) + pad(row.time().map(Object::toString).orElse("no time"), 9)
+                    + String.join(", ", parts));
+        }
+        if (advice.suggestions().isEmpty()) {
+            out.line(answer.asking().camera().isPresent() ? "this camera sets itself" : "no camera named: --camera K gives settings");
+        }
+        advice.bestOne().ifPresent(it -> it.warnings().forEach(warning -> warn(out, warning)));
+        answer.warnings().forEach(it -> warn(out, it));
+    }
+
+    private static void warn(Out out, Warning warning) {
+        out.line(warning.code() + ": " + warning.text());
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,91 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import takeup.day.DayRecorded;
+import takeup.journal.Archive;
+import takeup.kit.Kit;
+import takeup.roll.Recorded;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.shoot.Entry;
+import takeup.shoot.Happened;
+import takeup.shoot.Situation;
+
+/**
+ * What a data folder holds at the start: open rolls and the newest day. Finished rolls are read when they are asked for.
+ *
+ * @param situation what all of it adds up to
+ * @param problems what could not be read
+ */
+record Opening(Situation situation, List<String> problems) {
+    static Opening of(Archive archive, Kit kit) throws IOException {
+        List<String> problems = new ArrayList<>();
+        List<Happened> steps = new ArrayList<>();
+        Set<RollId> known = new HashSet<>(archive.finishedRolls());
+        Optional<LocalDate> date = day(archive, steps, problems);
+        for (RollId id : archive.openRolls()) {
+            known.add(id);
+            Archive.Opened<Recorded> roll = archive.roll(id);
+            problems.addAll(roll.problems());
+            steps.addAll(steps(id, roll.records()));
+        }
+        return new Opening(Situation.of(kit, steps, date, known), problems);
+    }
+
+    /** The newest day; where the clock went back between the last two, the one that was written last. */
+    private static Optional<LocalDate> day(Archive archive, List<Happened> steps, List<String> problems) throws IOException {
+        List<LocalDate> dates = archive.days();
+        Optional<LocalDate> best = Optional.empty();
+        List<DayRecorded> records = List.of();
+        List<String> remarks = List.of();
+        long bestStep = -1;
+        for (LocalDate date : dates.subList(Math.max(0, dates.size() - 2), dates.size())) {
+            Archive.Opened<DayRecorded> day = archive.dayOf(date);
+            long last = day.records().stream().mapToLong(DayRecorded::step).max().orElse(0);
+            if (last >= bestStep) {
+                bestStep = last;
+                best = Optional.of(date);
+                records = day.records();
+                remarks = day.problems();
+            }
+        }
+        problems.addAll(remarks);
+        for (DayRecorded record : records) {
+            steps.add(new Happened(record.step(), record.at(), List.of(new Entry.OnDay(record.event()))));
+        }
+        return best;
+    }
+
+    /** A roll's records as steps. */
+    static List<Happened> steps(RollId id, List<Recorded> records) {
+        List<Happened> steps = new ArrayList<>();
+        for (Recorded record : records) {
+            steps.add(new Happened(record.step(), record.at(), List.of(new Entry.OnRoll(id, record.event()))));
+        }
+        return steps;
+    }
+
+    /** Every roll there is, in the order of loading, with what could not be read. */
+    static List<Roll> allRolls(Archive archive, List<String> problems) throws IOException {
+        Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
+        ids.addAll(archive.openRolls());
+        List<Roll> rolls = new ArrayList<>();
+        for (RollId id : ids) {
+            Archive.Opened<Recorded> opened = archive.roll(id);
+            problems.addAll(opened.problems());
+            Optional<Roll> roll = Roll.of(opened.records());
+            roll.ifPresent(rolls::add);
+            if (roll.isEmpty()) {
+                problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be shown");
+            }
+        }
+        rolls.sort(java.util.Comparator.comparing((Roll it) -> it.loadedAt().toInstant()).thenComparing(Roll::id));
+        return rolls;
+    }
+}

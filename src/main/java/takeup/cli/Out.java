@@ -1,0 +1,56 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import takeup.screen.Environment;
+import takeup.screen.Lettering;
+
+/** Where answers and errors go. Each line passes the border that shows what a terminal must not get. A failed write is a failure. */
+final class Out {
+    private final OutputStream answers;
+    private final OutputStream errors;
+    private final Lettering lettering;
+    private boolean failed;
+
+    Out(OutputStream answers, OutputStream errors, Map<String, String> environment) {
+        this.answers = answers;
+        this.errors = errors;
+        this.lettering = Environment.of(environment, false).lettering() == Lettering.ASCII ? Lettering.ASCII : Lettering.UNICODE;
+    }
+
+    /** A line of an answer. */
+    void line(String text) {
+        write(answers, lettering.of(text) + "\n");
+    }
+
+    /** Several lines of an answer. */
+    void lines(String text) {
+        text.lines().forEach(this::line);
+    }
+
+    /** Text for other programs, as it is: UTF-8. */
+    void raw(String text) {
+        write(answers, text);
+    }
+
+    /** What went wrong. */
+    void error(String text) {
+        text.lines().forEach(it -> write(errors, "takeup: " + lettering.of(it) + "\n"));
+    }
+
+    private void write(OutputStream to, String text) {
+        try {
+            to.write(text.getBytes(StandardCharsets.UTF_8));
+            to.flush();
+        } catch (IOException e) {
+            failed = true;
+        }
+    }
+
+    /** Whether something could not be written. */
+    boolean failed() {
+        return failed;
+    }
+}

@@ -1,0 +1,76 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import takeup.journal.Trouble;
+import takeup.kit.Kit;
+import takeup.kit.ProfileReader;
+
+/**
+ * Profiles from two folders: the photographer's own win over the shipped ones.
+ *
+ * @param own the folder of the photographer's own
+ * @param shipped the folder of the shipped ones
+ */
+record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
+    private static final long LARGEST = 1 << 20;
+    private static final String ENDING = ".json";
+
+    private static String folder(Kit.Sort sort) {
+        return sort.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override public List<String> keys(Kit.Sort sort) {
+        TreeSet<String> keys = new TreeSet<>();
+        for (Path folder : List.of(own, shipped)) {
+            try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
+                files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(ENDING)).map(it -> it.substring(0, it.length() - ENDING.length()))
+                        .filter(ProfileReader::isKey).map(it -> it.toLowerCase(Locale.ROOT)).forEach(keys::add);
+            } catch (IOException e) {
+                // no such folder: no profiles in it
+            }
+        }
+        return new ArrayList<>(keys);
+    }
+
+    @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+        for (Path folder : List.of(own, shipped)) {
+            Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
+            if (Files.exists(path)) {
+                return Optional.of(read(path, folder(sort) + "/" + key + ENDING));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Kit.File read(Path path, String name) {
+        try {
+            if (!Files.isRegularFile(path)) {
+                return problem(name, "is no plain file");
+            }
+            if (Files.size(path) > LARGEST) {
+                return problem(name, "is larger than any profile can be");
+            }
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
+            return new Kit.File(name, text.startsWith("\ufeff") ? text.substring(1) : text, Optional.empty());
+        } catch (CharacterCodingException e) {
+            return problem(name, "is not UTF-8: save it as UTF-8");
+        } catch (IOException e) {
+            return problem(name, "cannot be read: " + Trouble.words(e));
+        }
+    }
+
+    private static Kit.File problem(String name, String why) {
+        return new Kit.File(name, "", Optional.of(name + ":1: " + why));
+    }
+}

@@ -1,0 +1,264 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import takeup.journal.Archive;
+import takeup.journal.Folders;
+import takeup.journal.Trouble;
+import takeup.journal.Writer;
+import takeup.kit.Kit;
+import takeup.roll.Recorded;
+import takeup.roll.Roll;
+import takeup.screen.Environment;
+import takeup.screen.NoTerminal;
+import takeup.screen.Screen;
+import takeup.screen.Size;
+import takeup.screen.Terminal;
+import takeup.screen.Theme;
+import takeup.shoot.Effect;
+import takeup.shoot.Key;
+import takeup.shoot.Message;
+import takeup.shoot.RollLine;
+import takeup.shoot.Shoot;
+import takeup.shoot.Step;
+
+/** The full screen: opens the data folder and the terminal, and runs the only loop. */
+final class ScreenCommand {
+    private static final long TICK = 1000;
+
+    private final Path folder;
+    private final Path profiles;
+    private final Out out;
+    private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
+    private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
+    private Optional<Disk> disk = Optional.empty();
+
+    ScreenCommand(Path folder, Path profiles, Out out) {
+        this.folder = folder;
+        this.profiles = profiles;
+        this.out = out;
+    }
+
+    /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
+    int run(Environment environment, String themeName) {
+        Theme theme = Theme.named(themeName).orElseThrow();
+        Terminal terminal;
+        try {
+            terminal = Terminal.open(environment, theme);
+        } catch (NoTerminal e) {
+            out.error(e.getMessage());
+            return 2;
+        }
+        Shoot shoot;
+        try {
+            shoot = begin(themeName);
+        } catch (IOException e) {
+            terminal.close();
+            out.error("the data folder " + folder + " cannot be used: " + Trouble.words(e));
+            return 1;
+        }
+        Thread keeper = new Thread(this::keep, "disk");
+        keeper.setDaemon(true);
+        keeper.start();
+        try {
+            List<String> farewell = loop(terminal, shoot);
+            terminal.close();
+            farewell.forEach(terminal::farewell);
+            return 0;
+        } catch (RuntimeException | Error e) {
+            terminal.close();
+            report(e).forEach(terminal::farewell);
+            return 1;
+        } finally {
+            finish(keeper);
+        }
+    }
+
+    private Shoot begin(String theme) throws IOException {
+        Archive archive = new Archive(folder);
+        Optional<String> readOnly = Optional.empty();
+        try {
+            disk = Optional.of(Disk.take(archive));
+        } catch (Writer.Taken e) {
+            readOnly = Optional.of(e.getMessage());
+        } catch (IOException e) {
+            if (!java.nio.file.Files.isDirectory(folder)) {
+                throw e;
+            }
+            readOnly = Optional.of(Trouble.words(e));
+        }
+        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), profiles));
+        Opening opening = Opening.of(archive, kit);
+        List<String> problems = new ArrayList<>(opening.problems());
+        if (disk.isPresent()) {
+            try {
+                disk.get().settleLeftOvers(opening.situation().rolls().values());
+            } catch (IOException e) {
+                problems.add("the export of a finished roll could not be written: " + Trouble.words(e));
+            }
+        }
+        return Shoot.begin(opening.situation(), new Shoot.Settings(LineCommand.LETTERS, folder.toString(), readOnly), theme, problems, now(), ticks());
+    }
+
+    private static OffsetDateTime now() {
+        return OffsetDateTime.now().withNano(0);
+    }
+
+    private static long ticks() {
+        return System.nanoTime() / 1_000_000;
+    }
+
+    private List<String> loop(Terminal terminal, Shoot first) {
+        Shoot shoot = first;
+        terminal.listen(key -> {
+            messages.add(new Message.Pressed(key, now(), ticks()));
+            if (!mayLeave(key)) {
+                terminal.next();
+            }
+        }, () -> messages.add(new Message.Resized()), () -> messages.add(new Message.Resized()), why -> messages.add(new Message.Ended(why)));
+        terminal.next();
+        long wake = Long.MAX_VALUE;
+        String theme = shoot.view().theme();
+        while (true) {
+            if (messages.isEmpty()) {
+                Size size = terminal.size();
+                terminal.show(Screen.render(shoot, size.columns(), size.rows()));
+            }
+            Message message = next(Math.max(0, Math.min(TICK, wake - ticks())));
+            if (message instanceof Message.Ticked) {
+                wake = Long.MAX_VALUE;
+            }
+            Step step = Shoot.update(shoot, message);
+            shoot = step.shoot();
+            if (!theme.equals(shoot.view().theme())) {
+                theme = shoot.view().theme();
+                Theme.named(theme).ifPresent(terminal::theme);
+            }
+            for (Effect effect : step.effects()) {
+                if (effect instanceof Effect.Quit quit) {
+                    return quit.lines();
+                } else if (effect instanceof Effect.Wake in) {
+                    wake = ticks() + in.milliseconds();
+                } else if (effect instanceof Effect.Repaint) {
+                    terminal.repaint();
+                } else {
+                    asked.add(effect);
+                }
+            }
+            if (message instanceof Message.Pressed pressed && mayLeave(pressed.key())) {
+                terminal.next();
+            }
+        }
+    }
+
+    /**
+     * Whether the program may end with this key. After such a one the next key is read only once it has been dealt with,
+     * since a thread that sits in a read holds up the end of the program for a third of a second.
+     */
+    private static boolean mayLeave(Key key) {
+        return key.name() == Key.Name.ENTER || key.equals(Key.ctrl('c'));
+    }
+
+    private Message next(long milliseconds) {
+        try {
+            Message message = messages.poll(milliseconds, TimeUnit.MILLISECONDS);
+            return message == null ? new Message.Ticked(now(), ticks()) : message;
+        } catch (InterruptedException e) {
+            return new Message.Ended("interrupted");
+        }
+    }
+
+    /** The disk's thread: one thing after the other, never interrupted. */
+    private void keep() {
+        while (true) {
+            Effect effect;
+            try {
+                effect = asked.take();
+            } catch (InterruptedException e) {
+                continue;
+            }
+            if (effect instanceof Effect.Quit) {
+                return;
+            }
+            try {
+                done(effect);
+            } catch (RuntimeException e) {
+                messages.add(new Message.Told("something went wrong on the way to the disk: " + e.getMessage()));
+            }
+        }
+    }
+
+    private void done(Effect effect) {
+        Archive archive = new Archive(folder);
+        if (effect instanceof Effect.Keep keep) {
+            keep(keep);
+        } else if (effect instanceof Effect.Fetch fetch) {
+            Archive.Opened<Recorded> opened = archive.roll(fetch.roll());
+            messages.add(new Message.Fetched(fetch.roll(), Opening.steps(fetch.roll(), opened.records()), opened.problems()));
+        } else if (effect instanceof Effect.ListRolls) {
+            List<String> problems = new ArrayList<>();
+            try {
+                messages.add(new Message.Listed(Opening.allRolls(archive, problems).stream().map(RollLine::of).toList()));
+            } catch (IOException e) {
+                problems.add("the rolls cannot be listed: " + Trouble.words(e));
+            }
+            problems.stream().findFirst().ifPresent(it -> messages.add(new Message.Told(it)));
+        }
+    }
+
+    private void keep(Effect.Keep keep) {
+        long step = keep.step().step();
+        try {
+            disk.orElseThrow(() -> new IOException("this is read only")).keep(keep.step());
+        } catch (IOException | RuntimeException e) {
+            messages.add(new Message.NotKept(step, e instanceof IOException io ? Trouble.words(io) : String.valueOf(e.getMessage())));
+            return;
+        }
+        messages.add(new Message.Kept(step));
+        try {
+            disk.get().settle(keep.settle());
+        } catch (IOException e) {
+            String rolls = String.join(", ", keep.settle().stream().map(Roll::id).map(Object::toString).toList());
+            messages.add(new Message.Told("the export of " + rolls + " could not be written: " + Trouble.words(e) + "; it is tried again at the next start"));
+        }
+    }
+
+    private void finish(Thread keeper) {
+        asked.add(new Effect.Quit(List.of()));
+        try {
+            keeper.join(5000);
+        } catch (InterruptedException e) {
+            // leaving anyway; what was asked is forced or was never acknowledged
+        }
+        try {
+            if (disk.isPresent()) {
+                disk.get().close();
+            }
+        } catch (IOException e) {
+            out.error("closing the journals: " + Trouble.words(e));
+        }
+    }
+
+    private List<String> report(Throwable e) {
+        StringWriter text = new StringWriter();
+        e.printStackTrace(new PrintWriter(text));
+        String where;
+        try {
+            Path file = folder.resolve("reports").resolve("report-" + now().toLocalDateTime().toString().replace(':', '-') + ".txt");
+            Folders.replace(file, ("takeup " + Version.number() + "\n" + text).getBytes(StandardCharsets.UTF_8));
+            where = "The report is " + file + ".";
+        } catch (IOException | RuntimeException second) {
+            where = "No report could be written.";
+        }
+        return List.of("takeup made a mistake and had to stop.", "Everything that was acknowledged is safe in " + folder + ".", where);
+    }
+}

@@ -1,0 +1,98 @@
+package takeup.day;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.kit.Warning;
+import takeup.roll.Film;
+
+/**
+ * What is in hand on a day beside the rolls.
+ *
+ * @param active the camera and back in hand
+ * @param inHand what belongs to each camera, by its key
+ * @param lastBack the back that was last active on each camera with backs
+ * @param used the places that were active today, in that order
+ * @param meter the meter in hand
+ * @param preset the time that the meter is preset to
+ * @param light the last light reading of the day
+ * @param flash the last flash reading of the day
+ * @param quiet warnings silenced for the day
+ * @param films what was last loaded in each place
+ */
+public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String, String> lastBack, Set<Place> used, Optional<String> meter,
+        Optional<ExposureTime> preset, Optional<Light> light, Optional<FlashLight> flash, Set<Warning.Code> quiet, Map<Place, Film> films) {
+    /** The first day of all. */
+    public static final Day FIRST = new Day(Optional.empty(), Map.of(), Map.of(), Set.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+            Optional.empty(), Set.of(), Map.of());
+
+    /** What belongs to a camera. */
+    public InHand inHand(String camera) {
+        return inHand.getOrDefault(camera, InHand.NOTHING);
+    }
+
+    /**
+     * What the next day begins with: nothing silenced, no place used yet but the active one, and no light, unless the
+     * night goes on and the reading is hardly older than the work.
+     */
+    public Day carried(OffsetDateTime now) {
+        Set<Place> still = active.map(Set::of).orElse(Set.of());
+        return new Day(active, inHand, lastBack, still, meter, preset, light.filter(it -> isOfThisNight(it.at(), now)),
+                flash.filter(it -> isOfThisNight(it.at(), now)), Set.of(), films);
+    }
+
+    private static boolean isOfThisNight(OffsetDateTime taken, OffsetDateTime now) {
+        return Duration.between(taken, now).abs().compareTo(Duration.ofHours(3)) < 0;
+    }
+
+    Day took(Place place) {
+        Set<Place> all = new LinkedHashSet<>(used);
+        all.add(place);
+        Map<String, String> backs = new LinkedHashMap<>(lastBack);
+        place.back().ifPresent(it -> backs.put(place.camera(), it));
+        return new Day(Optional.of(place), inHand, backs, all, meter, preset, light, flash, quiet, films);
+    }
+
+    /** With another state of a camera. */
+    public Day with(String camera, InHand other) {
+        Map<String, InHand> all = new LinkedHashMap<>(inHand);
+        all.put(camera, other);
+        return new Day(active, all, lastBack, used, meter, preset, light, flash, quiet, films);
+    }
+
+    Day metered(String key, Optional<ExposureTime> time) {
+        return new Day(active, inHand, lastBack, used, Optional.of(key).filter(it -> !it.isEmpty()), time, light, flash, quiet, films);
+    }
+
+    Day lit(Light reading) {
+        return new Day(active, inHand, lastBack, used, meter, preset, Optional.of(reading), flash, quiet, films);
+    }
+
+    Day flashLit(FlashLight reading) {
+        return new Day(active, inHand, lastBack, used, meter, preset, light, Optional.of(reading), quiet, films);
+    }
+
+    Day quieted(Warning.Code code) {
+        Set<Warning.Code> all = new LinkedHashSet<>(quiet);
+        all.add(code);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, all, films);
+    }
+
+    /** With a film as the last one that was loaded in a place. */
+    public Day loaded(Place place, Film film) {
+        Map<Place, Film> all = new LinkedHashMap<>(films);
+        all.put(place, film);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, all);
+    }
+
+    Day touched(DayEvent.Touched touched) {
+        return touched.film().map(it -> loaded(touched.place(), it)).orElse(this);
+    }
+}

@@ -1,0 +1,185 @@
+package takeup.day;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.kit.Warning;
+import takeup.roll.Film;
+import takeup.roll.RollId;
+
+/** What happened on a day and belongs to no roll. */
+public sealed interface DayEvent {
+    /** The day as it stands once this has happened. */
+    Day appliedTo(Day day);
+
+    /** Whether {@code undo} counts it: taking up another camera is no step. */
+    default boolean isStep() {
+        return true;
+    }
+
+    /** One method for each kind, for rooms that must know which it is. */
+    <R> R match(Cases<R> cases);
+
+    /** A case for each kind. */
+    interface Cases<R> {
+        R took(Took event);
+
+        R changed(Changed event);
+
+        R metered(Metered event);
+
+        R lit(Lit event);
+
+        R flashLit(FlashLit event);
+
+        R quieted(Quieted event);
+
+        R touched(Touched event);
+
+        R carried(Carried event);
+
+        R takenBack(TakenBack event);
+
+        R putBack(PutBack event);
+
+        R unknown(Unknown event);
+    }
+
+    /** A camera or back became the active one. */
+    record Took(Place place) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.took(place);
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.took(this);
+        }
+    }
+
+    /** A camera was set, got another lens, filter, hold or bias: the whole of it as it is now. */
+    record Changed(String camera, InHand inHand) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.with(camera, inHand);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.changed(this);
+        }
+    }
+
+    /** Another meter was taken up, or it was preset to a time. */
+    record Metered(String meter, Optional<ExposureTime> preset) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.metered(meter, preset);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.metered(this);
+        }
+    }
+
+    /** A light reading was taken, with which meter, and what was said about it then and need not be said again. */
+    record Lit(Light light, String meter, List<Warning.Code> said) implements DayEvent {
+        public Lit {
+            said = List.copyOf(said);
+        }
+
+        @Override public Day appliedTo(Day day) {
+            return day.lit(light);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.lit(this);
+        }
+    }
+
+    /** A flash reading was taken. */
+    record FlashLit(FlashLight flash) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.flashLit(flash);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.flashLit(this);
+        }
+    }
+
+    /** A warning was silenced for the day. */
+    record Quieted(Warning.Code code) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.quieted(code);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.quieted(this);
+        }
+    }
+
+    /**
+     * A roll was finished, or a finished one was changed: so that the last thing done is known without opening it. When
+     * it is finished, what it was loaded with stays behind for the next {@code load} in its place.
+     */
+    record Touched(RollId roll, Place place, Optional<Film> film) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.touched(this);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.touched(this);
+        }
+    }
+
+    /** What an earlier day left in hand, at the head of a new day. Light is not carried over. */
+    record Carried(Day day) implements DayEvent {
+        @Override public Day appliedTo(Day before) {
+            return day;
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.carried(this);
+        }
+    }
+
+    /** A step was undone: what it did here counts no longer. */
+    record TakenBack(long step) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.takenBack(this);
+        }
+    }
+
+    /** A step that was undone was done again. */
+    record PutBack(long step) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.putBack(this);
+        }
+    }
+
+    /** A kind that a later version wrote: kept, and shown as such. */
+    record Unknown(String kind, String text) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.unknown(this);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package takeup.day;
+
+import java.util.Optional;
+import takeup.kit.Hold;
+import takeup.roll.Change;
+import takeup.roll.Setting;
+
+/**
+ * What belongs to a camera and comes back with it: how it is set, and what suggestions are to keep.
+ *
+ * @param setting aperture, time, lens and what is on it
+ * @param hold the aperture or time that suggestions keep
+ */
+public record InHand(Setting setting, Optional<Hold> hold) {
+    /** A camera that nobody has touched yet. */
+    public static final InHand NOTHING = new InHand(Setting.NONE, Optional.empty());
+
+    /** After a change of the setting. */
+    public InHand with(Change change) {
+        return new InHand(setting.with(change), hold);
+    }
+
+    /** Keeping another aperture or time, or none. */
+    public InHand holding(Optional<Hold> other) {
+        return new InHand(setting, other);
+    }
+}

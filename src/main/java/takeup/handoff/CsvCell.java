@@ -1,0 +1,76 @@
+package takeup.handoff;
+
+/**
+ * Text as one cell of a CSV file: {@code "bow seat, standing"}.
+ *
+ * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @}, a tab or a carriage return; a single
+ * quote in front keeps it text. Numbers do not come here, so a minus in front of one stays.
+ */
+final class CsvCell {
+    /** The signs that begin a formula, and their full-width twins. */
+    private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
+
+    private CsvCell() {
+    }
+
+    /** The cell, guarded and quoted where it must be. */
+    static String text(String value) {
+        String safe = guarded(shown(value));
+        boolean quoted = false;
+        for (int at = 0; at < safe.length() && !quoted; at++) {
+            char c = safe.charAt(at);
+            quoted = ",;\"\n\r\t".indexOf(c) >= 0 || c == ' ' && (at == 0 || at == safe.length() - 1);
+        }
+        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+
+    /** A quote in front of the cell, and of each line in it, that would begin a formula, blanks passed over. */
+    private static String guarded(String value) {
+        StringBuilder safe = new StringBuilder(value.length() + 2);
+        int from = 0;
+        for (int at = 0; at <= value.length(); at++) {
+            if (at == value.length() || isBreak(value.charAt(at))) {
+                String line = value.substring(from, at);
+                safe.append(isFormula(line) || from == 0 && isFormula(value) ? "'" : "").append(line);
+                if (at < value.length()) {
+                    safe.append(value.charAt(at));
+                }
+                from = at + 1;
+            }
+        }
+        return safe.toString();
+    }
+
+    private static boolean isFormula(String text) {
+        if (!text.isEmpty() && (text.charAt(0) == '\t' || text.charAt(0) == '\r')) {
+            return true;
+        }
+        int at = 0;
+        while (at < text.length() && (isBlank(text.charAt(at)) || isBreak(text.charAt(at)))) {
+            at++;
+        }
+        return at < text.length() && FORMULA.indexOf(text.charAt(at)) >= 0;
+    }
+
+    private static boolean isBlank(char c) {
+        return c == '\t' || Character.isSpaceChar(c) || c == '\ufeff' || c == '\u200b';
+    }
+
+    private static boolean isBreak(char c) {
+        return c == '\n' || c == '\r';
+    }
+
+    /** Control characters but for tab and line breaks, which a quoted cell may hold, as escapes that can be seen. */
+    private static String shown(String value) {
+        StringBuilder seen = new StringBuilder(value.length());
+        for (int at = 0; at < value.length(); at++) {
+            char c = value.charAt(at);
+            if (Character.isISOControl(c) && c != '\t' && !isBreak(c)) {
+                seen.append("\\u{").append(Integer.toHexString(c)).append('}');
+            } else {
+                seen.append(c);
+            }
+        }
+        return seen.toString();
+    }
+}

@@ -1,0 +1,96 @@
+package takeup.handoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.exposure.Plain;
+import takeup.kit.Json;
+import takeup.roll.Roll;
+
+/**
+ * A roll as a table for a spreadsheet, one row a frame: CSV after RFC 4180 (Common Format and MIME Type for
+ * Comma-Separated Values Files), a header row, lines end in CR LF.
+ *
+ * <p>The values are those of the roll's JSON; not known is an empty cell. Stops carry a decimal in any case (-1.0), filters
+ * are joined by {@code and}, warnings are their codes, further exposures their count.
+ */
+public final class RollCsv {
+    private static final List<String> OF_ROLL = List.of("roll", "camera.name", "camera.back", "stock.name", "exposureIndex",
+            "development.words");
+    private static final List<String> ROLL_HEADS = List.of("roll", "camera", "back", "stock", "exposureIndex", "development");
+    private static final List<String> OF_FRAME = List.of("frame", "sequence", "was", "kind", "at", "atKnown", "aperture", "fNumber",
+            "exactFNumber", "time", "seconds", "exactSeconds", "lens", "focalLengthMm", "distanceM", "light.ev100", "light.method",
+            "light.typed", "light.spanStops", "light.zone", "light.index", "light.at", "flashLight.fNumber", "flashLight.exactFNumber",
+            "flashLight.index", "flashLight.typed", "flashLight.at", "filters", "filterStops", "extensionStops", "biasStops",
+            "meteredSeconds", "correctedSeconds", "errorStops", "overBoxStops", "flash", "tripod", "warnings", "note", "furtherExposures");
+
+    private RollCsv() {
+    }
+
+    /** The table; its first row names the columns. */
+    public static String of(Roll roll) {
+        // The program's version stands in no cell.
+        Json.Obj json = RollJson.of(roll, "");
+        StringBuilder table = new StringBuilder();
+        List<String> heads = new ArrayList<>(ROLL_HEADS);
+        OF_FRAME.forEach(it -> heads.add(head(it)));
+        row(table, heads);
+        List<String> ofRoll = cells(json, OF_ROLL);
+        for (Json frame : items(json, "frames")) {
+            List<String> row = new ArrayList<>(ofRoll);
+            row.addAll(cells((Json.Obj) frame, OF_FRAME));
+            row(table, row);
+        }
+        return table.toString();
+    }
+
+    private static void row(StringBuilder table, List<String> cells) {
+        table.append(String.join(",", cells)).append("\r\n");
+    }
+
+    /** {@code lightEv100} for {@code light.ev100}. */
+    private static String head(String path) {
+        int dot = path.indexOf('.');
+        return dot < 0 ? path
+                : path.substring(0, dot) + path.substring(dot + 1, dot + 2).toUpperCase(Locale.ROOT) + path.substring(dot + 2);
+    }
+
+    private static List<String> cells(Json.Obj json, List<String> paths) {
+        return paths.stream().map(it -> cell(json, it)).toList();
+    }
+
+    private static String cell(Json.Obj json, String path) {
+        int dot = path.indexOf('.');
+        if (dot >= 0) {
+            Optional<Json> inner = json.field(path.substring(0, dot));
+            return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1)) : "";
+        }
+        return switch (path) {
+            case "filters" -> CsvCell.text(joined(items(json, path), "name", " and "));
+            case "warnings" -> CsvCell.text(joined(items(json, path), "code", " "));
+            case "furtherExposures" -> Integer.toString(items(json, path).size());
+            default -> json.field(path).map(it -> cell(it, path)).orElse("");
+        };
+    }
+
+    private static String cell(Json value, String name) {
+        if (value instanceof Json.Num number) {
+            String plain = Plain.number(number.value());
+            return (name.endsWith("Stops") || name.equals("ev100")) && plain.indexOf('.') < 0 ? plain + ".0" : plain;
+        }
+        if (value instanceof Json.Bool bool) {
+            return Boolean.toString(bool.value());
+        }
+        return CsvCell.text(((Json.Text) value).value());
+    }
+
+    private static List<Json> items(Json.Obj json, String name) {
+        return ((Json.Arr) json.field(name).orElseThrow()).items();
+    }
+
+    private static String joined(List<Json> items, String field, String between) {
+        return String.join(between,
+                items.stream().map(it -> ((Json.Text) ((Json.Obj) it).field(field).orElseThrow()).value()).toList());
+    }
+}

@@ -1,0 +1,105 @@
+package takeup.handoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.FilmSpeed;
+import takeup.kit.Camera;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.kit.Stock;
+import takeup.kit.Warning;
+import takeup.roll.Exposure;
+import takeup.roll.Film;
+import takeup.roll.Frame;
+import takeup.roll.FrameWarnings;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.Verdict;
+
+/**
+ * A roll as JSON for other programs: format {@code takeup-roll}, version 1, described by the schema {@code roll}. Not
+ * known is null, never 0.
+ */
+public final class RollJson {
+    private static final int VERSION = 1;
+
+    private RollJson() {
+    }
+
+    /** The roll in a state of any kind, as text on several lines that ends in a line feed. */
+    public static String text(Roll roll, String programVersion) {
+        return JsonText.pretty(of(roll, programVersion));
+    }
+
+    /** The roll in a state of any kind, as plain data. The version is that of the program, such as 1.0.0. */
+    public static Json.Obj of(Roll roll, String programVersion) {
+        Film film = roll.film();
+        return Json.object().and("format", "takeup-roll").and("version", VERSION).and("revision", roll.revision())
+                .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
+                .and("roll", roll.id()).and("state", roll.state())
+                // A shoot has a date from the start; who it was for is not asked while film is loaded.
+                .and("shoot", Json.object().and("name", nothing()).and("date", roll.loadedAt().toLocalDate()).and("client", nothing()))
+                .and("camera", camera(roll)).and("filmSize", film.size()).and("stock", stock(film.stock()))
+                .and("exposureIndex", speed(film.index()))
+                .and("development", Json.object().and("process", film.development().process())
+                        .and("pushStops", Rounded.stops(film.development().pushStops())).and("words", film.developmentWords()))
+                .and("framesNominal", film.framesNominal()).and("framesUsed", roll.framesUsed())
+                .and("framesExposed", roll.framesExposed())
+                .and("counterChecks", roll.counterChecks().stream().map(it -> Json.object().and("at", IsoTime.of(it.at()))
+                        .and("expected", it.expected()).and("shown", it.shown()).and("difference", it.shown() - it.expected())).toList())
+                .and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
+                .and("condition", roll.conditions().stream()
+                        .map(it -> Json.object().and("kind", it.kind()).and("words", it.words())).toList())
+                .and("note", roll.note()).and("frames", frames(roll));
+    }
+
+    private static Json camera(Roll roll) {
+        Camera camera = roll.camera();
+        return Json.object().and("key", camera.key()).and("name", camera.name()).and("frameSize", camera.frameSize())
+                .and("back", roll.back());
+    }
+
+    private static Json stock(Stock stock) {
+        return Json.object().and("key", stock.key()).and("name", stock.name()).and("kind", stock.kind())
+                .and("boxSpeed", speed(stock.boxSpeed()));
+    }
+
+    private static double speed(FilmSpeed speed) {
+        return speed.arithmetic();
+    }
+
+    private static List<Json> frames(Roll roll) {
+        List<List<Warning>> warnings = FrameWarnings.of(roll);
+        List<Json> frames = new ArrayList<>();
+        for (Frame frame : roll.frames()) {
+            int sequence = frames.size() + 1;
+            frames.add(frame(roll, frame, sequence, warnings.get(sequence - 1)));
+        }
+        return frames;
+    }
+
+    private static Json frame(Roll roll, Frame frame, int sequence, List<Warning> warnings) {
+        Json.Obj json = Json.object().and("frame", frame.number()).and("sequence", sequence).and("was", frame.was())
+                .and("kind", frame.kind());
+        ExposureFields.into(json, shown(frame), Verdict.of(roll, frame));
+        return json.and("warnings", warnings.stream().map(Warning::json).toList()).and("note", frame.note())
+                .and("furtherExposures", frame.further().stream().map(it -> further(roll.film(), it)).toList());
+    }
+
+    /** What is told of the first exposure: a blank frame had none, whatever was set. */
+    static Exposure shown(Frame frame) {
+        Exposure first = frame.exposure();
+        return frame.kind() == Frame.Kind.BLANK ? new Exposure(first.at(), Setting.NONE, Optional.empty(), Optional.empty()) : first;
+    }
+
+    private static Json further(Film film, Exposure exposure) {
+        Json.Obj json = Json.object();
+        ExposureFields.into(json, exposure, Verdict.of(film, exposure));
+        return json;
+    }
+
+    private static Json nothing() {
+        return new Json.Nil(0);
+    }
+}

@@ -1,0 +1,167 @@
+package takeup.journal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import takeup.day.Day;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.day.Place;
+import takeup.kit.Hold;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.kit.Warning;
+import takeup.roll.Film;
+
+/** The events of a day to JSON and back. A kind that is not known is kept as it stands. */
+final class DayEventJson implements DayEvent.Cases<Json.Obj> {
+    /** The event as it is written down; a kind that is not known letter for letter. */
+    static String text(DayEvent event) {
+        Json.Obj json = event.match(new DayEventJson());
+        return event instanceof DayEvent.Unknown unknown ? unknown.text() : JsonText.line(json);
+    }
+
+    private static Json.Obj event(String kind) {
+        return Json.object().and("event", kind);
+    }
+
+    @Override public Json.Obj took(DayEvent.Took took) {
+        return event("camera").and("place", of(took.place()));
+    }
+
+    @Override public Json.Obj changed(DayEvent.Changed changed) {
+        return event("inHand").and("camera", changed.camera()).and("inHand", of(changed.inHand()));
+    }
+
+    @Override public Json.Obj metered(DayEvent.Metered metered) {
+        Json.Obj json = event("meter").and("meter", metered.meter());
+        metered.preset().ifPresent(it -> json.and("preset", ExposureJson.of(it)));
+        return json;
+    }
+
+    @Override public Json.Obj lit(DayEvent.Lit lit) {
+        return event("light").and("light", ExposureJson.of(lit.light())).and("meter", lit.meter()).and("said", lit.said());
+    }
+
+    @Override public Json.Obj flashLit(DayEvent.FlashLit lit) {
+        return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
+    }
+
+    @Override public Json.Obj quieted(DayEvent.Quieted quieted) {
+        return event("quiet").and("code", quieted.code());
+    }
+
+    @Override public Json.Obj touched(DayEvent.Touched touched) {
+        Json.Obj json = event("roll").and("roll", touched.roll()).and("place", of(touched.place()));
+        touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
+        return json;
+    }
+
+    @Override public Json.Obj carried(DayEvent.Carried carried) {
+        return event("carried").and("day", of(carried.day()));
+    }
+
+    @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
+        return event("undo").and("of", back.step());
+    }
+
+    @Override public Json.Obj putBack(DayEvent.PutBack again) {
+        return event("redo").and("of", again.step());
+    }
+
+    @Override public Json.Obj unknown(DayEvent.Unknown unknown) {
+        try {
+            return (Json.Obj) JsonText.read(unknown.text());
+        } catch (JsonText.NotJson e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    private static Json.Obj of(Place place) {
+        return Json.object().and("camera", place.camera()).and("back", place.back());
+    }
+
+    private static Place place(Fields fields) {
+        return new Place(fields.text("camera"), fields.maybeText("back"));
+    }
+
+    private static Json.Obj of(InHand inHand) {
+        Json.Obj json = Json.object().and("setting", ExposureJson.of(inHand.setting()));
+        inHand.hold().ifPresent(it -> json.and("hold", it.aperture().map(a -> Json.object().and("aperture", ExposureJson.of(a)))
+                .orElseGet(() -> Json.object().and("time", ExposureJson.of(it.time().orElseThrow())))));
+        return json;
+    }
+
+    private static InHand inHand(Fields fields) {
+        return new InHand(ExposureJson.setting(fields.inner("setting")), fields.inside("hold").map(it ->
+                new Hold(it.inside("aperture").map(ExposureJson::aperture), it.inside("time").map(ExposureJson::time))));
+    }
+
+    private static Json.Obj of(Day day) {
+        Json.Obj inHand = Json.object();
+        day.inHand().forEach((camera, state) -> inHand.and(camera, of(state)));
+        Json.Obj backs = Json.object();
+        day.lastBack().forEach(backs::and);
+        List<Json> films = new ArrayList<>();
+        day.films().forEach((place, film) -> films.add(Json.object().and("place", of(place)).and("film", RollEventJson.of(film))));
+        Json.Obj json = Json.object().and("active", day.active().map(DayEventJson::of)).and("inHand", inHand).and("backs", backs)
+                .and("used", day.used().stream().map(DayEventJson::of).toList()).and("meter", day.meter())
+                .and("preset", day.preset().map(ExposureJson::of)).and("films", films);
+        day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
+        day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
+        return json;
+    }
+
+    private static Day day(Fields fields) {
+        Map<String, InHand> inHand = new LinkedHashMap<>();
+        Fields hands = fields.inner("inHand");
+        hands.object().fields().keySet().forEach(it -> inHand.put(it, inHand(hands.inner(it))));
+        Map<String, String> backs = new LinkedHashMap<>();
+        Fields last = fields.inner("backs");
+        last.object().fields().keySet().forEach(it -> backs.put(it, last.text(it)));
+        Set<Place> used = new LinkedHashSet<>();
+        fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
+        Map<Place, Film> films = new LinkedHashMap<>();
+        fields.list("films").forEach(it -> films.put(place(Fields.of(it).inner("place")), RollEventJson.film(Fields.of(it).inner("film"))));
+        return new Day(fields.inside("active").map(DayEventJson::place), inHand, backs, used, fields.maybeText("meter"),
+                fields.inside("preset").map(ExposureJson::time), fields.inside("light").map(ExposureJson::light),
+                fields.inside("flash").map(ExposureJson::flash), Set.of(), films);
+    }
+
+    static DayEvent event(Fields fields, Supplier<String> text) {
+        String kind = fields.text("event");
+        return switch (kind) {
+            case "camera" -> new DayEvent.Took(place(fields.inner("place")));
+            case "inHand" -> new DayEvent.Changed(fields.text("camera"), inHand(fields.inner("inHand")));
+            case "meter" -> new DayEvent.Metered(fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
+            case "light" -> new DayEvent.Lit(ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
+            case "flashLight" -> new DayEvent.FlashLit(ExposureJson.flash(fields.inner("flash")));
+            case "quiet" -> quiet(fields, text);
+            case "roll" -> new DayEvent.Touched(RollEventJson.id(fields.text("roll")), place(fields.inner("place")), fields.inside("film").map(RollEventJson::film));
+            case "carried" -> new DayEvent.Carried(day(fields.inner("day")));
+            case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
+            case "redo" -> new DayEvent.PutBack(fields.whole("of"));
+            default -> new DayEvent.Unknown(kind, text.get());
+        };
+    }
+
+    private static DayEvent quiet(Fields fields, Supplier<String> text) {
+        Optional<Warning.Code> code = Warning.Code.named(fields.text("code"));
+        return code.isPresent() ? new DayEvent.Quieted(code.get()) : new DayEvent.Unknown("quiet", text.get());
+    }
+
+    private static List<Warning.Code> codes(List<Json> items) {
+        List<Warning.Code> codes = new ArrayList<>();
+        for (Json item : items) {
+            if (item instanceof Json.Text text) {
+                Warning.Code.named(text.value()).ifPresent(codes::add);
+            }
+        }
+        return codes;
+    }
+}

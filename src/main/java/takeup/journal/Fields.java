@@ -1,0 +1,122 @@
+package takeup.journal;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import takeup.kit.Json;
+
+/** The fields of a record, read one by one; what is not as it must be makes the record unreadable. */
+record Fields(Json.Obj object) {
+    /** A record that does not say what it must. */
+    static final class Unreadable extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Unreadable(String why) {
+            super(why, null, false, false);
+        }
+    }
+
+    static Fields of(Json json) {
+        if (json instanceof Json.Obj object) {
+            return new Fields(object);
+        }
+        throw new Unreadable("an object is expected");
+    }
+
+    private Json need(String name) {
+        return object.field(name).orElseThrow(() -> new Unreadable(name + " is missing"));
+    }
+
+    Optional<Fields> inside(String name) {
+        return object.field(name).map(Fields::of);
+    }
+
+    Fields inner(String name) {
+        return of(need(name));
+    }
+
+    String text(String name) {
+        return string(need(name));
+    }
+
+    Optional<String> maybeText(String name) {
+        return object.field(name).map(Fields::string);
+    }
+
+    private static String string(Json json) {
+        if (json instanceof Json.Text text) {
+            return text.value();
+        }
+        throw new Unreadable("text is expected");
+    }
+
+    double number(String name) {
+        return number(need(name));
+    }
+
+    private static double number(Json json) {
+        if (json instanceof Json.Num number) {
+            return number.value();
+        }
+        throw new Unreadable("a number is expected");
+    }
+
+    long whole(String name) {
+        double number = number(name);
+        if (number != Math.rint(number) || Math.abs(number) > 1e15) {
+            throw new Unreadable(name + " is a whole number");
+        }
+        return (long) number;
+    }
+
+    int count(String name) {
+        long whole = whole(name);
+        if (whole < -1_000_000 || whole > 1_000_000) {
+            throw new Unreadable(name + " is out of range");
+        }
+        return (int) whole;
+    }
+
+    OptionalDouble maybeNumber(String name) {
+        Optional<Json> json = object.field(name);
+        return json.isPresent() ? OptionalDouble.of(number(json.get())) : OptionalDouble.empty();
+    }
+
+    OptionalInt maybeCount(String name) {
+        return object.field(name).isPresent() ? OptionalInt.of(count(name)) : OptionalInt.empty();
+    }
+
+    Optional<Boolean> maybeFlag(String name) {
+        return object.field(name).map(it -> {
+            if (it instanceof Json.Bool bool) {
+                return bool.value();
+            }
+            throw new Unreadable(name + " is true or false");
+        });
+    }
+
+    boolean flag(String name) {
+        return maybeFlag(name).orElse(false);
+    }
+
+    OffsetDateTime time(String name) {
+        return maybeTime(name).orElseThrow(() -> new Unreadable(name + " is missing"));
+    }
+
+    Optional<OffsetDateTime> maybeTime(String name) {
+        return maybeText(name).map(it -> Plainly.time(it).orElseThrow(() -> new Unreadable(name + " is no time")));
+    }
+
+    List<Json> list(String name) {
+        if (need(name) instanceof Json.Arr array) {
+            return array.items();
+        }
+        throw new Unreadable(name + " is a list");
+    }
+
+    Optional<List<Json>> maybeList(String name) {
+        return object.field(name).isPresent() ? Optional.of(list(name)) : Optional.empty();
+    }
+}

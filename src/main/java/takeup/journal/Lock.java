@@ -1,0 +1,92 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.HashSet;
+import java.util.Set;
+
+/**
+ * The lock of a data folder: the system frees it when its holder ends, however it ends. The file holds the number of the
+ * process.
+ *
+ * <p>The file is opened once in a program: closing any other channel on it, also one that was only read, would free the
+ * lock without a word.
+ */
+final class Lock implements AutoCloseable {
+    private static final Set<Object> HELD = new HashSet<>();
+    private final FileChannel channel;
+    private final Object key;
+
+    private Lock(FileChannel channel, Object key) {
+        this.channel = channel;
+        this.key = key;
+    }
+
+    static Lock take(Path path) throws IOException {
+        synchronized (HELD) {
+            if (Files.exists(path) && HELD.contains(Folders.key(path))) {
+                throw taken(Long.toString(ProcessHandle.current().pid()));
+            }
+            FileChannel channel = FileChannel.open(path, Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
+                    Folders.privateFile());
+            try {
+                if (!isLocked(channel)) {
+                    throw taken(holder(channel));
+                }
+                sign(channel);
+                Lock lock = new Lock(channel, Folders.key(path));
+                HELD.add(lock.key);
+                return lock;
+            } catch (IOException | RuntimeException e) {
+                channel.close();
+                throw e;
+            }
+        }
+    }
+
+    private static boolean isLocked(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock() != null;
+        } catch (OverlappingFileLockException e) {
+            return false;
+        }
+    }
+
+    private static void sign(FileChannel channel) {
+        try {
+            ByteBuffer pid = ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII));
+            int length = channel.write(pid, 0);
+            channel.truncate(length);
+        } catch (IOException e) {
+            // The number is a courtesy: on a full disk the folder must still open.
+        }
+    }
+
+    private static String holder(FileChannel channel) {
+        try {
+            ByteBuffer buffer = ByteBuffer.allocate(32);
+            channel.read(buffer, 0);
+            String pid = new String(buffer.array(), 0, buffer.position(), StandardCharsets.US_ASCII).strip();
+            return pid.chars().allMatch(it -> it >= '0' && it <= '9') ? pid : "";
+        } catch (IOException e) {
+            return "";
+        }
+    }
+
+    private static Writer.Taken taken(String pid) {
+        return new Writer.Taken("another takeup" + (pid.isEmpty() ? "" : " (process " + pid + ")") + " is writing in this folder");
+    }
+
+    @Override public void close() throws IOException {
+        synchronized (HELD) {
+            HELD.remove(key);
+            channel.close();
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package takeup.journal;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import takeup.exposure.FilmSpeed;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.kit.ProfileJson;
+import takeup.kit.Stock;
+import takeup.roll.Condition;
+import takeup.roll.Development;
+import takeup.roll.Film;
+import takeup.roll.RollChange;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+
+/** The events of a roll to JSON and back. A kind that is not known is kept as it stands. */
+final class RollEventJson implements RollEvent.Cases<Json.Obj> {
+    /** The event as it is written down; a kind that is not known letter for letter. */
+    static String text(RollEvent event) {
+        Json.Obj json = event.match(new RollEventJson());
+        return event instanceof RollEvent.Unknown unknown ? unknown.text() : JsonText.line(json);
+    }
+
+    private static Json.Obj event(String kind) {
+        return Json.object().and("event", kind);
+    }
+
+    @Override public Json.Obj loaded(RollEvent.Loaded loaded) {
+        return event("loaded").and("roll", loaded.id()).and("camera", Json.object().and("key", loaded.camera().key()).and("profile", ProfileJson.of(loaded.camera())))
+                .and("back", loaded.back()).and("film", of(loaded.film()));
+    }
+
+    @Override public Json.Obj added(RollEvent.Added added) {
+        Json.Obj json = event("frame").and("how", switch (added.how()) {
+            case LOGGED -> "logged";
+            case INSERTED -> "inserted";
+            case MOVED -> "moved";
+        });
+        added.before().ifPresent(it -> json.and("before", it));
+        return json.and("frame", ExposureJson.of(added.frame()));
+    }
+
+    @Override public Json.Obj doubled(RollEvent.Doubled doubled) {
+        return event("double");
+    }
+
+    @Override public Json.Obj exposedAgain(RollEvent.ExposedAgain again) {
+        Json.Obj json = event("exposedAgain").and("exposure", ExposureJson.of(again.exposure()));
+        again.note().ifPresent(it -> json.and("note", it));
+        return json;
+    }
+
+    @Override public Json.Obj corrected(RollEvent.Corrected corrected) {
+        return event("corrected").and("from", corrected.from()).and("to", corrected.to()).and("change", ExposureJson.of(corrected.change()));
+    }
+
+    @Override public Json.Obj dropped(RollEvent.Dropped dropped) {
+        Json.Obj json = event("dropped").and("from", dropped.from()).and("to", dropped.to());
+        dropped.movedTo().ifPresent(it -> json.and("movedTo", it));
+        return json;
+    }
+
+    @Override public Json.Obj counterShown(RollEvent.CounterShown shown) {
+        return event("counter").and("shown", shown.shown());
+    }
+
+    @Override public Json.Obj rollCorrected(RollEvent.RollCorrected corrected) {
+        RollChange change = corrected.change();
+        Json.Obj json = event("rollCorrected");
+        change.stock().ifPresent(it -> json.and("stock", of(it)));
+        change.filmSize().ifPresent(it -> json.and("filmSize", it));
+        change.index().ifPresent(it -> json.and("index", it.arithmetic()));
+        change.pushStops().ifPresent(it -> json.and("push", it));
+        change.process().ifPresent(it -> json.and("process", it));
+        change.framesNominal().ifPresent(it -> json.and("frames", it));
+        return json;
+    }
+
+    @Override public Json.Obj noted(RollEvent.Noted noted) {
+        return event("note").and("words", noted.words());
+    }
+
+    @Override public Json.Obj conditioned(RollEvent.Conditioned conditioned) {
+        return event("condition").and("kind", conditioned.condition().kind()).and("words", conditioned.condition().words());
+    }
+
+    @Override public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
+        return event("unloaded");
+    }
+
+    @Override public Json.Obj takenBack(RollEvent.TakenBack back) {
+        return event("undo").and("of", back.step());
+    }
+
+    @Override public Json.Obj putBack(RollEvent.PutBack again) {
+        return event("redo").and("of", again.step());
+    }
+
+    @Override public Json.Obj unknown(RollEvent.Unknown unknown) {
+        try {
+            return (Json.Obj) JsonText.read(unknown.text());
+        } catch (JsonText.NotJson e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    static Json.Obj of(Film film) {
+        return Json.object().and("stock", of(film.stock())).and("size", film.size()).and("index", film.index().arithmetic())
+                .and("process", film.development().process()).and("push", film.development().pushStops()).and("frames", film.framesNominal());
+    }
+
+    private static Json.Obj of(Stock stock) {
+        return Json.object().and("key", stock.key()).and("profile", ProfileJson.of(stock));
+    }
+
+    static Film film(Fields fields) {
+        return new Film(stock(fields.inner("stock")), size(fields.text("size")), new FilmSpeed(fields.number("index")),
+                new Development(fields.text("process"), fields.number("push")), fields.count("frames"));
+    }
+
+    private static Stock stock(Fields fields) {
+        return ProfileJson.stock(fields.text("key"), "journal", fields.inner("profile").object()).profile()
+                .orElseThrow(() -> new Fields.Unreadable("the stock cannot be read"));
+    }
+
+    private static Camera camera(Fields fields) {
+        return ProfileJson.camera(fields.text("key"), "journal", fields.inner("profile").object()).profile()
+                .orElseThrow(() -> new Fields.Unreadable("the camera cannot be read"));
+    }
+
+    private static FilmSize size(String word) {
+        return FilmSize.named(word).orElseThrow(() -> new Fields.Unreadable("film size " + word + " is not known"));
+    }
+
+    static RollId id(String text) {
+        return RollId.parse(text).orElseThrow(() -> new Fields.Unreadable(text + " is no roll number"));
+    }
+
+    static RollEvent event(Fields fields, Supplier<String> text) {
+        String kind = fields.text("event");
+        return switch (kind) {
+            case "loaded" -> new RollEvent.Loaded(id(fields.text("roll")), camera(fields.inner("camera")), fields.maybeText("back"), film(fields.inner("film")));
+            case "frame" -> new RollEvent.Added(ExposureJson.frame(fields.inner("frame")), how(fields.text("how")), fields.maybeCount("before"));
+            case "double" -> new RollEvent.Doubled();
+            case "exposedAgain" -> new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
+            case "corrected" -> new RollEvent.Corrected(fields.count("from"), fields.count("to"), ExposureJson.change(fields.inner("change")));
+            case "dropped" -> new RollEvent.Dropped(fields.count("from"), fields.count("to"), fields.maybeText("movedTo").map(RollEventJson::id));
+            case "counter" -> new RollEvent.CounterShown(fields.count("shown"));
+            case "rollCorrected" -> new RollEvent.RollCorrected(new RollChange(fields.inside("stock").map(RollEventJson::stock),
+                    fields.maybeText("filmSize").map(RollEventJson::size),
+                    fields.object().field("index").isPresent() ? Optional.of(new FilmSpeed(fields.number("index"))) : Optional.empty(),
+                    fields.maybeNumber("push"), fields.maybeText("process"), fields.maybeCount("frames")));
+            case "note" -> new RollEvent.Noted(fields.text("words"));
+            case "condition" -> new RollEvent.Conditioned(new Condition(Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER), fields.maybeText("words")));
+            case "unloaded" -> new RollEvent.Unloaded();
+            case "undo" -> new RollEvent.TakenBack(fields.whole("of"));
+            case "redo" -> new RollEvent.PutBack(fields.whole("of"));
+            default -> new RollEvent.Unknown(kind, text.get());
+        };
+    }
+
+    private static RollEvent.How how(String word) {
+        return switch (word) {
+            case "logged" -> RollEvent.How.LOGGED;
+            case "inserted" -> RollEvent.How.INSERTED;
+            case "moved" -> RollEvent.How.MOVED;
+            default -> throw new Fields.Unreadable("how " + word + " is not known");
+        };
+    }
+}

@@ -1,0 +1,35 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.Locale;
+
+/** What went wrong with the disk, in words, with what to do. */
+public final class Trouble {
+    private Trouble() {
+    }
+
+    /** The words for an exception from the disk. */
+    public static String words(IOException e) {
+        String message = String.valueOf(e.getMessage());
+        String lower = message.toLowerCase(Locale.ROOT);
+        if (lower.contains("no space left") || lower.contains("disk quota")) {
+            return "the disk is full; free some space";
+        }
+        if (lower.contains("read-only")) {
+            return "the disk can only be read; choose another data folder (--data DIR) or make it writable";
+        }
+        if (e instanceof AccessDeniedException denied) {
+            return "no permission for " + denied.getFile() + "; make it yours, or choose another data folder (--data DIR)";
+        }
+        if (e instanceof NoSuchFileException gone) {
+            return gone.getFile() + " is not there";
+        }
+        if (e instanceof FileSystemException file && file.getReason() == null && file.getFile() != null) {
+            return file.getFile() + " cannot be used (" + e.getClass().getSimpleName() + ")";
+        }
+        return message;
+    }
+}

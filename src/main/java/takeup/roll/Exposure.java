@@ -1,0 +1,24 @@
+package takeup.roll;
+
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+
+/**
+ * One opening of the shutter: when, how the camera was set, and what light was known then.
+ *
+ * @param at when; empty where it is not known
+ * @param setting how the camera was set
+ * @param light the last light reading
+ * @param flashLight the last flash reading, while flash was on
+ */
+public record Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
+    /** Nothing known. */
+    public static final Exposure UNKNOWN = new Exposure(Optional.empty(), Setting.NONE, Optional.empty(), Optional.empty());
+
+    /** The exposure with its setting put right. */
+    public Exposure with(Change change) {
+        return new Exposure(at, setting.with(change), light, flashLight);
+    }
+}

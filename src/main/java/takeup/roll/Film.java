@@ -1,0 +1,34 @@
+package takeup.roll;
+
+import takeup.exposure.FilmSpeed;
+import takeup.kit.FilmSize;
+import takeup.kit.Stock;
+
+/**
+ * The film of a roll and what is wanted of it.
+ *
+ * @param stock what was loaded
+ * @param size 135, 120 or 220
+ * @param index the exposure index; one for the whole roll
+ * @param development what the lab is asked to do
+ * @param framesNominal how many frames the counter promises: a hint, never a limit
+ */
+public record Film(Stock stock, FilmSize size, FilmSpeed index, Development development, int framesNominal) {
+    public Film {
+        if (framesNominal < 1 || framesNominal > 250) {
+            throw new IllegalArgumentException("a roll holds 1 to 250 frames");
+        }
+    }
+
+    /** The film put right. */
+    public Film with(RollChange change) {
+        return new Film(change.stock().orElse(stock), change.filmSize().orElse(size), change.index().orElse(index),
+                new Development(change.process().orElse(development.process()), change.pushStops().orElse(development.pushStops())),
+                change.framesNominal().orElse(framesNominal));
+    }
+
+    /** {@code C-41, NORMAL (rated 200, box 400)}. */
+    public String developmentWords() {
+        return development.words(index, stock.boxSpeed());
+    }
+}

@@ -1,0 +1,87 @@
+package takeup.roll;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Light;
+import takeup.kit.Cautions;
+import takeup.kit.Warning;
+
+/** The warnings that belong to each frame of a roll, worked out from the roll, in the order of its frames. */
+public final class FrameWarnings {
+    /** After so long a light reading is called old: common practice, no source. */
+    public static final Duration STALE = Duration.ofMinutes(30);
+
+    private FrameWarnings() {
+    }
+
+    /** A list for each frame. */
+    public static List<List<Warning>> of(Roll roll) {
+        List<List<Warning>> all = new ArrayList<>();
+        boolean saidNoLight = false;
+        int before = Integer.MAX_VALUE;
+        Optional<OffsetDateTime> saidStale = Optional.empty();
+        for (Frame frame : roll.frames()) {
+            List<Warning> warnings = new ArrayList<>();
+            int left = roll.film().framesNominal() - frame.number();
+            counted(roll, left, before, warnings);
+            before = left;
+            if (frame.kind() == Frame.Kind.EXPOSED) {
+                set(roll, frame, warnings);
+                Exposure exposure = frame.exposure();
+                if (exposure.light().isEmpty() && !roll.camera().isAutomatic() && exposure.at().isPresent() && !exposure.setting().flash() && !saidNoLight) {
+                    saidNoLight = true;
+                    warnings.add(new Warning(Warning.Code.NO_LIGHT, "no light reading today: the exposure of this roll cannot be judged (m READING)"));
+                }
+                Optional<OffsetDateTime> taken = exposure.light().map(Light::at);
+                if (exposure.at().isPresent() && isStale(taken, exposure.at().get()) && !taken.equals(saidStale)) {
+                    saidStale = taken;
+                    warnings.add(stale(taken.orElseThrow(), exposure.at().get()));
+                }
+            }
+            all.add(List.copyOf(warnings));
+        }
+        return all;
+    }
+
+    /** Whether a reading is old by then. */
+    public static boolean isStale(Optional<OffsetDateTime> taken, OffsetDateTime now) {
+        return taken.isPresent() && Duration.between(taken.get(), now).compareTo(STALE) > 0;
+    }
+
+    private static Warning stale(OffsetDateTime taken, OffsetDateTime now) {
+        return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(taken, now).toMinutes() + " minutes old: meter again");
+    }
+
+    /** Few left: at a quarter of the roll, but at most 5, also where the counter jumped over it, then at 2, 1 and 0. */
+    private static void counted(Roll roll, int left, int before, List<Warning> into) {
+        int nominal = roll.film().framesNominal();
+        int quarter = Math.min(5, nominal / 4);
+        if (left < 0 && before >= 0) {
+            into.add(new Warning(Warning.Code.PAST_END, "frame " + (nominal - left) + " of " + nominal
+                    + ": past the end by the counter; the film may stop any time"));
+        } else if (left >= 0 && (left <= 2 || left <= quarter && before > quarter)) {
+            into.add(new Warning(Warning.Code.FRAMES_LEFT, left == 0 ? "that was the last frame by the counter" : left + " left"));
+        }
+    }
+
+    private static void set(Roll roll, Frame frame, List<Warning> into) {
+        Setting setting = frame.exposure().setting();
+        Cautions.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens()).ifPresent(into::add);
+        setting.time().ifPresent(it -> Cautions.ofTime(it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
+        Verdict verdict = Verdict.of(roll, frame);
+        OptionalDouble metered = verdict.meteredSeconds();
+        if (metered.isEmpty() && setting.time().isPresent()) {
+            metered = OptionalDouble.of(roll.film().stock().reciprocity().worth(setting.time().get().exactSeconds()));
+        }
+        if (metered.isPresent() && !setting.flash()) {
+            Cautions.reciprocity(metered.getAsDouble(), roll.film().stock().reciprocity(), into);
+        }
+        if (verdict.overBoxStops().isPresent()) {
+            Cautions.latitude(verdict.overBoxStops().getAsDouble() + roll.film().development().pushStops(), roll.film().stock()).ifPresent(into::add);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package takeup.roll;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import takeup.kit.Camera;
+
+/**
+ * One roll, as all that happened to it adds up.
+ *
+ * @param id the number on the cassette or band
+ * @param state where it is in its life
+ * @param camera the camera, as it was described when the roll was loaded
+ * @param back the interchangeable back it is in
+ * @param film stock, size, index, development, frames promised
+ * @param frames in the order of the film
+ * @param next the number that the counter shows for the next frame
+ * @param doubleAwaited whether the next exposure goes on the newest frame
+ * @param counterChecks the camera's counter against the log
+ * @param conditions what the lab must know
+ * @param note the photographer's words
+ * @param loadedAt when it was loaded
+ * @param finishedAt when it was unloaded
+ * @param revision how many events there are so far, those taken back counted too
+ */
+public record Roll(RollId id, State state, Camera camera, Optional<String> back, Film film, List<Frame> frames, int next,
+        boolean doubleAwaited, List<CounterCheck> counterChecks, List<Condition> conditions, Optional<String> note,
+        OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt, int revision) {
+    /** Where a roll is in its life. */
+    public enum State {
+        OPEN("open"), REWOUND("rewound"), FINISHED("finished"), WITHDRAWN("withdrawn");
+
+        private final String word;
+
+        State(String word) {
+            this.word = word;
+        }
+
+        @Override public String toString() {
+            return word;
+        }
+    }
+
+    public Roll {
+        frames = List.copyOf(frames);
+        counterChecks = List.copyOf(counterChecks);
+        conditions = List.copyOf(conditions);
+    }
+
+    /**
+     * What the events of one roll add up to; empty where the record of its loading is missing. Steps that were taken
+     * back do not count; a roll whose loading was taken back is withdrawn.
+     */
+    public static Optional<Roll> of(List<Recorded> records) {
+        Set<Long> undone = new HashSet<>();
+        for (Recorded record : records) {
+            if (record.event() instanceof RollEvent.TakenBack back) {
+                undone.add(back.step());
+            } else if (record.event() instanceof RollEvent.PutBack again) {
+                undone.remove(again.step());
+            }
+        }
+        Roll roll = null;
+        boolean withdrawn = false;
+        for (Recorded record : records) {
+            boolean loading = record.event() instanceof RollEvent.Loaded;
+            if (loading && roll == null) {
+                withdrawn = undone.contains(record.step());
+                roll = record.event().appliedTo(null, record.at());
+            } else if (roll != null && !loading && !undone.contains(record.step())) {
+                roll = record.event().appliedTo(roll, record.at());
+            }
+        }
+        if (roll == null) {
+            return Optional.empty();
+        }
+        return Optional.of(roll.with(withdrawn ? State.WITHDRAWN : roll.state, records.size()));
+    }
+
+    static Roll loaded(RollEvent.Loaded loaded, OffsetDateTime at) {
+        return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(),
+                Optional.empty(), at, Optional.empty(), 1);
+    }
+
+    /** How many numbers went by. */
+    public int framesUsed() {
+        int first = Math.min(1, next);
+        int last = next - 1;
+        for (Frame frame : frames) {
+            first = Math.min(first, frame.number());
+            last = Math.max(last, frame.number());
+        }
+        return Math.max(0, last - first + 1);
+    }
+
+    /** How many frames may come back as scans. */
+    public int framesExposed() {
+        return (int) frames.stream().filter(Frame::mayComeBack).count();
+    }
+
+    /** How many frames the counter still promises; negative past the end. */
+    public int framesLeft() {
+        return film.framesNominal() - next + 1;
+    }
+
+    /** The newest frame. */
+    public Optional<Frame> newest() {
+        return frames.isEmpty() ? Optional.empty() : Optional.of(frames.get(frames.size() - 1));
+    }
+
+    /** The place in the list of the frame with that number; the later one of two; -1 if there is none. */
+    public int indexOf(int number) {
+        for (int i = frames.size() - 1; i >= 0; i--) {
+            if (frames.get(i).number() == number) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */
+    public String place() {
+        return camera.key() + back.map(it -> " back " + it).orElse("");
+    }
+
+    Roll added(Frame frame) {
+        List<Frame> all = new ArrayList<>(frames);
+        all.add(frame);
+        return with(all, frame.number() + 1);
+    }
+
+    Roll inserted(Frame frame, int before) {
+        int at = indexOf(before);
+        if (at < 0) {
+            return added(frame);
+        }
+        List<Frame> all = new ArrayList<>(frames.subList(0, at));
+        all.add(frame);
+        for (Frame later : frames.subList(at, frames.size())) {
+            all.add(later.renumbered(later.number() + 1));
+        }
+        return with(all, next + 1, doubleAwaited);
+    }
+
+    Roll dropped(int from, int to) {
+        int first = indexOf(from);
+        int last = indexOf(to);
+        if (first < 0 || last < first) {
+            return this;
+        }
+        int gone = to - from + 1;
+        List<Frame> all = new ArrayList<>(frames.subList(0, first));
+        for (Frame later : frames.subList(last + 1, frames.size())) {
+            all.add(later.renumbered(later.number() - gone));
+        }
+        return with(all, next - gone, doubleAwaited && last < frames.size() - 1);
+    }
+
+    Roll corrected(int from, int to, Change change) {
+        List<Frame> all = new ArrayList<>(frames);
+        for (int number = from; number <= to; number++) {
+            int at = indexOf(number);
+            if (at >= 0) {
+                all.set(at, all.get(at).with(change));
+            }
+        }
+        // A note or a correction in between does not end the waiting for a double exposure.
+        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+    }
+
+    Roll doubled() {
+        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+    }
+
+    Roll exposedAgain(Exposure exposure, Optional<String> words) {
+        if (frames.isEmpty()) {
+            return this;
+        }
+        List<Frame> all = new ArrayList<>(frames);
+        all.set(all.size() - 1, all.get(all.size() - 1).exposedAgain(exposure, words));
+        return with(all, next);
+    }
+
+    Roll counterShown(int shown, OffsetDateTime at) {
+        List<CounterCheck> checks = new ArrayList<>(counterChecks);
+        checks.add(new CounterCheck(at, next, shown));
+        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, conditions, note, loadedAt, finishedAt, revision);
+    }
+
+    Roll with(Film other) {
+        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+    }
+
+    Roll noted(String words) {
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions,
+                Optional.of(Frame.joined(note, words)), loadedAt, finishedAt, revision);
+    }
+
+    Roll conditioned(Condition condition) {
+        List<Condition> all = new ArrayList<>(conditions);
+        all.add(condition);
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, note, loadedAt, finishedAt, revision);
+    }
+
+    Roll unloaded(OffsetDateTime at) {
+        return new Roll(id, State.FINISHED, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt,
+                Optional.of(at), revision);
+    }
+
+    /** A further frame ends the waiting for a double exposure. */
+    private Roll with(List<Frame> all, int nextNumber) {
+        return with(all, nextNumber, false);
+    }
+
+    private Roll with(List<Frame> all, int nextNumber, boolean waits) {
+        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+    }
+
+    private Roll with(State now, int events) {
+        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, events);
+    }
+}

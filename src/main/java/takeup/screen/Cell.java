@@ -1,0 +1,27 @@
+package takeup.screen;
+
+/**
+ * One place on the screen: the letter {@code f}, drawn as a {@link Look#READOUT}.
+ *
+ * @param text one character with the marks that sit on it; "" is the second half of a wide one to its left
+ * @param look what it is
+ */
+record Cell(String text, Look look) {
+
+    static Cell blank(Look look) {
+        return new Cell(" ", look);
+    }
+
+    boolean isSecondHalf() {
+        return text.isEmpty();
+    }
+
+    boolean isBlank() {
+        return text.equals(" ");
+    }
+
+    /** True where a terminal may think otherwise than {@link Width} about the columns it takes. */
+    boolean isUncertain() {
+        return text.length() > 1 || text.length() == 1 && text.charAt(0) >= 0x7f && Glyphs.ascii(text.charAt(0), false).isEmpty();
+    }
+}

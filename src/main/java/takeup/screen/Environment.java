@@ -1,0 +1,52 @@
+package takeup.screen;
+
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * What the surroundings say about the terminal, each "" where not set: {@code TERM=xterm-256color}, {@code LANG=en_GB.UTF-8}.
+ *
+ * @param term {@code TERM}
+ * @param colorTerm {@code COLORTERM}
+ * @param noColor {@code NO_COLOR}; anything but "" asks for no colour
+ * @param lcAll {@code LC_ALL}, which wins over
+ * @param lcCtype {@code LC_CTYPE}, which wins over
+ * @param lang {@code LANG}
+ * @param ascii true if only ASCII was asked for
+ */
+public record Environment(String term, String colorTerm, String noColor, String lcAll, String lcCtype, String lang, boolean ascii) {
+
+    /** Picked from all environment variables. */
+    public static Environment of(Map<String, String> variables, boolean ascii) {
+        return new Environment(variables.getOrDefault("TERM", ""), variables.getOrDefault("COLORTERM", ""),
+                variables.getOrDefault("NO_COLOR", ""), variables.getOrDefault("LC_ALL", ""),
+                variables.getOrDefault("LC_CTYPE", ""), variables.getOrDefault("LANG", ""), ascii);
+    }
+
+    /** False for a terminal that says it can do nothing, or says nothing at all. */
+    boolean canMoveItsCursor() {
+        return !term.isEmpty() && !term.equals("dumb");
+    }
+
+    /** How many colours may be asked for; none with NO_COLOR. */
+    Depth depth() {
+        if (!noColor.isEmpty()) {
+            return Depth.NONE;
+        }
+        if (colorTerm.equals("truecolor") || colorTerm.equals("24bit")) {
+            return Depth.TRUE;
+        }
+        return term.equals("linux") ? Depth.SIXTEEN : Depth.INDEXED;
+    }
+
+    /** Which characters may be sent. The first of the three locale variables that is set decides, as POSIX has it. */
+    public Lettering lettering() {
+        String locale = !lcAll.isEmpty() ? lcAll : !lcCtype.isEmpty() ? lcCtype : lang;
+        String small = locale.toLowerCase(Locale.ROOT);
+        if (ascii || !(small.contains("utf-8") || small.contains("utf8"))) {
+            return Lettering.ASCII;
+        }
+        // The kernel's own console knows UTF-8, but its font of 256 or 512 signs lacks most of our glyphs.
+        return term.equals("linux") ? Lettering.PLAIN_GLYPHS : Lettering.UNICODE;
+    }
+}

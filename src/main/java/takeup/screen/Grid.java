@@ -1,0 +1,174 @@
+package takeup.screen;
+
+import java.util.Arrays;
+
+/**
+ * What the screen shows, as cells: {@code Grid.of(80, 24)}. Columns and rows count from 0, from the top left. A view fills
+ * a fresh one and hands it on; after that nobody changes it.
+ */
+public final class Grid {
+    /** More marks than this on one letter would spill over its neighbours. */
+    private static final int MARKS = 4;
+
+    private final int columns;
+    private final Cell[][] cells;
+    private int cursorColumn = -1;
+    private int cursorRow = -1;
+
+    private Grid(int columns, int rows) {
+        this.columns = columns;
+        this.cells = new Cell[rows][columns];
+        Cell blank = Cell.blank(Look.NORMAL);
+        for (Cell[] row : cells) {
+            Arrays.fill(row, blank);
+        }
+    }
+
+    /** All blank, without a cursor; a grid has at least one cell. */
+    public static Grid of(int columns, int rows) {
+        Size size = new Size(columns, rows);
+        return new Grid(size.columns(), size.rows());
+    }
+
+    public int columns() {
+        return columns;
+    }
+
+    public int rows() {
+        return cells.length;
+    }
+
+    /** Writes a text, made {@link Visible}; what lies beyond the edges is left out. Answers the column after it. */
+    public int put(int column, int row, String text, Look look) {
+        return put(column, row, text, look, Integer.MAX_VALUE);
+    }
+
+    /**
+     * Writes a text into so many columns at most. What is cut is cut without a sign ({@link Width#cut} sets one), and
+     * half a wide character is drawn as a blank.
+     */
+    public int put(int column, int row, String text, Look look, int width) {
+        int right = (int) Math.min(columns, (long) column + width);
+        int at = column;
+        int letter = -1;
+        if (row < 0 || row >= cells.length) {
+            return at;
+        }
+        String seen = Visible.of(text);
+        for (int next = 0; next < seen.length() && at <= right; next += Character.charCount(seen.codePointAt(next))) {
+            int point = seen.codePointAt(next);
+            int wide = Width.of(point);
+            if (wide == 0 && at == column) {
+                at = put(at, row, Visible.escaped(point), look, right - at);
+            } else if (wide == 0) {
+                sit(letter, row, point);
+            } else if (at >= right) {
+                break;
+            } else if (at < 0 || at + wide > right) {
+                blank(Math.max(0, at), Math.min(right, at + wide), row, look);
+                letter = -1;
+                at = Math.min(right, at + wide);
+            } else {
+                blank(at, at + wide, row, look);
+                letter = at;
+                cells[row][at] = new Cell(Character.toString(point), look);
+                if (wide == 2) {
+                    cells[row][at + 1] = new Cell("", look);
+                }
+                at += wide;
+            }
+        }
+        return at;
+    }
+
+    private void sit(int column, int row, int mark) {
+        if (column >= 0) {
+            Cell cell = cells[row][column];
+            if (cell.text().codePointCount(0, cell.text().length()) <= MARKS) {
+                cells[row][column] = new Cell(cell.text() + Character.toString(mark), cell.look());
+            }
+        }
+    }
+
+    /** Blanks from one column up to another; a wide character that loses one half is blank in the other too. */
+    private void blank(int from, int to, int row, Look look) {
+        if (from >= to) {
+            return;
+        }
+        if (cells[row][from].isSecondHalf() && from > 0) {
+            cells[row][from - 1] = Cell.blank(cells[row][from - 1].look());
+        }
+        if (to < columns && cells[row][to].isSecondHalf()) {
+            cells[row][to] = Cell.blank(cells[row][to].look());
+        }
+        Arrays.fill(cells[row], from, to, Cell.blank(look));
+    }
+
+    /** Blanks a whole row in this look, for a bar or a highlighted line. */
+    public void fill(int row, Look look) {
+        fill(0, row, columns, look);
+    }
+
+    /** Blanks so many cells in this look. */
+    public void fill(int column, int row, int width, Look look) {
+        if (row >= 0 && row < cells.length) {
+            blank(Math.max(0, column), (int) Math.min(columns, (long) column + width), row, look);
+        }
+    }
+
+    /** Where the cursor blinks; without it, or beyond the edges, the cursor is hidden. */
+    public void cursor(int column, int row) {
+        boolean inside = column >= 0 && column < columns && row >= 0 && row < cells.length;
+        cursorColumn = inside ? column : -1;
+        cursorRow = inside ? row : -1;
+    }
+
+    /** The column of the cursor, -1 if it is hidden. */
+    public int cursorColumn() {
+        return cursorColumn;
+    }
+
+    /** The row of the cursor, -1 if it is hidden. */
+    public int cursorRow() {
+        return cursorRow;
+    }
+
+    Cell cell(int column, int row) {
+        return cells[row][column];
+    }
+
+    /** What a cell is, for tests that ask how something is marked. */
+    public Look look(int column, int row) {
+        return cells[row][column].look();
+    }
+
+    /** The rows as plain lines, without the blanks at their ends and without empty lines at the foot. */
+    public String text() {
+        StringBuilder text = new StringBuilder();
+        for (Cell[] row : cells) {
+            for (Cell cell : row) {
+                text.append(cell.text());
+            }
+            text.setLength(text.length() - blanksAtTheEnd(text));
+            text.append('\n');
+        }
+        int end = text.length();
+        while (end > 0 && text.charAt(end - 1) == '\n') {
+            end--;
+        }
+        return text.substring(0, end);
+    }
+
+    private static int blanksAtTheEnd(StringBuilder text) {
+        int end = text.length();
+        while (end > 0 && text.charAt(end - 1) == ' ') {
+            end--;
+        }
+        return text.length() - end;
+    }
+
+    @Override
+    public String toString() {
+        return text();
+    }
+}

@@ -1,0 +1,318 @@
+package takeup.screen;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.day.Place;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.kit.Camera;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.Verdict;
+import takeup.shoot.KeyHelp;
+import takeup.shoot.Outcome;
+import takeup.shoot.Shoot;
+import takeup.shoot.Situation;
+import takeup.shoot.State;
+
+/** The pieces that the views share: prompt, echo, footer, strip, and the words for frames and suggestions. */
+final class Pieces {
+    private Pieces() {
+    }
+
+    /** The prompt with its cursor in a row, the echo or what was said last in the rows above it. */
+    static void prompt(Grid grid, Shoot shoot, int row, int saidRows) {
+        grid.fill(row, Look.PROMPT);
+        String text = shoot.prompt().text().replace("\n", " │ ");
+        int cursor = Width.of(shoot.prompt().text().substring(0, shoot.prompt().cursor()).replace("\n", " │ "));
+        int room = grid.columns() - 3;
+        int skip = Math.max(0, cursor - room + 1);
+        String shown = skip == 0 ? text : dropped(text, skip);
+        grid.put(0, row, "> ", Look.PROMPT);
+        grid.put(2, row, shown, Look.PROMPT, room + 1);
+        grid.cursor(2 + cursor - skip, row);
+        said(grid, shoot, row - saidRows, saidRows);
+    }
+
+    private static String dropped(String text, int columns) {
+        int at = 0;
+        while (at < text.length() && Width.of(text.substring(0, at)) < columns) {
+            at += Character.charCount(text.codePointAt(at));
+        }
+        return text.substring(at);
+    }
+
+    private static void said(Grid grid, Shoot shoot, int row, int rows) {
+        List<String> lines = shoot.prompt().lines();
+        Optional<Outcome> echo = shoot.echo();
+        boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL;
+        if (lines.size() > 1 && !fresh) {
+            wrap(grid, row, rows, lines.size() + " lines: Enter runs them one after another, Esc drops them", Look.STRONG);
+        } else if (echo.isPresent() && !fresh) {
+            if (echo.get() instanceof Outcome.Refused refused) {
+                wrap(grid, row, rows, "· " + refused.why(), Look.QUIET);
+            } else if (echo.get() instanceof Outcome.Asked asked) {
+                wrap(grid, row, rows, "Enter asks: " + asked.question(), Look.STRONG);
+            } else if (echo.get() instanceof Outcome.Needs needs) {
+                wrap(grid, row, rows, "Enter reads " + needs.roll() + " first", Look.QUIET);
+            } else {
+                Outcome.Does does = (Outcome.Does) echo.get();
+                wrap(grid, row, rows, "Enter: " + does.answer().text() + remarks(does.answer().warnings()), Look.NORMAL);
+            }
+        } else {
+            Look look = switch (shoot.said().tone()) {
+                case QUIET -> Look.QUIET;
+                case ANSWER -> Look.GOOD;
+                case LARGE -> Look.READOUT;
+                case QUESTION -> Look.STRONG;
+                case REFUSAL -> Look.CAUTION;
+            };
+            String large = shoot.said().tone() == Shoot.Tone.LARGE
+                    ? shoot.shown().camera().map(it -> it.name().toUpperCase(java.util.Locale.ROOT)).orElse("")
+                    + shoot.shown().place().flatMap(Place::back).map(it -> " BACK " + it).orElse("") + " ► " : "";
+            wrap(grid, row, rows, large + shoot.said().words(), look);
+        }
+    }
+
+    private static String remarks(List<Warning> warnings) {
+        return warnings.isEmpty() ? "" : " (" + String.join(", ", warnings.stream().map(it -> it.code().toString()).toList()) + ")";
+    }
+
+    /** Writes words over so many rows, cut at blanks; the last row ends in … where something is left. */
+    static void wrap(Grid grid, int row, int rows, String words, Look look) {
+        String rest = words;
+        for (int i = 0; i < rows && !rest.isEmpty(); i++) {
+            int room = grid.columns() - 1;
+            if (Width.of(rest) <= room || i == rows - 1) {
+                grid.put(0, row + i, Width.cut(rest, room), look);
+                return;
+            }
+            int end = 0;
+            int at = 0;
+            while (at < rest.length() && Width.of(rest.substring(0, at + 1)) <= room) {
+                if (rest.charAt(at) == ' ') {
+                    end = at;
+                }
+                at++;
+            }
+            end = end == 0 ? at : end;
+            grid.put(0, row + i, rest.substring(0, end), look);
+            rest = rest.substring(end).strip();
+        }
+    }
+
+    /** The keys that work now. */
+    static void footer(Grid grid, Shoot shoot, int row) {
+        grid.fill(row, Look.BAR);
+        int column = 0;
+        for (KeyHelp key : KeyHelp.now(shoot)) {
+            String does = shortly(key, shoot);
+            if (does.isEmpty() || column + Width.of(key.key()) + Width.of(does) + 2 > grid.columns()) {
+                continue;
+            }
+            column = grid.put(column, row, key.key(), Look.KEY);
+            column = grid.put(column, row, " " + does, Look.BAR) + 2;
+        }
+    }
+
+    private static String shortly(KeyHelp key, Shoot shoot) {
+        boolean shooting = shoot.view().page() == Shoot.Page.SHOOT;
+        return switch (key.key()) {
+            case "Space" -> shooting ? "same again" : "page";
+            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? "set" : "" : "do it";
+            case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
+            case "Down" -> shooting ? "choose" : "scroll";
+            case "Ctrl-Z" -> "undo";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : shooting ? "" : "shoot";
+            case "F1" -> shoot.prompt().isEmpty() ? "" : "help";
+            case "?" -> "help";
+            case "F2" -> "frames";
+            case "F3" -> "rolls";
+            case "F9" -> "theme";
+            case "F10" -> "big";
+            case "PgUp" -> shooting ? "before" : "";
+            default -> "";
+        };
+    }
+
+    /** The state of the disk, where it is not simply well: NOT SAVED in words, or that a frame is on its way. */
+    static boolean disk(Grid grid, Shoot shoot, int row) {
+        if (shoot.trouble().isPresent() && !shoot.waiting().isEmpty()) {
+            grid.fill(row, Look.ALARM);
+            grid.put(0, row, Width.cut("NOT SAVED: " + shoot.waiting().get(0).answer().text() + " " + shoot.trouble().get()
+                    + "; tried again at each key, held until then", grid.columns()), Look.ALARM);
+            return true;
+        }
+        return false;
+    }
+
+    /** The warnings that came with the last answer, else those that stand. */
+    static void warnings(Grid grid, Shoot shoot, int row) {
+        if (disk(grid, shoot, row)) {
+            return;
+        }
+        if (shoot.settings().readOnly().isPresent()) {
+            grid.put(0, row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), grid.columns() - 1), Look.CAUTION);
+        } else if (!shoot.said().warnings().isEmpty()) {
+            Warning first = shoot.said().warnings().get(0);
+            int more = shoot.said().warnings().size() - 1;
+            grid.put(0, row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - (more > 0 ? 8 : 0)) + (more > 0 ? " +" + more + " more" : ""), Look.CAUTION);
+        } else if (!shoot.waiting().isEmpty()) {
+            grid.put(0, row, "saving …", Look.QUIET);
+        }
+    }
+
+    /** The standing warnings as words. */
+    static String standing(Shoot shoot) {
+        return String.join(" · ", State.standing(shoot.shown(), shoot.now()).stream().map(Warning.Code::standing).toList());
+    }
+
+    /** A frame's number, setting and what there is to say of it. */
+    static String frame(Roll roll, Frame frame, boolean withTime) {
+        Setting setting = frame.exposure().setting();
+        StringBuilder words = new StringBuilder();
+        words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append("  ");
+        if (withTime) {
+            words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  ")).append("  ");
+        }
+        if (frame.kind() != Frame.Kind.EXPOSED) {
+            words.append(Width.pad(frame.kind().toString(), 9));
+        }
+        if (frame.kind() == Frame.Kind.EXPOSED || setting.aperture().isPresent()) {
+            words.append(Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7)).append(Width.pad(setting.time().map(Object::toString).orElse("–"), 8));
+        } else {
+            words.append(" ".repeat(6));
+        }
+        OptionalDouble error = Verdict.of(roll, frame).errorStops();
+        words.append(Width.pad(error.isPresent() ? Stops.error(error.getAsDouble()) : "", 10));
+        if (!frame.further().isEmpty()) {
+            words.append("×").append(frame.further().size() + 1).append(' ');
+        }
+        frame.was().ifPresent(it -> words.append("(was ").append(it).append(") "));
+        frame.note().ifPresent(words::append);
+        return words.toString();
+    }
+
+    static String clock(java.time.OffsetDateTime at) {
+        return two(at.getHour()) + ":" + two(at.getMinute());
+    }
+
+    static String two(int number) {
+        return number < 10 ? "0" + number : Integer.toString(number);
+    }
+
+    /** A suggestion as a row of the list. */
+    static String suggestion(Suggestion row, boolean best) {
+        String time = row.time().map(Object::toString).orElse("–");
+        String error = row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
+        String sum = row.overBoxStops().isPresent() ? signless(row.overBoxStops().getAsDouble()) : "";
+        String why = row.warnings().isEmpty() ? "" : row.warnings().get(0).code().toString();
+        return (best ? "►" : " ") + " " + Width.pad(row.aperture().toString(), 7) + Width.pad(time, 8) + Width.pad(error, 11) + Width.pad(sum, 8) + why;
+    }
+
+    /** Stops above or below box speed without a sign: {@code 1.1 box} reads one way only. */
+    static String signless(double stops) {
+        String tenths = Stops.tenths(stops);
+        return tenths.equals("0.0") ? "at box" : tenths + (stops > 0 ? " over" : " under");
+    }
+
+    /** The sum in words: stops above box speed, and what it is made of. */
+    static Optional<String> sum(Situation s) {
+        OptionalDouble error = State.errorInHand(s);
+        if (error.isEmpty() || s.roll().isEmpty()) {
+            return Optional.empty();
+        }
+        Roll roll = s.roll().get();
+        double rating = roll.film().stock().boxSpeed().stopsOver(roll.film().index());
+        double bias = s.inHand().setting().biasStops();
+        double sum = rating + bias + error.getAsDouble();
+        return Optional.of(signless(sum) + (Stops.tenths(sum).equals("0.0") ? "" : " box") + " = rating " + side(rating) + (bias == 0 ? "" : ", bias " + side(bias))
+                + ", error " + side(error.getAsDouble()));
+    }
+
+    private static String side(double stops) {
+        String tenths = Stops.tenths(stops);
+        return tenths.equals("0.0") ? "0" : tenths + (stops > 0 ? " more" : " less");
+    }
+
+    /** The roll drawn as film: a bar for each frame, as high as its shadow margin, and the numbers below. */
+    static void strip(Grid grid, Roll roll, int row, int column, int width) {
+        int shown = Math.max(roll.film().framesNominal(), roll.next());
+        int step = shown * 2 <= width - 2 ? 2 : 1;
+        int most = (width - 2) / step;
+        int first = shown <= most ? 0 : Math.max(0, Math.min(shown - most, roll.next() - 1 - most / 2));
+        int end = Math.min(shown, first + most);
+        grid.fill(column, row, (end - first) * step + 2, Look.FILM);
+        grid.put(column, row, "▐", Look.FILM);
+        for (int i = first; i < end; i++) {
+            int number = i + 1;
+            int at = column + 1 + (i - first) * step;
+            int index = roll.indexOf(number);
+            String glyph = index >= 0 ? glyph(roll, roll.frames().get(index)) : "·";
+            grid.put(at, row, glyph, index >= 0 ? Look.FRAME : Look.EMPTY);
+            if (number == 1 || number % 5 == 0 || number == shown) {
+                String label = Integer.toString(number);
+                int place = at - label.length() + 1;
+                grid.put(Math.max(column, place), row + 1, label, number == roll.next() ? Look.STRONG : Look.QUIET);
+            }
+        }
+        grid.put(column + 1 + (end - first) * step, row, "▌", Look.FILM);
+    }
+
+    private static String glyph(Roll roll, Frame frame) {
+        switch (frame.kind()) {
+            case BLANK:
+                return "–";
+            case UNLOGGED:
+                return "▫";
+            case LOST:
+                return "×";
+            default:
+                OptionalDouble over = Verdict.of(roll, frame).overBoxStops();
+                if (over.isEmpty()) {
+                    return "▪";
+                }
+                double under = roll.film().stock().underStops();
+                double span = under + roll.film().stock().overStops();
+                double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
+                int eighth = (int) Math.max(0, Math.min(7, Math.floor(8 * margin / Math.max(span, 0.5))));
+                return "▁▂▃▄▅▆▇█".substring(eighth, eighth + 1);
+        }
+    }
+
+    /** A short line for a camera or back that is not in hand: {@code 35 · bw400 EI 400 · 5 left}. */
+    static List<String> others(Shoot shoot) {
+        Situation s = shoot.shown();
+        List<String> lines = new ArrayList<>();
+        for (Place place : s.placesInUse()) {
+            if (!s.place().equals(Optional.of(place))) {
+                lines.add(place + " · " + s.rollIn(place).map(it -> it.film().stock().key() + " EI " + it.film().index() + " · " + State.leftWords(it)
+                        + age(it, shoot).map(age -> " · " + age).orElse("")).orElse("no film"));
+            }
+        }
+        return lines;
+    }
+
+    /** Since when a roll is in, from the second day on. */
+    static Optional<String> age(Roll roll, Shoot shoot) {
+        LocalDate loaded = roll.loadedAt().toLocalDate();
+        long days = Duration.between(loaded.atStartOfDay(), shoot.now().toLocalDate().atStartOfDay()).toDays();
+        return days < 1 ? Optional.empty() : Optional.of("in since " + loaded + (days == 1 ? ", yesterday" : ", " + days + " days"));
+    }
+
+    static String cameraWords(Camera camera, Situation s) {
+        return camera.name() + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
+                + s.inHand(camera).setting().lens().map(it -> " · " + it.name()).orElse("");
+    }
+
+    static String ev(double stops) {
+        return "EV " + Plain.decimals(stops, 1);
+    }
+}

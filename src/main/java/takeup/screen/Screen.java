@@ -1,0 +1,25 @@
+package takeup.screen;
+
+import takeup.shoot.Shoot;
+
+/** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */
+public final class Screen {
+    private Screen() {
+    }
+
+    /** The picture of a model in so many columns and rows. */
+    public static Grid render(Shoot shoot, int columns, int rows) {
+        Grid grid = Grid.of(columns, rows);
+        if (columns < 40 || rows < 12) {
+            ShootView.draw(shoot, grid);
+            return grid;
+        }
+        switch (shoot.view().page()) {
+            case SHOOT -> ShootView.draw(shoot, grid);
+            case FRAMES -> ListViews.frames(shoot, grid);
+            case ROLLS -> ListViews.rolls(shoot, grid);
+            case HELP -> ListViews.help(shoot, grid);
+        }
+        return grid;
+    }
+}

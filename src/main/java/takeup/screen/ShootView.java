@@ -1,0 +1,276 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Stops;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.kit.Kit;
+import takeup.kit.Stock;
+import takeup.kit.Suggestion;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.shoot.Shoot;
+import takeup.shoot.Situation;
+import takeup.shoot.State;
+
+/** The shoot screen: one roll's state at a glance, what to set, and the prompt. */
+final class ShootView {
+    private final Shoot shoot;
+    private final Situation s;
+    private final Grid grid;
+    private final int columns;
+    private final int rows;
+
+    private ShootView(Shoot shoot, Grid grid) {
+        this.shoot = shoot;
+        this.s = shoot.shown();
+        this.grid = grid;
+        this.columns = grid.columns();
+        this.rows = grid.rows();
+    }
+
+    static void draw(Shoot shoot, Grid grid) {
+        ShootView view = new ShootView(shoot, grid);
+        if (grid.columns() < 40 || grid.rows() < 12) {
+            view.tiny();
+        } else if (shoot.view().big()) {
+            view.big();
+        } else if (grid.columns() < 72 || grid.rows() < 22) {
+            view.small();
+        } else {
+            view.full();
+        }
+    }
+
+    /** One line, and a prompt if there is a second one. */
+    private void tiny() {
+        String line = s.roll().map(it -> "frame " + it.next() + ", " + State.leftWords(it)).orElse("no film")
+                + (shoot.trouble().isPresent() ? " NOT SAVED" : "") + pair().map(it -> "  " + it).orElse("");
+        grid.put(0, 0, Width.cut(line, columns), shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
+        if (rows >= 3) {
+            Pieces.prompt(grid, shoot, rows - 1, 1);
+        } else if (rows == 2) {
+            Pieces.prompt(grid, shoot, 1, 0);
+        }
+    }
+
+    private void big() {
+        bar(0);
+        Optional<Roll> roll = s.roll();
+        String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
+        int high = Math.max(1, (rows - 8) / 5);
+        int wide = Math.max(1, Math.min(high * 2, (columns - 2) / Math.max(1, BigText.width(number, 1))));
+        high = Math.max(1, Math.min(high, (wide + 1) / 2));
+        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, wide)) / 2), 2, number, wide, high, Look.READOUT);
+        int row = 3 + 5 * high;
+        String left = roll.map(it -> "next frame · " + State.leftWords(it)).orElse("no film") + pair().map(it -> " · " + it).orElse("");
+        grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
+        foot(1);
+    }
+
+    private void small() {
+        String head = s.camera().map(it -> s.place().orElseThrow() + "").orElse("no camera")
+                + s.roll().map(it -> " · " + it.film().stock().key() + " EI " + it.film().index() + " · " + it.id()).orElse("");
+        grid.fill(0, Look.BAR);
+        grid.put(0, 0, Width.cut(head, columns - 6), Look.BAR);
+        grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
+        Optional<Roll> roll = s.roll();
+        int row = 1;
+        if (roll.isPresent()) {
+            String number = Integer.toString(roll.get().next());
+            BigText.draw(grid, 0, row, number, 2, 1, Look.READOUT);
+            int column = BigText.width(number, 2) + 2;
+            grid.put(column, row, "next frame", Look.LABEL);
+            grid.put(column, row + 1, State.leftWords(roll.get()), Look.READOUT);
+            grid.put(column, row + 2, pair().orElse("nothing set"), Look.READOUT);
+            grid.put(column, row + 3, Width.cut(errorWords(), columns - column), Look.NORMAL);
+            grid.put(column, row + 4, Width.cut(String.join(" ", State.words(s.inHand())), columns - column), Look.STRONG);
+        } else {
+            start(row, 5);
+        }
+        row += 5;
+        if (rows >= 14) {
+            roll.ifPresent(it -> Pieces.strip(grid, it, 6, 0, columns));
+            row += 2;
+        }
+        List<String> others = Pieces.others(shoot);
+        for (int i = 0; i < others.size() && row < rows - 5; i++, row++) {
+            grid.put(0, row, Width.cut(others.get(i), columns), Look.QUIET);
+        }
+        String standing = Pieces.standing(shoot);
+        grid.put(0, rows - 5, Width.cut(standing, columns), Look.CAUTION);
+        Pieces.warnings(grid, shoot, rows - 4);
+        Pieces.prompt(grid, shoot, rows - 2, 1);
+        Pieces.footer(grid, shoot, rows - 1);
+    }
+
+    private void full() {
+        bar(0);
+        head(1);
+        boolean tall = rows >= 34 && columns >= 100;
+        int high = tall ? 2 : 1;
+        int top = tall ? 6 : 4;
+        Optional<Roll> roll = s.roll();
+        if (roll.isEmpty()) {
+            start(top, rows - top - 6);
+            foot(2);
+            return;
+        }
+        counter(roll.get(), top, high);
+        int row = top + 5 * high + (tall ? 2 : 1);
+        Pieces.strip(grid, roll.get(), row, 0, columns);
+        row += tall ? 4 : 3;
+        List<String> others = Pieces.others(shoot);
+        int shownOthers = Math.min(others.size(), tall ? 4 : 2);
+        int end = rows - 5 - shownOthers;
+        lists(roll.get(), row, end);
+        for (int i = 0; i < shownOthers; i++) {
+            String more = i == shownOthers - 1 && others.size() > shownOthers ? "   and " + (others.size() - shownOthers) + " more" : "";
+            grid.put(0, end + i, Width.cut(others.get(i) + more, columns), Look.NORMAL);
+        }
+        foot(2);
+    }
+
+    private void foot(int saidRows) {
+        Pieces.warnings(grid, shoot, rows - 3 - saidRows);
+        Pieces.prompt(grid, shoot, rows - 2, saidRows);
+        Pieces.footer(grid, shoot, rows - 1);
+    }
+
+    private void bar(int row) {
+        grid.fill(row, Look.BAR);
+        String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
+        String right = s.roll().map(it -> it.id() + "  ").orElse("") + Pieces.clock(shoot.now());
+        grid.put(0, row, Width.cut(camera, columns - Width.of(right) - 2), Look.BAR);
+        grid.put(columns - Width.of(right), row, right, Look.BAR);
+    }
+
+    private void head(int row) {
+        Optional<Roll> roll = s.roll();
+        if (roll.isPresent()) {
+            Roll it = roll.get();
+            int column = grid.put(0, row, it.film().stock().name(), Look.STRONG) + 2;
+            column = grid.put(column, row, it.film().developmentWords(), Look.NORMAL) + 2;
+            String age = Pieces.age(it, shoot).orElse("");
+            grid.put(Math.max(column, columns - Width.of(age)), row, age, Look.CAUTION);
+            String meter = "meter at " + it.film().index();
+            column = grid.put(0, row + 1, meter, Look.READOUT) + 2;
+            String light = s.day().light().map(reading -> "light " + State.light(reading, shoot.now())).orElse("no light reading today");
+            grid.put(column, row + 1, Width.cut(light, columns - column), Look.NORMAL);
+        } else if (s.day().light().isPresent()) {
+            grid.put(0, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns), Look.NORMAL);
+        }
+        String words = String.join(" · ", State.words(s.inHand()));
+        int column = grid.put(0, row + 2, words, Look.STRONG);
+        String standing = Pieces.standing(shoot);
+        grid.put(column + (words.isEmpty() ? 0 : 3), row + 2, Width.cut(standing, columns - column - 3), Look.CAUTION);
+    }
+
+    private void counter(Roll roll, int row, int high) {
+        String number = Integer.toString(roll.next());
+        int wide = 2 * high;
+        BigText.draw(grid, 1, row, number, wide, high, Look.READOUT);
+        int column = Math.max(BigText.width("00", wide), BigText.width(number, wide)) + 4;
+        grid.put(column, row, "next frame", Look.LABEL);
+        grid.put(column, row + 1, State.leftWords(roll), Look.READOUT);
+        grid.put(column, row + 2, "of " + roll.film().framesNominal(), Look.QUIET);
+        if (roll.doubleAwaited()) {
+            grid.put(column, row + 3, "DOUBLE", Look.CAUTION);
+        }
+        int right = column + 14;
+        Setting setting = s.inHand().setting();
+        if (s.camera().map(Camera::isAutomatic).orElse(false)) {
+            grid.put(right, row, "sets itself", Look.LABEL);
+        } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
+            grid.put(right, row, "nothing set", Look.LABEL);
+            grid.put(right, row + 1, "type 4 125, or a reading: m 5.6 125", Look.QUIET);
+        } else {
+            String aperture = setting.aperture().map(Object::toString).orElse("-");
+            String time = setting.time().map(Object::toString).orElse("-");
+            String pair = aperture + " " + time;
+            boolean fits = right + BigText.width(pair, high) <= columns && pair.indexOf('+') < 0;
+            if (fits && high == 1) {
+                BigText.drawSmall(grid, right, row, pair, Look.READOUT);
+            } else if (fits) {
+                BigText.draw(grid, right, row, pair, high, 1, Look.READOUT);
+            } else {
+                grid.put(right, row + 1, aperture + "  " + time, Look.READOUT);
+            }
+            int below = row + (fits && high > 1 ? 6 : 3);
+            grid.put(right, below, Width.cut(errorWords(), columns - right), Look.STRONG);
+            Pieces.sum(s).ifPresent(it -> grid.put(right, below + 1, Width.cut(it, columns - right), Look.NORMAL));
+        }
+    }
+
+    private Optional<String> pair() {
+        Setting setting = s.inHand().setting();
+        String pair = setting.aperture().map(Object::toString).orElse("") + " " + setting.time().map(Object::toString).orElse("");
+        return pair.isBlank() ? Optional.empty() : Optional.of(pair.strip());
+    }
+
+    private String errorWords() {
+        OptionalDouble error = State.errorInHand(s);
+        return error.isEmpty() ? s.day().light().isEmpty() ? "no reading to judge it by" : ""
+                : Stops.error(error.getAsDouble()) + (Stops.tenths(error.getAsDouble()).equals("0.0") ? " for this light" : " for this light");
+    }
+
+    private void lists(Roll roll, int row, int end) {
+        List<Suggestion> choices = shoot.choices();
+        boolean both = columns >= 78;
+        int half = !choices.isEmpty() && both ? Math.min(columns / 2, 46) : 0;
+        int count = end - row - 1;
+        if (!choices.isEmpty()) {
+            grid.put(0, row, "to set", Look.LABEL);
+            int best = shoot.bestChoice();
+            int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
+            int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
+            for (int i = first; i < Math.min(choices.size(), first + count); i++) {
+                boolean isChosen = i == shoot.view().chosen();
+                String text = Pieces.suggestion(choices.get(i), i == best);
+                int width = both ? half - 2 : columns;
+                if (isChosen) {
+                    grid.fill(0, row + 1 + i - first, width, Look.CHOSEN);
+                }
+                grid.put(0, row + 1 + i - first, Width.cut(text, width), isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
+            }
+        }
+        if (both || choices.isEmpty()) {
+            List<Frame> frames = roll.frames();
+            grid.put(half, row, "newest frames", Look.LABEL);
+            for (int i = 0; i < Math.min(count, frames.size()); i++) {
+                Frame frame = frames.get(frames.size() - 1 - i);
+                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, columns >= 100 || half == 0), columns - half), i == 0 ? Look.STRONG : Look.NORMAL);
+            }
+            if (frames.isEmpty()) {
+                grid.put(half + 2, row + 1, "none yet", Look.QUIET);
+            }
+        }
+    }
+
+    /** What to do while there is no camera, or no film in it. */
+    private void start(int row, int count) {
+        Kit kit = s.kit();
+        boolean noCamera = s.camera().isEmpty();
+        grid.put(0, row, noCamera ? "Pick a camera: cam and its key" : "No film in " + s.place().orElseThrow() + ". Load one: load and its key", Look.STRONG);
+        List<String> keys = noCamera ? kit.keys(Kit.Sort.CAMERAS) : kit.keys(Kit.Sort.STOCKS).stream().filter(this::fits).toList();
+        int most = Math.max(1, count - 2);
+        int half = keys.size() > most ? columns / 2 : columns;
+        for (int i = 0; i < keys.size() && i < (half == columns ? most : 2 * most); i++) {
+            String key = keys.get(i);
+            String words = noCamera ? kit.camera(key).map(it -> it.name() + ", " + it.frameSize()).orElse("its file has a mistake: takeup check")
+                    : kit.stock(key).map(it -> it.name() + ", EI " + it.usualIndex()).orElse("its file has a mistake: takeup check");
+            int column = i < most ? 0 : half;
+            int at = grid.put(column + 2, row + 1 + i % most, Width.pad(key, 12), Look.READOUT);
+            grid.put(at, row + 1 + i % most, Width.cut(words, column + half - at - 1), Look.NORMAL);
+        }
+    }
+
+    private boolean fits(String key) {
+        Optional<Stock> stock = s.kit().stock(key);
+        List<FilmSize> sizes = s.camera().map(it -> List.copyOf(it.frames().keySet())).orElse(List.of());
+        return stock.isEmpty() || stock.get().filmSizes().stream().anyMatch(sizes::contains);
+    }
+}

@@ -1,0 +1,105 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * A key and what it does: one table, read by the handling of keys, the footer, help and {@code takeup keys}.
+ *
+ * @param key the key
+ * @param does what it does, in a few words
+ * @param word the word that does the same; empty where there is none
+ * @param when whether it works on an empty prompt only, while something is typed only, or always
+ * @param pages in which views it works
+ * @param whyNot why it cannot act now; empty if it can
+ * @param action what it does
+ */
+record Binding(Key key, String does, String word, When when, List<Shoot.Page> pages, Function<Shoot, Optional<String>> whyNot, Consumer<Turn> action) {
+    /** When a key works. */
+    enum When { EMPTY, TYPED, ALWAYS }
+
+    private static final List<Shoot.Page> EVERYWHERE = List.of(Shoot.Page.values());
+    private static final List<Shoot.Page> SHOOT = List.of(Shoot.Page.SHOOT);
+    private static final List<Shoot.Page> ELSEWHERE = List.of(Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.HELP);
+    private static final Function<Shoot, Optional<String>> ALWAYS = shoot -> Optional.empty();
+
+    /** All keys, the usual ones first. */
+    static final List<Binding> ALL = all();
+
+    /** The binding that takes a key now. */
+    static Optional<Binding> of(Key key, Shoot shoot) {
+        for (Binding binding : ALL) {
+            if (binding.key.equals(key) && binding.isHere(shoot)) {
+                return Optional.of(binding);
+            }
+        }
+        return Optional.empty();
+    }
+
+    boolean isHere(Shoot shoot) {
+        boolean fits = switch (when) {
+            case EMPTY -> shoot.prompt().isEmpty();
+            case TYPED -> !shoot.prompt().isEmpty();
+            case ALWAYS -> true;
+        };
+        return fits && pages.contains(shoot.view().page());
+    }
+
+    private static List<Binding> all() {
+        List<Binding> all = new ArrayList<>();
+        Function<Shoot, Optional<String>> camera = shoot -> shoot.ahead().place().isEmpty()
+                ? Optional.of("no camera in hand: type cam and its key") : Optional.empty();
+        Function<Shoot, Optional<String>> film = shoot -> camera.apply(shoot).or(() -> shoot.ahead().roll().isEmpty()
+                ? Optional.of("no film in " + shoot.ahead().place().map(Object::toString).orElse("any camera") + ": load a stock first (load cn400)") : Optional.empty());
+        Function<Shoot, Optional<String>> advice = shoot -> shoot.choices().isEmpty()
+                ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)") : Optional.empty();
+        Function<Shoot, Optional<String>> round = shoot -> shoot.ahead().placesInUse().size() < 2
+                ? Optional.of("one camera or back in use: cam KEY takes up another") : Optional.empty();
+
+        all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
+        all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(10)));
+        all.add(new Binding(Key.of(Key.Name.ENTER), "does what stands on the prompt", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::enter));
+        all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted suggestion, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
+        all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, it -> it.round(1)));
+        all.add(new Binding(Key.of(Key.Name.SHIFT_TAB), "the one before", "cam", When.EMPTY, SHOOT, round, it -> it.round(-1)));
+        all.add(new Binding(Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
+        all.add(new Binding(Key.of(Key.Name.UP), "suggestion above", "", When.EMPTY, SHOOT, advice, it -> it.choose(-1)));
+        all.add(new Binding(Key.of(Key.Name.DOWN), "suggestion below", "", When.EMPTY, SHOOT, advice, it -> it.choose(1)));
+        all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
+        all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
+        all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.runApart("undo")));
+        all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.runApart("redo")));
+        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, or back to shooting", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, shoot -> shoot.prompt().past().isEmpty()
+                ? Optional.of("nothing was typed yet") : Optional.empty(), it -> it.recall(1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, ALWAYS, it -> it.recall(-1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-10)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(10)));
+        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.HELP)));
+        all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.HELP)));
+        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, it -> it.page(Shoot.Page.FRAMES)));
+        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.ROLLS)));
+        all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.theme(Optional.empty())));
+        all.add(new Binding(Key.of(Key.Name.F10), "big counter", "big", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::big));
+        all.add(new Binding(Key.ctrl('l'), "paints the screen afresh", "", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::repaint));
+        all.add(new Binding(Key.ctrl('c'), "clears the prompt; twice: leaves", "quit", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::leave));
+        all.add(edit(Key.of(Key.Name.BACKSPACE), "deletes the character before", Prompt::backspace));
+        all.add(edit(Key.of(Key.Name.DELETE), "deletes the character under the cursor", Prompt::delete));
+        all.add(edit(Key.of(Key.Name.LEFT), "cursor left", Prompt::left));
+        all.add(edit(Key.of(Key.Name.RIGHT), "cursor right", Prompt::right));
+        all.add(edit(Key.of(Key.Name.HOME), "to the start of the line", Prompt::home));
+        all.add(edit(Key.ctrl('a'), "to the start of the line", Prompt::home));
+        all.add(edit(Key.of(Key.Name.END), "to the end of the line", Prompt::end));
+        all.add(edit(Key.ctrl('e'), "to the end of the line", Prompt::end));
+        all.add(edit(Key.ctrl('u'), "clears the prompt; PgUp brings it back", Prompt::cleared));
+        all.add(edit(Key.ctrl('w'), "deletes the word before the cursor", Prompt::wordErased));
+        return List.copyOf(all);
+    }
+
+    private static Binding edit(Key key, String does, java.util.function.UnaryOperator<Prompt> change) {
+        return new Binding(key, does, "", When.TYPED, EVERYWHERE, ALWAYS, it -> it.edit(change));
+    }
+}

@@ -1,0 +1,83 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import takeup.kit.Filter;
+import takeup.kit.Kit;
+import takeup.kit.Lens;
+import takeup.kit.Warning;
+
+/** What Tab makes of the word in front of the cursor. */
+final class Completion {
+    private Completion() {
+    }
+
+    /** The words that could stand there; empty if none is known. */
+    static List<String> of(Situation s, String typed) {
+        int start = typed.lastIndexOf(' ') + 1;
+        String begun = typed.substring(start).toLowerCase(Locale.ROOT);
+        List<String> before = Tokens.of(typed.substring(0, start)).words();
+        List<String> fitting = new ArrayList<>();
+        for (String word : known(s, before)) {
+            if (word.startsWith(begun)) {
+                fitting.add(word);
+            }
+        }
+        return fitting;
+    }
+
+    private static List<String> known(Situation s, List<String> before) {
+        if (before.isEmpty()) {
+            return Lexicon.firstWords();
+        }
+        String last = before.get(before.size() - 1);
+        return switch (before.get(0)) {
+            case "cam" -> before.size() == 1 ? s.kit().keys(Kit.Sort.CAMERAS) : s.camera(last).map(it -> it.backs()).orElse(List.of());
+            case "back" -> s.camera().map(it -> it.backs()).orElse(List.of());
+            case "load" -> with(s.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames");
+            case "meter" -> s.kit().keys(Kit.Sort.METERS);
+            case "lens" -> s.camera().map(it -> it.lenses().stream().map(Lens::key).toList()).orElse(List.of());
+            case "filter" -> with(Filter.names(), "off", "and");
+            case "fix" -> last.equals("filter") ? Filter.names() : with(last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(), "roll", "filter", "lens", "bias", "tube",
+                    "flash", "tripod", "exposed", "blank", "unlogged");
+            case "move" -> last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
+            case "m" -> last.equals("sky") ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
+                    : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
+            case "help" -> Lexicon.firstWords();
+            case "theme" -> Lexicon.THEMES;
+            case "condition" -> List.of("torn", "opened", "stuck", "partial");
+            case "quiet" -> codes();
+            case "flash", "tripod" -> List.of("on", "off");
+            case "ext", "tube", "mag", "hold" -> List.of("off");
+            default -> List.of();
+        };
+    }
+
+    private static List<String> with(List<String> words, String... more) {
+        List<String> all = new ArrayList<>(words);
+        all.addAll(List.of(more));
+        return all;
+    }
+
+    private static List<String> codes() {
+        List<String> codes = new ArrayList<>();
+        for (Warning.Code code : Warning.Code.values()) {
+            codes.add(code.toString());
+        }
+        return codes;
+    }
+
+    /** The longest start that all words share. */
+    static String shared(List<String> words) {
+        String shared = words.get(0);
+        for (String word : words) {
+            int same = 0;
+            while (same < shared.length() && same < word.length() && shared.charAt(same) == word.charAt(same)) {
+                same++;
+            }
+            shared = shared.substring(0, same);
+        }
+        return shared;
+    }
+}

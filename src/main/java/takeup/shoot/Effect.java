@@ -1,0 +1,32 @@
+package takeup.shoot;
+
+import java.util.List;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/** What the model asks of the outside. The outside does it and answers with a {@link Message}. */
+public sealed interface Effect {
+    /** Write a step down; then see to the files of rolls that were finished, reopened or changed since. */
+    record Keep(Happened step, List<Roll> settle) implements Effect {
+    }
+
+    /** Read a finished roll. */
+    record Fetch(RollId roll) implements Effect {
+    }
+
+    /** List all rolls. */
+    record ListRolls() implements Effect {
+    }
+
+    /** Send a tick after so many milliseconds. */
+    record Wake(long milliseconds) implements Effect {
+    }
+
+    /** Paint everything afresh. */
+    record Repaint() implements Effect {
+    }
+
+    /** End, and print these lines on the terminal. */
+    record Quit(List<String> lines) implements Effect {
+    }
+}

@@ -1,0 +1,30 @@
+package takeup.shoot;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import takeup.day.DayEvent;
+import takeup.roll.RollEvent;
+
+/**
+ * All that one line did: one step of undo.
+ *
+ * @param step counted over all rolls and days of one writer
+ * @param at when
+ * @param entries what is written down, in that order
+ */
+public record Happened(long step, OffsetDateTime at, List<Entry> entries) {
+    public Happened {
+        entries = List.copyOf(entries);
+    }
+
+    /** Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera. */
+    boolean isStep() {
+        for (Entry entry : entries) {
+            if (entry instanceof Entry.OnRoll onRoll && (onRoll.event() instanceof RollEvent.TakenBack || onRoll.event() instanceof RollEvent.PutBack)
+                    || entry instanceof Entry.OnDay onDay && (onDay.event() instanceof DayEvent.TakenBack || onDay.event() instanceof DayEvent.PutBack)) {
+                return false;
+            }
+        }
+        return entries.stream().anyMatch(it -> it instanceof Entry.OnRoll || it instanceof Entry.OnDay onDay && onDay.event().isStep());
+    }
+}

@@ -1,0 +1,201 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.exposure.Stops;
+import takeup.kit.Advice;
+import takeup.kit.Camera;
+import takeup.kit.Cautions;
+import takeup.kit.Hold;
+import takeup.kit.Json;
+import takeup.kit.Kit;
+import takeup.kit.Meter;
+import takeup.kit.Stock;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.roll.Change;
+import takeup.roll.Roll;
+import takeup.roll.Verdict;
+
+/** Lines that take light readings, and the choice of the meter. */
+final class LightLines {
+    private final Interpreter in;
+
+    LightLines(Interpreter in) {
+        this.in = in;
+    }
+
+    Outcome meter(List<String> words) {
+        if (words.isEmpty() || words.size() > 2) {
+            throw new Refusal("which meter? one of " + String.join(", ", in.s.kit().keys(Kit.Sort.METERS)) + ", and the time it is preset to: meter preset 1/125");
+        }
+        String key = words.get(0).toLowerCase(Locale.ROOT);
+        Meter meter = in.s.kit().meter(key).orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.METERS, key)));
+        Optional<ExposureTime> preset = words.size() > 1 ? Optional.of(Readings.presetTime(words.get(1), meter)) : Optional.empty();
+        List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Metered(key, preset)));
+        Situation after = in.after(entries);
+        String text = "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
+        return in.does(entries, after, in.state(after, text, List.of()), List.of());
+    }
+
+    Outcome reading(List<String> words) {
+        if (words.isEmpty()) {
+            return again();
+        }
+        Meter meter = in.s.meter();
+        Reading reading = Readings.read(in.line, words, meter, in.s.day().preset(), in.s.roll().map(it -> it.film().index()), in.now);
+        List<Entry> entries = new ArrayList<>();
+        reading.preset().ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Metered(meter.key(), Optional.of(it)))));
+        return reading.flash().isPresent() ? flash(reading, entries) : light(reading, meter, entries);
+    }
+
+    private Outcome again() {
+        Optional<FlashLight> flash = in.s.day().flash();
+        if (flash.isPresent() && in.s.day().light().map(it -> it.at().isBefore(flash.get().at())).orElse(true)) {
+            Json.Obj fields = State.json(in.s).and("flashLight", flash.get().aperture());
+            return in.does(List.of(), in.original, new Outcome.Answer("light", words(flash.get()) + ", " + State.age(flash.get().at(), in.now) + ".", fields, List.of()), List.of());
+        }
+        Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
+        Optional<Asking> asking = State.asking(in.s);
+        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        String text = State.light(light, in.now) + "." + best(advice);
+        return in.does(List.of(), in.original, new Outcome.Answer("light", text, fields(in.s, light, asking, advice, List.of()), List.of()), List.of());
+    }
+
+    private static String best(Advice advice) {
+        return advice.bestOne().flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + ".")).orElse("");
+    }
+
+    private Outcome light(Reading reading, Meter meter, List<Entry> entries) {
+        Light light = reading.light().orElseThrow();
+        Optional<Asking> asking = State.asking(in.s);
+        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        List<Warning> warnings = warnings(light, meter, asking);
+        entries.add(new Entry.OnDay(new DayEvent.Lit(light, meter.key(), warnings.stream().map(Warning::code).toList())));
+        String chosen = "";
+        if (asking.isPresent() && !in.camera().isAutomatic()) {
+            Camera camera = in.camera();
+            InHand inHand = in.s.inHand(camera);
+            OptionalDouble now = error(light, asking.get());
+            Optional<Suggestion> best = withinAStop(advice);
+            if (now.isPresent() && isRight(now.getAsDouble(), asking.get().stock().orElseThrow()) && keepsHold(inHand)) {
+                chosen = " The setting in hand stays: " + pair(inHand.setting().aperture(), inHand.setting().time()) + ", " + Stops.error(now.getAsDouble()) + ".";
+            } else if (best.isPresent()) {
+                Suggestion row = best.get();
+                entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(row.aperture()).and(Change.time(row.time().orElseThrow()))))));
+                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", " + Stops.error(row.errorStops().getAsDouble()) + ".";
+                warnings.addAll(row.warnings());
+            } else {
+                chosen = " No setting comes within a stop; the one in hand stays"
+                        + now.stream().mapToObj(it -> ", " + Stops.error(it)).findFirst().orElse("") + ".";
+                advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
+            }
+        } else if (asking.isEmpty()) {
+            chosen = in.s.place().isEmpty() ? " No camera in hand." : " No film in " + in.s.place().get() + ".";
+        }
+        Situation after = in.after(entries);
+        String text = State.light(light, in.now) + "." + chosen;
+        return in.does(entries, after, new Outcome.Answer("light", text, fields(after, light, asking, advice, in.loud(warnings)), in.loud(warnings)), List.of());
+    }
+
+    /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
+    private static Optional<Suggestion> withinAStop(Advice advice) {
+        List<Suggestion> rows = new ArrayList<>(advice.bestOne().stream().toList());
+        advice.suggestions().stream().filter(it -> it.errorStops().isPresent())
+                .sorted(Comparator.comparingDouble(it -> Math.abs(it.errorStops().getAsDouble()))).forEach(rows::add);
+        return rows.stream().filter(it -> it.errorStops().isPresent() && !Stops.above(Math.abs(it.errorStops().getAsDouble()), 1)).findFirst();
+    }
+
+    private Json.Obj fields(Situation after, Light light, Optional<Asking> asking, Advice advice, List<Warning> warnings) {
+        Asking about = asking.orElseGet(() -> new Asking(in.s.camera(), in.s.inHand().setting(), in.s.inHand().hold(), Optional.empty(),
+                takeup.exposure.FilmSpeed.ISO_100, 0, in.s.meter()));
+        List<Warning> ofReading = warnings.stream().filter(it -> it.code() == Warning.Code.SPAN || it.code() == Warning.Code.CAMERA_METER
+                || it.code() == Warning.Code.SUN || it.code() == Warning.Code.METER_SPEED).toList();
+        return Json.object().and("advice", about.json(light, advice, ofReading))
+                .and("aperture", after.inHand().setting().aperture().map(Object::toString)).and("time", after.inHand().setting().time().map(Object::toString))
+                .and("errorStops", Asking.exact(State.errorInHand(after)));
+    }
+
+    private static String pair(Optional<Aperture> aperture, Optional<ExposureTime> time) {
+        return FrameWords.words(aperture, time, Change.NOTHING);
+    }
+
+    private OptionalDouble error(Light light, Asking asking) {
+        var setting = asking.setting();
+        return setting.aperture().isEmpty() || setting.time().isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(asking.path().error(light.ev100(), setting.aperture().get(), setting.time().get()));
+    }
+
+    /** Within a third of a stop; on negative film up to two thirds over. */
+    private static boolean isRight(double error, Stock stock) {
+        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, stock.kind().isNegative() ? 2 / 3.0 : 1 / 3.0);
+    }
+
+    private static boolean keepsHold(InHand inHand) {
+        return inHand.hold().isEmpty() || inHand.hold().get().aperture().map(it -> inHand.setting().aperture().equals(Optional.of(it)))
+                .orElseGet(() -> inHand.setting().time().equals(inHand.hold().get().time()));
+    }
+
+    /** What must be said about a reading, and was not said before. */
+    private List<Warning> warnings(Light light, Meter meter, Optional<Asking> asking) {
+        List<Warning> all = new ArrayList<>();
+        Optional<Roll> roll = in.s.roll();
+        roll.filter(it -> Begun.isOther(light, it) && !Begun.wasSaid(light, in.s, in.now)).ifPresent(it -> all.add(Begun.meterSpeed(light, it)));
+        Cautions.span(light.spanStops(), roll.map(it -> it.film().stock())).ifPresent(all::add);
+        Asking about = asking.orElse(null);
+        if (light.method() == Light.Method.CAMERA && !saidToday(Warning.Code.CAMERA_METER)) {
+            (about == null ? new Asking(Optional.empty(), takeup.roll.Setting.NONE, Optional.empty(), Optional.empty(), takeup.exposure.FilmSpeed.ISO_100, 0, meter) : about)
+                    .warnings(light).stream().filter(it -> it.code() == Warning.Code.CAMERA_METER).forEach(all::add);
+        }
+        boolean wasBright = in.s.day().light().flatMap(it -> Cautions.sun(it.ev100())).isPresent();
+        if (!wasBright) {
+            Cautions.sun(light.ev100()).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** Whether a warning was given with a reading today. */
+    private boolean saidToday(Warning.Code code) {
+        for (Happened step : in.s.happened()) {
+            for (Entry entry : step.entries()) {
+                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Lit lit && lit.said().contains(code)
+                        && step.at().toLocalDate().equals(in.now.toLocalDate())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private Outcome flash(Reading reading, List<Entry> entries) {
+        Camera camera = in.camera();
+        Roll roll = in.roll();
+        InHand inHand = in.s.inHand(camera);
+        FlashLight flash = new FlashLight(reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), in.line, in.now);
+        entries.add(new Entry.OnDay(new DayEvent.FlashLit(flash)));
+        String chosen = "";
+        if (inHand.setting().lens().isPresent()) {
+            double asked = Verdict.path(roll.film(), inHand.setting()).flashError(flash, Aperture.literal(1));
+            Aperture nearest = inHand.hold().flatMap(Hold::aperture).orElseGet(() -> inHand.setting().lens().get().ring().nearest(asked));
+            entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(nearest)))));
+            chosen = " Set: " + nearest + ", " + Stops.error(asked - nearest.stops()) + (inHand.setting().flash() ? "" : "; flash on counts it") + ".";
+        }
+        Situation after = in.after(entries);
+        Json.Obj fields = State.json(after).and("flashLight", flash.aperture());
+        return in.does(entries, after, new Outcome.Answer("light", words(flash) + "." + chosen, fields, List.of()), List.of());
+    }
+
+    private static String words(FlashLight flash) {
+        return "Flash: " + flash.aperture() + " at " + flash.index();
+    }
+}

@@ -1,0 +1,50 @@
+package takeup.shoot;
+
+import java.util.List;
+import takeup.kit.Json;
+import takeup.kit.Warning;
+import takeup.roll.RollId;
+
+/** What a line comes to, before anything is written. */
+public sealed interface Outcome {
+    /** It cannot be followed; nothing is logged, and the line stays on the prompt. */
+    record Refused(String why) implements Outcome {
+    }
+
+    /** It needs a yes: {@code yes} on the next line answers it, any other line withdraws it. */
+    record Asked(String question, Does ifYes) implements Outcome {
+    }
+
+    /** It speaks of a finished roll that was not read yet. */
+    record Needs(RollId roll) implements Outcome {
+    }
+
+    /**
+     * It does something.
+     *
+     * @param entries what is written down; empty if nothing is
+     * @param after the situation once it is written
+     * @param answer what is said then
+     * @param act what else happens on the screen
+     * @param settle rolls whose file and export must follow
+     */
+    record Does(List<Entry> entries, Situation after, Answer answer, Act act, List<RollId> settle) implements Outcome {
+    }
+
+    /**
+     * What is said once a line has done its work.
+     *
+     * @param event frame, light, state, load, unload, fix, undo, redo, note, question or help
+     * @param text a sentence
+     * @param fields what other programs read
+     * @param warnings what the photographer must know now
+     */
+    record Answer(String event, String text, Json.Obj fields, List<Warning> warnings) {
+        public Answer {
+            warnings = List.copyOf(warnings);
+        }
+    }
+
+    /** What a line does to the screen alone. */
+    enum Act { NOTHING, SHOW_SHOOT, SHOW_FRAMES, SHOW_ROLLS, SHOW_HELP, NEXT_THEME, BIG, QUIT, QUIT_ANYWAY }
+}

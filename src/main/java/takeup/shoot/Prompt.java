@@ -1,0 +1,112 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The line being typed, and what can be called back to it.
+ *
+ * @param text what stands there; several pasted lines are kept with their line feeds
+ * @param cursor the place of the cursor, 0 to the length
+ * @param past what was cleared or entered, oldest first
+ * @param recall how far back PgUp has gone; 0 is the line itself
+ */
+public record Prompt(String text, int cursor, List<String> past, int recall) {
+    private static final int LONGEST = 20_000;
+    private static final int REMEMBERED = 200;
+
+    /** Nothing typed, nothing past. */
+    public static final Prompt EMPTY = new Prompt("", 0, List.of(), 0);
+
+    /** Whether nothing is typed. */
+    public boolean isEmpty() {
+        return text.isEmpty();
+    }
+
+    /** The lines that stand there; more than one after a paste. */
+    public List<String> lines() {
+        return text.lines().filter(it -> !it.isBlank()).toList();
+    }
+
+    Prompt typed(String more) {
+        if (text.length() + more.length() > LONGEST) {
+            return this;
+        }
+        return new Prompt(text.substring(0, cursor) + more + text.substring(cursor), cursor + more.length(), past, 0);
+    }
+
+    Prompt with(String other) {
+        return new Prompt(other, other.length(), past, 0);
+    }
+
+    /** Emptied; what stood there can be called back. */
+    Prompt cleared() {
+        return new Prompt("", 0, remembered(text), 0);
+    }
+
+    private List<String> remembered(String line) {
+        if (line.isBlank() || !past.isEmpty() && past.get(past.size() - 1).equals(line)) {
+            return past;
+        }
+        List<String> all = new ArrayList<>(past.size() >= REMEMBERED ? past.subList(1, past.size()) : past);
+        all.add(line);
+        return List.copyOf(all);
+    }
+
+    Prompt backspace() {
+        int before = before();
+        return new Prompt(text.substring(0, before) + text.substring(cursor), before, past, 0);
+    }
+
+    Prompt delete() {
+        return new Prompt(text.substring(0, cursor) + text.substring(after()), cursor, past, 0);
+    }
+
+    Prompt left() {
+        return at(before());
+    }
+
+    Prompt right() {
+        return at(after());
+    }
+
+    Prompt home() {
+        return at(0);
+    }
+
+    Prompt end() {
+        return at(text.length());
+    }
+
+    private Prompt at(int place) {
+        return new Prompt(text, place, past, recall);
+    }
+
+    private int before() {
+        return cursor == 0 ? 0 : text.offsetByCodePoints(cursor, -1);
+    }
+
+    private int after() {
+        return cursor == text.length() ? cursor : text.offsetByCodePoints(cursor, 1);
+    }
+
+    /** Without the word in front of the cursor. */
+    Prompt wordErased() {
+        int at = cursor;
+        while (at > 0 && text.charAt(at - 1) == ' ') {
+            at--;
+        }
+        while (at > 0 && text.charAt(at - 1) != ' ') {
+            at--;
+        }
+        return new Prompt(text.substring(0, at) + text.substring(cursor), at, past, 0);
+    }
+
+    /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */
+    Prompt recalled(int further) {
+        Prompt from = recall == 0 && further > 0 && !text.isBlank() ? new Prompt(text, cursor, remembered(text), 1) : this;
+        int to = Math.max(0, Math.min(from.past.size(), from.recall + further));
+        String line = to == 0 ? "" : from.past.get(from.past.size() - to);
+        return new Prompt(line, line.length(), from.past, to);
+    }
+}

@@ -1,0 +1,19 @@
+package takeup.shoot;
+
+import java.util.Optional;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Light;
+
+/**
+ * A light reading as it was typed, understood.
+ *
+ * @param light the light; empty for a flash reading
+ * @param flash the flash meter's aperture
+ * @param flashIndex the speed that the flash meter was set to
+ * @param preset the time that an aperture meter is preset to from now on
+ * @param spelled whether the meter's speed was typed
+ */
+public record Reading(Optional<Light> light, Optional<Aperture> flash, Optional<FilmSpeed> flashIndex, Optional<ExposureTime> preset, boolean spelled) {
+}

@@ -1,0 +1,118 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.day.DayEvent;
+import takeup.kit.Json;
+import takeup.kit.Nearest;
+import takeup.kit.Warning;
+import takeup.roll.Roll;
+
+/** Words that log nothing: views, help, the state in words, and what is unknown. */
+final class ScreenLines {
+    private final Interpreter in;
+
+    ScreenLines(Interpreter in) {
+        this.in = in;
+    }
+
+    Outcome read(String word, List<String> rest) {
+        switch (word) {
+            case "say":
+                Interpreter.alone(word, rest);
+                return shows(Outcome.Act.NOTHING, "state", State.words(in.s, in.now), State.json(in.s));
+            case "shoot":
+                if (!rest.isEmpty()) {
+                    throw new Refusal("shoot with words is reserved; shoot alone goes to the shoot screen");
+                }
+                return shows(Outcome.Act.SHOW_SHOOT, "state", State.words(in.s, in.now), State.json(in.s));
+            case "frames":
+                Interpreter.alone(word, rest);
+                return shows(Outcome.Act.SHOW_FRAMES, "state", frames(), State.json(in.s));
+            case "rolls":
+                Interpreter.alone(word, rest);
+                return shows(Outcome.Act.SHOW_ROLLS, "state", rolls(), State.json(in.s));
+            case "help":
+                return help(rest);
+            case "theme":
+                return shows(Outcome.Act.NEXT_THEME, "state", "Theme " + (rest.isEmpty() ? "changed" : Interpreter.one(word, rest, "theme mono")) + ".",
+                        Json.object().and("theme", rest.isEmpty() ? Optional.empty() : Optional.of(rest.get(0))));
+            case "big":
+                Interpreter.alone(word, rest);
+                return shows(Outcome.Act.BIG, "state", "Big counter.", State.json(in.s));
+            case "quiet":
+                return quiet(rest);
+            case "yes":
+                throw new Refusal("nothing was asked");
+            case "quit":
+                if (!rest.isEmpty() && !rest.equals(List.of("yes"))) {
+                    throw new Refusal("quit stands alone; quit yes leaves also while something is not saved");
+                }
+                return shows(rest.equals(List.of("yes")) ? Outcome.Act.QUIT_ANYWAY : Outcome.Act.QUIT, "state", "Left; everything is on disk.", Json.object());
+            default:
+                throw unknown(word, rest);
+        }
+    }
+
+    private Outcome shows(Outcome.Act act, String event, String text, Json.Obj fields) {
+        return new Outcome.Does(List.of(), in.original, new Outcome.Answer(event, text, fields, List.of()), act, List.of());
+    }
+
+    private String frames() {
+        Roll roll = in.roll();
+        if (roll.frames().isEmpty()) {
+            return roll.id() + ": no frame yet.";
+        }
+        List<String> all = new ArrayList<>();
+        roll.frames().forEach(it -> all.add(it.number() + " " + Corrections.words(roll, it)));
+        return roll.id() + ": " + String.join("; ", all) + ".";
+    }
+
+    private String rolls() {
+        List<String> all = new ArrayList<>();
+        in.s.rolls().values().forEach(it -> all.add(it.id() + " " + it.film().stock().key() + " in " + it.place() + ", " + it.state() + ", "
+                + (it.state() == Roll.State.OPEN ? State.leftWords(it) : it.framesUsed() + " frames")));
+        return all.isEmpty() ? "No roll yet." : String.join("; ", all) + ".";
+    }
+
+    private Outcome help(List<String> rest) {
+        if (rest.isEmpty()) {
+            return shows(Outcome.Act.SHOW_HELP, "help", "Words: " + String.join(", ", Lexicon.firstWords())
+                    + ". A frame is its numbers (4 125), or a point for the same again. help and a word says more.", Json.object());
+        }
+        String word = Interpreter.one("help", rest, "help fix");
+        Lexicon.Word found = Lexicon.find(word).orElseThrow(() -> new Refusal(word + " is no word known here" + Nearest.question(word, Lexicon.firstWords())));
+        return shows(Outcome.Act.NOTHING, "help", found.usage() + ": " + found.does() + ".",
+                Json.object().and("word", found.word()).and("usage", found.usage()).and("does", found.does()));
+    }
+
+    private Outcome quiet(List<String> rest) {
+        List<String> codes = new ArrayList<>();
+        for (Warning.Code code : Warning.Code.values()) {
+            codes.add(code.toString());
+        }
+        String word = Interpreter.one("quiet", rest, "quiet hand-held");
+        Warning.Code code = Warning.Code.named(word).orElseThrow(() -> new Refusal(word + " is no warning" + Nearest.question(word, codes) + "; such as hand-held"));
+        List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Quieted(code)));
+        Situation after = in.after(entries);
+        return in.does(entries, after, in.state(after, code + " is silenced for the day, and that is recorded.", List.of()), List.of());
+    }
+
+    private static Refusal unknown(String word, List<String> rest) {
+        if (Lexicon.RESERVED.contains(word)) {
+            return new Refusal(word + " is reserved for later and does nothing yet");
+        }
+        if (word.startsWith("+") || word.startsWith("-")) {
+            return new Refusal(word + " could be more light on the film (bias " + word + ") or an order to the lab ("
+                    + (word.startsWith("+") ? "push " : "pull ") + word.substring(1) + "): say which");
+        }
+        if (Tokens.token(word).is(Token.Kind.INDEX)) {
+            return new Refusal(word + " could be the meter's speed (m … " + word + ") or the roll's index (load … " + word + ", fix roll " + word + "): say which");
+        }
+        if (Tokens.token(word).is(Token.Kind.EV) || Tokens.token(word).is(Token.Kind.LUX) || Tokens.token(word).is(Token.Kind.CANDELAS)) {
+            return new Refusal(word + " is light: m " + word + " takes a reading");
+        }
+        return new Refusal(word + " is no word known here" + Nearest.question(word, Lexicon.firstWords()) + "; help lists them");
+    }
+}

@@ -1,0 +1,261 @@
+package takeup.shoot;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import takeup.day.Day;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.day.Place;
+import takeup.kit.Camera;
+import takeup.kit.Kit;
+import takeup.kit.Lens;
+import takeup.kit.Meter;
+import takeup.roll.Change;
+import takeup.roll.Recorded;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+import takeup.roll.Setting;
+
+/**
+ * Everything that is true now, as all that happened adds up: the rolls, the day, what is in hand.
+ *
+ * @param kit cameras, stocks and meters
+ * @param happened every step that is known, in order
+ * @param rolls the rolls that were read, in the order of their numbers
+ * @param day what is in hand beside them
+ * @param dayOf the date of the day's journal that was last written; empty before the first
+ * @param known the numbers of all rolls there ever were, also of those not read
+ */
+public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> rolls, Day day, Optional<LocalDate> dayOf, Set<RollId> known) {
+    /** The situation that the steps add up to. They may be in any order; it is the step that counts. */
+    public static Situation of(Kit kit, List<Happened> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
+        TreeMap<Long, Happened> inOrder = new TreeMap<>();
+        for (Happened step : steps) {
+            inOrder.merge(step.step(), step, (a, b) -> {
+                List<Entry> both = new ArrayList<>(a.entries());
+                both.addAll(b.entries());
+                return new Happened(a.step(), a.at(), both);
+            });
+        }
+        return fold(kit, List.copyOf(inOrder.values()), dayOf, known);
+    }
+
+    private static Situation fold(Kit kit, List<Happened> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
+        Set<Long> undone = new HashSet<>();
+        for (Happened step : steps) {
+            for (Entry entry : step.entries()) {
+                undone.add(UndoStack.takenBack(entry));
+                undone.remove(UndoStack.putBack(entry));
+            }
+        }
+        Day day = Day.FIRST;
+        Map<RollId, List<Recorded>> records = new TreeMap<>();
+        for (Happened step : steps) {
+            for (Entry entry : step.entries()) {
+                if (entry instanceof Entry.OnRoll onRoll) {
+                    records.computeIfAbsent(onRoll.roll(), it -> new ArrayList<>()).add(new Recorded(step.step(), step.at(), onRoll.event()));
+                }
+            }
+        }
+        Map<RollId, Roll> rolls = new TreeMap<>();
+        records.forEach((id, list) -> Roll.of(list).ifPresent(it -> rolls.put(id, it)));
+        for (Happened step : steps) {
+            day = after(day, undone.contains(step.step()) ? whatStays(step) : step, rolls);
+        }
+        Set<RollId> all = new HashSet<>(known);
+        all.addAll(records.keySet());
+        return new Situation(kit, steps, rolls, day, dayOf, all);
+    }
+
+    /** The situation after one more step. */
+    public Situation and(Happened step) {
+        List<Happened> steps = new ArrayList<>(happened);
+        steps.add(step);
+        LocalDate date = step.at().toLocalDate();
+        boolean onDay = step.entries().stream().anyMatch(it -> it instanceof Entry.OnDay);
+        Optional<LocalDate> dated = onDay ? Optional.of(date) : dayOf;
+        if (step.entries().stream().anyMatch(it -> UndoStack.takenBack(it) > 0 || UndoStack.putBack(it) > 0)) {
+            return fold(kit, steps, dated, known);
+        }
+        Map<RollId, Roll> now = new TreeMap<>(rolls);
+        Set<RollId> touched = new HashSet<>();
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnRoll onRoll) {
+                touched.add(onRoll.roll());
+            }
+        }
+        Set<RollId> all = known;
+        for (RollId id : touched) {
+            Roll.of(recordsOf(id, steps)).ifPresent(it -> now.put(id, it));
+            if (!known.contains(id)) {
+                all = new HashSet<>(all);
+                all.add(id);
+            }
+        }
+        return new Situation(kit, steps, now, after(day, step, now), dated, all);
+    }
+
+    /** The situation with a finished roll's own steps read in. */
+    public Situation with(List<Happened> read) {
+        List<Happened> steps = new ArrayList<>(happened);
+        steps.addAll(read);
+        return of(kit, steps, dayOf, known);
+    }
+
+    /** What of a step that was taken back counts all the same: the camera taken up, and what an earlier day left in hand. */
+    private static Happened whatStays(Happened step) {
+        return new Happened(step.step(), step.at(), step.entries().stream()
+                .filter(it -> it instanceof Entry.OnDay onDay && !onDay.event().isStep()).toList());
+    }
+
+    private static List<Recorded> recordsOf(RollId id, List<Happened> steps) {
+        List<Recorded> records = new ArrayList<>();
+        for (Happened step : steps) {
+            for (Entry entry : step.entries()) {
+                if (entry instanceof Entry.OnRoll onRoll && onRoll.roll().equals(id)) {
+                    records.add(new Recorded(step.step(), step.at(), onRoll.event()));
+                }
+            }
+        }
+        return records;
+    }
+
+    private static Day after(Day before, Happened step, Map<RollId, Roll> rolls) {
+        Day day = before;
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnDay onDay) {
+                day = onDay.event().appliedTo(day);
+            } else if (entry instanceof Entry.OnRoll onRoll && rolls.containsKey(onRoll.roll())) {
+                day = after(day, onRoll.event(), rolls.get(onRoll.roll()));
+            }
+        }
+        return day;
+    }
+
+    /** What a roll's event leaves in hand: the setting of a logged frame, the film of a loading. */
+    private static Day after(Day day, RollEvent event, Roll roll) {
+        if (event instanceof RollEvent.Loaded loaded) {
+            return day.loaded(new Place(loaded.camera().key(), loaded.back()), loaded.film());
+        }
+        Setting set = null;
+        if (event instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED && added.frame().kind() == takeup.roll.Frame.Kind.EXPOSED) {
+            set = added.frame().exposure().setting();
+        } else if (event instanceof RollEvent.ExposedAgain again) {
+            set = again.exposure().setting();
+        }
+        if (set == null) {
+            return event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN ? day.loaded(place(roll), roll.film()) : day;
+        }
+        String camera = roll.camera().key();
+        InHand before = day.inHand(camera);
+        Change change = Change.NOTHING;
+        if (set.aperture().isPresent()) {
+            change = change.and(Change.aperture(set.aperture().get()));
+        }
+        if (set.time().isPresent()) {
+            change = change.and(Change.time(set.time().get()));
+        }
+        if (set.zoomMm().isPresent()) {
+            change = change.and(Change.zoom(set.zoomMm().getAsDouble()));
+        }
+        if (set.distanceM().isPresent()) {
+            change = change.and(Change.distance(set.distanceM().getAsDouble()));
+        }
+        return change.isNothing() ? day : day.with(camera, before.with(change));
+    }
+
+    /** The next step's number. */
+    public long nextStep() {
+        return happened.isEmpty() ? 1 : happened.get(happened.size() - 1).step() + 1;
+    }
+
+    /** The place in hand. */
+    public Optional<Place> place() {
+        return day.active();
+    }
+
+    /** The roll in a place. */
+    public Optional<Roll> rollIn(Place place) {
+        return rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN && place(it).equals(place)).findFirst();
+    }
+
+    /** The roll in hand. */
+    public Optional<Roll> roll() {
+        return place().flatMap(this::rollIn);
+    }
+
+    /** Where a roll is or was. */
+    public static Place place(Roll roll) {
+        return new Place(roll.camera().key(), roll.back());
+    }
+
+    /** The camera in hand: as its roll knows it, else by its profile. */
+    public Optional<Camera> camera() {
+        return place().flatMap(it -> camera(it.camera()));
+    }
+
+    /** A camera by its profile; while that cannot be read, as one of its open rolls knows it. */
+    public Optional<Camera> camera(String key) {
+        return kit.camera(key).or(() -> rolls.values().stream().filter(it -> it.camera().key().equals(key)).map(Roll::camera).findFirst());
+    }
+
+    /** What belongs to a camera; its first lens is on until another one is. */
+    public InHand inHand(Camera camera) {
+        InHand found = day.inHand(camera.key());
+        if (found.setting().lens().isEmpty() && !camera.lenses().isEmpty()) {
+            return found.with(Change.lens(camera.lenses().get(0)));
+        }
+        Optional<Lens> fresh = found.setting().lens().flatMap(it -> camera.lens(it.key()));
+        return fresh.isPresent() && !fresh.equals(found.setting().lens()) ? found.with(Change.lens(fresh.get())) : found;
+    }
+
+    /** What belongs to the camera in hand. */
+    public InHand inHand() {
+        return camera().map(this::inHand).orElse(InHand.NOTHING);
+    }
+
+    /** The meter in hand. */
+    public Meter meter() {
+        return day.meter().flatMap(kit::meter).orElse(Meter.NONE);
+    }
+
+    /** The number that the next roll gets. */
+    public RollId nextRoll(String letters) {
+        int last = 0;
+        for (RollId id : known) {
+            if (id.letters().equals(letters)) {
+                last = Math.max(last, id.number());
+            }
+        }
+        return new RollId(letters, last + 1);
+    }
+
+    /** Places that were active today or hold a roll, each once, in the order of the day and then of the rolls. */
+    public List<Place> placesInUse() {
+        Map<Place, Boolean> all = new LinkedHashMap<>();
+        day.used().forEach(it -> all.put(it, true));
+        rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN).forEach(it -> all.put(place(it), true));
+        return List.copyOf(all.keySet());
+    }
+
+    /** The same on that day: on a new one, with what is carried over from the day before. */
+    public Situation turned(OffsetDateTime now) {
+        boolean newDay = dayOf.isPresent() && !dayOf.get().equals(now.toLocalDate());
+        return newDay ? new Situation(kit, happened, rolls, day.carried(now), dayOf, known) : this;
+    }
+
+    /** The entries that go before a step on a new day: what is carried over from the day before. */
+    List<Entry> turningTo(OffsetDateTime now) {
+        boolean newDay = dayOf.isEmpty() || !dayOf.get().equals(now.toLocalDate());
+        return newDay && !day.equals(Day.FIRST) ? List.of(new Entry.OnDay(new DayEvent.Carried(day.carried(now)))) : List.of();
+    }
+}

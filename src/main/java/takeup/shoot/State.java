@@ -1,0 +1,212 @@
+package takeup.shoot;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.day.InHand;
+import takeup.exposure.Light;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.kit.Camera;
+import takeup.kit.Cautions;
+import takeup.kit.Filter;
+import takeup.kit.Json;
+import takeup.kit.Warning;
+import takeup.roll.FrameWarnings;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.Verdict;
+
+/** The state in words, in JSON, and the warnings that stand while it lasts. */
+public final class State {
+    private State() {
+    }
+
+    /** The state as a sentence or two, without a glyph: the way in for a screen reader. */
+    static String words(Situation s, OffsetDateTime now) {
+        Optional<Camera> camera = s.camera();
+        if (camera.isEmpty()) {
+            return "No camera in hand yet: type cam and its key.";
+        }
+        StringBuilder words = new StringBuilder(camera.get().name());
+        s.place().flatMap(it -> it.back()).ifPresent(it -> words.append(", back ").append(it));
+        Optional<Roll> roll = s.roll();
+        if (roll.isEmpty()) {
+            words.append(": no film.");
+        } else {
+            words.append(": ").append(roll.get().id()).append(", ").append(roll.get().film().stock().name()).append(" at EI ").append(roll.get().film().index())
+                    .append(", ").append(roll.get().film().developmentWords()).append(". Next frame ").append(roll.get().next()).append(", ")
+                    .append(leftWords(roll.get())).append('.');
+        }
+        String setting = setting(s.inHand());
+        words.append(setting.isEmpty() ? " Nothing set." : " Set: " + setting + ".");
+        words.append(' ').append(s.day().light().map(it -> light(it, now) + ".").orElse("No light reading today."));
+        List<Warning.Code> standing = standing(s, now);
+        if (!standing.isEmpty()) {
+            words.append(" Standing: ").append(String.join(", ", standing.stream().map(Object::toString).toList())).append('.');
+        }
+        return words.toString();
+    }
+
+    /** Frames left in plain words: {@code 23 left} or {@code 2 past the end}. */
+    public static String leftWords(Roll roll) {
+        int left = roll.framesLeft();
+        return left >= 0 ? left + " left" : -left + " past the end";
+    }
+
+    /** A light reading in words: {@code EV 11.3 at ISO 100, incident, 12 min old}. */
+    public static String light(Light light, OffsetDateTime now) {
+        return light.ev100() + " at ISO 100, " + light.method().word()
+                + (light.zone().isPresent() && light.zone().getAsInt() != 5 ? " on zone " + light.zone().getAsInt() : "")
+                + (light.spanStops().isPresent() ? ", span " + Stops.words(light.spanStops().getAsDouble()) : "") + ", " + age(light.at(), now);
+    }
+
+    /** How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}. */
+    public static String age(OffsetDateTime then, OffsetDateTime now) {
+        long minutes = Math.max(0, Duration.between(then, now).toMinutes());
+        if (minutes < 1) {
+            return "just now";
+        }
+        return minutes < 60 ? minutes + " min old" : minutes / 60 + " h " + minutes % 60 + " min old";
+    }
+
+    /** What is in hand, in words: {@code f/4 1/125, 80mm f/2.8, filter yellow, bias +1/3}. */
+    static String setting(InHand inHand) {
+        Setting setting = inHand.setting();
+        List<String> parts = new ArrayList<>();
+        String pair = setting.aperture().map(Object::toString).orElse("") + (setting.aperture().isPresent() && setting.time().isPresent() ? " " : "")
+                + setting.time().map(Object::toString).orElse("");
+        if (!pair.isEmpty()) {
+            parts.add(pair);
+        }
+        setting.lens().ifPresent(it -> parts.add(it.name()));
+        parts.addAll(words(inHand).stream().map(it -> it.toLowerCase(java.util.Locale.ROOT)).toList());
+        return String.join(", ", parts);
+    }
+
+    /** The words for all that is not neutral: FILTER yellow, BIAS +1/3, HOLD f/2.8. */
+    public static List<String> words(InHand inHand) {
+        Setting setting = inHand.setting();
+        List<String> words = new ArrayList<>();
+        if (!setting.filters().isEmpty()) {
+            words.add("FILTER " + String.join(" and ", setting.filters().stream().map(Filter::name).toList()));
+        }
+        if (setting.extension().kind() != takeup.exposure.Extension.Kind.NONE) {
+            words.add(setting.extension().toString().toUpperCase(java.util.Locale.ROOT).replace("MM", "mm"));
+        }
+        if (setting.biasStops() != 0) {
+            words.add("BIAS " + bias(setting.biasStops()));
+        }
+        inHand.hold().ifPresent(it -> words.add("HOLD " + it));
+        if (setting.flash()) {
+            words.add("FLASH");
+        }
+        if (setting.tripod()) {
+            words.add("TRIPOD");
+        }
+        setting.zoomMm().ifPresent(it -> words.add(Plain.number(it) + " mm"));
+        setting.distanceM().ifPresent(it -> words.add(Plain.digits(it, 3) + " m"));
+        return words;
+    }
+
+    /** A bias as it is typed, with its unit where it could be read as an order to a lab: {@code +1/3}, {@code -1 stop}. */
+    public static String bias(double stops) {
+        double size = Math.abs(stops);
+        double thirds = size * 3;
+        boolean third = Math.abs(thirds - Math.rint(thirds)) < 1e-6 && Math.rint(thirds) % 3 != 0;
+        String number = third ? (size > 1 ? (int) size + " " : "") + (int) Math.rint(thirds) % 3 + "/3" : Plain.digits(size, 3);
+        return (stops < 0 ? "-" : "+") + number + (third && size < 1 ? "" : size > 1 ? " stops" : " stop");
+    }
+
+    /** The warnings that stand now, most urgent first; silenced ones left out. */
+    public static List<Warning.Code> standing(Situation s, OffsetDateTime now) {
+        List<Warning.Code> codes = new ArrayList<>();
+        Optional<Roll> roll = s.roll();
+        Optional<Light> light = s.day().light();
+        boolean automatic = s.camera().map(Camera::isAutomatic).orElse(true);
+        if (s.place().isPresent() && roll.isEmpty()) {
+            codes.add(Warning.Code.NO_FILM);
+        }
+        roll.ifPresent(it -> {
+            int nominal = it.film().framesNominal();
+            if (it.framesLeft() < 0) {
+                codes.add(Warning.Code.PAST_END);
+            } else if (it.framesLeft() <= Math.max(2, Math.min(5, nominal / 4))) {
+                codes.add(Warning.Code.FRAMES_LEFT);
+            }
+            if (pushMismatch(it).isPresent()) {
+                codes.add(Warning.Code.PUSH_MISMATCH);
+            }
+        });
+        if (light.isPresent()) {
+            if (Begun.meterSpeed(s).isPresent()) {
+                codes.add(Warning.Code.METER_SPEED);
+            }
+            if (Cautions.span(light.get().spanStops(), roll.map(it -> it.film().stock())).isPresent()) {
+                codes.add(Warning.Code.SPAN);
+            }
+            if (FrameWarnings.isStale(light.map(Light::at), now)) {
+                codes.add(Warning.Code.STALE_LIGHT);
+            }
+            if (light.get().method() == Light.Method.CAMERA) {
+                codes.add(Warning.Code.CAMERA_METER);
+            }
+            if (Cautions.sun(light.get().ev100()).isPresent()) {
+                codes.add(Warning.Code.SUN);
+            }
+        } else if (roll.isPresent() && !automatic) {
+            codes.add(Warning.Code.NO_LIGHT);
+        }
+        codes.removeAll(s.day().quiet());
+        return codes;
+    }
+
+    static Optional<Warning> pushMismatch(Roll roll) {
+        return Cautions.pushMismatch(roll.film().stock().boxSpeed().arithmetic(), roll.film().index().arithmetic(), roll.film().development().pushStops());
+    }
+
+    static Warning noFilm(Situation s) {
+        return new Warning(Warning.Code.NO_FILM, "no film in " + s.place().map(Object::toString).orElse("any camera") + ": load a stock");
+    }
+
+    /** All that is in hand, as other programs read it. */
+    static Json.Obj json(Situation s) {
+        InHand inHand = s.inHand();
+        Setting setting = inHand.setting();
+        Optional<Roll> roll = s.roll();
+        return Json.object().and("camera", s.place().map(it -> it.camera())).and("back", s.place().flatMap(it -> it.back()))
+                .and("roll", roll.map(Roll::id)).and("stock", roll.map(it -> it.film().stock().key()))
+                .and("exposureIndex", roll.map(it -> it.film().index().arithmetic())).and("frame", roll.map(Roll::next))
+                .and("framesLeft", roll.map(Roll::framesLeft)).and("lens", setting.lens().map(it -> it.key()))
+                .and("aperture", setting.aperture().map(Object::toString)).and("time", setting.time().map(Object::toString))
+                .and("focalLengthMm", setting.focalMm()).and("distanceM", Asking.exact(setting.distanceM()))
+                .and("filters", setting.filters().stream().map(it -> Json.object().and("name", it.name()).and("stops", Asking.exact(it.stops()))).toList())
+                .and("filterStops", Asking.exact(setting.filterStops())).and("extension", setting.extension().kind() == takeup.exposure.Extension.Kind.NONE
+                        ? Optional.empty() : Optional.of(setting.extension().toString()))
+                .and("extensionStops", Asking.exact(setting.extensionStops())).and("biasStops", Asking.exact(setting.biasStops()))
+                .and("hold", inHand.hold().map(Object::toString)).and("flash", setting.flash()).and("tripod", setting.tripod())
+                .and("meter", s.day().meter()).and("meterTime", s.day().preset().map(Object::toString))
+                .and("ev100", s.day().light().map(it -> Asking.exact(it.ev100().stops())));
+    }
+
+    /** The error of the setting in hand for the light of the day, in stops; empty where it cannot be known. */
+    public static OptionalDouble errorInHand(Situation s) {
+        Setting setting = s.inHand().setting();
+        if (s.roll().isPresent() && setting.flash() && setting.aperture().isPresent() && s.day().flash().isPresent()) {
+            return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).flashError(s.day().flash().get(), setting.aperture().get()));
+        }
+        if (s.roll().isEmpty() || s.day().light().isEmpty() || setting.aperture().isEmpty() || setting.time().isEmpty() || setting.flash()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).error(s.day().light().get().ev100(), setting.aperture().get(), setting.time().get()));
+    }
+
+    /** What an advice is asked for now; empty without a film. */
+    public static Optional<Asking> asking(Situation s) {
+        return s.roll().map(it -> new Asking(s.camera(), s.inHand().setting(), s.inHand().hold(), Optional.of(it.film().stock()), it.film().index(),
+                it.film().development().pushStops(), s.meter()));
+    }
+}

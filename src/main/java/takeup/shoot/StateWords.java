@@ -1,0 +1,69 @@
+package takeup.shoot;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Extension;
+import takeup.exposure.Plain;
+import takeup.kit.Camera;
+import takeup.kit.Lens;
+import takeup.kit.Nearest;
+import takeup.roll.Change;
+
+/** Reads the states of a camera that take one word: lens, ext, tube, mag, flash, tripod, bias. */
+final class StateWords {
+    private StateWords() {
+    }
+
+    /** The change that a state and its word mean. */
+    static Change read(String state, String word, Camera camera, Optional<Lens> lens, OptionalDouble zoomMm) {
+        return switch (state) {
+            case "lens" -> Change.lens(lens(word, camera));
+            case "bias" -> Change.bias(Fractions.signed(word));
+            case "flash" -> Change.flash(onOrOff(state, word));
+            case "tripod" -> Change.tripod(onOrOff(state, word));
+            default -> Change.extension(extension(state, word, lens, zoomMm));
+        };
+    }
+
+    static boolean onOrOff(String state, String word) {
+        if (!word.equals("on") && !word.equals("off")) {
+            throw new Refusal(state + " is on or off, not " + word);
+        }
+        return word.equals("on");
+    }
+
+    private static Lens lens(String key, Camera camera) {
+        if (camera.lenses().isEmpty()) {
+            throw new Refusal(camera.name() + " has a lens of its own and none to change");
+        }
+        List<String> keys = camera.lenses().stream().map(Lens::key).toList();
+        return camera.lens(key).orElseThrow(() -> new Refusal(key + " is no lens of " + camera.name() + Nearest.question(key, keys)
+                + "; it has " + String.join(", ", keys)));
+    }
+
+    private static Extension extension(String state, String word, Optional<Lens> lens, OptionalDouble zoomMm) {
+        if (word.equals("off")) {
+            return Extension.NONE;
+        }
+        if (state.equals("mag")) {
+            String number = word.startsWith("1:") ? word.substring(2) : word;
+            double value = Tokens.number(number).filter(it -> it > 0 && it <= 50)
+                    .orElseThrow(() -> new Refusal(word + " is no magnification: mag 0.5, or mag 1:2; above 0 and up to 50"));
+            return new Extension(Extension.Kind.MAGNIFICATION, number.equals(word) ? value : 1 / value);
+        }
+        Token token = Tokens.token(word);
+        if (!token.is(Token.Kind.MILLIMETRES) || !(token.value() > 0 && token.value() <= 5000)) {
+            throw new Refusal(state + " takes millimetres, such as " + state + (state.equals("ext") ? " 110mm" : " 30mm") + ", or off");
+        }
+        OptionalDouble focal = zoomMm.isPresent() || lens.isEmpty() || lens.get().isZoom() ? zoomMm : OptionalDouble.of(lens.get().shortestMm());
+        if (focal.isEmpty()) {
+            throw new Refusal("the loss depends on the focal length, which is not known here: name it first (set 50mm), or use mag");
+        }
+        if (state.equals("ext") && token.value() < focal.getAsDouble() - 0.05) {
+            throw new Refusal("ext " + word + ": from lens to film it is at least the focal length, " + Plain.number(focal.getAsDouble())
+                    + " mm; what is added to the lens is tube " + word);
+        }
+        return new Extension(state.equals("ext") ? Extension.Kind.DRAW : Extension.Kind.TUBE, token.value());
+    }
+}

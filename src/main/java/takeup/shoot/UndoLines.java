@@ -1,0 +1,208 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import takeup.day.DayEvent;
+import takeup.day.Place;
+import takeup.kit.Json;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+
+/** Undo and redo: a further event for each; nothing is erased. */
+final class UndoLines {
+    private final Interpreter in;
+
+    UndoLines(Interpreter in) {
+        this.in = in;
+    }
+
+    Outcome undo(String word) {
+        OptionalLong target = new UndoStack(in.s.happened()).undo();
+        if (target.isEmpty()) {
+            throw new Refusal("nothing to undo");
+        }
+        return turn(target.getAsLong(), true);
+    }
+
+    Outcome redo(String word) {
+        OptionalLong target = new UndoStack(in.s.happened()).redo();
+        if (target.isEmpty()) {
+            throw new Refusal("nothing to redo: another line came after the undo, or nothing was undone");
+        }
+        return turn(target.getAsLong(), false);
+    }
+
+    private Outcome turn(long target, boolean back) {
+        Happened step = in.s.happened().stream().filter(it -> it.step() == target).findFirst().orElseThrow();
+        Set<RollId> rolls = new LinkedHashSet<>();
+        Set<RollId> settle = new LinkedHashSet<>();
+        boolean onDay = false;
+        boolean unloads = false;
+        Optional<String> camera = Optional.empty();
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Dropped) {
+                // Frames that were moved: the roll they left was in hand then.
+                rolls.add(onRoll.roll());
+            }
+        }
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnRoll onRoll) {
+                rolls.add(onRoll.roll());
+                unloads |= onRoll.event() instanceof RollEvent.Unloaded;
+            } else if (entry instanceof Entry.OnDay day) {
+                onDay |= day.event().isStep();
+                if (day.event() instanceof DayEvent.Touched touched) {
+                    rolls.add(touched.roll());
+                    settle.add(touched.roll());
+                } else if (day.event() instanceof DayEvent.Changed changed) {
+                    camera = Optional.of(changed.camera());
+                }
+            }
+        }
+        for (RollId id : rolls) {
+            in.roll(id);
+        }
+        if (unloads && back) {
+            Roll roll = in.roll(rolls.iterator().next());
+            Place place = Situation.place(roll);
+            in.s.rollIn(place).ifPresent(it -> {
+                throw new Refusal("undoing the unload of " + roll.id() + " needs " + place + " empty, and " + it.id() + " is in it: unload that first");
+            });
+        }
+        List<Entry> entries = new ArrayList<>();
+        for (RollId id : rolls) {
+            entries.add(new Entry.OnRoll(id, back ? new RollEvent.TakenBack(target) : new RollEvent.PutBack(target)));
+        }
+        if (onDay) {
+            entries.add(new Entry.OnDay(back ? new DayEvent.TakenBack(target) : new DayEvent.PutBack(target)));
+        }
+        place(rolls, camera).filter(it -> !in.s.place().equals(Optional.of(it))).ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
+        Situation after = in.after(entries);
+        Optional<Roll> roll = rolls.stream().findFirst().map(it -> after.rolls().get(it));
+        String where = roll.map(it -> " in " + it.place()).orElse(camera.map(it -> " on " + it).orElse(""));
+        String text = (back ? "Undone: " : "Done again: ") + describe(step, roll) + where + "." + roll.map(UndoLines::standing).orElse("");
+        Json.Obj fields = Json.object().and("what", describe(step, roll)).and("roll", roll.map(Roll::id)).and("frame", roll.map(Roll::next))
+                .and("framesLeft", roll.map(Roll::framesLeft)).and("camera", after.place().map(Place::camera)).and("back", after.place().flatMap(Place::back));
+        return in.does(entries, after, new Outcome.Answer(back ? "undo" : "redo", text, fields, in.loud(Begun.between(in.s, after, in.now))), List.copyOf(settle));
+    }
+
+    private static String standing(Roll roll) {
+        return switch (roll.state()) {
+            case WITHDRAWN -> " " + roll.id() + " is withdrawn; its number is not given again.";
+            case FINISHED -> " " + roll.id() + " is finished.";
+            default -> " Next is frame " + roll.next() + ", " + State.leftWords(roll) + ".";
+        };
+    }
+
+    private Optional<Place> place(Set<RollId> rolls, Optional<String> camera) {
+        if (!rolls.isEmpty()) {
+            return Optional.of(Situation.place(in.roll(rolls.iterator().next())));
+        }
+        if (camera.isPresent() && in.s.place().map(it -> it.camera().equals(camera.get())).orElse(false)) {
+            return Optional.empty();
+        }
+        return camera.flatMap(it -> in.s.camera(it)).map(it -> in.place(List.of(it.key())));
+    }
+
+    /** What a step did, in words. */
+    private static String describe(Happened step, Optional<Roll> roll) {
+        String on = roll.map(it -> " of " + it.id()).orElse("");
+        int from = Integer.MAX_VALUE;
+        int to = Integer.MIN_VALUE;
+        String words = "";
+        for (Entry entry : step.entries()) {
+            if (entry instanceof Entry.OnRoll onRoll) {
+                RollEvent event = onRoll.event();
+                if (event instanceof RollEvent.Added added) {
+                    from = Math.min(from, added.frame().number());
+                    to = Math.max(to, added.frame().number());
+                }
+                words = words(event, on, words);
+            } else if (entry instanceof Entry.OnDay onDay && words.isEmpty() && onDay.event().isStep()) {
+                words = words(onDay.event());
+            }
+        }
+        return from <= to && words.isEmpty() ? Interpreter.numbers(from, to) + on : words;
+    }
+
+    private static String words(RollEvent event, String on, String before) {
+        return event.match(new RollEvent.Cases<String>() {
+            @Override public String loaded(RollEvent.Loaded loaded) {
+                return "loading " + loaded.id();
+            }
+
+            @Override public String added(RollEvent.Added added) {
+                return added.how() == RollEvent.How.INSERTED ? "the insertion of frame " + added.frame().number() + on : before;
+            }
+
+            @Override public String doubled(RollEvent.Doubled doubled) {
+                return "double" + on;
+            }
+
+            @Override public String exposedAgain(RollEvent.ExposedAgain again) {
+                return "the second exposure" + on;
+            }
+
+            @Override public String corrected(RollEvent.Corrected corrected) {
+                return "the correction of " + Interpreter.numbers(corrected.from(), corrected.to()) + on;
+            }
+
+            @Override public String dropped(RollEvent.Dropped dropped) {
+                return (dropped.movedTo().isPresent() ? "moving " : "dropping ") + Interpreter.numbers(dropped.from(), dropped.to()) + on;
+            }
+
+            @Override public String counterShown(RollEvent.CounterShown shown) {
+                return "counter " + shown.shown() + on;
+            }
+
+            @Override public String rollCorrected(RollEvent.RollCorrected corrected) {
+                return "what was said" + on;
+            }
+
+            @Override public String noted(RollEvent.Noted noted) {
+                return "a note on the roll" + on;
+            }
+
+            @Override public String conditioned(RollEvent.Conditioned conditioned) {
+                return "the condition" + on;
+            }
+
+            @Override public String unloaded(RollEvent.Unloaded unloaded) {
+                return "unloading" + on;
+            }
+
+            @Override public String takenBack(RollEvent.TakenBack back) {
+                return before;
+            }
+
+            @Override public String putBack(RollEvent.PutBack again) {
+                return before;
+            }
+
+            @Override public String unknown(RollEvent.Unknown unknown) {
+                return "something that this version does not know (" + unknown.kind() + ")" + on;
+            }
+        });
+    }
+
+    private static String words(DayEvent event) {
+        if (event instanceof DayEvent.Lit lit) {
+            return "the reading " + lit.light().typed();
+        }
+        if (event instanceof DayEvent.FlashLit lit) {
+            return "the reading " + lit.flash().typed();
+        }
+        if (event instanceof DayEvent.Metered metered) {
+            return "the choice of meter " + metered.meter();
+        }
+        if (event instanceof DayEvent.Quieted quieted) {
+            return "quiet " + quieted.code();
+        }
+        return "what was set";
+    }
+}

@@ -1,0 +1,139 @@
+package takeup.handoff;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+
+/** What is handed over, held against the schema that is handed over with it. */
+class SchemasTest {
+    private static final Schema ROLL = schema(Schemas.named("roll").orElseThrow());
+    /** The same, and a field that it does not list is an error. */
+    private static final Schema STRICT = schema(Schemas.named("roll").orElseThrow()
+            .replace("\"type\": \"object\",", "\"type\": \"object\", \"unevaluatedProperties\": false,")
+            .replace("\"type\": [\"object\", \"null\"],", "\"type\": [\"object\", \"null\"], \"unevaluatedProperties\": false,"));
+    private static final List<String> NASTY = List.of("=1+1", "a\nb", "\u0007 bell \u001b[2J", "+1", "\"quoted\", with a comma", "", " ", "船の上");
+
+    @Test
+    void whateverHappenedToARollItsFileIsAsTheSchemaSaysAndHasNoOtherField() {
+        for (long seed = 1; seed <= 500; seed++) {
+            assertEquals(List.of(), check(STRICT, JsonText.line(RollJson.of(RandomRolls.of(seed, NASTY), "1.0.0"))), "seed " + seed);
+        }
+    }
+
+    @Test
+    void theSampleRollIsAsTheSchemaSays() throws IOException {
+        assertEquals(List.of(), check(ROLL, sample()));
+    }
+
+    @Test
+    void aReaderMayMeetFieldsThatItDoesNotKnow() throws IOException {
+        String later = sample().replaceFirst("\\{\"format\"", "{\"weather\": \"rain\", \"format\"").replaceFirst("\\{\"frame\": 1", "{\"mood\": 3, \"frame\": 1");
+        assertEquals(List.of(), check(ROLL, later));
+        assertEquals(2, check(STRICT, later).size());
+    }
+
+    static List<String> fields() throws IOException, JsonText.NotJson {
+        return List.copyOf(((Json.Obj) JsonText.read(sample())).fields().keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("fields")
+    void noFieldOfARollMayBeMissing(String field) throws IOException, JsonText.NotJson {
+        Json.Obj roll = (Json.Obj) JsonText.read(sample());
+        roll.fields().remove(field);
+        assertFalse(check(ROLL, JsonText.line(roll)).isEmpty());
+    }
+
+    static List<String> frameFields() throws IOException, JsonText.NotJson {
+        return List.copyOf(firstFrame((Json.Obj) JsonText.read(sample())).fields().keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("frameFields")
+    void noFieldOfAFrameMayBeMissing(String field) throws IOException, JsonText.NotJson {
+        Json.Obj roll = (Json.Obj) JsonText.read(sample());
+        firstFrame(roll).fields().remove(field);
+        assertFalse(check(ROLL, JsonText.line(roll)).isEmpty());
+    }
+
+    @ParameterizedTest(name = "{1} for {0} is refused")
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+        "state": "finished"                          | "state": "lost"
+        "roll": "R0007"                              | "roll": "r7"
+        "version": 1,                                | "version": 2,
+        "exposureIndex": 200                         | "exposureIndex": 0
+        "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": "2026-09-12T15:10+02:00"
+        "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": "2026-09-12T15:10:03"
+        "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": null
+        "at": null, "atKnown": false                 | "at": null, "atKnown": true
+        "at": null, "atKnown": false                 | "at": "2026-09-12T15:10:03+02:00", "atKnown": false
+        "kind": "blank"                              | "kind": "exposed twice"
+        "aperture": "f/2.8"                          | "aperture": "2.8"
+        "time": "1/250"                              | "time": "250"
+        "exactSeconds": 0.00390625                   | "exactSeconds": 0
+        "method": "incident"                         | "method": "guess"
+        "zone": 3                                    | "zone": 11
+        "filterStops": 1                             | "filterStops": null
+        "biasStops": 0                               | "biasStops": null
+        "kind": "torn"                               | "kind": "wet"
+        """)
+    void aWrongValueIsRefused(String right, String wrong) throws IOException {
+        String sample = sample();
+        assertTrue(sample.contains(right), right);
+        assertFalse(check(ROLL, sample.replace(right, wrong)).isEmpty());
+    }
+
+    @Test
+    void theSchemaIsItselfOneOfItsDraft() {
+        // The draft's own schema comes with the validator.
+        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+        Schema draft = registry.getSchema("{\"$ref\": \"https://json-schema.org/draft/2020-12/schema\"}");
+        assertEquals(List.of(), check(draft, Schemas.named("roll").orElseThrow()));
+    }
+
+    @Test
+    void eachNamedSchemaIsThere() {
+        assertEquals(List.of("roll"), Schemas.names());
+        Schemas.names().forEach(it -> assertTrue(Schemas.named(it).orElseThrow().contains("\"urn:takeup:schema:" + it + ":1\"")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "Roll", "../version.txt", "roll.json"})
+    void anyOtherNameIsNoSchema(String name) {
+        assertEquals(Optional.empty(), Schemas.named(name));
+    }
+
+    private static String sample() throws IOException {
+        return Files.readString(Path.of("src/test/resources/handoff/R0007.json"));
+    }
+
+    private static Json.Obj firstFrame(Json.Obj roll) {
+        return (Json.Obj) ((Json.Arr) roll.fields().get("frames")).items().get(0);
+    }
+
+    private static Schema schema(String text) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
+    }
+
+    private static List<String> check(Schema schema, String json) {
+        return schema.validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
+    }
+}

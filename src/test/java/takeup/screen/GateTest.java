@@ -1,0 +1,191 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.googlecode.lanterna.input.InputDecoder;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.shoot.Key;
+
+/** A slow line: what arrives, with the silences in milliseconds between, {@code ^} for Escape. No time passes in truth. */
+class GateTest {
+    @ParameterizedTest(name = "an arrow in pieces {0} ms apart is an arrow")
+    @ValueSource(ints = {0, 1, 10, 25, 50, 58})
+    void aTornArrowIsAnArrow(int gap) {
+        reads("Up, x", "^", gap, "[", gap, "A", 5000, "x");
+    }
+
+    @Test
+    void aTornFunctionKeyMayPauseForATenthOfASecondOnceItHasBegun() {
+        reads("F5", "^[", 90, "1", 90, "5", 90, "~");
+    }
+
+    @Test
+    void aLoneEscapeIsTheKey() {
+        reads("Esc, x", "^", 1000, "x");
+        reads("Esc, Esc, x", "^^", 1000, "x");
+    }
+
+    @Test
+    void altIsTheCharacterThatComesAtOnce() {
+        reads("Alt-x", "^x");
+        reads("Esc, x", "^", 62, "x");
+    }
+
+    @ParameterizedTest(name = "the rest of a key, {0} ms late, is no letter")
+    @ValueSource(ints = {62, 100, 200, 300})
+    void theRestOfATornKeyNeverBecomesLetters(int gap) {
+        reads("Esc, x", "^", gap, "[A", 1000, "x");
+        reads("Esc, x", "^", gap, "[15~", 1000, "x");
+        reads("Esc, x", "^", gap, "OP", 1000, "x");
+    }
+
+    @ParameterizedTest(name = "a sequence that stops for {0} ms writes nothing")
+    @ValueSource(ints = {102, 200, 300, 400})
+    void aSequenceThatStopsWritesNothing(int gap) {
+        reads("x", "^[", gap, "A", 1000, "x");
+        reads("x", "^[1", gap, ";5", gap, "u", 1000, "x");
+        reads("x", "^]11;rgb:11", gap, "11/2222^\\", 1000, "x");
+        reads("x", "^[<0;3", gap, "3;12M", 1000, "x");
+    }
+
+    @Test
+    void aSequenceThatNeverEndsDoesNotMakeTheProgramDeaf() {
+        reads("4, Space, 8", "^[", 600, "4 8");
+        reads("4", "^]", 600, "4");
+    }
+
+    @Test
+    void aBracketTypedAfterEscapeIsTyped() {
+        reads("Esc, [, A", "^", 400, "[A");
+        reads("Esc, O, f, f", "^", 150, "O", 110, "f", 90, "f");
+    }
+
+    @Test
+    void aKeyThatComesIntoATornSequenceIsStillRead() {
+        reads("Up, x", "^[1", 20, "^[A", 500, "x");
+        reads("Enter, x", "^[1", 20, "\n", 500, "x");
+    }
+
+    @Test
+    void aTornPasteIsOnePaste() {
+        assertEquals(List.of(Key.pasted("4 125\nq"), Key.typed("x")), keys("^[2", 50, "00~4 1", 300, "25\nq^", 50, "[20", 90, "1~", 400, "x"));
+    }
+
+    @Test
+    void aPasteWhoseEndIsLostEndsWithASilence() {
+        assertEquals(List.of(Key.pasted("4 125"), Key.typed("x")), keys("^[200~4 125", 5000, "x"));
+    }
+
+    @Test
+    void aTornLetterIsOneLetter() {
+        reads("漕, x", new byte[] {(byte) 0xe6}, 300, new byte[] {(byte) 0xbc}, 300, new byte[] {(byte) 0x95}, 300, "x");
+    }
+
+    @Test
+    void bytesThatAreNoLetterWriteNothing() {
+        reads("a, b", "a", 0, new byte[] {(byte) 0xff, (byte) 0xc3}, 0, "b");
+    }
+
+    @Test
+    void anEndlessReportIsReadAndThrownAway() {
+        reads("x", "^]52;c;" + "A".repeat(20_000) + "^\\", 0, "x");
+    }
+
+    @Test
+    void theEndInsideASequenceIsTheEnd() {
+        reads("", "^[1");
+        reads("a, Esc", "a^");
+    }
+
+    private static void reads(String expected, Object... script) {
+        List<String> names = new ArrayList<>();
+        for (Key key : keys(script)) {
+            names.add(key.toString());
+        }
+        assertEquals(expected, String.join(", ", names));
+    }
+
+    private static List<Key> keys(Object... script) {
+        SlowLine line = new SlowLine(script);
+        InputDecoder decoder = new InputDecoder(new InputStreamReader(new Gate(line, line::pass), StandardCharsets.UTF_8));
+        decoder.addProfile(Terminal.Keyboard::patterns);
+        Terminal.Keyboard keyboard = new Terminal.Keyboard(decoder, line::pass);
+        List<Key> keys = new ArrayList<>();
+        try {
+            for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
+                keys.add(key);
+            }
+        } catch (IOException | InterruptedException impossible) {
+            throw new AssertionError(impossible);
+        }
+        return keys;
+    }
+
+    /** Pieces, each with the moment it arrives at. A read waits for the next one by letting the time jump there. */
+    private static final class SlowLine extends InputStream {
+        private record Piece(int at, int value) { }
+
+        private final List<Piece> pieces = new ArrayList<>();
+        private int next;
+        private int now;
+
+        SlowLine(Object... script) {
+            int at = 0;
+            for (Object part : script) {
+                if (part instanceof Integer silence) {
+                    at += silence;
+                } else {
+                    byte[] bytes = part instanceof byte[] raw ? raw
+                            : part.toString().replace('^', '\u001b').getBytes(StandardCharsets.UTF_8);
+                    for (byte one : bytes) {
+                        pieces.add(new Piece(at, one & 0xff));
+                    }
+                }
+            }
+        }
+
+        void pass(int millis) {
+            now += millis;
+        }
+
+        @Override
+        public int available() {
+            int many = 0;
+            while (next + many < pieces.size() && pieces.get(next + many).at <= now) {
+                many++;
+            }
+            return many;
+        }
+
+        @Override
+        public int read() {
+            if (next == pieces.size()) {
+                return -1;
+            }
+            now = Math.max(now, pieces.get(next).at);
+            return pieces.get(next++).value;
+        }
+
+        @Override
+        public int read(byte[] to, int from, int length) {
+            int first = read();
+            if (first < 0) {
+                return -1;
+            }
+            to[from] = (byte) first;
+            int many = 1;
+            while (many < length && available() > 0) {
+                to[from + many++] = (byte) read();
+            }
+            return many;
+        }
+    }
+}
