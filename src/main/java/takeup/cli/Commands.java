@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 import takeup.journal.Archive;
 import takeup.journal.Trouble;
 import takeup.kit.Kit;
+import takeup.kit.Nearest;
 import takeup.screen.Environment;
 import takeup.shoot.Situation;
 
@@ -56,11 +57,9 @@ final class Commands implements Callable<Integer> {
         StringWriter wrong = new StringWriter();
         line.setOut(new PrintWriter(answer)).setErr(new PrintWriter(wrong));
         line.setParameterExceptionHandler((problem, args) -> {
-            String words = problem.getMessage();
-            out.error(words.endsWith(".") ? words.substring(0, words.length() - 1) : words);
-            List<String> near = CommandLine.UnmatchedArgumentException.class.isInstance(problem)
-                    ? ((CommandLine.UnmatchedArgumentException) problem).getSuggestions() : List.of();
-            out.error(near.isEmpty() ? "takeup --help shows the commands" : "did you mean " + String.join(" or ", near) + "?");
+            out.error(wrong(problem));
+            String command = problem.getCommandLine().getCommandSpec().qualifiedName();
+            out.error(command + (command.equals("takeup") ? " --help shows the commands" : " --help shows what it takes"));
             return 2;
         });
         line.setExecutionExceptionHandler((problem, command, result) -> {
@@ -72,11 +71,27 @@ final class Commands implements Callable<Integer> {
                 out.error(unfit.getMessage());
                 return unfit.status;
             }
-            throw problem;
+            out.error("takeup made a mistake and had to stop: " + problem);
+            return 1;
         });
         int status = line.execute(arguments);
         out.lines(answer.toString());
         return status;
+    }
+
+    /** What is wrong with a command line, in words; of what nobody knows the first, with the nearest name. */
+    private static String wrong(CommandLine.ParameterException problem) {
+        if (problem instanceof CommandLine.UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+            CommandSpec command = problem.getCommandLine().getCommandSpec();
+            String word = unmatched.getUnmatched().get(0);
+            if (word.startsWith("-")) {
+                return word + " is no option of " + command.qualifiedName() + Nearest.question(word, command.optionsMap().keySet());
+            }
+            return command.parent() == null ? word + " is no command" + Nearest.question(word, command.subcommands().keySet())
+                    : word + " is one word too many for " + command.qualifiedName();
+        }
+        String words = problem.getMessage();
+        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
     }
 
     /** Something that cannot be done, and whose fault it is: 1 or 2. */
@@ -105,7 +120,10 @@ final class Commands implements Callable<Integer> {
     }
 
     Path folder() {
-        return Folder.data(Optional.ofNullable(data).filter(it -> !it.isEmpty()));
+        if (data != null && data.isBlank()) {
+            throw new Unfit(2, "--data names no folder");
+        }
+        return Folder.data(Optional.ofNullable(data));
     }
 
     Archive archive() {
@@ -157,7 +175,11 @@ final class Commands implements Callable<Integer> {
             }
             try (Disk disk = taken) {
                 Situation situation = commands.opening().situation();
-                disk.settleLeftOvers(situation.rolls().values());
+                try {
+                    disk.settleLeftOvers(situation.rolls().values());
+                } catch (IOException e) {
+                    commands.out().error("the export of a finished roll could not be written: " + Trouble.words(e));
+                }
                 return new LineCommand(disk, situation, time, commands.out(), json).run(System.in);
             }
         }
@@ -309,8 +331,8 @@ final class Commands implements Callable<Integer> {
         }
 
         @Override public Integer call() {
-            String schema = takeup.handoff.Schemas.named(name).orElseThrow(() -> new Unfit(2, name + " is no document known here"
-                    + takeup.kit.Nearest.question(name, takeup.handoff.Schemas.names()) + "; known: " + String.join(", ", takeup.handoff.Schemas.names())));
+            String schema = takeup.handoff.Schemas.named(name).orElseThrow(() -> new Unfit(2, name + " is no document known here ("
+                    + String.join(", ", takeup.handoff.Schemas.names()) + ")" + Nearest.question(name, takeup.handoff.Schemas.names())));
             commands.out().raw(schema);
             return 0;
         }

@@ -32,7 +32,7 @@ final class LineCommand {
     private final boolean json;
     private Situation situation;
     private Optional<Outcome.Asked> question = Optional.empty();
-    private boolean refused;
+    private boolean notDone;
 
     LineCommand(Disk disk, Situation situation, Clock clock, Out out, boolean json) {
         this.disk = disk;
@@ -42,7 +42,7 @@ final class LineCommand {
         this.json = json;
     }
 
-    /** Reads all lines; 0 at the end of the input, 1 if a line was refused or an answer could not be written. */
+    /** Reads all lines; 0 at the end of the input, 1 if a line was refused, or an export or an answer could not be written. */
     int run(InputStream in) throws IOException {
         java.io.BufferedInputStream input = new java.io.BufferedInputStream(in);
         boolean going = true;
@@ -50,7 +50,7 @@ final class LineCommand {
             Optional<byte[]> bytes = next(input);
             going = bytes.isPresent() && line(bytes.get());
         }
-        return refused || out.failed() ? 1 : 0;
+        return notDone || out.failed() ? 1 : 0;
     }
 
     private static Optional<byte[]> next(InputStream in) throws IOException {
@@ -127,6 +127,7 @@ final class LineCommand {
             try {
                 disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());
             } catch (IOException e) {
+                notDone = true;
                 say(does.answer());
                 out.error("the export could not be written: " + Trouble.words(e) + "; it is tried again at the next start");
                 return true;
@@ -155,7 +156,7 @@ final class LineCommand {
     }
 
     private void refuse(String why) {
-        refused = true;
+        notDone = true;
         if (json) {
             out.raw(JsonText.line(Json.object().and("ok", false).and("error", why)) + "\n");
         } else {

@@ -27,10 +27,10 @@ public final class Main {
     private static int run(String[] arguments, Out out) {
         Optional<String> data = Optional.empty();
         int at = 0;
-        if (arguments.length == 2 && arguments[0].equals("--data") && !arguments[1].isEmpty()) {
+        if (arguments.length == 2 && arguments[0].equals("--data") && !arguments[1].isBlank()) {
             data = Optional.of(arguments[1]);
             at = 2;
-        } else if (arguments.length == 1 && arguments[0].startsWith("--data=") && arguments[0].length() > 7) {
+        } else if (arguments.length == 1 && arguments[0].startsWith("--data=") && !arguments[0].substring(7).isBlank()) {
             data = Optional.of(arguments[0].substring(7));
             at = 1;
         }

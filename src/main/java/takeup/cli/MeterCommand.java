@@ -8,8 +8,10 @@ import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Advice;
 import takeup.kit.JsonText;
+import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
+import takeup.shoot.Asking;
 import takeup.shoot.MeterWords;
 import takeup.shoot.Situation;
 import takeup.shoot.State;
@@ -32,12 +34,20 @@ final class MeterCommand {
         } catch (MeterWords.Unclear e) {
             throw new Commands.Unfit(2, e.getMessage());
         }
+        remarks(situation.kit(), answer.asking());
         if (asked.json) {
             commands.out().raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
         } else {
             words(answer);
         }
         return 0;
+    }
+
+    /** What is to be said of the files that the sums were done with, such as a field that nobody knows. */
+    private void remarks(Kit kit, Asking asking) {
+        asking.camera().ifPresent(it -> kit.problems(Kit.Sort.CAMERAS, it.key()).forEach(commands.out()::error));
+        asking.stock().ifPresent(it -> kit.problems(Kit.Sort.STOCKS, it.key()).forEach(commands.out()::error));
+        kit.problems(Kit.Sort.METERS, asking.meter().key()).forEach(commands.out()::error);
     }
 
     private MeterWords.Options options() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import takeup.journal.Trouble;
 import takeup.screen.Environment;
 import takeup.screen.Lettering;
 
@@ -45,8 +46,17 @@ final class Out {
             to.write(text.getBytes(StandardCharsets.UTF_8));
             to.flush();
         } catch (IOException e) {
+            if (!failed && to == answers && !isCut(e)) {
+                failed = true;
+                error("the answer could not be written: " + Trouble.words(e));
+            }
             failed = true;
         }
+    }
+
+    /** Whether the reader has had enough, as head has: no news to anybody. */
+    private static boolean isCut(IOException e) {
+        return String.valueOf(e.getMessage()).contains("Broken pipe");
     }
 
     /** Whether something could not be written. */

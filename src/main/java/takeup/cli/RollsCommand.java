@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,16 +69,28 @@ final class RollsCommand {
         Roll roll = Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
         String text = json ? RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
         if (file.isPresent()) {
-            Path path = Path.of(file.get());
-            if (Files.isDirectory(path)) {
-                throw new Commands.Unfit(1, path + " is a folder: name a file");
-            }
-            Folders.replace(path, text.getBytes(StandardCharsets.UTF_8));
+            write(Path.of(file.get()), text.getBytes(StandardCharsets.UTF_8));
         } else if (json || csv) {
             commands.out().raw(text);
         } else {
             commands.out().lines(text);
         }
         return opened.problems().isEmpty() ? 0 : 1;
+    }
+
+    /** A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it is. */
+    private static void write(Path path, byte[] bytes) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
+        if (Files.isDirectory(path)) {
+            throw new Commands.Unfit(1, path + " is a folder: name a file");
+        }
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new Commands.Unfit(1, folder + " is no folder: make it first");
+        }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            Files.write(path, bytes, StandardOpenOption.WRITE);
+        } else {
+            Folders.replace(Files.exists(path) ? path.toRealPath() : path, bytes);
+        }
     }
 }

@@ -117,14 +117,14 @@ public record Archive(Path folder) {
         int before = 0;
         for (Lines.Line line : content.lines()) {
             if (line.n() > before + 1) {
-                problems.add(name + ": " + (line.n() - before - 1 == 1 ? "record " + (before + 1) + " is" : "records " + (before + 1) + " to " + (line.n() - 1) + " are")
-                        + " missing; the others are whole");
+                problems.add(name + ":" + line.number() + ": in front of this line " + (line.n() - before == 2 ? "record " + (before + 1) + " is"
+                        : "records " + (before + 1) + " to " + (line.n() - 1) + " are") + " missing; the others are whole");
             }
             before = line.n();
             try {
                 records.add(decoder.decode(line));
             } catch (Fields.Unreadable | IllegalArgumentException e) {
-                problems.add(name + ": record " + line.n() + " cannot be understood and is left out: " + e.getMessage());
+                problems.add(name + ":" + line.number() + ": record " + line.n() + " cannot be understood and is left out: " + e.getMessage());
             }
         }
         return new Opened<>(records, problems);

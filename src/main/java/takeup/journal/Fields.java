@@ -9,6 +9,9 @@ import takeup.kit.Json;
 
 /** The fields of a record, read one by one; what is not as it must be makes the record unreadable. */
 record Fields(Json.Obj object) {
+    /** No count is larger. */
+    static final int MOST = 1_000_000;
+
     /** A record that does not say what it must. */
     static final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1;
@@ -73,7 +76,7 @@ record Fields(Json.Obj object) {
 
     int count(String name) {
         long whole = whole(name);
-        if (whole < -1_000_000 || whole > 1_000_000) {
+        if (Math.abs(whole) > MOST) {
             throw new Unreadable(name + " is out of range");
         }
         return (int) whole;

@@ -89,7 +89,7 @@ final class JournalFile implements AutoCloseable {
         for (String event : events) {
             lines.writeBytes(Lines.of(++n, step, at, event));
         }
-        if (acknowledged.size() + lines.size() > Folders.LARGEST) {
+        if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
             throw new IOException(path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
         }
         byte[] more = lines.toByteArray();

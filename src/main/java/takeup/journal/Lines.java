@@ -28,13 +28,14 @@ final class Lines {
     /**
      * A record with its place in the file.
      *
-     * @param n its number in this file, from 1
+     * @param number which line of the file it is, from 1
+     * @param n its own number, from 1
      * @param step the line that did it
      * @param at when
      * @param whole all of its fields
      * @param text the line as it stands
      */
-    record Line(int n, long step, OffsetDateTime at, Json.Obj whole, String text) {
+    record Line(int number, int n, long step, OffsetDateTime at, Json.Obj whole, String text) {
         /** The event letter for letter, without number, step, time and CRC: what this version does not know is kept so. */
         String event() {
             String front = START + n + ",\"step\":" + step + ",\"at\":\"";

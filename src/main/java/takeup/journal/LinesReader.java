@@ -19,11 +19,12 @@ final class LinesReader {
     private final byte[] bytes;
     private final List<Lines.Line> lines = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
-    private final Set<Lines.Line> seen = new HashSet<>();
+    private final Set<String> seen = new HashSet<>();
     private int untold;
     private int number;
     private int lastN;
     private boolean outOfOrder;
+    private boolean headed;
     private boolean newer;
 
     LinesReader(String file, byte[] bytes) {
@@ -67,6 +68,9 @@ final class LinesReader {
             number++;
             tell("zeros follow the last line; nothing confirmed is in them, so they are left out");
         }
+        if (!headed && !lines.isEmpty()) {
+            problems.add(file + ":1: the line that names the format is missing; the records are read all the same");
+        }
         if (untold > 0) {
             problems.add(file + ":" + number + ": up to here " + untold + " more lines are damaged");
         }
@@ -88,8 +92,9 @@ final class LinesReader {
             Fields fields = new Fields(record.object());
             int n = fields.count("n");
             if (n > 0) {
-                add(new Lines.Line(n, fields.whole("step"), fields.time("at"), record.object(), record.text()));
+                add(new Lines.Line(number, n, fields.whole("step"), fields.time("at"), record.object(), record.text()));
             } else if (n == 0) {
+                headed = true;
                 newer |= !fields.text("format").equals(Lines.FORMAT) || fields.whole("version") > Lines.VERSION;
             } else {
                 throw new Fields.Unreadable("records are numbered from 1");
@@ -103,9 +108,9 @@ final class LinesReader {
         if (line.n() > lastN) {
             lastN = line.n();
         } else if (seen.isEmpty()) {
-            seen.addAll(lines);
+            lines.forEach(it -> seen.add(it.text()));
         }
-        if (!seen.isEmpty() && !seen.add(line)) {
+        if (!seen.isEmpty() && !seen.add(line.text())) {
             tell("record " + line.n() + " stands here a second time; it counts once");
             return;
         }

@@ -21,6 +21,9 @@ public final class Trouble {
         if (lower.contains("read-only")) {
             return "the disk can only be read; choose another data folder (--data DIR) or make it writable";
         }
+        if (lower.contains("input/output error")) {
+            return "the disk reports an error (Input/output error); copy the data folder to another disk";
+        }
         if (e instanceof AccessDeniedException denied) {
             return "no permission for " + denied.getFile() + "; make it yours, or choose another data folder (--data DIR)";
         }
@@ -30,6 +33,6 @@ public final class Trouble {
         if (e instanceof FileSystemException file && file.getReason() == null && file.getFile() != null) {
             return file.getFile() + " cannot be used (" + e.getClass().getSimpleName() + ")";
         }
-        return message;
+        return e.getMessage() == null ? "the file was closed (" + e.getClass().getSimpleName() + ")" : message;
     }
 }

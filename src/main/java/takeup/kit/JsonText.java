@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import takeup.exposure.Plain;
 
 /**
  * JSON text to {@link Json} and back. Strict: duplicate names, a second document, deep nesting, endless strings and
@@ -134,7 +135,34 @@ public final class JsonText {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
+        return plain(text.toString());
+    }
+
+    /** Control characters that JSON allows as they are, and a terminal might obey, as escapes: they stand in strings alone. */
+    private static String plain(String json) {
+        int at = 0;
+        while (at < json.length() && !isControl(json.charAt(at))) {
+            at++;
+        }
+        if (at == json.length()) {
+            return json;
+        }
+        StringBuilder out = new StringBuilder(json.length() + 32);
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            if (isControl(c)) {
+                String hex = Integer.toHexString(c);
+                out.append("\\u").append("0000".substring(hex.length())).append(hex);
+            } else {
+                out.append(c);
+            }
+        }
+        return out.toString();
+    }
+
+    /** DEL, the C1 controls, line separators, and what turns the direction of text round. */
+    private static boolean isControl(char c) {
+        return c >= 0x7f && c <= 0x9f || c == 0x61c || c >= 0x200b && c <= 0x200f || c >= 0x2028 && c <= 0x202e || c >= 0x2060 && c <= 0x2069 || c == 0xfeff;
     }
 
     private static void write(Json json, JsonGenerator generator) throws IOException {
@@ -154,7 +182,7 @@ public final class JsonText {
         } else if (json instanceof Json.Text string) {
             generator.writeString(string.value());
         } else if (json instanceof Json.Num number) {
-            generator.writeNumber(takeup.exposure.Plain.number(number.value()));
+            generator.writeNumber(Plain.number(number.value()));
         } else if (json instanceof Json.Bool bool) {
             generator.writeBoolean(bool.value());
         } else {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.kit.Warning;
-import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.shoot.KeyHelp;
@@ -34,10 +33,8 @@ final class ListViews {
             roll.counterChecks().forEach(it -> lines.add(new Line("counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to " + it.expected(), Look.CAUTION)));
             List<List<Warning>> warnings = FrameWarnings.of(roll);
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
-                Frame frame = roll.frames().get(i);
-                String light = frame.exposure().light().map(it -> Pieces.ev(it.ev100().stops()) + "  ").orElse("");
-                String codes = String.join(", ", warnings.get(i).stream().map(it -> it.code().toString()).toList());
-                lines.add(new Line(Pieces.frame(roll, frame, true) + (light.isEmpty() && codes.isEmpty() ? "" : "   " + light + codes), codes.isEmpty() ? Look.NORMAL : Look.CAUTION));
+                List<Warning> warned = warnings.get(i);
+                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), true, Optional.of(warned)), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
             }
             if (roll.frames().isEmpty()) {
                 lines.add(new Line("no frame yet: Space on the shoot screen logs one", Look.QUIET));

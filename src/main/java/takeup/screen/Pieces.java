@@ -174,27 +174,24 @@ final class Pieces {
         return String.join(" · ", State.standing(shoot.shown(), shoot.now()).stream().map(Warning.Code::standing).toList());
     }
 
-    /** A frame's number, setting and what there is to say of it. */
-    static String frame(Roll roll, Frame frame, boolean withTime) {
+    /** A frame's number, setting and what there is to say of it; with details also its time, light and warnings. */
+    static String frame(Roll roll, Frame frame, boolean withTime, Optional<List<Warning>> details) {
         Setting setting = frame.exposure().setting();
         StringBuilder words = new StringBuilder();
         words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append("  ");
         if (withTime) {
             words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  ")).append("  ");
         }
-        if (frame.kind() != Frame.Kind.EXPOSED) {
-            words.append(Width.pad(frame.kind().toString(), 9));
-        }
-        if (frame.kind() == Frame.Kind.EXPOSED || setting.aperture().isPresent()) {
-            words.append(Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7)).append(Width.pad(setting.time().map(Object::toString).orElse("–"), 8));
-        } else {
-            words.append(" ".repeat(6));
-        }
+        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7) + Width.pad(setting.time().map(Object::toString).orElse("–"), 8);
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
-        words.append(Width.pad(error.isPresent() ? Stops.error(error.getAsDouble()) : "", 10));
-        if (!frame.further().isEmpty()) {
-            words.append("×").append(frame.further().size() + 1).append(' ');
+        String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
+        words.append(setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED ? pair : " ".repeat(15)).append(Width.pad(judged, 10));
+        if (details.isPresent()) {
+            words.append(Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9));
+            words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");
         }
+        words.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
+        words.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
         frame.was().ifPresent(it -> words.append("(was ").append(it).append(") "));
         frame.note().ifPresent(words::append);
         return words.toString();
@@ -208,13 +205,30 @@ final class Pieces {
         return number < 10 ? "0" + number : Integer.toString(number);
     }
 
-    /** A suggestion as a row of the list. */
+    /** The names of the columns of the suggestions. */
+    static final String SUGGESTION_HEAD = "  to set       error     over box";
+
+    /** A suggestion as a row of the list: pair, error, stops above box speed, what speaks against it. */
     static String suggestion(Suggestion row, boolean best) {
         String time = row.time().map(Object::toString).orElse("–");
         String error = row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
-        String sum = row.overBoxStops().isPresent() ? signless(row.overBoxStops().getAsDouble()) : "";
-        String why = row.warnings().isEmpty() ? "" : row.warnings().get(0).code().toString();
-        return (best ? "►" : " ") + " " + Width.pad(row.aperture().toString(), 7) + Width.pad(time, 8) + Width.pad(error, 11) + Width.pad(sum, 8) + why;
+        String sum = row.overBoxStops().isPresent() ? boxes(row.overBoxStops().getAsDouble()) : "";
+        String why = row.warnings().isEmpty() ? "" : shortly(row.warnings().get(0).code());
+        return (best ? "►" : " ") + " " + Width.pad(row.aperture().toString(), 6) + Width.pad(time, 7) + Width.pad(error, 10)
+                + Width.pad(sum, sum.length() > 4 ? 10 : 5) + why;
+    }
+
+    private static String boxes(double overBox) {
+        return overBox > -0.05 ? Stops.tenths(overBox) : Stops.tenths(overBox) + " under";
+    }
+
+    private static String shortly(Warning.Code code) {
+        return switch (code) {
+            case OUT_OF_RANGE -> "beyond dial";
+            case SYNC_SPEED -> "sync";
+            case RECIPROCITY_BEYOND -> "past table";
+            default -> code.toString();
+        };
     }
 
     /** Stops above or below box speed without a sign: {@code 1.1 box} reads one way only. */
@@ -242,48 +256,61 @@ final class Pieces {
         return tenths.equals("0.0") ? "0" : tenths + (stops > 0 ? " more" : " less");
     }
 
-    /** The roll drawn as film: a bar for each frame, as high as its shadow margin, and the numbers below. */
-    static void strip(Grid grid, Roll roll, int row, int column, int width) {
+    /**
+     * The roll drawn as film: a bar for each frame, as high as its shadow margin, so many rows high, and the numbers below.
+     * A roll that is longer than the screen shows the part around the next frame.
+     */
+    static void strip(Grid grid, Roll roll, int row, int high, int width) {
         int shown = Math.max(roll.film().framesNominal(), roll.next());
-        int step = shown * 2 <= width - 2 ? 2 : 1;
+        int step = Math.max(1, Math.min(5, (width - 2) / shown));
         int most = (width - 2) / step;
         int first = shown <= most ? 0 : Math.max(0, Math.min(shown - most, roll.next() - 1 - most / 2));
         int end = Math.min(shown, first + most);
-        grid.fill(column, row, (end - first) * step + 2, Look.FILM);
-        grid.put(column, row, "▐", Look.FILM);
+        int bar = Math.max(1, step - 1);
+        for (int y = 0; y < high; y++) {
+            grid.fill(0, row + y, (end - first) * step + 2, Look.FILM);
+            grid.put(0, row + y, "▐", Look.FILM);
+            grid.put(1 + (end - first) * step, row + y, "▌", Look.FILM);
+        }
         for (int i = first; i < end; i++) {
             int number = i + 1;
-            int at = column + 1 + (i - first) * step;
+            int at = 1 + (i - first) * step;
             int index = roll.indexOf(number);
-            String glyph = index >= 0 ? glyph(roll, roll.frames().get(index)) : "·";
-            grid.put(at, row, glyph, index >= 0 ? Look.FRAME : Look.EMPTY);
-            if (number == 1 || number % 5 == 0 || number == shown) {
+            if (index >= 0) {
+                bar(grid, roll, roll.frames().get(index), at, row, high, bar);
+            } else {
+                grid.put(at + (bar - 1) / 2, row + high - 1, "·", Look.EMPTY);
+            }
+            boolean isNext = number == roll.next();
+            if (isNext || number == 1 || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2 || number == shown && (shown - roll.next()) * step > 2
+                    && shown % 5 > (step > 2 ? 0 : 2)) {
                 String label = Integer.toString(number);
-                int place = at - label.length() + 1;
-                grid.put(Math.max(column, place), row + 1, label, number == roll.next() ? Look.STRONG : Look.QUIET);
+                grid.put(Math.max(0, at + (bar - label.length() + 1) / 2), row + high, label, isNext ? Look.STRONG : Look.QUIET);
             }
         }
-        grid.put(column + 1 + (end - first) * step, row, "▌", Look.FILM);
     }
 
-    private static String glyph(Roll roll, Frame frame) {
-        switch (frame.kind()) {
-            case BLANK:
-                return "–";
-            case UNLOGGED:
-                return "▫";
-            case LOST:
-                return "×";
-            default:
-                OptionalDouble over = Verdict.of(roll, frame).overBoxStops();
-                if (over.isEmpty()) {
-                    return "▪";
-                }
-                double under = roll.film().stock().underStops();
-                double span = under + roll.film().stock().overStops();
-                double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
-                int eighth = (int) Math.max(0, Math.min(7, Math.floor(8 * margin / Math.max(span, 0.5))));
-                return "▁▂▃▄▅▆▇█".substring(eighth, eighth + 1);
+    private static void bar(Grid grid, Roll roll, Frame frame, int column, int row, int high, int wide) {
+        String sign = switch (frame.kind()) {
+            case BLANK -> "–";
+            case UNLOGGED -> "▫";
+            case LOST -> "×";
+            default -> "▪";
+        };
+        OptionalDouble over = frame.kind() == Frame.Kind.EXPOSED || frame.kind() == Frame.Kind.SLATE ? Verdict.of(roll, frame).overBoxStops() : OptionalDouble.empty();
+        if (over.isEmpty()) {
+            grid.put(column + (wide - 1) / 2, row + high - 1, sign, Look.FRAME);
+            return;
+        }
+        double under = roll.film().stock().underStops();
+        double span = Math.max(0.5, under + roll.film().stock().overStops());
+        double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
+        int eighths = (int) Math.max(1, Math.min(8 * high, Math.round(8 * high * margin / span)));
+        for (int y = 0; y < high; y++) {
+            int here = Math.min(8, eighths - 8 * (high - 1 - y));
+            if (here > 0) {
+                grid.put(column, row + y, "▁▂▃▄▅▆▇█".substring(here - 1, here).repeat(wide), Look.FRAME);
+            }
         }
     }
 

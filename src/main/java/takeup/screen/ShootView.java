@@ -93,7 +93,7 @@ final class ShootView {
         }
         row += 5;
         if (rows >= 14) {
-            roll.ifPresent(it -> Pieces.strip(grid, it, 6, 0, columns));
+            roll.ifPresent(it -> Pieces.strip(grid, it, 6, 1, columns));
             row += 2;
         }
         List<String> others = Pieces.others(shoot);
@@ -115,23 +115,37 @@ final class ShootView {
         int top = tall ? 6 : 4;
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
-            start(top, rows - top - 6);
+            start(top + 1, rows - top - 7);
             foot(2);
             return;
         }
         counter(roll.get(), top, high);
-        int row = top + 5 * high + (tall ? 2 : 1);
-        Pieces.strip(grid, roll.get(), row, 0, columns);
-        row += tall ? 4 : 3;
-        List<String> others = Pieces.others(shoot);
-        int shownOthers = Math.min(others.size(), tall ? 4 : 2);
-        int end = rows - 5 - shownOthers;
+        int row = top + 5 * high + (tall ? 2 : 0);
+        int stripHigh = tall ? 3 : 2;
+        Pieces.strip(grid, roll.get(), row, stripHigh, columns);
+        row += stripHigh + (tall ? 2 : 1);
+        List<String> others = others(tall ? 4 : 2);
+        int end = rows - 5 - others.size() - (tall ? 1 : 0);
         lists(roll.get(), row, end);
-        for (int i = 0; i < shownOthers; i++) {
-            String more = i == shownOthers - 1 && others.size() > shownOthers ? "   and " + (others.size() - shownOthers) + " more" : "";
-            grid.put(0, end + i, Width.cut(others.get(i) + more, columns), Look.NORMAL);
+        for (int i = 0; i < others.size(); i++) {
+            grid.put(0, end + i, Width.cut(others.get(i), columns), Look.LABEL);
         }
         foot(2);
+    }
+
+    /** The other cameras and backs: side by side on one line where they fit, else a line each. */
+    private List<String> others(int most) {
+        List<String> all = Pieces.others(shoot);
+        String together = String.join("     ", all);
+        if (all.size() > 1 && Width.of(together) < columns) {
+            return List.of(together);
+        }
+        if (all.size() <= most) {
+            return all;
+        }
+        List<String> some = new java.util.ArrayList<>(all.subList(0, most));
+        some.set(most - 1, some.get(most - 1) + "   and " + (all.size() - most) + " more");
+        return some;
     }
 
     private void foot(int saidRows) {
@@ -214,16 +228,16 @@ final class ShootView {
     private String errorWords() {
         OptionalDouble error = State.errorInHand(s);
         return error.isEmpty() ? s.day().light().isEmpty() ? "no reading to judge it by" : ""
-                : Stops.error(error.getAsDouble()) + (Stops.tenths(error.getAsDouble()).equals("0.0") ? " for this light" : " for this light");
+                : Stops.error(error.getAsDouble()) + " for this light";
     }
 
     private void lists(Roll roll, int row, int end) {
         List<Suggestion> choices = shoot.choices();
         boolean both = columns >= 78;
-        int half = !choices.isEmpty() && both ? Math.min(columns / 2, 46) : 0;
+        int half = !choices.isEmpty() && both ? 44 : 0;
         int count = end - row - 1;
         if (!choices.isEmpty()) {
-            grid.put(0, row, "to set", Look.LABEL);
+            grid.put(0, row, Pieces.SUGGESTION_HEAD, Look.LABEL);
             int best = shoot.bestChoice();
             int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
             int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
@@ -242,7 +256,7 @@ final class ShootView {
             grid.put(half, row, "newest frames", Look.LABEL);
             for (int i = 0; i < Math.min(count, frames.size()); i++) {
                 Frame frame = frames.get(frames.size() - 1 - i);
-                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, columns >= 100 || half == 0), columns - half), i == 0 ? Look.STRONG : Look.NORMAL);
+                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, columns >= 100 || half == 0, Optional.empty()), columns - half), i == 0 ? Look.STRONG : Look.NORMAL);
             }
             if (frames.isEmpty()) {
                 grid.put(half + 2, row + 1, "none yet", Look.QUIET);
@@ -261,7 +275,7 @@ final class ShootView {
         for (int i = 0; i < keys.size() && i < (half == columns ? most : 2 * most); i++) {
             String key = keys.get(i);
             String words = noCamera ? kit.camera(key).map(it -> it.name() + ", " + it.frameSize()).orElse("its file has a mistake: takeup check")
-                    : kit.stock(key).map(it -> it.name() + ", EI " + it.usualIndex()).orElse("its file has a mistake: takeup check");
+                    : kit.stock(key).map(it -> it.name() + (half == columns ? ", EI " + it.usualIndex() : "")).orElse("its file has a mistake: takeup check");
             int column = i < most ? 0 : half;
             int at = grid.put(column + 2, row + 1 + i % most, Width.pad(key, 12), Look.READOUT);
             grid.put(at, row + 1 + i % most, Width.cut(words, column + half - at - 1), Look.NORMAL);

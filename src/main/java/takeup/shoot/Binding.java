@@ -56,11 +56,14 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
                 ? Optional.of("no film in " + shoot.ahead().place().map(Object::toString).orElse("any camera") + ": load a stock first (load cn400)") : Optional.empty());
         Function<Shoot, Optional<String>> advice = shoot -> shoot.choices().isEmpty()
                 ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)") : Optional.empty();
-        Function<Shoot, Optional<String>> round = shoot -> shoot.ahead().placesInUse().size() < 2
-                ? Optional.of("one camera or back in use: cam KEY takes up another") : Optional.empty();
+        Function<Shoot, Optional<String>> round = shoot -> camera.apply(shoot).or(() -> shoot.ahead().turned(shoot.now()).placesInUse().size() < 2
+                ? Optional.of("one camera or back in use today: cam and a key takes up another") : Optional.empty());
+        Function<Shoot, Optional<String>> oldest = shoot -> shoot.prompt().past().isEmpty() ? Optional.of("nothing was typed yet")
+                : shoot.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
+        Function<Shoot, Optional<String>> newest = shoot -> shoot.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
 
         all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
-        all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(10)));
+        all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.page(1)));
         all.add(new Binding(Key.of(Key.Name.ENTER), "does what stands on the prompt", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::enter));
         all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted suggestion, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
         all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, it -> it.round(1)));
@@ -68,21 +71,20 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
         all.add(new Binding(Key.of(Key.Name.UP), "suggestion above", "", When.EMPTY, SHOOT, advice, it -> it.choose(-1)));
         all.add(new Binding(Key.of(Key.Name.DOWN), "suggestion below", "", When.EMPTY, SHOOT, advice, it -> it.choose(1)));
-        all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
-        all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
+        all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
+        all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
         all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.runApart("undo")));
         all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.runApart("redo")));
         all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, or back to shooting", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
-        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, shoot -> shoot.prompt().past().isEmpty()
-                ? Optional.of("nothing was typed yet") : Optional.empty(), it -> it.recall(1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, ALWAYS, it -> it.recall(-1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-10)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(10)));
-        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.HELP)));
-        all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.HELP)));
-        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, it -> it.page(Shoot.Page.FRAMES)));
-        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.page(Shoot.Page.ROLLS)));
-        all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.theme(Optional.empty())));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, it -> it.recall(1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, it -> it.recall(-1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(-1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(1)));
+        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.HELP)));
+        all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.HELP)));
+        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, it -> it.turnTo(Shoot.Page.FRAMES)));
+        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.ROLLS)));
+        all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::nextTheme));
         all.add(new Binding(Key.of(Key.Name.F10), "big counter", "big", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::big));
         all.add(new Binding(Key.ctrl('l'), "paints the screen afresh", "", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::repaint));
         all.add(new Binding(Key.ctrl('c'), "clears the prompt; twice: leaves", "quit", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::leave));

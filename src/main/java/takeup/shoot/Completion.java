@@ -10,6 +10,8 @@ import takeup.kit.Warning;
 
 /** What Tab makes of the word in front of the cursor. */
 final class Completion {
+    private static final List<String> ON_OFF = List.of("on", "off");
+
     private Completion() {
     }
 
@@ -33,25 +35,34 @@ final class Completion {
         }
         String last = before.get(before.size() - 1);
         return switch (before.get(0)) {
-            case "cam" -> before.size() == 1 ? s.kit().keys(Kit.Sort.CAMERAS) : s.camera(last).map(it -> it.backs()).orElse(List.of());
-            case "back" -> s.camera().map(it -> it.backs()).orElse(List.of());
+            case "cam" -> before.size() == 1 ? s.kit().keys(Kit.Sort.CAMERAS) : before.size() > 2 ? List.of() : s.camera(last).map(it -> it.backs()).orElse(List.of());
+            case "back" -> alone(before, s.camera().map(it -> it.backs()).orElse(List.of()));
             case "load" -> with(s.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames");
-            case "meter" -> s.kit().keys(Kit.Sort.METERS);
-            case "lens" -> s.camera().map(it -> it.lenses().stream().map(Lens::key).toList()).orElse(List.of());
+            case "meter" -> alone(before, s.kit().keys(Kit.Sort.METERS));
+            case "lens" -> alone(before, lenses(s));
             case "filter" -> with(Filter.names(), "off", "and");
-            case "fix" -> last.equals("filter") ? Filter.names() : with(last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(), "roll", "filter", "lens", "bias", "tube",
+            case "fix" -> last.equals("filter") ? Filter.names() : last.equals("lens") ? lenses(s) : last.equals("flash") || last.equals("tripod") ? ON_OFF : with(last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(), "roll", "filter", "lens", "bias", "tube",
                     "flash", "tripod", "exposed", "blank", "unlogged");
             case "move" -> last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
             case "m" -> last.equals("sky") ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
                     : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
-            case "help" -> Lexicon.firstWords();
-            case "theme" -> Lexicon.THEMES;
+            case "help" -> alone(before, Lexicon.firstWords());
+            case "theme" -> alone(before, Lexicon.THEMES);
             case "condition" -> List.of("torn", "opened", "stuck", "partial");
-            case "quiet" -> codes();
-            case "flash", "tripod" -> List.of("on", "off");
-            case "ext", "tube", "mag", "hold" -> List.of("off");
+            case "quiet" -> alone(before, codes());
+            case "flash", "tripod" -> alone(before, ON_OFF);
+            case "ext", "tube", "mag", "hold" -> alone(before, List.of("off"));
             default -> List.of();
         };
+    }
+
+    /** For a line that takes one word only. */
+    private static List<String> alone(List<String> before, List<String> words) {
+        return before.size() == 1 ? words : List.of();
+    }
+
+    private static List<String> lenses(Situation s) {
+        return s.camera().map(it -> it.lenses().stream().map(Lens::key).toList()).orElse(List.of());
     }
 
     private static List<String> with(List<String> words, String... more) {

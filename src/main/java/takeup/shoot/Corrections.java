@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import takeup.day.Place;
 import takeup.exposure.Stops;
+import takeup.kit.Filter;
 import takeup.kit.Json;
 import takeup.kit.Lens;
 import takeup.kit.Warning;
@@ -102,7 +103,7 @@ final class Corrections {
         }
         String what = "fix 7 4 125, fix 3-5 filter yellow, fix r7 2 8";
         Optional<RollId> id = in.rollNumber(rest);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "fix r7 2 8");
         List<String> words = rest.subList(id.isPresent() ? 1 : 0, rest.size());
         Range range = Range.of(word(words, 0, "which frame, and what of it? " + what), what);
         must(roll, range);
@@ -122,7 +123,8 @@ final class Corrections {
         List<Entry> entries = in.on(roll, new RollEvent.Corrected(range.from, range.to, change));
         Roll now = in.after(entries).rolls().get(roll.id());
         Frame after = now.frames().get(now.indexOf(range.from));
-        return done(roll, entries, Interpreter.upper(Interpreter.numbers(range.from, range.to)) + " of " + roll.id() + ": " + words(now, after) + ".",
+        String right = range.from == range.to ? words(now, after) + said.change().lens().map(it -> ", " + it.name()).orElse("") : words(change);
+        return done(roll, entries, Interpreter.upper(Interpreter.numbers(range.from, range.to)) + " of " + roll.id() + ": " + right + ".",
                 frameFields(now, after).and("frame", range.to), fresh(Optional.of(roll), now, range));
     }
 
@@ -160,6 +162,22 @@ final class Corrections {
         return String.join(", ", parts);
     }
 
+    /** What was put right, in words: of several frames it says nothing else. */
+    private static String words(Change change) {
+        List<String> parts = new ArrayList<>();
+        change.kind().ifPresent(it -> parts.add(it.toString()));
+        parts.add(FrameWords.words(change.aperture(), change.time(), change));
+        change.lens().ifPresent(it -> parts.add(it.name()));
+        change.filters().ifPresent(it -> parts.add(it.isEmpty() ? "no filter" : "filter " + String.join(" and ", it.stream().map(Filter::name).toList())));
+        change.extension().ifPresent(it -> parts.add(it.toString()));
+        change.biasStops().ifPresent(it -> parts.add(it == 0 ? "no bias" : "bias " + State.bias(it)));
+        change.flash().ifPresent(it -> parts.add(it ? "flash on" : "flash off"));
+        change.tripod().ifPresent(it -> parts.add(it ? "tripod on" : "tripod off"));
+        change.note().ifPresent(parts::add);
+        parts.removeIf(String::isEmpty);
+        return String.join(", ", parts);
+    }
+
     private static Json.Obj frameFields(Roll roll, Frame frame) {
         Setting setting = frame.exposure().setting();
         Verdict verdict = Verdict.of(roll, frame);
@@ -169,7 +187,7 @@ final class Corrections {
 
     Outcome lost(List<String> rest, Optional<String> note) {
         Optional<RollId> id = in.rollNumber(rest);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "lost r7 3");
         Range range = Range.of(Interpreter.one("lost", rest.subList(id.isPresent() ? 1 : 0, rest.size()), "lost 7"), "lost 7");
         must(roll, range);
         Change change = note.map(it -> Change.kind(Frame.Kind.LOST).and(Change.note(it))).orElse(Change.kind(Frame.Kind.LOST));
@@ -181,7 +199,7 @@ final class Corrections {
     Outcome insert(List<String> rest, Optional<String> note) {
         String what = "insert 7 4 125";
         Optional<RollId> id = in.rollNumber(rest);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "insert r7 3 4 125");
         List<String> words = rest.subList(id.isPresent() ? 1 : 0, rest.size());
         int number = Interpreter.number(word(words, 0, "before which frame? " + what), what);
         if (roll.indexOf(number) < 0 && number != roll.next()) {
@@ -209,7 +227,7 @@ final class Corrections {
 
     Outcome drop(List<String> rest) {
         Optional<RollId> id = in.rollNumber(rest);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "drop r7 3");
         List<String> words = rest.subList(id.isPresent() ? 1 : 0, rest.size());
         Range range = Range.of(Interpreter.one("drop", words, "drop 7"), "drop 7");
         must(roll, range);

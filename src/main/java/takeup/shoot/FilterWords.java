@@ -55,7 +55,7 @@ final class FilterWords {
         String name = words.get(0);
         Optional<Double> own = strength(name);
         if (words.size() == 1) {
-            return own.isPresent() ? new Filter(name, own.get()) : Filter.named(name).or(() -> neutral(name)).orElseThrow(() -> unknown(name));
+            return own.isPresent() ? new Filter(name.startsWith("+") ? name + (own.get() == 1 ? " stop" : " stops") : name, own.get()) : Filter.named(name).or(() -> neutral(name)).orElseThrow(() -> unknown(name));
         }
         if (words.size() == 2 && own.isEmpty()) {
             double stops = strength(words.get(1)).orElseThrow(() -> new Refusal(words.get(1)

@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.day.Place;
-import takeup.exposure.Plain;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.Json;
@@ -200,6 +198,12 @@ public final class Interpreter {
         return s.roll().orElseThrow(() -> new Refusal("no film in " + s.place().orElseThrow() + ": load a stock first (load cn400)"));
     }
 
+    /** The roll of a typed number, or the one in hand; the example shows how a finished one is named. */
+    Roll roll(Optional<RollId> id, String example) {
+        return id.map(this::roll).or(s::roll).orElseThrow(() -> new Refusal("no film in " + s.place().map(Object::toString).orElse("hand")
+                + ": load a stock first, or name the roll (" + example + ")"));
+    }
+
     /** The roll of a typed number; read in first if it is a finished one. */
     Roll roll(RollId id) {
         Roll roll = s.rolls().get(id);
@@ -317,7 +321,7 @@ public final class Interpreter {
             case "bias" -> inHand.setting().biasStops() == 0 ? "No bias on " + camera.key() + "."
                     : "Bias on " + camera.key() + ": " + takeup.exposure.Stops.words(inHand.setting().biasStops())
                     + (inHand.setting().biasStops() > 0 ? " more" : " less") + " light on the film.";
-            case "flash", "tripod" -> (word.equals("flash") ? "Flash " : "Tripod ") + value + " on " + camera.key() + ".";
+            case "flash", "tripod" -> camera.key() + ": " + word + " " + value + ".";
             default -> value.equals("off") ? "No extension on " + camera.key() + "."
                     : "On " + camera.key() + ": " + FrameWords.extensionWords(inHand.setting().extension(), inHand.setting()) + ".";
         });
@@ -402,13 +406,5 @@ public final class Interpreter {
 
     static String upper(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
-    static OptionalInt none() {
-        return OptionalInt.empty();
-    }
-
-    static String stops(double value) {
-        return Plain.decimals(value, 1);
     }
 }

@@ -41,7 +41,7 @@ final class LightLines {
         }
         String key = words.get(0).toLowerCase(Locale.ROOT);
         Meter meter = in.s.kit().meter(key).orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.METERS, key)));
-        Optional<ExposureTime> preset = words.size() > 1 ? Optional.of(Readings.presetTime(words.get(1), meter)) : Optional.empty();
+        Optional<ExposureTime> preset = words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Metered(key, preset)));
         Situation after = in.after(entries);
         String text = "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
@@ -88,8 +88,11 @@ final class LightLines {
             InHand inHand = in.s.inHand(camera);
             OptionalDouble now = error(light, asking.get());
             Optional<Suggestion> best = withinAStop(advice);
-            if (now.isPresent() && isRight(now.getAsDouble(), asking.get().stock().orElseThrow()) && keepsHold(inHand)) {
+            boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get().stock().orElseThrow()) && keepsHold(inHand);
+            boolean nothingBetter = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
+            if (right || nothingBetter) {
                 chosen = " The setting in hand stays: " + pair(inHand.setting().aperture(), inHand.setting().time()) + ", " + Stops.error(now.getAsDouble()) + ".";
+                best.filter(it -> !right).ifPresent(it -> warnings.addAll(it.warnings()));
             } else if (best.isPresent()) {
                 Suggestion row = best.get();
                 entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(row.aperture()).and(Change.time(row.time().orElseThrow()))))));
@@ -139,6 +142,10 @@ final class LightLines {
     /** Within a third of a stop; on negative film up to two thirds over. */
     private static boolean isRight(double error, Stock stock) {
         return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, stock.kind().isNegative() ? 2 / 3.0 : 1 / 3.0);
+    }
+
+    private static boolean isIn(InHand inHand, Suggestion row) {
+        return inHand.setting().aperture().equals(Optional.of(row.aperture())) && inHand.setting().time().equals(row.time());
     }
 
     private static boolean keepsHold(InHand inHand) {

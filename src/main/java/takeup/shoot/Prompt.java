@@ -12,7 +12,8 @@ import java.util.List;
  * @param recall how far back PgUp has gone; 0 is the line itself
  */
 public record Prompt(String text, int cursor, List<String> past, int recall) {
-    private static final int LONGEST = 20_000;
+    /** Characters that it takes at most. */
+    static final int LONGEST = 20_000;
     private static final int REMEMBERED = 200;
 
     /** Nothing typed, nothing past. */
@@ -28,11 +29,18 @@ public record Prompt(String text, int cursor, List<String> past, int recall) {
         return text.lines().filter(it -> !it.isBlank()).toList();
     }
 
+    /** Whether so much more has room. */
+    boolean takes(String more) {
+        return text.length() + more.length() <= LONGEST;
+    }
+
+    /** With more text at the cursor. Blanks alone are nothing: the space bar belongs to an empty prompt. */
     Prompt typed(String more) {
-        if (text.length() + more.length() > LONGEST) {
-            return this;
-        }
-        return new Prompt(text.substring(0, cursor) + more + text.substring(cursor), cursor + more.length(), past, 0);
+        return edited(text.substring(0, cursor) + more + text.substring(cursor), cursor + more.length());
+    }
+
+    private Prompt edited(String now, int place) {
+        return now.isBlank() ? new Prompt("", 0, past, 0) : new Prompt(now, place, past, 0);
     }
 
     Prompt with(String other) {
@@ -42,6 +50,11 @@ public record Prompt(String text, int cursor, List<String> past, int recall) {
     /** Emptied; what stood there can be called back. */
     Prompt cleared() {
         return new Prompt("", 0, remembered(text), 0);
+    }
+
+    /** With a line among those that can be called back. */
+    Prompt remembering(String line) {
+        return new Prompt(text, cursor, remembered(line), 0);
     }
 
     private List<String> remembered(String line) {
@@ -55,11 +68,11 @@ public record Prompt(String text, int cursor, List<String> past, int recall) {
 
     Prompt backspace() {
         int before = before();
-        return new Prompt(text.substring(0, before) + text.substring(cursor), before, past, 0);
+        return edited(text.substring(0, before) + text.substring(cursor), before);
     }
 
     Prompt delete() {
-        return new Prompt(text.substring(0, cursor) + text.substring(after()), cursor, past, 0);
+        return edited(text.substring(0, cursor) + text.substring(after()), cursor);
     }
 
     Prompt left() {
@@ -93,13 +106,18 @@ public record Prompt(String text, int cursor, List<String> past, int recall) {
     /** Without the word in front of the cursor. */
     Prompt wordErased() {
         int at = cursor;
-        while (at > 0 && text.charAt(at - 1) == ' ') {
+        while (at > 0 && Character.isWhitespace(text.charAt(at - 1))) {
             at--;
         }
-        while (at > 0 && text.charAt(at - 1) != ' ') {
+        while (at > 0 && !Character.isWhitespace(text.charAt(at - 1))) {
             at--;
         }
-        return new Prompt(text.substring(0, at) + text.substring(cursor), at, past, 0);
+        return edited(text.substring(0, at) + text.substring(cursor), at);
+    }
+
+    /** Whether calling back one line further changes nothing. */
+    boolean isOldest() {
+        return recalled(1).text().equals(text);
     }
 
     /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */

@@ -13,7 +13,6 @@ import takeup.exposure.Light;
  * @param flash the flash meter's aperture
  * @param flashIndex the speed that the flash meter was set to
  * @param preset the time that an aperture meter is preset to from now on
- * @param spelled whether the meter's speed was typed
  */
-public record Reading(Optional<Light> light, Optional<Aperture> flash, Optional<FilmSpeed> flashIndex, Optional<ExposureTime> preset, boolean spelled) {
+public record Reading(Optional<Light> light, Optional<Aperture> flash, Optional<FilmSpeed> flashIndex, Optional<ExposureTime> preset) {
 }

@@ -12,7 +12,6 @@ import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.Plain;
-import takeup.exposure.Scale;
 import takeup.kit.Meter;
 import takeup.kit.Nearest;
 
@@ -91,7 +90,7 @@ public final class Readings {
                     values.add(SKY_EV[index]);
                 }
                 case "and" -> {
-                    if (parts.get(parts.size() - 1).isEmpty()) {
+                    if (parts.get(parts.size() - 1).isEmpty() && !sky) {
                         throw new Refusal("a reading is missing before and");
                     }
                     parts.add(new ArrayList<>());
@@ -141,7 +140,7 @@ public final class Readings {
             throw new Refusal(lowest.isPresent() ? "m " + (lowest.get() ? "low" : "high") + " needs numbers: m low 5.6 125 and 11 125"
                     : "a reading needs numbers: m 5.6 125, m ev11.3, m 2500lx");
         }
-        return new Reading(Optional.of(light(typed, now)), Optional.empty(), Optional.empty(), changedPreset(), speed.isPresent());
+        return new Reading(Optional.of(light(typed, now)), Optional.empty(), Optional.empty(), changedPreset());
     }
 
     private Optional<ExposureTime> changedPreset() {
@@ -196,6 +195,10 @@ public final class Readings {
 
     private boolean isCamera() {
         return method.equals(Optional.of(Light.Method.CAMERA));
+    }
+
+    private MeterMarks marks() {
+        return isCamera() ? MeterMarks.CAMERA : MeterMarks.of(meter);
     }
 
     private static Refusal cameraPair(String word) {
@@ -278,7 +281,7 @@ public final class Readings {
     /** A bare number with a decimal that is no f-number is an EV, unless the meter shows tenths. */
     private boolean isLoneEv(Token token) {
         return token.is(Token.Kind.BARE) && token.tenths() < 0 && token.text().indexOf('.') >= 0 && !meter.tenths() && token.value() > 0
-                && fNumber(token).isEmpty();
+                && marks().fNumber(token).isEmpty();
     }
 
     private void ev(double value, String text) {
@@ -303,10 +306,10 @@ public final class Readings {
         Token first = tokens.get(0);
         Token second = tokens.get(1);
         boolean turned = first.is(Token.Kind.TIME) || second.is(Token.Kind.APERTURE);
-        Optional<Aperture> aperture = fNumber(turned ? second : first);
-        Optional<ExposureTime> time = time(turned ? first : second);
+        Optional<Aperture> aperture = marks().fNumber(turned ? second : first);
+        Optional<ExposureTime> time = marks().time(turned ? first : second);
         if (aperture.isEmpty() || time.isEmpty()) {
-            boolean other = !turned && fNumber(second).isPresent() && time(first).isPresent();
+            boolean other = !turned && marks().fNumber(second).isPresent() && marks().time(first).isPresent();
             throw new Refusal(first.text() + " " + second.text() + " is no aperture and time, such as "
                     + (other ? second.text() + " " + first.text() : "5.6 125")
                     + (isCamera() ? "" : "; two EVs are m ev " + first.text() + " " + second.text()));
@@ -319,7 +322,10 @@ public final class Readings {
         if (token.is(Token.Kind.TIME)) {
             return new Refusal("m " + number + ": the aperture is missing, m f5.6 " + number);
         }
-        if (token.is(Token.Kind.APERTURE) || isCamera()) {
+        if (isCamera()) {
+            return new Refusal("the time of " + number + " is missing: m camera 4 500");
+        }
+        if (token.is(Token.Kind.APERTURE)) {
             return new Refusal("m " + number + ": the time is missing, m " + number + " 125");
         }
         if (token.value() < 0) {
@@ -337,11 +343,11 @@ public final class Readings {
     private void apertures(List<Token> tokens) {
         List<Aperture> found = new ArrayList<>();
         for (Token token : tokens) {
-            Optional<Aperture> aperture = token.is(Token.Kind.TIME) ? Optional.empty() : fNumber(token);
+            Optional<Aperture> aperture = token.is(Token.Kind.TIME) ? Optional.empty() : marks().fNumber(token);
             if (aperture.isPresent()) {
                 found.add(aperture.get());
             } else {
-                ExposureTime time = time(token).orElseThrow(() -> new Refusal(token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125"));
+                ExposureTime time = marks().time(token).orElseThrow(() -> new Refusal(token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125"));
                 if (found.size() != 1 || tokens.size() != 2) {
                     throw new Refusal("an aperture, then one time: m 5.6 " + token.text());
                 }
@@ -355,69 +361,11 @@ public final class Readings {
         found.forEach(it -> pair(it, presetNow.get()));
     }
 
-    /** An f-number as the meter shows it: on its own scale first, then on the others, with tenths if it shows them. */
-    private Optional<Aperture> fNumber(Token token) {
-        if (token.value() > 1000) {
-            return Optional.empty();
-        }
-        if (token.tenths() >= 0) {
-            return step().aperture(token.value()).or(() -> anyScale(token.value())).map(it -> it.plusTenths(token.tenths()));
-        }
-        double whole = Math.floor(token.value());
-        if (meter.tenths() && !isCamera() && whole != token.value() && Scale.FULL.aperture(token.value()).isEmpty()) {
-            double tenths = (token.value() - whole) * 10;
-            boolean mark = whole == 1 || whole == 2 || whole == 4 || whole == 8 || whole == 11 || whole == 16 || whole == 22 || whole == 32;
-            if (mark && Math.abs(tenths - Math.rint(tenths)) < 1e-6) {
-                return Scale.FULL.aperture(whole).map(it -> it.plusTenths((int) Math.rint(tenths)));
-            }
-        }
-        Optional<Aperture> mark = step().aperture(token.value()).or(() -> anyScale(token.value()));
-        return token.is(Token.Kind.APERTURE) && mark.isEmpty() ? Optional.of(Aperture.literal(token.value())) : mark;
-    }
-
-    /** The marks of the meter; a digital camera's own meter has third stops. */
-    private Scale step() {
-        return isCamera() ? Scale.THIRD : meter.step();
-    }
-
-    private static Optional<Aperture> anyScale(double print) {
-        return Scale.FULL.aperture(print).or(() -> Scale.THIRD.aperture(print)).or(() -> Scale.HALF.aperture(print));
-    }
-
-    /** A time with its sign, or as a dial prints it for one second or shorter. */
-    private Optional<ExposureTime> time(Token token) {
-        if (token.is(Token.Kind.TIME)) {
-            return Optional.of(step().time(token.value()).orElseGet(() -> Scale.anyTime(token.value())));
-        }
-        if (!token.is(Token.Kind.BARE) || token.tenths() >= 0 || !(token.value() > 0)) {
-            return Optional.empty();
-        }
-        return printed(step(), token).or(() -> printed(Scale.FULL, token)).or(() -> printed(Scale.THIRD, token)).or(() -> printed(Scale.HALF, token));
-    }
-
-    private static Optional<ExposureTime> printed(Scale scale, Token token) {
-        String print = Plain.number(token.value());
-        return scale.times().stream().filter(it -> it.seconds() <= 1 && it.dial().equals(print)).findFirst();
-    }
-
     private Reading flash(List<Token> tokens, int parts) {
         if (parts > 1 || tokens.size() != 1) {
             throw new Refusal("a flash meter gives one aperture: m flash 8");
         }
-        Aperture aperture = fNumber(tokens.get(0)).orElseThrow(() -> new Refusal(tokens.get(0).text() + " is no aperture: m flash 8"));
-        return new Reading(Optional.empty(), Optional.of(aperture), Optional.of(index()), Optional.empty(), speed.isPresent());
-    }
-
-    /** What a bare time behind {@code meter KEY} means. */
-    static ExposureTime presetTime(String word, Meter meter) {
-        Token token = Tokens.token(word);
-        if (token.is(Token.Kind.BARE)) {
-            return printed(meter.step(), token).or(() -> printed(Scale.THIRD, token)).or(() -> printed(Scale.HALF, token))
-                    .orElseThrow(() -> new Refusal(word + " is no print of a dial: 125, or 1/125"));
-        }
-        if (!token.is(Token.Kind.TIME)) {
-            throw new Refusal(word + " is no time: meter " + meter.key() + " 1/125");
-        }
-        return meter.step().time(token.value()).orElseGet(() -> Scale.anyTime(token.value()));
+        Aperture aperture = marks().fNumber(tokens.get(0)).orElseThrow(() -> new Refusal(tokens.get(0).text() + " is no aperture: m flash 8"));
+        return new Reading(Optional.empty(), Optional.of(aperture), Optional.of(index()), Optional.empty());
     }
 }

@@ -20,6 +20,9 @@ import takeup.roll.Change;
  * @param shutter the dial; empty on a camera without one
  */
 record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
+    /** A thousand days: pinholes are left to the sun for months, and a suggestion can be as long. */
+    private static final double LONGEST_SECONDS = 86_400_000;
+
     static Rings of(Camera camera, Optional<Lens> lens) {
         return new Rings(lens.map(Lens::ring), camera.shutter());
     }
@@ -34,8 +37,8 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
     }
 
     ExposureTime time(Token token) {
-        if (!(token.value() >= 1e-6 && token.value() <= 86_400)) {
-            throw new Refusal(token.text() + " is no exposure time: from 1/1000000 to a day, such as 1/125 or 2s");
+        if (!(token.value() >= 1e-6 && token.value() <= LONGEST_SECONDS)) {
+            throw new Refusal(token.text() + " is no exposure time: from 1/1000000 to a thousand days, such as 1/125 or 2s");
         }
         if (token.is(Token.Kind.BULB)) {
             return ExposureTime.literal(token.value());
@@ -140,7 +143,7 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
             marks.add("f/" + nearApertures(value));
         }
         if (shutter.isPresent()) {
-            marks.add(nearTimes(value));
+            marks.add(nearTime(value).toString());
         }
         return marks;
     }
@@ -151,6 +154,10 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
     }
 
     private String nearTimes(double value) {
+        return nearTime(value).dial();
+    }
+
+    private ExposureTime nearTime(double value) {
         double seconds = value <= 0 ? 1 : value < 1 ? value : 1 / value;
         ExposureTime best = shutter.orElseThrow().fastest();
         for (ExposureTime mark : shutter.orElseThrow().marks()) {
@@ -159,6 +166,6 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
                 best = mark;
             }
         }
-        return best.dial();
+        return best;
     }
 }

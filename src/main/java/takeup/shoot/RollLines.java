@@ -117,8 +117,9 @@ final class RollLines {
     }
 
     Outcome fix(List<String> words) {
-        Optional<RollId> id = in.rollNumber(words);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        // Many stocks are called as a roll could be: bw400.
+        Optional<RollId> id = rollNamed(words).filter(it -> in.s.known().contains(it) || in.s.kit().stock(words.get(0)).isEmpty());
+        Roll roll = in.roll(id, "fix roll r7 @400");
         RollChange change = LoadWords.read(words.subList(id.isPresent() ? 1 : 0, words.size()), in.rawAfter("process"), in.s.kit());
         if (change.equals(RollChange.NOTHING)) {
             throw new Refusal("what is right for the roll? fix roll @400, fix roll bw400 push 1");
@@ -146,7 +147,7 @@ final class RollLines {
 
     Outcome note(List<String> words) {
         Optional<RollId> id = rollNamed(words);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "note r7 words");
         String note = in.raw(id.isPresent() ? 2 : 1);
         if (note.isEmpty()) {
             throw new Refusal("the note is empty: note and the words");
@@ -165,7 +166,7 @@ final class RollLines {
 
     Outcome condition(List<String> words) {
         Optional<RollId> id = rollNamed(words);
-        Roll roll = id.isPresent() ? in.roll(id.get()) : in.roll();
+        Roll roll = in.roll(id, "condition r7 torn");
         List<String> rest = words.subList(id.isPresent() ? 1 : 0, words.size());
         Optional<Condition.Kind> kind = rest.isEmpty() ? Optional.empty() : Condition.Kind.named(rest.get(0)).filter(it -> it != Condition.Kind.OTHER);
         String said = in.raw(1 + (id.isPresent() ? 1 : 0) + (kind.isPresent() ? 1 : 0));

@@ -104,7 +104,7 @@ final class ScreenLines {
             return new Refusal(word + " is reserved for later and does nothing yet");
         }
         if (word.startsWith("+") || word.startsWith("-")) {
-            return new Refusal(word + " could be more light on the film (bias " + word + ") or an order to the lab ("
+            return new Refusal(word + " could be " + (word.startsWith("+") ? "more" : "less") + " light on the film (bias " + word + ") or an order to the lab ("
                     + (word.startsWith("+") ? "push " : "pull ") + word.substring(1) + "): say which");
         }
         if (Tokens.token(word).is(Token.Kind.INDEX)) {

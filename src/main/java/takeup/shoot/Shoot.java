@@ -3,43 +3,38 @@ package takeup.shoot;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import takeup.day.Place;
 import takeup.kit.Advice;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
-import takeup.roll.Roll;
+import takeup.roll.RollId;
 
 /**
  * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown.
  *
- * @param kept the situation as the disk holds it; this is what the counter shows
- * @param waiting steps that the disk has not acknowledged yet, oldest first
- * @param trouble why the first of them could not be written; empty while all is well
+ * @param ledger what the disk holds and what waits for it
  * @param prompt the line being typed
  * @param said what was said last
  * @param question what a yes would do
- * @param todo lines still to be read: several were entered at once, or the first waits for a roll to be read in
+ * @param todo lines still to be read: the first waits for a roll to be read in, or to leave
+ * @param fetching the roll that is being read in; no line is read until it is there
  * @param spaces Spaces on an empty prompt that may be a held key
  * @param view what is shown
- * @param seen the camera and back that the last Space logged on, so that a change is said large
+ * @param moved whether another camera or back came in hand since the last Space, so that the next one says so large
  * @param rolls all rolls, once they were listed
  * @param settings what stays for the whole run
- * @param leaving whether Ctrl-C was pressed once
+ * @param leaving how far leaving has come
  * @param now the time of day
  * @param ticks milliseconds on a clock that only runs forward
  */
-public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trouble, Prompt prompt, Said said, Optional<Outcome.Asked> question,
-        List<String> todo, Spaces spaces, View view, Optional<Place> seen, List<RollLine> rolls, Settings settings, boolean leaving, OffsetDateTime now,
-        long ticks) {
-    /** A step on its way to the disk, what is said once it is there, and the rolls whose files follow. */
-    public record Waiting(Happened step, Situation after, Outcome.Answer answer, boolean large, List<Roll> settle) {
-    }
-
+public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.Asked> question, List<Entered> todo, Optional<RollId> fetching,
+        Spaces spaces, View view, boolean moved, List<RollLine> rolls, Settings settings, Leaving leaving, OffsetDateTime now, long ticks) {
     /** How something is said. */
     public enum Tone { QUIET, ANSWER, LARGE, QUESTION, REFUSAL }
 
     /** What was said last, and the warnings with it. */
     public record Said(Tone tone, String words, List<Warning> warnings) {
+        static final Said NOTHING = new Said(Tone.QUIET, "", List.of());
+
         public Said {
             warnings = List.copyOf(warnings);
         }
@@ -49,6 +44,9 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
     public record Spaces(int count, long lastTicks) {
         static final Spaces NONE = new Spaces(0, 0);
     }
+
+    /** How far leaving has come: Ctrl-C once, waiting for the disk to have everything, or leaving whatever the disk answers. */
+    public enum Leaving { NO, ONCE, WHEN_SAVED, ANYWAY }
 
     /** Which view. */
     public enum Page { SHOOT, FRAMES, ROLLS, HELP }
@@ -67,8 +65,8 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
             return new View(other, 0, -1, theme, big && other == Page.SHOOT);
         }
 
-        View scrolled(int lines) {
-            return new View(page, Math.max(0, scroll + lines), chosen, theme, big);
+        View scrolledTo(int line) {
+            return new View(page, line, chosen, theme, big);
         }
 
         View chosen(int index) {
@@ -80,7 +78,7 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
         }
 
         View big(boolean on) {
-            return new View(Page.SHOOT, 0, chosen, theme, on);
+            return new View(Page.SHOOT, 0, -1, theme, on);
         }
     }
 
@@ -95,17 +93,16 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
     }
 
     public Shoot {
-        waiting = List.copyOf(waiting);
         todo = List.copyOf(todo);
         rolls = List.copyOf(rolls);
     }
 
     /** The model at the start. */
     public static Shoot begin(Situation situation, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
-        Said said = problems.isEmpty() ? new Said(Tone.QUIET, "", List.of())
+        Said said = problems.isEmpty() ? Said.NOTHING
                 : new Said(Tone.REFUSAL, problems.get(0) + (problems.size() > 1 ? " (and " + (problems.size() - 1) + " more: takeup check)" : ""), List.of());
-        return new Shoot(situation, List.of(), Optional.empty(), Prompt.EMPTY, said, Optional.empty(), List.of(), Spaces.NONE,
-                new View(Page.SHOOT, 0, -1, theme, false), Optional.empty(), List.of(), settings, false, now, ticks);
+        return new Shoot(Ledger.of(situation), Prompt.EMPTY, said, Optional.empty(), List.of(), Optional.empty(), Spaces.NONE,
+                new View(Page.SHOOT, 0, -1, theme, false), false, List.of(), settings, Leaving.NO, now, ticks);
     }
 
     /** The model after a message, and what it asks of the outside. */
@@ -113,14 +110,29 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
         return message.appliedTo(shoot);
     }
 
+    /** The situation as the disk holds it; this is what the counter shows. */
+    public Situation kept() {
+        return ledger.kept();
+    }
+
+    /** Steps that the disk has not acknowledged yet, oldest first. */
+    public List<Ledger.Waiting> waiting() {
+        return ledger.waiting();
+    }
+
+    /** Why the first of them could not be written; empty while all is well. */
+    public Optional<String> trouble() {
+        return ledger.trouble();
+    }
+
     /** The situation once all that waits is on the disk: what a line is read in. */
     public Situation ahead() {
-        return waiting.isEmpty() ? kept : waiting.get(waiting.size() - 1).after();
+        return ledger.ahead();
     }
 
     /** The kept situation, as it is on this day. */
     public Situation shown() {
-        return kept.turned(now);
+        return kept().turned(now);
     }
 
     /** The suggestions that stand on the screen; none without film or light. */
@@ -138,9 +150,30 @@ public record Shoot(Situation kept, List<Waiting> waiting, Optional<String> trou
         return situation.day().light().flatMap(light -> State.asking(situation).map(it -> it.advice(light)));
     }
 
-    /** What the line on the prompt would do; empty while nothing is typed. */
+    /** The suggestion that is highlighted. */
+    Optional<Suggestion> highlighted() {
+        List<Suggestion> choices = choices();
+        return view.chosen() >= 0 && view.chosen() < choices.size() ? Optional.of(choices.get(view.chosen())) : Optional.empty();
+    }
+
+    /**
+     * What the one line on the prompt would do; empty while nothing, or more than one line, stands there. In Help what is
+     * typed is looked for, so there only what Enter would really do is said.
+     */
     public Optional<Outcome> echo() {
         List<String> lines = prompt.lines();
-        return lines.size() == 1 && view.page() != Page.HELP ? Optional.of(Interpreter.read(ahead(), lines.get(0), now, settings.letters())) : Optional.empty();
+        return lines.size() == 1 ? Optional.of(outcome(lines.get(0))).filter(it -> view.page() != Page.HELP || !(it instanceof Outcome.Refused)) : Optional.empty();
+    }
+
+    /** What a line comes to now: yes answers the question that stands, and nothing is written where that cannot be. */
+    Outcome outcome(String line) {
+        boolean isYes = question.isPresent() && line.strip().equalsIgnoreCase("yes");
+        Outcome outcome = isYes ? question.get().ifYes() : Interpreter.read(ahead(), line, now, settings.letters());
+        Outcome.Does does = outcome instanceof Outcome.Asked asked ? asked.ifYes() : outcome instanceof Outcome.Does one ? one : null;
+        return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent() ? new Outcome.Refused(readOnlyWords()) : outcome;
+    }
+
+    String readOnlyWords() {
+        return "read only: " + settings.readOnly().orElse("");
     }
 }

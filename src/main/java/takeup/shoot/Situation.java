@@ -50,13 +50,7 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
     }
 
     private static Situation fold(Kit kit, List<Happened> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
-        Set<Long> undone = new HashSet<>();
-        for (Happened step : steps) {
-            for (Entry entry : step.entries()) {
-                undone.add(UndoStack.takenBack(entry));
-                undone.remove(UndoStack.putBack(entry));
-            }
-        }
+        Set<Long> undone = undone(steps);
         Day day = Day.FIRST;
         Map<RollId, List<Recorded>> records = new TreeMap<>();
         for (Happened step : steps) {
@@ -68,12 +62,43 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         }
         Map<RollId, Roll> rolls = new TreeMap<>();
         records.forEach((id, list) -> Roll.of(list).ifPresent(it -> rolls.put(id, it)));
-        for (Happened step : steps) {
-            day = after(day, undone.contains(step.step()) ? whatStays(step) : step, rolls);
+        for (int i = 0; i < steps.size(); i++) {
+            Happened step = undone.contains(steps.get(i).step()) ? whatStays(steps.get(i)) : steps.get(i);
+            day = after(day, carriedAnew(step, steps.subList(0, i), undone, day, rolls), rolls);
         }
         Set<RollId> all = new HashSet<>(known);
         all.addAll(records.keySet());
         return new Situation(kit, steps, rolls, day, dayOf, all);
+    }
+
+    private static Set<Long> undone(List<Happened> steps) {
+        Set<Long> undone = new HashSet<>();
+        for (Happened step : steps) {
+            for (Entry entry : step.entries()) {
+                undone.add(UndoStack.takenBack(entry));
+                undone.remove(UndoStack.putBack(entry));
+            }
+        }
+        return undone;
+    }
+
+    /**
+     * A step that carries a day over, with what is undone by now left out of it: a line of before midnight can be taken
+     * back after it. Where the day before is not known in full, what was written down is right.
+     */
+    private static Happened carriedAnew(Happened step, List<Happened> before, Set<Long> undone, Day day, Map<RollId, Roll> rolls) {
+        if (step.entries().stream().noneMatch(it -> it instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Carried)
+                || before.stream().noneMatch(it -> undone.contains(it.step()))) {
+            return step;
+        }
+        Set<Long> then = undone(before);
+        Day was = Day.FIRST;
+        for (Happened one : before) {
+            was = after(was, then.contains(one.step()) ? whatStays(one) : one, rolls);
+        }
+        Entry written = new Entry.OnDay(new DayEvent.Carried(was.carried(step.at())));
+        Entry right = new Entry.OnDay(new DayEvent.Carried(day.carried(step.at())));
+        return new Happened(step.step(), step.at(), step.entries().stream().map(it -> it.equals(written) ? right : it).toList());
     }
 
     /** The situation after one more step. */

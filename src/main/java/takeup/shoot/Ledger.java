@@ -1,0 +1,83 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.roll.Roll;
+
+/**
+ * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until it is.
+ *
+ * @param kept the situation as the disk holds it; this is what the counter shows
+ * @param waiting steps that the disk has not acknowledged yet, oldest first
+ * @param handed whether the disk has the first of them in work, so that none is handed over twice
+ * @param trouble why the first of them could not be written; it stays until it is
+ */
+public record Ledger(Situation kept, List<Waiting> waiting, boolean handed, Optional<String> trouble) {
+    /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
+    public record Waiting(Happened step, Situation after, Outcome.Answer answer, boolean large, List<Roll> settle) {
+    }
+
+    public Ledger {
+        waiting = List.copyOf(waiting);
+    }
+
+    static Ledger of(Situation kept) {
+        return new Ledger(kept, List.of(), false, Optional.empty());
+    }
+
+    /** The situation once all that waits is on the disk: what the next line is read in. */
+    Situation ahead() {
+        return waiting.isEmpty() ? kept : waiting.get(waiting.size() - 1).after();
+    }
+
+    boolean isWritten() {
+        return waiting.isEmpty();
+    }
+
+    /** Whether there is a step for the disk, and the disk is idle. */
+    boolean canHand() {
+        return !waiting.isEmpty() && !handed;
+    }
+
+    /** Whether the disk's answer is about the step that it was handed. */
+    boolean expects(long step) {
+        return handed && waiting.get(0).step().step() == step;
+    }
+
+    Waiting first() {
+        return waiting.get(0);
+    }
+
+    Ledger handedOver() {
+        return new Ledger(kept, waiting, true, trouble);
+    }
+
+    Ledger and(Waiting step) {
+        List<Waiting> all = new ArrayList<>(waiting);
+        all.add(step);
+        return new Ledger(kept, all, handed, trouble);
+    }
+
+    /** The first step is on the disk. */
+    Ledger written() {
+        return new Ledger(first().after(), waiting.subList(1, waiting.size()), false, Optional.empty());
+    }
+
+    /** The first step could not be written. */
+    Ledger failed(String why) {
+        return new Ledger(kept, waiting, false, Optional.of(why));
+    }
+
+    /** With a finished roll's own steps read in, under all that waits. */
+    Ledger with(List<Happened> read) {
+        Situation before = kept.with(read);
+        Situation after = before;
+        List<Waiting> again = new ArrayList<>();
+        for (Waiting one : waiting) {
+            after = after.and(one.step());
+            again.add(new Waiting(one.step(), after, one.answer(), one.large(), one.settle()));
+        }
+        return new Ledger(before, again, handed, trouble);
+    }
+}

@@ -1,0 +1,339 @@
+package takeup.shoot;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.day.Place;
+import takeup.kit.Json;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.shoot.Shoot.Leaving;
+import takeup.shoot.Shoot.Said;
+import takeup.shoot.Shoot.Spaces;
+import takeup.shoot.Shoot.Tone;
+import takeup.shoot.Shoot.View;
+
+/**
+ * The part of a turn that does the work: reads lines, hands steps to the disk, hears its answers, and leaves. It begins with
+ * the model, gathers what changes and what is asked of the outside, and ends in a {@link Step}.
+ */
+class Work {
+    /** What became of a line. */
+    enum Came { DONE, REFUSED, WAITS }
+
+    final Shoot.Settings settings;
+    final List<Effect> effects = new ArrayList<>();
+    final OffsetDateTime now;
+    final long ticks;
+    Ledger ledger;
+    Prompt prompt;
+    Said said;
+    Optional<Outcome.Asked> question;
+    List<Entered> todo;
+    Optional<RollId> fetching;
+    Spaces spaces;
+    View view;
+    boolean moved;
+    List<RollLine> rolls;
+    Leaving leaving;
+
+    Work(Shoot shoot, OffsetDateTime now, long ticks) {
+        this.settings = shoot.settings();
+        this.now = now;
+        this.ticks = ticks;
+        this.ledger = shoot.ledger();
+        this.prompt = shoot.prompt();
+        this.said = shoot.said();
+        this.question = shoot.question();
+        this.todo = new ArrayList<>(shoot.todo());
+        this.fetching = shoot.fetching();
+        this.spaces = shoot.spaces();
+        this.view = shoot.view();
+        this.moved = shoot.moved();
+        this.rolls = shoot.rolls();
+        this.leaving = shoot.leaving();
+    }
+
+    Step step() {
+        return new Step(shoot(), effects);
+    }
+
+    Shoot shoot() {
+        return new Shoot(ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks);
+    }
+
+    // The outside answers.
+
+    Step kept(long step) {
+        if (!ledger.expects(step)) {
+            return step();
+        }
+        Ledger.Waiting first = ledger.first();
+        List<Suggestion> before = shoot().choices();
+        // A question, or why the line on the prompt was refused, came later than this step and is not talked over.
+        boolean isOpen = question.isPresent() || said.tone() == Tone.REFUSAL && !prompt.isEmpty() && ledger.trouble().isEmpty();
+        said = isOpen ? new Said(said.tone(), said.words(), first.answer().warnings())
+                : new Said(first.large() ? Tone.LARGE : Tone.ANSWER, first.answer().text(), first.answer().warnings());
+        ledger = ledger.written();
+        if (view.chosen() >= 0 && !shoot().choices().equals(before)) {
+            view = view.chosen(-1);
+        }
+        if (ledger.canHand()) {
+            hand();
+        } else if (isEnding()) {
+            quit();
+        }
+        listIfShown();
+        return step();
+    }
+
+    Step notKept(long step, String why) {
+        if (!ledger.expects(step)) {
+            return step();
+        }
+        ledger = ledger.failed(why);
+        if (leaving == Leaving.ANYWAY) {
+            quit();
+        } else if (leaving == Leaving.WHEN_SAVED) {
+            say(Tone.REFUSAL, "still NOT SAVED, so it does not leave; quit yes leaves all the same and prints it on the terminal");
+            giveUp();
+        }
+        return step();
+    }
+
+    Step told(String words) {
+        say(Tone.REFUSAL, words);
+        return step();
+    }
+
+    Step fetched(RollId roll, List<Happened> steps, List<String> problems) {
+        if (!ledger.kept().rolls().containsKey(roll)) {
+            ledger = ledger.with(steps);
+        }
+        if (fetching.equals(Optional.of(roll))) {
+            boolean isThere = ledger.kept().rolls().containsKey(roll);
+            if (!isThere || !problems.isEmpty()) {
+                say(Tone.REFUSAL, (problems.isEmpty() ? roll + " cannot be read" : problems.get(0)) + (isThere ? "; Enter goes on with what could be read" : ""));
+                giveUp();
+            } else {
+                fetching = Optional.empty();
+                said = Said.NOTHING;
+                run();
+            }
+        }
+        return step();
+    }
+
+    Step listed(List<RollLine> lines) {
+        rolls = lines;
+        return step();
+    }
+
+    // Lines are read.
+
+    void take(Entered.From from, List<String> lines) {
+        todo.add(new Entered(lines, from));
+        run();
+    }
+
+    boolean isBlocked() {
+        return fetching.isPresent() || isEnding();
+    }
+
+    private boolean isEnding() {
+        return leaving == Leaving.WHEN_SAVED || leaving == Leaving.ANYWAY;
+    }
+
+    /** Reads the lines that are to be read, until one waits. A refused one goes back to the prompt, with the rest of its kind. */
+    private void run() {
+        while (!todo.isEmpty() && !isBlocked()) {
+            Entered first = todo.get(0);
+            Came came = read(first.first(), first.from());
+            if (came == Came.REFUSED) {
+                todo.remove(0);
+                putBack(first);
+            } else if (came == Came.DONE && first.isLast()) {
+                todo.remove(0);
+            } else if (came == Came.DONE) {
+                todo.set(0, first.rest());
+            }
+        }
+    }
+
+    /** Lines of the prompt go back to it; where something else is being typed by now, PgUp brings them. */
+    private void putBack(Entered entered) {
+        String text = String.join("\n", entered.lines());
+        if (entered.from() == Entered.From.PROMPT && prompt.isEmpty()) {
+            prompt = prompt.with(text);
+        } else if (entered.from() == Entered.From.PROMPT) {
+            prompt = prompt.remembering(text);
+            say(Tone.REFUSAL, said.words() + "; PgUp brings the line back");
+        }
+    }
+
+    private Came read(String line, Entered.From from) {
+        Outcome outcome = shoot().outcome(line);
+        withdraw();
+        if (outcome instanceof Outcome.Refused refused) {
+            say(Tone.REFUSAL, refused.why());
+            return Came.REFUSED;
+        }
+        if (outcome instanceof Outcome.Asked asked) {
+            question = Optional.of(asked);
+            say(Tone.QUESTION, asked.question());
+            return Came.DONE;
+        }
+        if (outcome instanceof Outcome.Needs needs) {
+            fetching = Optional.of(needs.roll());
+            effects.add(new Effect.Fetch(needs.roll()));
+            say(Tone.QUIET, "reading " + needs.roll() + " …");
+            return Came.WAITS;
+        }
+        Outcome.Does does = (Outcome.Does) outcome;
+        if (does.entries().isEmpty()) {
+            return act(does);
+        }
+        accept(does, from);
+        return Came.DONE;
+    }
+
+    /** Takes back a question that was not answered, and its words. */
+    boolean withdraw() {
+        boolean wasAsked = question.isPresent();
+        question = Optional.empty();
+        if (said.tone() == Tone.QUESTION) {
+            said = Said.NOTHING;
+        }
+        return wasAsked;
+    }
+
+    private void accept(Outcome.Does does, Entered.From from) {
+        Optional<Place> before = ledger.ahead().place();
+        moved |= before.isPresent() && !before.equals(does.after().place());
+        boolean isSpace = from == Entered.From.SPACE || from == Entered.From.SUGGESTION;
+        Outcome.Answer answer = from != Entered.From.SUGGESTION ? does.answer() : new Outcome.Answer(does.answer().event(),
+                "The highlighted setting was taken. " + does.answer().text(), does.answer().fields(), does.answer().warnings());
+        // Worked out with the time of the yes, not of the question: what is shown is what the disk gets.
+        Happened step = new Happened(ledger.ahead().nextStep(), now, does.entries());
+        Situation after = ledger.ahead().and(step);
+        List<Roll> settle = does.settle().stream().map(it -> after.rolls().get(it)).toList();
+        ledger = ledger.and(new Ledger.Waiting(step, after, answer, isSpace && moved, settle));
+        moved &= !isSpace;
+        if (said.tone() == Tone.REFUSAL) {
+            said = Said.NOTHING;
+        }
+        if (ledger.canHand() && ledger.trouble().isEmpty()) {
+            hand();
+        }
+        view = view.page() == Shoot.Page.SHOOT || view.page() == Shoot.Page.FRAMES ? view.chosen(-1) : view.page(Shoot.Page.SHOOT);
+    }
+
+    void hand() {
+        effects.add(new Effect.Keep(ledger.first().step(), ledger.first().settle()));
+        ledger = ledger.handedOver();
+    }
+
+    Came act(Outcome.Does does) {
+        switch (does.act()) {
+            case SHOW_SHOOT -> show(Shoot.Page.SHOOT);
+            case SHOW_FRAMES -> show(Shoot.Page.FRAMES);
+            case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
+            case SHOW_HELP -> show(Shoot.Page.HELP);
+            case NEXT_THEME -> {
+                return theme(does.answer().fields().field("theme").map(it -> it instanceof Json.Text text ? text.value() : ""));
+            }
+            case BIG -> big();
+            case QUIT -> {
+                return leaveWhenSaved();
+            }
+            case QUIT_ANYWAY -> {
+                leaveAnyway();
+                return Came.WAITS;
+            }
+            case NOTHING -> said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
+        }
+        return Came.DONE;
+    }
+
+    /** No longer waits for a roll or for leaving: the line that did goes back, what came after it goes on. */
+    void giveUp() {
+        fetching = Optional.empty();
+        leaving = Leaving.NO;
+        if (!todo.isEmpty()) {
+            putBack(todo.remove(0));
+        }
+        run();
+    }
+
+    // Leaving.
+
+    Came leaveWhenSaved() {
+        if (ledger.trouble().isPresent()) {
+            say(Tone.REFUSAL, notSavedWords());
+            return Came.REFUSED;
+        }
+        leaving = Leaving.WHEN_SAVED;
+        if (ledger.isWritten()) {
+            quit();
+        }
+        return Came.WAITS;
+    }
+
+    static String notSavedWords() {
+        return "NOT SAVED yet, so it does not leave; quit yes leaves all the same and prints it on the terminal";
+    }
+
+    /** Leaves once the disk has answered; asked a second time, at once. */
+    void leaveAnyway() {
+        boolean again = leaving == Leaving.ANYWAY;
+        leaving = Leaving.ANYWAY;
+        if (ledger.isWritten() || again) {
+            quit();
+            return;
+        }
+        if (ledger.canHand()) {
+            hand();
+        }
+        say(Tone.QUIET, "leaving as soon as the disk answers; Ctrl-C leaves now");
+    }
+
+    void quit() {
+        effects.add(new Effect.Quit(Farewell.of(shoot())));
+    }
+
+    // What is shown and said.
+
+    void show(Shoot.Page page) {
+        view = view.page(page);
+        listIfShown();
+    }
+
+    private void listIfShown() {
+        if (view.page() == Shoot.Page.ROLLS) {
+            effects.add(new Effect.ListRolls());
+        }
+    }
+
+    void big() {
+        view = view.big(!view.big());
+    }
+
+    Came theme(Optional<String> name) {
+        List<String> known = Lexicon.THEMES;
+        String next = name.orElseGet(() -> known.get((known.indexOf(view.theme()) + 1) % known.size()));
+        if (!known.contains(next)) {
+            say(Tone.REFUSAL, next + " is no theme known here: " + String.join(", ", known));
+            return Came.REFUSED;
+        }
+        view = view.theme(next);
+        say(Tone.QUIET, "theme " + next);
+        return Came.DONE;
+    }
+
+    void say(Tone tone, String words) {
+        said = new Said(tone, words, tone == Tone.REFUSAL || tone == Tone.QUESTION ? List.<Warning>of() : said.warnings());
+    }
+}

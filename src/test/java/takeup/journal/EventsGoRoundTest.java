@@ -1,0 +1,164 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.day.DayEvent;
+import takeup.day.DayRecorded;
+import takeup.roll.Recorded;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+
+/** What goes into a journal comes out of it, whatever it is. */
+class EventsGoRoundTest {
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03.25+02:00");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void twoThousandEventsOfRollsComeBackEqualOverTwoFilesAndTwoSittings() throws IOException {
+        RandomEvents events = new RandomEvents(20260912);
+        RollId first = new RollId("R", 1);
+        RollId second = new RollId("R", 2);
+        List<Recorded> ofFirst = new ArrayList<>();
+        List<Recorded> ofSecond = new ArrayList<>();
+        Set<Class<?>> kinds = new HashSet<>();
+        long step = 0;
+        for (int sitting = 0; sitting < 2; sitting++) {
+            try (Writer writer = Writer.take(folder)) {
+                for (int round = 0; round < 250; round++) {
+                    OffsetDateTime at = events.at();
+                    Writer.Batch batch = new Writer.Batch(++step, at);
+                    for (int i = 0; i < 2; i++) {
+                        ofFirst.add(new Recorded(step, at, events.ofRoll()));
+                        batch.add(first, ofFirst.get(ofFirst.size() - 1).event());
+                        ofSecond.add(new Recorded(step, at, events.ofRoll()));
+                        batch.add(second, ofSecond.get(ofSecond.size() - 1).event());
+                    }
+                    writer.append(batch);
+                }
+                assertEquals(List.of(), writer.remarks());
+            }
+        }
+        ofFirst.forEach(it -> kinds.add(it.event().getClass()));
+        assertEquals(RollEvent.class.getPermittedSubclasses().length, kinds.size());
+        check(ofFirst, new Archive(folder).roll(first));
+        check(ofSecond, new Archive(folder).roll(second));
+    }
+
+    @Test
+    void twoThousandEventsOfADayComeBackEqual() throws IOException {
+        RandomEvents events = new RandomEvents(7);
+        List<DayRecorded> all = new ArrayList<>();
+        Set<Class<?>> kinds = new HashSet<>();
+        long step = 0;
+        try (Writer writer = Writer.take(folder)) {
+            while (all.size() < 2000) {
+                Writer.Batch batch = new Writer.Batch(++step, AT);
+                for (int i = 0; i < 4; i++) {
+                    DayEvent event = events.ofDay();
+                    all.add(new DayRecorded(step, AT, event));
+                    kinds.add(event.getClass());
+                    batch.add(event);
+                }
+                writer.append(batch);
+            }
+        }
+        assertEquals(DayEvent.class.getPermittedSubclasses().length, kinds.size());
+        check(all, new Archive(folder).dayOf(LocalDate.of(2026, 9, 12)));
+    }
+
+    /** Numbers as this version would not write them, a number too long for it, escapes that are not needed, names of its own. */
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,-0.0],\"words\":\"\\u00e9\\/\\u0041\"}",
+        "{\"event\":\"x\", \"blank\" : { \"n\": 3 } }",
+        "{\"event\":\"quiet\",\"code\":\"tide\"}",
+        "{\"first\":1,\"event\":\"\"}"})
+    void aKindThatIsNotKnownIsKeptLetterForLetter(String text) throws IOException {
+        RollId roll = new RollId("R", 3);
+        try (Writer writer = Writer.take(folder)) {
+            Writer.Batch batch = new Writer.Batch(1, AT);
+            batch.add(roll, new RollEvent.Unknown("anything", text));
+            batch.add(new DayEvent.Unknown("anything", text));
+            writer.append(batch);
+        }
+        RollEvent.Unknown onRoll = (RollEvent.Unknown) new Archive(folder).roll(roll).records().get(0).event();
+        DayEvent.Unknown onDay = (DayEvent.Unknown) new Archive(folder).dayOf(AT.toLocalDate()).records().get(0).event();
+        assertEquals(text, onRoll.text());
+        assertEquals(text, onDay.text());
+        assertTrue(Files.readString(folder.resolve("rolls/open/R0003.journal")).contains("\"," + text.substring(1, text.length() - 1)));
+    }
+
+    @Test
+    void anEventOfALaterVersionWithItsFieldsInAnotherOrderIsKept() throws IOException {
+        byte[] line = Lines.sealed("{\"step\":4,\"event\":\"slate\",\"n\":1,\"board\":[1,2],\"at\":\"" + AT + "\"}");
+        Path file = folder.resolve("rolls/open/R0001.journal");
+        Folders.make(file.getParent());
+        Folders.replace(file, concat(Lines.header(), line));
+        check(List.of(new Recorded(4, AT, new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1,2]}"))),
+                new Archive(folder).roll(new RollId("R", 1)));
+    }
+
+    @Test
+    void wordsThatCouldNotBeReadAgainAreRefusedBeforeAnythingIsWritten() throws IOException {
+        try (Writer writer = Writer.take(folder)) {
+            Writer.Batch batch = new Writer.Batch(1, AT);
+            batch.add(new DayEvent.Quieted(takeup.kit.Warning.Code.SUN));
+            batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
+            String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch)).getMessage();
+            assertTrue(why.contains("20000 letters"), why);
+        }
+        assertEquals(List.of(), new Archive(folder).openRolls());
+        assertEquals(List.of(), new Archive(folder).days());
+    }
+
+    @Test
+    void theLineOfAFrameIsPlainTextThatGrepFinds() {
+        byte[] line = Lines.of(3, 9, AT, RollEventJson.text(new RollEvent.Noted("bow seat, é")));
+        String text = new String(line, StandardCharsets.UTF_8);
+        assertTrue(text.startsWith("{\"n\":3,\"step\":9,\"at\":\"2026-09-12T15:10:03.250+02:00\",\"event\":\"note\",\"words\":\"bow seat, é\",\"crc\":\""), text);
+        assertTrue(text.endsWith("\"}\n"), text);
+    }
+
+    /** The check value of CRC-32C: RFC 3720, appendix B.4, 32 bytes of zeros (aa 36 91 8a, least significant byte first). */
+    @Test
+    void theCrcIsTheOneOfIscsi() {
+        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        crc.update(new byte[32]);
+        assertEquals(0x8a9136aaL, crc.getValue());
+        assertTrue(new String(Lines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII).matches("\\{\"a\":1,\"crc\":\"[0-9a-f]{8}\"}\n"));
+    }
+
+    static byte[] concat(byte[]... parts) {
+        java.io.ByteArrayOutputStream all = new java.io.ByteArrayOutputStream();
+        for (byte[] part : parts) {
+            all.writeBytes(part);
+        }
+        return all.toByteArray();
+    }
+
+    private static <T> void check(List<T> written, Archive.Opened<T> read) {
+        assertEquals(List.of(), read.problems());
+        assertEquals(written.size(), read.records().size());
+        for (int i = 0; i < written.size(); i++) {
+            assertEquals(written.get(i), read.records().get(i));
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import takeup.roll.Recorded;
+import takeup.roll.RollEvent;
+
+/** One writer for a folder: in this program, in others, and none left over from the dead. */
+class LockTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aSecondWriterInTheSameProgramIsRefusedWithItsNumber() throws IOException {
+        try (Writer writer = Writer.take(folder)) {
+            check(folder, ProcessHandle.current().pid());
+            check(folder.resolve("rolls/.."), ProcessHandle.current().pid());
+            assertEquals(List.of(), writer.remarks());
+        }
+        Writer.take(folder).close();
+    }
+
+    /** Closing a second channel on the lock file would free the lock for other programs, and nobody would hear of it. */
+    @Test
+    void aRefusedSecondWriterDoesNotFreeTheLockOfTheFirst() throws Exception {
+        try (Writer writer = Writer.take(folder)) {
+            check(folder, ProcessHandle.current().pid());
+            try (OtherProgram other = OtherProgram.start(folder, 0)) {
+                assertEquals(List.of(), other.lines(), "another program got the folder");
+            }
+            assertEquals(List.of(), writer.remarks());
+        }
+    }
+
+    @Test
+    void theFolderOfAnotherProgramIsRefusedUntilThatOneIsKilled() throws Exception {
+        try (OtherProgram other = OtherProgram.start(folder, 3)) {
+            assertEquals("taken", other.line());
+            check(folder, other.pid());
+            check(folder, other.pid());
+            other.kill();
+            Writer.take(folder).close();
+        }
+    }
+
+    @Test
+    void whatWasAcknowledgedBeforeAKillIsAllThereAndCanBeGoneOnWith() throws Exception {
+        List<String> said = new ArrayList<>();
+        try (OtherProgram other = OtherProgram.start(folder, 100_000)) {
+            while (said.size() < 200) {
+                said.add(other.line());
+            }
+            other.kill();
+            said.addAll(other.lines());
+        }
+        Archive.Opened<Recorded> read = new Archive(folder).roll(OtherProgram.ROLL);
+        int acknowledged = said.size() - 1;
+        assertTrue(read.records().size() == acknowledged || read.records().size() == acknowledged + 1, read.records().size() + " of " + acknowledged);
+        for (int i = 0; i < read.records().size(); i++) {
+            assertEquals(new RollEvent.Noted("record " + (i + 1)), read.records().get(i).event());
+        }
+        try (Writer writer = Writer.take(folder)) {
+            Writer.Batch batch = new Writer.Batch(1_000_000, read.records().get(0).at());
+            batch.add(OtherProgram.ROLL, new RollEvent.Unloaded());
+            writer.append(batch);
+        }
+        Archive.Opened<Recorded> after = new Archive(folder).roll(OtherProgram.ROLL);
+        assertEquals(List.of(), after.problems());
+        assertEquals(read.records().size() + 1, after.records().size());
+    }
+
+    @Test
+    void aLockFileOfRubbishKeepsNobodyOut() throws IOException {
+        Files.write(folder.resolve("lock"), new byte[100_000]);
+        Writer.take(folder).close();
+        assertEquals(ProcessHandle.current().pid() + "\n", Files.readString(folder.resolve("lock")));
+    }
+
+    private static void check(Path folder, long holder) {
+        assertEquals("another takeup (process " + holder + ") is writing in this folder",
+                assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
+    }
+}

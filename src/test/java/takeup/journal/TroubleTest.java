@@ -1,0 +1,37 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The disk's complaints in plain words, each with what to do where something can be done. */
+class TroubleTest {
+    static Stream<Arguments> complaints() {
+        return Stream.of(
+                Arguments.of(new IOException("No space left on device"), "the disk is full; free some space"),
+                Arguments.of(new FileSystemException("/d/a", null, "No space left on device"), "the disk is full; free some space"),
+                Arguments.of(new IOException("Disk quota exceeded"), "the disk is full; free some space"),
+                Arguments.of(new FileSystemException("/d/a", null, "Read-only file system"),
+                        "the disk can only be read; choose another data folder (--data DIR) or make it writable"),
+                Arguments.of(new IOException("Input/output error"), "the disk reports an error (Input/output error); copy the data folder to another disk"),
+                Arguments.of(new AccessDeniedException("/d/a"), "no permission for /d/a; make it yours, or choose another data folder (--data DIR)"),
+                Arguments.of(new NoSuchFileException("/d/a"), "/d/a is not there"),
+                Arguments.of(new NotDirectoryException("/d/a"), "/d/a cannot be used (NotDirectoryException)"),
+                Arguments.of(new IOException("R0001.journal is no plain file"), "R0001.journal is no plain file"),
+                Arguments.of(new java.nio.channels.ClosedChannelException(), "the file was closed (ClosedChannelException)"));
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("complaints")
+    void isSaidInWords(IOException complaint, String words) {
+        assertEquals(words, Trouble.words(complaint));
+    }
+}

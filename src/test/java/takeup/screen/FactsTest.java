@@ -1,0 +1,274 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.kit.Warning;
+import takeup.shoot.Key;
+import takeup.shoot.Playing;
+import takeup.shoot.Playing.Disk;
+import takeup.shoot.Shoot;
+import takeup.shoot.State;
+
+/** What a photographer must find on the screen, asked fact by fact; how it is laid out is not asked. */
+class FactsTest {
+    private static final List<Size> LARGE = List.of(new Size(80, 24), new Size(120, 40));
+    private static final List<Size> ALL = List.of(new Size(80, 24), new Size(120, 40), new Size(40, 12));
+
+    static List<String> moments() {
+        return States.names();
+    }
+
+    @ParameterizedTest(name = "\"{0}\" stands on the screen")
+    @ValueSource(strings = {"645 reflex", "back 1", "150mm f/3.5", "Colour negative 400", "meter at 200", "C-41, NORMAL (rated 200, box 400)", "R0003", "next frame", "10 left",
+        "EV 11.3", "over box", "35 · bw400 EI 800 · 36 left", "645 back 2 · bw100 EI 80 · 16 left", "FILTER yellow", "BIAS +1/3", "HOLD f/5.6", "TUBE 30mm",
+        "TRIPOD", "15:00", "\n>", "Space same again", "f/4.8", "newest frames", "f/5.6"})
+    void theWholeStateOfTheRoll(String fact) {
+        shows(fact, States.busy().shoot(), LARGE);
+    }
+
+    @ParameterizedTest(name = "\"{0}\" stands also on a small screen")
+    @ValueSource(strings = {"645 back 1", "cn400 EI 200", "R0003", "next frame", "10 left", "f/5.6 1/60", "15:00", "\n>", "Space same again"})
+    void theHeartOfItAt40By12(String fact) {
+        shows(fact, States.busy().shoot(), ALL.subList(2, 3));
+    }
+
+    @Test
+    void theErrorOfTheSettingInHandIsThereInTenths() {
+        Shoot shoot = States.busy().shoot();
+        shows(takeup.exposure.Stops.error(State.errorInHand(shoot.shown()).orElseThrow()), shoot, ALL);
+        shows("0.5 over", Playing.medium("m 5.6.5 125", "set 5.6 125").shoot(), ALL);
+        shows("0.4 under", Playing.medium("m 5.6 125", "set 5.6.4 125").shoot(), ALL);
+        shows("right", Playing.medium("m 5.6 125", "set 5.6 125").shoot(), ALL);
+    }
+
+    @Test
+    void theCounterIsDrawnLargeAndSoIsThePairToSet() {
+        Shoot shoot = States.busy().shoot();
+        isDrawn(shoot, 80, 24, large("7", 2, 1));
+        isDrawn(shoot, 40, 12, large("7", 2, 1));
+        isDrawn(shoot, 120, 40, large("7", 4, 2));
+        isDrawn(shoot, 80, 24, small("f/5.6 1/60"));
+        isDrawn(States.busy().press(Key.Name.F10).shoot(), 80, 24, large("7", 6, 3));
+    }
+
+    @Test
+    void pushIsSaidInWordsAndABarePlusOneNowhere() {
+        Shoot shoot = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "4 125").shoot();
+        shows("PUSH 1 STOP (rated 800, box 400)", shoot, LARGE);
+        for (Size size : LARGE) {
+            assertFalse(text(shoot, size).contains("+1 "), "a lab and a photographer read +1 differently");
+        }
+    }
+
+    @Test
+    void theAgeOfARollStandsThereFromTheSecondDayOn() {
+        shows("in since 2026-09-12", States.of("the second day"), LARGE);
+        for (Size size : LARGE) {
+            assertFalse(text(States.busy().shoot(), size).contains("in since"));
+        }
+    }
+
+    @Test
+    void theAgeOfTheLightGrows() {
+        shows("just now", States.busy().shoot(), LARGE);
+        shows("12 min old", States.busy().later(12).shoot(), LARGE);
+        shows("no light reading today", Playing.medium().shoot(), LARGE);
+    }
+
+    @ParameterizedTest(name = "{0}: each warning that stands, stands there as a word")
+    @MethodSource("moments")
+    void whatWarnsStandsAsAWord(String moment) {
+        Shoot shoot = States.of(moment);
+        if (!shoot.view().big()) {
+            for (Warning.Code code : State.standing(shoot.shown(), shoot.now())) {
+                shows(code.standing(), shoot, LARGE);
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "on the page of {0} what is not saved is said in a row of its own")
+    @CsvSource({"SHOOT", "FRAMES", "ROLLS", "HELP"})
+    void notSavedStandsOnEveryPage(Shoot.Page page) {
+        Shoot shoot = States.on(page, "not saved");
+        assertEquals(page, shoot.view().page());
+        shows("NOT SAVED: Frame 7 on R0003", shoot, ALL);
+        for (Size size : ALL) {
+            Grid grid = Screen.render(shoot, size.columns(), size.rows());
+            int row = row(grid, "NOT SAVED");
+            assertEquals(Look.ALARM, grid.look(0, row));
+            assertEquals(Look.ALARM, grid.look(size.columns() - 1, row));
+        }
+        shows("NOT SAVED: Frame 7", States.of("the counter across the room, not saved"), ALL);
+    }
+
+    @Test
+    void notSavedStandsOnTheSmallestScreensToo() {
+        for (int rows = 1; rows < 12; rows++) {
+            shows("NOT SAVED", States.of("not saved"), List.of(new Size(30, rows)));
+        }
+    }
+
+    @Test
+    void theEchoStandsThereBeforeEnter() {
+        shows("Frame 7 on R0003: f/4", States.of("a line being typed"), ALL);
+        shows("8 11", States.busy().type("8 11").shoot(), ALL);
+        shows("unloads it", States.busy().type("unload").shoot(), LARGE);
+        shows("3 lines", States.of("several pasted lines"), ALL);
+        shows("reading", States.busy().lines("unload yes", "load cn400").restart().disk(Disk.SLOW).lines("fix r3 1 8").shoot(), LARGE);
+    }
+
+    @Test
+    void answersQuestionsAndRefusalsAreSaid() {
+        shows("R0003 has 10 frames", States.of("a question"), ALL);
+        shows("8 11", States.of("a refused line"), ALL);
+        shows("saving", States.of("being saved"), ALL);
+        shows("READ ONLY: another takeup", States.of("read only"), LARGE);
+        shows("R0002.journal:41:", States.of("something could not be read"), ALL);
+    }
+
+    @Test
+    void theFirstSpaceOnAnotherCameraNamesItInCapitals() {
+        shows("35MM MECHANICAL REFLEX", States.of("another camera just taken up"), ALL);
+        assertFalse(text(States.busy().press(Key.Name.TAB).space().space().shoot(), ALL.get(0)).contains("35MM MECHANICAL"));
+    }
+
+    @Test
+    void theHighlightedSuggestionIsMarkedAndItsRowIsShown() {
+        Shoot shoot = States.of("a highlighted suggestion");
+        for (Size size : LARGE) {
+            Grid grid = Screen.render(shoot, size.columns(), size.rows());
+            int marked = 0;
+            for (int row = 0; row < grid.rows(); row++) {
+                marked += grid.look(0, row) == Look.CHOSEN ? 1 : 0;
+            }
+            assertEquals(1, marked);
+        }
+        shows(shoot.choices().get(shoot.view().chosen()).aperture().toString(), shoot, LARGE);
+    }
+
+    @Test
+    void theEndOfALongLineIsWhatIsSeen() {
+        Playing day = Playing.medium().paste("4 125 ; " + "oars in the water ".repeat(30) + "the end");
+        for (Size size : ALL) {
+            Grid grid = Screen.render(day.shoot(), size.columns(), size.rows());
+            assertTrue(grid.text().contains("the end"), grid.text());
+            assertEquals(size.columns() - 1, grid.cursorColumn(), 1);
+        }
+        day.press(Key.Name.HOME);
+        shows("> 4 125 ; oars", day.shoot(), ALL);
+    }
+
+    @Test
+    void theCursorStandsBehindWideCharacters() {
+        Grid grid = Screen.render(Playing.medium().type("; \u6f15\u8247").shoot(), 80, 24);
+        assertEquals(2 + 2 + 4, grid.cursorColumn());
+    }
+
+    @Test
+    void framesRollsAndHelpShowWhatTheyAreCalledFor() {
+        Shoot frames = States.on(Shoot.Page.FRAMES, "blank, lost, unlogged");
+        for (String fact : List.of("R0001", "blank", "lost", "unlogged", "f/8", "1/250", "(was 3)", "counter showed 20")) {
+            shows(fact, frames, LARGE);
+        }
+        Shoot rolls = States.on(Shoot.Page.ROLLS, "everything in use");
+        for (String fact : List.of("R0001", "R0002", "R0003", "bw400", "EI 800", "6/16", "open")) {
+            shows(fact, rolls, LARGE);
+        }
+        Shoot help = Playing.medium().press(Key.Name.F1).type("tripod").shoot();
+        shows("tripod on", help, ALL);
+        assertFalse(text(help, LARGE.get(0)).contains("Ctrl-Z undo  (u)"));
+        assertFalse(text(help, LARGE.get(0)).contains("a frame was forgotten"), "a search leaves out what it does not mean");
+    }
+
+    @Test
+    void everyKeyOfTheTableStandsInHelp() {
+        Shoot shoot = Playing.medium().press(Key.Name.F1).shoot();
+        String text = Screen.render(shoot, 120, 200).text();
+        for (takeup.shoot.KeyHelp key : takeup.shoot.KeyHelp.all()) {
+            assertTrue(text.contains(key.key()) && text.contains(key.does()), key.key() + " is missing in help");
+        }
+        for (takeup.shoot.Lexicon.Word word : takeup.shoot.Lexicon.WORDS) {
+            assertTrue(text.contains(word.usage()) && text.contains(word.does()), word.word() + " is missing in help");
+        }
+    }
+
+    @Test
+    void whatSteersATerminalIsShownAndNotObeyed() {
+        shows("\\u{1b}[2J", States.on(Shoot.Page.FRAMES, "hostile notes"), List.of(new Size(200, 24)));
+        shows("\\u{1b}[31m", States.of("something could not be read"), LARGE);
+    }
+
+    @ParameterizedTest(name = "{0}: in ASCII nothing turns into a question mark")
+    @MethodSource("moments")
+    void inAsciiTheSameFactsStandThere(String moment) {
+        for (Shoot.Page page : Shoot.Page.values()) {
+            Shoot shoot = States.on(page, moment);
+            for (Size size : ALL) {
+                Grid grid = Screen.render(shoot, size.columns(), size.rows());
+                String ascii = Lettering.ASCII.of(grid).text();
+                assertTrue(ascii.chars().allMatch(it -> it == '\n' || it >= ' ' && it < 0x7f), ascii);
+                assertTrue(count(ascii, it -> it == '?') <= count(grid.text(), it -> it == '?'), ascii);
+            }
+        }
+        Shoot shoot = States.of(moment);
+        String left = shoot.shown().roll().map(State::leftWords).orElse("");
+        assertTrue(Lettering.ASCII.of(Screen.render(shoot, 80, 24)).text().contains(left));
+    }
+
+    private static long count(String text, Predicate<Integer> which) {
+        return text.chars().filter(which::test).count();
+    }
+
+    private static void shows(String fact, Shoot shoot, List<Size> sizes) {
+        for (Size size : sizes) {
+            String text = text(shoot, size);
+            assertTrue(text.contains(fact), "at " + size.columns() + "x" + size.rows() + " \"" + fact + "\" is missing:\n" + text);
+        }
+    }
+
+    private static String text(Shoot shoot, Size size) {
+        return Screen.render(shoot, size.columns(), size.rows()).text() + "\n";
+    }
+
+    private static int row(Grid grid, String words) {
+        return List.of(grid.text().split("\n", -1)).stream().map(it -> it.contains(words)).toList().indexOf(true);
+    }
+
+    private static List<String> large(String text, int wide, int high) {
+        Grid grid = Grid.of(BigText.width(text, wide), 5 * high);
+        BigText.draw(grid, 0, 0, text, wide, high, Look.READOUT);
+        return List.of(grid.text().split("\n"));
+    }
+
+    private static List<String> small(String text) {
+        Grid grid = Grid.of(BigText.width(text, 1), 3);
+        BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
+        return List.of(grid.text().split("\n"));
+    }
+
+    /** Somewhere in the picture these lines stand below each other. */
+    private static void isDrawn(Shoot shoot, int columns, int rows, List<String> lines) {
+        List<String> picture = List.of(Screen.render(shoot, columns, rows).text().split("\n", -1));
+        for (int row = 0; row + lines.size() <= picture.size(); row++) {
+            for (int column = 0; column < columns; column++) {
+                int same = 0;
+                while (same < lines.size() && picture.get(row + same).startsWith(lines.get(same), Math.min(column, picture.get(row + same).length()))) {
+                    same++;
+                }
+                if (same == lines.size()) {
+                    return;
+                }
+            }
+        }
+        throw new AssertionError("not drawn at " + columns + "x" + rows + ":\n" + String.join("\n", lines) + "\nin\n" + String.join("\n", picture));
+    }
+}

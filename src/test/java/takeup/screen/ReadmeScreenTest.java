@@ -1,0 +1,71 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import takeup.kit.Kit;
+import takeup.shoot.Interpreter;
+import takeup.shoot.Outcome;
+import takeup.shoot.Shoot;
+import takeup.shoot.Situation;
+
+/** The screen that the README shows is the one that the program draws. */
+class ReadmeScreenTest {
+    private static final List<String> DAY = List.of("cam 35", "load bw400", "8 250 x4", "cam 645", "load cn400", "meter hand", "m 4.1 125", "2.8 250 ; Ines, bow seat", "x2",
+            "m 4.6 125", "filter yellow", "2.8 125 ; Tarek, cox", "x3", "filter off", "m 5.6.3 125", "4 250 x2", "; the eight at the doors", "5.6 125");
+
+    @Test
+    void theScreenInTheReadmeIsTheRealOne() throws IOException {
+        String readme = Files.readString(Path.of("README.md"));
+        String screen = drawn();
+        assertTrue(readme.contains("```\n" + screen + "\n```"), () -> "README.md shows another screen than this one:\n" + screen);
+        assertEquals(24, screen.lines().count());
+    }
+
+    private static String drawn() {
+        OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:12:00+02:00");
+        Situation situation = Situation.of(new Kit(new Shelf()), List.of(), Optional.empty(), Set.of());
+        for (String line : DAY) {
+            Outcome outcome = Interpreter.read(situation, line, now, "R");
+            if (!(outcome instanceof Outcome.Does does)) {
+                throw new AssertionError(line + " came to " + outcome);
+            }
+            situation = does.after();
+        }
+        Shoot shoot = Shoot.begin(situation, new Shoot.Settings("R", "here", Optional.empty()), "dark", List.of(), now.plusMinutes(4), 0);
+        return Screen.render(shoot, 80, 24).text();
+    }
+
+    /** The shipped profiles. */
+    private record Shelf() implements Kit.Shelf {
+        private static Path folder(Kit.Sort sort) {
+            return Path.of("profiles", sort.name().toLowerCase(java.util.Locale.ROOT));
+        }
+
+        @Override public List<String> keys(Kit.Sort sort) {
+            try (Stream<Path> files = Files.list(folder(sort))) {
+                return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        }
+
+        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+            Path path = folder(sort).resolve(key + ".json");
+            try {
+                return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
+            } catch (IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+        }
+    }
+}

@@ -1,0 +1,328 @@
+package takeup.shoot;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import takeup.screen.Theme;
+
+/** The one table of keys: each key does what it says, or says why it cannot. */
+class KeysTest {
+    /** Situations that differ in what a key can do: nothing there at all, one camera, two, light, a long roll, other rolls. */
+    private static List<Supplier<Playing>> situations() {
+        return List.of(Playing::of, () -> Playing.of("cam 645"), () -> Playing.medium(), () -> Playing.medium("4 125 x16"),
+                () -> Playing.two("m 5.6 125", "4 125 x12"), () -> Playing.two("4 125", "m ev8", "hold f2.8", "unload"),
+                () -> Playing.of("cam compact", "load cn400", "."), () -> Playing.medium("m 5.6 125", "4 125").restartReadOnly());
+    }
+
+    static List<Binding> bindings() {
+        return Binding.ALL;
+    }
+
+    @ParameterizedTest(name = "{0} does something or says why not, wherever it works")
+    @MethodSource("bindings")
+    void noKeyIsDead(Binding binding) {
+        int taken = 0;
+        for (Supplier<Playing> situation : situations()) {
+            for (Shoot.Page page : Shoot.Page.values()) {
+                for (String typed : new String[] {"", "; bow seat"}) {
+                    Playing day = on(page, situation.get());
+                    if (day.page() != page) {
+                        continue;
+                    }
+                    day.type("n first").press(Key.Name.ESCAPE).type("n second").press(Key.Name.ESCAPE).type(typed);
+                    if (!typed.isEmpty()) {
+                        day.press(Key.Name.LEFT).press(Key.Name.LEFT);
+                    }
+                    day.send(new Message.Told(""));
+                    if (!Binding.of(binding.key(), day.shoot()).equals(Optional.of(binding))) {
+                        continue;
+                    }
+                    taken++;
+                    Shoot before = day.shoot();
+                    int asked = day.seen().size();
+                    day.press(binding.key()).pass(200);
+                    boolean changed = !looks(before).equals(looks(day.shoot())) || asked < day.seen().size();
+                    boolean isAtAnEnd = page != Shoot.Page.SHOOT && before.view().scroll() == day.shoot().view().scroll() && binding.does().matches(".*(line|page) (up|down)|next page");
+                    assertTrue(changed || isAtAnEnd, binding.key() + " on " + page + " with \"" + typed + "\": nothing happens");
+                }
+            }
+        }
+        assertTrue(taken > 0, "the binding is reached somewhere");
+    }
+
+    private record Looks(Prompt prompt, Shoot.Said said, Shoot.View view, Ledger ledger) {
+    }
+
+    private static Looks looks(Shoot shoot) {
+        return new Looks(shoot.prompt(), shoot.said(), shoot.view(), shoot.ledger());
+    }
+
+    /** Every key of the table, and some that stand in none, from every situation on every page: nothing throws. */
+    @Test
+    void anyTwoKeysInARowAreTakenOnEveryPage() {
+        Set<Key> keys = new HashSet<>(Binding.ALL.stream().map(Binding::key).toList());
+        for (Key.Name name : Key.Name.values()) {
+            if (name != Key.Name.CHARACTER && name != Key.Name.CTRL && name != Key.Name.ALT) {
+                keys.add(Key.of(name));
+            }
+        }
+        keys.addAll(List.of(Key.typed("4"), Key.typed(";"), new Key(Key.Name.ALT, "x"), Key.ctrl('g'), Key.pasted("4\n8")));
+        for (Supplier<Playing> situation : situations()) {
+            Playing start = situation.get();
+            for (Shoot.Page page : Shoot.Page.values()) {
+                Playing day = on(page, start);
+                for (Key first : keys) {
+                    for (Key second : keys) {
+                        Shoot after = Shoot.update(Shoot.update(day.shoot(), new Message.Pressed(first, day.now(), day.ticks() + 100)).shoot(),
+                                new Message.Pressed(second, day.now(), day.ticks() + 200)).shoot();
+                        assertTrue(after.prompt().cursor() <= after.prompt().text().length());
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void aKeyStandsOnceForAPageAndAPrompt() {
+        Set<String> places = new HashSet<>();
+        for (Binding binding : Binding.ALL) {
+            for (Shoot.Page page : binding.pages()) {
+                for (Binding.When when : binding.when() == Binding.When.ALWAYS ? new Binding.When[] {Binding.When.EMPTY, Binding.When.TYPED}
+                        : new Binding.When[] {binding.when()}) {
+                    assertTrue(places.add(binding.key() + " " + page + " " + when), binding.key() + " is there twice on " + page);
+                }
+            }
+        }
+    }
+
+    @Test
+    void noUnmodifiedKeyIsSaidToRemoveALoggedFrame() {
+        for (Binding binding : Binding.ALL) {
+            if (binding.key().name() != Key.Name.CTRL) {
+                Playing day = Playing.medium("m 5.6 125", "4 125 x3");
+                day.press(binding.key()).press(binding.key()).pass(500);
+                assertTrue(day.allFrames() >= 3, binding.key().toString());
+            }
+        }
+    }
+
+    @Test
+    void whatHasAWordDoesTheSameByItsWord() {
+        for (Binding binding : Binding.ALL) {
+            if (!binding.word().isEmpty()) {
+                assertTrue(binding.word().equals(".") || Lexicon.find(binding.word()).isPresent(), binding.word() + " is a word of the prompt");
+            }
+        }
+        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F9, Key.Name.F10)) {
+            String word = Binding.ALL.stream().filter(it -> it.key().equals(Key.of(name))).findFirst().orElseThrow().word();
+            assertEquals(Playing.medium("4 125").press(name).shoot().view(), Playing.medium("4 125").lines(word).shoot().view(), name + " and " + word);
+        }
+    }
+
+    @Test
+    void helpAndTheFooterReadTheSameTable() {
+        Shoot shoot = Playing.medium("4 125").shoot();
+        assertEquals(Binding.ALL.size(), KeyHelp.all().size());
+        List<KeyHelp> now = KeyHelp.now(shoot);
+        for (KeyHelp key : now) {
+            assertTrue(KeyHelp.all().contains(key), key.key());
+        }
+        assertTrue(now.stream().anyMatch(it -> it.key().equals("Space")));
+        assertFalse(now.stream().anyMatch(it -> it.key().equals("Tab")), "one camera only: Tab cannot act");
+        assertTrue(KeyHelp.here(shoot).stream().anyMatch(it -> it.key().equals("Tab") && it.whyNot().isPresent()));
+        assertFalse(KeyHelp.now(Playing.of().shoot()).stream().anyMatch(it -> it.key().equals("Space")));
+    }
+
+    @Test
+    void tabGoesRoundThePlacesInUseAndShiftTabTheOtherWay() {
+        Playing day = Playing.of("cam 35", "load bw400", "cam 645", "load cn400", "cam 645 2", "load bw100");
+        List<String> round = new ArrayList<>(List.of(day.camera()));
+        for (int i = 0; i < 3; i++) {
+            round.add(day.press(Key.Name.TAB).camera());
+        }
+        assertEquals(List.of("645 back 2", "35", "645 back 1", "645 back 2"), round);
+        assertEquals("645 back 1", day.press(Key.Name.SHIFT_TAB).camera());
+        assertEquals("35", day.press(Key.Name.SHIFT_TAB).camera());
+        assertTrue(day.said().contains("R0001"), day.said());
+    }
+
+    @Test
+    void tabSaysWhyNotWhereThereIsOnlyOne() {
+        Playing day = Playing.medium().press(Key.Name.TAB);
+        assertEquals(Shoot.Tone.REFUSAL, day.tone());
+        assertTrue(day.said().contains("one camera"), day.said());
+        assertTrue(Playing.of().press(Key.Name.TAB).said().contains("no camera"));
+    }
+
+    @Test
+    void aCameraThatWasUsedYesterdayAndIsEmptyIsNotInUseToday() {
+        Playing day = Playing.of("cam 35", "cam 645", "load cn400").later(24 * 60).press(Key.Name.TAB);
+        assertEquals(Shoot.Tone.REFUSAL, day.tone());
+        assertEquals("645 back 1", day.camera());
+        day = Playing.two().later(24 * 60).press(Key.Name.TAB);
+        assertEquals("35", day.camera());
+    }
+
+    @Test
+    void upAndDownMoveAHighlightThatEnterTakes() {
+        Playing day = Playing.medium("m 5.6 125").press(Key.Name.DOWN);
+        assertEquals(day.shoot().bestChoice(), day.shoot().view().chosen());
+        day.press(Key.Name.UP);
+        assertEquals(day.shoot().bestChoice() - 1, day.shoot().view().chosen());
+        String row = day.shoot().highlighted().orElseThrow().aperture() + " " + day.shoot().highlighted().orElseThrow().time().orElseThrow();
+        assertTrue(day.said().contains("Enter sets " + row), day.said());
+        day.press(Key.Name.ENTER);
+        assertEquals(row, day.pair());
+        assertEquals(0, day.frames());
+        assertEquals(-1, day.shoot().view().chosen());
+        for (int i = 0; i < 99; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        assertEquals(day.shoot().choices().size() - 1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void withoutALightOrAFilmTheArrowsSayWhyNot() {
+        assertTrue(Playing.medium().press(Key.Name.DOWN).said().contains("no suggestions yet"));
+        assertTrue(Playing.of("cam 645", "m 5.6 125").press(Key.Name.UP).said().contains("load"));
+    }
+
+    @ParameterizedTest(name = "{0} takes the highlight away")
+    @CsvSource({"TAB", "ESCAPE", "F2", "F10", "UNDO", "TYPED", "RECALLED"})
+    void theHighlightDoesNotOutliveWhatItWasSetOn(String how) {
+        Playing day = Playing.two("m 5.6 125", "8 60", "m 8 60").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        assertNotEquals(-1, day.shoot().view().chosen());
+        day.press(switch (how) {
+            case "UNDO" -> Key.ctrl('z');
+            case "TYPED" -> Key.typed("4");
+            case "RECALLED" -> Key.of(Key.Name.PAGE_UP);
+            default -> Key.of(Key.Name.valueOf(how));
+        });
+        assertEquals(-1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void theLightOfALaterAnswerTakesTheHighlightAway() {
+        Playing day = Playing.medium("m 5.6 125").disk(Playing.Disk.SLOW).lines("m 11 250").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        day.disk(Playing.Disk.WELL);
+        assertEquals(-1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void escComesBackFromEverywhereAndF1F2F3GoThereAndBack() {
+        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3)) {
+            Playing day = Playing.medium("4 125").press(name);
+            assertNotEquals(Shoot.Page.SHOOT, day.page(), name.toString());
+            assertEquals(Shoot.Page.SHOOT, day.press(Key.Name.ESCAPE).page());
+            day.press(name).press(name);
+            assertEquals(Shoot.Page.SHOOT, day.page(), name.toString());
+        }
+        assertEquals(Shoot.Page.HELP, Playing.of().type("?").page());
+        assertEquals(Shoot.Page.SHOOT, Playing.of().type("?").type("?").page());
+        assertEquals("4 ?", Playing.medium().type("4 ?").prompt());
+    }
+
+    @Test
+    void aWordForAViewShowsItAlsoWhereItIsShownAlready() {
+        assertEquals(Shoot.Page.FRAMES, Playing.medium("4 125", "frames", "frames").page());
+        assertEquals(Shoot.Page.HELP, Playing.medium("help", "help").page());
+        assertEquals(Shoot.Page.SHOOT, Playing.medium("rolls", "shoot").page());
+    }
+
+    @Test
+    void theListOfRollsIsAskedForAndShown() {
+        Playing day = Playing.medium("4 125", "unload yes", "load bw400").restart().press(Key.Name.F3);
+        assertEquals(List.of("R0001", "R0002"), day.shoot().rolls().stream().map(it -> it.id().toString()).toList());
+    }
+
+    @Test
+    void f10FillsTheScreenWithTheCounterWhereSpaceStillLogs() {
+        Playing day = Playing.medium("4 125").press(Key.Name.F10);
+        assertTrue(day.shoot().view().big());
+        assertEquals(2, day.space().frames());
+        assertTrue(day.shoot().view().big());
+        assertFalse(day.press(Key.Name.ESCAPE).shoot().view().big());
+        assertTrue(day.press(Key.Name.F2).press(Key.Name.F10).shoot().view().big());
+        assertFalse(day.press(Key.Name.F10).shoot().view().big());
+    }
+
+    @Test
+    void f9GoesRoundTheThemesAndAnUnknownOneIsRefusedAndStays() {
+        Playing day = Playing.of();
+        List<String> round = new ArrayList<>();
+        for (int i = 0; i < Lexicon.THEMES.size(); i++) {
+            round.add(day.press(Key.Name.F9).shoot().view().theme());
+        }
+        assertEquals(new HashSet<>(Lexicon.THEMES), new HashSet<>(round));
+        assertEquals("dark", day.shoot().view().theme());
+        assertEquals("mono", day.lines("theme mono").shoot().view().theme());
+        day.lines("theme neon");
+        assertEquals("mono", day.shoot().view().theme());
+        assertEquals(Shoot.Tone.REFUSAL, day.tone());
+        assertEquals("theme neon", day.prompt());
+    }
+
+    @Test
+    void theThemesOfTheWordAreThoseThatCanBeDrawn() {
+        assertEquals(Theme.names(), Lexicon.THEMES);
+    }
+
+    @Test
+    void aListScrollsDownToItsLastLineAndBackUpAtOnce() {
+        Playing day = Playing.medium("4 125 x9").press(Key.Name.F2);
+        for (int i = 0; i < 50; i++) {
+            day.press(Key.Name.PAGE_DOWN);
+        }
+        int end = day.shoot().view().scroll();
+        assertEquals(9, end);
+        assertEquals(end - 1, day.press(Key.Name.UP).shoot().view().scroll());
+        for (int i = 0; i < 50; i++) {
+            day.press(Key.Name.UP);
+        }
+        assertEquals(0, day.shoot().view().scroll());
+    }
+
+    @Test
+    void inHelpASearchCanBeScrolledAndANewOneBeginsAtTheTop() {
+        Playing day = Playing.of().press(Key.Name.F1).type("o").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        assertEquals(2, day.shoot().view().scroll());
+        assertEquals(0, day.type("n").shoot().view().scroll());
+    }
+
+    @Test
+    void aLineEnteredOnAListIsDoneAndSpeaksOnTheScreenItBelongsTo() {
+        Playing day = Playing.medium("4 125").press(Key.Name.F1).lines("8 250");
+        assertEquals(2, day.frames());
+        assertEquals(Shoot.Page.SHOOT, day.page());
+        assertEquals(Shoot.Page.FRAMES, day.press(Key.Name.F2).lines("fix 1 5.6").page());
+    }
+
+    @Test
+    void ctrlLPaintsAfresh() {
+        assertTrue(Playing.of().press(Key.ctrl('l')).seen().get(0) instanceof Effect.Repaint);
+    }
+
+    @Test
+    void aResizedTerminalChangesNothing() {
+        Playing day = Playing.medium("4 125").type("8 2");
+        Shoot before = day.shoot();
+        assertEquals(before, day.send(new Message.Resized()).shoot());
+    }
+
+    private static Playing on(Shoot.Page page, Playing day) {
+        day.press(Key.Name.ESCAPE);
+        return page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : page == Shoot.Page.ROLLS ? Key.Name.F3 : Key.Name.F1);
+    }
+}

@@ -1,0 +1,198 @@
+package takeup.shoot;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import takeup.day.InHand;
+import takeup.kit.Json;
+import takeup.kit.Kit;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.Setting;
+
+/** A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did is looked at. */
+final class Shooting {
+    private static final Path PROFILES = Path.of("profiles");
+
+    private Situation situation = Situation.of(new Kit(new Folder()), List.of(), Optional.empty(), Set.of());
+    private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00+02:00");
+    private Optional<Outcome.Asked> question = Optional.empty();
+    private Outcome.Answer last = new Outcome.Answer("", "", Json.object(), List.of());
+
+    /** The shipped profiles on their shelf. */
+    private record Folder() implements Kit.Shelf {
+        @Override public List<String> keys(Kit.Sort sort) {
+            try (Stream<Path> files = Files.list(PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)))) {
+                return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+            Path path = PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json");
+            try {
+                return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** Nothing typed yet but these lines. */
+    static Shooting of(String... lines) {
+        Shooting shooting = new Shooting();
+        for (String line : lines) {
+            shooting.type(line);
+        }
+        return shooting;
+    }
+
+    /** The 645 reflex (80 mm, half stops, 8 s to 1/1000) with colour negative 400 at EI 200. */
+    static Shooting medium(String... lines) {
+        Shooting shooting = of("cam 645", "load cn400");
+        for (String line : lines) {
+            shooting.type(line);
+        }
+        return shooting;
+    }
+
+    /** Time goes by. */
+    Shooting later(int minutes) {
+        now = now.plusMinutes(minutes);
+        return this;
+    }
+
+    OffsetDateTime now() {
+        return now;
+    }
+
+    private Outcome read(String line) {
+        Optional<Outcome.Asked> open = question;
+        question = Optional.empty();
+        if (open.isPresent() && line.equals("yes")) {
+            return open.get().ifYes();
+        }
+        return Interpreter.read(situation, line, now, "R");
+    }
+
+    /** A line that does something; what is said then. */
+    String type(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.Does does) {
+            situation = does.after();
+            last = does.answer();
+            return last.text();
+        }
+        return Assertions.fail("\"" + line + "\" should do something, but " + outcome);
+    }
+
+    /** A line that is refused: why. Nothing has changed. */
+    String refused(String line) {
+        Situation before = situation;
+        Outcome outcome = read(line);
+        Assertions.assertEquals(before, situation);
+        if (outcome instanceof Outcome.Refused refused) {
+            Assertions.assertFalse(refused.why().isBlank(), "a refusal says why");
+            return refused.why();
+        }
+        return Assertions.fail("\"" + line + "\" should be refused, but " + outcome);
+    }
+
+    /** A line that is questioned; nothing has changed, and {@code yes} would do it. */
+    String asked(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.Asked asked) {
+            question = Optional.of(asked);
+            return asked.question();
+        }
+        return Assertions.fail("\"" + line + "\" should be questioned, but " + outcome);
+    }
+
+    Situation situation() {
+        return situation;
+    }
+
+    Outcome.Answer answer() {
+        return last;
+    }
+
+    /** The codes of what was warned of with the last answer, with a blank between. */
+    String warnings() {
+        return String.join(" ", last.warnings().stream().map(it -> it.code().toString()).toList());
+    }
+
+    /** What stands on the screen as a word now. */
+    String standing() {
+        return String.join(" ", State.standing(situation.turned(now), now).stream().map(Object::toString).toList());
+    }
+
+    Roll roll() {
+        return situation.roll().orElseThrow();
+    }
+
+    Roll roll(String id) {
+        return situation.rolls().get(RollId.parse(id).orElseThrow());
+    }
+
+    /** The newest frame of the roll in hand. */
+    Frame frame() {
+        return roll().newest().orElseThrow();
+    }
+
+    Frame frame(int number) {
+        return roll().frames().get(roll().indexOf(number));
+    }
+
+    InHand inHand() {
+        return situation.inHand();
+    }
+
+    Setting setting() {
+        return inHand().setting();
+    }
+
+    /** The pair in hand as it prints: {@code f/4 1/125}; a point for what is not known. */
+    String pair() {
+        return pair(setting());
+    }
+
+    static String pair(Setting setting) {
+        return setting.aperture().map(Object::toString).orElse(".") + " " + setting.time().map(Object::toString).orElse(".");
+    }
+
+    /** The pair of a frame. */
+    static String pair(Frame frame) {
+        return pair(frame.exposure().setting());
+    }
+
+    /** The frames of the roll in hand: number, kind if it is not exposed, pair. */
+    String frames() {
+        return frames(roll());
+    }
+
+    static String frames(Roll roll) {
+        return String.join(", ", roll.frames().stream().map(it -> it.number() + (it.was().isPresent() ? "(" + it.was().getAsInt() + ")" : "")
+                + (it.kind() == Frame.Kind.EXPOSED ? "" : " " + it.kind()) + (pair(it).equals(". .") ? "" : " " + pair(it))).toList());
+    }
+
+    /** The light of the day, EV at ISO 100. */
+    double ev() {
+        return situation.day().light().orElseThrow().ev100().stops();
+    }
+
+    /** The error of the newest frame in stops. */
+    OptionalDouble error() {
+        return takeup.roll.Verdict.of(roll(), frame()).errorStops();
+    }
+}
