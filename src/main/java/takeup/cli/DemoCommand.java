@@ -3,7 +3,6 @@ package takeup.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
@@ -20,9 +19,9 @@ final class DemoCommand {
     }
 
     int run() throws IOException {
-        Path folder = Files.createTempDirectory("takeup-demo");
-        shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out());
-        int status = new ScreenCommand(folder, Folder.profiles(), commands.out()).run(Environment.of(System.getenv(), commands.ascii), Main.theme());
+        Path folder = Path.of(System.getProperty("java.io.tmpdir", "."), "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
+        int status = new ScreenCommand(folder, Folder.profiles(), commands.out()).run(Environment.of(System.getenv(), commands.ascii), Main.theme(),
+                () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
         if (status == 0) {
             commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
         }

@@ -117,13 +117,14 @@ final class LineCommand {
 
     private boolean does(Outcome.Does does) {
         if (!does.entries().isEmpty()) {
+            Happened step = new Happened(situation.nextStep(), clock.now(), does.entries());
             try {
-                disk.keep(new Happened(situation.nextStep(), clock.now(), does.entries()));
+                disk.keep(step);
             } catch (IOException e) {
                 refuse("NOT SAVED: " + Trouble.words(e));
                 return true;
             }
-            situation = does.after();
+            situation = situation.and(step);
             try {
                 disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());
             } catch (IOException e) {

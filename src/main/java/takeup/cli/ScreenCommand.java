@@ -48,8 +48,18 @@ final class ScreenCommand {
         this.out = out;
     }
 
+    /** Something to do once the terminal is there, before the folder is opened. */
+    interface Before {
+        void run() throws IOException;
+    }
+
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
     int run(Environment environment, String themeName) {
+        return run(environment, themeName, () -> { });
+    }
+
+    /** The same, with something to prepare once it is known that there is a terminal. */
+    int run(Environment environment, String themeName, Before before) {
         Theme theme = Theme.named(themeName).orElseThrow();
         Terminal terminal;
         try {
@@ -60,6 +70,7 @@ final class ScreenCommand {
         }
         Shoot shoot;
         try {
+            before.run();
             shoot = begin(themeName);
         } catch (IOException e) {
             terminal.close();
@@ -192,6 +203,9 @@ final class ScreenCommand {
             try {
                 done(effect);
             } catch (RuntimeException e) {
+                if (effect instanceof Effect.Fetch fetch) {
+                    messages.add(new Message.Fetched(fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
+                }
                 messages.add(new Message.Told("something went wrong on the way to the disk: " + e.getMessage()));
             }
         }

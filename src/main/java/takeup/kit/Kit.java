@@ -67,6 +67,12 @@ public final class Kit {
         return read(sort, key).map(ProfileReader.Read::problems).orElse(List.of());
     }
 
+    /** What is to be said of a profile that can be used all the same, as the end of a sentence; empty if nothing is. */
+    public String remark(Sort sort, String key) {
+        List<String> problems = problems(sort, key);
+        return problems.isEmpty() ? "" : " In its profile: " + String.join("; ", problems) + ".";
+    }
+
     /** Why a key names nothing: the file's own problem, or that it is unknown, with the nearest known one. */
     public String whyNot(Sort sort, String key) {
         List<String> problems = problems(sort, key);

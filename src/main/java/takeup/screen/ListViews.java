@@ -25,7 +25,7 @@ final class ListViews {
     static void frames(Shoot shoot, Grid grid) {
         List<Line> lines = new ArrayList<>();
         Optional<Roll> found = shoot.shown().roll();
-        String title = found.map(it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place() + " · " + State.leftWords(it)).orElse("Frames: no film");
+        String title = found.map(it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place()).orElse("Frames: no film");
         found.ifPresent(roll -> {
             lines.add(new Line(roll.film().developmentWords() + " · " + roll.framesUsed() + " of " + roll.film().framesNominal() + " used"
                     + roll.note().map(it -> " · " + it).orElse("") + (roll.conditions().isEmpty() ? "" : " · CONDITION "
@@ -109,8 +109,9 @@ final class ListViews {
     private static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
         int rows = grid.rows();
         grid.fill(0, Look.BAR);
-        grid.put(0, 0, Width.cut(title, grid.columns() - 6), Look.BAR);
-        grid.put(grid.columns() - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
+        String right = shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
+        grid.put(0, 0, Width.cut(title, grid.columns() - Width.of(right) - 2), Look.BAR);
+        grid.put(grid.columns() - Width.of(right), 0, right, Look.BAR);
         int room = Math.max(0, rows - 5);
         int scroll = Math.max(0, Math.min(shoot.view().scroll(), lines.size() - room));
         for (int i = 0; i < Math.min(room, lines.size() - scroll); i++) {

@@ -43,8 +43,11 @@ final class Pieces {
 
     private static String dropped(String text, int columns) {
         int at = 0;
-        while (at < text.length() && Width.of(text.substring(0, at)) < columns) {
-            at += Character.charCount(text.codePointAt(at));
+        int passed = 0;
+        while (at < text.length() && passed < columns) {
+            int end = at + Character.charCount(text.codePointAt(at));
+            passed += Width.of(text.substring(at, end));
+            at = end;
         }
         return text.substring(at);
     }

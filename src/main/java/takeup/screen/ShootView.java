@@ -47,8 +47,8 @@ final class ShootView {
 
     /** One line, and a prompt if there is a second one. */
     private void tiny() {
-        String line = s.roll().map(it -> "frame " + it.next() + ", " + State.leftWords(it)).orElse("no film")
-                + (shoot.trouble().isPresent() ? " NOT SAVED" : "") + pair().map(it -> "  " + it).orElse("");
+        String line = (shoot.trouble().isPresent() ? "NOT SAVED " : "")
+                + s.roll().map(it -> State.leftWords(it) + ", frame " + it.next()).orElse("no film") + pair().map(it -> "  " + it).orElse("");
         grid.put(0, 0, Width.cut(line, columns), shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
         if (rows >= 3) {
             Pieces.prompt(grid, shoot, rows - 1, 1);
@@ -65,7 +65,7 @@ final class ShootView {
         int wide = Math.max(1, Math.min(high * 2, (columns - 2) / Math.max(1, BigText.width(number, 1))));
         high = Math.max(1, Math.min(high, (wide + 1) / 2));
         BigText.draw(grid, Math.max(0, (columns - BigText.width(number, wide)) / 2), 2, number, wide, high, Look.READOUT);
-        int row = 3 + 5 * high;
+        int row = Math.min(3 + 5 * high, rows - 5);
         String left = roll.map(it -> "next frame · " + State.leftWords(it)).orElse("no film") + pair().map(it -> " · " + it).orElse("");
         grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
         foot(1);
@@ -109,10 +109,10 @@ final class ShootView {
 
     private void full() {
         bar(0);
-        head(1);
+        int words = head(1);
         boolean tall = rows >= 34 && columns >= 100;
         int high = tall ? 2 : 1;
-        int top = tall ? 6 : 4;
+        int top = words + (tall ? 2 : 0);
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
             start(top + 1, rows - top - 7);
@@ -157,19 +157,18 @@ final class ShootView {
     private void bar(int row) {
         grid.fill(row, Look.BAR);
         String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
-        String right = s.roll().map(it -> it.id() + "  ").orElse("") + Pieces.clock(shoot.now());
+        String right = s.roll().map(it -> it.id() + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ").orElse("") + Pieces.clock(shoot.now());
         grid.put(0, row, Width.cut(camera, columns - Width.of(right) - 2), Look.BAR);
         grid.put(columns - Width.of(right), row, right, Look.BAR);
     }
 
-    private void head(int row) {
+    /** Film, light, and the words for all that is not neutral or stands; answers the row after it. */
+    private int head(int row) {
         Optional<Roll> roll = s.roll();
         if (roll.isPresent()) {
             Roll it = roll.get();
             int column = grid.put(0, row, it.film().stock().name(), Look.STRONG) + 2;
-            column = grid.put(column, row, it.film().developmentWords(), Look.NORMAL) + 2;
-            String age = Pieces.age(it, shoot).orElse("");
-            grid.put(Math.max(column, columns - Width.of(age)), row, age, Look.CAUTION);
+            grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), Look.NORMAL);
             String meter = "meter at " + it.film().index();
             column = grid.put(0, row + 1, meter, Look.READOUT) + 2;
             String light = s.day().light().map(reading -> "light " + State.light(reading, shoot.now())).orElse("no light reading today");
@@ -177,10 +176,30 @@ final class ShootView {
         } else if (s.day().light().isPresent()) {
             grid.put(0, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns), Look.NORMAL);
         }
-        String words = String.join(" · ", State.words(s.inHand()));
-        int column = grid.put(0, row + 2, words, Look.STRONG);
-        String standing = Pieces.standing(shoot);
-        grid.put(column + (words.isEmpty() ? 0 : 3), row + 2, Width.cut(standing, columns - column - 3), Look.CAUTION);
+        List<Word> words = new java.util.ArrayList<>();
+        State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
+        State.words(s.inHand()).forEach(it -> words.add(new Word(it, Look.STRONG)));
+        return flow(words, row + 2);
+    }
+
+    /** A word and how it looks. */
+    private record Word(String text, Look look) {
+    }
+
+    /** Puts words one after the other, on a further row where one is full; answers the row after them. */
+    private int flow(List<Word> words, int first) {
+        int row = first;
+        int column = 0;
+        for (Word word : words) {
+            if (column > 0 && column + 3 + Width.of(word.text) > columns) {
+                row++;
+                column = 0;
+            } else if (column > 0) {
+                column = grid.put(column, row, " · ", Look.QUIET);
+            }
+            column = grid.put(column, row, Width.cut(word.text, columns), word.look);
+        }
+        return row + 1;
     }
 
     private void counter(Roll roll, int row, int high) {
@@ -194,7 +213,7 @@ final class ShootView {
         if (roll.doubleAwaited()) {
             grid.put(column, row + 3, "DOUBLE", Look.CAUTION);
         }
-        int right = column + 14;
+        int right = column + Math.max(14, Width.of(State.leftWords(roll)) + 2);
         Setting setting = s.inHand().setting();
         if (s.camera().map(Camera::isAutomatic).orElse(false)) {
             grid.put(right, row, "sets itself", Look.LABEL);

@@ -374,7 +374,7 @@ public final class Interpreter {
         Optional<Roll> roll = after.roll();
         String words = after.camera().map(Camera::name).orElse(place.camera()) + place.back().map(it -> ", back " + it).orElse("") + ": "
                 + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI " + it.film().index() + ", next frame " + it.next() + ", " + State.leftWords(it))
-                .orElse("no film") + ".";
+                .orElse("no film") + "." + s.kit().remark(Kit.Sort.CAMERAS, place.camera());
         return does(entries, after, state(after, words, Begun.between(s, after, now)), List.of());
     }
 

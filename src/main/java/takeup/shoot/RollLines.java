@@ -10,6 +10,7 @@ import takeup.day.Place;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.Json;
+import takeup.kit.Kit;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.roll.Condition;
@@ -55,7 +56,8 @@ final class RollLines {
         List<Warning> warnings = new ArrayList<>(Begun.between(in.s, after, in.now));
         State.pushMismatch(roll).ifPresent(warnings::add);
         String text = id + " in " + place + ": " + stock.name() + ", " + size + ", " + nominal + " frames, " + film.developmentWords()
-                + ". The meter must be set to " + film.index() + ". Write " + id + " on the film.";
+                + ". The meter must be set to " + film.index() + ". Write " + id + " on the film."
+                + in.s.kit().remark(Kit.Sort.STOCKS, stock.key());
         return in.does(entries, after, new Outcome.Answer("load", text, fields(roll), in.loud(warnings)), List.of());
     }
 

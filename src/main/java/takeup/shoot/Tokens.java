@@ -91,7 +91,7 @@ record Tokens(List<String> words, Optional<String> note) {
 
     private static Optional<Token> aperture(String word) {
         String rest = word.startsWith("f/") ? word.substring(2) : word.startsWith("f") ? word.substring(1) : "";
-        return rest.isEmpty() ? Optional.empty() : numberWithTenths(rest).filter(it -> it[0] > 0)
+        return rest.isEmpty() ? Optional.empty() : numberWithTenths(rest)
                 .map(it -> new Token(Token.Kind.APERTURE, it[0], (int) it[1], word));
     }
 
@@ -125,7 +125,7 @@ record Tokens(List<String> words, Optional<String> note) {
     private static Optional<Token> time(String word) {
         if (word.startsWith("1/")) {
             String below = word.endsWith("s") ? word.substring(2, word.length() - 1) : word.substring(2);
-            return number(below).filter(it -> it > 0).map(it -> new Token(Token.Kind.TIME, 1 / it, -1, word));
+            return number(below).map(it -> new Token(Token.Kind.TIME, it > 0 ? 1 / it : 0, -1, word));
         }
         boolean bulb = word.startsWith("b") && word.length() > 1 && isDigit(word.charAt(1));
         return seconds(bulb ? word.substring(1) : word).filter(it -> it > 0)

@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
@@ -35,7 +34,7 @@ final class Installed {
         }
     }
 
-    /** A child process of the program. Its XDG data home is the folder {@code nobody} beside nothing else of ours. */
+    /** A child process of the program, in the scratch folder. Without {@code --data} its data folder is {@code nobody/takeup} in there. */
     static ProcessBuilder program(Path scratch, Map<String, String> environment, List<String> arguments) {
         List<String> command = new ArrayList<>(List.of(HOME.resolve("bin").resolve("takeup").toString()));
         command.addAll(arguments);
@@ -47,8 +46,8 @@ final class Installed {
         ProcessBuilder builder = new ProcessBuilder(command).directory(scratch.toFile());
         Map<String, String> all = builder.environment();
         all.keySet().removeIf(it -> it.startsWith("JAVA_") || it.startsWith("JDK_") || it.startsWith("LC_") || it.startsWith("XDG_") || it.equals("NO_COLOR"));
-        all.putAll(new HashMap<>(Map.of("JAVA_HOME", System.getProperty("java.home"), "LC_ALL", "C.UTF-8", "TERM", "xterm-256color",
-                "HOME", scratch.toString(), "XDG_DATA_HOME", scratch.resolve("nobody").toString())));
+        all.putAll(Map.of("JAVA_HOME", System.getProperty("java.home"), "LC_ALL", "C.UTF-8", "TERM", "xterm-256color",
+                "HOME", scratch.toString(), "XDG_DATA_HOME", scratch.resolve("nobody").toString()));
         all.putAll(environment);
         return builder;
     }
