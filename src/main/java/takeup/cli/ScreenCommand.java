@@ -136,7 +136,6 @@ final class ScreenCommand {
                 terminal.next();
             }
         }, () -> messages.add(new Message.Resized()), () -> messages.add(new Message.Resized()), why -> messages.add(new Message.Ended(why)));
-        terminal.next();
         long wake = Long.MAX_VALUE;
         String theme = shoot.view().theme();
         while (true) {

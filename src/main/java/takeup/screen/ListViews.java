@@ -34,7 +34,8 @@ final class ListViews {
             List<List<Warning>> warnings = FrameWarnings.of(roll);
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
                 List<Warning> warned = warnings.get(i);
-                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), true, Optional.of(warned)), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
+                boolean wide = grid.columns() >= 60;
+                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), wide, wide ? Optional.of(warned) : Optional.empty()), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
             }
             if (roll.frames().isEmpty()) {
                 lines.add(new Line("no frame yet: Space on the shoot screen logs one", Look.QUIET));
