@@ -41,6 +41,11 @@ final class Disk implements AutoCloseable {
         writer.append(batch);
     }
 
+    /** What was put right on the disk, or is about to go wrong: sentences for the photographer, often none. */
+    List<String> remarks() {
+        return writer.remarks();
+    }
+
     /** Sees to the export and the place of rolls that were finished, reopened or changed since. */
     void settle(List<Roll> rolls) throws IOException {
         for (Roll roll : rolls) {

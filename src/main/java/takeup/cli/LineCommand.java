@@ -124,6 +124,7 @@ final class LineCommand {
                 refuse("NOT SAVED: " + Trouble.words(e));
                 return true;
             }
+            disk.remarks().forEach(out::error);
             situation = situation.and(step);
             try {
                 disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());

@@ -237,6 +237,7 @@ final class ScreenCommand {
             return;
         }
         messages.add(new Message.Kept(step));
+        disk.get().remarks().forEach(it -> messages.add(new Message.Told(it)));
         try {
             disk.get().settle(keep.settle());
         } catch (IOException e) {

@@ -11,11 +11,17 @@ public final class Trouble {
     private Trouble() {
     }
 
+    /** Whether the disk has no room for what was to be written. */
+    static boolean isFull(IOException e) {
+        String message = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+        return message.contains("no space left") || message.contains("disk quota");
+    }
+
     /** The words for an exception from the disk. */
     public static String words(IOException e) {
         String message = String.valueOf(e.getMessage());
         String lower = message.toLowerCase(Locale.ROOT);
-        if (lower.contains("no space left") || lower.contains("disk quota")) {
+        if (isFull(e)) {
             return "the disk is full; free some space";
         }
         if (lower.contains("read-only")) {

@@ -23,10 +23,13 @@ public final class Writer implements AutoCloseable {
     private final Lock lock;
     private final Map<Path, JournalFile> files = new LinkedHashMap<>();
     private final List<String> remarks = new ArrayList<>();
+    private final Reserve reserve;
+    private boolean saidLow;
 
-    private Writer(Archive archive, Lock lock) {
+    private Writer(Archive archive, Lock lock, Reserve reserve) {
         this.archive = archive;
         this.lock = lock;
+        this.reserve = reserve;
     }
 
     /** Another program holds the folder. */
@@ -48,7 +51,7 @@ public final class Writer implements AutoCloseable {
         Lock lock = Lock.take(folder.resolve("lock"));
         try {
             Folders.sweep(folder.resolve("rolls").resolve("open"));
-            return new Writer(new Archive(folder), lock);
+            return new Writer(new Archive(folder), lock, Reserve.of(folder));
         } catch (IOException | RuntimeException e) {
             lock.close();
             throw e;
@@ -103,13 +106,28 @@ public final class Writer implements AutoCloseable {
         // An interrupt that came in before would close the files.
         boolean interrupted = Thread.interrupted();
         try {
-            for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
-                remark(text.getKey(), file(text.getKey()).append(batch.step, batch.at, text.getValue()));
+            write(batch, texts);
+        } catch (IOException e) {
+            if (!Trouble.isFull(e) || !reserve.release()) {
+                throw e;
             }
+            remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
+            saidLow = true;
+            write(batch, texts);
         } finally {
             if (interrupted) {
                 Thread.currentThread().interrupt();
             }
+        }
+    }
+
+    private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {
+        for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
+            remark(text.getKey(), file(text.getKey()).append(batch.step, batch.at, text.getValue()));
+        }
+        if (!saidLow && reserve.isLow()) {
+            saidLow = true;
+            remarks.add("less than 50 MB are free on this disk: free some space before it is full");
         }
     }
 

@@ -336,7 +336,7 @@ class WriterTest {
         }
         try (Stream<Path> all = Files.walk(folder.resolve("far"))) {
             List<Path> made = all.toList();
-            assertEquals(12, made.size(), made.toString());
+            assertEquals(13, made.size(), made.toString());
             for (Path path : made) {
                 assertEquals(Files.isDirectory(path) ? "rwx------" : "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(path)), path.toString());
             }

@@ -1,0 +1,45 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * A file of 256 KiB that does nothing but take up room, so that a disk that fills up in mid-roll still has some for the
+ * frames that follow: it is given up when the first record does not fit. The next start puts it back.
+ *
+ * @param path where it lies
+ */
+record Reserve(Path path) {
+    private static final int SIZE = 256 << 10;
+    /** Below this much room, in bytes, the photographer is told. */
+    private static final long LOW = 50L << 20;
+
+    /** The reserve of a data folder, made if there is room for it; a disk that has none is no reason not to start. */
+    static Reserve of(Path folder) {
+        Reserve reserve = new Reserve(folder.resolve("reserve"));
+        try {
+            if (!Files.exists(reserve.path) && folder.toFile().getUsableSpace() > 4L * SIZE) {
+                Folders.replace(reserve.path, new byte[SIZE]);
+            }
+        } catch (IOException e) {
+            // without it a full disk is told of a little earlier, and nothing else
+        }
+        return reserve;
+    }
+
+    /** Gives the room up; false if it was given up before. */
+    boolean release() throws IOException {
+        boolean was = Files.deleteIfExists(path);
+        if (was) {
+            Folders.force(path.toAbsolutePath().getParent());
+        }
+        return was;
+    }
+
+    /** Whether little room is left on the disk. */
+    boolean isLow() {
+        long usable = path.toAbsolutePath().getParent().toFile().getUsableSpace();
+        return usable > 0 && usable < LOW;
+    }
+}
