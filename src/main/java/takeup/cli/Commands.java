@@ -27,7 +27,7 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     @Spec CommandSpec spec;
@@ -110,7 +110,8 @@ final class Commands implements Callable<Integer> {
         @Override public <K> K create(Class<K> type) throws Exception {
             Object made = type == Line.class ? new Line(commands) : type == MeterIt.class ? new MeterIt(commands) : type == Rolls.class ? new Rolls(commands)
                     : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
-                    : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands) : null;
+                    : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
+                    : type == OneStock.class ? new OneStock(commands) : null;
             return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
         }
     }
@@ -225,6 +226,23 @@ final class Commands implements Callable<Integer> {
 
         @Override public Integer call() throws IOException {
             return new MeterCommand(this, commands).run();
+        }
+    }
+
+    @Command(name = "stock", description = "Prints what is known about a film, its long exposures as a table and as a curve.")
+    static final class OneStock implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "KEY", description = "The stock's key, such as bw400.")
+        String key;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+
+        OneStock(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() {
+            return new StockCommand(commands).run(key, json);
         }
     }
 

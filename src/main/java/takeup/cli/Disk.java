@@ -41,6 +41,11 @@ final class Disk implements AutoCloseable {
         writer.append(batch);
     }
 
+    /** Keeps what is being typed. */
+    void draft(String text) throws IOException {
+        writer.draft(text);
+    }
+
     /** What was put right on the disk, or is about to go wrong: sentences for the photographer, often none. */
     List<String> remarks() {
         return writer.remarks();

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,8 @@ import takeup.shoot.Step;
 /** The full screen: opens the data folder and the terminal, and runs the only loop. */
 final class ScreenCommand {
     private static final long TICK = 1000;
+    /** What is typed is kept for the next start after so many milliseconds. */
+    private static final long DRAFT = 500;
 
     private final Path folder;
     private final Path profiles;
@@ -117,11 +120,12 @@ final class ScreenCommand {
                 problems.add("the export of a finished roll could not be written: " + Trouble.words(e));
             }
         }
-        return Shoot.begin(opening.situation(), new Shoot.Settings(LineCommand.LETTERS, folder.toString(), readOnly), theme, problems, now(), ticks());
+        Shoot shoot = Shoot.begin(opening.situation(), new Shoot.Settings(LineCommand.LETTERS, folder.toString(), readOnly), theme, problems, now(), ticks());
+        return archive.draft().map(shoot::offering).orElse(shoot);
     }
 
     private static OffsetDateTime now() {
-        return OffsetDateTime.now().withNano(0);
+        return OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS);
     }
 
     private static long ticks() {
@@ -138,12 +142,15 @@ final class ScreenCommand {
         }, () -> messages.add(new Message.Resized()), () -> messages.add(new Message.Resized()), why -> messages.add(new Message.Ended(why)));
         long wake = Long.MAX_VALUE;
         String theme = shoot.view().theme();
+        String drafted = "";
+        long draftedAt = ticks();
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
                 terminal.show(Screen.render(shoot, size.columns(), size.rows()));
             }
-            Message message = next(Math.max(0, Math.min(TICK, wake - ticks())));
+            boolean isDrafted = drafted.equals(shoot.prompt().text());
+            Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
@@ -153,11 +160,20 @@ final class ScreenCommand {
                 theme = shoot.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
             }
+            String typed = shoot.prompt().text();
+            boolean isLeaving = step.effects().stream().anyMatch(it -> it instanceof Effect.Quit);
+            if (!typed.equals(drafted) && (typed.isEmpty() || isLeaving || ticks() - draftedAt >= DRAFT)) {
+                asked.add(new Effect.Draft(typed));
+                drafted = typed;
+                draftedAt = ticks();
+            }
             for (Effect effect : step.effects()) {
                 if (effect instanceof Effect.Quit quit) {
                     return quit.lines();
                 } else if (effect instanceof Effect.Wake in) {
                     wake = ticks() + in.milliseconds();
+                } else if (effect instanceof Effect.Bell) {
+                    terminal.bell();
                 } else if (effect instanceof Effect.Repaint) {
                     terminal.repaint();
                 } else {
@@ -217,6 +233,12 @@ final class ScreenCommand {
         } else if (effect instanceof Effect.Fetch fetch) {
             Archive.Opened<Recorded> opened = archive.roll(fetch.roll());
             messages.add(new Message.Fetched(fetch.roll(), Opening.steps(fetch.roll(), opened.records()), opened.problems()));
+        } else if (effect instanceof Effect.Draft draft && disk.isPresent()) {
+            try {
+                disk.get().draft(draft.text());
+            } catch (IOException e) {
+                // a draft is a help and no record: nothing that was logged hangs on it
+            }
         } else if (effect instanceof Effect.ListRolls) {
             List<String> problems = new ArrayList<>();
             try {

@@ -40,6 +40,12 @@ public sealed interface DayEvent {
 
         R carried(Carried event);
 
+        R flashCautioned(FlashCautioned event);
+
+        R timerStarted(TimerStarted event);
+
+        R timerStopped(TimerStopped event);
+
         R takenBack(TakenBack event);
 
         R putBack(PutBack event);
@@ -147,6 +153,51 @@ public sealed interface DayEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.carried(this);
+        }
+    }
+
+    /** The caution about old flash units was given for a camera; undoing the line does not unsay it. */
+    record FlashCautioned(String camera) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.cautioned(camera);
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.flashCautioned(this);
+        }
+    }
+
+    /** A bulb exposure began on a camera. Time cannot be taken back, so it is no step. */
+    record TimerStarted(String camera, Timer timer) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.timed(camera, Optional.of(timer));
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.timerStarted(this);
+        }
+    }
+
+    /** A bulb exposure ended; how long it was stands in the change beside it, and that can be taken back. */
+    record TimerStopped(String camera) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.timed(camera, Optional.empty());
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.timerStopped(this);
         }
     }
 

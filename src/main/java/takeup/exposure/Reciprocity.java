@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
  *
  * <p>All times are in seconds and above 0. Past the last published point the last line goes on, and {@link #beyond} says so.
  */
-public sealed interface Reciprocity {
+public sealed interface Reciprocity
+        permits Reciprocity.None, Reciprocity.Power, Reciprocity.Table, Reciprocity.Opening, DevelopmentChange {
     /** The time to set for a metered one; empty where no time is long enough. Never shorter than the metered time. */
     OptionalDouble corrected(double metered);
 
@@ -21,6 +22,11 @@ public sealed interface Reciprocity {
 
     /** Stops to open the lens if the time is kept; empty where nothing is lost, and for a model that is given as times. */
     default OptionalDouble openStops(double metered) {
+        return OptionalDouble.empty();
+    }
+
+    /** What the publisher changes in the development for it, in percent, below 0 for less; empty where nothing is published. */
+    default OptionalDouble developmentPercent(double metered) {
         return OptionalDouble.empty();
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.day.DayRecorded;
 import takeup.roll.Recorded;
 import takeup.roll.RollId;
@@ -37,6 +38,22 @@ public record Archive(Path folder) {
 
     Path day(LocalDate date) {
         return folder.resolve("days").resolve(date + ENDING);
+    }
+
+    Path draftFile() {
+        return folder.resolve("draft");
+    }
+
+    /** What was being typed when the program ended last; empty if nothing was, or it cannot be read. */
+    public Optional<String> draft() {
+        try {
+            if (!Files.isRegularFile(draftFile()) || Files.size(draftFile()) > 200_000) {
+                return Optional.empty();
+            }
+            return Optional.of(Files.readString(draftFile())).filter(it -> !it.isBlank());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     /** The numbers of the rolls whose journals lie with the open ones. */

@@ -12,6 +12,7 @@ import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.day.Place;
+import takeup.day.Timer;
 import takeup.kit.Hold;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
@@ -66,6 +67,18 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return event("carried").and("day", of(carried.day()));
     }
 
+    @Override public Json.Obj flashCautioned(DayEvent.FlashCautioned cautioned) {
+        return event("flashCaution").and("camera", cautioned.camera());
+    }
+
+    @Override public Json.Obj timerStarted(DayEvent.TimerStarted started) {
+        return event("timer").and("camera", started.camera()).and("timer", of(started.timer()));
+    }
+
+    @Override public Json.Obj timerStopped(DayEvent.TimerStopped stopped) {
+        return event("timerStopped").and("camera", stopped.camera());
+    }
+
     @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
@@ -102,6 +115,16 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 new Hold(it.inside("aperture").map(ExposureJson::aperture), it.inside("time").map(ExposureJson::time))));
     }
 
+    private static Json.Obj of(Timer timer) {
+        Json.Obj json = Json.object().and("since", timer.since());
+        timer.targetSeconds().ifPresent(it -> json.and("target", it));
+        return json;
+    }
+
+    private static Timer timer(Fields fields) {
+        return new Timer(fields.time("since"), fields.maybeNumber("target"));
+    }
+
     private static Json.Obj of(Day day) {
         Json.Obj inHand = Json.object();
         day.inHand().forEach((camera, state) -> inHand.and(camera, of(state)));
@@ -114,6 +137,14 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 .and("preset", day.preset().map(ExposureJson::of)).and("films", films);
         day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
         day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
+        if (!day.flashed().isEmpty()) {
+            json.and("flashed", List.copyOf(day.flashed()));
+        }
+        if (!day.timers().isEmpty()) {
+            Json.Obj timers = Json.object();
+            day.timers().forEach((camera, timer) -> timers.and(camera, of(timer)));
+            json.and("timers", timers);
+        }
         return json;
     }
 
@@ -128,9 +159,17 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
         Map<Place, Film> films = new LinkedHashMap<>();
         fields.list("films").forEach(it -> films.put(place(Fields.of(it).inner("place")), RollEventJson.film(Fields.of(it).inner("film"))));
+        Set<String> flashed = new LinkedHashSet<>();
+        fields.maybeList("flashed").ifPresent(it -> it.forEach(item -> {
+            if (item instanceof Json.Text text) {
+                flashed.add(text.value());
+            }
+        }));
+        Map<String, Timer> timers = new LinkedHashMap<>();
+        fields.inside("timers").ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
         return new Day(fields.inside("active").map(DayEventJson::place), inHand, backs, used, fields.maybeText("meter"),
                 fields.inside("preset").map(ExposureJson::time), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash), Set.of(), films);
+                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers);
     }
 
     static DayEvent event(Fields fields, Supplier<String> text) {
@@ -144,6 +183,9 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "quiet" -> quiet(fields, text);
             case "roll" -> new DayEvent.Touched(RollEventJson.id(fields.text("roll")), place(fields.inner("place")), fields.inside("film").map(RollEventJson::film));
             case "carried" -> new DayEvent.Carried(day(fields.inner("day")));
+            case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
+            case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
+            case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
             case "redo" -> new DayEvent.PutBack(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

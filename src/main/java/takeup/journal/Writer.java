@@ -153,6 +153,15 @@ public final class Writer implements AutoCloseable {
         return all;
     }
 
+    /** Keeps what is being typed; nothing is kept of an empty line. */
+    public void draft(String text) throws IOException {
+        if (text.isBlank()) {
+            Files.deleteIfExists(archive.draftFile());
+        } else {
+            Folders.replace(archive.draftFile(), text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
     /** Writes the export of a roll: the old one or the new one is there, never half of one. */
     public void export(RollId roll, String json) throws IOException {
         Folders.replace(archive.folder().resolve("exports").resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));

@@ -97,7 +97,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
         OptionalDouble overBox = asked.stock.isEmpty() || error.isEmpty() ? OptionalDouble.empty()
                 : OptionalDouble.of(asked.stock.get().boxSpeed().stopsOver(asked.path.index()) + asked.path.biasStops() + error.getAsDouble());
         Optional<DepthOfField> depth = asked.distanceM.isEmpty() || asked.focalMm.isEmpty() ? Optional.empty()
-                : Optional.of(DepthOfField.of(asked.focalMm.getAsDouble(), aperture, asked.camera.frameSize().circleOfConfusionMm(),
+                : Optional.of(DepthOfField.of(asked.focalMm.getAsDouble(), aperture, asked.camera.circleOfConfusionMm(),
                         asked.distanceM.getAsDouble()));
         List<Warning> warnings = new ArrayList<>();
         boolean keeps = held.isPresent() || asked.hold.flatMap(Hold::aperture).map(it -> same(it, aperture)).orElse(false);

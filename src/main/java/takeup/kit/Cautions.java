@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Aperture;
+import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Plain;
@@ -84,9 +85,11 @@ public final class Cautions {
         double gain = Stops.of(corrected.getAsDouble() / metered);
         if (Stops.above(gain, 0)) {
             OptionalDouble open = reciprocity.openStops(metered);
+            OptionalDouble change = reciprocity.developmentPercent(metered);
             into.add(new Warning(Warning.Code.RECIPROCITY, "metered " + ExposureTime.words(metered) + ", this film needs "
                     + ExposureTime.words(corrected.getAsDouble())
-                    + (open.isPresent() ? ", or " + ExposureTime.words(metered) + " and open " + Stops.words(open.getAsDouble()) : "")));
+                    + (open.isPresent() ? ", or " + ExposureTime.words(metered) + " and open " + Stops.words(open.getAsDouble()) : "")
+                    + (change.isPresent() ? "; " + DevelopmentChange.words(change.getAsDouble()) : "")));
         }
         if (reciprocity.beyond(metered)) {
             into.add(new Warning(Warning.Code.RECIPROCITY_BEYOND, "metered " + ExposureTime.words(metered)

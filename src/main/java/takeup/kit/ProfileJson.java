@@ -3,6 +3,7 @@ package takeup.kit;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.exposure.Aperture;
+import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 
@@ -21,6 +22,7 @@ public final class ProfileJson {
         }
         camera.shutter().ifPresent(it -> json.and("times", of(it)));
         camera.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
+        camera.ownCircleMm().ifPresent(it -> json.and("circleOfConfusionMm", it));
         if (!camera.lenses().isEmpty()) {
             json.and("lenses", camera.lenses().stream().map(ProfileJson::of).toList());
         }
@@ -58,6 +60,10 @@ public final class ProfileJson {
     }
 
     private static Json.Obj of(Reciprocity reciprocity) {
+        if (reciprocity instanceof DevelopmentChange change) {
+            return of(change.times()).and("developmentPercent",
+                    change.points().stream().map(it -> List.of(it.seconds(), it.percent())).toList());
+        }
         if (reciprocity instanceof Reciprocity.Power power) {
             return Json.object().and("model", "power").and("exponent", power.exponent()).and("fromSeconds", power.fromSeconds());
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
@@ -102,8 +103,10 @@ public final class ProfileReader {
                 lenses.add(lens);
             }
         }
+        OptionalDouble circle = fields.has("circleOfConfusionMm")
+                ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1)) : OptionalDouble.empty();
         fields.done();
-        return new Camera(key, name, frameSize, frames, backs, shutter, sync, lenses);
+        return new Camera(key, name, frameSize, frames, backs, shutter, sync, lenses, circle);
     }
 
     private static Shutter shutter(ProfileFields fields, ProfileFields around) {
@@ -210,24 +213,35 @@ public final class ProfileReader {
                 case "table" -> new Reciprocity.Table(points(fields));
                 default -> new Reciprocity.Opening(points(fields));
             };
+            List<DevelopmentChange.Point> changes = fields.has("developmentPercent")
+                    ? pairs(fields, "developmentPercent", DevelopmentChange.Point::new) : List.of();
             fields.done();
-            return found;
+            return changes.isEmpty() ? found : new DevelopmentChange(found, changes);
         } catch (IllegalArgumentException e) {
             throw around.wrong(around.line("reciprocity"), "reciprocity:", e.getMessage());
         }
     }
 
+    /** Makes a point of the two numbers of a pair; refuses with an IllegalArgumentException. */
+    private interface PointOf<T> {
+        T of(double seconds, double value);
+    }
+
     private static List<Reciprocity.Point> points(ProfileFields fields) {
-        List<Reciprocity.Point> points = new ArrayList<>();
-        for (Json item : fields.list("points", 100)) {
+        return pairs(fields, "points", Reciprocity.Point::new);
+    }
+
+    private static <T> List<T> pairs(ProfileFields fields, String field, PointOf<T> point) {
+        List<T> points = new ArrayList<>();
+        for (Json item : fields.list(field, 100)) {
             if (!(item instanceof Json.Arr pair) || pair.items().size() != 2
                     || !(pair.items().get(0) instanceof Json.Num seconds) || !(pair.items().get(1) instanceof Json.Num value)) {
-                throw fields.wrong(item.line(), "points", "holds pairs of numbers such as [1, 2]");
+                throw fields.wrong(item.line(), field, "holds pairs of numbers such as [1, 2]");
             }
             try {
-                points.add(new Reciprocity.Point(seconds.value(), value.value()));
+                points.add(point.of(seconds.value(), value.value()));
             } catch (IllegalArgumentException e) {
-                throw fields.wrong(item.line(), "points:", e.getMessage());
+                throw fields.wrong(item.line(), field + ":", e.getMessage());
             }
         }
         return points;

@@ -15,7 +15,7 @@ public record Warning(Code code, String text) {
         PUSH_MISMATCH("push-mismatch", "PUSH?"), OUT_OF_RANGE("out-of-range", "BEYOND THE RINGS"), THIN("thin", "THIN"), DENSE("dense", "DENSE"),
         FRAMES_LEFT("frames-left", "FEW LEFT"), RECIPROCITY_BEYOND("reciprocity-beyond", "PAST THE TABLE"), RECIPROCITY("reciprocity", "RECIPROCITY"),
         HAND_HELD("hand-held", "HAND-HELD"), METER_SPEED("meter-speed", "METER SPEED"), SPAN("span", "SPAN"), STALE_LIGHT("stale-light", "OLD LIGHT"),
-        NO_LIGHT("no-light", "NO READING"), CAMERA_METER("camera-meter", "CAMERA'S METER"), SUN("sun", "SUN"), EXPIRED("expired", "EXPIRED"), MOMENT("moment", "MOMENT"),
+        NO_LIGHT("no-light", "NO READING"), CAMERA_METER("camera-meter", "CAMERA'S METER"), SUN("sun", "SUN"), FLASH_VOLTAGE("flash-voltage", "FLASH VOLTAGE"), EXPIRED("expired", "EXPIRED"), MOMENT("moment", "MOMENT"),
         BAG_LOW("bag-low", "BAG"), CLOCK("clock", "CLOCK");
 
         private final String word;

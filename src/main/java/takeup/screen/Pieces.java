@@ -221,6 +221,11 @@ final class Pieces {
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5) + why;
     }
 
+    /** The same with what is sharp, where a distance is known. */
+    static String suggestionWithDepth(Suggestion row, boolean best) {
+        return Width.pad(suggestion(row, best), 45) + row.depth().map(State::depth).orElse("");
+    }
+
     private static String boxes(double overBox) {
         return overBox > -0.05 ? Stops.tenths(overBox) : Stops.tenths(overBox) + " under";
     }

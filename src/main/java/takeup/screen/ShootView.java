@@ -3,6 +3,8 @@ package takeup.screen;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.day.Timer;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
@@ -179,6 +181,7 @@ final class ShootView {
         List<Word> words = new java.util.ArrayList<>();
         State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
         State.words(s.inHand()).forEach(it -> words.add(new Word(it, Look.STRONG)));
+        State.reciprocity(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
         return flow(words, row + 2);
     }
 
@@ -215,7 +218,9 @@ final class ShootView {
         }
         int right = column + Math.max(14, Width.of(State.leftWords(roll)) + 2);
         Setting setting = s.inHand().setting();
-        if (s.camera().map(Camera::isAutomatic).orElse(false)) {
+        if (State.timer(s).isPresent()) {
+            timer(State.timer(s).get(), right, row, high);
+        } else if (s.camera().map(Camera::isAutomatic).orElse(false)) {
             grid.put(right, row, "sets itself", Look.LABEL);
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(right, row, "nothing set", Look.LABEL);
@@ -238,7 +243,33 @@ final class ShootView {
         }
     }
 
+    /** What the bulb timer shows, large, and when the bell rings. */
+    private void timer(Timer timer, int column, int row, int high) {
+        String elapsed = State.seconds(timer.elapsed(shoot.now()));
+        if (column + BigText.width(elapsed, high) > columns) {
+            grid.put(column, row + 1, elapsed, Look.READOUT);
+        } else if (high == 1) {
+            BigText.drawSmall(grid, column, row, elapsed, Look.READOUT);
+        } else {
+            BigText.draw(grid, column, row, elapsed, high, 1, Look.READOUT);
+        }
+        grid.put(column, row + (high > 1 ? 6 : 3), Width.cut(timerWords(timer), columns - column), Look.STRONG);
+    }
+
+    private String timerWords(Timer timer) {
+        if (timer.targetSeconds().isEmpty()) {
+            return "timer runs; time stops it";
+        }
+        double target = timer.targetSeconds().getAsDouble();
+        return (timer.elapsed(shoot.now()) >= target ? "CLOSE: " : "of ") + ExposureTime.words(target) + (timer.elapsed(shoot.now()) >= target ? " are over" : "") + "; time stops it";
+    }
+
     private Optional<String> pair() {
+        Optional<Timer> timer = State.timer(s);
+        if (timer.isPresent()) {
+            return Optional.of(State.seconds(timer.get().elapsed(shoot.now())) + timer.get().targetSeconds().stream().mapToObj(it -> " of " + ExposureTime.words(it))
+                    .findFirst().orElse(", timer runs"));
+        }
         Setting setting = s.inHand().setting();
         String pair = setting.aperture().map(Object::toString).orElse("") + " " + setting.time().map(Object::toString).orElse("");
         return pair.isBlank() ? Optional.empty() : Optional.of(pair.strip());
@@ -253,16 +284,17 @@ final class ShootView {
     private void lists(Roll roll, int row, int end) {
         List<Suggestion> choices = shoot.choices();
         boolean both = columns >= 78;
-        int half = !choices.isEmpty() && both ? 44 : 0;
+        boolean depth = columns >= 100 && choices.stream().anyMatch(it -> it.depth().isPresent());
+        int half = !choices.isEmpty() && both ? depth ? 64 : 44 : 0;
         int count = end - row - 1;
         if (!choices.isEmpty()) {
-            grid.put(0, row, Pieces.SUGGESTION_HEAD, Look.LABEL);
+            grid.put(0, row, depth ? Width.pad(Pieces.SUGGESTION_HEAD, 45) + "sharp" : Pieces.SUGGESTION_HEAD, Look.LABEL);
             int best = shoot.bestChoice();
             int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
             int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
             for (int i = first; i < Math.min(choices.size(), first + count); i++) {
                 boolean isChosen = i == shoot.view().chosen();
-                String text = Pieces.suggestion(choices.get(i), i == best);
+                String text = depth ? Pieces.suggestionWithDepth(choices.get(i), i == best) : Pieces.suggestion(choices.get(i), i == best);
                 int width = both ? half - 2 : columns;
                 if (isChosen) {
                     grid.fill(0, row + 1 + i - first, width, Look.CHOSEN);

@@ -22,11 +22,19 @@ public sealed interface Effect {
     record Wake(long milliseconds) implements Effect {
     }
 
+    /** Ring the terminal's bell: a timed exposure has lasted as long as it should. */
+    record Bell() implements Effect {
+    }
+
     /** Paint everything afresh. */
     record Repaint() implements Effect {
     }
 
     /** End, and print these lines on the terminal. */
     record Quit(List<String> lines) implements Effect {
+    }
+
+    /** Keep what is being typed, so that it can be offered back after a crash; empty text means that nothing is. */
+    record Draft(String text) implements Effect {
     }
 }

@@ -158,7 +158,7 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
         return token.value();
     }
 
-    private static double distance(Token token) {
+    static double distance(Token token) {
         if (!(token.value() >= 0.01 && token.value() <= 100_000)) {
             throw new Refusal(token.text() + " is no distance: 0.01 m to 100 km");
         }

@@ -34,6 +34,8 @@ public final class Interpreter {
     final Situation s;
     final String line;
     final OffsetDateTime now;
+    /** The same to the millisecond, for the bulb timer alone. */
+    final OffsetDateTime exact;
     private final String letters;
     private Optional<String> doubt = Optional.empty();
 
@@ -41,7 +43,8 @@ public final class Interpreter {
         this.original = situation;
         this.s = situation.turned(now);
         this.line = line;
-        this.now = now;
+        this.now = now.withNano(0);
+        this.exact = now;
         this.letters = letters;
     }
 
@@ -98,7 +101,10 @@ public final class Interpreter {
             case "n" -> new FrameLines(this).note(raw(1));
             case "set" -> set(rest);
             case "hold" -> hold(rest);
-            case "bias", "ext", "tube", "mag", "lens", "flash", "tripod" -> state(first, rest);
+            case "bias", "ext", "tube", "mag", "lens", "tripod" -> state(first, rest);
+            case "flash" -> new FlashLines(this).read(rest);
+            case "time" -> new TimerLines(this).time(rest);
+            case "why" -> new LightLines(this).why(rest);
             case "filter" -> filter(rest);
             case "load" -> rolls.load(rest);
             case "unload" -> rolls.unload(rest);
@@ -321,7 +327,7 @@ public final class Interpreter {
             case "bias" -> inHand.setting().biasStops() == 0 ? "No bias on " + camera.key() + "."
                     : "Bias on " + camera.key() + ": " + takeup.exposure.Stops.words(inHand.setting().biasStops())
                     + (inHand.setting().biasStops() > 0 ? " more" : " less") + " light on the film.";
-            case "flash", "tripod" -> camera.key() + ": " + word + " " + value + ".";
+            case "tripod" -> camera.key() + ": " + word + " " + value + ".";
             default -> value.equals("off") ? "No extension on " + camera.key() + "."
                     : "On " + camera.key() + ": " + FrameWords.extensionWords(inHand.setting().extension(), inHand.setting()) + ".";
         });
@@ -334,9 +340,15 @@ public final class Interpreter {
         if (setting.filters().isEmpty()) {
             return changed(camera, inHand, "No filter on " + camera.key() + ".");
         }
-        String each = String.join(", ", setting.filters().stream().map(it -> it.words()).toList());
+        String each = String.join(", ", setting.filters().stream().map(Interpreter::loss).toList());
         String sum = setting.filters().size() > 1 ? ", together " + takeup.exposure.Stops.words(setting.filterStops()) : "";
         return changed(camera, inHand, "On " + camera.key() + ": " + each + sum + ".");
+    }
+
+    /** A factor and its stops as one thing: {@code 3x = 1.6 stops}; other filters as they say themselves. */
+    private static String loss(takeup.kit.Filter filter) {
+        boolean factor = filter.name().endsWith("x") && Tokens.isDigit(filter.name().charAt(0));
+        return factor ? filter.name() + " = " + takeup.exposure.Stops.words(filter.stops()) : filter.words();
     }
 
     private Outcome cam(List<String> words) {

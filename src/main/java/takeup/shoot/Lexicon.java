@@ -44,10 +44,12 @@ public final class Lexicon {
             new Word("filter", "filter yellow and nd0.9 · filter off", "what is on the lens, and the light it takes"),
             new Word("ext", "ext 110mm · ext off", "from lens to film, the whole draw"),
             new Word("tube", "tube 30mm", "what is added to the lens"),
-            new Word("mag", "mag 0.5", "magnification on the film"),
+            new Word("mag", "mag 0.5 · mag 0.5m", "magnification on the film, or the distance it follows from"),
             new Word("lens", "lens 80", "the lens on the camera"),
-            new Word("flash", "flash on", "flash is on or off"),
+            new Word("flash", "flash on · flash gn36m 3m 1/4", "flash is on or off, or its guide number, distance and power"),
             new Word("tripod", "tripod on", "a tripod lifts the hand-held limit"),
+            new Word("why", "why", "why this setting is the best, and what else would do"),
+            new Word("time", "time", "starts the bulb timer; again, stops it and puts the time in hand"),
             new Word("push", "push 1", "development of the whole roll, longer"),
             new Word("pull", "pull 1", "development of the whole roll, shorter"),
             new Word("normal", "normal", "development as usual"),
@@ -68,7 +70,7 @@ public final class Lexicon {
     static final List<String> THEMES = List.of("dark", "mono");
 
     /** Words that will mean something later. */
-    static final List<String> RESERVED = List.of("plan", "bag", "paper", "done", "routine", "order", "slate", "time", "why", "rewind", "tally", "scans");
+    static final List<String> RESERVED = List.of("plan", "bag", "paper", "done", "routine", "order", "slate", "rewind", "tally", "scans");
 
     private Lexicon() {
     }

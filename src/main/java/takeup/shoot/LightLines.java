@@ -10,13 +10,13 @@ import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.ExposureValue;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.kit.Advice;
 import takeup.kit.Camera;
 import takeup.kit.Cautions;
-import takeup.kit.Hold;
 import takeup.kit.Json;
 import takeup.kit.Kit;
 import takeup.kit.Meter;
@@ -25,7 +25,6 @@ import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.roll.Change;
 import takeup.roll.Roll;
-import takeup.roll.Verdict;
 
 /** Lines that take light readings, and the choice of the meter. */
 final class LightLines {
@@ -56,14 +55,14 @@ final class LightLines {
         Reading reading = Readings.read(in.line, words, meter, in.s.day().preset(), in.s.roll().map(it -> it.film().index()), in.now);
         List<Entry> entries = new ArrayList<>();
         reading.preset().ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Metered(meter.key(), Optional.of(it)))));
-        return reading.flash().isPresent() ? flash(reading, entries) : light(reading, meter, entries);
+        return reading.flash().isPresent() ? new FlashLines(in).measured(reading, entries) : light(reading, meter, entries);
     }
 
     private Outcome again() {
         Optional<FlashLight> flash = in.s.day().flash();
         if (flash.isPresent() && in.s.day().light().map(it -> it.at().isBefore(flash.get().at())).orElse(true)) {
             Json.Obj fields = State.json(in.s).and("flashLight", flash.get().aperture());
-            return in.does(List.of(), in.original, new Outcome.Answer("light", words(flash.get()) + ", " + State.age(flash.get().at(), in.now) + ".", fields, List.of()), List.of());
+            return in.does(List.of(), in.original, new Outcome.Answer("light", FlashLines.words(flash.get()) + ", " + State.age(flash.get().at(), in.now) + ".", fields, List.of()), List.of());
         }
         Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
         Optional<Asking> asking = State.asking(in.s);
@@ -96,19 +95,28 @@ final class LightLines {
             } else if (best.isPresent()) {
                 Suggestion row = best.get();
                 entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(row.aperture()).and(Change.time(row.time().orElseThrow()))))));
-                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", " + Stops.error(row.errorStops().getAsDouble()) + ".";
+                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", " + Stops.error(row.errorStops().getAsDouble()) + "."
+                        + notHeld(inHand, row);
                 warnings.addAll(row.warnings());
             } else {
                 chosen = " No setting comes within a stop; the one in hand stays"
-                        + now.stream().mapToObj(it -> ", " + Stops.error(it)).findFirst().orElse("") + ".";
+                        + now.stream().mapToObj(it -> ", " + Stops.error(it)).findFirst().orElse("") + "."
+                        + Remedies.of(asking.get(), light, in.s.kit()).stream().findFirst().map(it -> " What would fit: " + it + "; why says more.").orElse("");
                 advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
             }
         } else if (asking.isEmpty()) {
             chosen = in.s.place().isEmpty() ? " No camera in hand." : " No film in " + in.s.place().get() + ".";
         }
         Situation after = in.after(entries);
-        String text = State.light(light, in.now) + "." + chosen;
+        String text = State.light(light, in.now) + "." + chosen + sharp(after, advice) + zones(reading, light, asking)
+                + (after.inHand().setting().flash() ? FlashLines.ambientWords(after) : "");
         return in.does(entries, after, new Outcome.Answer("light", text, fields(after, light, asking, advice, in.loud(warnings)), in.loud(warnings)), List.of());
+    }
+
+    /** What is sharp at the aperture in hand, where a distance is known. */
+    private static String sharp(Situation after, Advice advice) {
+        return after.inHand().setting().aperture().flatMap(at -> advice.suggestions().stream().filter(it -> Reasons.same(it.aperture(), at)).findFirst())
+                .flatMap(Suggestion::depth).map(it -> " Sharp from " + State.depth(it) + ".").orElse("");
     }
 
     /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
@@ -148,6 +156,13 @@ final class LightLines {
         return inHand.setting().aperture().equals(Optional.of(row.aperture())) && inHand.setting().time().equals(row.time());
     }
 
+    /** A held aperture that gave way to a row that nothing speaks against is not given up in silence. */
+    private static String notHeld(InHand inHand, Suggestion row) {
+        Optional<Aperture> held = inHand.hold().flatMap(it -> it.aperture());
+        return held.isEmpty() || Math.abs(held.get().stops() - row.aperture().stops()) < 1e-6 ? ""
+                : " Not at " + held.get() + ", which is held: why says why.";
+    }
+
     private static boolean keepsHold(InHand inHand) {
         return inHand.hold().isEmpty() || inHand.hold().get().aperture().map(it -> inHand.setting().aperture().equals(Optional.of(it)))
                 .orElseGet(() -> inHand.setting().time().equals(inHand.hold().get().time()));
@@ -184,25 +199,44 @@ final class LightLines {
         return false;
     }
 
-    private Outcome flash(Reading reading, List<Entry> entries) {
+    /** Why the best suggestion is the best; where none serves, what would. */
+    Outcome why(List<String> words) {
+        Interpreter.alone("why", words);
         Camera camera = in.camera();
-        Roll roll = in.roll();
-        InHand inHand = in.s.inHand(camera);
-        FlashLight flash = new FlashLight(reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), in.line, in.now);
-        entries.add(new Entry.OnDay(new DayEvent.FlashLit(flash)));
-        String chosen = "";
-        if (inHand.setting().lens().isPresent()) {
-            double asked = Verdict.path(roll.film(), inHand.setting()).flashError(flash, Aperture.literal(1));
-            Aperture nearest = inHand.hold().flatMap(Hold::aperture).orElseGet(() -> inHand.setting().lens().get().ring().nearest(asked));
-            entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(nearest)))));
-            chosen = " Set: " + nearest + ", " + Stops.error(asked - nearest.stops()) + (inHand.setting().flash() ? "" : "; flash on counts it") + ".";
+        in.roll();
+        if (camera.isAutomatic()) {
+            throw new Refusal(camera.name() + " sets itself: there is nothing to choose");
         }
-        Situation after = in.after(entries);
-        Json.Obj fields = State.json(after).and("flashLight", flash.aperture());
-        return in.does(entries, after, new Outcome.Answer("light", words(flash) + "." + chosen, fields, List.of()), List.of());
+        Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today, so nothing was chosen: m 5.6 125"));
+        Asking asking = State.asking(in.s).orElseThrow();
+        Advice advice = asking.advice(light);
+        if (advice.suggestions().isEmpty()) {
+            throw new Refusal(camera.name() + " has no lens in hand to choose an aperture of");
+        }
+        String text = Reasons.words(asking, light, advice);
+        if (Remedies.areNeeded(asking, advice)) {
+            List<String> remedies = Remedies.of(asking, light, in.s.kit());
+            text += remedies.isEmpty() ? " Nothing here fits better." : " What would fit: " + String.join("; ", remedies) + ".";
+        }
+        return in.does(List.of(), in.original, new Outcome.Answer("light", text, fields(in.s, light, Optional.of(asking), advice, List.of()), List.of()), List.of());
     }
 
-    private static String words(FlashLight flash) {
-        return "Flash: " + flash.aperture() + " at " + flash.index();
+    /** Several readings as zones: how far apart, what the shadows ask for, and what the highlights get then. */
+    private static String zones(Reading reading, Light light, Optional<Asking> asking) {
+        if (reading.lowestEv().isEmpty() || asking.isEmpty() || asking.get().stock().isEmpty() || light.zone().isPresent() && light.zone().getAsInt() != 5) {
+            return "";
+        }
+        double span = light.spanStops().orElse(0);
+        Light shadows = new Light(new ExposureValue(reading.lowestEv().getAsDouble()), light.method(), light.typed(), OptionalDouble.empty(), light.zone(), light.index(), light.at());
+        Optional<Suggestion> row = withinAStop(asking.get().advice(shadows));
+        if (row.isEmpty() || row.get().overBoxStops().isEmpty()) {
+            return "";
+        }
+        Stock stock = asking.get().stock().get();
+        double highlights = row.get().overBoxStops().getAsDouble() + span + asking.get().pushStops();
+        double past = highlights - stock.overStops();
+        return " Shadows at " + shadows.ev100() + " ask for " + pair(Optional.of(row.get().aperture()), row.get().time()) + "; the highlights, " + Stops.words(span)
+                + " up, then get " + Stops.words(highlights) + (highlights < 0 ? " under" : " over") + " box speed, and this film bears " + Stops.words(stock.overStops())
+                + (Stops.above(past, 0) ? ": " + Stops.words(past) + " too much" : "") + ".";
     }
 }

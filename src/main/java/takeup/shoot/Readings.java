@@ -140,7 +140,8 @@ public final class Readings {
             throw new Refusal(lowest.isPresent() ? "m " + (lowest.get() ? "low" : "high") + " needs numbers: m low 5.6 125 and 11 125"
                     : "a reading needs numbers: m 5.6 125, m ev11.3, m 2500lx");
         }
-        return new Reading(Optional.of(light(typed, now)), Optional.empty(), Optional.empty(), changedPreset());
+        return new Reading(Optional.of(light(typed, now)), Optional.empty(), Optional.empty(),
+                values.size() < 2 ? OptionalDouble.empty() : values.stream().mapToDouble(Double::doubleValue).min(), changedPreset());
     }
 
     private Optional<ExposureTime> changedPreset() {
@@ -366,6 +367,6 @@ public final class Readings {
             throw new Refusal("a flash meter gives one aperture: m flash 8");
         }
         Aperture aperture = marks().fNumber(tokens.get(0)).orElseThrow(() -> new Refusal(tokens.get(0).text() + " is no aperture: m flash 8"));
-        return new Reading(Optional.empty(), Optional.of(aperture), Optional.of(index()), Optional.empty());
+        return new Reading(Optional.empty(), Optional.of(aperture), Optional.of(index()), OptionalDouble.empty(), Optional.empty());
     }
 }

@@ -105,6 +105,12 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
                 new View(Page.SHOOT, 0, -1, theme, false), false, List.of(), settings, Leaving.NO, now, ticks);
     }
 
+    /** The same, offering back what was being typed when the program ended last. */
+    public Shoot offering(String draft) {
+        Said offer = said.tone() == Tone.QUIET ? new Said(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of()) : said;
+        return new Shoot(ledger, prompt.with(draft).cleared(), offer, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks);
+    }
+
     /** The model after a message, and what it asks of the outside. */
     public static Step update(Shoot shoot, Message message) {
         return message.appliedTo(shoot);

@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.InHand;
+import takeup.day.Timer;
+import takeup.exposure.DepthOfField;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.exposure.Plain;
+import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
 import takeup.kit.Cautions;
@@ -202,6 +206,57 @@ public final class State {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).error(s.day().light().get().ev100(), setting.aperture().get(), setting.time().get()));
+    }
+
+    /** What the light that is there anyway does with the setting in hand while a flash reading stands beside it, in stops; - is under. */
+    static OptionalDouble ambient(Situation s) {
+        Setting setting = s.inHand().setting();
+        if (s.roll().isEmpty() || s.day().light().isEmpty() || s.day().flash().isEmpty() || setting.aperture().isEmpty() || setting.time().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).error(s.day().light().get().ev100(), setting.aperture().get(), setting.time().get()));
+    }
+
+    /**
+     * What reciprocity makes of the aperture in hand, where it matters: {@code metered 1s, needs 2.7s, or 1s and open 1 stop};
+     * past the table it says so. Empty where nothing is lost, and with flash.
+     */
+    public static Optional<String> reciprocity(Situation s) {
+        Setting setting = s.inHand().setting();
+        if (s.roll().isEmpty() || s.day().light().isEmpty() || setting.aperture().isEmpty() || setting.flash()) {
+            return Optional.empty();
+        }
+        Reciprocity film = s.roll().get().film().stock().reciprocity();
+        double metered = Verdict.path(s.roll().get().film(), setting).metered(s.day().light().get().ev100(), setting.aperture().get());
+        OptionalDouble corrected = film.corrected(metered);
+        String words = "metered " + ExposureTime.words(metered);
+        if (corrected.isEmpty()) {
+            return Optional.of(words + ": no time is long enough, open the lens");
+        }
+        boolean beyond = film.beyond(metered);
+        if (!beyond && !Stops.above(Stops.of(corrected.getAsDouble() / metered), 0)) {
+            return Optional.empty();
+        }
+        OptionalDouble open = film.openStops(metered);
+        return Optional.of(words + ", needs " + ExposureTime.words(corrected.getAsDouble())
+                + (open.isPresent() ? ", or " + ExposureTime.words(metered) + " and open " + Stops.words(open.getAsDouble()) : "")
+                + (beyond ? ", PAST THE TABLE" : ""));
+    }
+
+    /** From where to where it is sharp: {@code 2.83 m to 3.19 m}. */
+    public static String depth(DepthOfField depth) {
+        return Plain.digits(depth.nearM(), 3) + " m to " + (depth.farM().isPresent() ? Plain.digits(depth.farM().getAsDouble(), 3) + " m" : "infinity");
+    }
+
+    /** The bulb timer of the camera in hand, if it runs. */
+    public static Optional<Timer> timer(Situation s) {
+        return s.place().map(it -> s.day().timers().get(it.camera()));
+    }
+
+    /** Whole seconds as people say them: {@code 0s}, {@code 27s}, {@code 4m10s}. */
+    public static String seconds(double seconds) {
+        double whole = Math.floor(seconds + 1e-9);
+        return whole < 1 ? "0s" : ExposureTime.literal(whole).toString();
     }
 
     /** What an advice is asked for now; empty without a film. */

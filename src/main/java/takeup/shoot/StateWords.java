@@ -47,6 +47,10 @@ final class StateWords {
             return Extension.NONE;
         }
         if (state.equals("mag")) {
+            Token far = Tokens.token(word);
+            if (far.is(Token.Kind.METRES)) {
+                return fromDistance(far, focal(lens, zoomMm));
+            }
             String number = word.startsWith("1:") ? word.substring(2) : word;
             double value = Tokens.number(number).filter(it -> it > 0 && it <= 50)
                     .orElseThrow(() -> new Refusal(word + " is no magnification: mag 0.5, or mag 1:2; above 0 and up to 50"));
@@ -56,7 +60,7 @@ final class StateWords {
         if (!token.is(Token.Kind.MILLIMETRES) || !(token.value() > 0 && token.value() <= 5000)) {
             throw new Refusal(state + " takes millimetres, such as " + state + (state.equals("ext") ? " 110mm" : " 30mm") + ", or off");
         }
-        OptionalDouble focal = zoomMm.isPresent() || lens.isEmpty() || lens.get().isZoom() ? zoomMm : OptionalDouble.of(lens.get().shortestMm());
+        OptionalDouble focal = focal(lens, zoomMm);
         if (focal.isEmpty()) {
             throw new Refusal("the loss depends on the focal length, which is not known here: name it first (set 50mm), or use mag");
         }
@@ -65,5 +69,22 @@ final class StateWords {
                     + " mm; what is added to the lens is tube " + word);
         }
         return new Extension(state.equals("ext") ? Extension.Kind.DRAW : Extension.Kind.TUBE, token.value());
+    }
+
+    private static OptionalDouble focal(Optional<Lens> lens, OptionalDouble zoomMm) {
+        return zoomMm.isPresent() || lens.isEmpty() || lens.get().isZoom() ? zoomMm : OptionalDouble.of(lens.get().shortestMm());
+    }
+
+    /** m = focal / (distance - focal), the distance from the subject to the lens (thin lens equation). */
+    private static Extension fromDistance(Token far, OptionalDouble focalMm) {
+        if (focalMm.isEmpty()) {
+            throw new Refusal("the magnification follows from the focal length, which is not known here: name it first (set 50mm)");
+        }
+        double focal = focalMm.getAsDouble();
+        double magnification = focal / (FrameWords.distance(far) * 1000 - focal);
+        if (!(magnification > 0 && magnification <= 50)) {
+            throw new Refusal("mag " + far.text() + ": nothing is sharp nearer than the focal length, " + Plain.number(focal) + " mm; the distance is farther than that");
+        }
+        return new Extension(Extension.Kind.MAGNIFICATION, Plain.rounded(magnification, 4));
     }
 }

@@ -46,6 +46,7 @@ final class Turn extends Work {
         } else if (key.name() == Key.Name.CHARACTER) {
             typed(key.text());
         }
+        ring();
         return step();
     }
 
@@ -63,6 +64,7 @@ final class Turn extends Work {
         if (spaces.count() > 0 && ticks - spaces.lastTicks() >= HELD) {
             settleSpaces();
         }
+        ring();
         return step();
     }
 

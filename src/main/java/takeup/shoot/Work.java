@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.Place;
+import takeup.day.Timer;
 import takeup.kit.Json;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
@@ -27,6 +28,7 @@ class Work {
     final Shoot.Settings settings;
     final List<Effect> effects = new ArrayList<>();
     final OffsetDateTime now;
+    private final OffsetDateTime before;
     final long ticks;
     Ledger ledger;
     Prompt prompt;
@@ -43,6 +45,7 @@ class Work {
     Work(Shoot shoot, OffsetDateTime now, long ticks) {
         this.settings = shoot.settings();
         this.now = now;
+        this.before = shoot.now();
         this.ticks = ticks;
         this.ledger = shoot.ledger();
         this.prompt = shoot.prompt();
@@ -63,6 +66,21 @@ class Work {
 
     Shoot shoot() {
         return new Shoot(ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks);
+    }
+
+    /** Rings once for each timed exposure whose time came since the last message, and asks to be woken for one that is near. */
+    void ring() {
+        for (Timer timer : ledger.kept().day().timers().values()) {
+            if (timer.targetSeconds().isEmpty()) {
+                continue;
+            }
+            double left = timer.targetSeconds().getAsDouble() - timer.elapsed(now);
+            if (left <= 0 && timer.elapsed(before) < timer.targetSeconds().getAsDouble()) {
+                effects.add(new Effect.Bell());
+            } else if (left > 0 && left < 1 && spaces.count() == 0) {
+                effects.add(new Effect.Wake((long) Math.ceil(left * 1000)));
+            }
+        }
     }
 
     // The outside answers.
@@ -217,7 +235,7 @@ class Work {
         Outcome.Answer answer = from != Entered.From.SUGGESTION ? does.answer() : new Outcome.Answer(does.answer().event(),
                 "The highlighted setting was taken. " + does.answer().text(), does.answer().fields(), does.answer().warnings());
         // Worked out with the time of the yes, not of the question: what is shown is what the disk gets.
-        Happened step = new Happened(ledger.ahead().nextStep(), now, does.entries());
+        Happened step = new Happened(ledger.ahead().nextStep(), now.withNano(0), does.entries());
         Situation after = ledger.ahead().and(step);
         List<Roll> settle = does.settle().stream().map(it -> after.rolls().get(it)).toList();
         ledger = ledger.and(new Ledger.Waiting(step, after, answer, isSpace && moved, settle));

@@ -32,6 +32,17 @@ class EventsGoRoundTest {
     Path folder;
 
     @Test
+    void aDayThatWasCarriedOverBeforeThereWereTimersAndFlashCautionsIsStillRead() throws Exception {
+        String line = "{\"event\":\"carried\",\"day\":{\"active\":{\"camera\":\"35\",\"back\":null},\"inHand\":{},\"backs\":{},\"used\":[],\"meter\":null,\"preset\":null,\"films\":[]}}";
+        DayEvent event = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line);
+        takeup.day.Day day = event.appliedTo(takeup.day.Day.FIRST);
+        assertEquals("35", day.active().orElseThrow().camera());
+        assertEquals(java.util.Map.of(), day.timers());
+        assertEquals(Set.of(), day.flashed());
+        assertEquals(line, DayEventJson.text(event), "and is written again as it was");
+    }
+
+    @Test
     void twoThousandEventsOfRollsComeBackEqualOverTwoFilesAndTwoSittings() throws IOException {
         RandomEvents events = new RandomEvents(20260912);
         RollId first = new RollId("R", 1);

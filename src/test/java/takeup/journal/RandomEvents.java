@@ -19,6 +19,7 @@ import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.day.Place;
+import takeup.day.Timer;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
@@ -224,7 +225,7 @@ final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(11)) {
+        return switch (random.nextInt(14)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
             case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
@@ -235,8 +236,15 @@ final class RandomEvents {
             case 7 -> new DayEvent.TakenBack(step());
             case 8 -> new DayEvent.PutBack(step());
             case 9 -> new DayEvent.Unknown("bag", "{\"event\":\"bag\",\"rolls\":{\"cn400\":12.50},\"words\":\"left \\u0041nd right\"}");
+            case 10 -> new DayEvent.FlashCautioned(one(CAMERAS).key());
+            case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
+            case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
             default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
         };
+    }
+
+    private Timer timer() {
+        return new Timer(at(), maybeNumber(1, 3600));
     }
 
     /** A day as it is carried over: nothing is silenced on it. */
@@ -245,12 +253,16 @@ final class RandomEvents {
         Map<String, String> backs = new LinkedHashMap<>();
         Set<Place> used = new LinkedHashSet<>();
         Map<Place, Film> films = new LinkedHashMap<>();
+        Set<String> flashed = new LinkedHashSet<>();
+        Map<String, Timer> timers = new LinkedHashMap<>();
         for (int more = random.nextInt(4); more > 0; more--) {
             hands.put(one(CAMERAS).key(), inHand());
             backs.put(one(CAMERAS).key(), one(List.of("a", "b")));
             used.add(place());
             films.put(place(), film());
+            flashed.add(one(CAMERAS).key());
+            timers.put(one(CAMERAS).key(), timer());
         }
-        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films);
+        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers);
     }
 }

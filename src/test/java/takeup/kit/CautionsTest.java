@@ -144,6 +144,17 @@ class CautionsTest {
         assertEquals(List.of(Warning.Code.RECIPROCITY_BEYOND), into.stream().map(Warning::code).toList());
     }
 
+    /** digitaltruth.com, Reciprocity, black-and-white: 1 s becomes 2 s, developed 10 % less; nothing below. */
+    @Test
+    void aLongExposureSaysWhatTheDevelopmentMustBe() {
+        List<Warning> into = new ArrayList<>();
+        Cautions.reciprocity(1, Shipped.stock("bw400").reciprocity(), into);
+        Cautions.reciprocity(0.7, Shipped.stock("bw400").reciprocity(), into);
+        Cautions.reciprocity(1, Shipped.stock("foma200").reciprocity(), into);
+        assertEquals(List.of("metered 1s, this film needs 2s; develop 10 % less", "metered 0.7s, this film needs 1s", "metered 1s, this film needs 3s"),
+                into.stream().map(Warning::text).toList());
+    }
+
     @Test
     void everyCodeHasItsOwnNameAndIsFoundByIt() {
         for (Warning.Code code : Warning.Code.values()) {

@@ -15,7 +15,7 @@ class KitTest {
     private final List<String> opened = new ArrayList<>();
     private final Kit kit = new Kit(new Kit.Shelf() {
         @Override public List<String> keys(Kit.Sort sort) {
-            return sort == Kit.Sort.STOCKS ? List.of("cn400", "torn", "wet") : List.of();
+            return sort == Kit.Sort.STOCKS ? List.of("cn400", "torn", "wet") : sort == Kit.Sort.CAMERAS ? List.of("box") : List.of();
         }
 
         @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
@@ -25,6 +25,7 @@ class KitTest {
             opened.add(key);
             return Optional.of(switch (key) {
                 case "cn400" -> new Kit.File("stocks/cn400.json", Shipped.text("stocks", "cn400"), Optional.empty());
+                case "box" -> new Kit.File("cameras/box.json", "{\"name\": \"Box\", \"frameSize\": \"6x6\",\n \"frames\": {\"120\": 12}, \"lense\": 1}", Optional.empty());
                 case "torn" -> new Kit.File("stocks/torn.json", "{\"name\": \"Torn\"}", Optional.empty());
                 default -> new Kit.File("stocks/wet.json", "", Optional.of("stocks/wet.json cannot be read: permission denied"));
             });
@@ -43,7 +44,8 @@ class KitTest {
     void aWrongFileTakesOutItselfAlone() {
         assertEquals(Optional.empty(), kit.stock("torn"));
         assertTrue(kit.stock("cn400").isPresent());
-        assertEquals(List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"), kit.allProblems());
+        assertEquals(List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"),
+                kit.allProblems().stream().filter(it -> it.startsWith("stocks/")).toList());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -55,6 +57,15 @@ class KitTest {
             """)
     void aKeyThatGivesNothingSaysWhy(String key, String why) {
         assertEquals(why, kit.whyNot(Kit.Sort.STOCKS, key));
+    }
+
+    /** Contract, 3.1: an unknown field is a warning with file, line and the nearest known name; the profile is used all the same. */
+    @Test
+    void anUnknownFieldIsToldWhereTheProfileIsUsed() {
+        assertTrue(kit.camera("box").isPresent());
+        assertEquals(" In its profile: cameras/box.json:2: lense is no field known here, and is left out; did you mean lenses?.", kit.remark(Kit.Sort.CAMERAS, "box"));
+        assertEquals("", kit.remark(Kit.Sort.STOCKS, "cn400"));
+        assertEquals("", kit.remark(Kit.Sort.STOCKS, "velvet"));
     }
 
     /** No name from a prompt becomes a path. */

@@ -195,6 +195,20 @@ class ProfileReaderTest {
     }
 
     /** A dial that goes on to minutes is written in seconds, the only form that a profile has. */
+    /** 0.02 mm is what a careful eye asks for on small film; without the field it is the diagonal / 1500: 0.0288 mm. */
+    @Test
+    void aCameraMayCarryItsOwnCircleOfConfusion() {
+        String text = "{\"name\": \"Box\", \"frameSize\": \"24x36\", \"frames\": {\"135\": 36}CIRCLE}";
+        Camera own = ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": 0.02")).profile().orElseThrow();
+        assertEquals(0.02, own.circleOfConfusionMm());
+        assertEquals(Optional.of(own), ProfileJson.camera("box", "again", ProfileJson.of(own)).profile());
+        assertEquals(0.0288, ProfileReader.camera("box", "box", text.replace("CIRCLE", "")).profile().orElseThrow().circleOfConfusionMm(), 0.0001);
+        for (String wrong : List.of("0", "1.1", "\"0.02\"")) {
+            assertEquals(List.of("box:1: circleOfConfusionMm is a number from 0.001 to 1"),
+                    ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": " + wrong)).problems());
+        }
+    }
+
     @Test
     void aDialOfMinutesComesBackEqual() {
         Camera camera = camera(CAMERA.replace("\"step\": \"full\", \"longest\": \"1s\", \"fastest\": \"1/500\"", "\"marks\": [\"120s\", \"90s\", \"1/300\"]"))

@@ -25,7 +25,7 @@ class FilterLinesTest {
     @CsvSource(delimiter = '|', value = {
         "filter yellow | On 645: yellow takes 1 stop (2x).",
         "filter yellow and nd0.9 | On 645: yellow takes 1 stop (2x), nd0.9 takes 3 stops (7.9x), together 4 stops.",
-        "filter 3x | On 645: 3x takes 1.6 stops.",
+        "filter 3x | On 645: 3x = 1.6 stops.",
         "filter +1.5 | On 645: a filter takes 1.5 stops (2.8x).",
         "filter nd1000 | On 645: nd1000 takes 10 stops (1000x).",
         "filter off | No filter on 645."})

@@ -51,7 +51,7 @@ class SettingInHandTest {
     void withNoSuggestionWithinAStopTheSettingStaysAndTheAnswerSaysThat() {
         Shooting shooting = Shooting.medium("set 4 125");
         // EV 17 at EI 200: f/22 and 1/1000 is EV 19 - 1 = 18 there, a stop over; EV 20 lies two stops beyond the rings.
-        assertEquals("EV 20.0 at ISO 100, incident, just now. No setting comes within a stop; the one in hand stays, 10.0 over.", shooting.type("m ev20"));
+        assertEquals("EV 20.0 at ISO 100, incident, just now. No setting comes within a stop; the one in hand stays, 10.0 over. What would fit: nd128 brings f/4 1/1000; why says more.", shooting.type("m ev20"));
         assertEquals("f/4 1/125", shooting.pair());
         assertTrue(shooting.warnings().contains("out-of-range"));
     }

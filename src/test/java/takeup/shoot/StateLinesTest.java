@@ -70,13 +70,15 @@ class StateLinesTest {
     // Factor = (draw / focal length)^2, (1 + magnification)^2: reference/README.md, formulas, extension.
     @ParameterizedTest(name = "{0} takes {1} stops")
     @CsvSource({"ext 110mm,0.918865", "ext 110 mm,0.918865", "ext 160mm,2", "tube 30mm,0.918863", "tube 80mm,2", "mag 0.5,1.169925", "mag 1,2", "mag 1:2,1.169925",
-        "ext 80mm,0", "ext off,0", "tube off,0", "mag off,0"})
+        "ext 80mm,0", "ext off,0", "tube off,0", "mag off,0",
+        // m = focal / (distance - focal), same place: 80 / 420 at 0.5 m, 1 at 0.16 m, 80 / 224.8 at a foot (80 mm).
+        "mag 0.5m,0.503078", "mag 0.16m,2", "mag 1ft,0.878442"})
     void anExtensionIsSaidAsDrawTubeOrMagnification(String line, double stops) {
         assertEquals(stops, Shooting.medium("tube 10mm", line).setting().extensionStops(), 1e-4);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ext 50mm", "ext 110", "tube 30", "mag 0", "mag 51", "mag 50mm", "ext", "tube", "mag", "tube 0mm", "ext 6000mm", "mag 1:0", "ext on"})
+    @ValueSource(strings = {"ext 50mm", "ext 110", "tube 30", "mag 0", "mag 51", "mag 50mm", "ext", "tube", "mag", "tube 0mm", "ext 6000mm", "mag 1:0", "ext on", "mag 0.08m", "mag 0.05m", "mag 0m"})
     void anExtensionThatCannotBeIsRefused(String line) {
         Shooting.medium("tube 10mm").refused(line);
     }

@@ -40,7 +40,7 @@ class WarningLinesTest {
         says(shooting, "m ev12", "");
         says(shooting, "push 1", "push-mismatch");
         says(shooting, "normal", "");
-        says(shooting, "flash on", "");
+        says(shooting, "flash on", "flash-voltage");
         says(shooting, "5.6 250", "sync-speed");
         says(shooting, "flash off", "");
         says(shooting, "5.6 8", "dense hand-held");

@@ -1,0 +1,92 @@
+package takeup.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Reciprocity;
+import takeup.exposure.Stops;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.kit.Kit;
+import takeup.kit.ProfileJson;
+import takeup.kit.Stock;
+
+/** {@code takeup stock KEY}: what is known about a film, its long exposures as a table and as a curve. */
+final class StockCommand {
+    private static final double[] TIMES = {1, 2, 4, 8, 15, 30, 60, 120, 240};
+
+    private final Commands commands;
+
+    StockCommand(Commands commands) {
+        this.commands = commands;
+    }
+
+    int run(String key, boolean json) {
+        Kit kit = commands.kit();
+        Stock stock = kit.stock(key).orElseThrow(() -> new Commands.Unfit(2, kit.whyNot(Kit.Sort.STOCKS, key)));
+        kit.problems(Kit.Sort.STOCKS, key).forEach(commands.out()::error);
+        if (json) {
+            commands.out().raw(JsonText.pretty(json(stock)));
+        } else {
+            words(stock).forEach(commands.out()::line);
+            source(stock.key()).ifPresent(it -> commands.out().line("source of the long exposures: " + it));
+        }
+        return 0;
+    }
+
+    /** The source that the profile names for its reciprocity; the stock itself carries numbers alone. */
+    private Optional<String> source(String key) {
+        ProfileShelf shelf = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles());
+        try {
+            return shelf.file(Kit.Sort.STOCKS, key).isPresent() && JsonText.read(shelf.file(Kit.Sort.STOCKS, key).get().text()) instanceof Json.Obj file
+                    && file.field("reciprocity").orElse(file) instanceof Json.Obj inner && file.field("reciprocity").isPresent()
+                    && inner.field("source").orElse(inner) instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty();
+        } catch (JsonText.NotJson e) {
+            return Optional.empty();
+        }
+    }
+
+    private Json.Obj json(Stock stock) {
+        Reciprocity film = stock.reciprocity();
+        List<Json> rows = new ArrayList<>();
+        for (double metered : TIMES) {
+            rows.add(Json.object().and("meteredSeconds", metered).and("correctedSeconds", film.corrected(metered)).and("openStops", film.openStops(metered))
+                    .and("developmentPercent", film.developmentPercent(metered)).and("beyond", film.beyond(metered)));
+        }
+        return Json.object().and("stock", stock.key()).and("profile", ProfileJson.of(stock)).and("reciprocitySource", source(stock.key())).and("reciprocityTable", rows);
+    }
+
+    private static List<String> words(Stock stock) {
+        List<String> lines = new ArrayList<>();
+        lines.add(stock.name() + " (" + stock.key() + "): " + stock.kind() + ", " + stock.process());
+        lines.add("box speed " + stock.boxSpeed() + ", usually rated " + stock.usualIndex() + ", sold in "
+                + String.join(", ", stock.filmSizes().stream().map(Object::toString).toList()));
+        lines.add("bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
+        lines.add("");
+        Reciprocity film = stock.reciprocity();
+        lines.add(pad("metered", 10) + pad("set", 10) + pad("or open", 12) + "develop");
+        boolean guess = false;
+        for (double metered : TIMES) {
+            OptionalDouble corrected = film.corrected(metered);
+            OptionalDouble open = film.openStops(metered);
+            OptionalDouble change = film.developmentPercent(metered);
+            guess |= film.beyond(metered);
+            lines.add((pad(ExposureTime.words(metered), 10) + pad(corrected.isPresent() ? ExposureTime.words(corrected.getAsDouble()) : "none", 10)
+                    + pad(open.isPresent() ? Stops.words(open.getAsDouble()) : "", 12)
+                    + (change.isPresent() ? Plain.decimals(change.getAsDouble(), 0) + " %" : "") + (film.beyond(metered) ? "  *" : "")).stripTrailing());
+        }
+        if (guess) {
+            lines.add("* past the last published point: a guess");
+        }
+        lines.add("");
+        lines.addAll(ReciprocityCurve.of(film));
+        return lines;
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,194 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.exposure.Aperture;
+import takeup.exposure.FlashLight;
+import takeup.exposure.GuideNumber;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.kit.Camera;
+import takeup.kit.Hold;
+import takeup.kit.Json;
+import takeup.kit.Warning;
+import takeup.roll.Change;
+import takeup.roll.Film;
+import takeup.roll.Verdict;
+
+/** Flash: {@code flash on}, guide numbers ({@code flash gn36m 3m 1/4}) and the flash meter's aperture ({@code m flash 8}). */
+final class FlashLines {
+    private final Interpreter in;
+
+    FlashLines(Interpreter in) {
+        this.in = in;
+    }
+
+    Outcome read(List<String> words) {
+        if (words.isEmpty()) {
+            throw new Refusal("flash is on or off, or a guide number with the distance: flash gn36 3m 1/4");
+        }
+        return words.get(0).startsWith("gn") ? guided(joined(words)) : switched(Interpreter.one("flash", words, "flash on, flash gn36 3m"));
+    }
+
+    private Outcome switched(String value) {
+        Camera camera = in.camera();
+        boolean on = StateWords.onOrOff("flash", value);
+        List<Entry> entries = new ArrayList<>(List.of(new Entry.OnDay(new DayEvent.Changed(camera.key(), in.s.inHand(camera).with(Change.flash(on))))));
+        List<Warning> warnings = on ? caution(camera, entries) : List.of();
+        Situation after = in.after(entries);
+        return in.does(entries, after, in.state(after, camera.key() + ": flash " + value + ".", warnings), List.of());
+    }
+
+    /** The caution about old units, once ever on a camera; that it was given is written down. */
+    private List<Warning> caution(Camera camera, List<Entry> entries) {
+        if (in.s.day().flashed().contains(camera.key())) {
+            return List.of();
+        }
+        entries.add(new Entry.OnDay(new DayEvent.FlashCautioned(camera.key())));
+        return List.of(new Warning(Warning.Code.FLASH_VOLTAGE, "old flash units can put a high voltage on the contacts: keep to the limit that the maker of "
+                + camera.name() + " gives"));
+    }
+
+    /** {@code gn 36 m} becomes {@code gn36m}. */
+    private static List<String> joined(List<String> words) {
+        List<String> out = new ArrayList<>();
+        for (String word : words) {
+            String before = out.isEmpty() ? "" : out.get(out.size() - 1);
+            boolean number = before.equals("gn");
+            boolean unit = before.startsWith("gn") && before.length() > 2 && Tokens.isDigit(before.charAt(before.length() - 1)) && (word.equals("m") || word.equals("ft"));
+            if (number || unit) {
+                out.set(out.size() - 1, before + word);
+            } else {
+                out.add(word);
+            }
+        }
+        return out;
+    }
+
+    private Outcome guided(List<String> words) {
+        Camera camera = in.camera();
+        Film film = in.roll().film();
+        OptionalDouble power = OptionalDouble.empty();
+        Optional<Token> distance = Optional.empty();
+        List<String> heads = new ArrayList<>();
+        for (int at = 0; at < words.size(); at++) {
+            String word = words.get(at);
+            if (word.startsWith("gn")) {
+                heads.add(word);
+                continue;
+            }
+            boolean said = word.equals("power");
+            if (said && at + 1 == words.size()) {
+                throw new Refusal("which power? such as power 1/4");
+            }
+            String value = said ? words.get(++at) : word;
+            Token token = Tokens.token(value);
+            if (token.is(Token.Kind.METRES) && !said) {
+                if (distance.isPresent()) {
+                    throw new Refusal("two distances: " + distance.get().text() + " and " + value);
+                }
+                FrameWords.distance(token);
+                distance = Optional.of(token);
+            } else if (said || value.indexOf('/') >= 0) {
+                if (power.isPresent()) {
+                    throw new Refusal("two powers in one line; " + value + " is one too many");
+                }
+                power = OptionalDouble.of(power(value));
+            } else {
+                throw new Refusal(value + " is no part of a flash line: flash gn36 3m 1/4");
+            }
+        }
+        InHand before = in.s.inHand(camera);
+        OptionalDouble metres = distance.isPresent() ? OptionalDouble.of(distance.get().value()) : before.setting().distanceM();
+        if (metres.isEmpty()) {
+            throw new Refusal("how far is it from the flash to the subject? flash " + heads.get(0) + " 3m");
+        }
+        Optional<Token> unit = distance;
+        GuideNumber guide = heads.size() > 9 ? none("more than nine heads") : together(heads.stream().map(it -> head(it, unit)).toList());
+        double exact = guide.fNumber(film.index(), power.orElse(1), metres.getAsDouble());
+        FlashLight flash = new FlashLight(new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), in.line, in.now);
+        InHand inHand = before.with(Change.flash(true));
+        inHand = distance.isPresent() ? inHand.with(Change.distance(metres.getAsDouble())) : inHand;
+        String far = distance.isPresent() && distance.get().text().endsWith("ft") ? Plain.digits(metres.getAsDouble() / GuideNumber.FOOT, 3) + " ft"
+                : Plain.digits(metres.getAsDouble(), 3) + " m";
+        return lit(flash, camera, film, inHand, "Flash at EI " + film.index() + ": " + flash.aperture() + " at " + far + ": set ", new ArrayList<>());
+    }
+
+    /** A part of full power: {@code 1/4}, or {@code 0.25} behind the word. */
+    private static double power(String word) {
+        int slash = word.indexOf('/');
+        Optional<Double> above = Tokens.number(slash < 0 ? word : word.substring(0, slash));
+        Optional<Double> below = slash < 0 ? Optional.of(1.0) : Tokens.number(word.substring(slash + 1));
+        double power = above.isPresent() && below.isPresent() && below.get() > 0 ? above.get() / below.get() : 0;
+        if (!(power >= 1 / 4096.0 && power <= 1)) {
+            throw new Refusal(word + " is no power: a part of full power, above 0 and up to 1, such as 1/4");
+        }
+        return power;
+    }
+
+    /** One head; its unit is said outright, or is that of the distance on the line. */
+    private static GuideNumber head(String word, Optional<Token> distance) {
+        boolean feet = word.endsWith("ft");
+        boolean metres = !feet && word.endsWith("m");
+        String number = word.substring(2, word.length() - (feet ? 2 : metres ? 1 : 0));
+        double value = Tokens.number(number).orElseThrow(() -> new Refusal(word + " is no guide number: gn36m for metres, gn118ft for feet"));
+        if (!feet && !metres && distance.isEmpty()) {
+            throw new Refusal(word + " could be for metres or for feet: " + word + "m or " + word + "ft");
+        }
+        boolean inFeet = feet || !metres && distance.orElseThrow().text().endsWith("ft");
+        if (!(value > 0 && value * (inFeet ? GuideNumber.FOOT : 1) <= 500)) {
+            return none(word);
+        }
+        return inFeet ? GuideNumber.inFeet(value) : new GuideNumber(value);
+    }
+
+    private static GuideNumber together(List<GuideNumber> heads) {
+        double sum = heads.stream().mapToDouble(it -> it.metres() * it.metres()).sum();
+        return Math.sqrt(sum) <= 500 ? GuideNumber.together(heads) : none("all heads together");
+    }
+
+    private static GuideNumber none(String what) {
+        throw new Refusal(what + " is no guide number that there is: above 0 and up to 500 in metres");
+    }
+
+    /** What a flash meter said. */
+    Outcome measured(Reading reading, List<Entry> entries) {
+        Camera camera = in.camera();
+        Film film = in.roll().film();
+        FlashLight flash = new FlashLight(reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), in.line, in.now);
+        return lit(flash, camera, film, in.s.inHand(camera), words(flash) + ". Set: ", entries);
+    }
+
+    private Outcome lit(FlashLight flash, Camera camera, Film film, InHand before, String words, List<Entry> entries) {
+        entries.add(new Entry.OnDay(new DayEvent.FlashLit(flash)));
+        InHand inHand = before;
+        String text = words.substring(0, words.length() - 6).strip();
+        if (before.setting().lens().isPresent()) {
+            double asked = Verdict.path(film, before.setting()).flashError(flash, Aperture.literal(1));
+            Aperture nearest = before.hold().flatMap(Hold::aperture).orElseGet(() -> before.setting().lens().get().ring().nearest(asked));
+            inHand = before.with(Change.aperture(nearest));
+            text = words + nearest + ", " + Stops.error(asked - nearest.stops()) + (before.setting().flash() ? "" : "; flash on counts it") + ".";
+        }
+        if (!inHand.equals(in.s.inHand(camera)) || before.setting().lens().isPresent()) {
+            entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
+        }
+        List<Warning> warnings = in.loud(caution(camera, entries));
+        Situation after = in.after(entries);
+        Json.Obj fields = State.json(after).and("flashLight", flash.aperture()).and("ambientStops", Asking.exact(State.ambient(after)));
+        return in.does(entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());
+    }
+
+    /** How far the light that is there anyway lies under or over the setting in hand; empty while one of the two readings is missing. */
+    static String ambientWords(Situation s) {
+        OptionalDouble ambient = State.ambient(s);
+        return ambient.isEmpty() ? "" : " Ambient light alone: " + Stops.error(ambient.getAsDouble()) + ".";
+    }
+
+    static String words(FlashLight flash) {
+        return "Flash: " + flash.aperture() + " at " + flash.index();
+    }
+}
