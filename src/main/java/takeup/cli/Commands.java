@@ -27,7 +27,7 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     @Spec CommandSpec spec;
@@ -111,7 +111,7 @@ final class Commands implements Callable<Integer> {
             Object made = type == Line.class ? new Line(commands) : type == MeterIt.class ? new MeterIt(commands) : type == Rolls.class ? new Rolls(commands)
                     : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
                     : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
-                    : type == OneStock.class ? new OneStock(commands) : null;
+                    : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands) : null;
             return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
         }
     }
@@ -229,11 +229,14 @@ final class Commands implements Callable<Integer> {
         }
     }
 
-    @Command(name = "stock", description = "Prints what is known about a film, its long exposures as a table and as a curve.")
+    @Command(name = "stock", description = {"Prints what is known about a film, its long exposures as a table and as a curve.",
+        "stock new KEY writes a file to start one of your own from."})
     static final class OneStock implements Callable<Integer> {
         private final Commands commands;
-        @Parameters(paramLabel = "KEY", description = "The stock's key, such as bw400.")
-        String key;
+        @Parameters(paramLabel = "KEY", arity = "1..2", description = "The stock's key, such as bw400; or new and a key.")
+        List<String> words;
+        @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
+        String like;
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
@@ -241,9 +244,41 @@ final class Commands implements Callable<Integer> {
             this.commands = commands;
         }
 
-        @Override public Integer call() {
-            return new StockCommand(commands).run(key, json);
+        @Override public Integer call() throws IOException {
+            return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.STOCKS, words.get(1), Optional.ofNullable(like))
+                    : new StockCommand(commands).run(words.get(0), json);
         }
+    }
+
+    @Command(name = "camera", description = {"Prints what is known about a camera.", "camera new KEY writes a file to start one of your own from."})
+    static final class OneCamera implements Callable<Integer> {
+        private final Commands commands;
+        @Parameters(paramLabel = "KEY", arity = "1..2", description = "The camera's key, such as 645; or new and a key.")
+        List<String> words;
+        @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
+        String like;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+
+        OneCamera(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() throws IOException {
+            return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.CAMERAS, words.get(1), Optional.ofNullable(like))
+                    : new CameraCommand(commands).run(words.get(0), json);
+        }
+    }
+
+    private static boolean isNew(List<String> words, String like) {
+        boolean isNew = words.get(0).equals("new") && words.size() == 2;
+        if (!isNew && (words.size() == 2 || words.get(0).equals("new"))) {
+            throw new Unfit(2, words.get(0).equals("new") ? "new needs the key of the new one" : words.get(1) + " is one word too many");
+        }
+        if (!isNew && like != null) {
+            throw new Unfit(2, "--like goes with new");
+        }
+        return isNew;
     }
 
     @Command(name = "rolls", description = "Lists all rolls in the order of loading.")

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Advice;
@@ -65,12 +66,21 @@ final class MeterCommand {
         if (loss > 0) {
             out.line("filters and extension take " + Stops.words(loss));
         }
+        answer.asking().stock().ifPresent(it -> {
+            double rating = it.boxSpeed().stopsOver(answer.asking().index());
+            double bias = answer.asking().setting().biasStops();
+            out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair");
+        });
         Advice advice = answer.advice();
         for (int i = 0; i < advice.suggestions().size(); i++) {
             Suggestion row = advice.suggestions().get(i);
             List<String> parts = new ArrayList<>();
             row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
             row.overBoxStops().ifPresent(it -> parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
+            if (row.correctedSeconds().isPresent() && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
+                parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs " + ExposureTime.words(row.correctedSeconds().getAsDouble())
+                        + row.openStops().stream().mapToObj(it -> ", or open " + Stops.words(it)).findFirst().orElse(""));
+            }
             row.depth().ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
                     + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
             row.warnings().forEach(it -> parts.add(it.code().toString()));
@@ -82,6 +92,10 @@ final class MeterCommand {
         }
         advice.bestOne().ifPresent(it -> it.warnings().forEach(warning -> warn(out, warning)));
         answer.warnings().forEach(it -> warn(out, it));
+    }
+
+    private static String side(double stops) {
+        return Stops.error(stops).equals("right") ? "0" : Stops.tenths(stops) + (stops > 0 ? " more" : " less");
     }
 
     private static void warn(Out out, Warning warning) {

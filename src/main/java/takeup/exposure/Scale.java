@@ -28,13 +28,11 @@ public enum Scale {
             + "/60 /80 /100 /125 /160 /200 /250 /320 /400 /500 /640 /800 /1000 /1250 /1600 /2000 /2500 /3200 /4000 /5000 "
             + "/6400 /8000");
 
-    private final int parts;
     private final List<Aperture> apertures;
     private final double[] otherPrints;
     private final List<ExposureTime> times;
 
     Scale(int parts, double firstAv, double[] fNumbers, double[] otherPrints, double firstTv, String times) {
-        this.parts = parts;
         this.otherPrints = otherPrints;
         List<Aperture> apertureMarks = new ArrayList<>();
         for (int i = 0; i < fNumbers.length; i++) {
@@ -51,11 +49,6 @@ public enum Scale {
             from = end < 0 ? times.length() + 1 : end + 1;
         }
         this.times = List.copyOf(timeMarks);
-    }
-
-    /** How many marks make a stop: 1, 2 or 3. */
-    public int parts() {
-        return parts;
     }
 
     /** All apertures of the scale, widest first. */

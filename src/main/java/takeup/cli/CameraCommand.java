@@ -1,0 +1,50 @@
+package takeup.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.kit.Camera;
+import takeup.kit.JsonText;
+import takeup.kit.Kit;
+import takeup.kit.Lens;
+import takeup.kit.ProfileJson;
+import takeup.kit.Shutter;
+
+/** {@code takeup camera KEY}: what is known about a camera. */
+final class CameraCommand {
+    private final Commands commands;
+
+    CameraCommand(Commands commands) {
+        this.commands = commands;
+    }
+
+    int run(String key, boolean json) {
+        Kit kit = commands.kit();
+        Camera camera = kit.camera(key).orElseThrow(() -> new Commands.Unfit(2, kit.whyNot(Kit.Sort.CAMERAS, key)));
+        kit.problems(Kit.Sort.CAMERAS, key).forEach(commands.out()::error);
+        if (json) {
+            commands.out().raw(JsonText.pretty(ProfileJson.of(camera).and("key", camera.key())));
+        } else {
+            words(camera).forEach(commands.out()::line);
+        }
+        return 0;
+    }
+
+    private static List<String> words(Camera camera) {
+        List<String> lines = new ArrayList<>();
+        lines.add(camera.name() + " (" + camera.key() + "): " + camera.frameSize());
+        camera.frames().forEach((size, count) -> lines.add(count + " frames on " + size));
+        if (!camera.backs().isEmpty()) {
+            lines.add("backs " + String.join(", ", camera.backs()));
+        }
+        lines.add(camera.shutter().map(CameraCommand::dial).orElse("sets its times itself"));
+        camera.syncTime().ifPresent(it -> lines.add("flash up to " + it));
+        for (Lens lens : camera.lenses()) {
+            lines.add("lens " + lens.key() + ": " + lens.name() + ", " + lens.focalWords() + ", " + lens.ring().widest() + " to " + lens.ring().narrowest());
+        }
+        return lines;
+    }
+
+    private static String dial(Shutter shutter) {
+        return "times " + shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? ", bulb" : "");
+    }
+}

@@ -1,0 +1,78 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.journal.Folders;
+import takeup.journal.Trouble;
+import takeup.kit.Kit;
+import takeup.kit.ProfileReader;
+
+/** Writes a starting file for a stock or a camera of the photographer's own: its notes say what each field may be. */
+final class NewProfile {
+    private static final String STOCK = """
+            {"note": "Change what is in quotes and the numbers; takeup check says whether the file is right.",
+             "name": "My stock %1$s",
+             "kind": "colour-negative",
+             "process": "C-41",
+             "boxSpeed": 400,
+             "usualEI": 400,
+             "filmSizes": ["135", "120"],
+             "latitude": {"note": "stops of less and of more light that it bears, 0 to 10; an opinion: say whose in source",
+              "underStops": 1, "overStops": 2, "source": "to be filled in"},
+             "reciprocity": {"note": "none (upToSeconds), power (exponent, fromSeconds), table (points: [metered s, corrected s], first [t, t]), stops (points: [s, stops to open], first [t, 0])",
+              "model": "none", "upToSeconds": 1, "source": "the maker's sheet: to be filled in"},
+             "source": "kind is one of colour-negative, bw-negative, colour-reversal, bw-reversal; process as the lab calls it; usualEI is how you rate it"}
+            """;
+    private static final String CAMERA = """
+            {"note": "Change what is in quotes and the numbers; takeup check says whether the file is right.",
+             "name": "My camera %1$s",
+             "frameSize": "24x36",
+             "frames": {"note": "how many frames each film size gives by this camera's own counter", "135": 36},
+             "times": {"note": "step is full, half or third; or marks instead, as engraved: [\\"1s\\", \\"1/2\\", \\"1/5\\"]",
+              "step": "full", "longest": "1s", "fastest": "1/1000", "bulb": true},
+             "syncTime": "1/60",
+             "lenses": [
+              {"note": "a zoom has two focal lengths: [28, 90]; an irregular ring has marks: [3.5, 4, 5.6] instead of the step and its ends",
+               "key": "50", "name": "50mm f/1.8", "focalMm": 50, "widest": 1.8, "narrowest": 16, "step": "full"}],
+             "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
+            """;
+
+    private final Commands commands;
+
+    NewProfile(Commands commands) {
+        this.commands = commands;
+    }
+
+    /** Writes the file; an existing one is never touched. A camera may start as a copy of another one. */
+    int write(Kit.Sort sort, String typed, Optional<String> like) throws IOException {
+        String one = sort == Kit.Sort.STOCKS ? "stock" : "camera";
+        String key = typed.toLowerCase(Locale.ROOT);
+        if (!ProfileReader.isKey(key) || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
+            throw new Commands.Unfit(2, typed + " is no key: letters, digits, - and _, and no film size");
+        }
+        Path path = commands.folder().resolve("profiles").resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json");
+        if (Files.exists(path)) {
+            throw new Commands.Unfit(1, path + " is there already and is not touched");
+        }
+        String text = like.isPresent() ? copy(sort, like.get()) : (sort == Kit.Sort.STOCKS ? STOCK : CAMERA).replace("%1$s", key);
+        try (Disk held = Disk.take(commands.archive())) {
+            Folders.replace(held.archive().folder().resolve("profiles").resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json"),
+                    text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new Commands.Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
+        }
+        commands.out().line(path + " is a " + one + " to start from: change it, then type " + (sort == Kit.Sort.STOCKS ? "load " : "cam ") + key);
+        return 0;
+    }
+
+    private String copy(Kit.Sort sort, String like) {
+        ProfileShelf shelf = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles());
+        return shelf.file(sort, like.toLowerCase(Locale.ROOT)).filter(it -> it.problem().isEmpty()).map(Kit.File::text)
+                .orElseThrow(() -> new Commands.Unfit(2, commands.kit().whyNot(sort, like)));
+    }
+}
