@@ -20,11 +20,7 @@ public final class Plain {
 
     /** Exactly so many decimals, halves away from zero: {@code decimals(0.25, 1)} is {@code 0.3}. A zero carries no sign. */
     public static String decimals(double value, int places) {
-        String text = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
-        if (text.startsWith("-") && isZero(text)) {
-            return text.substring(1);
-        }
-        return text;
+        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** At most so many significant digits, trailing zeros dropped: {@code digits(12.3456, 3)} is {@code 12.3}. */
@@ -38,15 +34,5 @@ public final class Plain {
             return value;
         }
         return BigDecimal.valueOf(value).round(new MathContext(significant, RoundingMode.HALF_UP)).doubleValue();
-    }
-
-    private static boolean isZero(String text) {
-        for (int at = 0; at < text.length(); at++) {
-            char c = text.charAt(at);
-            if (c >= '1' && c <= '9') {
-                return false;
-            }
-        }
-        return true;
     }
 }
