@@ -39,14 +39,20 @@ final class StockCommand {
 
     /** The source that the profile names for its reciprocity; the stock itself carries numbers alone. */
     private Optional<String> source(String key) {
-        ProfileShelf shelf = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles());
+        Optional<Kit.File> file = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles()).file(Kit.Sort.STOCKS, key);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
         try {
-            return shelf.file(Kit.Sort.STOCKS, key).isPresent() && JsonText.read(shelf.file(Kit.Sort.STOCKS, key).get().text()) instanceof Json.Obj file
-                    && file.field("reciprocity").orElse(file) instanceof Json.Obj inner && file.field("reciprocity").isPresent()
-                    && inner.field("source").orElse(inner) instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty();
+            return inside(JsonText.read(file.get().text()), "reciprocity").flatMap(it -> inside(it, "source"))
+                    .flatMap(it -> it instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty());
         } catch (JsonText.NotJson e) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<Json> inside(Json json, String field) {
+        return json instanceof Json.Obj object ? object.field(field) : Optional.empty();
     }
 
     private Json.Obj json(Stock stock) {

@@ -10,8 +10,8 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import takeup.ShippedShelf;
 import takeup.kit.Kit;
 import takeup.shoot.Interpreter;
 import takeup.shoot.Outcome;
@@ -33,7 +33,7 @@ class ReadmeScreenTest {
 
     private static String drawn() {
         OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:12:00+02:00");
-        Situation situation = Situation.of(new Kit(new Shelf()), List.of(), Optional.empty(), Set.of());
+        Situation situation = Situation.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
         for (String line : DAY) {
             Outcome outcome = Interpreter.read(situation, line, now, "R");
             if (!(outcome instanceof Outcome.Does does)) {
@@ -43,29 +43,5 @@ class ReadmeScreenTest {
         }
         Shoot shoot = Shoot.begin(situation, new Shoot.Settings("R", "here", Optional.empty()), "dark", List.of(), now.plusMinutes(4), 0);
         return Screen.render(shoot, 80, 24).text();
-    }
-
-    /** The shipped profiles. */
-    private record Shelf() implements Kit.Shelf {
-        private static Path folder(Kit.Sort sort) {
-            return Path.of("profiles", sort.name().toLowerCase(java.util.Locale.ROOT));
-        }
-
-        @Override public List<String> keys(Kit.Sort sort) {
-            try (Stream<Path> files = Files.list(folder(sort))) {
-                return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
-            } catch (IOException e) {
-                throw new java.io.UncheckedIOException(e);
-            }
-        }
-
-        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
-            Path path = folder(sort).resolve(key + ".json");
-            try {
-                return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
-            } catch (IOException e) {
-                throw new java.io.UncheckedIOException(e);
-            }
-        }
     }
 }

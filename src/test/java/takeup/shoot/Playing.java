@@ -1,18 +1,13 @@
 package takeup.shoot;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
+import takeup.ShippedShelf;
 import takeup.kit.Kit;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -22,8 +17,7 @@ import takeup.roll.RollId;
  * of the outside, at once, late, or with a refusal.
  */
 public final class Playing {
-    private static final Path PROFILES = Path.of("profiles");
-    private static final Kit KIT = new Kit(new Folder());
+    private static final Kit KIT = new Kit(new ShippedShelf());
     /** Milliseconds between two keys of somebody who types. */
     private static final int BETWEEN = 150;
 
@@ -42,26 +36,6 @@ public final class Playing {
 
     private Playing(Optional<String> readOnly, List<String> problems) {
         shoot = Shoot.begin(Situation.of(KIT, List.of(), Optional.empty(), Set.of()), new Shoot.Settings("R", "the data folder", readOnly), "dark", problems, now, ticks);
-    }
-
-    /** The shipped profiles on their shelf. */
-    private record Folder() implements Kit.Shelf {
-        @Override public List<String> keys(Kit.Sort sort) {
-            try (Stream<Path> files = Files.list(PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)))) {
-                return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
-            Path path = PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json");
-            try {
-                return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
     }
 
     /** A first start, and these lines typed. */

@@ -1,17 +1,12 @@
 package takeup.shoot;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
+import takeup.ShippedShelf;
 import takeup.day.InHand;
 import takeup.kit.Json;
 import takeup.kit.Kit;
@@ -22,32 +17,10 @@ import takeup.roll.Setting;
 
 /** A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did is looked at. */
 final class Shooting {
-    private static final Path PROFILES = Path.of("profiles");
-
-    private Situation situation = Situation.of(new Kit(new Folder()), List.of(), Optional.empty(), Set.of());
+    private Situation situation = Situation.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
     private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00+02:00");
     private Optional<Outcome.Asked> question = Optional.empty();
     private Outcome.Answer last = new Outcome.Answer("", "", Json.object(), List.of());
-
-    /** The shipped profiles on their shelf. */
-    private record Folder() implements Kit.Shelf {
-        @Override public List<String> keys(Kit.Sort sort) {
-            try (Stream<Path> files = Files.list(PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)))) {
-                return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-
-        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
-            Path path = PROFILES.resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json");
-            try {
-                return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-    }
 
     /** Nothing typed yet but these lines. */
     static Shooting of(String... lines) {
