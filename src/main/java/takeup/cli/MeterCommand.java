@@ -69,7 +69,8 @@ final class MeterCommand {
         answer.asking().stock().ifPresent(it -> {
             double rating = it.boxSpeed().stopsOver(answer.asking().index());
             double bias = answer.asking().setting().biasStops();
-            out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair");
+            out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair"
+                    + State.habit(answer.light()).map(how -> "; " + how).orElse(""));
         });
         Advice advice = answer.advice();
         for (int i = 0; i < advice.suggestions().size(); i++) {

@@ -245,8 +245,11 @@ final class Pieces {
         return tenths.equals("0.0") ? "at box" : tenths + (stops > 0 ? " over" : " under");
     }
 
-    /** The sum in words: stops above box speed, and what it is made of. */
-    static Optional<String> sum(Situation s) {
+    /**
+     * The sum in words: stops above box speed, and the habits that it is made of. What adds nothing is left out; where room is
+     * short the way of reading goes first.
+     */
+    static Optional<String> sum(Situation s, int room) {
         OptionalDouble error = State.errorInHand(s);
         if (error.isEmpty() || s.roll().isEmpty()) {
             return Optional.empty();
@@ -255,13 +258,21 @@ final class Pieces {
         double rating = roll.film().stock().boxSpeed().stopsOver(roll.film().index());
         double bias = s.inHand().setting().biasStops();
         double sum = rating + bias + error.getAsDouble();
-        return Optional.of(signless(sum) + (Stops.tenths(sum).equals("0.0") ? "" : " box") + " = rating " + side(rating) + (bias == 0 ? "" : ", bias " + side(bias))
-                + ", error " + side(error.getAsDouble()));
+        List<String> parts = new ArrayList<>();
+        part("rating", rating, parts);
+        part("bias", bias, parts);
+        part("error", error.getAsDouble(), parts);
+        String text = signless(sum) + (Stops.tenths(sum).equals("0.0") ? "" : " box") + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
+        String habit = s.inHand().setting().flash() ? "" : s.day().light().flatMap(State::habit).map(it -> (parts.isEmpty() ? ": " : ", ") + it).orElse("");
+        String fits = Width.of(text + habit) <= room ? text + habit : text;
+        return Optional.of(Width.of(fits) <= room ? fits : fits.replace(",", ""));
     }
 
-    private static String side(double stops) {
+    private static void part(String name, double stops, List<String> into) {
         String tenths = Stops.tenths(stops);
-        return tenths.equals("0.0") ? "0" : tenths + (stops > 0 ? " more" : " less");
+        if (!tenths.equals("0.0")) {
+            into.add(name + " " + tenths + (stops > 0 ? "" : " less"));
+        }
     }
 
     /**

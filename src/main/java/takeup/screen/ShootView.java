@@ -239,7 +239,7 @@ final class ShootView {
             }
             int below = row + (fits && high > 1 ? 6 : 3);
             grid.put(right, below, Width.cut(errorWords(), columns - right), Look.STRONG);
-            Pieces.sum(s).ifPresent(it -> grid.put(right, below + 1, Width.cut(it, columns - right), Look.NORMAL));
+            Pieces.sum(s, columns - right).ifPresent(it -> grid.put(right, below + 1, Width.cut(it, columns - right), Look.NORMAL));
         }
     }
 

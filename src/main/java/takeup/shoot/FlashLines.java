@@ -7,13 +7,16 @@ import java.util.OptionalDouble;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.GuideNumber;
+import takeup.exposure.Light;
 import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.Json;
+import takeup.kit.Shutter;
 import takeup.kit.Warning;
 import takeup.roll.Change;
 import takeup.roll.Film;
@@ -180,6 +183,32 @@ final class FlashLines {
         Situation after = in.after(entries);
         Json.Obj fields = State.json(after).and("flashLight", flash.aperture()).and("ambientStops", Asking.exact(State.ambient(after)));
         return in.does(entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());
+    }
+
+    /** Whether a flash reading decides the aperture: flash is on, and both are known. */
+    static boolean leads(Situation s) {
+        return s.inHand().setting().flash() && s.inHand().setting().aperture().isPresent() && s.day().flash().isPresent();
+    }
+
+    /**
+     * The time beside a flash reading: the one in hand, but none that is faster than the sync, and none that gives the light
+     * that is there anyway too much. Empty on a camera without a dial.
+     */
+    static Optional<ExposureTime> besideFlash(Camera camera, Asking asking, Light light) {
+        if (camera.shutter().isEmpty()) {
+            return asking.setting().time();
+        }
+        Shutter shutter = camera.shutter().get();
+        ExposureTime sync = camera.syncTime().orElse(shutter.fastest());
+        ExposureTime time = asking.setting().time().filter(it -> !Stops.above(sync.stops(), it.stops())).orElse(sync);
+        Aperture aperture = asking.setting().aperture().orElseThrow();
+        boolean negative = asking.stock().map(it -> it.kind().isNegative()).orElse(true);
+        OptionalDouble wanted = asking.path().corrected(light.ev100(), aperture);
+        if (wanted.isEmpty() || !Stops.above(asking.path().error(light.ev100(), aperture, time), negative ? 2 / 3.0 : 1 / 3.0)) {
+            return Optional.of(time);
+        }
+        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), negative);
+        return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
     }
 
     /** How far the light that is there anyway lies under or over the setting in hand; empty while one of the two readings is missing. */

@@ -89,7 +89,9 @@ final class LightLines {
             Optional<Suggestion> best = withinAStop(advice);
             boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get().stock().orElseThrow()) && keepsHold(inHand);
             boolean nothingBetter = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
-            if (right || nothingBetter) {
+            if (FlashLines.leads(in.s)) {
+                chosen = besideFlash(light, asking.get(), entries, warnings);
+            } else if (right || nothingBetter) {
                 chosen = " The setting in hand stays: " + pair(inHand.setting().aperture(), inHand.setting().time()) + ", " + Stops.error(now.getAsDouble()) + ".";
                 best.filter(it -> !right).ifPresent(it -> warnings.addAll(it.warnings()));
             } else if (best.isPresent()) {
@@ -111,6 +113,20 @@ final class LightLines {
         String text = State.light(light, in.now) + "." + chosen + sharp(after, advice) + zones(reading, light, asking)
                 + (after.inHand().setting().flash() ? FlashLines.ambientWords(after) : "");
         return in.does(entries, after, new Outcome.Answer("light", text, fields(after, light, asking, advice, in.loud(warnings)), in.loud(warnings)), List.of());
+    }
+
+    /** While a flash reading leads, its aperture stays, and the time only as far as the flash and the light that is there need it. */
+    private String besideFlash(Light light, Asking asking, List<Entry> entries, List<Warning> warnings) {
+        Camera camera = in.camera();
+        InHand inHand = in.s.inHand(camera);
+        Optional<ExposureTime> time = FlashLines.besideFlash(camera, asking, light);
+        boolean stays = time.equals(inHand.setting().time());
+        if (!stays) {
+            entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.time(time.orElseThrow())))));
+        }
+        time.ifPresent(it -> Cautions.ofTime(it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
+        double flash = asking.path().flashError(in.s.day().flash().orElseThrow(), asking.setting().aperture().orElseThrow());
+        return (stays ? " The setting in hand stays: " : " Set: ") + pair(asking.setting().aperture(), time) + ", flash " + Stops.error(flash) + ".";
     }
 
     /** What is sharp at the aperture in hand, where a distance is known. */

@@ -29,6 +29,7 @@ final class Reasons {
                 others.add(pair(other) + " " + against(asking, other, best));
             }
         }
+        best.depth().ifPresent(it -> words.append("; sharp from ").append(State.depth(it)));
         return words + "." + (others.isEmpty() ? "" : " Beside it " + String.join(", ", others) + ".");
     }
 

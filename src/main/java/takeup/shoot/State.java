@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.InHand;
@@ -66,6 +67,23 @@ public final class State {
         return light.ev100() + " at ISO 100, " + light.method().word()
                 + (light.zone().isPresent() && light.zone().getAsInt() != 5 ? " on zone " + light.zone().getAsInt() : "")
                 + (light.spanStops().isPresent() ? ", span " + Stops.words(light.spanStops().getAsDouble()) : "") + ", " + age(light.at(), now);
+    }
+
+    /**
+     * How a light was read, where the way of reading is a habit that shifts exposures: {@code read low}, {@code zone 3},
+     * {@code camera meter}. Empty for an incident reading as it is.
+     */
+    public static Optional<String> habit(Light light) {
+        String kind = switch (light.method()) {
+            case CAMERA -> "camera meter";
+            case SKY -> "daylight rule";
+            case REFLECTED -> "reflected";
+            case SPOT -> "spot on zone " + light.zone().orElse(5);
+            case INCIDENT, LUX -> "";
+        };
+        List<String> typed = List.of(light.typed().toLowerCase(Locale.ROOT).split(" "));
+        String which = light.spanStops().isEmpty() ? "" : typed.contains("low") ? "read low" : typed.contains("high") ? "read high" : "";
+        return kind.isEmpty() && which.isEmpty() ? Optional.empty() : Optional.of(which + (kind.isEmpty() || which.isEmpty() ? "" : ", ") + kind);
     }
 
     /** How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}. */

@@ -84,6 +84,29 @@ class CautionsTest {
         assertEquals(code.isEmpty() ? List.of() : List.of(Warning.Code.named(code).orElseThrow()), found);
     }
 
+    /**
+     * The shipped cameras against the table flash_sync: with flash the slowest time of a row's limits is always right, the
+     * camera's own sync lies within them, and the next faster mark of its dial is told; a leaf shutter is told of at no time.
+     */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"'focal plane, simpler cameras',35", "'focal plane, mid-range',35af", "'focal plane, mid-range',pan", "'focal plane, large roll-film bodies',645",
+        "leaf shutter,66", "leaf shutter,67", "leaf shutter,69", "leaf shutter,half"})
+    void aShutterSyncsAsItsKindDoes(String shutter, String key) {
+        ReferenceTable.Row row = ReferenceTable.rows("flash_sync").filter(it -> it.text("shutter").equals(shutter)).findFirst().orElseThrow();
+        Camera camera = Shipped.camera(key);
+        List<ExposureTime> dial = camera.shutter().orElseThrow().marks();
+        if (row.text("typical_limit").startsWith("all speeds")) {
+            dial.forEach(it -> assertEquals(List.of(), ofTime(it, camera, 50, true, true)));
+            return;
+        }
+        List<Double> limits = Stream.of(row.text("typical_limit").split(" to ")).map(it -> 1 / Double.parseDouble(it.substring(2))).toList();
+        double sync = camera.syncTime().orElseThrow().seconds();
+        assertTrue(limits.get(0) >= sync && sync >= limits.get(limits.size() - 1), row + " against " + sync);
+        for (ExposureTime mark : dial) {
+            assertEquals(mark.seconds() < sync ? List.of(Warning.Code.SYNC_SPEED) : List.of(), ofTime(mark, camera, 50, true, true));
+        }
+    }
+
     /** More than half a stop past the fastest or longest mark, 2^-10.5 = 0.00069 s and 2^3.5 = 11.3 s; on a dial with bulb too. */
     @ParameterizedTest(name = "{0} s: {1}")
     @CsvSource({"0.00068,true", "0.00070,false", "11.2,false", "11.5,true", "1,false"})

@@ -50,6 +50,30 @@ class FactsTest {
         shows("right", Playing.medium("m 5.6 125", "set 5.6 125").shoot(), ALL);
     }
 
+    /** Rated 200 on a box of 400 is one stop; the way of reading is named where it is a habit that shifts exposures. */
+    @ParameterizedTest(name = "{0} after {1}: {2}")
+    @CsvSource(delimiter = '|', textBlock = """
+            m 5.6 125                 | set 5.6 60   | 2.0 over box: rating 1.0, error 1.0
+            m 5.6 125                 | set 5.6 500  | 1.0 under box: rating 1.0, error 2.0 less
+            m low ev 11 13            | bias 0       | 1.0 over box: rating 1.0, read low
+            m spot 9 z3               | bias 0       | 1.0 over box: rating 1.0, spot on zone 3
+            m camera 5.6 125          | bias 0       | 1.0 over box: rating 1.0, camera meter
+            m sky shade               | bias 0       | 1.0 over box: rating 1.0, daylight rule
+            m high ev 11 13           | fix roll @400 | 1.0 over box: error 1.0, read high
+            """)
+    void theSumNamesEachHabitThatAddsToIt(String reading, String then, String sum) {
+        Shoot shoot = Playing.medium(reading, then).shoot();
+        shows(sum, shoot, LARGE);
+        assertFalse(Screen.render(shoot, 120, 40).text().contains(sum + ","));
+    }
+
+    @Test
+    void allHabitsTogetherAreSaidInFullWhereThereIsRoom() {
+        Shoot shoot = Playing.medium("m reflected low ev 11 13", "bias +1").shoot();
+        shows("1.0 over box: rating 1.0 bias 1.0 error 1.0 less", shoot, LARGE.subList(0, 1));
+        shows("1.0 over box: rating 1.0, bias 1.0, error 1.0 less, read low, reflected", shoot, LARGE.subList(1, 2));
+    }
+
     @Test
     void theCounterIsDrawnLargeAndSoIsThePairToSet() {
         Shoot shoot = States.busy().shoot();

@@ -88,6 +88,29 @@ class GuideNumberLinesTest {
         assertFalse(Shooting.of("cam 645", "load cr100 @100").type("flash gn36 3m").contains("Ambient"));
     }
 
+    /**
+     * f/12 for f/11 is 0.2 over (2 log2(12 / 11.31) = 0.17). EV 6 at ISO 100 asks for 2 s at f/11 (Av 7); the sync 1/60 gives
+     * seven stops less. EV 13 at f/11 asks for 1/64 s, the mark 1/60. EV 15 lies two stops over at the sync, and no time helps.
+     */
+    @ParameterizedTest(name = "{0} and then EV {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            set 11        | 6  | Set: f/11 1/60, flash 0.2 over. Sharp | 7.0 under
+            set 11 60     | 6  | The setting in hand stays: f/11 1/60, flash 0.2 over. | 7.0 under
+            set 11 4s     | 9  | Set: f/11 1/4, flash 0.2 over. | right
+            set 11 1/8    | 6  | The setting in hand stays: f/11 1/8, flash 0.2 over. | 4.0 under
+            set 11 1/500  | 13 | Set: f/11 1/60, flash 0.2 over. | right
+            set 11 1/8    | 13 | Set: f/11 1/60, flash 0.2 over. | right
+            set 11 60     | 15 | The setting in hand stays: f/11 1/60, flash 0.2 over. | 2.0 over
+            """)
+    void beforeTheLightThatIsThereTheFlashKeepsItsAperture(String set, int ev, String said, String ambient) {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "flash gn36 3m", set);
+        String answer = shooting.type("m ev" + ev);
+        assertTrue(answer.contains(said) && answer.contains("Ambient light alone: " + ambient + "."), answer);
+        assertTrue(shooting.pair().startsWith("f/11 "), shooting.pair());
+        // flash alone decides again once the ambient reading is in hand without it
+        assertTrue(shooting.type("flash off").length() > 0 && shooting.type("m ev13").contains("f/11 1/60"), shooting.answer().text());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"flash on", "flash gn36 3m", "m flash 8"})
     void theVoltageOfOldUnitsIsSaidOnceOnEachCamera(String line) {
