@@ -37,6 +37,9 @@ public final class Main {
         if (at == arguments.length) {
             return new ScreenCommand(Folder.data(data), Folder.profiles(), out).run(Environment.of(System.getenv(), false), theme());
         }
+        if (arguments.length == 1 && arguments[0].equals("--warm")) {
+            return WarmUp.run(out);
+        }
         return Commands.run(arguments, out);
     }
 

@@ -71,6 +71,11 @@ final class ScreenCommand {
             out.error(e.getMessage());
             return 2;
         }
+        return run(terminal, themeName, before);
+    }
+
+    /** The same on a terminal that was taken already; it is given back. */
+    int run(Terminal terminal, String themeName, Before before) {
         Shoot shoot;
         try {
             before.run();

@@ -22,6 +22,12 @@ final class Stty {
     private final String saved;
     private Size first;
 
+    /** No terminal at all: nothing is set and nothing put back. The helper is started all the same, once, for what it loads. */
+    static Stty none() {
+        run("exit 0", "");
+        return new Stty("", Size.USUAL);
+    }
+
     private Stty(String saved, Size first) {
         this.saved = saved;
         this.first = first;
@@ -55,6 +61,9 @@ final class Stty {
         if (known != null) {
             return known;
         }
+        if (saved.isEmpty()) {
+            return Size.USUAL;
+        }
         try {
             Process helper = start("exec stty size >&2", "", Redirect.PIPE);
             Size size = size(answer(helper.getErrorStream()));
@@ -72,7 +81,9 @@ final class Stty {
 
     /** Puts the modes back as they were found. */
     void restore() {
-        run("exec stty \"$1\"", saved);
+        if (!saved.isEmpty()) {
+            run("exec stty \"$1\"", saved);
+        }
     }
 
     private static void run(String script, String argument) {

@@ -16,6 +16,8 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Semaphore;
@@ -38,7 +40,7 @@ public final class Terminal implements AutoCloseable {
     private static final String LEAVE = "\u001b[0m\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
     private final Stty stty;
-    private final Outlet out = new Outlet(new FileOutputStream(FileDescriptor.out));
+    private final Outlet out;
     private final Painter painter;
     private final Lettering lettering;
     private final Wire wire;
@@ -51,12 +53,13 @@ public final class Terminal implements AutoCloseable {
     private final Object leaving = new Object();
     private boolean left;
 
-    private Terminal(Stty stty, Environment environment, Theme theme) throws IOException {
+    private Terminal(Stty stty, InputStream keys, OutputStream out, Environment environment, Theme theme) throws IOException {
         this.stty = stty;
+        this.out = new Outlet(out);
         lettering = environment.lettering();
-        painter = new Painter(out, environment.depth(), lettering, theme);
-        wire = new Wire();
-        out.write(bytes(ENTER));
+        painter = new Painter(this.out, environment.depth(), lettering, theme);
+        wire = new Wire(keys);
+        this.out.write(bytes(ENTER));
     }
 
     /** Takes the terminal over. Refused, with a sentence that says why, where there is none that can be drawn on. */
@@ -67,11 +70,16 @@ public final class Terminal implements AutoCloseable {
         }
         Stty stty = Stty.take();
         try {
-            return new Terminal(stty, environment, theme);
+            return new Terminal(stty, new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out), environment, theme);
         } catch (IOException | IllegalStateException gone) {
             stty.restore();
             throw new NoTerminal("The terminal went away while it was set up.");
         }
+    }
+
+    /** A terminal that nobody sees: keys come from a stream until it ends, and pictures go nowhere. */
+    public static Terminal unseen(InputStream keys, Environment environment, Theme theme) throws IOException {
+        return new Terminal(Stty.none(), keys, OutputStream.nullOutputStream(), environment, theme);
     }
 
     /**
@@ -212,8 +220,8 @@ public final class Terminal implements AutoCloseable {
 
     /** Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end. */
     private final class Wire extends UnixLikeTerminal {
-        Wire() throws IOException {
-            super(new Gate(new FileInputStream(FileDescriptor.in), Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+        Wire(InputStream keys) throws IOException {
+            super(new Gate(keys, Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
         }
 
         @Override

@@ -1,0 +1,106 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The archive of loaded classes makes the start quicker; whatever becomes of it, nobody sees it. */
+class ClassArchiveIT {
+    @TempDir Path scratch;
+
+    /** Each damage done to the archive of a copy of the program; the answer to a line stays the same, and nothing else is printed. */
+    @Test
+    void anArchiveThatDoesNotFitIsPassedOverWithoutAWord() throws IOException {
+        Path home = copied("here");
+        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
+        Path archive = archive(home);
+        byte[] whole = Files.readAllBytes(archive);
+        assertTrue(whole.length > 1_000_000, "the archive holds next to nothing: " + whole.length);
+        String right = answer(home, "whole");
+        assertTrue(right.contains("\n--- stderr\n") && right.startsWith("status 0") && right.contains("645 reflex"), right);
+
+        assertEquals(right, answer(home, "cut", archive, Arrays.copyOf(whole, whole.length / 2)));
+        assertEquals(right, answer(home, "empty", archive, new byte[0]));
+        byte[] garbage = whole.clone();
+        Arrays.fill(garbage, 0, 4096, (byte) 0x55);
+        assertEquals(right, answer(home, "garbage", archive, garbage));
+        // of another build: the program's own jar is newer than what the archive remembers
+        Files.setLastModifiedTime(home.resolve("takeup.jar"), FileTime.fromMillis(System.currentTimeMillis() + 5000));
+        assertEquals(right, answer(home, "stale", archive, whole));
+        Files.delete(archive);
+        assertEquals(right, answer(home, "missing"));
+        Path moved = scratch.resolve("there");
+        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
+        Files.move(home, moved);
+        assertEquals(right, answer(moved, "moved"));
+        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(moved).toString());
+        assertEquals(right, answer(moved, "warm again"));
+    }
+
+    /** The packages hold the installed folder and nothing that fits one machine only. */
+    @Test
+    void thePackageHoldsAllButTheArchive() throws IOException {
+        Path home = Path.of(System.getProperty("takeup.home"));
+        Path zip;
+        try (Stream<Path> packages = Files.list(home.getParent())) {
+            zip = packages.filter(it -> it.getFileName().toString().matches("takeup-[0-9.]+\\.zip")).findFirst().orElseThrow();
+        }
+        try (java.util.zip.ZipFile file = new java.util.zip.ZipFile(zip.toFile()); Stream<Path> installed = Files.walk(home)) {
+            List<String> packed = file.stream().filter(it -> !it.isDirectory()).map(it -> it.getName()).sorted().toList();
+            assertEquals(installed.filter(Files::isRegularFile).map(it -> "takeup/" + home.relativize(it)).filter(it -> !it.endsWith(".jsa")).sorted().toList(), packed);
+        }
+    }
+
+    private Installed.Ended warm(Path home) {
+        return Installed.run(Installed.process(scratch, Map.of(), List.of(home.resolve("bin").resolve("takeup").toString(), "--warm")), "");
+    }
+
+    private String answer(Path home, String data, Path archive, byte[] bytes) throws IOException {
+        Files.deleteIfExists(archive);
+        Files.write(archive, bytes);
+        return answer(home, data);
+    }
+
+    private String answer(Path home, String data) {
+        return Installed.run(Installed.process(scratch, Map.of(), List.of(home.resolve("bin").resolve("takeup").toString(), "--data", scratch.resolve(data).toString(), "line")),
+                "cam 645\nload cn400\n.\n").toString();
+    }
+
+    private Path copied(String name) throws IOException {
+        Path from = Path.of(System.getProperty("takeup.home"));
+        Path to = scratch.resolve(name);
+        try (Stream<Path> all = Files.walk(from)) {
+            all.forEach(it -> {
+                try {
+                    Files.copy(it, to.resolve(from.relativize(it).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        }
+        Files.delete(archive(to));
+        return to;
+    }
+
+    /** The one archive; its size is in its name. */
+    private static Path archive(Path home) throws IOException {
+        try (Stream<Path> lib = Files.list(home.resolve("lib"))) {
+            List<Path> archives = lib.filter(it -> it.toString().endsWith(".jsa")).toList();
+            assertEquals(1, archives.size(), archives::toString);
+            assertEquals("takeup-" + Files.size(archives.get(0)) + ".jsa", archives.get(0).getFileName().toString());
+            return archives.get(0);
+        }
+    }
+}
