@@ -1,7 +1,8 @@
 package takeup.journal;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,13 +12,33 @@ import takeup.day.DayRecorded;
 import takeup.roll.Recorded;
 import takeup.roll.RollId;
 
-/**
- * The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}. Reading changes nothing.
- *
- * @param folder the data folder
- */
-public record Archive(Path folder) {
+/** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}. Reading changes nothing. */
+public final class Archive {
     private static final String ENDING = ".journal";
+
+    private final Drive drive;
+    private final Path folder;
+
+    /** The data folder of that name, which need not be there. */
+    public Archive(Path folder) {
+        this(Drive.REAL, folder);
+    }
+
+    Archive(Drive drive, Path folder) {
+        this.drive = drive;
+        this.folder = folder;
+    }
+
+    /** All folders of a data folder, itself first. */
+    static List<Path> folders(Path folder) {
+        return List.of(folder, folder.resolve("rolls").resolve("open"), folder.resolve("rolls").resolve("finished"), folder.resolve("days"),
+                folder.resolve("exports"));
+    }
+
+    /** The data folder. */
+    public Path folder() {
+        return folder;
+    }
 
     /**
      * What a journal held, or what of it could be read.
@@ -47,10 +68,11 @@ public record Archive(Path folder) {
     /** What was being typed when the program ended last; empty if nothing was, or it cannot be read. */
     public Optional<String> draft() {
         try {
-            if (!Files.isRegularFile(draftFile()) || Files.size(draftFile()) > 200_000) {
+            if (drive.kind(draftFile()) != Drive.Kind.FILE || drive.size(draftFile()) > 200_000) {
                 return Optional.empty();
             }
-            return Optional.of(Files.readString(draftFile())).filter(it -> !it.isBlank());
+            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(drive.read(draftFile()))).toString();
+            return Optional.of(text).filter(it -> !it.isBlank());
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -66,18 +88,38 @@ public record Archive(Path folder) {
         return ids(folder.resolve("rolls").resolve("finished"));
     }
 
-    private static List<RollId> ids(Path in) throws IOException {
+    private List<RollId> ids(Path in) throws IOException {
         List<RollId> ids = new ArrayList<>();
-        for (String name : Folders.names(in, ENDING)) {
-            RollId.parse(name).filter(it -> it.toString().equals(name)).ifPresent(ids::add);
+        for (String name : Folders.names(drive, in, ENDING)) {
+            id(name).ifPresent(ids::add);
         }
         return ids;
+    }
+
+    private static Optional<RollId> id(String name) {
+        return RollId.parse(name).filter(it -> it.toString().equals(name));
+    }
+
+    /** Whether a folder of a data folder holds journals and nothing else. */
+    static boolean holdsJournals(Path root, Path folder) {
+        return folder.equals(root.resolve("days")) || folder.startsWith(root.resolve("rolls"));
+    }
+
+    /** Whether a file there has a name that makes it a journal. */
+    static boolean isJournal(Path root, Path folder, String name) {
+        String front = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : "";
+        return folder.equals(root.resolve("days")) ? Plainly.date(front).isPresent() : id(front).isPresent();
+    }
+
+    /** What lies in the data folder beside what is read, in words; often nothing. */
+    public List<String> leftOvers() throws IOException {
+        return new LeftOvers(drive, folder).find();
     }
 
     /** The dates of the days that have a journal, oldest first. */
     public List<LocalDate> days() throws IOException {
         List<LocalDate> dates = new ArrayList<>();
-        for (String name : Folders.names(folder.resolve("days"), ENDING)) {
+        for (String name : Folders.names(drive, folder.resolve("days"), ENDING)) {
             Plainly.date(name).ifPresent(dates::add);
         }
         return dates;
@@ -85,9 +127,16 @@ public record Archive(Path folder) {
 
     /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */
     public Opened<Recorded> roll(RollId id) {
-        Path path = where(id);
+        Path path;
+        boolean twice;
+        try {
+            path = where(id);
+            twice = liesTwice(id);
+        } catch (IOException e) {
+            return new Opened<>(List.of(), List.of(id + ENDING + ":1: cannot be read: " + Trouble.words(e)));
+        }
         Opened<Recorded> found = roll(path);
-        if (!Files.exists(open(id)) || !Files.exists(finished(id))) {
+        if (!twice) {
             return found;
         }
         List<String> problems = new ArrayList<>(found.problems);
@@ -97,45 +146,63 @@ public record Archive(Path folder) {
     }
 
     /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */
-    Path where(RollId id) {
-        if (!Files.exists(finished(id))) {
+    Path where(RollId id) throws IOException {
+        if (drive.kind(finished(id)) == Drive.Kind.NOTHING) {
             return open(id);
         }
-        return Files.exists(open(id)) && roll(open(id)).records.size() >= roll(finished(id)).records.size() ? open(id) : finished(id);
+        return liesTwice(id) && roll(open(id)).records.size() >= roll(finished(id)).records.size() ? open(id) : finished(id);
     }
 
-    private static Opened<Recorded> roll(Path path) {
-        return read(path, it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)));
+    private boolean liesTwice(RollId id) throws IOException {
+        return drive.kind(open(id)) != Drive.Kind.NOTHING && drive.kind(finished(id)) != Drive.Kind.NOTHING;
+    }
+
+    private Opened<Recorded> roll(Path path) {
+        return read(path, it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)), MissingFrames::words);
     }
 
     /** The records of a day. */
     public Opened<DayRecorded> dayOf(LocalDate date) {
-        return read(day(date), it -> new DayRecorded(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)));
+        return read(day(date), it -> new DayRecorded(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)), (records, gap) -> "");
+    }
+
+    /** Whether a later version wrote a journal: nothing is written to such a one, and it is left where it lies. */
+    public boolean isLater(RollId id) throws IOException {
+        Path path = where(id);
+        return drive.kind(path) == Drive.Kind.FILE && Lines.read(path.getFileName().toString(), Folders.read(drive, path)).newer();
     }
 
     private interface Decoder<T> {
         T decode(Lines.Line line);
     }
 
-    private static <T> Opened<T> read(Path path, Decoder<T> decoder) {
+    /** What the records before and after a gap, at that place in the list, say of what is missing. */
+    private interface Gap<T> {
+        String words(List<T> records, int at);
+    }
+
+    private <T> Opened<T> read(Path path, Decoder<T> decoder, Gap<T> gap) {
         String name = path.getFileName().toString();
-        List<T> records = new ArrayList<>();
         byte[] bytes;
         try {
-            bytes = Folders.read(path);
+            bytes = Folders.read(drive, path);
         } catch (IOException e) {
-            return new Opened<>(records, List.of(name + ":1: cannot be read: " + Trouble.words(e)));
+            return new Opened<>(List.of(), List.of(name + ":1: cannot be read: " + Trouble.words(e)));
         }
         Lines.Content content = Lines.read(name, bytes);
         List<String> problems = new ArrayList<>(content.problems());
         if (content.newer()) {
             problems.add(name + ":1: a later version of takeup wrote this file; what this one does not know is passed over, and nothing is written to it");
         }
+        List<T> records = new ArrayList<>();
+        List<Integer> gaps = new ArrayList<>();
+        List<String> heads = new ArrayList<>();
         int before = 0;
         for (Lines.Line line : content.lines()) {
             if (line.n() > before + 1) {
-                problems.add(name + ":" + line.number() + ": in front of this line " + (line.n() - before == 2 ? "record " + (before + 1) + " is"
-                        : "records " + (before + 1) + " to " + (line.n() - 1) + " are") + " missing; the others are whole");
+                gaps.add(records.size());
+                heads.add(name + ":" + line.number() + ": in front of this line " + (line.n() - before == 2 ? "record " + (before + 1) + " is"
+                        : "records " + (before + 1) + " to " + (line.n() - 1) + " are") + " missing");
             }
             before = line.n();
             try {
@@ -143,6 +210,9 @@ public record Archive(Path folder) {
             } catch (Fields.Unreadable | IllegalArgumentException e) {
                 problems.add(name + ":" + line.number() + ": record " + line.n() + " cannot be understood and is left out: " + e.getMessage());
             }
+        }
+        for (int i = 0; i < gaps.size(); i++) {
+            problems.add(heads.get(i) + gap.words(records, gaps.get(i)) + "; the others are whole");
         }
         return new Opened<>(records, problems);
     }

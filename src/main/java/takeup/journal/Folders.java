@@ -2,171 +2,151 @@ package takeup.journal;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.DirectoryIteratorException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystems;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
-/** Folders and files on the disk: made for the photographer alone, moved whole, forced. */
+/** Folders and files on a drive: made for the photographer alone, moved whole, forced. */
 public final class Folders {
     /** No journal grows larger, in bytes: more than 10,000 frames. */
     static final int LARGEST = 16 << 20;
-    private static final boolean POSIX = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
     private static final String PART = ".part";
 
     private Folders() {
     }
 
-    static FileAttribute<?>[] privateFile() {
-        return POSIX ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))} : new FileAttribute<?>[0];
-    }
-
     /** Makes a folder and those above it, for nobody else to read. */
     public static void make(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
+        make(Drive.REAL, folder);
+    }
+
+    static void make(Drive drive, Path folder) throws IOException {
+        if (drive.kind(folder) == Drive.Kind.FOLDER) {
             return;
         }
-        FileAttribute<?>[] mode = POSIX
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"))} : new FileAttribute<?>[0];
         Path parent = folder.toAbsolutePath().getParent();
         if (parent != null) {
-            make(parent);
+            make(drive, parent);
         }
         try {
-            Files.createDirectory(folder, mode);
+            drive.makeFolder(folder);
         } catch (FileAlreadyExistsException e) {
-            if (!Files.isDirectory(folder)) {
+            if (drive.kind(folder) != Drive.Kind.FOLDER) {
                 throw new IOException(folder + " is no folder", e);
             }
         }
         if (parent != null) {
-            force(parent);
+            drive.forceNames(parent);
         }
     }
 
-    /** Forces a folder's own entries to the disk, where the system can (Windows cannot, and need not). */
-    static void force(Path folder) throws IOException {
-        if (!POSIX) {
-            return;
-        }
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        }
-    }
-
-    static byte[] read(Path path) throws IOException {
-        if (!Files.exists(path)) {
+    static byte[] read(Drive drive, Path path) throws IOException {
+        Drive.Kind kind = drive.kind(path);
+        if (kind == Drive.Kind.NOTHING) {
             throw new NoSuchFileException(path.toString());
         }
-        if (!Files.isRegularFile(path)) {
+        if (kind != Drive.Kind.FILE) {
             throw new IOException(path.getFileName() + " is no plain file");
         }
-        if (Files.size(path) > LARGEST) {
+        if (drive.size(path) > LARGEST) {
             throw new IOException(path.getFileName() + " is larger than any journal can be");
         }
-        return Files.readAllBytes(path);
+        return drive.read(path);
     }
 
-    /** What tells one file from another that took its name. */
-    static Object key(Path path) throws IOException {
-        BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
-        return attributes.fileKey() == null ? attributes.creationTime() : attributes.fileKey();
-    }
-
-    static void write(FileChannel channel, byte[] bytes) throws IOException {
+    static void write(Drive.Open file, byte[] bytes) throws IOException {
         ByteBuffer buffer = ByteBuffer.wrap(bytes);
         while (buffer.hasRemaining()) {
-            channel.write(buffer);
+            file.write(buffer);
         }
     }
 
     /** Writes a file that is not there yet, and forces it. */
-    static void write(Path path, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(path, Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW), privateFile())) {
-            write(channel, bytes);
-            channel.force(true);
+    static void write(Drive drive, Path path, byte[] bytes) throws IOException {
+        try (Drive.Open file = drive.create(path)) {
+            write(file, bytes);
+            file.force(true);
         }
     }
 
     /** Writes a whole file so that either the old or the new one is there, never half of one. A symbolic link stays one. */
     public static void replace(Path path, byte[] bytes) throws IOException {
-        Path target = Files.isSymbolicLink(path) && Files.exists(path) ? path.toRealPath() : path;
-        Path folder = target.toAbsolutePath().getParent();
-        make(folder);
-        Path temporary = folder.resolve("." + target.getFileName() + PART);
-        Files.deleteIfExists(temporary);
-        try {
-            write(temporary, bytes);
-            move(temporary, target);
-        } catch (IOException | RuntimeException e) {
-            forget(temporary);
-            throw e;
-        }
-        force(folder);
+        replace(Drive.REAL, path, bytes);
     }
 
-    static void forget(Path path) {
+    static void replace(Drive drive, Path path, byte[] bytes) throws IOException {
+        Path target = drive.target(path);
+        Path folder = target.toAbsolutePath().getParent();
+        make(drive, folder);
+        Path temporary = folder.resolve("." + target.getFileName() + PART);
+        drive.delete(temporary);
         try {
-            Files.deleteIfExists(path);
+            write(drive, temporary, bytes);
+            move(drive, temporary, target);
+        } catch (IOException | RuntimeException e) {
+            forget(drive, temporary);
+            throw e;
+        }
+        drive.forceNames(folder);
+    }
+
+    static void forget(Drive drive, Path path) {
+        try {
+            drive.delete(path);
         } catch (IOException e) {
             // it stays, under a name that nobody reads
         }
     }
 
+    static boolean isPart(String name) {
+        return name.startsWith(".") && name.endsWith(PART);
+    }
+
     /** Removes what a program that died left half written. */
-    static void sweep(Path folder) throws IOException {
-        for (String name : list(folder)) {
-            if (name.startsWith(".") && name.endsWith(PART)) {
-                forget(folder.resolve(name));
+    static void sweep(Drive drive, Path folder) throws IOException {
+        for (String name : drive.names(folder)) {
+            if (isPart(name)) {
+                forget(drive, folder.resolve(name));
             }
         }
     }
 
     /** Moves a file under another name, in one piece. */
-    static void move(Path from, Path to) throws IOException {
+    static void move(Drive drive, Path from, Path to) throws IOException {
         try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+            drive.move(from, to);
         } catch (AtomicMoveNotSupportedException e) {
             throw new IOException("the folders of one data folder must lie on one disk: " + from.getFileName(), e);
         }
     }
 
+    /**
+     * Moves a file to another folder, whose entries are forced before the old name goes: a disk that writes the two folders
+     * in its own order has the file under one name or under both at any moment, and never under none.
+     */
+    static void handOver(Drive drive, Path from, Path to) throws IOException {
+        try {
+            drive.link(to, from);
+        } catch (IOException e) {
+            // a disk without links
+            move(drive, from, to);
+        }
+        drive.forceNames(to.getParent());
+        drive.delete(from);
+        drive.forceNames(from.getParent());
+    }
+
     /** The names in a folder that end so, in order; none if there is no such folder. */
-    static List<String> names(Path folder, String ending) throws IOException {
+    static List<String> names(Drive drive, Path folder, String ending) throws IOException {
         List<String> names = new ArrayList<>();
-        for (String name : list(folder)) {
+        for (String name : drive.names(folder)) {
             if (name.endsWith(ending) && !name.startsWith(".")) {
                 names.add(name.substring(0, name.length() - ending.length()));
             }
         }
-        return names;
-    }
-
-    private static List<String> list(Path folder) throws IOException {
-        List<String> names = new ArrayList<>();
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
-            for (Path path : all) {
-                names.add(path.getFileName().toString());
-            }
-        } catch (NoSuchFileException e) {
-            return names;
-        } catch (DirectoryIteratorException e) {
-            throw e.getCause();
-        }
-        names.sort(null);
         return names;
     }
 }

@@ -2,11 +2,7 @@ package takeup.journal;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -21,41 +17,46 @@ import java.util.Optional;
  * new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
+    private final Drive drive;
     private final Path path;
     private final ByteArrayOutputStream acknowledged = new ByteArrayOutputStream();
-    private Optional<FileChannel> channel = Optional.empty();
+    private Optional<Drive.Open> channel = Optional.empty();
     private Object key = "";
     private int lastN;
     private long lastStep = -1;
     private List<String> lastEvents = List.of();
     private boolean displaced;
 
-    private JournalFile(Path path, byte[] bytes, int lastN) {
+    private JournalFile(Drive drive, Path path, byte[] bytes, int lastN) {
+        this.drive = drive;
         this.path = path;
         this.lastN = lastN;
         acknowledged.writeBytes(bytes);
     }
 
-    /** Opens a journal to go on with it, or begins it. A torn tail is copied aside before it is cut off. */
-    static JournalFile open(Path path) throws IOException {
-        if (!Files.exists(path)) {
-            return new JournalFile(path, Lines.header(), 0);
+    /** Opens a journal to go on with it, or begins it. Damaged lines, and a torn tail before it is cut off, are copied aside. */
+    static JournalFile open(Drive drive, Path path) throws IOException {
+        if (drive.kind(path) == Drive.Kind.NOTHING) {
+            return new JournalFile(drive, path, Lines.header(), 0);
         }
-        byte[] bytes = Folders.read(path);
+        byte[] bytes = Folders.read(drive, path);
         Lines.Content content = Lines.read(path.getFileName().toString(), bytes);
         if (content.newer()) {
-            throw new IOException(path.getFileName() + " was written by a later version; it is not touched");
+            throw new Writer.Later(path.getFileName().toString());
         }
         int good = (int) content.goodBytes();
         if (good == 0) {
-            return new JournalFile(path, Lines.header(), 0);
+            return new JournalFile(drive, path, Lines.header(), 0);
         }
-        JournalFile file = new JournalFile(path, Arrays.copyOf(bytes, good), content.lastN());
-        FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE);
+        if (content.damaged().length > 0) {
+            Aside.damaged(drive, path, content.damaged());
+        }
+        JournalFile file = new JournalFile(drive, path, Arrays.copyOf(bytes, good), content.lastN());
+        Drive.Open channel = drive.open(path);
         try {
             if (content.torn() || content.unended()) {
-                Aside.tail(path, Arrays.copyOfRange(bytes, good, bytes.length));
-                channel.truncate(good).position(good);
+                Aside.tail(drive, path, Arrays.copyOfRange(bytes, good, bytes.length));
+                channel.truncate(good);
                 if (content.unended()) {
                     Folders.write(channel, new byte[] {'\n'});
                     file.acknowledged.write('\n');
@@ -63,9 +64,8 @@ final class JournalFile implements AutoCloseable {
                 channel.force(true);
             }
             // The one who made the file may have died before its name was on the disk.
-            Folders.force(path.toAbsolutePath().getParent());
-            channel.position(channel.size());
-            file.key = Folders.key(path);
+            drive.forceNames(path.toAbsolutePath().getParent());
+            file.key = drive.key(path);
             file.channel = Optional.of(channel);
             return file;
         } catch (IOException | RuntimeException e) {
@@ -126,14 +126,14 @@ final class JournalFile implements AutoCloseable {
             return false;
         }
         try {
-            displaced = channel.get().size() != acknowledged.size() + more || !key.equals(Folders.key(path));
+            displaced = channel.get().size() != acknowledged.size() + more || !key.equals(drive.key(path));
         } catch (IOException e) {
             displaced = true;
         }
         return !displaced;
     }
 
-    private void write(FileChannel open, byte[] more) throws IOException {
+    private void write(Drive.Open open, byte[] more) throws IOException {
         boolean forcing = false;
         try {
             Folders.write(open, more);
@@ -148,9 +148,9 @@ final class JournalFile implements AutoCloseable {
     }
 
     /** Cuts off what was never acknowledged: a full disk leaves half a record, and cutting needs no space. */
-    private boolean isCutBack(FileChannel open) {
+    private boolean isCutBack(Drive.Open open) {
         try {
-            open.truncate(acknowledged.size()).position(acknowledged.size());
+            open.truncate(acknowledged.size());
             return true;
         } catch (IOException e) {
             return false;
@@ -161,13 +161,11 @@ final class JournalFile implements AutoCloseable {
         letGo();
         byte[] whole = Arrays.copyOf(acknowledged.toByteArray(), acknowledged.size() + more.length);
         System.arraycopy(more, 0, whole, acknowledged.size(), more.length);
-        Aside.other(path, whole);
-        Folders.replace(path, whole);
+        Aside.other(drive, path, whole);
+        Folders.replace(drive, path, whole);
         try {
-            key = Folders.key(path);
-            FileChannel open = FileChannel.open(path, StandardOpenOption.WRITE);
-            channel = Optional.of(open);
-            open.position(whole.length);
+            key = drive.key(path);
+            channel = Optional.of(drive.open(path));
         } catch (IOException e) {
             // All of it is on the disk; only the next record has to begin here again.
             letGo();
@@ -183,7 +181,7 @@ final class JournalFile implements AutoCloseable {
     }
 
     @Override public void close() throws IOException {
-        Optional<FileChannel> open = channel;
+        Optional<Drive.Open> open = channel;
         channel = Optional.empty();
         if (open.isPresent()) {
             open.get().close();

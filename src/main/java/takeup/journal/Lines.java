@@ -63,8 +63,9 @@ final class Lines {
      * @param torn whether something stands behind the good bytes
      * @param unended whether the line feed is missing at the end of the good bytes
      * @param newer whether a later version wrote the file
+     * @param damaged the damaged lines, letter for letter, one after the other
      */
-    record Content(List<Line> lines, List<String> problems, long goodBytes, int lastN, boolean torn, boolean unended, boolean newer) {
+    record Content(List<Line> lines, List<String> problems, long goodBytes, int lastN, boolean torn, boolean unended, boolean newer, byte[] damaged) {
     }
 
     /** What the bytes of a file hold. Whatever they are, this gives problems and throws nothing. */

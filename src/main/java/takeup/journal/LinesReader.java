@@ -1,5 +1,6 @@
 package takeup.journal;
 
+import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -20,6 +21,7 @@ final class LinesReader {
     private final List<Lines.Line> lines = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
+    private final ByteArrayOutputStream damaged = new ByteArrayOutputStream();
     private int untold;
     private int number;
     private int lastN;
@@ -77,10 +79,11 @@ final class LinesReader {
         if (outOfOrder) {
             lines.sort(Comparator.comparingInt(Lines.Line::n));
         }
-        return new Lines.Content(lines, problems, good, lastN, good < bytes.length, unended, newer);
+        return new Lines.Content(lines, problems, good, lastN, good < bytes.length, unended, newer, damaged.toByteArray());
     }
 
     private void damaged(int start, int end) {
+        damaged.write(bytes, start, end + 1 - start);
         int before = lines.size();
         inside(start, end);
         tell(lines.size() > before ? "this line is damaged; what is whole in it is kept"

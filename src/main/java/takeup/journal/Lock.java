@@ -18,29 +18,31 @@ import java.util.Set;
  * <p>The file is opened once in a program: closing any other channel on it, also one that was only read, would free the
  * lock without a word.
  */
-final class Lock implements AutoCloseable {
+final class Lock implements Drive.Hold {
     private static final Set<Object> HELD = new HashSet<>();
+    private final Path path;
     private final FileChannel channel;
     private final Object key;
 
-    private Lock(FileChannel channel, Object key) {
+    private Lock(Path path, FileChannel channel, Object key) {
+        this.path = path;
         this.channel = channel;
         this.key = key;
     }
 
     static Lock take(Path path) throws IOException {
         synchronized (HELD) {
-            if (Files.exists(path) && HELD.contains(Folders.key(path))) {
+            if (Files.exists(path) && HELD.contains(Drive.REAL.key(path))) {
                 throw taken(Long.toString(ProcessHandle.current().pid()));
             }
             FileChannel channel = FileChannel.open(path, Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
-                    Folders.privateFile());
+                    RealDrive.mode("rw-------"));
             try {
                 if (!isLocked(channel)) {
                     throw taken(holder(channel));
                 }
                 sign(channel);
-                Lock lock = new Lock(channel, Folders.key(path));
+                Lock lock = new Lock(path, channel, Drive.REAL.key(path));
                 HELD.add(lock.key);
                 return lock;
             } catch (IOException | RuntimeException e) {
@@ -81,6 +83,14 @@ final class Lock implements AutoCloseable {
 
     private static Writer.Taken taken(String pid) {
         return new Writer.Taken("another takeup" + (pid.isEmpty() ? "" : " (process " + pid + ")") + " is writing in this folder");
+    }
+
+    @Override public boolean isSeen() {
+        try {
+            return key.equals(Drive.REAL.key(path));
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     @Override public void close() throws IOException {

@@ -2,7 +2,6 @@ package takeup.journal;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -19,16 +18,22 @@ import takeup.roll.RollId;
  * never rewrites a line. One thread uses it, and nobody interrupts that thread: an interrupt would close the files.
  */
 public final class Writer implements AutoCloseable {
+    private final Drive drive;
     private final Archive archive;
-    private final Lock lock;
+    private final Places places;
     private final Map<Path, JournalFile> files = new LinkedHashMap<>();
     private final List<String> remarks = new ArrayList<>();
     private final Reserve reserve;
+    private Drive.Hold lock;
     private boolean saidLow;
+    private boolean saidUnlocked;
+    private boolean displaced;
 
-    private Writer(Archive archive, Lock lock, Reserve reserve) {
+    private Writer(Drive drive, Archive archive, Drive.Hold lock, Places places, Reserve reserve) {
+        this.drive = drive;
         this.archive = archive;
         this.lock = lock;
+        this.places = places;
         this.reserve = reserve;
     }
 
@@ -41,21 +46,47 @@ public final class Writer implements AutoCloseable {
         }
     }
 
+    /** What a later version wrote is not touched. */
+    public static final class Later extends IOException {
+        private static final long serialVersionUID = 1;
+
+        Later(String name) {
+            super(name + " was written by a later version of takeup; it is not touched");
+        }
+    }
+
     /** Takes a data folder to write in; it is made if it is not there. */
     public static Writer take(Path folder) throws IOException {
-        Folders.make(folder);
-        Folders.make(folder.resolve("rolls").resolve("open"));
-        Folders.make(folder.resolve("rolls").resolve("finished"));
-        Folders.make(folder.resolve("days"));
-        Folders.make(folder.resolve("exports"));
-        Lock lock = Lock.take(folder.resolve("lock"));
+        return take(Drive.REAL, folder);
+    }
+
+    static Writer take(Drive drive, Path folder) throws IOException {
+        List<Path> folders = Archive.folders(folder);
+        for (Path one : folders) {
+            Folders.make(drive, one);
+        }
+        Archive archive = new Archive(drive, folder);
+        Drive.Hold lock = drive.hold(lock(folder));
         try {
-            Folders.sweep(folder.resolve("rolls").resolve("open"));
-            return new Writer(new Archive(folder), lock, Reserve.of(folder));
+            for (Path one : folders) {
+                Folders.sweep(drive, one);
+            }
+            Places places = Places.of(drive, archive);
+            if (places.isEmpty()) {
+                // Whoever made the folders may have ended before their names were on the disk.
+                for (Path one : List.of(folder.toAbsolutePath().getParent(), folder, folder.resolve("rolls"))) {
+                    drive.forceNames(one);
+                }
+            }
+            return new Writer(drive, archive, lock, places, Reserve.of(drive, folder));
         } catch (IOException | RuntimeException e) {
             lock.close();
             throw e;
         }
+    }
+
+    private static Path lock(Path folder) {
+        return folder.resolve("lock");
     }
 
     /** What of one step goes where: rolls in the order in which they must be written. */
@@ -91,9 +122,14 @@ public final class Writer implements AutoCloseable {
      * @throws IllegalArgumentException before anything is written, for an event that could not be read back
      */
     public void append(Batch batch) throws IOException {
-        if (!Files.isDirectory(archive.folder())) {
+        if (drive.kind(archive.folder()) != Drive.Kind.FOLDER) {
             throw new NoSuchFileException(archive.folder().toString());
         }
+        int year = batch.at.getYear();
+        if (year < 0 || year > 9999) {
+            throw new IOException("the clock says the year " + year + "; set it right");
+        }
+        keepLock();
         Map<Path, List<String>> texts = new LinkedHashMap<>();
         if (!batch.day.isEmpty()) {
             texts.put(archive.day(batch.at.toLocalDate()), batch.day.stream().map(DayEventJson::text).toList());
@@ -108,8 +144,9 @@ public final class Writer implements AutoCloseable {
         try {
             write(batch, texts);
         } catch (IOException e) {
-            if (!Trouble.isFull(e) || !reserve.release()) {
-                throw e;
+            IOException trouble = named(e);
+            if (!Trouble.isFull(trouble) || !reserve.release()) {
+                throw trouble;
             }
             remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
             saidLow = true;
@@ -121,20 +158,68 @@ public final class Writer implements AutoCloseable {
         }
     }
 
+    private IOException named(IOException e) {
+        return Trouble.named(e, drive.room(archive.folder()));
+    }
+
+    /** Without its file the lock is there and nobody sees it. A frame is refused only where another program has come in. */
+    private void keepLock() throws IOException {
+        if (lock.isSeen()) {
+            return;
+        }
+        lock.close();
+        try {
+            lock = drive.hold(lock(archive.folder()));
+            remarks.add("the lock file was deleted or replaced by another program; it is back");
+            saidUnlocked = false;
+        } catch (Taken e) {
+            throw e;
+        } catch (IOException e) {
+            if (!saidUnlocked) {
+                remarks.add("the lock file was deleted and cannot be made again: start no second takeup in this folder");
+            }
+            saidUnlocked = true;
+        }
+    }
+
     private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {
         for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
             remark(text.getKey(), file(text.getKey()).append(batch.step, batch.at, text.getValue()));
         }
+        if (displaced) {
+            mendAll();
+        }
+        sayGone();
         if (!saidLow && reserve.isLow()) {
             saidLow = true;
             remarks.add("less than 50 MB are free on this disk: free some space before it is full");
         }
     }
 
+    private void sayGone() {
+        try {
+            places.gone().ifPresent(remarks::add);
+        } catch (IOException e) {
+            // again with the next step
+        }
+    }
+
+    /** Where one journal was laid hands on, the others may have been too. The step itself is on the disk by now. */
+    private void mendAll() {
+        try {
+            for (Map.Entry<Path, JournalFile> file : files.entrySet()) {
+                remark(file.getKey(), file.getValue().mend());
+            }
+            displaced = false;
+        } catch (IOException e) {
+            // again with the next step
+        }
+    }
+
     private JournalFile file(Path path) throws IOException {
         JournalFile file = files.get(path);
         if (file == null) {
-            file = JournalFile.open(path);
+            file = JournalFile.open(drive, path);
             files.put(path, file);
         }
         return file;
@@ -142,6 +227,7 @@ public final class Writer implements AutoCloseable {
 
     private void remark(Path path, boolean anew) {
         if (anew) {
+            displaced = true;
             remarks.add(path.getFileName() + " was moved, deleted or changed by another program; all of it was written anew");
         }
     }
@@ -156,32 +242,45 @@ public final class Writer implements AutoCloseable {
     /** Keeps what is being typed; nothing is kept of an empty line. */
     public void draft(String text) throws IOException {
         if (text.isBlank()) {
-            Files.deleteIfExists(archive.draftFile());
+            drive.delete(archive.draftFile());
         } else {
-            Folders.replace(archive.draftFile(), text.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(drive, archive.draftFile(), text.getBytes(StandardCharsets.UTF_8));
         }
     }
 
     /** Writes the export of a roll: the old one or the new one is there, never half of one. */
     public void export(RollId roll, String json) throws IOException {
-        Folders.replace(archive.folder().resolve("exports").resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));
+        refuseLater(roll);
+        try {
+            Folders.replace(drive, archive.folder().resolve("exports").resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw named(e);
+        }
     }
 
     /**
-     * Puts a roll's journal with the finished or the open ones. Does nothing where it lies there already. Where it lies in
+     * Puts a roll's journal with the finished or the open ones; where it lies there already it stays. Where it lies in
      * both places the longer one goes there, and the other is kept aside.
      */
     public void settle(RollId roll, boolean isFinished) throws IOException {
+        refuseLater(roll);
         Path from = isFinished ? archive.open(roll) : archive.finished(roll);
         Path to = isFinished ? archive.finished(roll) : archive.open(roll);
         JournalFile file = files.get(from);
         if (file != null) {
             remark(from, file.mend());
         }
-        if (!Files.exists(from)) {
+        if (drive.kind(from) != Drive.Kind.NOTHING) {
+            hand(roll, from, to);
+        } else if (drive.kind(to) == Drive.Kind.NOTHING) {
             return;
         }
-        boolean twice = Files.exists(to);
+        drive.forceNames(to.getParent());
+        drive.forceNames(from.getParent());
+    }
+
+    private void hand(RollId roll, Path from, Path to) throws IOException {
+        boolean twice = drive.kind(to) != Drive.Kind.NOTHING;
         Path longer = twice ? archive.where(roll) : from;
         for (Path path : List.of(from, to)) {
             JournalFile open = files.remove(path);
@@ -190,13 +289,17 @@ public final class Writer implements AutoCloseable {
             }
         }
         if (twice) {
-            Aside.shorter(longer.equals(from) ? to : from, longer);
+            Aside.shorter(drive, longer.equals(from) ? to : from, longer);
         }
         if (longer.equals(from)) {
-            Folders.move(from, to);
+            Folders.handOver(drive, from, to);
         }
-        Folders.force(to.getParent());
-        Folders.force(from.getParent());
+    }
+
+    private void refuseLater(RollId roll) throws IOException {
+        if (!files.containsKey(archive.open(roll)) && !files.containsKey(archive.finished(roll)) && archive.isLater(roll)) {
+            throw new Later(roll + ".journal");
+        }
     }
 
     @Override public void close() throws IOException {

@@ -1,6 +1,7 @@
 package takeup.shoot;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +76,12 @@ final class UndoLines {
             });
         }
         List<Entry> entries = new ArrayList<>();
-        for (RollId id : rolls) {
+        List<RollId> inOrder = new ArrayList<>(rolls);
+        if (!back) {
+            // A move done again: written where the frames go before they leave, so that a crash in between loses none.
+            Collections.reverse(inOrder);
+        }
+        for (RollId id : inOrder) {
             entries.add(new Entry.OnRoll(id, back ? new RollEvent.TakenBack(target) : new RollEvent.PutBack(target)));
         }
         if (onDay) {

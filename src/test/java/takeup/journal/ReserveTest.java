@@ -17,7 +17,7 @@ class ReserveTest {
 
     @Test
     void theReserveIsAFileOf256KibibytesAndIsGivenUpOnce() throws IOException {
-        Reserve reserve = Reserve.of(folder);
+        Reserve reserve = Reserve.of(Drive.REAL, folder);
         assertEquals(262_144, Files.size(folder.resolve("reserve")));
         assertTrue(reserve.release());
         assertFalse(Files.exists(folder.resolve("reserve")));
@@ -26,7 +26,7 @@ class ReserveTest {
 
     @Test
     void theNextStartPutsItBack() throws IOException {
-        Reserve.of(folder).release();
+        Reserve.of(Drive.REAL, folder).release();
         Writer.take(folder).close();
         assertTrue(Files.exists(folder.resolve("reserve")));
     }

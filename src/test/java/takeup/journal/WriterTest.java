@@ -214,7 +214,7 @@ class WriterTest {
         Files.write(open(R1), later);
         try (Writer writer = Writer.take(folder)) {
             String why = assertThrows(IOException.class, () -> note(writer, R1, 3)).getMessage();
-            assertEquals("R0001.journal was written by a later version; it is not touched", why);
+            assertEquals("R0001.journal was written by a later version of takeup; it is not touched", why);
             note(writer, R2, 4);
         }
         assertArrayEquals(later, Files.readAllBytes(open(R1)));

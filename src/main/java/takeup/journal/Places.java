@@ -1,0 +1,59 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import takeup.roll.RollId;
+
+/** The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the program. */
+final class Places {
+    private final Drive drive;
+    private final Archive archive;
+    private final List<RollId> rolls;
+    private final Map<Path, Object> keys = new LinkedHashMap<>();
+
+    private Places(Drive drive, Archive archive, List<RollId> rolls) {
+        this.drive = drive;
+        this.archive = archive;
+        this.rolls = rolls;
+    }
+
+    static Places of(Drive drive, Archive archive) throws IOException {
+        List<RollId> rolls = new ArrayList<>(archive.openRolls());
+        rolls.addAll(archive.finishedRolls());
+        Places places = new Places(drive, archive, rolls);
+        for (Path folder : Archive.folders(archive.folder())) {
+            places.keys.put(folder, drive.key(folder));
+        }
+        return places;
+    }
+
+    /** Whether no roll was ever begun here. */
+    boolean isEmpty() {
+        return rolls.isEmpty();
+    }
+
+    /** The journals that went away with a folder, as a sentence; said once. What was written to since the start is back by now. */
+    Optional<String> gone() throws IOException {
+        boolean same = true;
+        for (Map.Entry<Path, Object> place : keys.entrySet()) {
+            Object now = drive.kind(place.getKey()) == Drive.Kind.NOTHING ? "" : drive.key(place.getKey());
+            same &= now.equals(place.setValue(now));
+        }
+        if (same) {
+            return Optional.empty();
+        }
+        List<String> gone = new ArrayList<>();
+        for (RollId roll : rolls) {
+            if (drive.kind(archive.open(roll)) == Drive.Kind.NOTHING && drive.kind(archive.finished(roll)) == Drive.Kind.NOTHING) {
+                gone.add(roll.toString());
+            }
+        }
+        return gone.isEmpty() ? Optional.empty() : Optional.of("a folder of the journals was moved or deleted by another program, and with it "
+                + String.join(", ", gone) + ": leave, and put that folder's files back where they were");
+    }
+}

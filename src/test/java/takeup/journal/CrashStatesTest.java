@@ -1,0 +1,177 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import takeup.roll.Recorded;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+import takeup.shoot.Entry;
+import takeup.shoot.Happened;
+import takeup.shoot.Situation;
+
+/**
+ * The power goes at any moment of a day. 300 states of the disk by default, drawn from a seed; another number with
+ * {@code -Dstates=10000}, and every one with {@code -Dstates=all}.
+ */
+class CrashStatesTest {
+    private static final String STATES = System.getProperty("states", "300");
+    /** Of an export, which nobody reads before it has its name, each so-many-th byte is enough. */
+    private static final int LONG = 4000;
+    private static final int STRIDE = 97;
+
+    private final RegattaDay day = RegattaDay.whole();
+    private final List<MemoryDrive.Deed> deeds = new ArrayList<>();
+    private int torn;
+    private int halfMoves;
+
+    /** A moment of the day, and the states of the disk that it may leave, by their numbers. */
+    private record Moment(int after, int bytes, int stride, int names) {
+        int states() {
+            return cuts() * 3 << names;
+        }
+
+        private int cuts() {
+            return bytes / stride + 1;
+        }
+    }
+
+    @Test
+    void inEachStateThatAPowerCutLeavesNothingIsLostNothingInventedAndTheNextStartGoesOn() throws IOException {
+        record();
+        List<Moment> moments = new ArrayList<>();
+        int all = 0;
+        for (int after = 0; after <= deeds.size(); after++) {
+            PowerCut cut = new PowerCut(deeds, after);
+            assertTrue(cut.filesWaiting() <= 1, "two files wait for their force after deed " + after);
+            assertTrue(cut.namesWaiting() <= 4, "more names wait than were thought of after deed " + after);
+            Moment moment = new Moment(after, cut.bytesWaiting(), cut.bytesWaiting() > LONG ? STRIDE : 1, cut.namesWaiting());
+            moments.add(moment);
+            all += moment.states();
+        }
+        int wanted = STATES.equals("all") ? all : Math.min(all, Integer.parseInt(STATES));
+        int[] numbers = STATES.equals("all") ? IntStream.range(0, all).toArray() : new Random(36).ints(wanted, 0, all).sorted().toArray();
+        int at = 0;
+        int from = 0;
+        for (int number : numbers) {
+            while (number >= from + moments.get(at).states()) {
+                from += moments.get(at).states();
+                at++;
+            }
+            look(moments.get(at), number - from);
+        }
+        System.out.println(numbers.length + " states of " + all + " after " + deeds.size() + " deeds, " + torn + " with a torn tail, " + halfMoves + " with half a move");
+    }
+
+    private void record() throws IOException {
+        MemoryDrive drive = new MemoryDrive();
+        int safe = 0;
+        try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
+            for (RegattaDay.Line line : day.lines()) {
+                writer.draft("what is being typed");
+                writer.append(line.batch());
+                drive.said(++safe);
+                for (Roll roll : line.settle()) {
+                    writer.export(roll.id(), RegattaDay.export(roll));
+                    writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+                }
+            }
+        }
+        deeds.addAll(drive.deeds());
+        List<String> problems = new ArrayList<>();
+        RegattaDay.same(day.records(day.lines().size()), RegattaDay.read(drive, problems), "with the power on");
+        assertEquals(List.of(), problems);
+        assertEquals(36, day.end().rolls().get(new RollId("R", 1)).frames().size());
+    }
+
+    private void look(Moment moment, int state) throws IOException {
+        int kept = state & (1 << moment.names) - 1;
+        int bytes = Math.min(moment.bytes, (state >> moment.names) / 3 * moment.stride);
+        PowerCut.Rest rest = PowerCut.Rest.values()[(state >> moment.names) % 3];
+        PowerCut cut = new PowerCut(deeds, moment.after);
+        String where = "after deed " + moment.after + ", " + bytes + " bytes of the last write, then " + rest + ", names " + Integer.toBinaryString(kept);
+        check(cut.disk(bytes, rest, kept, new Random(state)), cut.said(), where);
+    }
+
+    /** The next start: read, put right, go on with each roll and the day. */
+    private void check(MemoryDrive disk, int said, String where) throws IOException {
+        List<String> problems = new ArrayList<>();
+        Map<String, List<Object>> found = RegattaDay.read(disk, problems);
+        day.holds(found, said, where);
+        problems.forEach(it -> assertTrue(it.contains("the last line stops in the middle") || it.contains("zeros follow the last line")
+                || it.contains("the end of the last line is damaged") || it.contains("this line is damaged and is left out")
+                || it.contains("it lies with the open and with the finished rolls"), where + ": " + it));
+        torn += problems.isEmpty() ? 0 : 1;
+        Map<RollId, List<Recorded>> rolls = rolls(found);
+        try (Writer writer = Writer.take(disk, RegattaDay.FOLDER)) {
+            for (HalfMove half : HalfMove.among(rolls)) {
+                halfMoves++;
+                Writer.Batch rest = new Writer.Batch(half.rest().step(), half.rest().at());
+                rest.add(half.roll(), half.rest().event());
+                writer.append(rest);
+                found.get(half.roll().toString()).add(half.rest());
+                rolls.get(half.roll()).add(half.rest());
+            }
+            assertEquals(List.of(), HalfMove.among(rolls), where);
+            Situation situation = Situation.of(day.kit(), steps(rolls), Optional.of(RegattaDay.DATE), rolls.keySet());
+            for (Roll roll : situation.rolls().values()) {
+                if (roll.state() == Roll.State.FINISHED) {
+                    writer.export(roll.id(), RegattaDay.export(roll));
+                    writer.settle(roll.id(), true);
+                }
+            }
+            Writer.Batch next = new Writer.Batch(1000, day.lines().get(0).at());
+            for (RollId id : rolls.keySet()) {
+                next.add(id, new RollEvent.Noted("after the power cut"));
+                found.get(id.toString()).add(new Recorded(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
+            }
+            writer.append(next);
+            assertEquals(List.of(), writer.remarks(), where);
+        }
+        List<String> after = new ArrayList<>();
+        RegattaDay.same(found, RegattaDay.read(disk, after), where);
+        after.forEach(it -> assertTrue(it.contains("this line is damaged and is left out") || it.startsWith(RegattaDay.DATE.toString()), where + ", at last: " + it));
+        finished(disk, rolls, where);
+    }
+
+    private static void finished(MemoryDrive disk, Map<RollId, List<Recorded>> rolls, String where) throws IOException {
+        Archive archive = new Archive(disk, RegattaDay.FOLDER);
+        for (Map.Entry<RollId, List<Recorded>> entry : rolls.entrySet()) {
+            Optional<Roll> roll = Roll.of(entry.getValue());
+            boolean isFinished = roll.isPresent() && roll.get().state() == Roll.State.FINISHED;
+            assertEquals(isFinished, archive.finishedRolls().contains(entry.getKey()), where);
+            assertEquals(!isFinished, archive.openRolls().contains(entry.getKey()), where);
+            if (isFinished) {
+                String export = new String(disk.read(RegattaDay.FOLDER.resolve("exports/" + entry.getKey() + ".json")), StandardCharsets.UTF_8);
+                assertEquals(RegattaDay.export(roll.get()), export, where);
+            }
+        }
+    }
+
+    private static Map<RollId, List<Recorded>> rolls(Map<String, List<Object>> found) {
+        Map<RollId, List<Recorded>> rolls = new TreeMap<>();
+        found.forEach((name, records) -> RollId.parse(name).ifPresent(id -> {
+            List<Recorded> all = new ArrayList<>();
+            records.forEach(it -> all.add((Recorded) it));
+            rolls.put(id, all);
+        }));
+        return rolls;
+    }
+
+    private static List<Happened> steps(Map<RollId, List<Recorded>> rolls) {
+        List<Happened> steps = new ArrayList<>();
+        rolls.forEach((id, records) -> records.forEach(it -> steps.add(new Happened(it.step(), it.at(), List.of(new Entry.OnRoll(id, it.event()))))));
+        return steps;
+    }
+}

@@ -1,0 +1,192 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.roll.Roll;
+
+/**
+ * Each call of a short day in turn fails, with each fault that a disk gives, for once or for some time. By default one fault
+ * for each call, in turn; every fault at every call with {@code -Dfaults=all}.
+ */
+class FaultWalkTest {
+    private static final boolean ALL = "all".equals(System.getProperty("faults"));
+    /** A step is tried so often: the faults are over by then. */
+    private static final int TRIES = 9;
+
+    /** What a disk says, as Java hands it on. */
+    private enum Kind {
+        BROKEN, FULL, READ_ONLY, DENIED, HALF_WRITTEN;
+
+        IOException of(String call, Path path) {
+            boolean byName = !List.of("write", "force", "truncate", "channel size", "close").contains(call);
+            return switch (this) {
+                case BROKEN -> said(byName, path, "Input/output error");
+                case FULL, HALF_WRITTEN -> said(byName, path, "No space left on device");
+                case READ_ONLY -> said(byName, path, "Read-only file system");
+                case DENIED -> byName ? new AccessDeniedException(path.toString()) : new IOException("Permission denied");
+            };
+        }
+
+        private static IOException said(boolean byName, Path path, String words) {
+            return byName ? new FileSystemException(path.toString(), null, words) : new IOException(words);
+        }
+    }
+
+    /** Lets the calls from one on fail, so many of them. */
+    private static final class Failing implements MemoryDrive.Fault {
+        private final int first;
+        private final int count;
+        private final Kind kind;
+        private int calls;
+        private int failed;
+        private boolean half;
+
+        Failing(int first, int count, Kind kind) {
+            this.first = first;
+            this.count = count;
+            this.kind = kind;
+        }
+
+        @Override public void before(String call, Path path) throws IOException {
+            calls++;
+            if (half) {
+                half = false;
+                failed++;
+                throw kind.of(call, path);
+            }
+            if (calls >= first && calls < first + count) {
+                if (kind == Kind.HALF_WRITTEN && call.equals("write")) {
+                    half = true;
+                    return;
+                }
+                failed++;
+                throw kind.of(call, path);
+            }
+        }
+
+        @Override public int takes(int bytes) {
+            return half ? bytes / 2 : bytes;
+        }
+    }
+
+    private final RegattaDay day = RegattaDay.brief();
+
+    @ParameterizedTest(name = "{0} calls in a row fail")
+    @ValueSource(ints = {1, 5})
+    void whicheverCallFailsNothingThatWasAcknowledgedIsLostAndTheNextTrySucceedsOnceTheFaultIsOver(int count) throws IOException {
+        int calls = 0;
+        int refusals = 0;
+        boolean walking = true;
+        for (int first = 1; walking; first += ALL ? 1 : count) {
+            walking = false;
+            for (Kind kind : Kind.values()) {
+                if (ALL || kind.ordinal() == first / count % Kind.values().length) {
+                    Failing fault = new Failing(first, count, kind);
+                    refusals += walk(fault, "call " + first + ", " + kind);
+                    walking |= fault.calls >= first;
+                }
+            }
+            calls = first;
+        }
+        assertTrue(calls > 400, "only " + calls + " calls");
+        assertTrue(refusals > calls / 5, "of " + calls + " failing calls only " + refusals + " were noticed");
+        System.out.println(calls + " calls failed in turn, " + count + " in a row, " + refusals + " refusals in words");
+    }
+
+    /** A day with that fault; how often something was refused. */
+    private int walk(Failing fault, String where) throws IOException {
+        MemoryDrive drive = new MemoryDrive();
+        drive.fault(fault);
+        int refusals = 0;
+        int safe = 0;
+        Writer writer = null;
+        for (int attempt = 0; writer == null; attempt++) {
+            try {
+                writer = Writer.take(drive, RegattaDay.FOLDER);
+            } catch (IOException e) {
+                refusals += refused(e, attempt, where);
+            }
+        }
+        for (RegattaDay.Line line : day.lines()) {
+            boolean written = false;
+            for (int attempt = 0; !written; attempt++) {
+                try {
+                    writer.append(line.batch());
+                    written = true;
+                } catch (IOException e) {
+                    refusals += refused(e, attempt, where);
+                    drive.fault((call, path) -> { });
+                    look(drive, safe, where);
+                    drive.fault(fault);
+                }
+            }
+            safe++;
+            writer.remarks().forEach(it -> assertFalse(it.contains("Exception"), it));
+            for (Roll roll : line.settle()) {
+                refusals += settle(writer, roll, where);
+            }
+        }
+        try {
+            writer.close();
+        } catch (IOException e) {
+            refusals++;
+        }
+        drive.fault((call, path) -> { });
+        look(drive, safe, where);
+        afterAPowerCut(drive, where);
+        return refusals;
+    }
+
+    private static int settle(Writer writer, Roll roll, String where) {
+        int refusals = 0;
+        for (boolean settled = false; !settled; ) {
+            try {
+                writer.export(roll.id(), RegattaDay.export(roll));
+                writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+                settled = true;
+            } catch (IOException e) {
+                refusals += refused(e, refusals, where);
+            }
+        }
+        return refusals;
+    }
+
+    private static int refused(IOException e, int attempt, String where) {
+        String words = Trouble.words(e);
+        assertFalse(words.isBlank() || words.contains("Exception") || words.contains("null"), where + ": " + words);
+        assertTrue(attempt < TRIES, where + ": still refused: " + words);
+        return 1;
+    }
+
+    private void look(MemoryDrive drive, int safe, String where) throws IOException {
+        day.holds(RegattaDay.read(drive, new ArrayList<>()), safe, where);
+    }
+
+    /** Of what was never forced nothing is left, and all is there all the same. */
+    private void afterAPowerCut(MemoryDrive drive, String where) throws IOException {
+        MemoryDrive disk = new PowerCut(drive.deeds(), drive.deeds().size()).disk(0, PowerCut.Rest.END, 0, new Random(1));
+        List<String> problems = new ArrayList<>();
+        RegattaDay.same(day.records(day.lines().size()), RegattaDay.read(disk, problems), where);
+        assertEquals(List.of(), problems, where);
+        assertEquals(1, new Archive(disk, RegattaDay.FOLDER).finishedRolls().size(), where);
+        assertEquals(Optional.empty(), new Archive(disk, RegattaDay.FOLDER).draft(), where);
+    }
+
+    @Test
+    void withNoFaultNothingIsRefused() throws IOException {
+        assertEquals(0, walk(new Failing(Integer.MAX_VALUE - 9, 1, Kind.BROKEN), "no fault"));
+    }
+}
