@@ -6,9 +6,14 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import takeup.journal.Archive;
+import takeup.journal.HalfMove;
 import takeup.journal.Trouble;
 import takeup.kit.Kit;
+import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
@@ -38,27 +43,45 @@ final class CheckCommand {
             return "nothing read";
         }
         Archive archive = new Archive(folder);
-        int rolls = 0;
         int frames = 0;
         int days = 0;
+        Map<RollId, List<Recorded>> rolls = new TreeMap<>();
         try {
-            List<Roll> all = Opening.allRolls(archive, problems);
             List<RollId> open = archive.openRolls();
-            for (Roll roll : all) {
-                rolls++;
-                frames += roll.frames().size();
-                if (roll.state() == Roll.State.FINISHED && open.contains(roll.id())) {
-                    problems.add(roll.id() + " is finished but lies with the open rolls: the next start moves it and writes its export");
-                }
+            open.forEach(it -> rolls.put(it, List.of()));
+            archive.finishedRolls().forEach(it -> rolls.put(it, List.of()));
+            for (RollId id : List.copyOf(rolls.keySet())) {
+                Archive.Opened<Recorded> opened = archive.roll(id);
+                problems.addAll(opened.problems());
+                rolls.put(id, opened.records());
+                frames += check(id, opened.records(), open.contains(id) && !archive.isLater(id), problems);
             }
+            HalfMove.among(rolls).forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
             for (LocalDate date : archive.days()) {
                 days++;
                 problems.addAll(archive.dayOf(date).problems());
             }
+            problems.addAll(archive.leftOvers());
         } catch (IOException e) {
             problems.add(folder + ": " + Trouble.words(e));
         }
         problems.addAll(new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles())).allProblems());
-        return rolls + (rolls == 1 ? " roll, " : " rolls, ") + frames + (frames == 1 ? " frame, " : " frames, ") + days + (days == 1 ? " day" : " days");
+        return rolls.size() + (rolls.size() == 1 ? " roll, " : " rolls, ") + frames + (frames == 1 ? " frame, " : " frames, ") + days + (days == 1 ? " day" : " days");
+    }
+
+    /** How many frames a roll holds. */
+    private static int check(RollId id, List<Recorded> records, boolean mayMove, List<String> problems) {
+        Optional<Roll> roll = Roll.of(records);
+        if (roll.isEmpty()) {
+            problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be shown");
+            return 0;
+        }
+        if (!roll.get().id().equals(id)) {
+            problems.add(id + ".journal: by its records this is roll " + roll.get().id() + "; give the file that name back");
+        }
+        if (roll.get().state() == Roll.State.FINISHED && mayMove) {
+            problems.add(id + " is finished but lies with the open rolls: the next start moves it and writes its export");
+        }
+        return roll.get().frames().size();
     }
 }

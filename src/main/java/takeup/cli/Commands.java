@@ -138,7 +138,11 @@ final class Commands implements Callable<Integer> {
     }
 
     Opening opening() throws IOException {
-        Opening opening = Opening.of(archive(), kit());
+        return opening(Optional.empty());
+    }
+
+    Opening opening(Optional<Disk> disk) throws IOException {
+        Opening opening = Opening.of(archive(), kit()).mended(disk);
         opening.problems().forEach(out::error);
         return opening;
     }
@@ -180,7 +184,7 @@ final class Commands implements Callable<Integer> {
                 throw new Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
             }
             try (Disk disk = taken) {
-                Situation situation = commands.opening().situation();
+                Situation situation = commands.opening(Optional.of(disk)).situation();
                 try {
                     disk.settleLeftOvers(situation.rolls().values());
                 } catch (IOException e) {

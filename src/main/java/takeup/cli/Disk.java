@@ -61,10 +61,20 @@ final class Disk implements AutoCloseable {
 
     /** Repeats what a crash may have cut short: a finished roll that still lies with the open ones. */
     void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
+        IOException first = null;
         for (Roll roll : rolls) {
             if (roll.state() == Roll.State.FINISHED) {
-                settle(List.of(roll));
+                try {
+                    settle(List.of(roll));
+                } catch (Writer.Later e) {
+                    // said when it was read
+                } catch (IOException e) {
+                    first = first == null ? e : first;
+                }
             }
+        }
+        if (first != null) {
+            throw first;
         }
     }
 

@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import takeup.day.DayRecorded;
 import takeup.journal.Archive;
+import takeup.journal.HalfMove;
+import takeup.journal.Trouble;
 import takeup.kit.Kit;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
@@ -22,20 +26,45 @@ import takeup.shoot.Situation;
  *
  * @param situation what all of it adds up to
  * @param problems what could not be read
+ * @param halfMoves moves of frames that a crash cut short
  */
-record Opening(Situation situation, List<String> problems) {
+record Opening(Situation situation, List<String> problems, List<HalfMove> halfMoves) {
     static Opening of(Archive archive, Kit kit) throws IOException {
         List<String> problems = new ArrayList<>();
         List<Happened> steps = new ArrayList<>();
         Set<RollId> known = new HashSet<>(archive.finishedRolls());
+        Map<RollId, List<Recorded>> rolls = new LinkedHashMap<>();
         Optional<LocalDate> date = day(archive, steps, problems);
         for (RollId id : archive.openRolls()) {
             known.add(id);
             Archive.Opened<Recorded> roll = archive.roll(id);
             problems.addAll(roll.problems());
             steps.addAll(steps(id, roll.records()));
+            rolls.put(id, roll.records());
         }
-        return new Opening(Situation.of(kit, steps, date, known), problems);
+        return new Opening(Situation.of(kit, steps, date, known), problems, HalfMove.among(rolls));
+    }
+
+    /** The same with what a crash cut short said, and made whole where there is a disk to write to. */
+    Opening mended(Optional<Disk> disk) {
+        Situation after = situation;
+        List<String> all = new ArrayList<>(problems);
+        for (HalfMove half : halfMoves) {
+            String words = half.words() + ": moving " + (half.first() == half.last() ? "it" : "them") + " was cut short";
+            if (disk.isEmpty()) {
+                all.add(words + "; the next start that can write puts that right");
+                continue;
+            }
+            Happened rest = new Happened(half.rest().step(), half.rest().at(), List.of(new Entry.OnRoll(half.roll(), half.rest().event())));
+            try {
+                disk.get().keep(rest);
+                after = after.with(List.of(rest));
+                all.add(words + ", and is done now");
+            } catch (IOException e) {
+                all.add(words + ", and cannot be put right: " + Trouble.words(e));
+            }
+        }
+        return new Opening(after, all, List.of());
     }
 
     /** The newest day; where the clock went back between the last two, the one that was written last. */

@@ -116,7 +116,7 @@ final class ScreenCommand {
             readOnly = Optional.of(Trouble.words(e));
         }
         Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), profiles));
-        Opening opening = Opening.of(archive, kit);
+        Opening opening = Opening.of(archive, kit).mended(disk);
         List<String> problems = new ArrayList<>(opening.problems());
         if (disk.isPresent()) {
             try {
