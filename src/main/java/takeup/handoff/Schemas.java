@@ -7,9 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-/** The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}. */
+/** The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order}. */
 public final class Schemas {
-    private static final List<String> NAMES = List.of("roll");
+    private static final List<String> NAMES = List.of("roll", "order");
 
     private Schemas() {
     }

@@ -1,0 +1,29 @@
+package takeup.order;
+
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
+/**
+ * One frame of a roll, as its file has it.
+ *
+ * @param frame what the counter said
+ * @param kind exposed, blank, unlogged, lost or slate
+ * @param at when, if that is known
+ * @param aperture f/2.8
+ * @param time 1/250
+ * @param lens its name
+ * @param errorStops light on the film against light asked for; above 0 is more
+ * @param note words on the frame
+ */
+record ExposedFrame(int frame, String kind, Optional<OffsetDateTime> at, Optional<String> aperture, Optional<String> time, Optional<String> lens,
+        Optional<Double> errorStops, Optional<String> note) {
+    /** Whether a picture may come back of it. */
+    boolean isPicture() {
+        return !kind.equals("blank");
+    }
+
+    /** {@code 0.3 over}, {@code right}, or nothing where it is not known. */
+    String error() {
+        return errorStops.map(it -> Speech.tenths(it).equals("0") ? "right" : Speech.tenths(it) + (it > 0 ? " over" : " under")).orElse("");
+    }
+}

@@ -1,0 +1,58 @@
+package takeup.order;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A page with the frames of one roll: the film drawn as a strip, then a table. Half a page holds 36 frames. */
+final class FrameSheet {
+    /** Rows of a table before the next one begins, so that two stand side by side. */
+    private static final int LEAST_ROWS = 12;
+
+    private FrameSheet() {
+    }
+
+    static void into(Html html, Order order, ExposedRoll roll, boolean withNotes) {
+        Development development = roll.development();
+        html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + roll.stock());
+        Map<String, String> heads = new LinkedHashMap<>();
+        heads.put("development", Speech.of(development.process()) + ", " + development.words());
+        heads.put("film", roll.filmSize() + " " + roll.frameSize() + roll.special().map(it -> ", " + it).orElse("") + " · " + roll.body());
+        heads.put("frames", roll.framesExposed() + " exposed · loaded " + roll.date());
+        heads.put("order", order.order());
+        if (!roll.condition().isEmpty()) {
+            heads.put("to be known", String.join("; ", roll.condition()));
+        }
+        OrderHtml.heads(html, heads);
+        List<ExposedFrame> frames = roll.frames();
+        if (frames.isEmpty()) {
+            html.element("p", "no frames logged").raw("</section>\n");
+            return;
+        }
+        html.raw(FrameStrip.of(frames, roll.filmSize().equals("135"))).raw("<div class=\"frames\">\n");
+        int rows = Math.max(LEAST_ROWS, (frames.size() + 1) / 2);
+        for (int from = 0; from < frames.size(); from += rows) {
+            table(html, frames.subList(from, Math.min(frames.size(), from + rows)), withNotes);
+        }
+        html.raw("</div>\n</section>\n");
+    }
+
+    private static void table(Html html, List<ExposedFrame> frames, boolean withNotes) {
+        html.raw("<table class=\"" + (withNotes ? "noted" : "plain") + "\">\n<thead><tr>").element("th class=\"at\"", "frame").element("th class=\"set\"", "setting")
+                .element("th class=\"lens\"", "lens").element("th class=\"light\"", "light");
+        if (withNotes) {
+            html.element("th", "note");
+        }
+        html.raw("</tr></thead>\n<tbody>\n");
+        for (ExposedFrame frame : frames) {
+            String setting = frame.aperture().orElse("") + (frame.aperture().isPresent() && frame.time().isPresent() ? " · " : "") + frame.time().orElse("");
+            html.raw("<tr>").element("td", Integer.toString(frame.frame())).element("td", setting).element("td", frame.lens().orElse(""))
+                    .element("td", frame.kind().equals("exposed") ? frame.error() : frame.kind());
+            if (withNotes) {
+                html.element("td", frame.note().orElse(""));
+            }
+            html.raw("</tr>\n");
+        }
+        html.raw("</tbody>\n</table>\n");
+    }
+}

@@ -1,0 +1,198 @@
+package takeup.order;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * An order to a lab: ORD-001.
+ *
+ * @param order its number
+ * @param revision rises with each change of the order
+ * @param madeAt when it was made
+ * @param withdrawn whether it was taken back before it went
+ * @param lab whom it goes to
+ * @param reference the photographer's own words for it
+ * @param client for whom, where that was asked for
+ * @param flies whether the parcel goes by air, or travels with somebody who flies
+ * @param parcel which parcel of how many it is
+ * @param wishes what is wished of the whole order
+ * @param rolls in the order in which they were numbered
+ * @param checks what was said before it went
+ * @param progress what became of it, oldest first
+ */
+public record Order(String order, int revision, OffsetDateTime madeAt, boolean withdrawn, To lab, Optional<String> reference, Optional<String> client,
+        boolean flies, Optional<Parcel> parcel, Wishes wishes, List<OrderedRoll> rolls, List<Check> checks, List<Progress> progress) {
+    private static final String LETTERS = "ORD-";
+
+    public Order {
+        rolls = List.copyOf(rolls);
+        checks = List.copyOf(checks);
+        progress = List.copyOf(progress);
+    }
+
+    /**
+     * The lab as it was when the order was made.
+     *
+     * @param asks what its form asks of each roll
+     * @param paper A4 or Letter
+     */
+    public record To(String key, String name, List<String> asks, String paper, int sendWithinDays, OptionalInt scansKeptDays, OptionalInt negativesKeptDays) {
+        public To {
+            asks = List.copyOf(asks);
+        }
+
+        static To of(Lab lab) {
+            return new To(lab.key(), lab.name(), lab.asks(), lab.paper(), lab.sendWithinDays(), lab.scansKeptDays(), lab.negativesKeptDays());
+        }
+
+        boolean asksFor(Column column) {
+            return asks.contains(column.field());
+        }
+    }
+
+    /**
+     * One of several parcels that hold what belongs together.
+     *
+     * @param number from 1
+     * @param of how many there are
+     * @param others the orders of the others
+     */
+    public record Parcel(int number, int of, List<String> others) {
+        public Parcel {
+            others = List.copyOf(others);
+        }
+
+        /** {@code parcel 1 of 2; the other is ORD-002}. */
+        String words() {
+            return "parcel " + number + " of " + of + (others.isEmpty() ? "" : "; the other" + (others.size() == 1 ? " is " : "s are ") + String.join(", ", others));
+        }
+    }
+
+    /**
+     * Rolls came to a stage.
+     *
+     * @param stage which
+     * @param on the day
+     * @param rolls which of them; none means all
+     */
+    public record Progress(Stage stage, LocalDate on, List<String> rolls) {
+        public Progress {
+            rolls = List.copyOf(rolls);
+        }
+    }
+
+    /** A new order. */
+    public static Order of(String number, OffsetDateTime at, Lab lab, Optional<String> reference, boolean flies, Wishes wishes, List<ExposedRoll> rolls,
+            List<Check> checks, boolean withNotes, boolean withClient) {
+        List<String> clients = rolls.stream().flatMap(it -> it.client().stream()).filter(it -> !it.isBlank()).distinct().toList();
+        return new Order(number, 1, at, false, To.of(lab), reference.filter(it -> !it.isBlank()),
+                withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(), flies, Optional.empty(), wishes,
+                rolls.stream().map(it -> OrderedRoll.of(it, lab, withNotes)).toList(), checks, List.of());
+    }
+
+    /** The order that a file of format takeup-order holds; the file is named in what is wrong with it. */
+    public static Order read(String file, String json) throws Unreadable {
+        return JsonOrder.read(file, json);
+    }
+
+    /** The file of the order, ending in a line feed; the program's version is told in it. */
+    public String json(String programVersion) {
+        return JsonOrder.text(this, programVersion);
+    }
+
+    /** The next free number: {@code ORD-002} after {@code ORD-001}. */
+    public static String next(List<String> taken) {
+        return id(taken.stream().mapToInt(Order::number).max().orElse(0) + 1);
+    }
+
+    private static String id(int number) {
+        String digits = Integer.toString(number);
+        return LETTERS + "000".substring(Math.min(3, digits.length())) + digits;
+    }
+
+    private static int number(String id) {
+        return Integer.parseInt(id.substring(LETTERS.length()));
+    }
+
+    /** A number as it is typed: {@code ORD-001}, {@code ord1} or {@code 1}. */
+    public static Optional<String> parse(String typed) {
+        String word = typed.toUpperCase(java.util.Locale.ROOT);
+        String digits = word.startsWith(LETTERS) ? word.substring(LETTERS.length()) : word.startsWith("ORD") ? word.substring(3) : word;
+        boolean isNumber = !digits.isEmpty() && digits.length() <= 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9');
+        return isNumber && Integer.parseInt(digits) > 0 ? Optional.of(id(Integer.parseInt(digits))) : Optional.empty();
+    }
+
+    /** Whether it holds a roll. */
+    public boolean holds(String roll) {
+        return rolls.stream().anyMatch(it -> it.roll().equals(roll));
+    }
+
+    /** The last step that a roll came to; empty while it is ordered and no more. */
+    public Optional<Progress> last(String roll) {
+        Optional<Progress> last = Optional.empty();
+        for (Progress step : progress) {
+            if (step.rolls().isEmpty() || step.rolls().contains(roll)) {
+                last = Optional.of(step);
+            }
+        }
+        return last.filter(it -> it.stage() != Stage.ORDERED);
+    }
+
+    /** Where a roll of the order is. */
+    public Stage stage(String roll) {
+        return last(roll).map(Progress::stage).orElse(Stage.ORDERED);
+    }
+
+    /** Whether any of it has gone to the lab. */
+    public boolean isSent() {
+        return rolls.stream().anyMatch(it -> stage(it.roll()) != Stage.ORDERED);
+    }
+
+    /** How many rolls go through which process and development, in the order of the rolls: {@code C-41, NORMAL} 3. */
+    public Map<String, Integer> counts() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        rolls.forEach(it -> counts.merge(Speech.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
+        return counts;
+    }
+
+    /** {@code 2 rolls: 2 C-41, NORMAL}. */
+    public String summary() {
+        List<String> parts = new ArrayList<>();
+        counts().forEach((what, many) -> parts.add(many + " " + what));
+        return Speech.count(rolls.size(), "roll") + ": " + String.join(" · ", parts);
+    }
+
+    /** With a step of progress. */
+    public Order with(Progress step) {
+        List<Progress> more = new ArrayList<>(progress);
+        more.add(step);
+        return changed(withdrawn, parcel, rolls, more);
+    }
+
+    /** With the lab's own number of a roll. */
+    public Order withLabNumber(String roll, String number) {
+        return changed(withdrawn, parcel, rolls.stream().map(it -> it.roll().equals(roll) ? it.withLabNumber(number) : it).toList(), progress);
+    }
+
+    /** Taken back: its rolls can be ordered again. */
+    public Order taken() {
+        return changed(true, parcel, rolls, progress);
+    }
+
+    /** As one of several parcels, with some of its rolls. */
+    public Order asParcel(String number, Parcel of, List<String> kept) {
+        List<Check> said = checks.stream().filter(it -> it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains)).toList();
+        return new Order(number, number.equals(order) ? revision + 1 : 1, madeAt, withdrawn, lab, reference, client, flies, Optional.of(of), wishes,
+                rolls.stream().filter(it -> kept.contains(it.roll())).toList(), said, progress);
+    }
+
+    private Order changed(boolean isWithdrawn, Optional<Parcel> part, List<OrderedRoll> all, List<Progress> steps) {
+        return new Order(order, revision + 1, madeAt, isWithdrawn, lab, reference, client, flies, part, wishes, all, checks, steps);
+    }
+}

@@ -1,0 +1,75 @@
+package takeup.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** An order as plain text: for a letter, a mail, or to read. */
+public final class OrderText {
+    private static final int WIDTH = 100;
+
+    private OrderText() {
+    }
+
+    /** The order, as lines that end in a line feed. */
+    public static String of(Order order) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
+        lines.add("");
+        heads(order).forEach((name, words) -> lines.add(pad(name, 13) + words));
+        lines.add("");
+        order.counts().forEach((what, many) -> lines.add(pad(Speech.count(many, "roll"), 13) + what));
+        lines.add("");
+        for (OrderedRoll roll : order.rolls()) {
+            lines.add(pad(roll.roll(), 11) + roll.words());
+            List<String> rest = new ArrayList<>();
+            rest.add(roll.filmSize() + (order.lab().asksFor(Column.FRAME_SIZE) ? " " + roll.format().substring(roll.filmSize().length() + 1) : ""));
+            if (order.lab().asksFor(Column.STOCK)) {
+                rest.add(Speech.of(roll.stock()));
+            }
+            if (order.lab().asksFor(Column.FRAMES)) {
+                rest.add(Speech.count(roll.framesExpected(), "frame"));
+            }
+            lines.add(pad("", 11) + String.join(" · ", rest));
+            roll.labNumber().ifPresent(it -> lines.add(pad("", 11) + "lab's number " + Speech.of(it)));
+            if (!roll.remarks().isEmpty()) {
+                wrap(pad("", 11), roll.remarks(), lines);
+            }
+        }
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** What is said of the whole order, name and words. */
+    static Map<String, String> heads(Order order) {
+        Map<String, String> heads = new java.util.LinkedHashMap<>();
+        heads.put("for", Speech.of(order.lab().name()));
+        order.reference().ifPresent(it -> heads.put("reference", Speech.of(it)));
+        order.client().ifPresent(it -> heads.put("client", Speech.of(it)));
+        heads.put("date", order.madeAt().toLocalDate().toString());
+        order.parcel().ifPresent(it -> heads.put("parcel", it.words().substring("parcel ".length())));
+        if (order.flies()) {
+            heads.put("transport", "this film travels by air: no X-rays, no CT, please inspect by hand");
+        }
+        for (Wish wish : Wish.values()) {
+            order.wishes().of(wish).ifPresent(it -> heads.put(wish.words(), Speech.of(it)));
+        }
+        return heads;
+    }
+
+    private static void wrap(String indent, String text, List<String> lines) {
+        String rest = text;
+        while (indent.length() + rest.length() > WIDTH) {
+            int cut = rest.lastIndexOf(' ', WIDTH - indent.length());
+            if (cut <= 0) {
+                break;
+            }
+            lines.add(indent + rest.substring(0, cut));
+            rest = rest.substring(cut + 1);
+        }
+        lines.add(indent + rest);
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}
