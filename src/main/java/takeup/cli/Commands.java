@@ -27,7 +27,7 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     @Spec CommandSpec spec;
@@ -53,7 +53,10 @@ final class Commands implements Callable<Integer> {
         CommandLine line = new CommandLine(commands, new Factory(commands));
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
         line.getCommandSpec().version("takeup " + Version.number());
-        line.getSubcommands().values().forEach(it -> it.getCommandSpec().version("takeup " + Version.number()));
+        line.getSubcommands().values().forEach(it -> {
+            it.getCommandSpec().version("takeup " + Version.number());
+            it.getSubcommands().values().forEach(below -> below.getCommandSpec().version("takeup " + Version.number()));
+        });
         line.setUnmatchedOptionsAllowedAsOptionParameters(false);
         StringWriter answer = new StringWriter();
         StringWriter wrong = new StringWriter();
@@ -89,7 +92,7 @@ final class Commands implements Callable<Integer> {
             if (word.startsWith("-")) {
                 return word + " is no option of " + command.qualifiedName() + Nearest.question(word, command.optionsMap().keySet());
             }
-            return command.parent() == null ? word + " is no command" + Nearest.question(word, command.subcommands().keySet())
+            return !command.subcommands().isEmpty() ? word + " is no command" + (command.parent() == null ? "" : " of " + command.qualifiedName()) + Nearest.question(word, command.subcommands().keySet())
                     : word + " is one word too many for " + command.qualifiedName();
         }
         String words = problem.getMessage();
@@ -113,7 +116,8 @@ final class Commands implements Callable<Integer> {
             Object made = type == Line.class ? new Line(commands) : type == MeterIt.class ? new MeterIt(commands) : type == Rolls.class ? new Rolls(commands)
                     : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
                     : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
-                    : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands) : null;
+                    : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands)
+                    : type == OrderCommands.class ? new OrderCommands(commands) : null;
             return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
         }
     }
@@ -376,6 +380,7 @@ final class Commands implements Callable<Integer> {
             commands.out().line("finished rolls     " + folder.resolve("rolls").resolve("finished"));
             commands.out().line("days               " + folder.resolve("days"));
             commands.out().line("exports            " + folder.resolve("exports"));
+            commands.out().line("orders             " + folder.resolve("orders"));
             commands.out().line("your own profiles  " + folder.resolve("profiles"));
             commands.out().line("shipped profiles   " + Folder.profiles());
             return 0;
@@ -385,7 +390,7 @@ final class Commands implements Callable<Integer> {
     @Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
     static final class Schema implements Callable<Integer> {
         private final Commands commands;
-        @Parameters(paramLabel = "NAME", description = "Which document: roll.")
+        @Parameters(paramLabel = "NAME", description = "Which document: roll, order.")
         String name;
 
         Schema(Commands commands) {

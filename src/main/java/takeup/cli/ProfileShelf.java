@@ -53,13 +53,18 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
         return Optional.empty();
     }
 
-    private static Kit.File read(Path path, String name) {
+    static Kit.File read(Path path, String name) {
+        return read(path, name, LARGEST);
+    }
+
+    /** The text of a file of at most so many bytes, or why it cannot be read. */
+    static Kit.File read(Path path, String name, long largest) {
         try {
             if (!Files.isRegularFile(path)) {
                 return problem(name, "is no plain file");
             }
-            if (Files.size(path) > LARGEST) {
-                return problem(name, "is larger than any profile can be");
+            if (Files.size(path) > largest) {
+                return problem(name, "is larger than any such file can be");
             }
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
             return new Kit.File(name, text.startsWith("\ufeff") ? text.substring(1) : text, Optional.empty());

@@ -5,8 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.handoff.IsoTime;
 import takeup.handoff.RollCsv;
@@ -16,6 +19,9 @@ import takeup.journal.Archive;
 import takeup.journal.Folders;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
+import takeup.order.Lab;
+import takeup.order.Order;
+import takeup.order.Whereabouts;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -31,21 +37,46 @@ final class RollsCommand {
     int list(boolean json) throws IOException {
         List<String> problems = new ArrayList<>();
         List<Roll> rolls = Opening.allRolls(commands.archive(), problems);
+        OrderFolder.Found<Order> orders = new OrderFolder(commands.folder(), false).allOrders();
+        problems.addAll(orders.problems());
         problems.forEach(commands.out()::error);
+        Whereabouts where = new Whereabouts(orders.all());
         if (json) {
-            commands.out().raw(JsonText.pretty(Json.object().and("rolls", rolls.stream().map(RollsCommand::json).toList())));
+            commands.out().raw(JsonText.pretty(Json.object().and("rolls", rolls.stream().map(it -> json(it, where)).toList())));
         } else if (rolls.isEmpty()) {
             commands.out().line("no roll yet in " + commands.folder());
         } else {
-            rolls.forEach(it -> commands.out().line(words(it)));
+            rolls.forEach(it -> commands.out().line(words(it) + (it.state() == Roll.State.FINISHED ? "  " + where.words(it.id().toString()) : "")));
+            due(rolls, where).forEach(commands.out()::line);
         }
         return problems.isEmpty() ? 0 : 1;
     }
 
-    private static Json.Obj json(Roll roll) {
+    /** What is due of the orders, and which exposed rolls have waited too long. */
+    private static List<String> due(List<Roll> rolls, Whereabouts where) {
+        LocalDate today = Clock.of(Optional.empty()).now().toLocalDate();
+        List<String> due = new ArrayList<>(where.due(today));
+        int days = where.orders().isEmpty() ? Lab.WAIT : where.orders().get(where.orders().size() - 1).lab().sendWithinDays();
+        Map<String, LocalDate> since = new LinkedHashMap<>();
+        rolls.stream().filter(it -> it.state() == Roll.State.FINISHED)
+                .forEach(it -> it.finishedAt().ifPresent(at -> since.put(it.id().toString(), at.toLocalDate())));
+        where.waiting(since, today, days).ifPresent(due::add);
+        return due;
+    }
+
+    private static String where(Roll roll, Whereabouts orders) {
+        return switch (roll.state()) {
+            case FINISHED -> orders.stage(roll.id().toString());
+            case WITHDRAWN -> "withdrawn";
+            default -> "in camera";
+        };
+    }
+
+    private static Json.Obj json(Roll roll, Whereabouts orders) {
         return Json.object().and("roll", roll.id()).and("state", roll.state()).and("camera", roll.camera().key()).and("back", roll.back())
                 .and("stock", roll.film().stock().key()).and("exposureIndex", roll.film().index().arithmetic()).and("framesUsed", roll.framesUsed())
-                .and("framesNominal", roll.film().framesNominal()).and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of));
+                .and("framesNominal", roll.film().framesNominal()).and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
+                .and("where", where(roll, orders)).and("order", orders.order(roll.id().toString()).map(Order::order));
     }
 
     private static String words(Roll roll) {
@@ -79,7 +110,7 @@ final class RollsCommand {
     }
 
     /** A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it is. */
-    private static void write(Path path, byte[] bytes) throws IOException {
+    static void write(Path path, byte[] bytes) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path)) {
             throw new Commands.Unfit(1, path + " is a folder: name a file");

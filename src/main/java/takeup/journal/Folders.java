@@ -1,5 +1,6 @@
 package takeup.journal;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -41,6 +42,13 @@ public final class Folders {
         if (parent != null) {
             drive.forceNames(parent);
         }
+    }
+
+    /** Takes the lock file of a folder that is no data folder; it is free again once this is closed, or the program ends. */
+    public static Closeable lock(Path file) throws IOException {
+        make(file.toAbsolutePath().getParent());
+        Drive.Hold hold = Drive.REAL.hold(file);
+        return hold::close;
     }
 
     static byte[] read(Drive drive, Path path) throws IOException {

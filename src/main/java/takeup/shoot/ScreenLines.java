@@ -100,6 +100,9 @@ final class ScreenLines {
     }
 
     private static Refusal unknown(String word, List<String> rest) {
+        if (word.equals("order")) {
+            return new Refusal("order is a command of its own, for when the day is over: leave with quit, then type takeup order new");
+        }
         if (Lexicon.RESERVED.contains(word)) {
             return new Refusal(word + " is reserved for later and does nothing yet");
         }

@@ -43,9 +43,16 @@ class OtherLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "bag", "paper", "done", "routine", "order", "slate", "rewind", "tally", "scans", "plan 1", "order now"})
+    @ValueSource(strings = {"plan", "bag", "paper", "done", "routine", "slate", "rewind", "tally", "scans", "plan 1"})
     void aReservedWordDoesNothingYet(String line) {
         assertTrue(Shooting.medium("4 125").refused(line).contains("reserved"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"order", "order new", "ORDER 7"})
+    void theOrderIsMadeOutsideTheScreenAndThePromptSaysWhere(String line) {
+        String why = Shooting.medium("4 125").refused(line);
+        assertTrue(why.contains("takeup order new") && !why.contains("reserved"), why);
     }
 
     @ParameterizedTest

@@ -1,0 +1,44 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+
+/** A question to whoever sits at the terminal; nobody is asked where there is none. */
+final class OnTerminal {
+    private OnTerminal() {
+    }
+
+    /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
+    static boolean saysYes(Out out, String question) {
+        if (!isThere()) {
+            return false;
+        }
+        out.line(question);
+        try {
+            return line(System.in).strip().equalsIgnoreCase("yes");
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    // Java's own console is there on newer versions also where no terminal is, so the shell is asked (POSIX.1-2017, test -t).
+    private static boolean isThere() {
+        try {
+            return new ProcessBuilder("/bin/sh", "-c", "[ -t 0 ] && [ -t 1 ]").inheritIO().start().waitFor() == 0;
+        } catch (IOException e) {
+            return false;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    private static String line(InputStream in) throws IOException {
+        java.io.ByteArrayOutputStream line = new java.io.ByteArrayOutputStream();
+        for (int read = in.read(); read >= 0 && read != '\n' && line.size() < 100; read = in.read()) {
+            line.write(read);
+        }
+        return line.toString(StandardCharsets.UTF_8);
+    }
+}
