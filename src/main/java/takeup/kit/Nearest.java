@@ -9,17 +9,23 @@ public final class Nearest {
     private Nearest() {
     }
 
-    /** The nearest known word, by letters changed, added, dropped or swapped; empty if none is near. */
+    /**
+     * The nearest known word, by letters changed, added, dropped or swapped with their neighbour, each of which counts one:
+     * {@code laod} is {@code load}. At most two, and at most a third of the longer word's letters (one in a word of two), so
+     * that a word of another kind is answered with none: {@code banana} is not {@code blank}.
+     */
     public static Optional<String> to(String typed, Collection<String> known) {
         String word = typed.toLowerCase(Locale.ROOT);
         String best = null;
-        int bestDistance = 1 + Math.max(1, Math.min(3, word.length() / 2));
+        int bestDistance = Integer.MAX_VALUE;
         if (word.length() > 40) {
             return Optional.empty();
         }
         for (String candidate : known) {
+            int longer = Math.max(word.length(), candidate.length());
+            int most = longer < 2 ? 0 : Math.max(1, Math.min(2, longer / 3));
             int distance = distance(word, candidate.toLowerCase(Locale.ROOT));
-            if (distance < bestDistance) {
+            if (distance <= most && distance < bestDistance) {
                 best = candidate;
                 bestDistance = distance;
             }
