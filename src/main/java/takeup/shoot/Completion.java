@@ -1,12 +1,20 @@
 package takeup.shoot;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import takeup.kit.Filter;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.Warning;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
 
 /** What Tab makes of the word in front of the cursor. */
 final class Completion {
@@ -56,6 +64,42 @@ final class Completion {
         };
     }
 
+    /** Notes of this day's frames and of the roll in hand that begin so, each once and the newest first. */
+    static List<String> notes(Situation s, LocalDate today, String begun) {
+        List<Frame> frames = new ArrayList<>();
+        for (Roll roll : s.rolls().values()) {
+            boolean isInHand = s.roll().equals(Optional.of(roll));
+            for (Frame frame : roll.frames()) {
+                if (frame.note().isPresent() && (isInHand || frame.exposure().at().filter(it -> it.toLocalDate().equals(today)).isPresent())) {
+                    frames.add(frame);
+                }
+            }
+        }
+        frames.sort(Comparator.comparing((Frame it) -> it.exposure().at().map(at -> at.toInstant()).orElse(Instant.EPOCH)));
+        Set<String> notes = new LinkedHashSet<>();
+        for (int i = frames.size() - 1; i >= 0; i--) {
+            // A frame's further notes stand behind the first one, each after a semicolon.
+            List<String> parts = new ArrayList<>(List.of(frames.get(i).note().orElseThrow().split("; ", -1)));
+            for (int part = parts.size() - 1; part >= 0; part--) {
+                String note = parts.get(part);
+                if (note.regionMatches(true, 0, begun, 0, begun.length()) && note.length() > begun.length()) {
+                    notes.add(note);
+                }
+            }
+        }
+        return List.copyOf(notes);
+    }
+
+    /** Where the note of a line begins, behind the semicolon or {@code n}; -1 where the line has none. */
+    static int noteStart(String typed) {
+        int semicolon = typed.indexOf(';');
+        int at = semicolon >= 0 ? semicolon + 1 : typed.regionMatches(true, 0, "n ", 0, 2) ? 2 : -1;
+        while (at > 0 && at < typed.length() && typed.charAt(at) == ' ') {
+            at++;
+        }
+        return at;
+    }
+
     /** For a line that takes one word only. */
     private static List<String> alone(List<String> before, List<String> words) {
         return before.size() == 1 ? words : List.of();
@@ -79,14 +123,15 @@ final class Completion {
         return codes;
     }
 
-    /** The longest start that all words share. */
+    /** The longest start that all words share, whatever the case of their letters; never half a character. */
     static String shared(List<String> words) {
         String shared = words.get(0);
         for (String word : words) {
             int same = 0;
-            while (same < shared.length() && same < word.length() && shared.charAt(same) == word.charAt(same)) {
+            while (same < shared.length() && word.regionMatches(true, same, shared, same, 1)) {
                 same++;
             }
+            same -= same > 0 && same < shared.length() && Character.isHighSurrogate(shared.charAt(same - 1)) ? 1 : 0;
             shared = shared.substring(0, same);
         }
         return shared;

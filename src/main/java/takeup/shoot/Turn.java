@@ -263,20 +263,27 @@ final class Turn extends Work {
 
     void complete() {
         String before = prompt.text().substring(0, prompt.cursor());
-        if (before.indexOf(';') >= 0 || before.indexOf('\n') >= 0) {
-            say(Tone.QUIET, before.indexOf(';') >= 0 ? "a note is free words: nothing to complete" : "only the first line is completed");
+        int note = Completion.noteStart(before);
+        if (before.indexOf('\n') >= 0) {
+            say(Tone.QUIET, "only the first line is completed");
+        } else if (note >= 0) {
+            completeFrom(note, before, Completion.notes(ledger.ahead(), now.toLocalDate(), before.substring(note)), "");
+        } else {
+            completeFrom(before.lastIndexOf(' ') + 1, before, Completion.of(ledger.ahead(), before), " ");
+        }
+    }
+
+    private void completeFrom(int start, String before, List<String> fitting, String behind) {
+        boolean isNote = behind.isEmpty();
+        if (fitting.isEmpty()) {
+            say(Tone.QUIET, isNote ? "no other note of today or of this roll begins so" : "no word known here begins so");
             return;
         }
-        List<String> words = Completion.of(ledger.ahead(), before);
-        if (words.isEmpty()) {
-            say(Tone.QUIET, "no word known here begins so");
-            return;
-        }
-        int start = before.lastIndexOf(' ') + 1;
-        String more = Completion.shared(words).substring(before.length() - start) + (words.size() == 1 ? " " : "");
+        String more = Completion.shared(fitting).substring(before.length() - start) + (fitting.size() == 1 ? behind : "");
         edit(it -> it.typed(more));
-        if (words.size() > 1) {
-            say(Tone.QUIET, String.join("  ", words.size() > 24 ? words.subList(0, 24) : words) + (words.size() > 24 ? " …" : ""));
+        int shown = isNote ? 6 : 24;
+        if (fitting.size() > 1) {
+            say(Tone.QUIET, String.join(isNote ? " · " : "  ", fitting.size() > shown ? fitting.subList(0, shown) : fitting) + (fitting.size() > shown ? " …" : ""));
         }
     }
 }

@@ -48,11 +48,44 @@ class CompletionTest {
     }
 
     @ParameterizedTest(name = "\"{0}\" cannot be completed, and that is said")
-    @ValueSource(strings = {"4 12", "zz", "4 125 ; bo", "tripod on of", "\u0130", "; n"})
+    @ValueSource(strings = {"4 12", "zz", "4 125 ; bo", "n bo", "tripod on of", "\u0130", "; n"})
     void whereNothingFitsThatIsSaid(String typed) {
         Playing day = Playing.medium().type(typed).press(Key.Name.TAB);
         assertEquals(typed, day.prompt());
         assertFalse(day.said().isEmpty());
+    }
+
+    /** Three notes of the day on two cameras; the newest is "bow rope, wet". */
+    private static Playing noted() {
+        return Playing.two("4 125 ; bow seat", "cam 35", "8 250 ; Cox on the quay").later(1).lines("cam 645", "; bow rope, wet", "4 125 ; bow seat").later(1).lines("8 250 ; bow rope, wet");
+    }
+
+    @ParameterizedTest(name = "\"{0}\" becomes \"{1}\"")
+    @CsvSource(quoteCharacter = '"', textBlock = """
+            "8 125 ; co",      "8 125 ; cox on the quay"
+            "n co",            "n cox on the quay"
+            "n c",             "n cox on the quay"
+            "; bow s",         "; bow seat"
+            "; b",             "; bow "
+            ". ;BOW R",        ". ;BOW Rope, wet"
+            "fix 1 ; bow s",   "fix 1 ; bow seat"
+            "; ",              "; "
+            """)
+    void aNoteOfTheDayIsCompletedAsFarAsItIsClear(String typed, String completed) {
+        assertEquals(completed.toLowerCase(java.util.Locale.ROOT), noted().type(typed).press(Key.Name.TAB).prompt().toLowerCase(java.util.Locale.ROOT));
+    }
+
+    @Test
+    void notesAreShownEachOnceAndTheNewestFirst() {
+        assertEquals("bow rope, wet · bow seat · Cox on the quay", noted().type("; ").press(Key.Name.TAB).said());
+        assertEquals("bow rope, wet · bow seat", noted().type("n bo").press(Key.Name.TAB).said());
+    }
+
+    @Test
+    void theNotesOfAnotherDayStayWithTheirRoll() {
+        Playing nextDay = noted().later(24 * 60);
+        assertEquals("bow rope, wet · bow seat", nextDay.type("; ").press(Key.Name.TAB).said());
+        assertTrue(nextDay.press(Key.Name.ESCAPE).lines("unload yes").type("; bo").press(Key.Name.TAB).said().contains("no other note"));
     }
 
     @Test
