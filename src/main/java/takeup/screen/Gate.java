@@ -8,8 +8,9 @@ import java.io.InterruptedIOException;
  * Stands between the terminal and the key decoder and lets an escape sequence through only when it is whole. A slow line
  * tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, and letters do things.
  *
- * <p>A lone Escape is let through after 60 ms of silence. A sequence that stops for longer than 100 ms is thrown away, and so is
- * the rest of it if that comes within a further 400 ms.
+ * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120 ms later, and
+ * Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so is the rest of it if that comes
+ * within a further 400 ms.
  */
 final class Gate extends InputStream {
     /** How to let time pass; tests have their own. */
@@ -18,8 +19,10 @@ final class Gate extends InputStream {
     }
 
     private static final int STEP = 2;
-    private static final int LONE_ESCAPE = 60;
-    private static final int GAP = 100;
+    private static final int ALT = 30;
+    private static final int LONE_ESCAPE = 120;
+    private static final int GAP = 150;
+    private static final int TAIL_GAP = 100;
     private static final int LATE = 400;
     private static final int AFTER_ESCAPE = 250;
     /** Longer than any key or any answer of a terminal; what is longer is read and thrown away. */
@@ -37,6 +40,8 @@ final class Gate extends InputStream {
     private int openEnd;
 
     private boolean escapeJustPassed;
+    /** So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks twice. */
+    private int silent;
 
     Gate(InputStream in, Nap nap) {
         this.in = in;
@@ -45,6 +50,10 @@ final class Gate extends InputStream {
 
     @Override
     public int available() throws IOException {
+        if (openAt == openEnd && silent > 0) {
+            silent--;
+            return 0;
+        }
         while (openAt == openEnd && pending()) {
             pass(next());
         }
@@ -63,6 +72,7 @@ final class Gate extends InputStream {
             return 0;
         }
         while (openAt == openEnd) {
+            silent = 0;
             // The rest of a sequence whose Escape was taken for the key comes soon or never.
             escapeJustPassed = escapeJustPassed && comes(AFTER_ESCAPE);
             int one = next();
@@ -102,12 +112,13 @@ final class Gate extends InputStream {
         let(Sequence.ESCAPE);
         boolean tooLong = false;
         while (true) {
-            if (!comes(sequence.isIntroduced() ? GAP : LONE_ESCAPE)) {
+            if (!(sequence.isIntroduced() ? comes(GAP) : comes(ALT) || comes(LONE_ESCAPE - ALT) && begins(peek()))) {
                 if (sequence.isIntroduced()) {
                     openEnd = 0;
                     swallow(sequence);
                 } else {
                     escapeJustPassed = true;
+                    silent = 3;
                 }
                 return;
             }
@@ -135,7 +146,7 @@ final class Gate extends InputStream {
         sequence.add(Sequence.ESCAPE);
         sequence.add(first);
         let(first);
-        while (openEnd < LONGEST && comes(GAP)) {
+        while (openEnd < LONGEST && comes(TAIL_GAP)) {
             int one = next();
             Sequence.State state = one < 0 ? Sequence.State.BROKEN : sequence.add(one);
             if (state == Sequence.State.WHOLE) {
@@ -148,6 +159,17 @@ final class Gate extends InputStream {
             }
             let(one);
         }
+    }
+
+    /** Whether this is the second character of a sequence that a program sends, and hardly anybody types after Escape. */
+    private static boolean begins(int second) {
+        return second == '[' || second == 'O' || second == ']' || second == 'P';
+    }
+
+    private int peek() throws IOException {
+        int one = next();
+        unlessEnded(one);
+        return one;
     }
 
     private void swallow(Sequence sequence) throws IOException {
