@@ -3,6 +3,7 @@ package takeup.screen;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InterruptedIOException;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Stands between the terminal and the key decoder and lets an escape sequence through only when it is whole. A slow line
@@ -11,6 +12,9 @@ import java.io.InterruptedIOException;
  * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120 ms later, and
  * Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so is the rest of it if that comes
  * within a further 400 ms.
+ *
+ * <p>Not every terminal marks what is pasted. More text with line ends in it than hands can type at once, 256 bytes without a
+ * pause, is marked here, so that a text on its way into the wrong window lies on the prompt and runs nothing.
  */
 final class Gate extends InputStream {
     /** How to let time pass; tests have their own. */
@@ -28,6 +32,15 @@ final class Gate extends InputStream {
     /** Longer than any key or any answer of a terminal; what is longer is read and thrown away. */
     private static final int LONGEST = 1024;
 
+    /** So many bytes in one go may be a paste; then it is looked whether more follows at once. */
+    private static final int MANY = 16;
+    private static final int FLOOD = 256;
+    private static final int AT_ONCE = 4;
+    /** A flood is over after so much silence. */
+    private static final int EBB = 60;
+    private static final String PASTE_BEGINS = "\u001b[200~";
+    private static final String PASTE_ENDS = "\u001b[201~";
+
     private final InputStream in;
     private final Nap nap;
 
@@ -39,6 +52,8 @@ final class Gate extends InputStream {
     private int openAt;
     private int openEnd;
 
+    private boolean marked;
+    private boolean flooded;
     private boolean escapeJustPassed;
     /** So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks twice. */
     private int silent;
@@ -53,6 +68,9 @@ final class Gate extends InputStream {
         if (openAt == openEnd && silent > 0) {
             silent--;
             return 0;
+        }
+        if (openAt == openEnd && flooded && !comes(EBB)) {
+            ebb();
         }
         while (openAt == openEnd && pending()) {
             pass(next());
@@ -73,6 +91,10 @@ final class Gate extends InputStream {
         }
         while (openAt == openEnd) {
             silent = 0;
+            if (flooded && !comes(EBB)) {
+                ebb();
+                break;
+            }
             // The rest of a sequence whose Escape was taken for the key comes soon or never.
             escapeJustPassed = escapeJustPassed && comes(AFTER_ESCAPE);
             int one = next();
@@ -99,6 +121,10 @@ final class Gate extends InputStream {
             tail(first);
         } else {
             escapeJustPassed = false;
+            if (!marked && !flooded && rawEnd - rawAt >= MANY && isFlood()) {
+                flooded = true;
+                let(PASTE_BEGINS);
+            }
             let(first);
         }
         while (openEnd > 0 && !escapeJustPassed && rawAt < rawEnd && raw[rawAt] != Sequence.ESCAPE && openEnd < raw.length) {
@@ -135,9 +161,58 @@ final class Gate extends InputStream {
             }
             if (state == Sequence.State.WHOLE) {
                 openEnd = tooLong ? 0 : openEnd;
+                marks(new String(open, 0, openEnd, StandardCharsets.ISO_8859_1));
                 return;
             }
         }
+    }
+
+    /** A terminal that marks what is pasted needs no help, and inside a flood its marks are text like any other. */
+    private void marks(String sequence) {
+        boolean isMark = sequence.equals(PASTE_BEGINS) || sequence.equals(PASTE_ENDS);
+        if (isMark && flooded) {
+            openEnd = 0;
+        } else if (isMark) {
+            marked = sequence.equals(PASTE_BEGINS);
+        }
+    }
+
+    /** Whether so much text with a line end in it stands here, or follows at once, that nobody typed it. */
+    private boolean isFlood() throws IOException {
+        System.arraycopy(raw, rawAt, raw, 0, rawEnd - rawAt);
+        rawEnd -= rawAt;
+        rawAt = 0;
+        while (rawEnd < FLOOD && follows()) {
+            int more = in.read(raw, rawEnd, raw.length - rawEnd);
+            if (more <= 0) {
+                break;
+            }
+            rawEnd += more;
+        }
+        boolean lines = false;
+        int plain = 0;
+        while (plain < rawEnd && raw[plain] != Sequence.ESCAPE) {
+            lines |= raw[plain] == '\r' || raw[plain] == '\n';
+            plain++;
+        }
+        return lines && plain >= FLOOD - 1;
+    }
+
+    private boolean follows() throws IOException {
+        for (int left = AT_ONCE; in.available() == 0; left -= STEP) {
+            if (left <= 0) {
+                return false;
+            }
+            pause();
+        }
+        return true;
+    }
+
+    private void ebb() {
+        flooded = false;
+        openAt = 0;
+        openEnd = 0;
+        let(PASTE_ENDS);
     }
 
     /** What may be the rest of a torn sequence: thrown away if it is, let through as typed if it is not. */
@@ -196,6 +271,12 @@ final class Gate extends InputStream {
         open[openEnd++] = (byte) one;
     }
 
+    private void let(String sequence) {
+        for (byte one : sequence.getBytes(StandardCharsets.ISO_8859_1)) {
+            let(one & 0xff);
+        }
+    }
+
     private boolean pending() throws IOException {
         return rawAt < rawEnd || in.available() > 0;
     }
@@ -205,14 +286,18 @@ final class Gate extends InputStream {
             if (left <= 0) {
                 return false;
             }
-            try {
-                nap.millis(STEP);
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-                throw new InterruptedIOException("interrupted in the middle of a key");
-            }
+            pause();
         }
         return true;
+    }
+
+    private void pause() throws InterruptedIOException {
+        try {
+            nap.millis(STEP);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new InterruptedIOException("interrupted in the middle of a key");
+        }
     }
 
     private int next() throws IOException {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.shoot.Key;
 
@@ -102,6 +103,39 @@ class GateTest {
         assertEquals(List.of(Key.pasted("4 125"), Key.typed("x")), keys("^[200~4 125", 5000, "x"));
     }
 
+    @ParameterizedTest(name = "in pieces of {0} bytes, {1} ms apart")
+    @CsvSource({"10000, 0", "4095, 1", "64, 0", "64, 3", "17, 2", "1000, 40"})
+    void aLongTextFromATerminalThatMarksNoPasteIsAPasteAllTheSame(int size, int gap) {
+        String text = "4 125 ; bow seat\r x3\r\t8 250 é\r".repeat(400).substring(0, 10_000);
+        List<Object> script = new ArrayList<>();
+        for (int at = 0; at < text.length(); at += size) {
+            script.addAll(List.of(text.substring(at, Math.min(text.length(), at + size)), gap));
+        }
+        script.addAll(List.of(1000, "x"));
+        assertEquals(List.of(Key.pasted(text.replace('\r', '\n')), Key.typed("x")), keys(script.toArray()));
+    }
+
+    @Test
+    void marksInsideAnUnmarkedPasteDoNotEndIt() {
+        String text = "4 125\r".repeat(100);
+        assertEquals(List.of(Key.pasted(text.replace('\r', '\n').repeat(2)), Key.typed("x")), keys(text + "^[201~" + text + "^[A", 1000, "x"));
+    }
+
+    @Test
+    void aMarkedPasteIsOnePasteHoweverLong() {
+        String text = "4 125\n".repeat(2000);
+        assertEquals(List.of(Key.pasted(text), Key.typed("x")), keys("^[200~" + text + "^[201~", 1000, "x"));
+    }
+
+    @Test
+    void whatHandsTypeAheadWhileTheMachineIsBusyIsTyped() {
+        int lines = 30;
+        List<Key> keys = keys("4 125\r".repeat(lines), 1000, "x");
+        assertEquals(6 * lines + 1, keys.size());
+        assertEquals(lines, keys.stream().filter(it -> it.name() == Key.Name.ENTER).count());
+        reads("Up, ".repeat(200) + "x", "^[A".repeat(200), 1000, "x");
+    }
+
     @Test
     void aTornLetterIsOneLetter() {
         reads("漕, x", new byte[] {(byte) 0xe6}, 300, new byte[] {(byte) 0xbc}, 300, new byte[] {(byte) 0x95}, 300, "x");
@@ -177,7 +211,7 @@ class GateTest {
         @Override
         public int available() {
             int many = 0;
-            while (next + many < pieces.size() && pieces.get(next + many).at <= now) {
+            while (many < 4096 && next + many < pieces.size() && pieces.get(next + many).at <= now) {
                 many++;
             }
             return many;
