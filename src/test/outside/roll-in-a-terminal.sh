@@ -105,7 +105,7 @@ see "shell>"
 enter "echo what stood here before"
 
 echo "a roll on the screen"
-start "$place/screen" "Pick a camera"
+start "$place/screen" "First roll, 1 of 4"
 : > "$place/lines"
 steps=0
 while IFS='|' read -r left right; do

@@ -46,6 +46,8 @@ public sealed interface DayEvent {
 
         R timerStopped(TimerStopped event);
 
+        R guideLeft(GuideLeft event);
+
         R takenBack(TakenBack event);
 
         R putBack(PutBack event);
@@ -198,6 +200,21 @@ public sealed interface DayEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.timerStopped(this);
+        }
+    }
+
+    /** The guide to the first frame was sent away, and does not come again. */
+    record GuideLeft() implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day;
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.guideLeft(this);
         }
     }
 

@@ -79,6 +79,10 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return event("timerStopped").and("camera", stopped.camera());
     }
 
+    @Override public Json.Obj guideLeft(DayEvent.GuideLeft left) {
+        return event("guideLeft");
+    }
+
     @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
@@ -186,6 +190,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
             case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
+            case "guideLeft" -> new DayEvent.GuideLeft();
             case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
             case "redo" -> new DayEvent.PutBack(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

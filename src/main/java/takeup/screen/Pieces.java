@@ -133,7 +133,7 @@ final class Pieces {
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
             case "Down" -> shooting ? "choose" : "scroll";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : shooting ? "" : "shoot";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting ? "shoot" : GuidePiece.isShown(shoot) ? "end guide" : "";
             case "F1" -> shoot.prompt().isEmpty() ? "" : "help";
             case "?" -> "help";
             case "F2" -> "frames";

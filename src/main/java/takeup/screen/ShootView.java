@@ -7,13 +7,11 @@ import takeup.day.Timer;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
-import takeup.kit.FilmSize;
-import takeup.kit.Kit;
-import takeup.kit.Stock;
 import takeup.kit.Suggestion;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.shoot.Offer;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
 import takeup.shoot.State;
@@ -91,13 +89,14 @@ final class ShootView {
             grid.put(column, row + 3, Width.cut(errorWords(), columns - column), Look.NORMAL);
             grid.put(column, row + 4, Width.cut(String.join(" ", State.words(s.inHand())), columns - column), Look.STRONG);
         } else {
-            start(row, 5);
+            GuidePiece.offer(grid, shoot, row, 5);
         }
         row += 5;
         if (rows >= 14) {
             roll.ifPresent(it -> Pieces.strip(grid, it, 6, 1, columns));
             row += 2;
         }
+        row += roll.isPresent() ? GuidePiece.line(grid, shoot, row) : 0;
         List<String> others = Pieces.others(shoot);
         for (int i = 0; i < others.size() && row < rows - 5; i++, row++) {
             grid.put(0, row, Width.cut(others.get(i), columns), Look.QUIET);
@@ -117,7 +116,7 @@ final class ShootView {
         int top = words + (tall ? 2 : 0);
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
-            start(top + 1, rows - top - 7);
+            GuidePiece.offer(grid, shoot, top, rows - top - 6);
             foot(2);
             return;
         }
@@ -128,7 +127,11 @@ final class ShootView {
         row += stripHigh + (tall ? 2 : 1);
         List<String> others = others(tall ? 4 : 2);
         int end = rows - 5 - others.size() - (tall ? 1 : 0);
-        lists(roll.get(), row, end);
+        if (Offer.of(shoot).rows().isEmpty()) {
+            lists(roll.get(), row, end);
+        } else {
+            GuidePiece.offer(grid, shoot, row, end - row);
+        }
         for (int i = 0; i < others.size(); i++) {
             grid.put(0, end + i, Width.cut(others.get(i), columns), Look.LABEL);
         }
@@ -309,33 +312,11 @@ final class ShootView {
                 Frame frame = frames.get(frames.size() - 1 - i);
                 grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, columns >= 100 || half == 0, Optional.empty()), columns - half), i == 0 ? Look.STRONG : Look.NORMAL);
             }
-            if (frames.isEmpty()) {
+            if (frames.isEmpty() && GuidePiece.isShown(shoot)) {
+                GuidePiece.frame(grid, shoot, half, row);
+            } else if (frames.isEmpty()) {
                 grid.put(half + 2, row + 1, "none yet", Look.QUIET);
             }
         }
-    }
-
-    /** What to do while there is no camera, or no film in it. */
-    private void start(int row, int count) {
-        Kit kit = s.kit();
-        boolean noCamera = s.camera().isEmpty();
-        grid.put(0, row, noCamera ? "Pick a camera: cam and its key" : "No film in " + s.place().orElseThrow() + ". Load one: load and its key", Look.STRONG);
-        List<String> keys = noCamera ? kit.keys(Kit.Sort.CAMERAS) : kit.keys(Kit.Sort.STOCKS).stream().filter(this::fits).toList();
-        int most = Math.max(1, count - 2);
-        int half = keys.size() > most ? columns / 2 : columns;
-        for (int i = 0; i < keys.size() && i < (half == columns ? most : 2 * most); i++) {
-            String key = keys.get(i);
-            String words = noCamera ? kit.camera(key).map(it -> it.name() + ", " + it.frameSize()).orElse("its file has a mistake: takeup check")
-                    : kit.stock(key).map(it -> it.name() + (half == columns ? ", EI " + it.usualIndex() : "")).orElse("its file has a mistake: takeup check");
-            int column = i < most ? 0 : half;
-            int at = grid.put(column + 2, row + 1 + i % most, Width.pad(key, 12), Look.READOUT);
-            grid.put(at, row + 1 + i % most, Width.cut(words, column + half - at - 1), Look.NORMAL);
-        }
-    }
-
-    private boolean fits(String key) {
-        Optional<Stock> stock = s.kit().stock(key);
-        List<FilmSize> sizes = s.camera().map(it -> List.copyOf(it.frames().keySet())).orElse(List.of());
-        return stock.isEmpty() || stock.get().filmSizes().stream().anyMatch(sizes::contains);
     }
 }

@@ -156,6 +156,12 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         return situation.day().light().flatMap(light -> State.asking(situation).map(it -> it.advice(light)));
     }
 
+    /** The row of what is offered that is highlighted. */
+    Optional<Offer.Row> picked() {
+        List<Offer.Row> rows = view.chosen() >= 0 && view.page() == Page.SHOOT ? Offer.of(this).rows() : List.of();
+        return view.chosen() < rows.size() && view.chosen() >= 0 ? Optional.of(rows.get(view.chosen())) : Optional.empty();
+    }
+
     /** The suggestion that is highlighted. */
     Optional<Suggestion> highlighted() {
         List<Suggestion> choices = choices();

@@ -1,9 +1,11 @@
 package takeup.shoot;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import takeup.day.DayEvent;
 import takeup.day.Place;
 import takeup.kit.Suggestion;
 import takeup.shoot.Shoot.Leaving;
@@ -124,6 +126,10 @@ final class Turn extends Work {
         if (chosen.isPresent()) {
             view = view.chosen(-1);
             take(Entered.From.KEY, List.of("set " + pair(chosen.get())));
+        } else if (shoot().picked().isPresent()) {
+            String line = shoot().picked().get().line();
+            view = view.chosen(-1);
+            take(Entered.From.KEY, List.of(line));
         } else if (view.page() == Shoot.Page.SHOOT) {
             sayWhatSpaceDoes();
         } else {
@@ -133,8 +139,9 @@ final class Turn extends Work {
 
     private void sayWhatSpaceDoes() {
         Outcome same = shoot().outcome(".");
-        say(Tone.QUIET, same instanceof Outcome.Does does ? "Space logs: " + does.answer().text()
-                : same instanceof Outcome.Refused refused ? "Space logs nothing: " + refused.why() : "Space logs the same again");
+        say(Tone.QUIET, (same instanceof Outcome.Does does ? "Space logs: " + does.answer().text()
+                : same instanceof Outcome.Refused refused ? "Space logs nothing: " + refused.why() : "Space logs the same again")
+                + (Offer.of(shoot()).rows().isEmpty() ? "" : "; Down and Enter take a choice from the list"));
     }
 
     /** A line that a key stands for; it leaves the prompt alone. */
@@ -185,10 +192,20 @@ final class Turn extends Work {
         } else if (view.chosen() >= 0) {
             view = view.chosen(-1);
             said = Said.NOTHING;
+        } else if (view.page() == Shoot.Page.SHOOT && !view.big() && Guide.of(shoot()).isPresent()) {
+            leaveGuide();
         } else {
             view = view.page(Shoot.Page.SHOOT).big(false);
             said = Said.NOTHING;
         }
+    }
+
+    private void leaveGuide() {
+        Situation ahead = ledger.ahead();
+        List<Entry> entries = new ArrayList<>(ahead.turningTo(now));
+        entries.add(new Entry.OnDay(new DayEvent.GuideLeft()));
+        Outcome.Answer answer = new Outcome.Answer("state", "The guide is gone for good; ? shows all keys and words.", State.json(ahead), List.of());
+        accept(new Outcome.Does(entries, ahead, answer, Outcome.Act.NOTHING, List.of()), Entered.From.KEY);
     }
 
     // The prompt and the views.
@@ -247,9 +264,11 @@ final class Turn extends Work {
 
     void choose(int by) {
         Shoot shoot = shoot();
-        int last = shoot.choices().size() - 1;
+        List<Offer.Row> rows = Offer.of(shoot).rows();
+        int last = Math.max(shoot.choices().size(), rows.size()) - 1;
         int from = Math.min(last, view.chosen());
         view = view.chosen(from < 0 ? Math.max(0, shoot.bestChoice()) : Math.max(0, Math.min(last, from + by)));
+        shoot().picked().ifPresent(it -> say(Tone.QUIET, "Enter does what " + it.line() + " does: " + it.words()));
         shoot().highlighted().ifPresent(it -> say(Tone.QUIET, "Enter sets " + it.aperture() + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame"));
     }
 

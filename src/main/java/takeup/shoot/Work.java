@@ -91,12 +91,13 @@ class Work {
         }
         Ledger.Waiting first = ledger.first();
         List<Suggestion> before = shoot().choices();
+        Offer offered = Offer.of(shoot());
         // A question, or why the line on the prompt was refused, came later than this step and is not talked over.
         boolean isOpen = question.isPresent() || said.tone() == Tone.REFUSAL && !prompt.isEmpty() && ledger.trouble().isEmpty();
         said = isOpen ? new Said(said.tone(), said.words(), first.answer().warnings())
                 : new Said(first.large() ? Tone.LARGE : Tone.ANSWER, first.answer().text(), first.answer().warnings());
         ledger = ledger.written();
-        if (view.chosen() >= 0 && !shoot().choices().equals(before)) {
+        if (view.chosen() >= 0 && !(shoot().choices().equals(before) && Offer.of(shoot()).equals(offered))) {
             view = view.chosen(-1);
         }
         if (ledger.canHand()) {
@@ -228,7 +229,7 @@ class Work {
         return wasAsked;
     }
 
-    private void accept(Outcome.Does does, Entered.From from) {
+    void accept(Outcome.Does does, Entered.From from) {
         Optional<Place> before = ledger.ahead().place();
         moved |= before.isPresent() && !before.equals(does.after().place());
         boolean isSpace = from == Entered.From.SPACE || from == Entered.From.SUGGESTION;

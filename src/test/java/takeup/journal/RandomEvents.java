@@ -225,7 +225,7 @@ final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
             case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
@@ -239,6 +239,7 @@ final class RandomEvents {
             case 10 -> new DayEvent.FlashCautioned(one(CAMERAS).key());
             case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
+            case 13 -> new DayEvent.GuideLeft();
             default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
         };
     }

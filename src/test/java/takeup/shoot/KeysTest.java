@@ -195,7 +195,7 @@ class KeysTest {
 
     @Test
     void withoutALightOrAFilmTheArrowsSayWhyNot() {
-        assertTrue(Playing.medium().press(Key.Name.DOWN).said().contains("no suggestions yet"));
+        assertTrue(Playing.medium("4 125").press(Key.Name.DOWN).said().contains("no suggestions yet"));
         assertTrue(Playing.of("cam 645", "m 5.6 125").press(Key.Name.UP).said().contains("load"));
     }
 

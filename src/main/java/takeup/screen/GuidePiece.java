@@ -1,0 +1,97 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.shoot.Guide;
+import takeup.shoot.Offer;
+import takeup.shoot.Shoot;
+
+/** The choices that stand where there is nothing to suggest yet, and the guide to the first frame beside them. */
+final class GuidePiece {
+    private static final String FOOT = "Esc ends the guide; ? shows all keys and words.";
+
+    private GuidePiece() {
+    }
+
+    static boolean isShown(Shoot shoot) {
+        return Guide.of(shoot).isPresent();
+    }
+
+    /** What is asked, and the rows to pick from, in so many rows of the screen. */
+    static void offer(Grid grid, Shoot shoot, int row, int count) {
+        List<Offer.Row> offered = Offer.of(shoot).rows();
+        Optional<Guide> guide = Guide.of(shoot);
+        grid.put(0, row, Width.cut(guide.map(GuidePiece::title).orElseGet(() -> asked(shoot)), grid.columns() - 1), Look.STRONG);
+        int first = row + 1;
+        if (count > 5) {
+            Pieces.wrap(grid, first, 1, guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same"), Look.QUIET);
+            first++;
+        }
+        boolean foot = guide.isPresent() && count > 6;
+        rows(grid, shoot.view().chosen(), offered, first, Math.max(1, row + count - first - (foot ? 1 : 0)));
+        if (foot) {
+            grid.put(0, row + count - 1, Width.cut(FOOT, grid.columns() - 1), Look.QUIET);
+        }
+    }
+
+    private static String asked(Shoot shoot) {
+        return shoot.shown().place().map(it -> "No film in " + it + ". Which one goes in?").orElse("Which camera?");
+    }
+
+    /** The rows side by side in as many columns as they need, up to two; where they are more, the part around the chosen one. */
+    private static void rows(Grid grid, int chosen, List<Offer.Row> offered, int row, int most) {
+        int wide = offered.size() > most && grid.columns() >= 60 ? grid.columns() / 2 : grid.columns();
+        int shown = wide < grid.columns() ? 2 * most : most;
+        int from = chosen < shown ? 0 : chosen / shown * shown;
+        int line = 0;
+        for (int i = from; i < Math.min(offered.size(), from + shown); i++) {
+            int column = i - from < most ? 0 : wide;
+            int y = row + (i - from) % most;
+            line = y == row ? widest(offered, i, most) : line;
+            boolean isChosen = i == chosen;
+            if (isChosen) {
+                grid.fill(column, y, wide - 1, Look.CHOSEN);
+            }
+            grid.put(column, y, isChosen ? "►" : " ", isChosen ? Look.CHOSEN : Look.NORMAL);
+            grid.put(column + 2, y, offered.get(i).line(), isChosen ? Look.CHOSEN : Look.READOUT);
+            grid.put(column + line + 4, y, shortened(offered.get(i).words(), wide - line - 5), isChosen ? Look.CHOSEN : Look.NORMAL);
+        }
+    }
+
+    private static int widest(List<Offer.Row> offered, int from, int count) {
+        int widest = 0;
+        for (Offer.Row row : offered.subList(from, Math.min(offered.size(), from + count))) {
+            widest = Math.max(widest, Width.of(row.line()));
+        }
+        return widest;
+    }
+
+    /** Without what stands behind its comma, where room is short. */
+    private static String shortened(String words, int room) {
+        int comma = words.lastIndexOf(',');
+        return Width.cut(Width.of(words) <= room || comma < 0 ? words : words.substring(0, comma), room);
+    }
+
+    private static String title(Guide guide) {
+        return "First roll, " + guide.step() + " of " + Guide.STEPS + ": " + guide.title();
+    }
+
+    /** The last step, beside the suggestions. */
+    static void frame(Grid grid, Shoot shoot, int column, int row) {
+        Guide guide = Guide.of(shoot).orElseThrow();
+        int room = grid.columns() - column;
+        grid.put(column, row, Width.cut("First roll, " + guide.step() + " of " + Guide.STEPS, room), Look.LABEL);
+        grid.put(column, row + 1, Width.cut(guide.title(), room), Look.STRONG);
+        grid.put(column, row + 2, Width.cut("Or type what differs and a note:", room), Look.QUIET);
+        grid.put(column + 2, row + 3, "4 125 ; bow seat", Look.READOUT);
+        grid.put(column, row + 4, Width.cut("Esc ends the guide, ? shows the rest.", room), Look.QUIET);
+    }
+
+    /** The guide on one line, for a small screen; answers how many rows it took. */
+    static int line(Grid grid, Shoot shoot, int row) {
+        Optional<Guide> guide = Guide.of(shoot);
+        guide.ifPresent(it -> grid.put(0, row, Width.cut(it.step() + " of " + Guide.STEPS + ": "
+                + (it.step() < Guide.STEPS ? "m 5.6 125, or Down and Enter" : "Space logs a frame"), grid.columns()), Look.STRONG));
+        return guide.isPresent() ? 1 : 0;
+    }
+}
