@@ -18,7 +18,7 @@ final class KeysCommand {
         if (json) {
             List<Json.Obj> keys = KeyHelp.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does()).and("word", it.word().isEmpty()
                     ? java.util.Optional.empty() : java.util.Optional.of(it.word())).and("views", it.pages()).and("prompt", it.when())).toList();
-            List<Json.Obj> words = Lexicon.WORDS.stream().map(it -> Json.object().and("word", it.word()).and("usage", it.usage()).and("does", it.does())).toList();
+            List<Json.Obj> words = Lexicon.WORDS.stream().map(it -> Json.object().and("word", it.word()).and("usage", it.usage()).and("example", it.example()).and("does", it.does())).toList();
             out.raw(JsonText.pretty(Json.object().and("keys", keys).and("words", words)));
             return 0;
         }

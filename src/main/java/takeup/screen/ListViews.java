@@ -2,13 +2,11 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import takeup.kit.Warning;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
-import takeup.shoot.KeyHelp;
-import takeup.shoot.Lexicon;
+import takeup.shoot.HelpList;
 import takeup.shoot.RollLine;
 import takeup.shoot.Shoot;
 import takeup.shoot.State;
@@ -60,63 +58,74 @@ final class ListViews {
     }
 
     static void help(Shoot shoot, Grid grid) {
-        String wanted = shoot.prompt().text().strip().toLowerCase(Locale.ROOT);
+        HelpList help = HelpList.of(shoot);
+        Optional<HelpList.Entry> onEnter = HelpList.onEnter(shoot);
         List<Line> lines = new ArrayList<>();
-        int first = 0;
-        for (KeyHelp key : KeyHelp.all()) {
-            first = Math.max(first, Width.of(key.key()) + 2);
-        }
-        List<Line> words = new ArrayList<>();
-        for (Lexicon.Word word : Lexicon.WORDS) {
-            if (fits(wanted, word.usage(), word.does())) {
-                int room = Math.max(24, Math.min(46, grid.columns() / 2));
-                if (Width.of(word.usage()) < room) {
-                    words.add(new Line(Width.pad(word.usage(), room) + word.does(), Look.NORMAL));
-                } else {
-                    words.add(new Line(word.usage(), Look.NORMAL));
-                    words.add(new Line(" ".repeat(room) + word.does(), Look.NORMAL));
-                }
+        int marked = -1;
+        int at = 0;
+        for (HelpList.Section section : help.sections()) {
+            lines.add(new Line(section.title(), Look.LABEL));
+            int room = room(section, grid.columns());
+            for (HelpList.Entry entry : section.entries()) {
+                boolean isMarked = onEnter.isPresent() && (shoot.view().chosen() < 0 ? at == 0 : at == shoot.view().chosen());
+                marked = isMarked ? lines.size() : marked;
+                entry(entry, room, grid.columns(), isMarked, lines);
+                at++;
             }
         }
-        List<Line> keys = new ArrayList<>();
-        for (KeyHelp key : KeyHelp.all()) {
-            if (fits(wanted, key.key(), key.does())) {
-                String where = key.pages().size() == Shoot.Page.values().length ? "" : key.pages().contains("shoot") ? " (shoot)" : " (other views)";
-                keys.add(new Line(Width.pad(key.key(), first) + key.does() + where, Look.NORMAL));
-            }
-        }
-        section(lines, "Words", words);
-        section(lines, "Keys", keys);
-        section(lines, "Cautions", wanted.isEmpty() ? List.of(
-                new Line("Never look at the sun through a finder or a spot meter.", Look.NORMAL),
-                new Line("Old flash units can carry a high trigger voltage, old cells can leak: keep to the makers' instructions and local rules.", Look.NORMAL)) : List.of());
         if (lines.isEmpty()) {
             lines.add(new Line("nothing here has that in it", Look.QUIET));
+        } else if (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()) {
+            lines.add(new Line("Cautions", Look.LABEL));
+            lines.add(new Line("Never look at the sun through a finder or a spot meter.", Look.NORMAL));
+            lines.add(new Line("Old flash units can carry a high trigger voltage, old cells can leak: keep to", Look.NORMAL));
+            lines.add(new Line("the makers' instructions and local rules.", Look.NORMAL));
         }
-        list(shoot, grid, "Help" + (wanted.isEmpty() ? ": type to search, Esc goes back" : ": what has “" + wanted + "” in it"), lines);
+        int high = Math.max(1, grid.rows() - 5);
+        list(shoot.view().scroll(), marked < 0 ? 0 : Math.max(0, marked - high / 2), shoot, grid, help.title() + (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()
+                && grid.columns() >= 72 ? ": type to search, Down Enter does it" : ""), lines);
     }
 
-    private static void section(List<Line> lines, String title, List<Line> more) {
-        if (!more.isEmpty()) {
-            lines.add(new Line(title, Look.LABEL));
-            lines.addAll(more);
+    /** How wide the left part of a section is: its longest entry, but for those that get a line of their own. */
+    private static int room(HelpList.Section section, int columns) {
+        int room = 0;
+        for (HelpList.Entry entry : section.entries()) {
+            int width = Width.of(entry.typed());
+            room = width < columns / 3 ? Math.max(room, width) : room;
         }
+        return room + 4;
     }
 
-    private static boolean fits(String wanted, String a, String b) {
-        return wanted.isEmpty() || a.toLowerCase(Locale.ROOT).contains(wanted) || b.toLowerCase(Locale.ROOT).contains(wanted);
+    /** What is typed and what it does, on one line where both fit; the highlighted one is marked. */
+    private static void entry(HelpList.Entry entry, int room, int columns, boolean isMarked, List<Line> lines) {
+        Look look = isMarked ? Look.CHOSEN : entry.whyNot().isPresent() ? Look.QUIET : Look.NORMAL;
+        String typed = (isMarked ? "► " : "  ") + entry.typed();
+        boolean fits = Width.of(typed) < room && room + Width.of(entry.does()) < columns;
+        if (fits) {
+            lines.add(new Line(Width.pad(typed, room) + entry.does(), look));
+        } else {
+            lines.add(new Line(typed, look));
+            lines.add(new Line(" ".repeat(Math.min(room, 6)) + entry.does(), look));
+        }
     }
 
     private static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
+        list(shoot.view().scroll(), 0, shoot, grid, title, lines);
+    }
+
+    private static void list(int asked, int atLeast, Shoot shoot, Grid grid, String title, List<Line> lines) {
         int rows = grid.rows();
         grid.fill(0, Look.BAR);
         String right = shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
         grid.put(0, 0, Width.cut(title, grid.columns() - Width.of(right) - 2), Look.BAR);
         grid.put(grid.columns() - Width.of(right), 0, right, Look.BAR);
         int room = Math.max(0, rows - 5);
-        int scroll = Math.max(0, Math.min(shoot.view().scroll(), lines.size() - room));
+        int scroll = Math.max(0, Math.min(Math.max(asked, atLeast), lines.size() - room));
         for (int i = 0; i < Math.min(room, lines.size() - scroll); i++) {
             Line line = lines.get(scroll + i);
+            if (line.look() == Look.CHOSEN) {
+                grid.fill(1 + i, Look.CHOSEN);
+            }
             grid.put(0, 1 + i, Width.cut(line.text(), grid.columns()), line.look());
         }
         if (lines.size() > room && rows > 5) {

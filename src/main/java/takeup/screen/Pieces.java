@@ -16,7 +16,9 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.Verdict;
+import takeup.shoot.HelpList;
 import takeup.shoot.KeyHelp;
+import takeup.shoot.Offer;
 import takeup.shoot.Outcome;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
@@ -54,9 +56,12 @@ final class Pieces {
 
     private static void said(Grid grid, Shoot shoot, int row, int rows) {
         List<String> lines = shoot.prompt().lines();
-        Optional<Outcome> echo = shoot.echo();
+        Optional<HelpList.Entry> entry = lines.isEmpty() ? Optional.empty() : HelpList.onEnter(shoot);
+        Optional<Outcome> echo = entry.isPresent() ? Optional.empty() : shoot.echo();
         boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL;
-        if (lines.size() > 1 && !fresh) {
+        if (entry.isPresent() && !fresh) {
+            wrap(grid, row, rows, HelpList.words(entry.get(), shoot.view().topic()), Look.NORMAL);
+        } else if (lines.size() > 1 && !fresh) {
             wrap(grid, row, rows, lines.size() + " lines: Enter runs them one after another, Esc drops them", Look.STRONG);
         } else if (echo.isPresent() && !fresh) {
             if (echo.get() instanceof Outcome.Refused refused) {
@@ -129,11 +134,11 @@ final class Pieces {
         boolean shooting = shoot.view().page() == Shoot.Page.SHOOT;
         return switch (key.key()) {
             case "Space" -> shooting ? "same again" : "page";
-            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? "set" : "" : "do it";
+            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : "" : "do it";
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
-            case "Down" -> shooting ? "choose" : "scroll";
+            case "Down" -> shooting || shoot.view().page() == Shoot.Page.HELP ? "choose" : "scroll";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting ? "shoot" : GuidePiece.isShown(shoot) ? "end guide" : "";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : "";
             case "F1" -> shoot.prompt().isEmpty() ? "" : "help";
             case "?" -> "help";
             case "F2" -> "frames";

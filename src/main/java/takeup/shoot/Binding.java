@@ -50,10 +50,8 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
 
     private static List<Binding> all() {
         List<Binding> all = new ArrayList<>();
-        Function<Shoot, Optional<String>> camera = shoot -> shoot.ahead().place().isEmpty()
-                ? Optional.of("no camera in hand: type cam and its key") : Optional.empty();
-        Function<Shoot, Optional<String>> film = shoot -> camera.apply(shoot).or(() -> shoot.ahead().roll().isEmpty()
-                ? Optional.of("no film in " + shoot.ahead().place().map(Object::toString).orElse("any camera") + ": load a stock first (load cn400)") : Optional.empty());
+        Function<Shoot, Optional<String>> camera = shoot -> WhyNot.camera(shoot.ahead());
+        Function<Shoot, Optional<String>> film = shoot -> WhyNot.film(shoot.ahead());
         Function<Shoot, Optional<String>> advice = shoot -> shoot.choices().isEmpty() && Offer.of(shoot).rows().isEmpty()
                 ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)") : Optional.empty();
         Function<Shoot, Optional<String>> round = shoot -> camera.apply(shoot).or(() -> shoot.ahead().turned(shoot.now()).placesInUse().size() < 2
@@ -61,9 +59,8 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         Function<Shoot, Optional<String>> oldest = shoot -> shoot.prompt().past().isEmpty() ? Optional.of("nothing was typed yet")
                 : shoot.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
         Function<Shoot, Optional<String>> newest = shoot -> shoot.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
-        Function<Shoot, Optional<String>> undo = shoot -> new UndoStack(shoot.ahead().happened()).undo().isEmpty() ? Optional.of("nothing to undo") : Optional.empty();
-        Function<Shoot, Optional<String>> redo = shoot -> new UndoStack(shoot.ahead().happened()).redo().isEmpty()
-                ? Optional.of("nothing to redo: another line came after the undo, or nothing was undone") : Optional.empty();
+        Function<Shoot, Optional<String>> undo = shoot -> WhyNot.of("undo", shoot);
+        Function<Shoot, Optional<String>> redo = shoot -> WhyNot.of("redo", shoot);
 
         all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
         all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.page(1)));
@@ -78,7 +75,7 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
         all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, undo, it -> it.runApart("undo")));
         all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, redo, it -> it.runApart("redo")));
-        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, or back to shooting", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
+        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
         all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, it -> it.recall(1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, it -> it.recall(-1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(-1)));

@@ -13,7 +13,18 @@ public final class Lexicon {
      * @param does what it does, in a few words
      */
     public record Word(String word, String usage, String does) {
+        /** The first form, as an example: {@code fix 7 4 125}. */
+        public String example() {
+            int end = usage.length();
+            for (String mark : EXAMPLE_ENDS) {
+                int at = usage.indexOf(mark);
+                end = at >= 0 ? Math.min(end, at) : end;
+            }
+            return usage.substring(0, end);
+        }
     }
+
+    private static final List<String> EXAMPLE_ENDS = List.of(" · ", "  ");
 
     /** The words, the usual ones first. */
     public static final List<Word> WORDS = List.of(
@@ -23,7 +34,7 @@ public final class Lexicon {
             new Word("n", "n words", "a note on the newest frame"),
             new Word("m", "m 5.6 125 · m ev11.3 · m low 5.6 125 and 11 125", "a light reading; alone: the last one again"),
             new Word("set", "set 4 125", "changes the setting in hand, logs nothing"),
-            new Word("load", "load cn400 120 @200 push 1 frames 24", "puts a film in; without a stock the same as before"),
+            new Word("load", "load cn400 @200 · load bw400 120 @800 push 1 frames 24", "puts a film in; without a stock the same as before"),
             new Word("unload", "unload", "finishes the roll and writes its JSON"),
             new Word("cam", "cam 645 2", "takes up a camera, and a back of it"),
             new Word("back", "back 2", "takes up another back"),
@@ -53,14 +64,14 @@ public final class Lexicon {
             new Word("push", "push 1", "development of the whole roll, longer"),
             new Word("pull", "pull 1", "development of the whole roll, shorter"),
             new Word("normal", "normal", "development as usual"),
-            new Word("note", "note r7 words", "a note on the roll"),
-            new Word("condition", "condition torn words", "what the lab must know: torn, opened, stuck, partial"),
+            new Word("note", "note the eight in two rows · note r7 words", "a note on the roll"),
+            new Word("condition", "condition torn at the rewind", "what the lab must know: torn, opened, stuck, partial"),
             new Word("say", "say", "the state in words"),
             new Word("quiet", "quiet hand-held", "one warning silenced for the day"),
             new Word("shoot", "shoot", "the shoot screen"),
             new Word("frames", "frames", "the frames of this roll"),
             new Word("rolls", "rolls", "all rolls"),
-            new Word("help", "help fix", "all words and keys, or one"),
+            new Word("help", "help fix", "all keys and words of this place, or one word"),
             new Word("theme", "theme mono", "the look of the screen"),
             new Word("big", "big", "the counter across the room"),
             new Word("yes", "yes", "answers a question"),

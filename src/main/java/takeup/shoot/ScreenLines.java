@@ -83,8 +83,15 @@ final class ScreenLines {
         }
         String word = Interpreter.one("help", rest, "help fix");
         Lexicon.Word found = Lexicon.find(word).orElseThrow(() -> new Refusal(word + " is no word known here" + Nearest.question(word, Lexicon.firstWords())));
-        return shows(Outcome.Act.NOTHING, "help", found.usage() + ": " + found.does() + ".",
+        return shows(Outcome.Act.EXPLAIN, "help", explained(found),
                 Json.object().and("word", found.word()).and("usage", found.usage()).and("does", found.does()));
+    }
+
+    /** A word, what it does and its forms, to be read aloud. */
+    private static String explained(Lexicon.Word word) {
+        List<String> forms = new ArrayList<>();
+        Articles.of(word).forEach(it -> forms.add("\"" + it.typed() + "\", " + it.means()));
+        return word.word() + ": " + word.does() + "." + (forms.size() == 1 ? " For example \"" + word.example() + "\"." : " Type " + String.join("; ", forms) + ".");
     }
 
     private Outcome quiet(List<String> rest) {

@@ -59,26 +59,35 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
      * @param chosen the highlighted suggestion; -1 if none is
      * @param theme the name of the theme
      * @param big whether the counter fills the screen
+     * @param about the view that help is about, and that Esc goes back to from there
+     * @param topic the word that help explains; "" for all
      */
-    public record View(Page page, int scroll, int chosen, String theme, boolean big) {
+    public record View(Page page, int scroll, int chosen, String theme, boolean big, Page about, String topic) {
         View page(Page other) {
-            return new View(other, 0, -1, theme, big && other == Page.SHOOT);
+            Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? about : page;
+            return new View(other, 0, -1, theme, big && other == Page.SHOOT, from, "");
+        }
+
+        /** Help on one word. */
+        View explaining(String word) {
+            View help = page(Page.HELP);
+            return new View(help.page, 0, -1, theme, help.big, help.about, word);
         }
 
         View scrolledTo(int line) {
-            return new View(page, line, chosen, theme, big);
+            return new View(page, line, chosen, theme, big, about, topic);
         }
 
         View chosen(int index) {
-            return new View(page, scroll, index, theme, big);
+            return new View(page, scroll, index, theme, big, about, topic);
         }
 
         View theme(String name) {
-            return new View(page, scroll, chosen, name, big);
+            return new View(page, scroll, chosen, name, big, about, topic);
         }
 
         View big(boolean on) {
-            return new View(Page.SHOOT, 0, -1, theme, on);
+            return new View(Page.SHOOT, 0, -1, theme, on, Page.SHOOT, "");
         }
     }
 
@@ -102,7 +111,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         Said said = problems.isEmpty() ? Said.NOTHING
                 : new Said(Tone.REFUSAL, problems.get(0) + (problems.size() > 1 ? " (and " + (problems.size() - 1) + " more: takeup check)" : ""), List.of());
         return new Shoot(Ledger.of(situation), Prompt.EMPTY, said, Optional.empty(), List.of(), Optional.empty(), Spaces.NONE,
-                new View(Page.SHOOT, 0, -1, theme, false), false, List.of(), settings, Leaving.NO, now, ticks);
+                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""), false, List.of(), settings, Leaving.NO, now, ticks);
     }
 
     /** The same, offering back what was being typed when the program ended last. */

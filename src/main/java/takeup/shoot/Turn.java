@@ -110,6 +110,11 @@ final class Turn extends Work {
     }
 
     void enter() {
+        Optional<HelpList.Entry> entry = HelpList.onEnter(shoot());
+        if (entry.isPresent()) {
+            run(entry.get());
+            return;
+        }
         if (!prompt.isEmpty()) {
             List<String> lines = prompt.lines();
             Outcome first = shoot().outcome(lines.get(0));
@@ -133,7 +138,29 @@ final class Turn extends Work {
         } else if (view.page() == Shoot.Page.SHOOT) {
             sayWhatSpaceDoes();
         } else {
-            say(Tone.QUIET, "Space turns the page here; Esc goes back to the shoot screen, where Space logs a frame");
+            say(Tone.QUIET, view.page() == Shoot.Page.HELP ? "Down highlights an entry and Enter does it; typing looks for one; Esc goes back"
+                    : "Space turns the page here; Esc goes back to the shoot screen, where Space logs a frame");
+        }
+    }
+
+    /** What is highlighted in help, done where help was asked for. */
+    private void run(HelpList.Entry entry) {
+        if (entry.whyNot().isPresent()) {
+            say(Tone.REFUSAL, HelpList.words(entry, view.topic()));
+            return;
+        }
+        String line = HelpList.line(entry, view.topic());
+        Shoot.Page about = view.about();
+        prompt = prompt.with("");
+        show(about);
+        said = Said.NOTHING;
+        Optional<Binding> binding = entry.key().flatMap(it -> Binding.of(it, shoot()));
+        if (!HelpList.isRun(entry)) {
+            prompt = prompt.with(line);
+        } else if (binding.isPresent()) {
+            binding.get().action().accept(this);
+        } else {
+            take(Entered.From.KEY, List.of(entry.word()));
         }
     }
 
@@ -195,7 +222,8 @@ final class Turn extends Work {
         } else if (view.page() == Shoot.Page.SHOOT && !view.big() && Guide.of(shoot()).isPresent()) {
             leaveGuide();
         } else {
-            view = view.page(Shoot.Page.SHOOT).big(false);
+            show(view.about());
+            view = view.page() == Shoot.Page.SHOOT ? view.big(false) : view;
             said = Said.NOTHING;
         }
     }
@@ -236,7 +264,7 @@ final class Turn extends Work {
 
     /** A key shows its page, and pressed again goes back. */
     void turnTo(Shoot.Page page) {
-        show(view.page() == page ? Shoot.Page.SHOOT : page);
+        show(view.page() == page ? view.about() : page);
     }
 
     void page(int by) {
@@ -245,13 +273,29 @@ final class Turn extends Work {
 
     /** Down to the last line of the list at most, so that the way back up begins at once. */
     void scroll(int lines) {
+        if (view.page() == Shoot.Page.HELP) {
+            highlight(lines);
+            return;
+        }
         int all = switch (view.page()) {
             case SHOOT -> 0;
             case FRAMES -> ledger.kept().roll().map(it -> 1 + it.counterChecks().size() + it.frames().size()).orElse(0);
             case ROLLS -> rolls.size();
-            case HELP -> 2 * Lexicon.WORDS.size() + Binding.ALL.size();
+            case HELP -> 0;
         };
         view = view.scrolledTo(Math.max(0, Math.min(all - 1, view.scroll() + lines)));
+    }
+
+    /** In help the highlight moves, and the list follows it. */
+    private void highlight(int by) {
+        List<HelpList.Entry> entries = HelpList.of(shoot()).entries();
+        if (entries.isEmpty()) {
+            say(Tone.QUIET, "nothing here to go to");
+            return;
+        }
+        int to = view.chosen() < 0 ? by < 0 ? 0 : by - 1 : view.chosen() + by;
+        view = view.chosen(Math.max(0, Math.min(entries.size() - 1, to)));
+        say(Tone.QUIET, HelpList.words(entries.get(view.chosen()), view.topic()));
     }
 
     void repaint() {

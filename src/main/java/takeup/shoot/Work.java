@@ -261,6 +261,7 @@ class Work {
             case SHOW_FRAMES -> show(Shoot.Page.FRAMES);
             case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
             case SHOW_HELP -> show(Shoot.Page.HELP);
+            case EXPLAIN -> view = view.explaining(does.answer().fields().field("word").map(it -> it instanceof Json.Text text ? text.value() : "").orElse(""));
             case NEXT_THEME -> {
                 return theme(does.answer().fields().field("theme").map(it -> it instanceof Json.Text text ? text.value() : ""));
             }

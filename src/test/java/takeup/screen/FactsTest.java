@@ -215,13 +215,17 @@ class FactsTest {
 
     @Test
     void everyKeyOfTheTableStandsInHelp() {
-        Shoot shoot = Playing.medium().press(Key.Name.F1).shoot();
-        String text = Screen.render(shoot, 120, 200).text();
-        for (takeup.shoot.KeyHelp key : takeup.shoot.KeyHelp.all()) {
-            assertTrue(text.contains(key.key()) && text.contains(key.does()), key.key() + " is missing in help");
-        }
-        for (takeup.shoot.Lexicon.Word word : takeup.shoot.Lexicon.WORDS) {
-            assertTrue(text.contains(word.usage()) && text.contains(word.does()), word.word() + " is missing in help");
+        for (Shoot.Page page : List.of(Shoot.Page.SHOOT, Shoot.Page.FRAMES, Shoot.Page.ROLLS)) {
+            Playing day = Playing.medium("4 125");
+            day = page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : Key.Name.F3);
+            String text = Screen.render(day.press(Key.Name.F1).shoot(), 120, 200).text();
+            for (takeup.shoot.KeyHelp key : takeup.shoot.KeyHelp.all()) {
+                boolean isHere = key.pages().contains(page.name().toLowerCase(java.util.Locale.ROOT));
+                assertEquals(isHere, text.lines().anyMatch(it -> it.strip().startsWith(key.key() + " ") && it.endsWith(" " + key.does())), key.key() + " in help for " + page);
+            }
+            for (takeup.shoot.Lexicon.Word word : takeup.shoot.Lexicon.WORDS) {
+                assertTrue(text.contains(word.example()) && text.contains(word.does()), word.word() + " is missing in help");
+            }
         }
     }
 

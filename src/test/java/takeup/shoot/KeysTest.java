@@ -297,8 +297,8 @@ class KeysTest {
     @Test
     void inHelpASearchCanBeScrolledAndANewOneBeginsAtTheTop() {
         Playing day = Playing.of().press(Key.Name.F1).type("o").press(Key.Name.DOWN).press(Key.Name.DOWN);
-        assertEquals(2, day.shoot().view().scroll());
-        assertEquals(0, day.type("n").shoot().view().scroll());
+        assertEquals(1, day.shoot().view().chosen());
+        assertEquals(-1, day.type("n").shoot().view().chosen());
     }
 
     @Test

@@ -22,7 +22,7 @@ class OtherLinesTest {
 
     @ParameterizedTest
     @CsvSource({"shoot,SHOW_SHOOT", "frames,SHOW_FRAMES", "rolls,SHOW_ROLLS", "help,SHOW_HELP", "theme,NEXT_THEME", "theme mono,NEXT_THEME", "big,BIG", "quit,QUIT",
-        "quit yes,QUIT_ANYWAY", "say,NOTHING", "help fix,NOTHING", "HELP FIX,NOTHING"})
+        "quit yes,QUIT_ANYWAY", "say,NOTHING", "help fix,EXPLAIN", "HELP FIX,EXPLAIN"})
     void aViewLogsNothing(String line, Outcome.Act act) {
         Shooting shooting = Shooting.medium("4 125");
         Outcome outcome = Interpreter.read(shooting.situation(), line, shooting.now(), "R");
