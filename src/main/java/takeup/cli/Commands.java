@@ -27,7 +27,7 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     @Spec CommandSpec spec;
@@ -39,7 +39,7 @@ final class Commands implements Callable<Integer> {
     boolean version;
     @Option(names = "--ascii", description = "Draws the screen with plain characters.")
     boolean ascii;
-    @Option(names = "--theme", paramLabel = "NAME", description = "The look of the screen: dark, mono.")
+    @Option(names = "--theme", paramLabel = "NAME", description = "The look of the screen: dark, sun, night, mono.")
     String theme;
     @Option(names = "--warm", description = "Alone: makes the archive that lets takeup start quickly; again after a move or a new Java.")
     boolean warm;
@@ -117,7 +117,7 @@ final class Commands implements Callable<Integer> {
                     : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
                     : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
                     : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands)
-                    : type == OrderCommands.class ? new OrderCommands(commands) : null;
+                    : type == OrderCommands.class ? new OrderCommands(commands) : type == Themes.class ? new Themes(commands) : null;
             return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
         }
     }
@@ -402,6 +402,21 @@ final class Commands implements Callable<Integer> {
                     + String.join(", ", takeup.handoff.Schemas.names()) + ")" + Nearest.question(name, takeup.handoff.Schemas.names())));
             commands.out().raw(schema);
             return 0;
+        }
+    }
+
+    @Command(name = "themes", description = "Shows the looks of the screen, some lines in each.")
+    static final class Themes implements Callable<Integer> {
+        private final Commands commands;
+        @Option(names = "--json", description = "The answer is a JSON object, with colours and contrast.")
+        boolean json;
+
+        Themes(Commands commands) {
+            this.commands = commands;
+        }
+
+        @Override public Integer call() {
+            return new ThemesCommand(commands.out()).run(json);
         }
     }
 

@@ -1,16 +1,19 @@
 package takeup.screen;
 
 /**
- * One colour as a theme names it: {@code rgb(0xff9d6b)}, {@code indexed(208)}, {@code ansi(9)}, or the terminal's own.
+ * One colour as a theme names it: {@code rgb(0xf5cf7b, 11)} is brass, and the bright yellow of a terminal that has sixteen
+ * colours only; or the terminal's own.
  *
  * @param kind how it is named
  * @param value 0 to 15, 0 to 255, or red, green and blue in 24 bits
+ * @param of256 which of 256 colours stands for it, 16 to 255; -1 is the nearest
+ * @param of16 which of 16 colours stands for it; -1 is the nearest
  */
-record Colour(Kind kind, int value) {
+record Colour(Kind kind, int value, int of256, int of16) {
     enum Kind { OWN, ANSI, INDEXED, RGB }
 
     /** Whatever the terminal uses when nobody asks. */
-    static final Colour OWN = new Colour(Kind.OWN, 0);
+    static final Colour OWN = new Colour(Kind.OWN, 0, -1, -1);
 
     Colour {
         int top = switch (kind) {
@@ -22,27 +25,40 @@ record Colour(Kind kind, int value) {
         if (value < 0 || value > top) {
             throw new IllegalArgumentException("a colour " + kind + " goes from 0 to " + top + ", was " + value);
         }
+        if (of256 < -1 || of256 > 255 || of16 < -1 || of16 > 15) {
+            throw new IllegalArgumentException("no colour of 256 or of 16 is " + of256 + " or " + of16);
+        }
     }
 
     static Colour ansi(int value) {
-        return new Colour(Kind.ANSI, value);
+        return new Colour(Kind.ANSI, value, -1, -1);
     }
 
     static Colour indexed(int value) {
-        return new Colour(Kind.INDEXED, value);
+        return new Colour(Kind.INDEXED, value, -1, -1);
     }
 
     static Colour rgb(int value) {
-        return new Colour(Kind.RGB, value);
+        return new Colour(Kind.RGB, value, -1, -1);
     }
 
-    /** As this depth can show it: the colour itself, or the nearest it has. */
+    /** With the one of sixteen colours that stands for it: what is nearest by its numbers may not be readable on its ground. */
+    static Colour rgb(int value, int of16) {
+        return new Colour(Kind.RGB, value, -1, of16);
+    }
+
+    /** With those of 256 and of sixteen colours that stand for it. */
+    static Colour rgb(int value, int of256, int of16) {
+        return new Colour(Kind.RGB, value, of256, of16);
+    }
+
+    /** As this depth can show it: the colour itself, the one that stands for it, or the nearest. */
     Colour at(Depth depth) {
         return switch (depth) {
             case NONE -> OWN;
             case TRUE -> this;
-            case INDEXED -> kind == Kind.RGB ? indexed(depth.nearest(value)) : this;
-            case SIXTEEN -> kind == Kind.RGB ? ansi(depth.nearest(value))
+            case INDEXED -> kind == Kind.RGB ? indexed(of256 >= 0 ? of256 : depth.nearest(value)) : this;
+            case SIXTEEN -> kind == Kind.RGB ? ansi(of16 >= 0 ? of16 : depth.nearest(value))
                     : kind == Kind.INDEXED ? ansi(depth.nearest(Depth.rgb(value))) : this;
         };
     }

@@ -28,15 +28,20 @@ public record Environment(String term, String colorTerm, String noColor, String 
         return !term.isEmpty() && !term.equals("dumb");
     }
 
-    /** How many colours may be asked for; none with NO_COLOR. */
+    /**
+     * How many colours may be asked for; none with NO_COLOR. By name, as the terminal database (terminfo) counts them: the
+     * terminals of DEC and what is called monochrome have none, the consoles of kernels and what is named after 16 colours have
+     * 16, a "direct" one has all. Any other of today knows 256.
+     */
     Depth depth() {
-        if (!noColor.isEmpty()) {
+        if (!noColor.isEmpty() || term.startsWith("vt") || term.endsWith("-m") || term.endsWith("-mono")) {
             return Depth.NONE;
         }
-        if (colorTerm.equals("truecolor") || colorTerm.equals("24bit")) {
+        if (colorTerm.equals("truecolor") || colorTerm.equals("24bit") || term.endsWith("-direct")) {
             return Depth.TRUE;
         }
-        return term.equals("linux") ? Depth.SIXTEEN : Depth.INDEXED;
+        return term.startsWith("linux") || term.endsWith("-16color") || term.endsWith("-color") || term.equals("ansi") || term.equals("cygwin")
+                || term.equals("cons25") ? Depth.SIXTEEN : Depth.INDEXED;
     }
 
     /** Which characters may be sent. The first of the three locale variables that is set decides, as POSIX has it. */
@@ -47,6 +52,6 @@ public record Environment(String term, String colorTerm, String noColor, String 
             return Lettering.ASCII;
         }
         // The kernel's own console knows UTF-8, but its font of 256 or 512 signs lacks most of our glyphs.
-        return term.equals("linux") ? Lettering.PLAIN_GLYPHS : Lettering.UNICODE;
+        return term.startsWith("linux") ? Lettering.PLAIN_GLYPHS : Lettering.UNICODE;
     }
 }

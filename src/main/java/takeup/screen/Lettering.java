@@ -14,6 +14,11 @@ public enum Lettering {
         return this == ASCII ? Visible.ascii(line) : Visible.of(line);
     }
 
+    /** A text of the program's own as the screen would show it in these letters. */
+    String drawn(String text) {
+        return this == UNICODE ? text : spell(text, false);
+    }
+
     /**
      * The same screen in these letters. What grows longer pushes the rest of its row to the right, but only up to the next
      * two blanks, which give way: so columns and frames further right stay where they were.

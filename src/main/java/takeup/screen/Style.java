@@ -2,10 +2,14 @@ package takeup.screen;
 
 /** How one {@link Look} is drawn: its colours, and what is left of it where there is no colour. */
 record Style(Colour foreground, Colour background, boolean bold, boolean reverse, boolean underline) {
-    static final Style PLAIN = new Style(Colour.OWN, Colour.OWN, false, false, false);
+    static final Style PLAIN = of(Colour.OWN, Colour.OWN);
+
+    static Style of(Colour foreground, Colour background) {
+        return new Style(foreground, background, false, false, false);
+    }
 
     static Style of(int foreground, int background) {
-        return new Style(Colour.rgb(foreground), Colour.rgb(background), false, false, false);
+        return of(Colour.rgb(foreground), Colour.rgb(background));
     }
 
     Style strong() {
@@ -22,7 +26,10 @@ record Style(Colour foreground, Colour background, boolean bold, boolean reverse
 
     /** The sequence that sets exactly this style, whatever was set before: {@code ESC [0;1;38;5;208m}. */
     String sequence(Depth depth) {
-        return "\u001b[0" + (bold ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "")
-                + foreground.at(depth).parameters(false) + background.at(depth).parameters(true) + "m";
+        Colour letters = foreground.at(depth);
+        // Where there are sixteen colours, bold is another colour: black turns into a grey that cannot be read on white.
+        boolean heavy = bold && !(depth == Depth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
+        return "\u001b[0" + (heavy ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "")
+                + letters.parameters(false) + background.at(depth).parameters(true) + "m";
     }
 }

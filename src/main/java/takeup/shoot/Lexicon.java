@@ -72,13 +72,13 @@ public final class Lexicon {
             new Word("frames", "frames", "the frames of this roll"),
             new Word("rolls", "rolls", "all rolls"),
             new Word("help", "help fix", "all keys and words of this place, or one word"),
-            new Word("theme", "theme mono", "the look of the screen"),
+            new Word("theme", "theme sun", "the look of the screen: dark, sun, night or mono"),
             new Word("big", "big", "the counter across the room"),
             new Word("yes", "yes", "answers a question"),
             new Word("quit", "quit", "leaves; everything is on disk"));
 
     /** The looks of the screen, in the order in which F9 goes through them. */
-    static final List<String> THEMES = List.of("dark", "mono");
+    public static final List<String> THEMES = List.of("dark", "sun", "night", "mono");
 
     /** Words that will mean something later. */
     static final List<String> RESERVED = List.of("plan", "bag", "paper", "done", "routine", "order", "slate", "rewind", "tally", "scans");

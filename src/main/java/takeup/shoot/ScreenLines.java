@@ -36,8 +36,7 @@ final class ScreenLines {
             case "help":
                 return help(rest);
             case "theme":
-                return shows(Outcome.Act.NEXT_THEME, "state", "Theme " + (rest.isEmpty() ? "changed" : Interpreter.one(word, rest, "theme mono")) + ".",
-                        Json.object().and("theme", rest.isEmpty() ? Optional.empty() : Optional.of(rest.get(0))));
+                return theme(rest);
             case "big":
                 Interpreter.alone(word, rest);
                 return shows(Outcome.Act.BIG, "state", "Big counter.", State.json(in.s));
@@ -92,6 +91,14 @@ final class ScreenLines {
         List<String> forms = new ArrayList<>();
         Articles.of(word).forEach(it -> forms.add("\"" + it.typed() + "\", " + it.means()));
         return word.word() + ": " + word.does() + "." + (forms.size() == 1 ? " For example \"" + word.example() + "\"." : " Type " + String.join("; ", forms) + ".");
+    }
+
+    private Outcome theme(List<String> rest) {
+        Optional<String> name = rest.isEmpty() ? Optional.empty() : Optional.of(Interpreter.one("theme", rest, "theme sun"));
+        if (name.isPresent() && !Lexicon.THEMES.contains(name.get())) {
+            throw new Refusal(name.get() + " is no theme known here: " + String.join(", ", Lexicon.THEMES) + Nearest.question(name.get(), Lexicon.THEMES));
+        }
+        return shows(Outcome.Act.NEXT_THEME, "state", "Theme " + name.orElse("changed") + ".", Json.object().and("theme", name));
     }
 
     private Outcome quiet(List<String> rest) {

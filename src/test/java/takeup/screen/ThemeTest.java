@@ -2,43 +2,117 @@ package takeup.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ThemeTest {
-    private static final Set<Look> LARGEST = EnumSet.of(Look.READOUT, Look.STRONG, Look.CAUTION, Look.ALARM);
+    private static final Set<Look> AFAR = EnumSet.of(Look.READOUT, Look.CAUTION, Look.ALARM);
 
-    @ParameterizedTest
-    @EnumSource(Look.class)
-    void everyThemeSaysHowEveryLookIsDrawn(Look look) {
-        for (String name : Theme.names()) {
-            assertTrue(theme(name).style(look) != null, name);
+    /** The sixteen colours of xterm, as its resource file XTerm-color gives them; those of Linux are in {@link Depth}. */
+    private static final int[] XTERM = {
+        0x000000, 0xcd0000, 0x00cd00, 0xcdcd00, 0x0000ee, 0xcd00cd, 0x00cdcd, 0xe5e5e5,
+        0x7f7f7f, 0xff0000, 0x00ff00, 0xffff00, 0x5c5cff, 0xff00ff, 0x00ffff, 0xffffff};
+
+    @ParameterizedTest(name = "{0} with {1} colours: 7:1 for what is read from afar, 4.5:1 for all else")
+    @CsvSource({"dark, TRUE", "dark, INDEXED", "dark, SIXTEEN", "sun, TRUE", "sun, INDEXED", "sun, SIXTEEN", "night, TRUE", "night, INDEXED"})
+    void everyLookHasTheContrastThatReadingNeeds(String name, Depth depth) {
+        for (Look look : Look.values()) {
+            reads(name, look, depth, AFAR.contains(look) ? 7 : 4.5);
         }
     }
 
-    @ParameterizedTest(name = "{0} can be read in the dark theme")
-    @EnumSource(Look.class)
-    void darkHasTheContrastThatReadingNeeds(Look look) {
-        reads(look, Depth.TRUE, LARGEST.contains(look) ? 7 : 4.5);
+    /** 5.25 is (0.2126 + 0.05) / 0.05, pure red on black: of sixteen colours no red does better on every terminal. */
+    @Test
+    void nightWithSixteenColoursHasTheContrastOfTheBrightestRed() {
+        for (Look look : Look.values()) {
+            reads("night", look, Depth.SIXTEEN, 5.25);
+        }
     }
 
-    @ParameterizedTest(name = "{0} can be read with 256 colours")
-    @EnumSource(Look.class)
-    void theNearestOf256ColoursCanBeReadToo(Look look) {
-        reads(look, Depth.INDEXED, LARGEST.contains(look) ? 7 : 4.5);
+    @Test
+    void nightHasNoBlueAtAllAndGreenOnlyWhereItMustBeReadFromAfar() {
+        for (Look look : Look.values()) {
+            Style style = theme("night").style(look);
+            assertEquals(0, style.foreground().value() & 0xff, look + " has blue in it");
+            assertEquals(0, style.background().value() & 0xffff, look + " lies on something else than red");
+            assertTrue(AFAR.contains(look) || (style.foreground().value() & 0xff00) == 0, look + " has green in it");
+            assertFalse(style.reverse(), look + " lights a whole area");
+        }
     }
 
-    @ParameterizedTest(name = "{0} can be read with 16 colours")
-    @EnumSource(Look.class)
-    void theNearestOf16ColoursCanBeToldFromTheirGround(Look look) {
-        reads(look, Depth.SIXTEEN, 3);
+    @Test
+    void nightTakesTheLeastGreenWithWhichItCanBeReadFromAfar() {
+        int far = theme("night").style(Look.READOUT).foreground().value();
+        assertTrue(contrast(far, 0) >= 7);
+        assertTrue(contrast(far - 0x000100, 0) < 7, "one step less of green would do");
+        assertTrue(contrast(0xff0000, 0) < 7, "pure red would do");
+    }
+
+    @Test
+    void nightTakesTheIndexedColourWithTheLeastGreenThatCanBeReadFromAfar() {
+        int chosen = Depth.rgb(theme("night").style(Look.READOUT).foreground().at(Depth.INDEXED).value());
+        for (int index = 16; index < 256; index++) {
+            int other = Depth.rgb(index);
+            boolean isDarker = (other >> 8 & 0xff) < (chosen >> 8 & 0xff) || (other >> 8 & 0xff) == (chosen >> 8 & 0xff) && (other & 0xff) < (chosen & 0xff);
+            assertFalse(isDarker && contrast(other, 0) >= 7, index + " has less green or blue");
+        }
+    }
+
+    /** On sunlit screens thin strokes go first. */
+    @Test
+    void sunIsHeavyThroughout() {
+        for (Look look : Look.values()) {
+            assertTrue(theme("sun").style(look).bold(), look.name());
+        }
+    }
+
+    /** Grounds above 7 are not shown by every console, and a terminal swaps only the eight it has. */
+    @ParameterizedTest
+    @ValueSource(strings = {"dark", "sun", "night"})
+    void withSixteenColoursTheGroundIsOneOfTheFirstEight(String name) {
+        for (Look look : Look.values()) {
+            Style style = theme(name).style(look);
+            assertTrue(style.background().at(Depth.SIXTEEN).value() < 8, look.name());
+            assertFalse(style.reverse(), look.name());
+        }
+    }
+
+    @Test
+    void withSixteenColoursWeightIsNoColourOfItsOwn() {
+        assertFalse(theme("sun").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"), "bold black is a grey on a console");
+        assertTrue(theme("sun").style(Look.READOUT).sequence(Depth.INDEXED).startsWith("\u001b[0;1"));
+        assertTrue(theme("mono").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"));
+    }
+
+    /**
+     * What differs by its hue is told apart by every kind of eye: by 20 or more in CIE 1976 L*a*b*, some nine times the 2.3 that
+     * is just noticed. Night has one hue and mono none: there words and marks tell.
+     */
+    @ParameterizedTest(name = "{0}: {1} and {2}")
+    @CsvSource({
+        "dark, GOOD, CAUTION", "dark, QUIET, CAUTION", "dark, NORMAL, CAUTION", "dark, CHOSEN, NORMAL", "dark, CHOSEN, STRONG", "dark, ALARM, NORMAL",
+        "dark, ALARM, BAR", "dark, FRAME, EMPTY", "dark, KEY, BAR", "dark, READOUT, LABEL", "dark, GOOD, READOUT",
+        "sun, GOOD, CAUTION", "sun, QUIET, CAUTION", "sun, NORMAL, CAUTION", "sun, CHOSEN, NORMAL", "sun, ALARM, NORMAL", "sun, ALARM, BAR",
+        "sun, ALARM, CAUTION", "sun, CHOSEN, CAUTION"})
+    void coloursThatTellStatesApartDoSoForEveryEye(String name, Look one, Look other) {
+        for (double[][] eye : ColourVision.ALL) {
+            Style a = theme(name).style(one);
+            Style b = theme(name).style(other);
+            double apart = Math.max(ColourVision.apart(a.foreground().value(), b.foreground().value(), eye),
+                    ColourVision.apart(a.background().value(), b.background().value(), eye));
+            assertTrue(apart >= 20, one + " and " + other + " are " + apart + " apart");
+        }
     }
 
     @Test
@@ -49,23 +123,22 @@ class ThemeTest {
         }
     }
 
-    @Test
-    void withoutColourTheLooksThatCostAFrameStillDiffer() {
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"dark", "sun", "mono"})
+    void theLooksThatCostAFrameDifferInEveryTheme(String name) {
         Set<Style> styles = new HashSet<>();
-        for (Look look : EnumSet.of(Look.NORMAL, Look.READOUT, Look.CAUTION, Look.ALARM, Look.CHOSEN)) {
-            styles.add(theme("mono").style(look));
+        for (Look look : EnumSet.of(Look.NORMAL, Look.CAUTION, Look.ALARM, Look.CHOSEN)) {
+            styles.add(theme(name).style(look));
         }
-        assertEquals(5, styles.size());
+        assertEquals(4, styles.size());
     }
 
     @Test
-    void theThemesGoRound() {
-        Theme theme = theme("dark");
-        for (int times = 0; times < Theme.names().size(); times++) {
-            theme = theme.next();
+    void eachThemeHasItsOwnNameAndNoOtherIsKnown() {
+        for (String name : Theme.names()) {
+            assertEquals(name, theme(name).name());
         }
-        assertEquals("dark", theme.name());
-        assertEquals("mono", theme("dark").next().name());
+        assertEquals(List.of("dark", "sun", "night", "mono"), Theme.names());
         assertEquals(Optional.empty(), Theme.named("neon"));
     }
 
@@ -83,14 +156,45 @@ class ThemeTest {
     @Test
     void aStyleStartsFromNothing() {
         assertEquals("\u001b[0;1;38;2;1;2;3;48;2;4;5;6m", Style.of(0x010203, 0x040506).strong().sequence(Depth.TRUE));
-        assertEquals("\u001b[0;7;91;40m", new Style(Colour.ansi(9), Colour.ansi(0), false, true, false).sequence(Depth.SIXTEEN));
+        assertEquals("\u001b[0;7;91;40m", Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(Depth.SIXTEEN));
         assertEquals("\u001b[0;4m", Style.of(0x010203, 0x040506).underlined().sequence(Depth.NONE));
+        assertEquals("\u001b[0;38;5;203;40m", new Style(Colour.rgb(0xff6300, 203, 9), Colour.ansi(0), false, false, false).sequence(Depth.INDEXED));
     }
 
-    private static void reads(Look look, Depth depth, double least) {
-        Style style = theme("dark").style(look);
-        double contrast = contrast(rgb(style.foreground().at(depth)), rgb(style.background().at(depth)));
-        assertTrue(contrast >= least, look + " has a contrast of " + contrast);
+    /** White on black is 21:1 by the definition; 0x767676 on white is known as the lightest grey that has 4.5:1. */
+    @Test
+    void theContrastThatIsPrintedIsThatOfTheStandard() {
+        assertEquals(21, Contrast.of(0xffffff, 0x000000), 1e-9);
+        assertTrue(Contrast.of(0x767676, 0xffffff) >= 4.5 && Contrast.of(0x777777, 0xffffff) < 4.5);
+        for (ThemeSample sample : ThemeSample.of(theme("dark"))) {
+            Style style = theme("dark").style(Look.valueOf(sample.look().toUpperCase(java.util.Locale.ROOT)));
+            assertEquals(contrast(style.foreground().value(), style.background().value()), sample.contrast().orElseThrow(), 0.01);
+        }
+    }
+
+    @Test
+    void theSamplesSayTheSameInEveryTheme() {
+        List<String> said = new ArrayList<>();
+        for (String name : Theme.names()) {
+            String painted = String.join("\n", ThemeSample.painted(theme(name), java.util.Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
+            assertTrue(painted.contains("\u001b["), "nothing is painted");
+            said.add(painted.replaceAll("\u001b\\[[0-9;]*m", "").replaceAll(" +(\n|$)", "$1"));
+        }
+        assertEquals(1, new HashSet<>(said).size());
+        assertEquals(String.join("\n", ThemeSample.words()), said.get(0));
+        assertNotEquals("", said.get(0));
+    }
+
+    private static void reads(String name, Look look, Depth depth, double least) {
+        Style style = theme(name).style(look);
+        Colour letters = style.foreground().at(depth);
+        Colour ground = style.background().at(depth);
+        double contrast = contrast(rgb(letters), rgb(ground));
+        assertTrue(contrast >= least, look + " in " + name + " has a contrast of " + contrast);
+        if (depth == Depth.SIXTEEN) {
+            double inXterm = contrast(XTERM[letters.value()], XTERM[ground.value()]);
+            assertTrue(inXterm >= least, look + " in " + name + " has a contrast of " + inXterm + " in xterm");
+        }
     }
 
     private static Theme theme(String name) {
@@ -101,7 +205,7 @@ class ThemeTest {
         return colour.kind() == Colour.Kind.RGB ? colour.value() : Depth.rgb(colour.value());
     }
 
-    /** Contrast ratio: WCAG 2.1, definitions, "contrast ratio" and "relative luminance". */
+    /** Contrast ratio: WCAG 2.1, definitions, "contrast ratio" and "relative luminance", with the threshold as 2.1 prints it. */
     private static double contrast(int one, int other) {
         double lighter = Math.max(luminance(one), luminance(other));
         double darker = Math.min(luminance(one), luminance(other));

@@ -1,0 +1,129 @@
+package takeup.screen;
+
+/**
+ * The colours of the themes, each with the one of sixteen that stands for it where the nearest could not be read.
+ * Contrast is that of WCAG 2.x: what is read from afar, the warnings and NOT SAVED have 7:1, all other text 4.5:1.
+ */
+final class Palette {
+    private Palette() {
+    }
+
+    /** Bone, brass and teal on near black; the strip on the brown of a developed film. */
+    static Theme dark() {
+        Colour ground = Colour.rgb(0x12161a, 0);
+        Colour slate = Colour.rgb(0x222a31, 4);
+        Colour film = Colour.rgb(0x241d14, 0);
+        Colour bone = Colour.rgb(0xf6f3ea, 15);
+        Colour brass = Colour.rgb(0xf5cf7b, 15);
+        return new Table()
+                .set(Look.NORMAL, Style.of(Colour.rgb(0xd3d7d2, 7), ground))
+                .set(Look.QUIET, Style.of(Colour.rgb(0x98a2a6, 7), ground))
+                .set(Look.STRONG, Style.of(bone, ground).strong())
+                .set(Look.READOUT, Style.of(brass, ground).strong())
+                .set(Look.LABEL, Style.of(Colour.rgb(0x8fb3bd, 6), ground))
+                .set(Look.GOOD, Style.of(Colour.rgb(0x8fd19e, 10), ground))
+                .set(Look.CAUTION, Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
+                .set(Look.ALARM, Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7)).strong())
+                .set(Look.PROMPT, Style.of(bone, slate))
+                .set(Look.CHOSEN, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xd9b662, 7)))
+                .set(Look.FILM, Style.of(Colour.rgb(0xb3a183, 7), film))
+                .set(Look.FRAME, Style.of(Colour.rgb(0xe2a866, 11), film))
+                .set(Look.EMPTY, Style.of(Colour.rgb(0xa0907a, 7), film))
+                .set(Look.KEY, Style.of(Colour.rgb(0xf5cf7b, 11), slate))
+                .set(Look.BAR, Style.of(Colour.rgb(0xc3cbcd, 7), slate))
+                .theme("dark", "light on near black: a room, a boathouse");
+    }
+
+    /** Ink on white, all of it heavy; what warns stands reversed, since sunlight washes hues out first. */
+    static Theme sun() {
+        Colour paper = Colour.rgb(0xffffff, 7);
+        Colour ink = Colour.rgb(0x14181b, 0);
+        Colour black = Colour.rgb(0x000000, 0);
+        Colour steel = Colour.rgb(0xd5dade, 4);
+        Colour film = Colour.rgb(0xe9dfcf, 7);
+        Colour white = Colour.rgb(0xffffff, 15);
+        return new Table()
+                .set(Look.NORMAL, Style.of(ink, paper).strong())
+                .set(Look.QUIET, Style.of(Colour.rgb(0x3d454a, 0), paper).strong())
+                .set(Look.STRONG, Style.of(black, paper).strong())
+                .set(Look.READOUT, Style.of(black, paper).strong())
+                .set(Look.LABEL, Style.of(Colour.rgb(0x17405c, 4), paper).strong())
+                .set(Look.GOOD, Style.of(Colour.rgb(0x00532a, 4), paper).strong())
+                .set(Look.CAUTION, Style.of(white, Colour.rgb(0x8c1a00, 4)).strong())
+                .set(Look.ALARM, Style.of(white, black).strong())
+                .set(Look.PROMPT, Style.of(black, Colour.rgb(0xffe7a0, 7)).strong())
+                .set(Look.CHOSEN, Style.of(white, Colour.rgb(0x17405c, 4)).strong())
+                .set(Look.FILM, Style.of(Colour.rgb(0x4a3a22, 0), film).strong())
+                .set(Look.FRAME, Style.of(Colour.rgb(0x5a2d00, 4), film).strong())
+                .set(Look.EMPTY, Style.of(Colour.rgb(0x55483a, 0), film).strong())
+                .set(Look.KEY, Style.of(Colour.rgb(0x000000, 15), steel).strong())
+                .set(Look.BAR, Style.of(Colour.rgb(0x14181b, 15), steel).strong())
+                .theme("sun", "dark on white, heavy: outdoors");
+    }
+
+    /**
+     * Red on black, for a theatre or a church. The brightest pure red has 5.25:1 on black, (0.2126 + 0.05) / 0.05, so 7:1
+     * cannot be had without another primary: what is read from afar and what warns takes the least green that reaches it,
+     * 99 of 255, and no blue. Of the 256 colours only 203 has no more than 95 of green and 7:1; it has as much blue. Of
+     * sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters.
+     */
+    static Theme night() {
+        Colour dark = Colour.rgb(0x000000, 16, 0);
+        Colour ember = Colour.rgb(0x200000, 16, 0);
+        Colour full = Colour.rgb(0xff0000, 196, 9);
+        Colour dim = Colour.rgb(0xee0000, 196, 9);
+        Colour far = Colour.rgb(0xff6300, 203, 9);
+        return new Table()
+                .set(Look.NORMAL, Style.of(dim, dark))
+                .set(Look.QUIET, Style.of(dim, dark))
+                .set(Look.STRONG, Style.of(full, dark).strong())
+                .set(Look.READOUT, Style.of(far, dark).strong())
+                .set(Look.LABEL, Style.of(dim, dark))
+                .set(Look.GOOD, Style.of(full, dark))
+                .set(Look.CAUTION, Style.of(far, dark).strong().underlined())
+                .set(Look.ALARM, Style.of(far, dark).strong().underlined())
+                .set(Look.PROMPT, Style.of(full, ember))
+                .set(Look.CHOSEN, Style.of(full, ember).strong().underlined())
+                .set(Look.FILM, Style.of(full, ember))
+                .set(Look.FRAME, Style.of(full, ember))
+                .set(Look.EMPTY, Style.of(full, ember))
+                .set(Look.KEY, Style.of(full, ember).strong())
+                .set(Look.BAR, Style.of(full, ember))
+                .theme("night", "dim red on black: a theatre, a church");
+    }
+
+    /** No colour at all: weight, underlining and reversal. */
+    static Theme mono() {
+        return new Table()
+                .set(Look.NORMAL, Style.PLAIN)
+                .set(Look.QUIET, Style.PLAIN)
+                .set(Look.STRONG, Style.PLAIN.strong())
+                .set(Look.READOUT, Style.PLAIN.strong())
+                .set(Look.LABEL, Style.PLAIN)
+                .set(Look.GOOD, Style.PLAIN)
+                .set(Look.CAUTION, Style.PLAIN.strong().underlined())
+                .set(Look.ALARM, Style.PLAIN.strong().turned())
+                .set(Look.PROMPT, Style.PLAIN)
+                .set(Look.CHOSEN, Style.PLAIN.turned())
+                .set(Look.FILM, Style.PLAIN)
+                .set(Look.FRAME, Style.PLAIN.strong())
+                .set(Look.EMPTY, Style.PLAIN)
+                .set(Look.KEY, Style.PLAIN.strong())
+                .set(Look.BAR, Style.PLAIN.underlined())
+                .theme("mono", "the terminal's own colours, and weight alone");
+    }
+
+    /** A style for each look, until it is whole. */
+    private static final class Table {
+        private final Style[] styles = new Style[Look.values().length];
+
+        Table set(Look look, Style style) {
+            styles[look.ordinal()] = style;
+            return this;
+        }
+
+        Theme theme(String name, String purpose) {
+            return new Theme(name, purpose, styles);
+        }
+    }
+}
