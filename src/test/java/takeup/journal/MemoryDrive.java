@@ -26,7 +26,7 @@ final class MemoryDrive implements Drive {
     record Cut(int file, int length) implements Deed {
     }
 
-    /** A file was forced; where that failed, what waited is lost, and no later force brings it back. */
+    /** A file was forced, or should have been. */
     record Forced(int file, boolean failed) implements Deed {
     }
 

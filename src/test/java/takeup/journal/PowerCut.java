@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -14,7 +16,8 @@ import java.util.TreeSet;
  * What may be on a disk when the power goes after some deed. What was forced is there. Of the rest nothing is taken for
  * granted: bytes that were written are there up to any one, and behind it the file ends, or is as long as it should be and
  * holds zeros or rubbish; a name that was given or taken away may be on the disk or not, whatever became of the others. Two
- * things alone are held to come in one piece: a name that changes within one folder, and a byte.
+ * things alone are held to come in one piece: a name that changes within one folder, and a byte. A file whose force failed
+ * once is believed no later force.
  */
 final class PowerCut {
     /** What follows the last byte that reached the disk. */
@@ -24,6 +27,7 @@ final class PowerCut {
     private final Map<Integer, List<MemoryDrive.Deed>> bytesWaiting = new TreeMap<>();
     private final Map<Path, TreeMap<String, Integer>> names = new TreeMap<>();
     private final List<MemoryDrive.Deed> namesWaiting = new ArrayList<>();
+    private final Set<Integer> condemned = new HashSet<>();
     private int said;
 
     /** After so many of the deeds. */
@@ -32,14 +36,18 @@ final class PowerCut {
         deeds.subList(0, after).forEach(this::follow);
     }
 
-    private void follow(MemoryDrive.Deed deed) {
+    /** One deed later. */
+    void follow(MemoryDrive.Deed deed) {
         if (deed instanceof MemoryDrive.Wrote wrote) {
             bytesWaiting.computeIfAbsent(wrote.file(), it -> new ArrayList<>()).add(deed);
         } else if (deed instanceof MemoryDrive.Cut cut) {
             bytesWaiting.computeIfAbsent(cut.file(), it -> new ArrayList<>()).add(deed);
         } else if (deed instanceof MemoryDrive.Forced forced) {
+            if (forced.failed()) {
+                condemned.add(forced.file());
+            }
             List<MemoryDrive.Deed> waiting = bytesWaiting.remove(forced.file());
-            if (waiting != null && !forced.failed()) {
+            if (waiting != null && !condemned.contains(forced.file())) {
                 waiting.forEach(it -> contents.put(forced.file(), after(contents.get(forced.file()), it, Integer.MAX_VALUE)));
             }
         } else if (deed instanceof MemoryDrive.NamesForced forced) {
@@ -94,6 +102,11 @@ final class PowerCut {
     /** How many names are given or taken away and not forced. */
     int namesWaiting() {
         return namesWaiting.size();
+    }
+
+    /** Whether one of them is taken away: a moment at which a whole journal may go. */
+    boolean isNameGoing() {
+        return namesWaiting.stream().anyMatch(it -> it instanceof MemoryDrive.Unnamed);
     }
 
     /** The files with bytes that are not forced. */
