@@ -151,8 +151,12 @@ final class LineCommand {
             answer.fields().fields().forEach(object::and);
             out.raw(JsonText.line(object.and("text", answer.text()).and("warnings", answer.warnings().stream().map(Warning::json).toList())) + "\n");
         } else {
-            StringBuilder words = new StringBuilder(answer.text());
-            answer.warnings().forEach(it -> words.append(" Warning, ").append(it.code()).append(": ").append(it.text()).append('.'));
+            boolean isAsked = answer.event().equals("question");
+            StringBuilder words = new StringBuilder(isAsked ? "Question: " : "").append(answer.text()).append(isAsked ? "." : "");
+            for (Warning warning : answer.warnings()) {
+                boolean isSaid = answer.text().contains(warning.text());
+                words.append(" Warning, ").append(warning.code()).append(isSaid ? "" : ": " + warning.text()).append('.');
+            }
             out.line(words.toString());
         }
     }

@@ -94,6 +94,9 @@ final class FrameLines {
         for (List<Warning> one : all.subList(Math.max(0, all.size() - count), all.size())) {
             one.forEach(it -> last.put(it.code(), it));
         }
+        // A burst may run past the frame that the warning was about: what is left then is what counts.
+        int left = roll.framesLeft();
+        last.computeIfPresent(Warning.Code.FRAMES_LEFT, (code, it) -> left > 0 ? new Warning(code, left + " left") : left == 0 ? it : null);
         return last.values().stream().sorted(java.util.Comparator.comparing(Warning::code)).toList();
     }
 

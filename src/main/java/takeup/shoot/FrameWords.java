@@ -88,7 +88,7 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
                     metres = word.endsWith("m") ? word : metres;
                     change = change.and(Change.distance(distance(token)));
                 }
-                case INDEX -> throw new Refusal(word + ": the index belongs to the roll; load … " + word + ", or fix roll " + word + " if it was typed wrong");
+                case INDEX -> throw new Refusal(word + ": the index belongs to the roll; load cn400 " + word + ", or fix roll " + word + " if it was typed wrong");
                 case EV, LUX, CANDELAS -> throw new Refusal(word + " is light: m " + word + " takes a reading");
                 case WORD -> throw bulb(word) ? new Refusal(word + " needs its unit: " + word + "s is bulb, so many seconds by the watch") : new Refusal(word + " is no number and no word of a frame line" + Nearest.question(word, states ? CORRECTIONS : List.of())
                         + "; words for the frame stand behind a semicolon");

@@ -39,7 +39,7 @@ final class ScreenLines {
                 return theme(rest);
             case "big":
                 Interpreter.alone(word, rest);
-                return shows(Outcome.Act.BIG, "state", "Big counter.", State.json(in.s));
+                return shows(Outcome.Act.BIG, "state", in.s.roll().map(it -> "Next frame " + it.next() + ", " + State.leftWords(it) + ".").orElse("No film in hand."), State.json(in.s));
             case "quiet":
                 return quiet(rest);
             case "yes":
@@ -64,15 +64,24 @@ final class ScreenLines {
             return roll.id() + ": no frame yet.";
         }
         List<String> all = new ArrayList<>();
-        roll.frames().forEach(it -> all.add(it.number() + " " + Corrections.words(roll, it)));
+        int from = 0;
+        for (int i = 1; i <= roll.frames().size(); i++) {
+            String words = Corrections.words(roll, roll.frames().get(from));
+            if (i == roll.frames().size() || !words.equals(Corrections.words(roll, roll.frames().get(i))) || roll.frames().get(i).number() != roll.frames().get(i - 1).number() + 1) {
+                all.add(Interpreter.numbers(roll.frames().get(from).number(), roll.frames().get(i - 1).number()) + ", " + words);
+                from = i;
+            }
+        }
         return roll.id() + ": " + String.join("; ", all) + ".";
     }
 
     private String rolls() {
         List<String> all = new ArrayList<>();
-        in.s.rolls().values().forEach(it -> all.add(it.id() + " " + it.film().stock().key() + " in " + it.place() + ", " + it.state() + ", "
+        in.s.rolls().values().forEach(it -> all.add(it.id() + ", " + it.film().stock().name() + " in " + it.place() + ", " + it.state() + ", "
                 + (it.state() == Roll.State.OPEN ? State.leftWords(it) : it.framesUsed() + " frames")));
-        return all.isEmpty() ? "No roll yet." : String.join("; ", all) + ".";
+        int earlier = in.s.known().size() - in.s.rolls().size();
+        String more = earlier > 0 ? "Not read here, since finished before: " + earlier + (earlier == 1 ? " roll" : " rolls") + "; takeup rolls lists all." : "";
+        return all.isEmpty() ? more.isEmpty() ? "No roll yet." : more : String.join("; ", all) + "." + (more.isEmpty() ? "" : " " + more);
     }
 
     private Outcome help(List<String> rest) {
@@ -125,7 +134,7 @@ final class ScreenLines {
                     + (word.startsWith("+") ? "push " : "pull ") + word.substring(1) + "): say which");
         }
         if (Tokens.token(word).is(Token.Kind.INDEX)) {
-            return new Refusal(word + " could be the meter's speed (m … " + word + ") or the roll's index (load … " + word + ", fix roll " + word + "): say which");
+            return new Refusal(word + " could be the meter's speed (m 5.6 125 " + word + ") or the roll's index (load cn400 " + word + ", fix roll " + word + "): say which");
         }
         if (Tokens.token(word).is(Token.Kind.EV) || Tokens.token(word).is(Token.Kind.LUX) || Tokens.token(word).is(Token.Kind.CANDELAS)) {
             return new Refusal(word + " is light: m " + word + " takes a reading");

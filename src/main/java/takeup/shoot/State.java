@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.InHand;
+import takeup.day.Place;
 import takeup.day.Timer;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
@@ -19,6 +20,7 @@ import takeup.kit.Camera;
 import takeup.kit.Cautions;
 import takeup.kit.Filter;
 import takeup.kit.Json;
+import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
@@ -34,7 +36,8 @@ public final class State {
     static String words(Situation s, OffsetDateTime now) {
         Optional<Camera> camera = s.camera();
         if (camera.isEmpty()) {
-            return "No camera in hand yet: type cam and its key.";
+            return s.place().isPresent() ? "The file of the camera in hand has a mistake: takeup check says which."
+                    : "No camera in hand yet: type cam and one of " + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)) + ".";
         }
         StringBuilder words = new StringBuilder(camera.get().name());
         s.place().flatMap(it -> it.back()).ifPresent(it -> words.append(", back ").append(it));
@@ -49,9 +52,23 @@ public final class State {
         String setting = setting(s.inHand());
         words.append(setting.isEmpty() ? " Nothing set." : " Set: " + setting + ".");
         words.append(' ').append(s.day().light().map(it -> light(it, now) + ".").orElse("No light reading today."));
+        OptionalDouble error = errorInHand(s);
+        if (error.isPresent()) {
+            words.append(" For this light ").append(Stops.error(error.getAsDouble())).append('.');
+        }
+        reciprocity(s).ifPresent(it -> words.append(" Reciprocity: ").append(it).append('.'));
+        timer(s).ifPresent(it -> words.append(" The bulb timer shows ").append(seconds(it.elapsed(now))).append('.'));
+        s.day().meter().ifPresent(it -> words.append(" Meter in hand: ").append(it).append('.'));
+        List<String> others = new ArrayList<>();
+        for (Place place : s.placesInUse()) {
+            if (!s.place().equals(Optional.of(place))) {
+                others.add(place + ", " + s.rollIn(place).map(it -> it.id() + ", " + it.film().stock().name() + " at EI " + it.film().index() + ", " + leftWords(it)).orElse("no film"));
+            }
+        }
+        words.append(others.isEmpty() ? "" : " Also in use: " + String.join("; ", others) + ".");
         List<Warning.Code> standing = standing(s, now);
         if (!standing.isEmpty()) {
-            words.append(" Standing: ").append(String.join(", ", standing.stream().map(Object::toString).toList())).append('.');
+            words.append(" Warnings that stand: ").append(String.join(", ", standing.stream().map(Object::toString).toList())).append('.');
         }
         return words.toString();
     }
@@ -191,7 +208,7 @@ public final class State {
     }
 
     static Warning noFilm(Situation s) {
-        return new Warning(Warning.Code.NO_FILM, "no film in " + s.place().map(Object::toString).orElse("any camera") + ": load a stock");
+        return new Warning(Warning.Code.NO_FILM, "load a stock into " + s.place().map(Object::toString).orElse("the camera"));
     }
 
     /** All that is in hand, as other programs read it. */

@@ -61,7 +61,7 @@ final class TimerLines {
         Situation after = in.after(entries);
         OptionalDouble error = State.errorInHand(after);
         Json.Obj fields = State.json(after).and("seconds", seconds);
-        String text = "The timer on " + camera.key() + " stopped: " + time + " is in hand" + (error.isPresent() ? ", " + Stops.error(error.getAsDouble()) : "") + "; . logs it.";
+        String text = "The timer on " + camera.key() + " stopped: " + time + " is in hand" + (error.isPresent() ? ", " + Stops.error(error.getAsDouble()) : "") + "; a point alone logs it.";
         return in.does(entries, after, new Outcome.Answer("state", text, fields, List.of()), List.of());
     }
 }

@@ -80,6 +80,14 @@ class WarningLinesTest {
     }
 
     @Test
+    void aBurstPastTheQuarterSaysHowManyAreLeftBehindIt() {
+        Shooting shooting = Shooting.medium("4 125 x11", "x2");
+        assertEquals("frames-left", shooting.warnings());
+        assertEquals("3 left", shooting.answer().warnings().get(0).text());
+        assertEquals("past-end", Shooting.medium("4 125 x14", "x3").warnings());
+    }
+
+    @Test
     void fewFramesLeftIsSaidAlsoWhereABurstOrTheCounterJumpsOverTheQuarter() {
         assertTrue(Shooting.medium("4 125 x13").warnings().contains("frames-left"));
         Shooting shooting = Shooting.medium("4 125", "counter 13", ".");

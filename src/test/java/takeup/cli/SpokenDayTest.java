@@ -1,0 +1,83 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import takeup.journal.Archive;
+import takeup.kit.Kit;
+import takeup.shoot.Lexicon;
+
+/** The pipe as somebody hears it who cannot see the screen: one sentence or two an event, words and no signs. */
+class SpokenDayTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void aWholeDayIsSpokenInPlainTextOneLineForEachThatIsTyped() throws IOException {
+        List<String> typed = new ArrayList<>(demo());
+        typed.addAll(List.of("say", "frames", "rolls", "shoot", "why", "help", "m", "big"));
+        Lexicon.firstWords().forEach(it -> typed.add("help " + it));
+        Installed.resource("whole-roll.txt").stream().filter(it -> it.startsWith("> ") && !it.equals("> quit")).forEach(it -> typed.add(it.substring(2)));
+        typed.addAll(List.of("say", "frames", "rolls", "quit"));
+        List<String> spoken = speak(typed);
+        assertEquals(typed.size(), spoken.size());
+        String heard = String.join("\n", typed);
+        for (int i = 0; i < spoken.size(); i++) {
+            String line = spoken.get(i);
+            line.codePoints().forEach(it -> assertTrue(it >= ' ' && it < 0x7f || heard.indexOf(it) >= 0, Character.toString(it) + " in " + line));
+            assertTrue(line.endsWith(".") && !line.endsWith("..") && !line.contains("  "), typed.get(i) + ": " + line);
+        }
+    }
+
+    @Test
+    void everyLineOfTheDemoIsDone() throws IOException {
+        assertEquals(List.of(), speak(demo()).stream().filter(it -> it.startsWith("Not done")).toList());
+    }
+
+    @Test
+    void aWarningWhoseWordsWereJustSaidIsNotSaidTwice() throws IOException {
+        List<String> spoken = speak(List.of("cam 645", "load cn400", "m ev10", "4 125 x11", "."));
+        assertEquals("645 reflex, back 1: no film. Warning, no-film: load a stock into 645 back 1.", spoken.get(0));
+        assertEquals("Frame 12 on R0001: f/4 1/125, right. 4 left. Warning, frames-left.", spoken.get(4));
+    }
+
+    @Test
+    void theDemoIsShotInItsOwnFolderAndNowhereElse(@TempDir Path elsewhere) throws IOException {
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        Path demo = elsewhere.resolve("demo");
+        DemoCommand.shoot(demo, Clock.parse("2026-09-12T13:25+02:00"), new Out(said, said, Map.of()));
+        assertEquals("", said.toString(StandardCharsets.UTF_8));
+        try (Stream<Path> all = Files.list(elsewhere)) {
+            assertEquals(List.of(demo), all.toList());
+        }
+        assertTrue(new Archive(demo).openRolls().size() >= 2 && new Archive(demo).finishedRolls().size() == 1);
+    }
+
+    private static List<String> demo() throws IOException {
+        return Files.readAllLines(Path.of("src/main/resources/takeup/demo.txt")).stream().filter(it -> !it.isBlank() && !it.startsWith("#")).toList();
+    }
+
+    private List<String> speak(List<String> lines) throws IOException {
+        ByteArrayOutputStream spoken = new ByteArrayOutputStream();
+        Archive archive = new Archive(folder);
+        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles")));
+        try (Disk disk = Disk.take(archive)) {
+            new LineCommand(disk, Opening.of(archive, kit).situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                    new Out(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")), false).run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
+        }
+        return spoken.toString(StandardCharsets.UTF_8).lines().toList();
+    }
+}
