@@ -141,9 +141,9 @@ record OrderFolder(Path base, boolean isLoose) {
         return new Found<>(all, problems);
     }
 
-    /** Writes an order: the file itself, and the page to print. */
+    /** Writes an order: the page to print, then the file itself. Cut short in between, there is no order yet, and its number is still free. */
     void save(Order order) throws IOException {
-        Folders.replace(file(order, ENDING), order.json(Version.number()).getBytes(StandardCharsets.UTF_8));
         Folders.replace(file(order, ".html"), OrderHtml.of(order, order.lab().paper(), List.of(), false).getBytes(StandardCharsets.UTF_8));
+        Folders.replace(file(order, ENDING), order.json(Version.number()).getBytes(StandardCharsets.UTF_8));
     }
 }
