@@ -1,70 +1,95 @@
 package takeup.screen;
 
-/** Letters several rows high, for what is read across a room: frame numbers and the pair to set. */
+/**
+ * Letters several rows high, for what is read across a room: frame numbers and the pair to set. A pixel is half a cell high,
+ * so that it is nearly square; where such halves cannot be drawn, {@link Glyphs} keeps the shapes.
+ */
 final class BigText {
-    /** Five rows of pixels for each letter, joined by blanks; a dot is an empty pixel. */
     private static final String LETTERS = "0123456789f/.sm-+";
-    private static final String[] PIXELS = {
+
+    /** Ten rows of pixels for each letter, joined by blanks; a dot is an empty pixel. Drawn five rows high, or a multiple. */
+    private static final String[] LARGE = {
+        ".####. ###### ##..## ##..## ##..## ##..## ##..## ##..## ###### .####.",
+        "..## .### #### ..## ..## ..## ..## ..## ..## ..##",
+        ".####. ###### ##..## ....## ...### ..###. .###.. ###... ###### ######",
+        ".####. ###### ##..## ....## ..###. ..###. ....## ##..## ###### .####.",
+        "...### ..#### .##.## ##..## ##..## ###### ###### ....## ....## ....##",
+        "###### ###### ##.... ##.... #####. ###### ....## ##..## ###### .####.",
+        ".####. ###### ##.... ##.... #####. ###### ##..## ##..## ###### .####.",
+        "###### ###### ....## ....## ...##. ...##. ..##.. ..##.. .##... .##...",
+        ".####. ###### ##..## ##..## .####. ###### ##..## ##..## ###### .####.",
+        ".####. ###### ##..## ##..## ###### .##### ....## ##..## ###### .####.",
+        "..### .#### .##.. .##.. ##### ##### .##.. .##.. .##.. .##..",
+        "....# ...## ...## ..##. ..##. .##.. .##.. ##... ##... #....",
+        ".. .. .. .. .. .. .. .. ## ##",
+        "..... ..... ..... ..... .#### ##... .###. ..### ...## ####.",
+        "........ ........ ........ ........ #######. ######## ##.##.## ##.##.## ##.##.## ##.##.##",
+        ".... .... .... .... #### #### .... .... .... ....",
+        "...... ...... ..##.. ..##.. ###### ###### ..##.. ..##.. ...... ......"};
+
+    /** Five rows of narrow pixels: three rows high, for a pair that finds no more room. */
+    private static final String[] SMALL = {
         "### #.# #.# #.# ###", ".#. ##. .#. .#. ###", "### ..# ### #.. ###", "### ..# ### ..# ###", "#.# #.# ### ..# ..#", "### #.. ### ..# ###",
         "### #.. ### #.# ###", "### ..# .#. .#. .#.", "### #.# ### #.# ###", "### #.# ### ..# ###", ".## #.. ##. #.. #..", "..# ..# .#. #.. #..",
         ". . . . #", "... .## #.. ..# ##.", "..... ##.#. #.#.# #.#.# #.#.#", "... ... ### ... ...", "... .#. ### .#. ..."};
-    private static final int ROWS = 5;
 
     private BigText() {
     }
 
-    /** How many columns a text takes at that width of a pixel. */
-    static int width(String text, int pixel) {
+    /** How many columns a text takes when it is 5 * scale rows high. */
+    static int width(String text, int scale) {
+        return width(LARGE, text) * scale;
+    }
+
+    /** How many columns a text takes when it is three rows high. */
+    static int smallWidth(String text) {
+        return width(SMALL, text);
+    }
+
+    /** Draws 5 * scale rows high. */
+    static void draw(Grid grid, int column, int row, String text, int scale, Look look) {
+        draw(LARGE, grid, column, row, text, scale, look);
+    }
+
+    /** Draws three rows high. */
+    static void drawSmall(Grid grid, int column, int row, String text, Look look) {
+        draw(SMALL, grid, column, row, text, 1, look);
+    }
+
+    private static int width(String[] face, String text) {
         int width = 0;
         for (int at = 0; at < text.length(); at++) {
-            width += (letterWidth(text.charAt(at)) + 1) * pixel;
+            width += letterWidth(face, text.charAt(at)) + 1;
         }
-        return Math.max(0, width - pixel);
+        return Math.max(0, width - 1);
     }
 
-    /** Draws with whole cells: a pixel is so many columns wide and rows high. */
-    static void draw(Grid grid, int column, int row, String text, int wide, int high, Look look) {
+    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, Look look) {
+        int high = face == LARGE ? 10 : 5;
         int at = column;
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
-            for (int y = 0; y < ROWS; y++) {
-                for (int x = 0; x < letterWidth(letter); x++) {
-                    if (isSet(letter, x, y)) {
-                        for (int down = 0; down < high; down++) {
-                            grid.put(at + x * wide, row + y * high + down, "█".repeat(wide), look);
-                        }
-                    }
-                }
-            }
-            at += (letterWidth(letter) + 1) * wide;
-        }
-    }
-
-    /** Draws with half cells: three rows high, a pixel one column wide. */
-    static void drawSmall(Grid grid, int column, int row, String text, Look look) {
-        int at = column;
-        for (int i = 0; i < text.length(); i++) {
-            char letter = text.charAt(i);
-            for (int x = 0; x < letterWidth(letter); x++) {
-                for (int y = 0; y < ROWS + 1; y += 2) {
-                    boolean above = isSet(letter, x, y);
-                    boolean below = isSet(letter, x, y + 1);
+            int wide = letterWidth(face, letter);
+            for (int x = 0; x < wide * scale; x++) {
+                for (int half = 0; half < high * scale; half += 2) {
+                    boolean above = isSet(face, letter, x / scale, half / scale);
+                    boolean below = (half + 1) / scale < high && isSet(face, letter, x / scale, (half + 1) / scale);
                     if (above || below) {
-                        grid.put(at + x, row + y / 2, above && below ? "█" : above ? "▀" : "▄", look);
+                        grid.put(at + x, row + half / 2, above && below ? "█" : above ? "▀" : "▄", look);
                     }
                 }
             }
-            at += letterWidth(letter) + 1;
+            at += (wide + 1) * scale;
         }
     }
 
-    private static int letterWidth(char letter) {
+    private static int letterWidth(String[] face, char letter) {
         int at = LETTERS.indexOf(letter);
-        return at < 0 ? 2 : PIXELS[at].indexOf(' ');
+        return at < 0 ? 2 : face[at].indexOf(' ');
     }
 
-    private static boolean isSet(char letter, int x, int y) {
+    private static boolean isSet(String[] face, char letter, int x, int y) {
         int at = LETTERS.indexOf(letter);
-        return at >= 0 && y < ROWS && PIXELS[at].charAt(y * (letterWidth(letter) + 1) + x) == '#';
+        return at >= 0 && face[at].charAt(y * (letterWidth(face, letter) + 1) + x) == '#';
     }
 }

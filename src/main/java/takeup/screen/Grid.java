@@ -133,6 +133,20 @@ public final class Grid {
         return cursorRow;
     }
 
+    /** The same picture with its cursor as a cell of this look, and none for the terminal to show. */
+    Grid withCursorAs(Look look) {
+        if (cursorColumn < 0) {
+            return this;
+        }
+        Grid drawn = new Grid(columns, cells.length);
+        for (int row = 0; row < cells.length; row++) {
+            System.arraycopy(cells[row], 0, drawn.cells[row], 0, columns);
+        }
+        int column = cells[cursorRow][cursorColumn].isSecondHalf() ? cursorColumn - 1 : cursorColumn;
+        drawn.cells[cursorRow][column] = new Cell(cells[cursorRow][column].text(), look);
+        return drawn;
+    }
+
     Cell cell(int column, int row) {
         return cells[row][column];
     }

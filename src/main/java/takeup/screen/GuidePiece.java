@@ -21,7 +21,8 @@ final class GuidePiece {
     static void offer(Grid grid, Shoot shoot, int row, int count) {
         List<Offer.Row> offered = Offer.of(shoot).rows();
         Optional<Guide> guide = Guide.of(shoot);
-        grid.put(0, row, Width.cut(guide.map(GuidePiece::title).orElseGet(() -> asked(shoot)), grid.columns() - 1), Look.STRONG);
+        int margin = Pieces.margin(grid);
+        grid.put(margin, row, Width.cut(guide.map(GuidePiece::title).orElseGet(() -> asked(shoot)), grid.columns() - 1 - margin), Look.STRONG);
         int first = row + 1;
         if (count > 5) {
             Pieces.wrap(grid, first, 1, guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same"), Look.QUIET);
@@ -30,7 +31,7 @@ final class GuidePiece {
         boolean foot = guide.isPresent() && count > 6;
         rows(grid, shoot.view().chosen(), offered, first, Math.max(1, row + count - first - (foot ? 1 : 0)));
         if (foot) {
-            grid.put(0, row + count - 1, Width.cut(FOOT, grid.columns() - 1), Look.QUIET);
+            grid.put(margin, row + count - 1, Width.cut(FOOT, grid.columns() - 1 - margin), Look.QUIET);
         }
     }
 
@@ -40,12 +41,14 @@ final class GuidePiece {
 
     /** The rows side by side in as many columns as they need, up to two; where they are more, the part around the chosen one. */
     private static void rows(Grid grid, int chosen, List<Offer.Row> offered, int row, int most) {
-        int wide = offered.size() > most && grid.columns() >= 60 ? grid.columns() / 2 : grid.columns();
-        int shown = wide < grid.columns() ? 2 * most : most;
+        int margin = Pieces.margin(grid);
+        int room = grid.columns() - 2 * margin;
+        int wide = offered.size() > most && room >= 60 ? room / 2 : room;
+        int shown = wide < room ? 2 * most : most;
         int from = chosen < shown ? 0 : chosen / shown * shown;
         int line = 0;
         for (int i = from; i < Math.min(offered.size(), from + shown); i++) {
-            int column = i - from < most ? 0 : wide;
+            int column = margin + (i - from < most ? 0 : wide);
             int y = row + (i - from) % most;
             line = y == row ? widest(offered, i, most) : line;
             boolean isChosen = i == chosen;
@@ -79,7 +82,7 @@ final class GuidePiece {
     /** The last step, beside the suggestions. */
     static void frame(Grid grid, Shoot shoot, int column, int row) {
         Guide guide = Guide.of(shoot).orElseThrow();
-        int room = grid.columns() - column;
+        int room = grid.columns() - Pieces.margin(grid) - column;
         grid.put(column, row, Width.cut("First roll, " + guide.step() + " of " + Guide.STEPS, room), Look.LABEL);
         grid.put(column, row + 1, Width.cut(guide.title(), room), Look.STRONG);
         grid.put(column, row + 2, Width.cut("Or type what differs and a note:", room), Look.QUIET);

@@ -20,6 +20,8 @@ public enum Look {
     ALARM,
     /** The prompt and what is typed on it. */
     PROMPT,
+    /** The place where typing goes on, where a theme draws it itself. */
+    CURSOR,
     /** The highlighted row of a list. */
     CHOSEN,
     /** The body of the film strip. */

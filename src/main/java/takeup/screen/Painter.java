@@ -17,6 +17,8 @@ final class Painter {
     /** What the terminal shows now; null when that is not known. */
     private Grid shown;
 
+    private boolean cursorDrawn;
+
     private final StringBuilder frame = new StringBuilder(8192);
     private int penColumn;
     private int penRow;
@@ -35,6 +37,7 @@ final class Painter {
         for (Look each : Look.values()) {
             sequences[each.ordinal()] = seen.style(each).sequence(depth);
         }
+        cursorDrawn = seen.isCursorDrawn();
         shown = null;
     }
 
@@ -45,7 +48,8 @@ final class Painter {
 
     /** Draws the picture; one that is already there writes nothing. */
     synchronized void show(Grid picture) throws IOException {
-        Grid grid = lettering.of(picture);
+        Grid spelt = lettering.of(picture);
+        Grid grid = cursorDrawn ? spelt.withCursorAs(Look.CURSOR) : spelt;
         Grid before = shown != null && shown.columns() == grid.columns() && shown.rows() == grid.rows() ? shown : null;
         begin(before);
         for (int row = 0; row < grid.rows(); row++) {

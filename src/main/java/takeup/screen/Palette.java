@@ -25,13 +25,14 @@ final class Palette {
                 .set(Look.CAUTION, Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
                 .set(Look.ALARM, Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7)).strong())
                 .set(Look.PROMPT, Style.of(bone, slate))
+                .set(Look.CURSOR, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7)))
                 .set(Look.CHOSEN, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xd9b662, 7)))
                 .set(Look.FILM, Style.of(Colour.rgb(0xb3a183, 7), film))
                 .set(Look.FRAME, Style.of(Colour.rgb(0xe2a866, 11), film))
                 .set(Look.EMPTY, Style.of(Colour.rgb(0xa0907a, 7), film))
                 .set(Look.KEY, Style.of(Colour.rgb(0xf5cf7b, 11), slate))
                 .set(Look.BAR, Style.of(Colour.rgb(0xc3cbcd, 7), slate))
-                .theme("dark", "light on near black: a room, a boathouse");
+                .theme("dark", "light on near black: a room, a boathouse", false);
     }
 
     /** Ink on white, all of it heavy; what warns stands reversed, since sunlight washes hues out first. */
@@ -52,20 +53,22 @@ final class Palette {
                 .set(Look.CAUTION, Style.of(white, Colour.rgb(0x8c1a00, 4)).strong())
                 .set(Look.ALARM, Style.of(white, black).strong())
                 .set(Look.PROMPT, Style.of(black, Colour.rgb(0xffe7a0, 7)).strong())
+                .set(Look.CURSOR, Style.of(Colour.rgb(0xffe7a0, 15), black).strong())
                 .set(Look.CHOSEN, Style.of(white, Colour.rgb(0x17405c, 4)).strong())
                 .set(Look.FILM, Style.of(Colour.rgb(0x4a3a22, 0), film).strong())
                 .set(Look.FRAME, Style.of(Colour.rgb(0x5a2d00, 4), film).strong())
                 .set(Look.EMPTY, Style.of(Colour.rgb(0x55483a, 0), film).strong())
                 .set(Look.KEY, Style.of(Colour.rgb(0x000000, 15), steel).strong())
                 .set(Look.BAR, Style.of(Colour.rgb(0x14181b, 15), steel).strong())
-                .theme("sun", "dark on white, heavy: outdoors");
+                .theme("sun", "dark on white, heavy: outdoors", true);
     }
 
     /**
      * Red on black, for a theatre or a church. The brightest pure red has 5.25:1 on black, (0.2126 + 0.05) / 0.05, so 7:1
      * cannot be had without another primary: what is read from afar and what warns takes the least green that reaches it,
      * 99 of 255, and no blue. Of the 256 colours only 203 has no more than 95 of green and 7:1; it has as much blue. Of
-     * sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters.
+     * sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters and the
+     * cursor.
      */
     static Theme night() {
         Colour dark = Colour.rgb(0x000000, 16, 0);
@@ -83,13 +86,14 @@ final class Palette {
                 .set(Look.CAUTION, Style.of(far, dark).strong().underlined())
                 .set(Look.ALARM, Style.of(far, dark).strong().underlined())
                 .set(Look.PROMPT, Style.of(full, ember))
+                .set(Look.CURSOR, Style.of(full, dark).turned())
                 .set(Look.CHOSEN, Style.of(full, ember).strong().underlined())
                 .set(Look.FILM, Style.of(full, ember))
                 .set(Look.FRAME, Style.of(full, ember))
                 .set(Look.EMPTY, Style.of(full, ember))
                 .set(Look.KEY, Style.of(full, ember).strong())
                 .set(Look.BAR, Style.of(full, ember))
-                .theme("night", "dim red on black: a theatre, a church");
+                .theme("night", "dim red on black: a theatre, a church", true);
     }
 
     /** No colour at all: weight, underlining and reversal. */
@@ -104,13 +108,14 @@ final class Palette {
                 .set(Look.CAUTION, Style.PLAIN.strong().underlined())
                 .set(Look.ALARM, Style.PLAIN.strong().turned())
                 .set(Look.PROMPT, Style.PLAIN)
+                .set(Look.CURSOR, Style.PLAIN.turned())
                 .set(Look.CHOSEN, Style.PLAIN.turned())
                 .set(Look.FILM, Style.PLAIN)
                 .set(Look.FRAME, Style.PLAIN.strong())
                 .set(Look.EMPTY, Style.PLAIN)
                 .set(Look.KEY, Style.PLAIN.strong())
                 .set(Look.BAR, Style.PLAIN.underlined())
-                .theme("mono", "the terminal's own colours, and weight alone");
+                .theme("mono", "the terminal's own colours, and weight alone", false);
     }
 
     /** A style for each look, until it is whole. */
@@ -122,8 +127,8 @@ final class Palette {
             return this;
         }
 
-        Theme theme(String name, String purpose) {
-            return new Theme(name, purpose, styles);
+        Theme theme(String name, String purpose, boolean cursorDrawn) {
+            return new Theme(name, purpose, styles, cursorDrawn);
         }
     }
 }

@@ -29,6 +29,11 @@ final class Pieces {
     private Pieces() {
     }
 
+    /** Columns left free at the sides of a wide screen; what is typed begins there too. */
+    static int margin(Grid grid) {
+        return grid.columns() >= 96 ? 2 : 0;
+    }
+
     /** The prompt with its cursor in a row, the echo or what was said last in the rows above it. */
     static void prompt(Grid grid, Shoot shoot, int row, int saidRows) {
         grid.fill(row, Look.PROMPT);
@@ -85,7 +90,8 @@ final class Pieces {
             String large = shoot.said().tone() == Shoot.Tone.LARGE
                     ? shoot.shown().camera().map(it -> it.name().toUpperCase(java.util.Locale.ROOT)).orElse("")
                     + shoot.shown().place().flatMap(Place::back).map(it -> " BACK " + it).orElse("") + " ► " : "";
-            wrap(grid, row, rows, large + shoot.said().words(), look);
+            String mark = shoot.said().tone() == Shoot.Tone.REFUSAL ? "! " : "";
+            wrap(grid, row, rows, mark + large + shoot.said().words(), look);
         }
     }
 
@@ -96,10 +102,11 @@ final class Pieces {
     /** Writes words over so many rows, cut at blanks; the last row ends in … where something is left. */
     static void wrap(Grid grid, int row, int rows, String words, Look look) {
         String rest = words;
+        int margin = margin(grid);
         for (int i = 0; i < rows && !rest.isEmpty(); i++) {
-            int room = grid.columns() - 1;
+            int room = grid.columns() - 1 - margin;
             if (Width.of(rest) <= room || i == rows - 1) {
-                grid.put(0, row + i, Width.cut(rest, room), look);
+                grid.put(margin, row + i, Width.cut(rest, room), look);
                 return;
             }
             int end = 0;
@@ -111,7 +118,7 @@ final class Pieces {
                 at++;
             }
             end = end == 0 ? at : end;
-            grid.put(0, row + i, rest.substring(0, end), look);
+            grid.put(margin, row + i, rest.substring(0, end), look);
             rest = rest.substring(end).strip();
         }
     }
@@ -119,7 +126,7 @@ final class Pieces {
     /** The keys that work now. */
     static void footer(Grid grid, Shoot shoot, int row) {
         grid.fill(row, Look.BAR);
-        int column = 0;
+        int column = margin(grid);
         for (KeyHelp key : KeyHelp.now(shoot)) {
             String does = shortly(key, shoot);
             if (does.isEmpty() || column + Width.of(key.key()) + Width.of(does) + 2 > grid.columns()) {
@@ -154,8 +161,8 @@ final class Pieces {
     static boolean disk(Grid grid, Shoot shoot, int row) {
         if (shoot.trouble().isPresent() && !shoot.waiting().isEmpty()) {
             grid.fill(row, Look.ALARM);
-            grid.put(0, row, Width.cut("NOT SAVED: " + shoot.waiting().get(0).answer().text() + " " + shoot.trouble().get()
-                    + "; tried again at each key, held until then", grid.columns()), Look.ALARM);
+            grid.put(margin(grid), row, Width.cut("NOT SAVED: " + shoot.waiting().get(0).answer().text() + " " + shoot.trouble().get()
+                    + "; tried again at each key, held until then", grid.columns() - margin(grid)), Look.ALARM);
             return true;
         }
         return false;
@@ -167,13 +174,13 @@ final class Pieces {
             return;
         }
         if (shoot.settings().readOnly().isPresent()) {
-            grid.put(0, row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), grid.columns() - 1), Look.CAUTION);
+            grid.put(margin(grid), row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), grid.columns() - 1 - margin(grid)), Look.CAUTION);
         } else if (!shoot.said().warnings().isEmpty()) {
             Warning first = shoot.said().warnings().get(0);
             int more = shoot.said().warnings().size() - 1;
-            grid.put(0, row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - (more > 0 ? 8 : 0)) + (more > 0 ? " +" + more + " more" : ""), Look.CAUTION);
+            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - margin(grid) - (more > 0 ? 8 : 0)) + (more > 0 ? " +" + more + " more" : ""), Look.CAUTION);
         } else if (!shoot.waiting().isEmpty()) {
-            grid.put(0, row, "saving …", Look.QUIET);
+            grid.put(margin(grid), row, "saving …", Look.QUIET);
         }
     }
 
@@ -214,21 +221,21 @@ final class Pieces {
     }
 
     /** The names of the columns of the suggestions. */
-    static final String SUGGESTION_HEAD = "  to set       error     over box";
+    static final String SUGGESTION_HEAD = "  to set        error     over box";
 
-    /** A suggestion as a row of the list: pair, error, stops above box speed, what speaks against it. */
-    static String suggestion(Suggestion row, boolean best) {
-        String time = row.time().map(Object::toString).orElse("–");
+    /** A suggestion as a row of the list: pair, error, stops above box speed, what speaks against it. Brackets hold the highlighted pair. */
+    static String suggestion(Suggestion row, boolean best, boolean chosen) {
+        String time = row.time().map(Object::toString).orElse("–") + (chosen ? "]" : "");
         String error = row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
         String sum = row.overBoxStops().isPresent() ? boxes(row.overBoxStops().getAsDouble()) : "";
         String why = row.warnings().isEmpty() ? "" : shortly(row.warnings().get(0).code());
-        return (best ? "►" : " ") + " " + Width.pad(row.aperture().toString(), 6) + Width.pad(time, 7) + Width.pad(error, 10)
+        return (best ? "►" : " ") + (chosen ? "[" : " ") + Width.pad(row.aperture().toString(), 6) + Width.pad(time, 8) + Width.pad(error, 10)
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5) + why;
     }
 
     /** The same with what is sharp, where a distance is known. */
-    static String suggestionWithDepth(Suggestion row, boolean best) {
-        return Width.pad(suggestion(row, best), 45) + row.depth().map(State::depth).orElse("");
+    static String suggestionWithDepth(Suggestion row, boolean best, boolean chosen) {
+        return Width.pad(suggestion(row, best, chosen), 46) + row.depth().map(State::depth).orElse("");
     }
 
     private static String boxes(double overBox) {
@@ -262,7 +269,7 @@ final class Pieces {
         Roll roll = s.roll().get();
         double rating = roll.film().stock().boxSpeed().stopsOver(roll.film().index());
         double bias = s.inHand().setting().biasStops();
-        double sum = rating + bias + error.getAsDouble();
+        double sum = SumBar.sum(s).orElseThrow();
         List<String> parts = new ArrayList<>();
         part("rating", rating, parts);
         part("bias", bias, parts);
@@ -277,64 +284,6 @@ final class Pieces {
         String tenths = Stops.tenths(stops);
         if (!tenths.equals("0.0")) {
             into.add(name + " " + tenths + (stops > 0 ? "" : " less"));
-        }
-    }
-
-    /**
-     * The roll drawn as film: a bar for each frame, as high as its shadow margin, so many rows high, and the numbers below.
-     * A roll that is longer than the screen shows the part around the next frame.
-     */
-    static void strip(Grid grid, Roll roll, int row, int high, int width) {
-        int shown = Math.max(roll.film().framesNominal(), roll.next());
-        int step = Math.max(1, Math.min(5, (width - 2) / shown));
-        int most = (width - 2) / step;
-        int first = shown <= most ? 0 : Math.max(0, Math.min(shown - most, roll.next() - 1 - most / 2));
-        int end = Math.min(shown, first + most);
-        int bar = Math.max(1, step - 1);
-        for (int y = 0; y < high; y++) {
-            grid.fill(0, row + y, (end - first) * step + 2, Look.FILM);
-            grid.put(0, row + y, "▐", Look.FILM);
-            grid.put(1 + (end - first) * step, row + y, "▌", Look.FILM);
-        }
-        for (int i = first; i < end; i++) {
-            int number = i + 1;
-            int at = 1 + (i - first) * step;
-            int index = roll.indexOf(number);
-            if (index >= 0) {
-                bar(grid, roll, roll.frames().get(index), at, row, high, bar);
-            } else {
-                grid.put(at + (bar - 1) / 2, row + high - 1, "·", Look.EMPTY);
-            }
-            boolean isNext = number == roll.next();
-            if (isNext || number == 1 || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2 || number == shown && (shown - roll.next()) * step > 2
-                    && shown % 5 > (step > 2 ? 0 : 2)) {
-                String label = Integer.toString(number);
-                grid.put(Math.max(0, at + (bar - label.length() + 1) / 2), row + high, label, isNext ? Look.STRONG : Look.QUIET);
-            }
-        }
-    }
-
-    private static void bar(Grid grid, Roll roll, Frame frame, int column, int row, int high, int wide) {
-        String sign = switch (frame.kind()) {
-            case BLANK -> "–";
-            case UNLOGGED -> "▫";
-            case LOST -> "×";
-            default -> "▪";
-        };
-        OptionalDouble over = frame.kind() == Frame.Kind.EXPOSED || frame.kind() == Frame.Kind.SLATE ? Verdict.of(roll, frame).overBoxStops() : OptionalDouble.empty();
-        if (over.isEmpty()) {
-            grid.put(column + (wide - 1) / 2, row + high - 1, sign, Look.FRAME);
-            return;
-        }
-        double under = roll.film().stock().underStops();
-        double span = Math.max(0.5, under + roll.film().stock().overStops());
-        double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
-        int eighths = (int) Math.max(1, Math.min(8 * high, Math.round(8 * high * margin / span)));
-        for (int y = 0; y < high; y++) {
-            int here = Math.min(8, eighths - 8 * (high - 1 - y));
-            if (here > 0) {
-                grid.put(column, row + y, "▁▂▃▄▅▆▇█".substring(here - 1, here).repeat(wide), Look.FRAME);
-            }
         }
     }
 

@@ -23,6 +23,8 @@ final class ShootView {
     private final Grid grid;
     private final int columns;
     private final int rows;
+    /** Columns left free at both sides. */
+    private final int margin;
 
     private ShootView(Shoot shoot, Grid grid) {
         this.shoot = shoot;
@@ -30,6 +32,7 @@ final class ShootView {
         this.grid = grid;
         this.columns = grid.columns();
         this.rows = grid.rows();
+        this.margin = Pieces.margin(grid);
     }
 
     static void draw(Shoot shoot, Grid grid) {
@@ -45,11 +48,20 @@ final class ShootView {
         }
     }
 
-    /** One line, and a prompt if there is a second one. */
+    /** What must be known in one line, or in two if there is room; a prompt if there is a second line. */
     private void tiny() {
-        String line = (shoot.trouble().isPresent() ? "NOT SAVED " : "")
-                + s.roll().map(it -> State.leftWords(it) + ", frame " + it.next()).orElse("no film") + pair().map(it -> "  " + it).orElse("");
-        grid.put(0, 0, Width.cut(line, columns), shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
+        String left = (shoot.trouble().isPresent() ? "NOT SAVED " : "") + s.roll().map(State::leftWords).orElse("no film");
+        String frame = s.roll().map(it -> ", frame " + it.next()).orElse("");
+        String pair = pair().map(it -> "  " + it).orElse("");
+        boolean below = rows >= 4 && Width.of(left + frame + pair) > columns;
+        boolean frameBelow = below && Width.of(left + frame) > columns;
+        grid.put(0, 0, Width.cut(left + (frameBelow ? "" : frame) + (below ? "" : pair), columns), shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
+        if (below) {
+            grid.put(0, 1, Width.cut(((frameBelow ? frame.replace(", ", "") : "") + pair).strip(), columns), Look.READOUT);
+        }
+        if (rows >= 5) {
+            grid.put(0, below ? 2 : 1, Width.cut(Pieces.standing(shoot), columns), Look.CAUTION);
+        }
         if (rows >= 3) {
             Pieces.prompt(grid, shoot, rows - 1, 1);
         } else if (rows == 2) {
@@ -61,11 +73,9 @@ final class ShootView {
         bar(0);
         Optional<Roll> roll = s.roll();
         String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
-        int high = Math.max(1, (rows - 8) / 5);
-        int wide = Math.max(1, Math.min(high * 2, (columns - 2) / Math.max(1, BigText.width(number, 1))));
-        high = Math.max(1, Math.min(high, (wide + 1) / 2));
-        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, wide)) / 2), 2, number, wide, high, Look.READOUT);
-        int row = Math.min(3 + 5 * high, rows - 5);
+        int scale = Math.max(1, Math.min((rows - 8) / 5, (columns - 2) / Math.max(1, BigText.width(number, 1))));
+        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), 2, number, scale, Look.READOUT);
+        int row = Math.min(3 + 5 * scale, rows - 5);
         String left = roll.map(it -> "next frame · " + State.leftWords(it)).orElse("no film") + pair().map(it -> " · " + it).orElse("");
         grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
         foot(1);
@@ -81,8 +91,8 @@ final class ShootView {
         int row = 1;
         if (roll.isPresent()) {
             String number = Integer.toString(roll.get().next());
-            BigText.draw(grid, 0, row, number, 2, 1, Look.READOUT);
-            int column = BigText.width(number, 2) + 2;
+            BigText.draw(grid, 0, row, number, 1, Look.READOUT);
+            int column = BigText.width(number, 1) + 2;
             grid.put(column, row, "next frame", Look.LABEL);
             grid.put(column, row + 1, State.leftWords(roll.get()), Look.READOUT);
             grid.put(column, row + 2, pair().orElse("nothing set"), Look.READOUT);
@@ -93,7 +103,7 @@ final class ShootView {
         }
         row += 5;
         if (rows >= 14) {
-            roll.ifPresent(it -> Pieces.strip(grid, it, 6, 1, columns));
+            roll.ifPresent(it -> new Strip(grid, it, 0, 6, 1, columns).draw());
             row += 2;
         }
         row += roll.isPresent() ? GuidePiece.line(grid, shoot, row) : 0;
@@ -110,30 +120,36 @@ final class ShootView {
 
     private void full() {
         bar(0);
-        int words = head(1);
-        boolean tall = rows >= 34 && columns >= 100;
-        int high = tall ? 2 : 1;
-        int top = words + (tall ? 2 : 0);
+        boolean airy = columns >= 96 && rows >= 28;
+        boolean grand = columns >= 112 && rows >= 36;
+        int top = head(grand ? 2 : 1) + (airy ? 1 : 0);
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
             GuidePiece.offer(grid, shoot, top, rows - top - 6);
             foot(2);
             return;
         }
-        counter(roll.get(), top, high);
-        int row = top + 5 * high + (tall ? 2 : 0);
-        int stripHigh = tall ? 3 : 2;
-        Pieces.strip(grid, roll.get(), row, stripHigh, columns);
-        row += stripHigh + (tall ? 2 : 1);
-        List<String> others = others(tall ? 4 : 2);
-        int end = rows - 5 - others.size() - (tall ? 1 : 0);
+        int scale = !grand ? 1 : rows >= 52 && columns >= 160 ? 3 : 2;
+        int row = counter(roll.get(), top, scale, airy) + (airy ? 1 : 0);
+        if (grand && rows >= 38) {
+            row++;
+        }
+        Strip strip = new Strip(grid, roll.get(), margin, row, grand ? 3 : 2, columns - 2 * margin);
+        if (grand && rows >= 38) {
+            strip.upperRebate();
+        }
+        strip.draw();
+        row += (grand ? 3 : 2) + (airy ? 2 : 1);
+        List<String> others = others(grand ? 4 : 2);
+        int end = rows - 5 - others.size() - (grand ? 1 : 0);
+        int lists = end - (grand ? 1 : 0);
         if (Offer.of(shoot).rows().isEmpty()) {
-            lists(roll.get(), row, end);
+            lists(roll.get(), row, lists);
         } else {
-            GuidePiece.offer(grid, shoot, row, end - row);
+            GuidePiece.offer(grid, shoot, row, lists - row);
         }
         for (int i = 0; i < others.size(); i++) {
-            grid.put(0, end + i, Width.cut(others.get(i), columns), Look.LABEL);
+            grid.put(margin, end + i, Width.cut(others.get(i), columns - margin), Look.LABEL);
         }
         foot(2);
     }
@@ -142,7 +158,7 @@ final class ShootView {
     private List<String> others(int most) {
         List<String> all = Pieces.others(shoot);
         String together = String.join("     ", all);
-        if (all.size() > 1 && Width.of(together) < columns) {
+        if (all.size() > 1 && Width.of(together) < columns - 2 * margin) {
             return List.of(together);
         }
         if (all.size() <= most) {
@@ -163,8 +179,8 @@ final class ShootView {
         grid.fill(row, Look.BAR);
         String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
         String right = s.roll().map(it -> it.id() + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ").orElse("") + Pieces.clock(shoot.now());
-        grid.put(0, row, Width.cut(camera, columns - Width.of(right) - 2), Look.BAR);
-        grid.put(columns - Width.of(right), row, right, Look.BAR);
+        grid.put(margin, row, Width.cut(camera, columns - Width.of(right) - 2 - 2 * margin), Look.BAR);
+        grid.put(columns - margin - Width.of(right), row, right, Look.BAR);
     }
 
     /** Film, light, and the words for all that is not neutral or stands; answers the row after it. */
@@ -172,14 +188,14 @@ final class ShootView {
         Optional<Roll> roll = s.roll();
         if (roll.isPresent()) {
             Roll it = roll.get();
-            int column = grid.put(0, row, it.film().stock().name(), Look.STRONG) + 2;
+            int column = grid.put(margin, row, it.film().stock().name(), Look.STRONG) + 2;
             grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), Look.NORMAL);
             String meter = "meter at " + it.film().index();
-            column = grid.put(0, row + 1, meter, Look.READOUT) + 2;
+            column = grid.put(margin, row + 1, meter, Look.READOUT) + 2;
             String light = s.day().light().map(reading -> "light " + State.light(reading, shoot.now())).orElse("no light reading today");
             grid.put(column, row + 1, Width.cut(light, columns - column), Look.NORMAL);
         } else if (s.day().light().isPresent()) {
-            grid.put(0, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns), Look.NORMAL);
+            grid.put(margin, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns - margin), Look.NORMAL);
         }
         List<Word> words = new java.util.ArrayList<>();
         State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
@@ -195,68 +211,76 @@ final class ShootView {
     /** Puts words one after the other, on a further row where one is full; answers the row after them. */
     private int flow(List<Word> words, int first) {
         int row = first;
-        int column = 0;
+        int column = margin;
         for (Word word : words) {
-            if (column > 0 && column + 3 + Width.of(word.text) > columns) {
+            if (column > margin && column + 3 + Width.of(word.text) > columns - margin) {
                 row++;
-                column = 0;
-            } else if (column > 0) {
+                column = margin;
+            } else if (column > margin) {
                 column = grid.put(column, row, " · ", Look.QUIET);
             }
-            column = grid.put(column, row, Width.cut(word.text, columns), word.look);
+            column = grid.put(column, row, Width.cut(word.text, columns - margin), word.look);
         }
         return row + 1;
     }
 
-    private void counter(Roll roll, int row, int high) {
+    /** The next frame, what is left, the pair to set and what it comes to; answers the row after it. */
+    private int counter(Roll roll, int row, int scale, boolean airy) {
         String number = Integer.toString(roll.next());
-        int wide = 2 * high;
-        BigText.draw(grid, 1, row, number, wide, high, Look.READOUT);
-        int column = Math.max(BigText.width("00", wide), BigText.width(number, wide)) + 4;
+        int left = margin == 0 ? 1 : margin;
+        BigText.draw(grid, left, row, number, scale, Look.READOUT);
+        int column = left + Math.max(BigText.width("00", scale), BigText.width(number, scale)) + 3;
         grid.put(column, row, "next frame", Look.LABEL);
         grid.put(column, row + 1, State.leftWords(roll), Look.READOUT);
         grid.put(column, row + 2, "of " + roll.film().framesNominal(), Look.QUIET);
         if (roll.doubleAwaited()) {
             grid.put(column, row + 3, "DOUBLE", Look.CAUTION);
         }
-        int right = column + Math.max(14, Width.of(State.leftWords(roll)) + 2);
+        int right = column + Math.max(13, Width.of(State.leftWords(roll)) + 3);
+        int end = row + 5 * scale;
+        int below = airy ? row + 6 : row + 3;
         Setting setting = s.inHand().setting();
         if (State.timer(s).isPresent()) {
-            timer(State.timer(s).get(), right, row, high);
+            large(State.seconds(State.timer(s).get().elapsed(shoot.now())), right, row, airy);
+            grid.put(right, below, Width.cut(timerWords(State.timer(s).get()), columns - right), Look.STRONG);
         } else if (s.camera().map(Camera::isAutomatic).orElse(false)) {
             grid.put(right, row, "sets itself", Look.LABEL);
+            return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(right, row, "nothing set", Look.LABEL);
             grid.put(right, row + 1, "type 4 125, or a reading: m 5.6 125", Look.QUIET);
+            return end;
         } else {
-            String aperture = setting.aperture().map(Object::toString).orElse("-");
-            String time = setting.time().map(Object::toString).orElse("-");
-            String pair = aperture + " " + time;
-            boolean fits = right + BigText.width(pair, high) <= columns && pair.indexOf('+') < 0;
-            if (fits && high == 1) {
-                BigText.drawSmall(grid, right, row, pair, Look.READOUT);
-            } else if (fits) {
-                BigText.draw(grid, right, row, pair, high, 1, Look.READOUT);
-            } else {
-                grid.put(right, row + 1, aperture + "  " + time, Look.READOUT);
-            }
-            int below = row + (fits && high > 1 ? 6 : 3);
-            grid.put(right, below, Width.cut(errorWords(), columns - right), Look.STRONG);
-            Pieces.sum(s, columns - right).ifPresent(it -> grid.put(right, below + 1, Width.cut(it, columns - right), Look.NORMAL));
+            large(setting.aperture().map(Object::toString).orElse("-") + " " + setting.time().map(Object::toString).orElse("-"), right, row, airy);
+            sum(roll, right, below, scale > 1);
         }
+        return Math.max(end, below + 2);
     }
 
-    /** What the bulb timer shows, large, and when the bell rings. */
-    private void timer(Timer timer, int column, int row, int high) {
-        String elapsed = State.seconds(timer.elapsed(shoot.now()));
-        if (column + BigText.width(elapsed, high) > columns) {
-            grid.put(column, row + 1, elapsed, Look.READOUT);
-        } else if (high == 1) {
-            BigText.drawSmall(grid, column, row, elapsed, Look.READOUT);
-        } else {
-            BigText.draw(grid, column, row, elapsed, high, 1, Look.READOUT);
+    /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */
+    private void sum(Roll roll, int column, int row, boolean ruled) {
+        int room = columns - margin - column;
+        int end = grid.put(column, row, Width.cut(errorWords(), room), Look.STRONG);
+        OptionalDouble sum = SumBar.sum(s);
+        if (sum.isPresent() && ruled) {
+            SumBar.of(roll, sum.getAsDouble()).ruler(grid, column, row + 1, room);
+        } else if (sum.isPresent()) {
+            SumBar.of(roll, sum.getAsDouble()).inline(grid, end + 2, row, columns - margin - end - 2);
         }
-        grid.put(column, row + (high > 1 ? 6 : 3), Width.cut(timerWords(timer), columns - column), Look.STRONG);
+        Pieces.sum(s, room).ifPresent(it -> grid.put(column, row + (ruled ? 3 : 1), Width.cut(it, room), Look.NORMAL));
+    }
+
+    /** As large as fits: five rows, three, or plain letters in the middle of the three. */
+    private void large(String text, int column, int row, boolean airy) {
+        int room = columns - margin - column;
+        boolean isDrawable = text.indexOf('+') < 0;
+        if (airy && isDrawable && BigText.width(text, 1) <= room) {
+            BigText.draw(grid, column, row, text, 1, Look.READOUT);
+        } else if (isDrawable && BigText.smallWidth(text) <= room) {
+            BigText.drawSmall(grid, column, row, text, Look.READOUT);
+        } else {
+            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), Look.READOUT);
+        }
     }
 
     private String timerWords(Timer timer) {
@@ -288,21 +312,21 @@ final class ShootView {
         List<Suggestion> choices = shoot.choices();
         boolean both = columns >= 78;
         boolean depth = columns >= 100 && choices.stream().anyMatch(it -> it.depth().isPresent());
-        int half = !choices.isEmpty() && both ? depth ? 64 : 44 : 0;
+        int half = margin + (!choices.isEmpty() && both ? depth ? 65 : 44 : 0);
         int count = end - row - 1;
         if (!choices.isEmpty()) {
-            grid.put(0, row, depth ? Width.pad(Pieces.SUGGESTION_HEAD, 45) + "sharp" : Pieces.SUGGESTION_HEAD, Look.LABEL);
+            grid.put(margin, row, depth ? Width.pad(Pieces.SUGGESTION_HEAD, 46) + "sharp" : Pieces.SUGGESTION_HEAD, Look.LABEL);
             int best = shoot.bestChoice();
             int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
             int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
             for (int i = first; i < Math.min(choices.size(), first + count); i++) {
                 boolean isChosen = i == shoot.view().chosen();
-                String text = depth ? Pieces.suggestionWithDepth(choices.get(i), i == best) : Pieces.suggestion(choices.get(i), i == best);
-                int width = both ? half - 2 : columns;
+                String text = depth ? Pieces.suggestionWithDepth(choices.get(i), i == best, isChosen) : Pieces.suggestion(choices.get(i), i == best, isChosen);
+                int width = both ? half - margin - 2 : columns;
                 if (isChosen) {
-                    grid.fill(0, row + 1 + i - first, width, Look.CHOSEN);
+                    grid.fill(margin, row + 1 + i - first, width, Look.CHOSEN);
                 }
-                grid.put(0, row + 1 + i - first, Width.cut(text, width), isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
+                grid.put(margin, row + 1 + i - first, Width.cut(text, width), isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
             }
         }
         if (both || choices.isEmpty()) {
@@ -310,7 +334,9 @@ final class ShootView {
             grid.put(half, row, "newest frames", Look.LABEL);
             for (int i = 0; i < Math.min(count, frames.size()); i++) {
                 Frame frame = frames.get(frames.size() - 1 - i);
-                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, columns >= 100 || half == 0, Optional.empty()), columns - half), i == 0 ? Look.STRONG : Look.NORMAL);
+                boolean withTime = half == margin || columns >= (depth ? 106 : 100);
+                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, withTime, Optional.empty()), columns - half - margin),
+                        i == 0 ? Look.STRONG : Look.NORMAL);
             }
             if (frames.isEmpty() && GuidePiece.isShown(shoot)) {
                 GuidePiece.frame(grid, shoot, half, row);

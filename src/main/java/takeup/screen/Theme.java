@@ -15,11 +15,13 @@ public final class Theme {
     private final String name;
     private final String purpose;
     private final Style[] styles;
+    private final boolean cursorDrawn;
 
-    Theme(String name, String purpose, Style[] styles) {
+    Theme(String name, String purpose, Style[] styles, boolean cursorDrawn) {
         this.name = name;
         this.purpose = purpose;
         this.styles = styles;
+        this.cursorDrawn = cursorDrawn;
     }
 
     /** The theme of this name, {@code dark}; empty if there is none. */
@@ -45,6 +47,14 @@ public final class Theme {
     /** What it is for: {@code light on near black: a room, a boathouse}. */
     public String purpose() {
         return purpose;
+    }
+
+    /**
+     * Whether the cursor is a cell of the picture and the terminal's own is hidden: that one has a colour of its own, white in
+     * the dark of a church, or too near to the paper in the sun.
+     */
+    boolean isCursorDrawn() {
+        return cursorDrawn;
     }
 
     Style style(Look look) {

@@ -25,17 +25,22 @@ class BigTextTest {
     @ParameterizedTest(name = "\"{0}\" is as wide as it was said to be")
     @ValueSource(strings = {"7", "36", "123", "-3", "f/5.6 1/125", "f/11 4m10s", "f/2.8 0.8s"})
     void aTextTakesTheColumnsItWasMeasuredAt(String text) {
-        for (int pixel = 1; pixel <= 4; pixel++) {
-            Grid grid = Grid.of(200, 10);
-            BigText.draw(grid, 0, 0, text, pixel, 2, Look.READOUT);
-            assertEquals(BigText.width(text, pixel), last(grid), text);
+        for (int scale = 1; scale <= 4; scale++) {
+            Grid grid = Grid.of(300, 20);
+            BigText.draw(grid, 0, 0, text, scale, Look.READOUT);
+            assertEquals(BigText.width(text, scale), last(grid), text);
+            assertEquals(5 * scale, grid.text().split("\n").length, text);
         }
+        Grid grid = Grid.of(100, 4);
+        BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
+        assertEquals(BigText.smallWidth(text), last(grid), text);
+        assertEquals(3, grid.text().split("\n").length, text);
     }
 
     @Test
     void whatIsBeyondTheEdgeIsLeftOutAndAnUnknownSignIsAGap() {
         Grid grid = Grid.of(5, 3);
-        BigText.draw(grid, 3, 1, "88", 2, 1, Look.READOUT);
+        BigText.draw(grid, 3, 1, "88", 1, Look.READOUT);
         BigText.drawSmall(grid, -2, -1, "8\u00bd8", Look.READOUT);
         assertEquals(5, grid.columns());
         assertEquals("", large("\u00bd"));
@@ -43,7 +48,7 @@ class BigTextTest {
 
     private static String large(String text) {
         Grid grid = Grid.of(20, 5);
-        BigText.draw(grid, 0, 0, text, 2, 1, Look.READOUT);
+        BigText.draw(grid, 0, 0, text, 1, Look.READOUT);
         return grid.text();
     }
 

@@ -68,6 +68,13 @@ class CrowdedScreensTest {
         shows("NOT SAVED", Playing.medium("4 125").disk(Playing.Disk.FULL).space().shoot(), 20, 1);
     }
 
+    @Test
+    void atTwentyByFiveTheFrameAndThePairToSetStandThere() {
+        shows("frame 7", States.busy().shoot(), 20, 5);
+        shows("f/5.6 1/60", States.busy().shoot(), 20, 5);
+        shows("frame 7  f/5.6 1/60", States.of("not saved"), 20, 5);
+    }
+
     private static void shows(String fact, Shoot shoot, int columns, int rows) {
         String text = Screen.render(shoot, columns, rows).text();
         assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);

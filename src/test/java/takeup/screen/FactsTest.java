@@ -70,18 +70,21 @@ class FactsTest {
     @Test
     void allHabitsTogetherAreSaidInFullWhereThereIsRoom() {
         Shoot shoot = Playing.medium("m reflected low ev 11 13", "bias +1").shoot();
-        shows("1.0 over box: rating 1.0 bias 1.0 error 1.0 less", shoot, LARGE.subList(0, 1));
+        shows("1.0 over box: rating 1.0 bias 1.0 error 1.0 less", shoot, List.of(new Size(78, 24)));
+        shows("1.0 over box: rating 1.0, bias 1.0, error 1.0 less", shoot, LARGE.subList(0, 1));
         shows("1.0 over box: rating 1.0, bias 1.0, error 1.0 less, read low, reflected", shoot, LARGE.subList(1, 2));
     }
 
     @Test
     void theCounterIsDrawnLargeAndSoIsThePairToSet() {
         Shoot shoot = States.busy().shoot();
-        isDrawn(shoot, 80, 24, large("7", 2, 1));
-        isDrawn(shoot, 40, 12, large("7", 2, 1));
-        isDrawn(shoot, 120, 40, large("7", 4, 2));
+        isDrawn(shoot, 80, 24, large("7", 1));
+        isDrawn(shoot, 40, 12, large("7", 1));
+        isDrawn(shoot, 120, 40, large("7", 2));
         isDrawn(shoot, 80, 24, small("f/5.6 1/60"));
-        isDrawn(States.busy().press(Key.Name.F10).shoot(), 80, 24, large("7", 6, 3));
+        isDrawn(shoot, 100, 30, large("f/5.6 1/60", 1));
+        isDrawn(shoot, 120, 40, large("f/5.6 1/60", 1));
+        isDrawn(States.busy().press(Key.Name.F10).shoot(), 80, 24, large("7", 3));
     }
 
     @Test
@@ -172,7 +175,7 @@ class FactsTest {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int marked = 0;
             for (int row = 0; row < grid.rows(); row++) {
-                marked += grid.look(0, row) == Look.CHOSEN ? 1 : 0;
+                marked += grid.look(Pieces.margin(grid), row) == Look.CHOSEN ? 1 : 0;
             }
             assertEquals(1, marked);
         }
@@ -271,14 +274,14 @@ class FactsTest {
         return List.of(grid.text().split("\n", -1)).stream().map(it -> it.contains(words)).toList().indexOf(true);
     }
 
-    private static List<String> large(String text, int wide, int high) {
-        Grid grid = Grid.of(BigText.width(text, wide), 5 * high);
-        BigText.draw(grid, 0, 0, text, wide, high, Look.READOUT);
+    private static List<String> large(String text, int scale) {
+        Grid grid = Grid.of(BigText.width(text, scale), 5 * scale);
+        BigText.draw(grid, 0, 0, text, scale, Look.READOUT);
         return List.of(grid.text().split("\n"));
     }
 
     private static List<String> small(String text) {
-        Grid grid = Grid.of(BigText.width(text, 1), 3);
+        Grid grid = Grid.of(BigText.smallWidth(text), 3);
         BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
         return List.of(grid.text().split("\n"));
     }

@@ -8,6 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PainterTest {
     private static final String HIDE = "<?25l";
@@ -97,6 +99,28 @@ class PainterTest {
         painter.show(grid("f/11"));
         painter.theme(Theme.MONO);
         writes(HIDE + "<0m<2J<1;1Hf/11  <2;1H      ", grid("f/11"));
+    }
+
+    /** Its colour is the terminal's affair: white in the dark, or lost on the paper. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"sun", "night"})
+    void inTheSunAndAtNightTheCursorIsACellAndNotTheTerminals(String theme) throws IOException {
+        painter = new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named(theme).orElseThrow());
+        painter.show(withCursor(grid("ab"), 1, 0));
+        String cursor = Theme.named(theme).orElseThrow().style(Look.CURSOR).sequence(Depth.TRUE).replace("\u001b[", "<");
+        assertTrue(written().contains(cursor + "b"), written());
+        assertFalse(written().contains(SHOW), written());
+        out.reset();
+        painter.show(withCursor(grid("ab"), 2, 0));
+        assertTrue(written().contains(cursor + " ") && !written().contains(cursor + "b"), written());
+    }
+
+    @Test
+    void theCursorUnderAWideCharacterIsThatCharacter() {
+        Grid drawn = withCursor(grid("漕x"), 0, 0).withCursorAs(Look.CURSOR);
+        assertEquals("漕x", drawn.text());
+        assertEquals(Look.CURSOR, drawn.look(0, 0));
+        assertEquals(-1, drawn.cursorColumn());
     }
 
     @Test

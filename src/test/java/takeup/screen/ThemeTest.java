@@ -47,7 +47,7 @@ class ThemeTest {
             assertEquals(0, style.foreground().value() & 0xff, look + " has blue in it");
             assertEquals(0, style.background().value() & 0xffff, look + " lies on something else than red");
             assertTrue(AFAR.contains(look) || (style.foreground().value() & 0xff00) == 0, look + " has green in it");
-            assertFalse(style.reverse(), look + " lights a whole area");
+            assertFalse(style.reverse() && look != Look.CURSOR, look + " lights a whole area");
         }
     }
 
@@ -84,7 +84,7 @@ class ThemeTest {
         for (Look look : Look.values()) {
             Style style = theme(name).style(look);
             assertTrue(style.background().at(Depth.SIXTEEN).value() < 8, look.name());
-            assertFalse(style.reverse(), look.name());
+            assertFalse(style.reverse() && look != Look.CURSOR, look.name());
         }
     }
 
