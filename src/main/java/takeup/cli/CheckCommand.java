@@ -65,6 +65,7 @@ final class CheckCommand {
         } catch (IOException e) {
             problems.add(folder + ": " + Trouble.words(e));
         }
+        problems.addAll(Settings.of(folder).problems());
         problems.addAll(new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles())).allProblems());
         problems.addAll(LabShelf.of(folder).problems());
         problems.addAll(new OrderFolder(folder, false).allOrders().problems());

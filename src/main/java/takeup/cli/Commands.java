@@ -138,7 +138,7 @@ final class Commands implements Callable<Integer> {
     }
 
     Kit kit() {
-        return new Kit(new ProfileShelf(folder().resolve("profiles"), Folder.profiles()));
+        return new Kit(new ProfileShelf(folder().resolve("profiles"), Folder.profiles()), Settings.of(folder()).framesLeft());
     }
 
     Opening opening() throws IOException {
@@ -147,6 +147,7 @@ final class Commands implements Callable<Integer> {
 
     Opening opening(Optional<Disk> disk) throws IOException {
         Opening opening = Opening.of(archive(), kit()).mended(disk);
+        Settings.of(folder()).problems().forEach(out::error);
         opening.problems().forEach(out::error);
         return opening;
     }
@@ -155,11 +156,17 @@ final class Commands implements Callable<Integer> {
         if (warm) {
             throw new Unfit(2, "--warm stands alone: takeup --warm");
         }
-        String look = theme == null ? Main.theme() : theme;
-        if (takeup.screen.Theme.named(look).isEmpty()) {
-            throw new Unfit(2, look + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names()));
+        Settings settings = Settings.of(folder());
+        return new ScreenCommand(folder(), Folder.profiles(), settings, out).run(Environment.of(System.getenv(), ascii || settings.ascii()), look(settings));
+    }
+
+    /** The theme to start in: the one that was asked for, else that of the settings. */
+    String look(Settings settings) {
+        if (theme != null && takeup.screen.Theme.named(theme).isEmpty()) {
+            throw new Unfit(2, theme + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names())
+                    + Nearest.question(theme, takeup.screen.Theme.names()));
         }
-        return new ScreenCommand(folder(), Folder.profiles(), out).run(Environment.of(System.getenv(), ascii), look);
+        return theme == null ? Main.theme(settings) : theme;
     }
 
     @Command(name = "line", description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged is safe on disk.")
@@ -381,6 +388,7 @@ final class Commands implements Callable<Integer> {
             commands.out().line("days               " + folder.resolve("days"));
             commands.out().line("exports            " + folder.resolve("exports"));
             commands.out().line("orders             " + folder.resolve("orders"));
+            commands.out().line("settings           " + folder.resolve(Settings.NAME));
             commands.out().line("your own profiles  " + folder.resolve("profiles"));
             commands.out().line("shipped profiles   " + Folder.profiles());
             return 0;

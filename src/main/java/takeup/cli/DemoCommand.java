@@ -20,7 +20,9 @@ final class DemoCommand {
 
     int run() throws IOException {
         Path folder = Path.of(System.getProperty("java.io.tmpdir", "."), "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
-        int status = new ScreenCommand(folder, Folder.profiles(), commands.out()).run(Environment.of(System.getenv(), commands.ascii), Main.theme(),
+        Settings settings = Settings.of(commands.folder());
+        int status = new ScreenCommand(folder, Folder.profiles(), settings, commands.out()).run(
+                Environment.of(System.getenv(), commands.ascii || settings.ascii()), commands.look(settings),
                 () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
         if (status == 0) {
             commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");

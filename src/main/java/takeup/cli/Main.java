@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import takeup.screen.Environment;
 
@@ -35,7 +36,9 @@ public final class Main {
             at = 1;
         }
         if (at == arguments.length) {
-            return new ScreenCommand(Folder.data(data), Folder.profiles(), out).run(Environment.of(System.getenv(), false), theme());
+            Path folder = Folder.data(data);
+            Settings settings = Settings.of(folder);
+            return new ScreenCommand(folder, Folder.profiles(), settings, out).run(Environment.of(System.getenv(), settings.ascii()), theme(settings));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);
@@ -43,9 +46,9 @@ public final class Main {
         return Commands.run(arguments, out);
     }
 
-    /** Without colour where NO_COLOR asks for none. */
-    static String theme() {
+    /** Without colour where NO_COLOR asks for none; else the one of the settings. */
+    static String theme(Settings settings) {
         String noColour = System.getenv("NO_COLOR");
-        return noColour == null || noColour.isEmpty() ? "dark" : "mono";
+        return noColour == null || noColour.isEmpty() ? settings.theme().orElse("dark") : "mono";
     }
 }

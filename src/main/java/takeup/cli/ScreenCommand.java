@@ -40,14 +40,16 @@ final class ScreenCommand {
 
     private final Path folder;
     private final Path profiles;
+    private final Settings settings;
     private final Out out;
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
     private Optional<Disk> disk = Optional.empty();
 
-    ScreenCommand(Path folder, Path profiles, Out out) {
+    ScreenCommand(Path folder, Path profiles, Settings settings, Out out) {
         this.folder = folder;
         this.profiles = profiles;
+        this.settings = settings;
         this.out = out;
     }
 
@@ -115,9 +117,10 @@ final class ScreenCommand {
             }
             readOnly = Optional.of(Trouble.words(e));
         }
-        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), profiles));
+        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), profiles), settings.framesLeft());
         Opening opening = Opening.of(archive, kit).mended(disk);
-        List<String> problems = new ArrayList<>(opening.problems());
+        List<String> problems = new ArrayList<>(settings.problems());
+        problems.addAll(opening.problems());
         if (disk.isPresent()) {
             try {
                 disk.get().settleLeftOvers(opening.situation().rolls().values());
@@ -164,6 +167,9 @@ final class ScreenCommand {
             if (!theme.equals(shoot.view().theme())) {
                 theme = shoot.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
+                if (terminal.isColourless()) {
+                    messages.add(new Message.Told("theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
+                }
             }
             String typed = shoot.prompt().text();
             boolean isLeaving = step.effects().stream().anyMatch(it -> it instanceof Effect.Quit);

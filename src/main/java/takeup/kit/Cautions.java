@@ -19,6 +19,11 @@ public final class Cautions {
     private Cautions() {
     }
 
+    /** How many frames left of a roll of so many are few: a quarter, rounded down, but at most 5. */
+    public static int fewLeft(int framesNominal) {
+        return Math.min(5, framesNominal / 4);
+    }
+
     /** Sync and hand-held limit of a time. */
     public static void ofTime(ExposureTime time, Camera camera, OptionalDouble focalMm, boolean flash, boolean tripod, List<Warning> into) {
         if (flash && camera.syncTime().isPresent() && Stops.above(camera.syncTime().get().stops(), time.stops())) {

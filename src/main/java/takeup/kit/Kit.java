@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * All cameras, stocks and meters that profiles describe, each read when it is first asked for. Who opens the files is
@@ -13,6 +14,7 @@ import java.util.Optional;
  */
 public final class Kit {
     private final Shelf shelf;
+    private final OptionalInt fewLeft;
     private final Map<String, ProfileReader.Read<?>> read = new HashMap<>();
 
     /** The three sorts of profile, named as their folders are. */
@@ -39,7 +41,18 @@ public final class Kit {
 
     /** A kit on a shelf. */
     public Kit(Shelf shelf) {
+        this(shelf, OptionalInt.empty());
+    }
+
+    /** A kit on a shelf, of a photographer who calls so many frames few. */
+    public Kit(Shelf shelf, OptionalInt fewLeft) {
         this.shelf = shelf;
+        this.fewLeft = fewLeft;
+    }
+
+    /** How many frames left of a roll of so many are few: what the photographer said, else a quarter, but at most 5. */
+    public int fewLeft(int framesNominal) {
+        return fewLeft.orElse(Cautions.fewLeft(framesNominal));
     }
 
     /** The camera of that key; empty if there is none or its file is wrong. */

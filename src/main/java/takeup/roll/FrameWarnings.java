@@ -20,6 +20,11 @@ public final class FrameWarnings {
 
     /** A list for each frame. */
     public static List<List<Warning>> of(Roll roll) {
+        return of(roll, Cautions.fewLeft(roll.film().framesNominal()));
+    }
+
+    /** The same for a photographer who calls so many frames few. */
+    public static List<List<Warning>> of(Roll roll, int few) {
         List<List<Warning>> all = new ArrayList<>();
         boolean saidNoLight = false;
         int before = Integer.MAX_VALUE;
@@ -27,7 +32,7 @@ public final class FrameWarnings {
         for (Frame frame : roll.frames()) {
             List<Warning> warnings = new ArrayList<>();
             int left = roll.film().framesNominal() - frame.number();
-            counted(roll, left, before, warnings);
+            counted(roll, left, before, few, warnings);
             before = left;
             if (frame.kind() == Frame.Kind.EXPOSED) {
                 set(roll, frame, warnings);
@@ -56,14 +61,13 @@ public final class FrameWarnings {
         return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(taken, now).toMinutes() + " minutes old: meter again");
     }
 
-    /** Few left: at a quarter of the roll, but at most 5, also where the counter jumped over it, then at 2, 1 and 0. */
-    private static void counted(Roll roll, int left, int before, List<Warning> into) {
+    /** Few left: when so many are left, also where the counter jumped over it, then at 2, 1 and 0. */
+    private static void counted(Roll roll, int left, int before, int few, List<Warning> into) {
         int nominal = roll.film().framesNominal();
-        int quarter = Math.min(5, nominal / 4);
         if (left < 0 && before >= 0) {
             into.add(new Warning(Warning.Code.PAST_END, "frame " + (nominal - left) + " of " + nominal
                     + ": past the end by the counter; the film may stop any time"));
-        } else if (left >= 0 && (left <= 2 || left <= quarter && before > quarter)) {
+        } else if (left >= 0 && (left <= 2 || left <= few && before > few)) {
             into.add(new Warning(Warning.Code.FRAMES_LEFT, left == 0 ? "that was the last frame by the counter" : left + " left"));
         }
     }

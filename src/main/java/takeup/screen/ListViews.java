@@ -29,7 +29,7 @@ final class ListViews {
                     + roll.note().map(it -> " · " + it).orElse("") + (roll.conditions().isEmpty() ? "" : " · CONDITION "
                     + String.join(", ", roll.conditions().stream().map(it -> it.kind() + it.words().map(words -> " " + words).orElse("")).toList())), Look.STRONG));
             roll.counterChecks().forEach(it -> lines.add(new Line("counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to " + it.expected(), Look.CAUTION)));
-            List<List<Warning>> warnings = FrameWarnings.of(roll);
+            List<List<Warning>> warnings = FrameWarnings.of(roll, shoot.shown().kit().fewLeft(roll.film().framesNominal()));
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
                 List<Warning> warned = warnings.get(i);
                 boolean wide = grid.columns() >= 60;

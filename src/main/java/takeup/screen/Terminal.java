@@ -42,6 +42,7 @@ public final class Terminal implements AutoCloseable {
     private final Stty stty;
     private final Outlet out;
     private final Painter painter;
+    private final boolean colourless;
     private final Lettering lettering;
     private final Wire wire;
 
@@ -57,6 +58,7 @@ public final class Terminal implements AutoCloseable {
         this.stty = stty;
         this.out = new Outlet(out);
         lettering = environment.lettering();
+        colourless = environment.depth() == Depth.NONE;
         painter = new Painter(this.out, environment.depth(), lettering, theme);
         wire = new Wire(keys);
         this.out.write(bytes(ENTER));
@@ -163,6 +165,11 @@ public final class Terminal implements AutoCloseable {
         } catch (IOException gone) {
             end();
         }
+    }
+
+    /** Whether every theme looks the same here: NO_COLOR is set, or the terminal has no colours. */
+    public boolean isColourless() {
+        return colourless;
     }
 
     /** Draws in this theme from the next picture on. */

@@ -84,12 +84,12 @@ final class FrameLines {
         Optional<OffsetDateTime> taken = in.s.day().light().map(Light::at);
         boolean said = in.s.rolls().values().stream().filter(it -> !it.id().equals(roll.id())).flatMap(it -> it.frames().stream()).map(Frame::exposure)
                 .anyMatch(it -> it.light().map(Light::at).equals(taken) && it.at().isPresent() && FrameWarnings.isStale(taken, it.at().get()));
-        return newest(roll, count).stream().filter(it -> it.code() != Warning.Code.STALE_LIGHT || !said).toList();
+        return newest(roll, count, in.s.kit().fewLeft(roll.film().framesNominal())).stream().filter(it -> it.code() != Warning.Code.STALE_LIGHT || !said).toList();
     }
 
     /** The warnings of the newest frames, each code once, in the words of the last. */
-    static List<Warning> newest(Roll roll, int count) {
-        List<List<Warning>> all = FrameWarnings.of(roll);
+    static List<Warning> newest(Roll roll, int count, int few) {
+        List<List<Warning>> all = FrameWarnings.of(roll, few);
         Map<Warning.Code, Warning> last = new LinkedHashMap<>();
         for (List<Warning> one : all.subList(Math.max(0, all.size() - count), all.size())) {
             one.forEach(it -> last.put(it.code(), it));

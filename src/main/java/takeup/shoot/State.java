@@ -173,7 +173,7 @@ public final class State {
             int nominal = it.film().framesNominal();
             if (it.framesLeft() < 0) {
                 codes.add(Warning.Code.PAST_END);
-            } else if (it.framesLeft() <= Math.max(2, Math.min(5, nominal / 4))) {
+            } else if (it.framesLeft() <= Math.max(2, s.kit().fewLeft(nominal))) {
                 codes.add(Warning.Code.FRAMES_LEFT);
             }
             if (pushMismatch(it).isPresent()) {

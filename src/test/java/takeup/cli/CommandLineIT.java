@@ -73,6 +73,7 @@ class CommandLineIT {
                  "latitude": {"underStops": 1, "overStops": 3}, "reciprocity": {"model": "none", "upToSeconds": 1}}
                 """);
         profile("bad/profiles/stocks/cn400.json", "{\"name\": \"Mine\", \"kind\": \"colour-negatif\", \"process\": \"C-41\"}\n");
+        Files.writeString(scratch.resolve("bad/settings.json"), "{\"theme\": \"suny\",\n \"framesleft\": 4}\n");
         profile("bad/profiles/cameras/box.json", "{\"name\": \"Box\",\n");
         Files.writeString(scratch.resolve("400"), "ev3\n");
         Files.writeString(scratch.resolve("@400"), "ev3\n");
