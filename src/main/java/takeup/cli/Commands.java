@@ -27,7 +27,7 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     @Spec CommandSpec spec;
@@ -117,13 +117,19 @@ final class Commands implements Callable<Integer> {
                     : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
                     : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
                     : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands)
-                    : type == OrderCommands.class ? new OrderCommands(commands) : type == Themes.class ? new Themes(commands) : null;
+                    : type == OrderCommands.class ? new OrderCommands(commands) : type == Themes.class ? new Themes(commands)
+                    : type == CompletionCommand.class ? new CompletionCommand(commands) : type == ManCommand.class ? new ManCommand(commands) : null;
             return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
         }
     }
 
     Out out() {
         return out;
+    }
+
+    /** All commands with what they take. */
+    CommandTree tree() {
+        return CommandTree.of(spec.root());
     }
 
     Path folder() {

@@ -1,0 +1,64 @@
+package takeup.cli;
+
+import java.util.List;
+
+/** The tables that bash and zsh share, as {@code case} statements: what follows an option, and what stands in a place. */
+record ShellTables(CommandTree tree) {
+    /** Lines of a function that sets {@code kind} from {@code $command} and {@code $prev}, and leaves it alone for a flag without a value. */
+    String afterOption(String indent) {
+        StringBuilder lines = new StringBuilder();
+        for (CommandTree command : tree.all()) {
+            for (CommandTree.Flag flag : command.flags()) {
+                if (!flag.kind().isEmpty()) {
+                    lines.append(indent);
+                    for (int i = 0; i < flag.names().size(); i++) {
+                        lines.append(i == 0 ? "" : "|").append(pattern(command.path() + ":" + flag.names().get(i)));
+                    }
+                    lines.append(") kind=").append(quoted(flag.kind())).append(" ;;\n");
+                }
+            }
+        }
+        return lines.toString();
+    }
+
+    /** Lines that set {@code kind} from {@code $command} and {@code $place}, which counts from 0. */
+    String inPlace(String indent) {
+        StringBuilder lines = new StringBuilder();
+        for (CommandTree command : tree.all()) {
+            List<CommandTree.Place> places = command.places();
+            for (int i = 0; i < places.size(); i++) {
+                String number = places.get(i).isRepeated() ? "*" : Integer.toString(i);
+                lines.append(indent).append(pattern(command.path() + ":")).append(number).append(") kind=").append(quoted(places.get(i).kind())).append(" ;;\n");
+            }
+        }
+        return lines.toString();
+    }
+
+    /** All paths but the program's own, as one pattern: {@code line|meter|'order new'}. */
+    String paths() {
+        StringBuilder all = new StringBuilder();
+        for (CommandTree command : tree.all()) {
+            if (!command.path().isEmpty()) {
+                all.append(all.isEmpty() ? "" : "|").append(pattern(command.path()));
+            }
+        }
+        return all.toString();
+    }
+
+    static String names(CommandTree command) {
+        return String.join(" ", command.flags().stream().map(it -> String.join(" ", it.names())).toList());
+    }
+
+    static String below(CommandTree command) {
+        return String.join(" ", command.below().stream().map(CommandTree::name).toList());
+    }
+
+    /** A text that a shell takes as it stands. */
+    static String quoted(String text) {
+        return "'" + text.replace("'", "'\\''") + "'";
+    }
+
+    static String pattern(String text) {
+        return text.isEmpty() ? "''" : quoted(text);
+    }
+}
