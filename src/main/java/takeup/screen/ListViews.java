@@ -65,11 +65,12 @@ final class ListViews {
         int at = 0;
         for (HelpList.Section section : help.sections()) {
             lines.add(new Line(section.title(), Look.LABEL));
-            int room = room(section, grid.columns());
+            int wide = grid.columns() - 2 * Pieces.margin(grid);
+            int room = room(section, wide);
             for (HelpList.Entry entry : section.entries()) {
                 boolean isMarked = onEnter.isPresent() && (shoot.view().chosen() < 0 ? at == 0 : at == shoot.view().chosen());
                 marked = isMarked ? lines.size() : marked;
-                entry(entry, room, grid.columns(), isMarked, lines);
+                entry(entry, room, wide, isMarked, lines);
                 at++;
             }
         }
@@ -117,8 +118,9 @@ final class ListViews {
         int rows = grid.rows();
         grid.fill(0, Look.BAR);
         String right = shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
-        grid.put(0, 0, Width.cut(title, grid.columns() - Width.of(right) - 2), Look.BAR);
-        grid.put(grid.columns() - Width.of(right), 0, right, Look.BAR);
+        int margin = Pieces.margin(grid);
+        grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), Look.BAR);
+        grid.put(grid.columns() - margin - Width.of(right), 0, right, Look.BAR);
         int room = Math.max(0, rows - 5);
         int scroll = Math.max(0, Math.min(Math.max(asked, atLeast), lines.size() - room));
         for (int i = 0; i < Math.min(room, lines.size() - scroll); i++) {
@@ -126,10 +128,10 @@ final class ListViews {
             if (line.look() == Look.CHOSEN) {
                 grid.fill(1 + i, Look.CHOSEN);
             }
-            grid.put(0, 1 + i, Width.cut(line.text(), grid.columns()), line.look());
+            grid.put(margin, 1 + i, Width.cut(line.text(), grid.columns() - 2 * margin), line.look());
         }
         if (lines.size() > room && rows > 5) {
-            grid.put(0, rows - 4, (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines", Look.QUIET);
+            grid.put(margin, rows - 4, (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines", Look.QUIET);
         }
         if (rows > 3) {
             Pieces.disk(grid, shoot, rows - 4);
