@@ -178,7 +178,7 @@ final class Pieces {
         } else if (!shoot.said().warnings().isEmpty()) {
             Warning first = shoot.said().warnings().get(0);
             int more = shoot.said().warnings().size() - 1;
-            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - margin(grid) - (more > 0 ? 8 : 0)) + (more > 0 ? " +" + more + " more" : ""), Look.CAUTION);
+            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - margin(grid) - (more > 0 ? 12 : 0)) + (more > 0 ? ", and " + more + " more" : ""), Look.CAUTION);
         } else if (!shoot.waiting().isEmpty()) {
             grid.put(margin(grid), row, "saving …", Look.QUIET);
         }

@@ -97,6 +97,14 @@ class FactsTest {
     }
 
     @Test
+    void furtherWarningsAreCountedInWords() {
+        Shoot shoot = Playing.medium("m 5.6 125", "4 125 x13", "22 500").shoot();
+        int more = shoot.said().warnings().size() - 1;
+        assertTrue(more > 0);
+        shows(", and " + more + " more", shoot, LARGE);
+    }
+
+    @Test
     void theAgeOfARollStandsThereFromTheSecondDayOn() {
         shows("in since 2026-09-12", States.of("the second day"), LARGE);
         for (Size size : LARGE) {
