@@ -76,7 +76,7 @@ class HelpTest {
 
     /** The moments that are quickly played. */
     static List<String> quick() {
-        return names().stream().filter(it -> !it.startsWith("seven")).toList();
+        return List.of("an empty folder", "a camera", "a frame", "a camera that sets itself", "a question");
     }
 
     @ParameterizedTest(name = "{0}: Enter on a key in help does what the key does")
