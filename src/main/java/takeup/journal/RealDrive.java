@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystems;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -76,7 +77,21 @@ final class RealDrive implements Drive {
             return attributes.isRegularFile() ? Kind.FILE : attributes.isDirectory() ? Kind.FOLDER : Kind.OTHER;
         } catch (NoSuchFileException e) {
             return Kind.NOTHING;
+        } catch (FileSystemException e) {
+            if (isBelowAFile(path)) {
+                return Kind.NOTHING;
+            }
+            throw e;
         }
+    }
+
+    /** Whether a path goes on where a plain file or a device stands, as {@code /dev/null/folder} does. */
+    private static boolean isBelowAFile(Path path) {
+        Path above = path.toAbsolutePath().getParent();
+        while (above != null && !Files.exists(above)) {
+            above = above.getParent();
+        }
+        return above != null && !Files.isDirectory(above);
     }
 
     @Override public long size(Path path) throws IOException {
