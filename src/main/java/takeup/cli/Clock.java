@@ -8,7 +8,9 @@ import java.util.Optional;
 
 /** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
 final class Clock {
+    private final Ticks running = new Ticks();
     private Optional<OffsetDateTime> standing;
+    private long passed;
 
     private Clock(Optional<OffsetDateTime> standing) {
         this.standing = standing;
@@ -21,6 +23,16 @@ final class Clock {
 
     OffsetDateTime now() {
         return standing.orElseGet(() -> OffsetDateTime.now().withNano(0));
+    }
+
+    /** Milliseconds that only run forward. In a rehearsal time passes when the clock is moved on; moved back, it was set. */
+    long ticks() {
+        return standing.isPresent() ? passed : running.now();
+    }
+
+    private void stand(OffsetDateTime time) {
+        passed += Math.max(0, Duration.between(standing.orElseThrow(), time).toMillis());
+        standing = Optional.of(time);
     }
 
     /** A time with its offset; a wrong one is an argument that cannot be taken. */
@@ -39,7 +51,7 @@ final class Clock {
         }
         String word = how.strip().toLowerCase(Locale.ROOT).replace(" ", "");
         if (!word.startsWith("+") && !word.startsWith("-")) {
-            standing = Optional.of(parse(how.strip()));
+            stand(parse(how.strip()));
             return "It is " + standing.get() + ".";
         }
         int end = 1;
@@ -57,7 +69,7 @@ final class Clock {
             case "d" -> Duration.ofDays(count);
             default -> throw new IllegalArgumentException("clock +10min, clock +30s, clock -2h, or a time with its offset");
         };
-        standing = Optional.of(standing.get().plus(step));
+        stand(standing.get().plus(step));
         return "It is " + standing.get() + ".";
     }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import takeup.kit.JsonText;
 import takeup.kit.Warning;
 import takeup.roll.Recorded;
 import takeup.roll.RollId;
+import takeup.shoot.ClockWatch;
 import takeup.shoot.Happened;
 import takeup.shoot.Interpreter;
 import takeup.shoot.Outcome;
@@ -33,6 +35,9 @@ final class LineCommand {
     private Situation situation;
     private Optional<Outcome.Asked> question = Optional.empty();
     private boolean notDone;
+    private OffsetDateTime seen;
+    private long seenTicks;
+    private long drift;
 
     LineCommand(Disk disk, Situation situation, Clock clock, Out out, boolean json) {
         this.disk = disk;
@@ -40,6 +45,17 @@ final class LineCommand {
         this.clock = clock;
         this.out = out;
         this.json = json;
+        this.seen = clock.now();
+        this.seenTicks = clock.ticks();
+    }
+
+    /** Looks at both clocks: whether the time of day was moved is known from one line to the next. */
+    private void look() {
+        OffsetDateTime now = clock.now();
+        long ticks = clock.ticks();
+        drift += ClockWatch.jump(seen, seenTicks, now, ticks);
+        seen = now;
+        seenTicks = ticks;
     }
 
     /** Reads all lines; 0 at the end of the input, 1 if a line was refused, or an export or an answer could not be written. */
@@ -92,13 +108,14 @@ final class LineCommand {
             return true;
         }
         Outcome outcome;
+        look();
         if (question.isPresent() && line.equalsIgnoreCase("yes")) {
             outcome = question.get().ifYes();
         } else {
-            outcome = Interpreter.read(situation, line, clock.now(), LETTERS);
+            outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
             if (outcome instanceof Outcome.Needs needs) {
                 fetch(needs.roll());
-                outcome = Interpreter.read(situation, line, clock.now(), LETTERS);
+                outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
             }
         }
         question = Optional.empty();
@@ -117,7 +134,7 @@ final class LineCommand {
 
     private boolean does(Outcome.Does does) {
         if (!does.entries().isEmpty()) {
-            Happened step = new Happened(situation.nextStep(), clock.now(), does.entries());
+            Happened step = new Happened(situation.nextStep(), seen, does.entries());
             try {
                 disk.keep(step);
             } catch (IOException e) {
@@ -126,6 +143,7 @@ final class LineCommand {
             }
             disk.remarks().forEach(out::error);
             situation = situation.and(step);
+            drift = step.isFrameOrReading() ? 0 : drift;
             try {
                 disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());
             } catch (IOException e) {

@@ -3,8 +3,11 @@ package takeup.cli;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,14 +70,16 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         return new Opening(after, all, List.of());
     }
 
-    /** The newest day; where the clock went back between the last two, the one that was written last. */
+    /** The day that was written last: the newest, but where the clock went back. */
     private static Optional<LocalDate> day(Archive archive, List<Happened> steps, List<String> problems) throws IOException {
         List<LocalDate> dates = archive.days();
         Optional<LocalDate> best = Optional.empty();
         List<DayRecorded> records = List.of();
         List<String> remarks = List.of();
         long bestStep = -1;
-        for (LocalDate date : dates.subList(Math.max(0, dates.size() - 2), dates.size())) {
+        Set<LocalDate> candidates = new LinkedHashSet<>(dates.subList(Math.max(0, dates.size() - 2), dates.size()));
+        archive.wentBackTo().filter(dates::contains).ifPresent(candidates::add);
+        for (LocalDate date : candidates) {
             Archive.Opened<DayRecorded> day = archive.dayOf(date);
             long last = day.records().stream().mapToLong(DayRecorded::step).max().orElse(0);
             if (last >= bestStep) {
@@ -105,16 +110,18 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
         List<Roll> rolls = new ArrayList<>();
+        Map<RollId, Long> loadings = new HashMap<>();
         for (RollId id : ids) {
             Archive.Opened<Recorded> opened = archive.roll(id);
             problems.addAll(opened.problems());
             Optional<Roll> roll = Roll.of(opened.records());
             roll.ifPresent(rolls::add);
+            opened.records().stream().findFirst().ifPresent(it -> loadings.put(id, it.step()));
             if (roll.isEmpty()) {
                 problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be shown");
             }
         }
-        rolls.sort(java.util.Comparator.comparing((Roll it) -> it.loadedAt().toInstant()).thenComparing(Roll::id));
+        rolls.sort(Comparator.comparing((Roll it) -> loadings.get(it.id())).thenComparing(Roll::id));
         return rolls;
     }
 }

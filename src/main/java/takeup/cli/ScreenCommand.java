@@ -44,6 +44,7 @@ final class ScreenCommand {
     private final Out out;
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
+    private final Ticks ticks = new Ticks();
     private Optional<Disk> disk = Optional.empty();
 
     ScreenCommand(Path folder, Path profiles, Settings settings, Out out) {
@@ -136,8 +137,8 @@ final class ScreenCommand {
         return OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS);
     }
 
-    private static long ticks() {
-        return System.nanoTime() / 1_000_000;
+    private long ticks() {
+        return ticks.now();
     }
 
     private List<String> loop(Terminal terminal, Shoot first) {

@@ -6,6 +6,7 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.kit.Warning;
+import takeup.roll.ClockShift;
 import takeup.roll.Film;
 import takeup.roll.RollId;
 
@@ -47,6 +48,8 @@ public sealed interface DayEvent {
         R timerStopped(TimerStopped event);
 
         R guideLeft(GuideLeft event);
+
+        R clockShifted(ClockShifted event);
 
         R takenBack(TakenBack event);
 
@@ -215,6 +218,21 @@ public sealed interface DayEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.guideLeft(this);
+        }
+    }
+
+    /** The computer's clock was moved before the frame or reading beside which this stands. No line did it, so it is no step. */
+    record ClockShifted(ClockShift shift) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day;
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.clockShifted(this);
         }
     }
 

@@ -61,6 +61,20 @@ public final class Archive {
         return folder.resolve("days").resolve(date + ENDING);
     }
 
+    Path wentBackFile() {
+        return folder.resolve("went-back-to");
+    }
+
+    /** The day that was written on when the clock had gone back, so that it was not the newest; empty where it never did. */
+    public Optional<LocalDate> wentBackTo() {
+        try {
+            return drive.kind(wentBackFile()) == Drive.Kind.FILE && drive.size(wentBackFile()) == 10
+                    ? Plainly.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII)) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     Path draftFile() {
         return folder.resolve("draft");
     }

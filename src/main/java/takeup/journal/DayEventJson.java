@@ -83,6 +83,10 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return event("guideLeft");
     }
 
+    @Override public Json.Obj clockShifted(DayEvent.ClockShifted shifted) {
+        return event("clock").and("shift", ExposureJson.of(shifted.shift()));
+    }
+
     @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
@@ -191,6 +195,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideLeft();
+            case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
             case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
             case "redo" -> new DayEvent.PutBack(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

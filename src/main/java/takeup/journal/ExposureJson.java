@@ -1,5 +1,7 @@
 package takeup.journal;
 
+import java.time.DateTimeException;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,6 +17,7 @@ import takeup.kit.Json;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
 import takeup.roll.Change;
+import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.Setting;
@@ -133,12 +136,25 @@ final class ExposureJson {
         json.and("setting", of(exposure.setting()));
         exposure.light().ifPresent(it -> json.and("light", of(it)));
         exposure.flashLight().ifPresent(it -> json.and("flashLight", of(it)));
+        exposure.clock().ifPresent(it -> json.and("clock", of(it)));
         return json;
     }
 
     static Exposure exposure(Fields fields) {
         return new Exposure(fields.maybeTime("at"), setting(fields.inner("setting")), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flashLight").map(ExposureJson::flash));
+                fields.inside("flashLight").map(ExposureJson::flash), fields.inside("clock").map(ExposureJson::clock));
+    }
+
+    static Json.Obj of(ClockShift shift) {
+        return Json.object().and("seconds", shift.seconds()).and("from", shift.from().getId()).and("to", shift.to().getId());
+    }
+
+    static ClockShift clock(Fields fields) {
+        try {
+            return new ClockShift(fields.whole("seconds"), ZoneOffset.of(fields.text("from")), ZoneOffset.of(fields.text("to")));
+        } catch (DateTimeException e) {
+            throw new Fields.Unreadable("a zone is an offset such as +02:00");
+        }
     }
 
     static Json.Obj of(Frame frame) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -183,6 +184,9 @@ public final class Writer implements AutoCloseable {
     }
 
     private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {
+        if (!batch.day.isEmpty() && !files.containsKey(archive.day(batch.at.toLocalDate()))) {
+            turn(batch.at.toLocalDate());
+        }
         for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
             remark(text.getKey(), file(text.getKey()).append(batch.step, batch.at, text.getValue()));
         }
@@ -213,6 +217,14 @@ public final class Writer implements AutoCloseable {
             displaced = false;
         } catch (IOException e) {
             // again with the next step
+        }
+    }
+
+    /** A day that is not the newest is found again at the next start by this mark; one that is left behind costs a look. */
+    private void turn(LocalDate date) throws IOException {
+        List<LocalDate> days = archive.days();
+        if (!days.isEmpty() && days.get(days.size() - 1).isAfter(date)) {
+            Folders.replace(drive, archive.wentBackFile(), date.toString().getBytes(StandardCharsets.US_ASCII));
         }
     }
 

@@ -12,13 +12,29 @@ import takeup.exposure.Light;
  * @param setting how the camera was set
  * @param light the last light reading
  * @param flashLight the last flash reading, while flash was on
+ * @param clock how the clock was moved since the frame before it on this roll
  */
-public record Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
+public record Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight, Optional<ClockShift> clock) {
     /** Nothing known. */
     public static final Exposure UNKNOWN = new Exposure(Optional.empty(), Setting.NONE, Optional.empty(), Optional.empty());
 
+    /** An exposure under a clock that nobody moved. */
+    public Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
+        this(at, setting, light, flashLight, Optional.empty());
+    }
+
     /** The exposure with its setting put right. */
     public Exposure with(Change change) {
-        return new Exposure(at, setting.with(change), light, flashLight);
+        return new Exposure(at, setting.with(change), light, flashLight, clock);
+    }
+
+    /** The same, met by a moved clock, or not. */
+    public Exposure met(Optional<ClockShift> shift) {
+        return new Exposure(at, setting, light, flashLight, shift);
+    }
+
+    /** Nothing known of it but when it was. */
+    Exposure bare() {
+        return new Exposure(at, Setting.NONE, Optional.empty(), Optional.empty(), clock);
     }
 }

@@ -80,7 +80,7 @@ public record Frame(int number, OptionalInt was, Kind kind, Exposure exposure, L
         Kind now = change.kind().orElse(set && (kind == Kind.BLANK || kind == Kind.UNLOGGED) ? Kind.EXPOSED : kind);
         Exposure right = exposure.with(change);
         boolean bare = now == Kind.BLANK || now == Kind.UNLOGGED;
-        return new Frame(number, was, now, bare && change.kind().isPresent() ? new Exposure(exposure.at(), Setting.NONE, Optional.empty(), Optional.empty()) : right,
+        return new Frame(number, was, now, bare && change.kind().isPresent() ? exposure.bare() : right,
                 further, change.note().or(() -> note));
     }
 

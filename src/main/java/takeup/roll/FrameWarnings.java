@@ -29,6 +29,7 @@ public final class FrameWarnings {
         boolean saidNoLight = false;
         int before = Integer.MAX_VALUE;
         Optional<OffsetDateTime> saidStale = Optional.empty();
+        Optional<Frame> last = Optional.empty();
         for (Frame frame : roll.frames()) {
             List<Warning> warnings = new ArrayList<>();
             int left = roll.film().framesNominal() - frame.number();
@@ -47,6 +48,8 @@ public final class FrameWarnings {
                     warnings.add(stale(taken.orElseThrow(), exposure.at().get()));
                 }
             }
+            clock(frame, last).ifPresent(warnings::add);
+            last = Optional.of(frame);
             all.add(List.copyOf(warnings));
         }
         return all;
@@ -59,6 +62,20 @@ public final class FrameWarnings {
 
     private static Warning stale(OffsetDateTime taken, OffsetDateTime now) {
         return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(taken, now).toMinutes() + " minutes old: meter again");
+    }
+
+    /** The clock was moved before one of the frame's exposures; a reading from the future may be of any age. */
+    private static Optional<Warning> clock(Frame frame, Optional<Frame> before) {
+        Optional<Exposure> met = frame.exposure().clock().isPresent() ? Optional.of(frame.exposure())
+                : frame.further().stream().filter(it -> it.clock().isPresent()).findFirst();
+        return met.map(it -> new Warning(Warning.Code.CLOCK, it.clock().orElseThrow().words(before.map(one -> "frame " + one.number()).orElse("the line before"))
+                + (it.at().isPresent() && it.light().map(light -> isAhead(light.at(), it.at().get())).orElse(false)
+                ? "; how old the light reading is cannot be known now: meter again" : "")));
+    }
+
+    /** Whether something lies in the future, so that its age cannot be known; a second is nothing. */
+    public static boolean isAhead(OffsetDateTime then, OffsetDateTime now) {
+        return then.isAfter(now.plusSeconds(1));
     }
 
     /** Few left: when so many are left, also where the counter jumped over it, then at 2, 1 and 0. */

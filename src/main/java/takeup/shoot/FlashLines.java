@@ -167,6 +167,7 @@ final class FlashLines {
     }
 
     private Outcome lit(FlashLight flash, Camera camera, Film film, InHand before, String words, List<Entry> entries) {
+        List<Warning> clock = new ClockNotes(in).reading(entries).stream().toList();
         entries.add(new Entry.OnDay(new DayEvent.FlashLit(flash)));
         InHand inHand = before;
         String text = words.substring(0, words.length() - 6).strip();
@@ -179,7 +180,9 @@ final class FlashLines {
         if (!inHand.equals(in.s.inHand(camera)) || before.setting().lens().isPresent()) {
             entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
         }
-        List<Warning> warnings = in.loud(caution(camera, entries));
+        List<Warning> all = new ArrayList<>(caution(camera, entries));
+        all.addAll(clock);
+        List<Warning> warnings = in.loud(all);
         Situation after = in.after(entries);
         Json.Obj fields = State.json(after).and("flashLight", flash.aperture()).and("ambientStops", Asking.exact(State.ambient(after)));
         return in.does(entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());

@@ -14,6 +14,8 @@ import takeup.kit.Camera;
 import takeup.kit.Json;
 import takeup.kit.Warning;
 import takeup.roll.Change;
+import takeup.roll.ClockShift;
+import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
@@ -52,14 +54,17 @@ final class FrameLines {
         List<Entry> entries = new ArrayList<>();
         int number = roll.next();
         int left = count;
+        Optional<ClockShift> shift = new ClockNotes(in).frame(roll, entries);
         if (roll.doubleAwaited() && kind == Frame.Kind.EXPOSED) {
-            entries.add(new Entry.OnRoll(roll.id(), new RollEvent.ExposedAgain(in.exposure(setting), note)));
+            entries.add(new Entry.OnRoll(roll.id(), new RollEvent.ExposedAgain(in.exposure(setting).met(shift), note)));
+            shift = Optional.empty();
             left--;
         }
         boolean known = kind == Frame.Kind.EXPOSED;
         for (int i = 0; i < left; i++) {
-            Frame frame = Frame.of(number + i, kind, known ? in.exposure(setting)
-                    : new takeup.roll.Exposure(Optional.of(in.now), Setting.NONE, Optional.empty(), Optional.empty()), note);
+            Exposure exposure = known ? in.exposure(setting) : new Exposure(Optional.of(in.now), Setting.NONE, Optional.empty(), Optional.empty());
+            Frame frame = Frame.of(number + i, kind, exposure.met(shift), note);
+            shift = Optional.empty();
             entries.add(new Entry.OnRoll(roll.id(), new RollEvent.Added(frame, RollEvent.How.LOGGED, OptionalInt.empty())));
         }
         Situation after = in.after(entries);

@@ -17,6 +17,11 @@ public record Happened(long step, OffsetDateTime at, List<Entry> entries) {
         entries = List.copyOf(entries);
     }
 
+    /** Whether a frame or a reading was logged: what a moved clock is told with. */
+    public boolean isFrameOrReading() {
+        return ClockNotes.isMet(entries);
+    }
+
     /** Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera. */
     boolean isStep() {
         for (Entry entry : entries) {

@@ -36,16 +36,24 @@ public final class Interpreter {
     final OffsetDateTime now;
     /** The same to the millisecond, for the bulb timer alone. */
     final OffsetDateTime exact;
+    /** By how many seconds the clock was moved against the running time since the last frame or reading, as far as is known. */
+    final long drift;
     private final String letters;
     private Optional<String> doubt = Optional.empty();
 
-    private Interpreter(Situation situation, String line, OffsetDateTime now, String letters) {
+    private Interpreter(Situation situation, String line, OffsetDateTime now, long drift, String letters) {
         this.original = situation;
         this.s = situation.turned(now);
         this.line = line;
         this.now = now.withNano(0);
         this.exact = now;
+        this.drift = drift;
         this.letters = letters;
+    }
+
+    /** What a line comes to, under a clock that nobody moved while the program runs. */
+    public static Outcome read(Situation situation, String line, OffsetDateTime now, String letters) {
+        return read(situation, line, now, 0, letters);
     }
 
     /**
@@ -54,10 +62,11 @@ public final class Interpreter {
      * @param situation what is true now
      * @param line as it was typed; not blank
      * @param now the time of day
+     * @param drift by how many seconds the clock was moved since the last frame or reading, as a {@link ClockWatch} tells
      * @param letters the writer's letters for new roll numbers
      */
-    public static Outcome read(Situation situation, String line, OffsetDateTime now, String letters) {
-        Interpreter interpreter = new Interpreter(situation, line.strip(), now, letters);
+    public static Outcome read(Situation situation, String line, OffsetDateTime now, long drift, String letters) {
+        Interpreter interpreter = new Interpreter(situation, line.strip(), now, drift, letters);
         try {
             Outcome outcome = interpreter.outcome();
             return interpreter.doubt.isPresent() && outcome instanceof Outcome.Does does

@@ -60,7 +60,7 @@ final class LightLines {
 
     private Outcome again() {
         Optional<FlashLight> flash = in.s.day().flash();
-        if (flash.isPresent() && in.s.day().light().map(it -> it.at().isBefore(flash.get().at())).orElse(true)) {
+        if (flash.isPresent() && (in.s.day().light().isEmpty() || isFlashNewer())) {
             Json.Obj fields = State.json(in.s).and("flashLight", flash.get().aperture());
             return in.does(List.of(), in.original, new Outcome.Answer("light", FlashLines.words(flash.get()) + ", " + State.age(flash.get().at(), in.now) + ".", fields, List.of()), List.of());
         }
@@ -69,6 +69,22 @@ final class LightLines {
         Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
         String text = State.light(light, in.now) + "." + best(advice);
         return in.does(List.of(), in.original, new Outcome.Answer("light", text, fields(in.s, light, asking, advice, List.of()), List.of()), List.of());
+    }
+
+    /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
+    private boolean isFlashNewer() {
+        List<Happened> steps = in.s.happened();
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            for (Entry entry : steps.get(i).entries()) {
+                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.FlashLit lit && in.s.day().flash().equals(Optional.of(lit.flash()))) {
+                    return true;
+                }
+                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Lit lit && in.s.day().light().equals(Optional.of(lit.light()))) {
+                    return false;
+                }
+            }
+        }
+        return false;
     }
 
     private static String best(Advice advice) {
@@ -80,6 +96,7 @@ final class LightLines {
         Optional<Asking> asking = State.asking(in.s);
         Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
         List<Warning> warnings = warnings(light, meter, asking);
+        new ClockNotes(in).reading(entries).ifPresent(warnings::add);
         entries.add(new Entry.OnDay(new DayEvent.Lit(light, meter.key(), warnings.stream().map(Warning::code).toList())));
         String chosen = "";
         if (asking.isPresent() && !in.camera().isAutomatic()) {
@@ -147,7 +164,7 @@ final class LightLines {
         Asking about = asking.orElseGet(() -> new Asking(in.s.camera(), in.s.inHand().setting(), in.s.inHand().hold(), Optional.empty(),
                 takeup.exposure.FilmSpeed.ISO_100, 0, in.s.meter()));
         List<Warning> ofReading = warnings.stream().filter(it -> it.code() == Warning.Code.SPAN || it.code() == Warning.Code.CAMERA_METER
-                || it.code() == Warning.Code.SUN || it.code() == Warning.Code.METER_SPEED).toList();
+                || it.code() == Warning.Code.SUN || it.code() == Warning.Code.CLOCK || it.code() == Warning.Code.METER_SPEED).toList();
         return Json.object().and("advice", about.json(light, advice, ofReading))
                 .and("aperture", after.inHand().setting().aperture().map(Object::toString)).and("time", after.inHand().setting().time().map(Object::toString))
                 .and("errorStops", Asking.exact(State.errorInHand(after)));

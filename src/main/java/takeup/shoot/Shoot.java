@@ -25,9 +25,10 @@ import takeup.roll.RollId;
  * @param leaving how far leaving has come
  * @param now the time of day
  * @param ticks milliseconds on a clock that only runs forward
+ * @param drift by how many seconds the time of day was moved against it since the last frame or reading
  */
 public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.Asked> question, List<Entered> todo, Optional<RollId> fetching,
-        Spaces spaces, View view, boolean moved, List<RollLine> rolls, Settings settings, Leaving leaving, OffsetDateTime now, long ticks) {
+        Spaces spaces, View view, boolean moved, List<RollLine> rolls, Settings settings, Leaving leaving, OffsetDateTime now, long ticks, long drift) {
     /** How something is said. */
     public enum Tone { QUIET, ANSWER, LARGE, QUESTION, REFUSAL }
 
@@ -111,13 +112,13 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         Said said = problems.isEmpty() ? Said.NOTHING
                 : new Said(Tone.REFUSAL, problems.get(0) + (problems.size() > 1 ? " (and " + (problems.size() - 1) + " more: takeup check)" : ""), List.of());
         return new Shoot(Ledger.of(situation), Prompt.EMPTY, said, Optional.empty(), List.of(), Optional.empty(), Spaces.NONE,
-                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""), false, List.of(), settings, Leaving.NO, now, ticks);
+                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""), false, List.of(), settings, Leaving.NO, now, ticks, 0);
     }
 
     /** The same, offering back what was being typed when the program ended last. */
     public Shoot offering(String draft) {
         Said offer = said.tone() == Tone.QUIET ? new Said(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of()) : said;
-        return new Shoot(ledger, prompt.with(draft).cleared(), offer, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks);
+        return new Shoot(ledger, prompt.with(draft).cleared(), offer, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks, drift);
     }
 
     /** The model after a message, and what it asks of the outside. */
@@ -189,7 +190,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
     /** What a line comes to now: yes answers the question that stands, and nothing is written where that cannot be. */
     Outcome outcome(String line) {
         boolean isYes = question.isPresent() && line.strip().equalsIgnoreCase("yes");
-        Outcome outcome = isYes ? question.get().ifYes() : Interpreter.read(ahead(), line, now, settings.letters());
+        Outcome outcome = isYes ? question.get().ifYes() : Interpreter.read(ahead(), line, now, drift, settings.letters());
         Outcome.Does does = outcome instanceof Outcome.Asked asked ? asked.ifYes() : outcome instanceof Outcome.Does one ? one : null;
         return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent() ? new Outcome.Refused(readOnlyWords()) : outcome;
     }

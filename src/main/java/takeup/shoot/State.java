@@ -103,9 +103,12 @@ public final class State {
         return kind.isEmpty() && which.isEmpty() ? Optional.empty() : Optional.of(which + (kind.isEmpty() || which.isEmpty() ? "" : ", ") + kind);
     }
 
-    /** How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}. */
+    /** How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}; of unknown age where the clock went back since. */
     public static String age(OffsetDateTime then, OffsetDateTime now) {
-        long minutes = Math.max(0, Duration.between(then, now).toMinutes());
+        if (FrameWarnings.isAhead(then, now)) {
+            return "of unknown age";
+        }
+        long minutes = Duration.between(then, now).toMinutes();
         if (minutes < 1) {
             return "just now";
         }
@@ -198,6 +201,9 @@ public final class State {
             }
         } else if (roll.isPresent() && !automatic) {
             codes.add(Warning.Code.NO_LIGHT);
+        }
+        if (ClockNotes.stands(s)) {
+            codes.add(Warning.Code.CLOCK);
         }
         codes.removeAll(s.day().quiet());
         return codes;

@@ -53,6 +53,12 @@ final class TimerLines {
     }
 
     private Outcome stop(Camera camera, Timer timer) {
+        if (timer.since().isAfter(in.exact)) {
+            List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.TimerStopped(camera.key())));
+            Situation after = in.after(entries);
+            return in.does(entries, after, in.state(after, "The timer on " + camera.key() + " stopped. The clock went back while it ran, so how long it was is not known: "
+                    + "type the time, such as set b27s.", List.of()), List.of());
+        }
         double elapsed = timer.elapsed(in.exact);
         double seconds = elapsed < TENTHS_UP_TO ? Math.max(0.1, Plain.rounded(Math.rint(elapsed * 10) / 10, 3)) : Math.rint(elapsed);
         ExposureTime time = ExposureTime.literal(seconds);

@@ -30,6 +30,7 @@ class Work {
     final OffsetDateTime now;
     private final OffsetDateTime before;
     final long ticks;
+    private long drift;
     Ledger ledger;
     Prompt prompt;
     Said said;
@@ -47,6 +48,7 @@ class Work {
         this.now = now;
         this.before = shoot.now();
         this.ticks = ticks;
+        this.drift = shoot.drift() + ClockWatch.jump(shoot.now(), shoot.ticks(), now, ticks);
         this.ledger = shoot.ledger();
         this.prompt = shoot.prompt();
         this.said = shoot.said();
@@ -65,7 +67,7 @@ class Work {
     }
 
     Shoot shoot() {
-        return new Shoot(ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks);
+        return new Shoot(ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks, drift);
     }
 
     /** Rings once for each timed exposure whose time came since the last message, and asks to be woken for one that is near. */
@@ -236,6 +238,7 @@ class Work {
         Outcome.Answer answer = from != Entered.From.SUGGESTION ? does.answer() : new Outcome.Answer(does.answer().event(),
                 "The highlighted setting was taken. " + does.answer().text(), does.answer().fields(), does.answer().warnings());
         // Worked out with the time of the yes, not of the question: what is shown is what the disk gets.
+        drift = ClockNotes.isMet(does.entries()) ? 0 : drift;
         Happened step = new Happened(ledger.ahead().nextStep(), now.withNano(0), does.entries());
         Situation after = ledger.ahead().and(step);
         List<Roll> settle = does.settle().stream().map(it -> after.rolls().get(it)).toList();

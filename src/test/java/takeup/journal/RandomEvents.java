@@ -37,6 +37,7 @@ import takeup.kit.ProfileReader;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.roll.Change;
+import takeup.roll.ClockShift;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
@@ -167,7 +168,11 @@ final class RandomEvents {
     }
 
     private Exposure exposure() {
-        return new Exposure(maybe(this::at), setting(), maybe(this::light), maybe(this::flash));
+        return new Exposure(maybe(this::at), setting(), maybe(this::light), maybe(this::flash), maybe(this::shift));
+    }
+
+    private ClockShift shift() {
+        return new ClockShift(1 + random.nextInt(100_000) - 200_000L * random.nextInt(2), ZoneOffset.ofHours(random.nextInt(13)), ZoneOffset.ofHoursMinutes(5, 45));
     }
 
     private Frame frame() {
@@ -225,7 +230,7 @@ final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(16)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
             case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
@@ -240,6 +245,7 @@ final class RandomEvents {
             case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
             case 13 -> new DayEvent.GuideLeft();
+            case 14 -> new DayEvent.ClockShifted(shift());
             default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
         };
     }

@@ -153,6 +153,12 @@ public final class Playing {
         return send(new Message.Ticked(now, ticks));
     }
 
+    /** The clock is set, and no time goes by. */
+    public Playing clockMoved(java.time.Duration by) {
+        now = now.plus(by);
+        return send(new Message.Ticked(now, ticks));
+    }
+
     // What the outside does.
 
     /** From now on the disk answers so; what it was asked before is answered now, unless it is slow. */

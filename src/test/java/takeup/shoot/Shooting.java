@@ -46,6 +46,12 @@ final class Shooting {
         return this;
     }
 
+    /** The clock is set to a time and an offset. */
+    Shooting clock(String time) {
+        now = OffsetDateTime.parse(time);
+        return this;
+    }
+
     OffsetDateTime now() {
         return now;
     }

@@ -1,0 +1,45 @@
+package takeup.roll;
+
+import java.time.ZoneOffset;
+
+/**
+ * How the clock of the computer was moved between two things that were logged: back 2 h, or from +02:00 to +01:00. It is a
+ * remark on the times; the order of what was logged never hangs on it.
+ *
+ * @param seconds by how many seconds the time itself jumped; negative is back, 0 where only the zone changed
+ * @param from the offset before
+ * @param to the offset after
+ */
+public record ClockShift(long seconds, ZoneOffset from, ZoneOffset to) {
+    private static final long MINUTE = 60;
+    private static final long HOUR = 60 * MINUTE;
+    private static final long DAY = 24 * HOUR;
+
+    public ClockShift {
+        if (seconds == 0 && from.equals(to)) {
+            throw new IllegalArgumentException("a clock that was moved by nothing was not moved");
+        }
+    }
+
+    /** In words: {@code the clock went back 2 h since frame 6; the order of the frames is not touched}. */
+    public String words(String since) {
+        String time = seconds < 0 ? "went back " + length() : "jumped ahead " + length() + " (it was set, or the computer slept)";
+        String zone = "changed its zone from " + from.getId() + " to " + to.getId();
+        return "the clock " + (seconds == 0 ? zone : from.equals(to) ? time : time + " and " + zone) + " since " + since
+                + "; the order of the frames is not touched";
+    }
+
+    /** The two greatest units: {@code 1 day 2 h}, {@code 2 h}, {@code 45 s}. */
+    private String length() {
+        long left = Math.abs(seconds);
+        String[] names = {left / DAY == 1 ? "day" : "days", "h", "min", "s"};
+        long[] units = {DAY, HOUR, MINUTE, 1};
+        for (int i = 0; i < units.length; i++) {
+            if (left >= units[i]) {
+                long rest = i + 1 < units.length ? left % units[i] / units[i + 1] : 0;
+                return left / units[i] + " " + names[i] + (rest == 0 ? "" : " " + rest + " " + names[i + 1]);
+            }
+        }
+        return "0 s";
+    }
+}
