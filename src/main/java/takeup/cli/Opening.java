@@ -115,10 +115,12 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
             Archive.Opened<Recorded> opened = archive.roll(id);
             problems.addAll(opened.problems());
             Optional<Roll> roll = Roll.of(opened.records());
-            roll.ifPresent(rolls::add);
-            opened.records().stream().findFirst().ifPresent(it -> loadings.put(id, it.step()));
-            if (roll.isEmpty()) {
-                problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be shown");
+            roll.ifPresent(it -> {
+                rolls.add(it);
+                loadings.put(it.id(), opened.records().get(0).step());
+            });
+            if (roll.isEmpty() && (opened.problems().isEmpty() || !opened.records().isEmpty())) {
+                problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
             }
         }
         rolls.sort(Comparator.comparing((Roll it) -> loadings.get(it.id())).thenComparing(Roll::id));

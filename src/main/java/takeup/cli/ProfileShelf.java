@@ -1,10 +1,12 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,20 +35,34 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
     @Override public List<String> keys(Kit.Sort sort) {
         TreeSet<String> keys = new TreeSet<>();
         for (Path folder : List.of(own, shipped)) {
-            try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
-                files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(ENDING)).map(it -> it.substring(0, it.length() - ENDING.length()))
-                        .filter(ProfileReader::isKey).map(it -> it.toLowerCase(Locale.ROOT)).forEach(keys::add);
-            } catch (IOException e) {
-                // no such folder: no profiles in it
-            }
+            names(folder, sort).stream().filter(ProfileShelf::isKey).forEach(keys::add);
         }
         return new ArrayList<>(keys);
+    }
+
+    @Override public List<String> strangers(Kit.Sort sort) {
+        return names(own, sort).stream().filter(it -> !isKey(it)).sorted().map(it -> folder(sort) + "/" + it + ENDING
+                + ":1: this name cannot be typed, so the file is not read: a to z, digits, - and _, then " + ENDING).toList();
+    }
+
+    /** A key is typed in any case and its file is named in small letters: on some disks that is the same, on others not. */
+    private static boolean isKey(String name) {
+        return ProfileReader.isKey(name) && name.equals(name.toLowerCase(Locale.ROOT));
+    }
+
+    /** The names of a folder's files without their ending. */
+    private static List<String> names(Path folder, Kit.Sort sort) {
+        try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
+            return files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(ENDING)).map(it -> it.substring(0, it.length() - ENDING.length())).toList();
+        } catch (IOException | UncheckedIOException e) {
+            return List.of(); // no such folder: no profiles in it
+        }
     }
 
     @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
         for (Path folder : List.of(own, shipped)) {
             Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
-            if (Files.exists(path)) {
+            if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
                 return Optional.of(read(path, folder(sort) + "/" + key + ENDING));
             }
         }

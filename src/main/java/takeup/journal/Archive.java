@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.day.DayRecorded;
 import takeup.roll.Recorded;
+import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}. Reading changes nothing. */
@@ -172,7 +173,11 @@ public final class Archive {
     }
 
     private Opened<Recorded> roll(Path path) {
-        return read(path, it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)), MissingFrames::words);
+        Opened<Recorded> found = read(path, it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)), MissingFrames::words);
+        String name = path.getFileName().toString();
+        boolean isOther = !found.records.isEmpty() && found.records.get(0).event() instanceof RollEvent.Loaded loaded && !name.equals(loaded.id() + ENDING);
+        return !isOther ? found : new Opened<>(List.of(), List.of(name + ":2: by its records this is roll "
+                + ((RollEvent.Loaded) found.records.get(0).event()).id() + "; give the file that name back"));
     }
 
     /** The records of a day. */

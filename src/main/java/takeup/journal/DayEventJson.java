@@ -130,7 +130,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     private static Timer timer(Fields fields) {
-        return new Timer(fields.time("since"), fields.maybeNumber("target"));
+        return new Timer(fields.time("since"), fields.maybeNumber("target", ExposureJson.LEAST, ExposureJson.MOST));
     }
 
     private static Json.Obj of(Day day) {

@@ -24,6 +24,11 @@ import takeup.roll.Setting;
 
 /** Exposures, settings and readings to JSON and back, to the last digit. */
 final class ExposureJson {
+    /** No f-number, time, speed or length is smaller or larger, in its unit, and no difference in stops is greater. */
+    static final double LEAST = 1e-9;
+    static final double MOST = 1e9;
+    static final double STOPS = 200;
+
     private ExposureJson() {
     }
 
@@ -33,7 +38,7 @@ final class ExposureJson {
     }
 
     static Aperture aperture(Fields fields) {
-        return new Aperture(fields.number("f"), fields.maybeCount("tenths").orElse(0), fields.number("av"));
+        return new Aperture(fields.number("f", LEAST, MOST), fields.maybeCount("tenths").orElse(0), fields.number("av", -STOPS, STOPS));
     }
 
     static Json.Obj of(ExposureTime time) {
@@ -41,7 +46,7 @@ final class ExposureJson {
     }
 
     static ExposureTime time(Fields fields) {
-        return new ExposureTime(fields.number("s"), fields.number("exact"));
+        return new ExposureTime(fields.number("s", LEAST, MOST), fields.number("exact", LEAST, MOST));
     }
 
     static Json.Obj of(Light light) {
@@ -56,8 +61,8 @@ final class ExposureJson {
         String word = fields.text("method");
         for (Light.Method method : Light.Method.values()) {
             if (method.word().equals(word)) {
-                return new Light(new ExposureValue(fields.number("ev100")), method, fields.text("typed"), fields.maybeNumber("span"),
-                        fields.maybeCount("zone"), fields.maybeNumber("index"), fields.time("at"));
+                return new Light(new ExposureValue(fields.number("ev100", -STOPS, STOPS)), method, fields.text("typed"), fields.maybeNumber("span", 0, STOPS),
+                        fields.maybeCount("zone"), fields.maybeNumber("index", LEAST, MOST), fields.time("at"));
             }
         }
         throw new Fields.Unreadable("method " + word + " is not known");
@@ -68,7 +73,7 @@ final class ExposureJson {
     }
 
     static FlashLight flash(Fields fields) {
-        return new FlashLight(aperture(fields.inner("aperture")), new FilmSpeed(fields.number("index")), fields.text("typed"), fields.time("at"));
+        return new FlashLight(aperture(fields.inner("aperture")), new FilmSpeed(fields.number("index", LEAST, MOST)), fields.text("typed"), fields.time("at"));
     }
 
     private static Json of(List<Filter> filters) {
@@ -76,7 +81,7 @@ final class ExposureJson {
     }
 
     private static List<Filter> filters(List<Json> items) {
-        return items.stream().map(Fields::of).map(it -> new Filter(it.text("name"), it.number("stops"))).toList();
+        return items.stream().map(Fields::of).map(it -> new Filter(it.text("name"), it.number("stops", -STOPS, STOPS))).toList();
     }
 
     private static Json.Obj of(Extension extension) {
@@ -87,7 +92,7 @@ final class ExposureJson {
         String word = fields.text("kind");
         for (Extension.Kind kind : Extension.Kind.values()) {
             if (kind.word().equals(word)) {
-                return new Extension(kind, fields.number("value"));
+                return new Extension(kind, fields.number("value", 0, MOST));
             }
         }
         throw new Fields.Unreadable("extension " + word + " is not known");
@@ -124,9 +129,9 @@ final class ExposureJson {
 
     static Setting setting(Fields fields) {
         return new Setting(fields.inside("aperture").map(ExposureJson::aperture), fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm"), fields.maybeNumber("distanceM"),
+                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm", LEAST, MOST), fields.maybeNumber("distanceM", 0, MOST),
                 fields.maybeList("filters").map(ExposureJson::filters).orElse(List.of()),
-                fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE), fields.maybeNumber("bias").orElse(0),
+                fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE), fields.maybeNumber("bias", -STOPS, STOPS).orElse(0),
                 fields.flag("flash"), fields.flag("tripod"));
     }
 
@@ -201,9 +206,9 @@ final class ExposureJson {
 
     static Change change(Fields fields) {
         return new Change(fields.inside("aperture").map(ExposureJson::aperture), fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm"), fields.maybeNumber("distanceM"),
+                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm", LEAST, MOST), fields.maybeNumber("distanceM", 0, MOST),
                 fields.maybeList("filters").map(ExposureJson::filters), fields.inside("extension").map(ExposureJson::extension),
-                fields.maybeNumber("bias"), fields.maybeFlag("flash"), fields.maybeFlag("tripod"), fields.maybeText("kind").map(ExposureJson::kind),
+                fields.maybeNumber("bias", -STOPS, STOPS), fields.maybeFlag("flash"), fields.maybeFlag("tripod"), fields.maybeText("kind").map(ExposureJson::kind),
                 fields.maybeText("note"));
     }
 }

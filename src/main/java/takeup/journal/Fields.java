@@ -17,7 +17,7 @@ record Fields(Json.Obj object) {
         private static final long serialVersionUID = 1;
 
         Unreadable(String why) {
-            super(why, null, false, false);
+            super(why.length() > 200 ? why.substring(0, 200) + " …" : why, null, false, false);
         }
     }
 
@@ -64,6 +64,19 @@ record Fields(Json.Obj object) {
             return number.value();
         }
         throw new Unreadable("a number is expected");
+    }
+
+    /** A number that can be: what is far beyond all that is typed would spoil every sum that it comes into. */
+    double number(String name, double least, double most) {
+        double number = number(name);
+        if (!(number >= least && number <= most)) {
+            throw new Unreadable(name + " is out of range");
+        }
+        return number;
+    }
+
+    OptionalDouble maybeNumber(String name, double least, double most) {
+        return object.field(name).isPresent() ? OptionalDouble.of(number(name, least, most)) : OptionalDouble.empty();
     }
 
     long whole(String name) {

@@ -117,8 +117,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     static Film film(Fields fields) {
-        return new Film(stock(fields.inner("stock")), size(fields.text("size")), new FilmSpeed(fields.number("index")),
-                new Development(fields.text("process"), fields.number("push")), fields.count("frames"));
+        return new Film(stock(fields.inner("stock")), size(fields.text("size")), new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
+                new Development(fields.text("process"), fields.number("push", -ExposureJson.STOPS, ExposureJson.STOPS)), fields.count("frames"));
     }
 
     private static Stock stock(Fields fields) {
@@ -151,8 +151,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "counter" -> new RollEvent.CounterShown(fields.count("shown"));
             case "rollCorrected" -> new RollEvent.RollCorrected(new RollChange(fields.inside("stock").map(RollEventJson::stock),
                     fields.maybeText("filmSize").map(RollEventJson::size),
-                    fields.object().field("index").isPresent() ? Optional.of(new FilmSpeed(fields.number("index"))) : Optional.empty(),
-                    fields.maybeNumber("push"), fields.maybeText("process"), fields.maybeCount("frames")));
+                    fields.object().field("index").isPresent() ? Optional.of(new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST))) : Optional.empty(),
+                    fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS), fields.maybeText("process"), fields.maybeCount("frames")));
             case "note" -> new RollEvent.Noted(fields.text("words"));
             case "condition" -> new RollEvent.Conditioned(new Condition(Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER), fields.maybeText("words")));
             case "unloaded" -> new RollEvent.Unloaded();

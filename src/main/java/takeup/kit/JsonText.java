@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -51,25 +52,42 @@ public final class JsonText {
     /** The one document that the text holds. */
     public static Json read(String text) throws NotJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
-            if (parser.nextToken() == null) {
-                throw new NotJson(1, "the file is empty");
+            try {
+                return document(parser);
+            } catch (StreamConstraintsException e) {
+                throw new NotJson(Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage()));
+            } catch (JsonProcessingException e) {
+                throw new NotJson(e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNr()), plainly(e.getOriginalMessage()));
             }
-            Json json = value(parser);
-            if (parser.nextToken() != null) {
-                throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
-            }
-            return json;
-        } catch (JsonProcessingException e) {
-            int line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNr());
-            throw new NotJson(line, plainly(e.getOriginalMessage()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
+    private static Json document(JsonParser parser) throws IOException, NotJson {
+        if (parser.nextToken() == null) {
+            throw new NotJson(1, "the file is empty");
+        }
+        Json json = value(parser);
+        if (parser.nextToken() != null) {
+            throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
+        }
+        return json;
+    }
+
+    private static String beyond(String message) {
+        return message.contains("nesting") ? "brackets stand in brackets, more than 32 deep"
+                : message.startsWith("Number") ? "a number has more than 64 digits"
+                : message.startsWith("Name") ? "a field's name has more than 200 letters"
+                : message.startsWith("String") ? "a text has more than 20000 letters" : "it is longer than anything that is read here";
+    }
+
+    /** The first line of a parser's message, without what only a programmer could do about it. */
     private static String plainly(String message) {
         int end = message.indexOf('\n');
         String first = end < 0 ? message : message.substring(0, end);
+        int advice = first.indexOf(": enable ");
+        first = advice < 0 ? first : first.substring(0, advice);
         int aside = first.indexOf(" (");
         return "this is not JSON: " + (aside > 0 ? first.substring(0, aside) : first);
     }

@@ -27,6 +27,11 @@ public final class Kit {
 
         /** The file of that key, the photographer's own before a shipped one. */
         Optional<File> file(Sort sort, String key);
+
+        /** What lies among the files of that sort and is never read: each with why. */
+        default List<String> strangers(Sort sort) {
+            return List.of();
+        }
     }
 
     /**
@@ -109,6 +114,7 @@ public final class Kit {
             for (String key : keys(sort)) {
                 all.addAll(problems(sort, key));
             }
+            all.addAll(shelf.strangers(sort));
         }
         return all;
     }

@@ -139,7 +139,7 @@ class CheckCommandTest {
     @Test
     void aJournalUnderTheNameOfAnotherRollIsTold() throws IOException {
         Files.copy(open(TAKEN), open("R0007.journal"));
-        assertEquals(List.of("R0007.journal: by its records this is roll R0001; give the file that name back"), check());
+        assertEquals(List.of("R0007.journal:2: by its records this is roll R0001; give the file that name back"), check());
     }
 
     @Test

@@ -44,7 +44,7 @@ class EventsGoRoundTest {
 
     @Test
     void twoThousandEventsOfRollsComeBackEqualOverTwoFilesAndTwoSittings() throws IOException {
-        RandomEvents events = new RandomEvents(20260912);
+        RandomEvents events = new RandomEvents(20260913);
         RollId first = new RollId("R", 1);
         RollId second = new RollId("R", 2);
         List<Recorded> ofFirst = new ArrayList<>();

@@ -88,7 +88,7 @@ class HostileLinesTest {
             List<byte[]> ofDay = new ArrayList<>(List.of(Lines.header()));
             for (int n = 1; n <= 50; n++) {
                 OffsetDateTime at = events.at();
-                ofRoll.add(changed(Lines.of(n, n, at, RollEventJson.text(events.ofRoll())), random));
+                ofRoll.add(changed(Lines.of(n, n, at, RollEventJson.text(n == 1 ? new takeup.roll.RollEvent.Noted("a first record is no loading of another roll") : events.ofRoll())), random));
                 ofDay.add(changed(Lines.of(n, n, at, DayEventJson.text(events.ofDay())), random));
             }
             Folders.replace(archive.open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
