@@ -36,9 +36,9 @@ final class Out {
         write(answers, text);
     }
 
-    /** What went wrong. */
+    /** What went wrong, in one line: a line feed in it came with some name or word, and must not look like a second message. */
     void error(String text) {
-        text.lines().forEach(it -> write(errors, "takeup: " + lettering.of(it) + "\n"));
+        write(errors, "takeup: " + lettering.of(text) + "\n");
     }
 
     private void write(OutputStream to, String text) {

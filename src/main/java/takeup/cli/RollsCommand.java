@@ -17,6 +17,7 @@ import takeup.handoff.RollJson;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
 import takeup.journal.Folders;
+import takeup.kit.Hidden;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.order.Lab;
@@ -100,13 +101,20 @@ final class RollsCommand {
         Roll roll = Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
         String text = json ? RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
         if (file.isPresent()) {
-            write(Path.of(file.get()), text.getBytes(StandardCharsets.UTF_8));
+            write(Path.of(file.get()), (json || csv ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
         } else if (json || csv) {
             commands.out().raw(text);
         } else {
             commands.out().lines(text);
         }
         return opened.problems().isEmpty() ? 0 : 1;
+    }
+
+    /** Text that goes to a file is shown by some other program, which may obey what is in it. */
+    private static String shown(String text) {
+        StringBuilder lines = new StringBuilder();
+        text.lines().forEach(it -> lines.append(Hidden.shown(it)).append('\n'));
+        return lines.toString();
     }
 
     /** A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it is. */

@@ -16,6 +16,7 @@ import takeup.journal.Archive;
 import takeup.journal.Folders;
 import takeup.journal.Trouble;
 import takeup.journal.Writer;
+import takeup.kit.Hidden;
 import takeup.kit.Kit;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
@@ -296,13 +297,20 @@ final class ScreenCommand {
         }
     }
 
+    /** The words of an exception may hold what was typed. */
+    private static String shown(String text) {
+        StringBuilder lines = new StringBuilder();
+        text.lines().forEach(it -> lines.append(Hidden.shown(it.replace('\t', ' '))).append('\n'));
+        return lines.toString();
+    }
+
     private List<String> report(Throwable e) {
         StringWriter text = new StringWriter();
         e.printStackTrace(new PrintWriter(text));
         String where;
         try {
             Path file = folder.resolve("reports").resolve("report-" + now().toLocalDateTime().toString().replace(':', '-') + ".txt");
-            Folders.replace(file, ("takeup " + Version.number() + "\n" + text).getBytes(StandardCharsets.UTF_8));
+            Folders.replace(file, ("takeup " + Version.number() + "\n" + shown(text.toString())).getBytes(StandardCharsets.UTF_8));
             where = "The report is " + file + ".";
         } catch (IOException | RuntimeException second) {
             where = "No report could be written.";

@@ -1,10 +1,12 @@
 package takeup.handoff;
 
+import takeup.kit.Hidden;
+
 /**
  * Text as one cell of a CSV file: {@code "bow seat, standing"}.
  *
- * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @}, a tab or a carriage return; a single
- * quote in front keeps it text. Numbers do not come here, so a minus in front of one stays.
+ * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @} or a tab; a single quote in front keeps
+ * it text. A carriage return, which begins one too, and whatever else is {@link Hidden} becomes an escape that can be seen. Numbers do not come here, so a minus in front of one stays.
  */
 final class CsvCell {
     /** The signs that begin a formula, and their full-width twins. */
@@ -19,7 +21,7 @@ final class CsvCell {
         boolean quoted = false;
         for (int at = 0; at < safe.length() && !quoted; at++) {
             char c = safe.charAt(at);
-            quoted = ",;\"\n\r\t".indexOf(c) >= 0 || c == ' ' && (at == 0 || at == safe.length() - 1);
+            quoted = ",;\"\n\t".indexOf(c) >= 0 || c == ' ' && (at == 0 || at == safe.length() - 1);
         }
         return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
@@ -42,7 +44,7 @@ final class CsvCell {
     }
 
     private static boolean isFormula(String text) {
-        if (!text.isEmpty() && (text.charAt(0) == '\t' || text.charAt(0) == '\r')) {
+        if (!text.isEmpty() && text.charAt(0) == '\t') {
             return true;
         }
         int at = 0;
@@ -53,23 +55,20 @@ final class CsvCell {
     }
 
     private static boolean isBlank(char c) {
-        return c == '\t' || Character.isSpaceChar(c) || c == '\ufeff' || c == '\u200b';
+        return c == '\t' || Character.isSpaceChar(c);
     }
 
     private static boolean isBreak(char c) {
-        return c == '\n' || c == '\r';
+        return c == '\n';
     }
 
-    /** Control characters but for tab and line breaks, which a quoted cell may hold, as escapes that can be seen. */
+    /** What a terminal might obey as escapes that can be seen; a tab and a line feed, which a quoted cell may hold, stay. */
     private static String shown(String value) {
-        StringBuilder seen = new StringBuilder(value.length());
-        for (int at = 0; at < value.length(); at++) {
-            char c = value.charAt(at);
-            if (Character.isISOControl(c) && c != '\t' && !isBreak(c)) {
-                seen.append("\\u{").append(Integer.toHexString(c)).append('}');
-            } else {
-                seen.append(c);
-            }
+        String text = value.replace("\r\n", "\n");
+        StringBuilder seen = new StringBuilder(text.length());
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            String one = Character.toString(text.codePointAt(at));
+            seen.append(one.equals("\t") || one.equals("\n") ? one : Hidden.shown(one));
         }
         return seen.toString();
     }

@@ -156,31 +156,28 @@ public final class JsonText {
         return plain(text.toString());
     }
 
-    /** Control characters that JSON allows as they are, and a terminal might obey, as escapes: they stand in strings alone. */
+    /**
+     * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in strings
+     * alone, but for the line feeds between the fields.
+     */
     private static String plain(String json) {
-        int at = 0;
-        while (at < json.length() && !isControl(json.charAt(at))) {
-            at++;
-        }
-        if (at == json.length()) {
-            return json;
-        }
-        StringBuilder out = new StringBuilder(json.length() + 32);
-        for (int i = 0; i < json.length(); i++) {
-            char c = json.charAt(i);
-            if (isControl(c)) {
-                String hex = Integer.toHexString(c);
-                out.append("\\u").append("0000".substring(hex.length())).append(hex);
-            } else {
-                out.append(c);
+        StringBuilder out = null;
+        for (int at = 0; at < json.length(); at += Character.charCount(json.codePointAt(at))) {
+            int point = json.codePointAt(at);
+            boolean hidden = point != '\n' && Hidden.is(point);
+            if (hidden && out == null) {
+                out = new StringBuilder(json.length() + 32).append(json, 0, at);
+            }
+            if (hidden) {
+                for (char c : Character.toChars(point)) {
+                    String hex = Integer.toHexString(c);
+                    out.append("\\u").append("0000".substring(hex.length())).append(hex);
+                }
+            } else if (out != null) {
+                out.appendCodePoint(point);
             }
         }
-        return out.toString();
-    }
-
-    /** DEL, the C1 controls, line separators, and what turns the direction of text round. */
-    private static boolean isControl(char c) {
-        return c >= 0x7f && c <= 0x9f || c == 0x61c || c >= 0x200b && c <= 0x200f || c >= 0x2028 && c <= 0x202e || c >= 0x2060 && c <= 0x2069 || c == 0xfeff;
+        return out == null ? json : out.toString();
     }
 
     private static void write(Json json, JsonGenerator generator) throws IOException {

@@ -25,9 +25,9 @@ class OutTest {
     }
 
     @Test
-    void anErrorSaysWhoseItIsOnEachLine() {
-        out("C.UTF-8").error("no film\nload one");
-        assertEquals("takeup: no film\ntakeup: load one\n", text(errors));
+    void anErrorSaysWhoseItIsAndAFileNameCannotForgeASecondOne() {
+        out("C.UTF-8").error("cameras/a\ntakeup: all is well.json:1: this name cannot be typed");
+        assertEquals("takeup: cameras/a\\u{a}takeup: all is well.json:1: this name cannot be typed\n", text(errors));
         assertEquals("", text(answers));
     }
 

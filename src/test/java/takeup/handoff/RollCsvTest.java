@@ -68,10 +68,11 @@ class RollCsvTest {
           =1|'  =1
         \\t=1|"'\\t=1"
         \\tbow|"'\\tbow"
-        \\rbow|"'\\rbow"
+        \\rbow|\\u{d}bow
+        bow\\r=1|bow\\u{d}=1
         \\n=1|"'\\n'=1"
         bow\\n=1|"bow\\n'=1"
-        bow\\r\\n @1|"bow\\r\\n' @1"
+        bow\\r\\n @1|"bow\\n' @1"
         f/8 =1|f/8 =1
         1/250|1/250
         a "b", c|"a ""b"", c"

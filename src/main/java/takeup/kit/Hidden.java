@@ -1,0 +1,53 @@
+package takeup.kit;
+
+/**
+ * Which characters steer a terminal or hide from the eye, such as ESC or U+202E: control characters, halves of characters,
+ * marks that turn the writing direction or have no width, line and paragraph separators, and whatever Unicode calls a
+ * format character, private use or unassigned (The Unicode Standard, section 4.5, General Category Cc, Cf, Cs, Co, Cn, Zl,
+ * Zp). Each way out shows them in its own form of an escape.
+ */
+public final class Hidden {
+    private Hidden() {
+    }
+
+    /** Whether a code point is one of them. */
+    public static boolean is(int point) {
+        if (point < 0x7f) {
+            return point < ' ';
+        }
+        return switch (Character.getType(point)) {
+            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED,
+                 Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+            // Letters by name, blanks to the eye: the Hangul fillers.
+            default -> point == 0x115f || point == 0x1160 || point == 0x3164 || point == 0xffa0;
+        };
+    }
+
+    /** Where the first of them stands in a text; the text's length if there is none. */
+    public static int first(String text) {
+        int at = 0;
+        while (at < text.length() && !is(text.codePointAt(at))) {
+            at += Character.charCount(text.codePointAt(at));
+        }
+        return at;
+    }
+
+    /** The text with each of them as a visible escape such as {@code \}{@code u{1b}}, and all else as it is. */
+    public static String shown(String text) {
+        int at = first(text);
+        if (at == text.length()) {
+            return text;
+        }
+        StringBuilder seen = new StringBuilder(text.length() + 16).append(text, 0, at);
+        while (at < text.length()) {
+            int point = text.codePointAt(at);
+            if (is(point)) {
+                seen.append("\\u{").append(Integer.toHexString(point)).append('}');
+            } else {
+                seen.appendCodePoint(point);
+            }
+            at += Character.charCount(point);
+        }
+        return seen.toString();
+    }
+}
