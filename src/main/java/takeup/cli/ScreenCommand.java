@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import takeup.journal.Archive;
@@ -38,6 +39,8 @@ final class ScreenCommand {
     private static final long TICK = 1000;
     /** What is typed is kept for the next start after so many milliseconds. */
     private static final long DRAFT = 500;
+    /** So many milliseconds the end that the system asks for is put off. */
+    private static final long LAST_WORDS = 1000;
 
     private final Path folder;
     private final Path profiles;
@@ -46,6 +49,7 @@ final class ScreenCommand {
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
     private final Ticks ticks = new Ticks();
+    private final CountDownLatch left = new CountDownLatch(1);
     private Optional<Disk> disk = Optional.empty();
 
     ScreenCommand(Path folder, Path profiles, Settings settings, Out out) {
@@ -92,6 +96,7 @@ final class ScreenCommand {
         Thread keeper = new Thread(this::keep, "disk");
         keeper.setDaemon(true);
         keeper.start();
+        Runtime.getRuntime().addShutdownHook(new Thread(this::toldToEnd, "told to end"));
         try {
             List<String> farewell = loop(terminal, shoot);
             terminal.close();
@@ -102,7 +107,18 @@ final class ScreenCommand {
             report(e).forEach(terminal::farewell);
             return 1;
         } finally {
+            left.countDown();
             finish(keeper);
+        }
+    }
+
+    /** The system ends the program: what was pressed is still written, and what was saved is said, if that is soon. */
+    private void toldToEnd() {
+        messages.add(new Message.Ended("told to end"));
+        try {
+            left.await(LAST_WORDS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

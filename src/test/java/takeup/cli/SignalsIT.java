@@ -1,0 +1,145 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.Outside;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+
+/** However the screen ends, the shell has its terminal back as it was, and reads in one line what was saved. */
+class SignalsIT {
+    private static final Path HOME = Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
+
+    @TempDir
+    static Path scratch;
+
+    private static final Map<String, CompletableFuture<Installed.Ended>> RUNS = new HashMap<>();
+
+    /** All at once: they wait more than they work. */
+    @BeforeAll
+    static void needsATerminal() throws IOException {
+        Outside.needs("python3");
+        withoutAClass(scratch.resolve("broken"));
+        ExecutorService few = Executors.newFixedThreadPool(4);
+        for (String action : List.of("quit", "ctrl-c", "TERM", "HUP", "INT", "gone", "error", "STOP", "TSTP", "keys")) {
+            Path home = action.equals("error") ? scratch.resolve("broken") : HOME;
+            RUNS.put(action, CompletableFuture.supplyAsync(() -> Installed.run(Installed.process(scratch, Map.of(), List.of("python3",
+                    Path.of("src/test/outside/terminal.py").toAbsolutePath().toString(), action, action, home.resolve("bin").resolve("takeup").toString(),
+                    "--data", scratch.resolve(action).toString())), ""), few));
+        }
+        few.shutdown();
+    }
+
+    /** A copy of the program without one of its classes, which is missed when the list of frames is asked for: a mistake of our own. */
+    private static void withoutAClass(Path broken) throws IOException {
+        try (Stream<Path> all = Files.walk(HOME)) {
+            for (Path path : all.filter(it -> !it.toString().endsWith(".jsa")).toList()) {
+                Files.copy(path, broken.resolve(HOME.relativize(path).toString()));
+            }
+        }
+        try (FileSystem jar = FileSystems.newFileSystem(URI.create("jar:" + broken.resolve("takeup.jar").toUri()), Map.of())) {
+            Files.delete(jar.getPath("takeup/screen/ListViews.class"));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}: status {1}")
+    @CsvSource({"quit,0", "ctrl-c,0", "TERM,143", "HUP,129", "INT,130"})
+    void theTerminalIsGivenBackAndWhatWasSavedIsSaid(String action, int status) throws JsonText.NotJson {
+        Json.Obj ended = ended(action);
+        assertEquals(status, number(ended, "status"), ended.toString());
+        givenBack(ended);
+        String after = afterTheScreen(ended);
+        assertTrue(after.contains("takeup: saved in " + scratch.resolve(action)) && after.contains("R0001 in 35: 1 logged"), after);
+        assertEquals(1, after.strip().lines().count(), after);
+        assertEquals(1, number(ended, "frames"));
+    }
+
+    @Test
+    void aTerminalThatIsGoneEndsTheProgramAndLosesNothing() throws JsonText.NotJson {
+        Json.Obj ended = ended("gone");
+        assertEquals(1, number(ended, "frames"));
+        Installed.Ended check = Installed.run(scratch, "", List.of("check", "gone"));
+        assertEquals(0, check.status(), check.all());
+        assertEquals(0, Installed.run(scratch, "8 125\n", List.of("line", "--data", "gone")).status(), "nobody holds the folder any more");
+    }
+
+    @Test
+    void anErrorOfOurOwnGivesTheTerminalBackAndNamesAReport() throws IOException, JsonText.NotJson {
+        Json.Obj ended = ended("error");
+        assertEquals(1, number(ended, "status"), ended.toString());
+        givenBack(ended);
+        String after = afterTheScreen(ended);
+        assertTrue(after.contains("takeup made a mistake and had to stop.") && after.contains("The report is ") && !after.contains("\tat "), after);
+        try (Stream<Path> reports = Files.list(scratch.resolve("error/reports"))) {
+            assertTrue(Files.readString(reports.findFirst().orElseThrow()).contains("takeup/screen/ListViews"));
+        }
+        assertEquals(1, number(ended, "frames"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"STOP", "TSTP"})
+    void afterAStopItPaintsAndTakesKeysAgain(String signal) throws JsonText.NotJson {
+        Json.Obj ended = ended(signal);
+        assertEquals(0, number(ended, "status"), ended.toString());
+        assertEquals(2, number(ended, "frames"));
+        givenBack(ended);
+    }
+
+    @Test
+    void theKeysOfTheTerminalAreHarmlessAndCtrlZIsUndo() throws JsonText.NotJson {
+        Json.Obj ended = ended("keys");
+        assertEquals(0, number(ended, "status"), ended.toString());
+        assertEquals(3, number(ended, "frames"));
+        assertEquals(1, number(ended, "undos"));
+        assertEquals("false", word(ended, "dump"), "no list of threads is written over the screen");
+        givenBack(ended);
+    }
+
+    private static Json.Obj ended(String action) throws JsonText.NotJson {
+        Installed.Ended ended = RUNS.get(action).join();
+        assertEquals(0, ended.status(), ended.toString());
+        return (Json.Obj) JsonText.read(ended.out());
+    }
+
+    private static void givenBack(Json.Obj ended) {
+        assertEquals("true", word(ended, "modes"), "the modes of the terminal are as they were before");
+        String after = word(ended, "after");
+        assertTrue(after.lastIndexOf("\u001b[?1049l") > after.lastIndexOf("\u001b[?1049h"), "the main screen");
+        assertTrue(after.lastIndexOf("\u001b[?25h") > after.lastIndexOf("\u001b[?25l"), "the cursor");
+        assertTrue(after.lastIndexOf("\u001b[?2004l") > after.lastIndexOf("\u001b[?2004h"), "plain pastes");
+    }
+
+    private static String afterTheScreen(Json.Obj ended) {
+        String after = word(ended, "after");
+        return after.substring(after.lastIndexOf("\u001b[?1049l") + "\u001b[?1049l".length());
+    }
+
+    private static int number(Json.Obj ended, String field) {
+        return (int) ((Json.Num) ended.field(field).orElseThrow()).value();
+    }
+
+    private static String word(Json.Obj ended, String field) {
+        Json json = ended.field(field).orElseThrow();
+        return json instanceof Json.Text text ? text.value() : String.valueOf(((Json.Bool) json).value());
+    }
+}
