@@ -306,7 +306,7 @@ public final class Playing {
         return Situation.of(KIT, written, shoot.kept().dayOf(), shoot.kept().known());
     }
 
-    boolean isOver() {
+    public boolean isOver() {
         return !farewell.isEmpty();
     }
 
