@@ -188,7 +188,7 @@ final class HostileFiles {
             all.add(new Hostile("a camera with a name that cannot be typed", "profiles/cameras/" + key + ".json", "cameras/", it -> Files.writeString(it, CAMERA), 1));
         }
         all.add(new Hostile("a twin in capitals", "profiles/stocks/CN400.json", "stocks/CN400.json:1: ", it -> Files.writeString(it, STOCK), 1));
-        for (String id : List.of("r0009", "R9", "R0009 (copy)", "..", "CON", "R0009\n", "R0009\u202e", "\u001b[2J", "R" + "9".repeat(60))) {
+        for (String id : List.of("r0009", "R9", "R0009 (copy)", "R0009..", "CON", "R0009\n", "R0009\u202e", "\u001b[2J", "R" + "9".repeat(60))) {
             all.add(new Hostile("a roll with a name that is none", "rolls/open/" + id + ".journal", "rolls/open/", it -> Files.writeString(it, text(roll)), 1));
         }
         all.add(new Hostile("a day that is none", "days/2026-02-30.journal", "days/2026-02-30.journal: ", it -> Files.writeString(it, text(day)), 1));
