@@ -99,7 +99,7 @@ def went_on(how):
     frame(2)
 
 
-until("the screen", lambda: b"\x1b[?1049h" in written and b"Pick a camera" in written)
+until("the screen", lambda: b"\x1b[?1049h" in written and b"645 reflex" in written)
 press(b"cam 35\r")
 press(b"load bw400\r")
 frame(1)
