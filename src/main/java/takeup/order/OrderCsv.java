@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * An order as a table, one row a roll: CSV after RFC 4180 (Common Format and MIME Type for Comma-Separated Values Files).
- * What a spreadsheet would run as a formula gets a single quote in front; the JSON is the faithful form.
+ * What a spreadsheet would run as a formula, blanks in front of it passed over, gets a single quote in front; the JSON is the faithful form.
  */
 public final class OrderCsv {
     private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
@@ -33,7 +33,11 @@ public final class OrderCsv {
     /** One line of text, guarded, and quoted where it must be. */
     static String cell(String value) {
         String text = Speech.of(value);
-        String safe = !text.isEmpty() && FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        int at = 0;
+        while (at < text.length() && Character.isSpaceChar(text.charAt(at))) {
+            at++;
+        }
+        String safe = at < text.length() && FORMULA.indexOf(text.charAt(at)) >= 0 ? "'" + text : text;
         boolean isQuoted = safe.chars().anyMatch(it -> ",;\"".indexOf(it) >= 0) || !safe.equals(safe.strip());
         return isQuoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }

@@ -111,6 +111,7 @@ class OrderFilesTest {
     void aSpreadsheetRunsNothing() {
         assertEquals("'=1 plus 1", OrderCsv.cell("=1+1"));
         assertEquals("'@SUM(1)", OrderCsv.cell("  @SUM(1)"));
+        assertEquals("'\u00a0=SUM(1)", OrderCsv.cell("\u00a0=SUM(1)"));
         assertEquals("'\uff1d1", OrderCsv.cell("\uff1d1"));
         assertEquals("'-12", OrderCsv.cell("\t-12"));
         assertEquals("\"a, \"\"b\"\"\"", OrderCsv.cell("a, \"b\""));
