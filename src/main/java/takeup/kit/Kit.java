@@ -1,6 +1,7 @@
 package takeup.kit;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,8 @@ public final class Kit {
     private final Shelf shelf;
     private final OptionalInt fewLeft;
     private final Map<String, ProfileReader.Read<?>> read = new HashMap<>();
+    /** Lists of files are asked for at each key that is pressed; a file that is met for the first time may be a new one. */
+    private final Map<Sort, List<String>> listed = new EnumMap<>(Sort.class);
 
     /** The three sorts of profile, named as their folders are. */
     public enum Sort { CAMERAS, STOCKS, METERS }
@@ -77,7 +80,7 @@ public final class Kit {
 
     /** The keys of that sort. */
     public List<String> keys(Sort sort) {
-        return shelf.keys(sort);
+        return listed.computeIfAbsent(sort, shelf::keys);
     }
 
     /** What is wrong with, or to be said of, the file of that key; empty if nothing is, or there is no such file. */
@@ -102,6 +105,7 @@ public final class Kit {
             case STOCKS -> "stock";
             case METERS -> "meter";
         };
+        listed.remove(sort);
         List<String> known = keys(sort);
         return Nearest.to(key, known).map(it -> key + " is no " + one + " known here; did you mean " + it + "?")
                 .orElseGet(() -> key + " is no " + one + " known here; known: " + listed(known));
@@ -147,6 +151,7 @@ public final class Kit {
                         case METERS -> ProfileReader.meter(key, file.name(), file.text());
                     };
             read.put(name, known);
+            listed.computeIfPresent(sort, (it, keys) -> keys.contains(key) ? keys : null);
         }
         return Optional.of(known);
     }

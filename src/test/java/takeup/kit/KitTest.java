@@ -41,6 +41,31 @@ class KitTest {
     }
 
     @Test
+    void theFoldersAreLookedThroughOnceUntilAFileIsMetThatWasNotThere() {
+        List<String> lying = new ArrayList<>(List.of("cn400"));
+        List<Kit.Sort> lookedThrough = new ArrayList<>();
+        Kit growing = new Kit(new Kit.Shelf() {
+            @Override public List<String> keys(Kit.Sort sort) {
+                lookedThrough.add(sort);
+                return List.copyOf(lying);
+            }
+
+            @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+                return lying.contains(key) ? Optional.of(new Kit.File("stocks/" + key + ".json", Shipped.text("stocks", key), Optional.empty())) : Optional.empty();
+            }
+        });
+        assertEquals(growing.keys(Kit.Sort.STOCKS), growing.keys(Kit.Sort.STOCKS));
+        growing.stock("cn400");
+        growing.keys(Kit.Sort.STOCKS);
+        assertEquals(List.of(Kit.Sort.STOCKS), lookedThrough);
+        lying.add("bw400");
+        assertTrue(growing.stock("bw400").isPresent());
+        assertEquals(List.of("cn400", "bw400"), growing.keys(Kit.Sort.STOCKS));
+        lying.add("cr100");
+        assertTrue(growing.whyNot(Kit.Sort.STOCKS, "cr10").endsWith("did you mean cr100?"));
+    }
+
+    @Test
     void aWrongFileTakesOutItselfAlone() {
         assertEquals(Optional.empty(), kit.stock("torn"));
         assertTrue(kit.stock("cn400").isPresent());
