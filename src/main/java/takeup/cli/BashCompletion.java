@@ -3,26 +3,14 @@ package takeup.cli;
 /** The completion for bash, 3.2 or newer: tables made from the commands, and a function that reads them. */
 record BashCompletion(CommandTree tree) {
     String script() {
-        ShellTables tables = new ShellTables(tree);
         StringBuilder lists = new StringBuilder();
         for (CommandTree command : tree.all()) {
             lists.append("        ").append(ShellTables.pattern(command.path())).append(") options=").append(ShellTables.quoted(ShellTables.names(command)))
                     .append(" below=").append(ShellTables.quoted(ShellTables.below(command))).append(" ;;\n");
         }
-        return """
+        return new ShellTables(tree).fill("""
                 # Completion of takeup %VERSION% for bash, printed by: takeup completion bash
-                _takeup_after() {
-                    kind=
-                    case "$1:$2" in
-                %AFTER%    esac
-                }
-
-                _takeup_in_place() {
-                    kind=
-                    case "$1:$2" in
-                %PLACE%    esac
-                }
-
+                %FUNCTIONS%
                 _takeup() {
                     local words=() word cur prev command='' place=0 value='' data='' kind='' options='' below='' i last IFS=$' \\t\\n'
                     COMPREPLY=()
@@ -78,7 +66,6 @@ record BashCompletion(CommandTree tree) {
                     esac
                 }
                 complete -F _takeup takeup
-                """.replace("%VERSION%", Version.number()).replace("%AFTER%", tables.afterOption("        ")).replace("%PLACE%", tables.inPlace("        "))
-                .replace("%PATHS%", tables.paths()).replace("%LISTS%", lists);
+                """, lists);
     }
 }

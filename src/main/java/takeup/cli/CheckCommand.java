@@ -67,7 +67,7 @@ final class CheckCommand {
             problems.add(folder + ": " + Trouble.words(e));
         }
         problems.addAll(Settings.of(folder).problems());
-        problems.addAll(new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles())).allProblems());
+        problems.addAll(new Kit(ProfileShelf.of(folder)).allProblems());
         problems.addAll(LabShelf.of(folder).problems());
         problems.addAll(new OrderFolder(folder, false).allOrders().problems());
         return rolls.size() + (rolls.size() == 1 ? " roll, " : " rolls, ") + frames + (frames == 1 ? " frame, " : " frames, ") + days + (days == 1 ? " day" : " days");

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import takeup.journal.Archive;
 import takeup.journal.Trouble;
@@ -30,6 +31,7 @@ import takeup.shoot.Situation;
             Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
+    private Optional<Settings> settings = Optional.empty();
     @Spec CommandSpec spec;
     @Option(names = "--data", paramLabel = "DIR", scope = CommandLine.ScopeType.INHERIT, description = "The data folder.")
     String data;
@@ -50,7 +52,7 @@ final class Commands implements Callable<Integer> {
 
     static int run(String[] arguments, Out out) {
         Commands commands = new Commands(out);
-        CommandLine line = new CommandLine(commands, new Factory(commands));
+        CommandLine line = new CommandLine(commands);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
         line.getCommandSpec().version("takeup " + Version.number());
         line.getSubcommands().values().forEach(it -> {
@@ -110,19 +112,6 @@ final class Commands implements Callable<Integer> {
         }
     }
 
-    /** Makes the commands with what they share. */
-    private record Factory(Commands commands) implements CommandLine.IFactory {
-        @Override public <K> K create(Class<K> type) throws Exception {
-            Object made = type == Line.class ? new Line(commands) : type == MeterIt.class ? new MeterIt(commands) : type == Rolls.class ? new Rolls(commands)
-                    : type == OneRoll.class ? new OneRoll(commands) : type == Check.class ? new Check(commands) : type == Keys.class ? new Keys(commands)
-                    : type == Paths.class ? new Paths(commands) : type == Schema.class ? new Schema(commands) : type == Demo.class ? new Demo(commands)
-                    : type == OneStock.class ? new OneStock(commands) : type == OneCamera.class ? new OneCamera(commands)
-                    : type == OrderCommands.class ? new OrderCommands(commands) : type == Themes.class ? new Themes(commands)
-                    : type == CompletionCommand.class ? new CompletionCommand(commands) : type == ManCommand.class ? new ManCommand(commands) : null;
-            return made == null ? CommandLine.defaultFactory().create(type) : type.cast(made);
-        }
-    }
-
     Out out() {
         return out;
     }
@@ -143,8 +132,16 @@ final class Commands implements Callable<Integer> {
         return new Archive(folder());
     }
 
+    /** The photographer's settings, read once. */
+    Settings settings() {
+        if (settings.isEmpty()) {
+            settings = Optional.of(Settings.of(folder()));
+        }
+        return settings.get();
+    }
+
     Kit kit() {
-        return new Kit(new ProfileShelf(folder().resolve("profiles"), Folder.profiles()), Settings.of(folder()).framesLeft());
+        return new Kit(ProfileShelf.of(folder()), settings().framesLeft());
     }
 
     Opening opening() throws IOException {
@@ -153,7 +150,7 @@ final class Commands implements Callable<Integer> {
 
     Opening opening(Optional<Disk> disk) throws IOException {
         Opening opening = Opening.of(archive(), kit()).mended(disk);
-        Settings.of(folder()).problems().forEach(out::error);
+        settings().problems().forEach(out::error);
         opening.problems().forEach(out::error);
         return opening;
     }
@@ -162,30 +159,25 @@ final class Commands implements Callable<Integer> {
         if (warm) {
             throw new Unfit(2, "--warm stands alone: takeup --warm");
         }
-        Settings settings = Settings.of(folder());
-        return new ScreenCommand(folder(), Folder.profiles(), settings, out).run(Environment.of(System.getenv(), ascii || settings.ascii()), look(settings));
+        return new ScreenCommand(folder(), settings(), out).run(Environment.of(System.getenv(), ascii || settings().ascii()), look());
     }
 
     /** The theme to start in: the one that was asked for, else that of the settings. */
-    String look(Settings settings) {
+    String look() {
         if (theme != null && takeup.screen.Theme.named(theme).isEmpty()) {
             throw new Unfit(2, theme + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names())
                     + Nearest.question(theme, takeup.screen.Theme.names()));
         }
-        return theme == null ? Main.theme(settings) : theme;
+        return theme == null ? Main.theme(settings()) : theme;
     }
 
     @Command(name = "line", description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged is safe on disk.")
     static final class Line implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Option(names = "--json", description = "Answers are JSON objects.")
         boolean json;
         @Option(names = "--clock", paramLabel = "TIME", description = "A clock that stands still until a line \"clock +10min\" moves it, such as 2026-09-12T15:00+02:00.")
         String clock;
-
-        Line(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() throws IOException {
             Clock time;
@@ -214,7 +206,7 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "meter", description = "Turns a light reading into settings, as m does on the prompt.")
     static final class MeterIt implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "READING", arity = "1..*", description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
         List<String> reading;
         @Option(names = "--camera", paramLabel = "K", description = "The camera's key.")
@@ -246,10 +238,6 @@ final class Commands implements Callable<Integer> {
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        MeterIt(Commands commands) {
-            this.commands = commands;
-        }
-
         @Override public Integer call() throws IOException {
             return new MeterCommand(this, commands).run();
         }
@@ -258,17 +246,13 @@ final class Commands implements Callable<Integer> {
     @Command(name = "stock", description = {"Prints what is known about a film, its long exposures as a table and as a curve.",
         "stock new KEY writes a file to start one of your own from."})
     static final class OneStock implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "KEY", arity = "1..2", description = "The stock's key, such as bw400; or new and a key.")
         List<String> words;
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
         String like;
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-
-        OneStock(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() throws IOException {
             return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.STOCKS, words.get(1), Optional.ofNullable(like))
@@ -278,17 +262,13 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "camera", description = {"Prints what is known about a camera.", "camera new KEY writes a file to start one of your own from."})
     static final class OneCamera implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "KEY", arity = "1..2", description = "The camera's key, such as 645; or new and a key.")
         List<String> words;
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
         String like;
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-
-        OneCamera(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() throws IOException {
             return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.CAMERAS, words.get(1), Optional.ofNullable(like))
@@ -309,13 +289,9 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "rolls", description = "Lists all rolls in the order of loading.")
     static final class Rolls implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-
-        Rolls(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() throws IOException {
             return new RollsCommand(commands).list(json);
@@ -324,7 +300,7 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "roll", description = "Prints a roll, finished or open.")
     static final class OneRoll implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "ROLL", description = "Its number: R0007, r7, or 7.")
         String roll;
         @Option(names = "--json", description = "As JSON (takeup schema roll).")
@@ -336,10 +312,6 @@ final class Commands implements Callable<Integer> {
         @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
         String file;
 
-        OneRoll(Commands commands) {
-            this.commands = commands;
-        }
-
         @Override public Integer call() throws IOException {
             if ((json ? 1 : 0) + (csv ? 1 : 0) + (text ? 1 : 0) > 1) {
                 throw new Unfit(2, "--json, --csv or --text, one of them");
@@ -350,13 +322,9 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "check", description = "Reads everything in data folders and says what is wrong; changes nothing.")
     static final class Check implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "DIR", arity = "0..*", description = "Data folders; else the usual one.")
         List<String> folders;
-
-        Check(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() throws IOException {
             return new CheckCommand(commands).run(folders == null ? List.of(commands.folder()) : folders.stream().map(Path::of).toList());
@@ -365,13 +333,9 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "keys", description = "Lists the keys and the words of the prompt.")
     static final class Keys implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-
-        Keys(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() {
             return new KeysCommand(commands.out()).run(json);
@@ -380,11 +344,7 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "paths", description = "Says where things are.")
     static final class Paths implements Callable<Integer> {
-        private final Commands commands;
-
-        Paths(Commands commands) {
-            this.commands = commands;
-        }
+        @ParentCommand Commands commands;
 
         @Override public Integer call() {
             Path folder = commands.folder();
@@ -403,13 +363,9 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
     static final class Schema implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Parameters(paramLabel = "NAME", description = "Which document: roll, order.")
         String name;
-
-        Schema(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() {
             String schema = takeup.handoff.Schemas.named(name).orElseThrow(() -> new Unfit(2, name + " is no document known here ("
@@ -421,13 +377,9 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "themes", description = "Shows the looks of the screen, some lines in each.")
     static final class Themes implements Callable<Integer> {
-        private final Commands commands;
+        @ParentCommand Commands commands;
         @Option(names = "--json", description = "The answer is a JSON object, with colours and contrast.")
         boolean json;
-
-        Themes(Commands commands) {
-            this.commands = commands;
-        }
 
         @Override public Integer call() {
             return new ThemesCommand(commands.out()).run(json);
@@ -436,11 +388,7 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "demo", description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
     static final class Demo implements Callable<Integer> {
-        private final Commands commands;
-
-        Demo(Commands commands) {
-            this.commands = commands;
-        }
+        @ParentCommand Commands commands;
 
         @Override public Integer call() throws IOException {
             return new DemoCommand(commands).run();

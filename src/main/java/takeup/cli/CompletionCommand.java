@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import takeup.kit.Nearest;
 
 /** {@code takeup completion bash}: what a shell needs to complete takeup's commands, options, keys and roll numbers. */
@@ -15,15 +16,11 @@ import takeup.kit.Nearest;
 final class CompletionCommand implements Callable<Integer> {
     static final List<String> SHELLS = List.of("bash", "zsh", "fish");
 
-    private final Commands commands;
+    @ParentCommand Commands commands;
     @Parameters(paramLabel = "SHELL", arity = "0..1", description = "bash, zsh, or fish.")
     String shell;
     @Option(names = "--words", paramLabel = "KIND", description = "Prints words of a kind that change with your data, a line each; the shell asks for them: cameras, stocks, meters, labs, rolls, orders.")
     String words;
-
-    CompletionCommand(Commands commands) {
-        this.commands = commands;
-    }
 
     @Override public Integer call() throws IOException {
         if ((shell == null) == (words == null)) {

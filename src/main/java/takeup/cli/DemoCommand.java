@@ -20,9 +20,9 @@ final class DemoCommand {
 
     int run() throws IOException {
         Path folder = Path.of(System.getProperty("java.io.tmpdir", "."), "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
-        Settings settings = Settings.of(commands.folder());
-        int status = new ScreenCommand(folder, Folder.profiles(), settings, commands.out()).run(
-                Environment.of(System.getenv(), commands.ascii || settings.ascii()), commands.look(settings),
+        Settings settings = commands.settings();
+        int status = new ScreenCommand(folder, settings, commands.out()).run(
+                Environment.of(System.getenv(), commands.ascii || settings.ascii()), commands.look(),
                 () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
         if (status == 0) {
             commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
@@ -33,7 +33,7 @@ final class DemoCommand {
     /** Types the demo's day into a folder, beginning at that time. */
     static void shoot(Path folder, OffsetDateTime from, Out out) throws IOException {
         Archive archive = new Archive(folder);
-        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles()));
+        Kit kit = new Kit(ProfileShelf.of(folder));
         Out silent = new Out(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), java.util.Map.of());
         try (Disk disk = Disk.take(archive); InputStream day = DemoCommand.class.getResourceAsStream("/takeup/demo.txt")) {
             if (day == null) {

@@ -38,7 +38,7 @@ public final class Main {
         if (at == arguments.length) {
             Path folder = Folder.data(data);
             Settings settings = Settings.of(folder);
-            return new ScreenCommand(folder, Folder.profiles(), settings, out).run(Environment.of(System.getenv(), settings.ascii()), theme(settings));
+            return new ScreenCommand(folder, settings, out).run(Environment.of(System.getenv(), settings.ascii()), theme(settings));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);

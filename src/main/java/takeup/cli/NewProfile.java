@@ -71,7 +71,7 @@ final class NewProfile {
     }
 
     private String copy(Kit.Sort sort, String like) {
-        ProfileShelf shelf = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles());
+        ProfileShelf shelf = ProfileShelf.of(commands.folder());
         return shelf.file(sort, like.toLowerCase(Locale.ROOT)).filter(it -> it.problem().isEmpty()).map(Kit.File::text)
                 .orElseThrow(() -> new Commands.Unfit(2, commands.kit().whyNot(sort, like)));
     }

@@ -4,14 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** A question to whoever sits at the terminal; nobody is asked where there is none. */
+/** Whether somebody sits at a terminal, and a question to them; nobody is asked where there is none. */
 final class OnTerminal {
     private OnTerminal() {
     }
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
     static boolean saysYes(Out out, String question) {
-        if (!isThere()) {
+        if (!is("[ -t 0 ] && [ -t 1 ]")) {
             return false;
         }
         out.line(question);
@@ -22,10 +22,15 @@ final class OnTerminal {
         }
     }
 
+    /** Whether a person sees the answer. */
+    static boolean isSeen() {
+        return is("[ -t 1 ]");
+    }
+
     // Java's own console is there on newer versions also where no terminal is, so the shell is asked (POSIX.1-2017, test -t).
-    private static boolean isThere() {
+    private static boolean is(String test) {
         try {
-            return new ProcessBuilder("/bin/sh", "-c", "[ -t 0 ] && [ -t 1 ]").inheritIO().start().waitFor() == 0;
+            return new ProcessBuilder("/bin/sh", "-c", test).inheritIO().start().waitFor() == 0;
         } catch (IOException e) {
             return false;
         } catch (InterruptedException e) {

@@ -19,16 +19,12 @@ import takeup.order.Wish;
         subcommands = {OrderCommands.New.class, OrderCommands.AllOrders.class, OrderCommands.Show.class, OrderCommands.Parted.class, OrderCommands.Mark.class,
             OrderCommands.Number.class, OrderCommands.Withdraw.class, OrderCommands.Labs.class})
 final class OrderCommands implements Callable<Integer> {
-    private final Commands commands;
+    @ParentCommand Commands commands;
     @Option(names = "--from", paramLabel = "DIR", scope = CommandLine.ScopeType.INHERIT,
             description = "A folder with roll JSON files instead of the data folder; its orders lie in orders in it.")
     String from;
     @Option(names = "--clock", paramLabel = "TIME", scope = CommandLine.ScopeType.INHERIT, description = "A time instead of now, such as 2026-09-14T09:30+02:00.")
     String clock;
-
-    OrderCommands(Commands commands) {
-        this.commands = commands;
-    }
 
     private OrderDesk desk() {
         return OrderDesk.of(commands, from, clock);

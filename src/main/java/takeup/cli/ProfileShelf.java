@@ -28,6 +28,11 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
     private static final long LARGEST = 1 << 20;
     private static final String ENDING = ".json";
 
+    /** The shelf of a data folder: its own profiles, and those that came with the program. */
+    static ProfileShelf of(Path dataFolder) {
+        return new ProfileShelf(dataFolder.resolve("profiles"), Folder.profiles());
+    }
+
     private static String folder(Kit.Sort sort) {
         return sort.name().toLowerCase(Locale.ROOT);
     }

@@ -43,7 +43,6 @@ final class ScreenCommand {
     private static final long LAST_WORDS = 1000;
 
     private final Path folder;
-    private final Path profiles;
     private final Settings settings;
     private final Out out;
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
@@ -52,9 +51,8 @@ final class ScreenCommand {
     private final CountDownLatch left = new CountDownLatch(1);
     private Optional<Disk> disk = Optional.empty();
 
-    ScreenCommand(Path folder, Path profiles, Settings settings, Out out) {
+    ScreenCommand(Path folder, Settings settings, Out out) {
         this.folder = folder;
-        this.profiles = profiles;
         this.settings = settings;
         this.out = out;
     }
@@ -135,7 +133,7 @@ final class ScreenCommand {
             }
             readOnly = Optional.of(Trouble.words(e));
         }
-        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), profiles), settings.framesLeft());
+        Kit kit = new Kit(ProfileShelf.of(folder), settings.framesLeft());
         Opening opening = Opening.of(archive, kit).mended(disk);
         List<String> problems = new ArrayList<>(settings.problems());
         problems.addAll(opening.problems());

@@ -4,8 +4,25 @@ import java.util.List;
 
 /** The tables that bash and zsh share, as {@code case} statements: what follows an option, and what stands in a place. */
 record ShellTables(CommandTree tree) {
+    /** A script with its tables, its functions {@code _takeup_after} and {@code _takeup_in_place} and the lists of each command in their places. */
+    String fill(String script, CharSequence lists) {
+        return script.replace("%VERSION%", Version.number()).replace("%FUNCTIONS%", """
+                _takeup_after() {
+                    kind=
+                    case "$1:$2" in
+                %AFTER%    esac
+                }
+
+                _takeup_in_place() {
+                    kind=
+                    case "$1:$2" in
+                %PLACE%    esac
+                }
+                """).replace("%AFTER%", afterOption("        ")).replace("%PLACE%", inPlace("        ")).replace("%PATHS%", paths()).replace("%LISTS%", lists);
+    }
+
     /** Lines of a function that sets {@code kind} from {@code $command} and {@code $prev}, and leaves it alone for a flag without a value. */
-    String afterOption(String indent) {
+    private String afterOption(String indent) {
         StringBuilder lines = new StringBuilder();
         for (CommandTree command : tree.all()) {
             for (CommandTree.Flag flag : command.flags()) {
@@ -22,7 +39,7 @@ record ShellTables(CommandTree tree) {
     }
 
     /** Lines that set {@code kind} from {@code $command} and {@code $place}, which counts from 0. */
-    String inPlace(String indent) {
+    private String inPlace(String indent) {
         StringBuilder lines = new StringBuilder();
         for (CommandTree command : tree.all()) {
             List<CommandTree.Place> places = command.places();
@@ -35,7 +52,7 @@ record ShellTables(CommandTree tree) {
     }
 
     /** All paths but the program's own, as one pattern: {@code line|meter|'order new'}. */
-    String paths() {
+    private String paths() {
         StringBuilder all = new StringBuilder();
         for (CommandTree command : tree.all()) {
             if (!command.path().isEmpty()) {

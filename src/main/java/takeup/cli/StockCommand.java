@@ -39,7 +39,7 @@ final class StockCommand {
 
     /** The source that the profile names for its reciprocity; the stock itself carries numbers alone. */
     private Optional<String> source(String key) {
-        Optional<Kit.File> file = new ProfileShelf(commands.folder().resolve("profiles"), Folder.profiles()).file(Kit.Sort.STOCKS, key);
+        Optional<Kit.File> file = ProfileShelf.of(commands.folder()).file(Kit.Sort.STOCKS, key);
         if (file.isEmpty()) {
             return Optional.empty();
         }

@@ -23,7 +23,7 @@ final class ThemesCommand {
             out.raw(JsonText.pretty(Json.object().and("themes", themes.stream().map(ThemesCommand::json).toList())));
             return 0;
         }
-        boolean isTerminal = isTerminal();
+        boolean isTerminal = OnTerminal.isSeen();
         for (Theme theme : themes) {
             out.line(theme.name() + ": " + theme.purpose());
             out.line("  " + contrast(theme));
@@ -61,17 +61,5 @@ final class ThemesCommand {
                     .and("bold", sample.bold()).and("underline", sample.underline()).and("reverse", sample.reverse()));
         }
         return Json.object().and("theme", theme.name()).and("purpose", theme.purpose()).and("looks", looks);
-    }
-
-    /** Whether a person sees the answer; newer Javas hand out a console also where there is none. */
-    private static boolean isTerminal() {
-        try {
-            return new ProcessBuilder("test", "-t", "1").inheritIO().start().waitFor() == 0;
-        } catch (IOException e) {
-            return false;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
     }
 }

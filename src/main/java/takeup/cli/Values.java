@@ -52,7 +52,7 @@ final class Values {
 
     /** The words of a kind, as a data folder has them. */
     static List<String> words(String kind, Path folder) throws IOException {
-        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Folder.profiles()));
+        Kit kit = new Kit(ProfileShelf.of(folder));
         return switch (kind) {
             case "cameras" -> kit.keys(Kit.Sort.CAMERAS);
             case "stocks" -> kit.keys(Kit.Sort.STOCKS);

@@ -3,7 +3,6 @@ package takeup.cli;
 /** The completion for zsh, with what each command and option does. */
 record ZshCompletion(CommandTree tree) {
     String script() {
-        ShellTables tables = new ShellTables(tree);
         StringBuilder lists = new StringBuilder();
         for (CommandTree command : tree.all()) {
             lists.append("        ").append(ShellTables.pattern(command.path())).append(")\n            options=(\n");
@@ -16,21 +15,10 @@ record ZshCompletion(CommandTree tree) {
             }
             lists.append("            )\n            ;;\n");
         }
-        return """
+        return new ShellTables(tree).fill("""
                 #compdef takeup
                 # Completion of takeup %VERSION% for zsh, printed by: takeup completion zsh
-                _takeup_after() {
-                    kind=
-                    case "$1:$2" in
-                %AFTER%    esac
-                }
-
-                _takeup_in_place() {
-                    kind=
-                    case "$1:$2" in
-                %PLACE%    esac
-                }
-
+                %FUNCTIONS%
                 _takeup() {
                     local word cur=${words[CURRENT]} command='' place=0 value='' data='' kind='' i
                     local -a options below found
@@ -91,8 +79,7 @@ record ZshCompletion(CommandTree tree) {
                 else
                     compdef _takeup takeup
                 fi
-                """.replace("%VERSION%", Version.number()).replace("%AFTER%", tables.afterOption("        ")).replace("%PLACE%", tables.inPlace("        "))
-                .replace("%PATHS%", tables.paths()).replace("%LISTS%", lists);
+                """, lists);
     }
 
     private static void described(StringBuilder into, String word, String about) {

@@ -36,6 +36,16 @@ public record Asking(Optional<Camera> camera, Setting setting, Optional<Hold> ho
                 stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(java.util.OptionalDouble.empty())));
     }
 
+    /** Whether the film bears more light rather than less, as negative film does; one that is not known counts as such. */
+    boolean leansToLight() {
+        return stock.map(it -> it.kind().isNegative()).orElse(true);
+    }
+
+    /** So many stops more than the light asks for are right all the same: two thirds on negative film, else one. */
+    double mostOver() {
+        return leansToLight() ? 2 / 3.0 : 1 / 3.0;
+    }
+
     /** The advice for a light. */
     public Advice advice(Light light) {
         if (camera.isEmpty()) {

@@ -205,12 +205,11 @@ final class FlashLines {
         ExposureTime sync = camera.syncTime().orElse(shutter.fastest());
         ExposureTime time = asking.setting().time().filter(it -> !Stops.above(sync.stops(), it.stops())).orElse(sync);
         Aperture aperture = asking.setting().aperture().orElseThrow();
-        boolean negative = asking.stock().map(it -> it.kind().isNegative()).orElse(true);
         OptionalDouble wanted = asking.path().corrected(light.ev100(), aperture);
-        if (wanted.isEmpty() || !Stops.above(asking.path().error(light.ev100(), aperture, time), negative ? 2 / 3.0 : 1 / 3.0)) {
+        if (wanted.isEmpty() || !Stops.above(asking.path().error(light.ev100(), aperture, time), asking.mostOver())) {
             return Optional.of(time);
         }
-        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), negative);
+        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), asking.leansToLight());
         return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
     }
 

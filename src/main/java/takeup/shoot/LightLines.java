@@ -104,7 +104,7 @@ final class LightLines {
             InHand inHand = in.s.inHand(camera);
             OptionalDouble now = error(light, asking.get());
             Optional<Suggestion> best = withinAStop(advice);
-            boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get().stock().orElseThrow()) && keepsHold(inHand);
+            boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get()) && keepsHold(inHand);
             boolean nothingBetter = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
             if (FlashLines.leads(in.s)) {
                 chosen = besideFlash(light, asking.get(), entries, warnings);
@@ -181,8 +181,8 @@ final class LightLines {
     }
 
     /** Within a third of a stop; on negative film up to two thirds over. */
-    private static boolean isRight(double error, Stock stock) {
-        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, stock.kind().isNegative() ? 2 / 3.0 : 1 / 3.0);
+    private static boolean isRight(double error, Asking asking) {
+        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, asking.mostOver());
     }
 
     private static boolean isIn(InHand inHand, Suggestion row) {

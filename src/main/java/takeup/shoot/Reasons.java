@@ -60,8 +60,7 @@ final class Reasons {
         double seconds = best.correctedSeconds().getAsDouble();
         ExposureTime more = shutter.get().nearest(seconds, true);
         ExposureTime less = shutter.get().nearest(seconds, false);
-        boolean negative = asking.stock().map(it -> it.kind().isNegative()).orElse(true);
-        return more.equals(less) ? Optional.empty() : Optional.of("halfway between " + less + " and " + more + " " + (negative ? "negative film takes the longer, more light"
+        return more.equals(less) ? Optional.empty() : Optional.of("halfway between " + less + " and " + more + " " + (asking.leansToLight() ? "negative film takes the longer, more light"
                 : "reversal film takes the shorter, less light"));
     }
 
