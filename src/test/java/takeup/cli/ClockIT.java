@@ -35,8 +35,8 @@ class ClockIT {
 
     @Test
     void hoursBackADayAheadAndTheEndOfSummerTimeLeaveOrderAndCountAsTheyWere() throws IOException, JsonText.NotJson {
-        // Ten seconds before summer time ends in Berlin (2026-10-25 03:00 becomes 02:00, that is 01:00 UTC).
-        Instant start = Instant.parse("2026-10-25T00:59:50Z");
+        // Ten minutes before summer time ends in Berlin (2026-10-25 03:00 becomes 02:00, that is 01:00 UTC).
+        Instant start = Instant.parse("2026-10-25T00:50:00Z");
         try (Run run = new Run("day", "Europe/Berlin", start)) {
             run.says("cam 645 1", "-");
             run.says("load cn400", "-");
@@ -59,7 +59,7 @@ class ClockIT {
 
     @Test
     void summerTimeEndsWhileTheProgramRuns() throws IOException, JsonText.NotJson {
-        try (Run run = new Run("dst", "Europe/Berlin", Instant.parse("2026-10-25T00:58:30Z"))) {
+        try (Run run = new Run("dst", "Europe/Berlin", Instant.parse("2026-10-25T00:58:32Z"))) {
             run.says("cam 35", "-");
             run.says("load bw400", "-");
             run.says("8 125 ; one", "-");
