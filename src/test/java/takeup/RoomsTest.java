@@ -92,6 +92,11 @@ class RoomsTest {
     }
 
     @Test
+    void theLibraryOfTheSunIsSeenInOneClassOfDayOnly() {
+        check(noClasses().that(outermostIsNot("Sun", it -> it.getName().equals("takeup.day.Sun"))).should().dependOnClassesThat().resideInAPackage("org.shredzone.."));
+    }
+
+    @Test
     void nothingOpensASocket() {
         check(noClasses().should().dependOnClassesThat().resideInAnyPackage("java.net..", "javax.net..", "java.rmi..")
                 .orShould().dependOnClassesThat().haveNameMatching("java\\.nio\\.channels\\..*(Socket|Datagram).*"));

@@ -51,6 +51,14 @@ public sealed interface DayEvent {
 
         R clockShifted(ClockShifted event);
 
+        R opened(Opened event);
+
+        R planned(Planned event);
+
+        R unplanned(Unplanned event);
+
+        R bagged(Bagged event);
+
         R takenBack(TakenBack event);
 
         R putBack(PutBack event);
@@ -233,6 +241,51 @@ public sealed interface DayEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.clockShifted(this);
+        }
+    }
+
+    /** A shoot was opened; one that was open is closed. */
+    record Opened(Occasion occasion) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.with(day.job().with(occasion));
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.opened(this);
+        }
+    }
+
+    /** A key moment came into the plan, or one of the same number was changed. */
+    record Planned(Moment moment) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.with(day.job().with(day.job().plan().with(moment)));
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.planned(this);
+        }
+    }
+
+    /** A key moment was dropped from the plan. */
+    record Unplanned(int moment) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.with(day.job().with(day.job().plan().without(moment)));
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.unplanned(this);
+        }
+    }
+
+    /** Rolls came into the bag or, where negative, out of it; into a camera where a roll is named. */
+    record Bagged(Lot lot, int rolls, Optional<RollId> into) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            Bag bag = day.job().bag();
+            return day.with(day.job().with(into.isPresent() ? bag.into(into.get(), lot) : bag.plus(lot, rolls)));
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.bagged(this);
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
+import takeup.day.Job;
 import takeup.day.Place;
 import takeup.day.Timer;
 import takeup.kit.Hold;
@@ -87,6 +88,24 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return event("clock").and("shift", ExposureJson.of(shifted.shift()));
     }
 
+    @Override public Json.Obj opened(DayEvent.Opened opened) {
+        return event("shoot").and("shoot", JobJson.of(opened.occasion()));
+    }
+
+    @Override public Json.Obj planned(DayEvent.Planned planned) {
+        return event("planned").and("moment", JobJson.of(planned.moment()));
+    }
+
+    @Override public Json.Obj unplanned(DayEvent.Unplanned unplanned) {
+        return event("unplanned").and("moment", unplanned.moment());
+    }
+
+    @Override public Json.Obj bagged(DayEvent.Bagged bagged) {
+        Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", JobJson.of(bagged.lot()));
+        bagged.into().ifPresent(it -> json.and("into", it));
+        return json;
+    }
+
     @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
@@ -153,6 +172,9 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             day.timers().forEach((camera, timer) -> timers.and(camera, of(timer)));
             json.and("timers", timers);
         }
+        if (!day.job().equals(Job.NONE)) {
+            json.and("job", JobJson.of(day.job()));
+        }
         return json;
     }
 
@@ -177,7 +199,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         fields.inside("timers").ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
         return new Day(fields.inside("active").map(DayEventJson::place), inHand, backs, used, fields.maybeText("meter"),
                 fields.inside("preset").map(ExposureJson::time), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers);
+                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers, fields.inside("job").map(JobJson::job).orElse(Job.NONE));
     }
 
     static DayEvent event(Fields fields, Supplier<String> text) {
@@ -196,6 +218,10 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideLeft();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
+            case "shoot" -> new DayEvent.Opened(JobJson.occasion(fields.inner("shoot")));
+            case "planned" -> new DayEvent.Planned(JobJson.moment(fields.inner("moment")));
+            case "unplanned" -> new DayEvent.Unplanned(fields.count("moment"));
+            case "bagged" -> new DayEvent.Bagged(JobJson.lot(fields.inner("lot")), fields.count("rolls"), fields.maybeText("into").map(RollEventJson::id));
             case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
             case "redo" -> new DayEvent.PutBack(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

@@ -209,6 +209,18 @@ final class UndoLines {
         if (event instanceof DayEvent.Quieted quieted) {
             return "quiet " + quieted.code();
         }
+        if (event instanceof DayEvent.Opened opened) {
+            return "shoot " + opened.occasion().name();
+        }
+        if (event instanceof DayEvent.Planned planned) {
+            return planned.moment().name() + " in the plan";
+        }
+        if (event instanceof DayEvent.Unplanned unplanned) {
+            return "plan drop " + unplanned.moment();
+        }
+        if (event instanceof DayEvent.Bagged bagged) {
+            return "bag " + (bagged.rolls() < 0 ? "take " : "add ") + Math.abs(bagged.rolls()) + " " + bagged.lot().stock() + " " + bagged.lot().size();
+        }
         return "what was set";
     }
 }

@@ -1,8 +1,10 @@
 package takeup.journal;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,10 +17,17 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
+import takeup.day.Bag;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
+import takeup.day.Job;
+import takeup.day.Lot;
+import takeup.day.Moment;
+import takeup.day.Occasion;
 import takeup.day.Place;
+import takeup.day.Plan;
+import takeup.day.Position;
 import takeup.day.Timer;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
@@ -230,7 +239,7 @@ final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(16)) {
+        return switch (random.nextInt(20)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
             case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
@@ -246,6 +255,10 @@ final class RandomEvents {
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
             case 13 -> new DayEvent.GuideLeft();
             case 14 -> new DayEvent.ClockShifted(shift());
+            case 17 -> new DayEvent.Opened(occasion());
+            case 18 -> new DayEvent.Planned(moment());
+            case 15 -> new DayEvent.Unplanned(1 + random.nextInt(99));
+            case 16 -> new DayEvent.Bagged(lot(), random.nextInt(40) - 20, maybe(this::roll));
             default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
         };
     }
@@ -270,6 +283,30 @@ final class RandomEvents {
             flashed.add(one(CAMERAS).key());
             timers.put(one(CAMERAS).key(), timer());
         }
-        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers);
+        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers, job());
+    }
+
+    private Occasion occasion() {
+        return new Occasion("Regatta " + words(), at().toLocalDate(), maybe(() -> new Position(number(-90, 90), number(-180, 180))), maybe(this::words));
+    }
+
+    private Moment moment() {
+        return new Moment(1 + random.nextInt(99), at().toLocalDateTime(), "Start " + words(), random.nextInt(100), random.nextBoolean(), maybe(() -> one(CAMERAS).key()),
+                maybe(() -> one(List.of("a", "b"))), maybeNumber(-6, 20));
+    }
+
+    private Lot lot() {
+        return new Lot(one(STOCKS).key(), one(List.of(FilmSize.values())), maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),
+                maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))));
+    }
+
+    private Job job() {
+        Plan plan = Plan.NONE;
+        Bag bag = Bag.NONE;
+        for (int more = random.nextInt(4); more > 0; more--) {
+            plan = plan.with(moment()).without(1 + random.nextInt(99));
+            bag = bag.plus(lot(), random.nextInt(12)).into(roll(), lot());
+        }
+        return new Job(maybe(this::occasion), plan, bag);
     }
 }

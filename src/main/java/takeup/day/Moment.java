@@ -1,0 +1,47 @@
+package takeup.day;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A key moment of the day: 3, Prize-giving at 16:30, wants 12 frames, must be had.
+ *
+ * <p>Its time is what the clock on the wall shows then, so that a change of the clocks in between moves nothing.
+ *
+ * @param number what it is called by in the plan; never given twice
+ * @param at when it begins
+ * @param name what it is
+ * @param wants how many frames it wants, 0 to 999; 0 where nobody said
+ * @param must whether the day is lost without it
+ * @param camera the camera's key, where one is meant for it
+ * @param back the back on that camera
+ * @param ev100 the light that is expected, EV at ISO 100
+ */
+public record Moment(int number, LocalDateTime at, String name, int wants, boolean must, Optional<String> camera, Optional<String> back, OptionalDouble ev100) {
+    /** So long after its beginning a moment still counts as the one that is on: a rule of our own. */
+    public static final Duration LASTS = Duration.ofMinutes(15);
+
+    public Moment {
+        if (number < 1 || wants < 0 || wants > 999 || name.isBlank()) {
+            throw new IllegalArgumentException("a moment has a number, a name, and wants 0 to 999 frames");
+        }
+    }
+
+    /** The same at another time. */
+    public Moment at(LocalDateTime other) {
+        return new Moment(number, other, name, wants, must, camera, back, ev100);
+    }
+
+    /** The same under another number. */
+    public Moment numbered(int other) {
+        return new Moment(other, at, name, wants, must, camera, back, ev100);
+    }
+
+    /** Whole minutes until it begins, a begun one counted as one; 0 or less once it has begun. */
+    public long minutesFrom(LocalDateTime now) {
+        long seconds = Duration.between(now, at).getSeconds();
+        return Math.floorDiv(seconds + 59, 60);
+    }
+}

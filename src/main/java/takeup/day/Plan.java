@@ -1,0 +1,77 @@
+package takeup.day;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The key moments that are planned, in order of time.
+ *
+ * @param moments each with a number of its own
+ * @param last the highest number that was given
+ */
+public record Plan(List<Moment> moments, int last) {
+    /** Nothing planned. */
+    public static final Plan NONE = new Plan(List.of(), 0);
+
+    /** So long after its time a moment is still in the plan of a night that goes on past midnight. */
+    private static final Duration KEPT = Duration.ofHours(6);
+
+    public Plan {
+        moments = moments.size() < 2 ? List.copyOf(moments) : inOrder(moments);
+    }
+
+    private static List<Moment> inOrder(List<Moment> moments) {
+        List<Moment> all = new ArrayList<>(moments);
+        all.sort(Comparator.comparing((Moment it) -> it.at()).thenComparing(Moment::number));
+        return List.copyOf(all);
+    }
+
+    /** With a moment; it takes the place of one with the same number. */
+    public Plan with(Moment moment) {
+        List<Moment> all = new ArrayList<>(moments);
+        all.removeIf(it -> it.number() == moment.number());
+        all.add(moment);
+        return new Plan(all, Math.max(last, moment.number()));
+    }
+
+    /** Without the moment of that number. */
+    public Plan without(int number) {
+        return new Plan(moments.stream().filter(it -> it.number() != number).toList(), last);
+    }
+
+    /** The moment of that number. */
+    public Optional<Moment> moment(int number) {
+        return moments.stream().filter(it -> it.number() == number).findFirst();
+    }
+
+    /**
+     * The moment to be ready for: the one that has just begun, until it is 15 minutes old or the next one begins; else
+     * the first to come. Only those of the day, or before noon of the next, are looked at.
+     */
+    public Optional<Moment> next(LocalDateTime now) {
+        Optional<Moment> on = Optional.empty();
+        for (Moment moment : moments) {
+            if (moment.at().isAfter(now)) {
+                boolean isToday = moment.at().isBefore(now.toLocalDate().plusDays(1).atTime(12, 0));
+                return on.isPresent() ? on : Optional.of(moment).filter(it -> isToday);
+            }
+            on = moment.at().plus(Moment.LASTS).isAfter(now) ? Optional.of(moment) : on;
+        }
+        return on;
+    }
+
+    /** The moments that are still to come, or on, up to noon of the day after a date. */
+    public List<Moment> ahead(LocalDateTime now, LocalDate date) {
+        return moments.stream().filter(it -> it.at().plus(Moment.LASTS).isAfter(now) && it.at().isBefore(date.plusDays(1).atTime(12, 0))).toList();
+    }
+
+    /** What of it is still of use on a new day. */
+    Plan carried(LocalDateTime now) {
+        return new Plan(moments.stream().filter(it -> it.at().plus(KEPT).isAfter(now)).toList(), last);
+    }
+}
