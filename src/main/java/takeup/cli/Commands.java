@@ -28,7 +28,8 @@ import takeup.shoot.Situation;
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class})
+            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class,
+            Commands.PrepareIt.class, Commands.PlanIt.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     private Optional<Settings> settings = Optional.empty();
@@ -180,12 +181,7 @@ final class Commands implements Callable<Integer> {
         String clock;
 
         @Override public Integer call() throws IOException {
-            Clock time;
-            try {
-                time = Clock.of(Optional.ofNullable(clock).map(Clock::parse));
-            } catch (IllegalArgumentException e) {
-                throw new Unfit(2, e.getMessage());
-            }
+            Clock time = clock(clock);
             Disk taken;
             try {
                 taken = Disk.take(commands.archive());
@@ -309,6 +305,8 @@ final class Commands implements Callable<Integer> {
         boolean csv;
         @Option(names = "--text", description = "As text to read; this is the default.")
         boolean text;
+        @Option(names = "--with-client", description = "With --json: the words about the client too; otherwise they stay on this machine.")
+        boolean withClient;
         @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
         String file;
 
@@ -316,7 +314,56 @@ final class Commands implements Callable<Integer> {
             if ((json ? 1 : 0) + (csv ? 1 : 0) + (text ? 1 : 0) > 1) {
                 throw new Unfit(2, "--json, --csv or --text, one of them");
             }
-            return new RollsCommand(commands).one(roll, json, csv, Optional.ofNullable(file));
+            if (withClient && !json) {
+                throw new Unfit(2, "--with-client goes with --json");
+            }
+            return new RollsCommand(commands).one(roll, json, csv, withClient, Optional.ofNullable(file));
+        }
+    }
+
+    @Command(name = "prepare", description = "The night-before list: film in the bag, what is in the cameras, whether it is enough for the plan, what to check.")
+    static final class PrepareIt implements Callable<Integer> {
+        @ParentCommand Commands commands;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+        @Option(names = "--with-client", description = "The words about the client too; otherwise they stay on this machine.")
+        boolean withClient;
+        @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
+        String clock;
+
+        @Override public Integer call() throws IOException {
+            return new PlanCommand(commands, clock(clock)).prepare(json, withClient);
+        }
+    }
+
+    @Command(name = "plan", description = {"Prints the plan of the day.", "plan import FILE reads moments from a CSV file whose first line names the columns: "
+        + "time, moment, and any of date, wants, must, camera, back, light."})
+    static final class PlanIt implements Callable<Integer> {
+        @ParentCommand Commands commands;
+        @Parameters(paramLabel = "FILE", arity = "0..2", description = "The word import and a CSV file with a moment a line; without them the plan is printed.")
+        List<String> words;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+        @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
+        String clock;
+
+        @Override public Integer call() throws IOException {
+            PlanCommand command = new PlanCommand(commands, clock(clock));
+            if (words == null) {
+                return command.list(json);
+            }
+            if (!words.get(0).equals("import") || words.size() != 2) {
+                throw new Unfit(2, "plan import FILE, or plan alone");
+            }
+            return command.read(Path.of(words.get(1)), json);
+        }
+    }
+
+    private static Clock clock(String typed) {
+        try {
+            return Clock.of(Optional.ofNullable(typed).map(Clock::parse));
+        } catch (IllegalArgumentException e) {
+            throw new Unfit(2, e.getMessage());
         }
     }
 

@@ -25,7 +25,7 @@ final class KeysCommand {
         out.line("Keys");
         for (KeyHelp key : KeyHelp.all()) {
             String when = key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
-            String views = key.pages().size() == 4 ? "" : ", " + String.join(" ", key.pages());
+            String views = key.pages().size() == takeup.shoot.Shoot.Page.values().length ? "" : ", " + String.join(" ", key.pages());
             out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (") + (when.isEmpty() && views.isEmpty() ? "" : ")")
                     + (key.word().isEmpty() ? "" : "; word: " + key.word()));
         }

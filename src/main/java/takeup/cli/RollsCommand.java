@@ -89,7 +89,7 @@ final class RollsCommand {
         return text + " ".repeat(Math.max(1, width - text.length()));
     }
 
-    int one(String typed, boolean json, boolean csv, Optional<String> file) throws IOException {
+    int one(String typed, boolean json, boolean csv, boolean withClient, Optional<String> file) throws IOException {
         RollId id = RollId.parse(typed).or(() -> RollId.parse(LineCommand.LETTERS + typed))
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
         Archive archive = commands.archive();
@@ -99,7 +99,7 @@ final class RollsCommand {
         Archive.Opened<Recorded> opened = archive.roll(id);
         opened.problems().forEach(commands.out()::error);
         Roll roll = Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
-        String text = json ? RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
+        String text = json ? withClient ? RollJson.textWithClient(roll, Version.number()) : RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
         if (file.isPresent()) {
             write(Path.of(file.get()), (json || csv ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
         } else if (json || csv) {

@@ -1,5 +1,6 @@
 package takeup.day;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -10,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.shredzone.commons.suncalc.SunTimes;
+import takeup.exposure.Light;
 
 /**
  * The sun's times of a day at a place: rise and set at -50' (the upper edge at a flat horizon, with 34' of refraction), civil
@@ -17,6 +19,8 @@ import org.shredzone.commons.suncalc.SunTimes;
  * and its Twilight). Hills and houses are not known; weather neither.
  */
 public final class Sun {
+    private static final int FRESH_AT_SUNSET = 10;
+
     private Sun() {
     }
 
@@ -58,6 +62,20 @@ public final class Sun {
     /** The time of sunset on a local day, to the second; empty where the sun does not set then. */
     public static Optional<OffsetDateTime> set(Position position, LocalDate date, ZoneOffset offset) {
         return exact(position, date, offset, Event.SUNSET);
+    }
+
+    /**
+     * For how many minutes a reading taken then is called fresh: 30, but 10 within an hour of sunset on either side, and what
+     * is left until that hour begins where that is between the two.
+     */
+    public static int freshMinutes(Position position, OffsetDateTime taken) {
+        Optional<OffsetDateTime> set = set(position, taken.toLocalDate(), taken.getOffset());
+        if (set.isEmpty()) {
+            return Light.FRESH;
+        }
+        long begins = Duration.between(taken, set.get().minusHours(1)).toMinutes();
+        long fresh = Math.min(Light.FRESH, Math.max(FRESH_AT_SUNSET, begins));
+        return taken.plusMinutes(fresh).isAfter(set.get().plusHours(1)) ? Light.FRESH : (int) fresh;
     }
 
     private static Optional<OffsetDateTime> exact(Position position, LocalDate date, ZoneOffset offset, Event event) {

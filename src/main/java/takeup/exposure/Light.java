@@ -14,9 +14,23 @@ import java.util.OptionalInt;
  * @param zone the zone that a spot reading was placed on, 0 to 10
  * @param index the film speed that the meter was set to, where the reading depended on it
  * @param at when it was taken
+ * @param freshMinutes how long it is called fresh: 30 as a rule, less where the light goes fast; common practice, no source
  */
 public record Light(ExposureValue ev100, Method method, String typed, OptionalDouble spanStops, OptionalInt zone,
-        OptionalDouble index, OffsetDateTime at) {
+        OptionalDouble index, OffsetDateTime at, int freshMinutes) {
+    /** After so many minutes a reading is called old, as a rule. */
+    public static final int FRESH = 30;
+
+    /** A reading of steady light. */
+    public Light(ExposureValue ev100, Method method, String typed, OptionalDouble spanStops, OptionalInt zone, OptionalDouble index, OffsetDateTime at) {
+        this(ev100, method, typed, spanStops, zone, index, at, FRESH);
+    }
+
+    /** The same reading, fresh for another while. */
+    public Light fresh(int minutes) {
+        return new Light(ev100, method, typed, spanStops, zone, index, at, minutes);
+    }
+
     /** How light was read. */
     public enum Method {
         INCIDENT("incident"), REFLECTED("reflected"), SPOT("spot"), CAMERA("camera"), SKY("sky"), LUX("lux");

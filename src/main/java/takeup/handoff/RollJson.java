@@ -9,6 +9,7 @@ import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
+import takeup.roll.Assignment;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
@@ -32,14 +33,23 @@ public final class RollJson {
         return JsonText.pretty(of(roll, programVersion));
     }
 
-    /** The roll in a state of any kind, as plain data. The version is that of the program, such as 1.0.0. */
+    /** The same with the words about the client, for those who asked for them. */
+    public static String textWithClient(Roll roll, String programVersion) {
+        return JsonText.pretty(of(roll, programVersion, roll.assignment().flatMap(Assignment::client)));
+    }
+
+    /** The roll in a state of any kind, as plain data, without the client. The version is that of the program, such as 1.0.0. */
     public static Json.Obj of(Roll roll, String programVersion) {
+        return of(roll, programVersion, Optional.empty());
+    }
+
+    private static Json.Obj of(Roll roll, String programVersion, Optional<String> client) {
         Film film = roll.film();
         return Json.object().and("format", "takeup-roll").and("version", VERSION).and("revision", roll.revision())
                 .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
                 .and("roll", roll.id()).and("state", roll.state())
-                // A shoot has a date from the start; who it was for is not asked while film is loaded.
-                .and("shoot", Json.object().and("name", nothing()).and("date", roll.loadedAt().toLocalDate()).and("client", nothing()))
+                .and("shoot", Json.object().and("name", roll.assignment().map(Assignment::name))
+                        .and("date", roll.assignment().map(Assignment::date).orElse(roll.loadedAt().toLocalDate())).and("client", client))
                 .and("camera", camera(roll)).and("filmSize", film.size()).and("stock", stock(film.stock()))
                 .and("exposureIndex", speed(film.index()))
                 .and("development", Json.object().and("process", film.development().process())
@@ -97,9 +107,4 @@ public final class RollJson {
         Json.Obj json = Json.object();
         ExposureFields.into(json, exposure, Verdict.of(film, exposure));
         return json;
-    }
-
-    private static Json nothing() {
-        return new Json.Nil(0);
-    }
-}
+    }}

@@ -57,6 +57,7 @@ public final class RollText {
     private List<String> head() {
         Film film = roll.film();
         Columns head = new Columns(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
+        roll.assignment().ifPresent(it -> line(head, "shoot", it.name() + ", " + it.date()));
         line(head, "camera", roll.camera().name() + roll.back().map(it -> ", back " + it).orElse("") + ", " + roll.camera().frameSize());
         line(head, "stock", film.stock().name() + ", " + film.size());
         line(head, "development", film.developmentWords());

@@ -54,7 +54,11 @@ final class ExposureJson {
         light.spanStops().ifPresent(it -> json.and("span", it));
         light.zone().ifPresent(it -> json.and("zone", it));
         light.index().ifPresent(it -> json.and("index", it));
-        return json.and("at", light.at());
+        json.and("at", light.at());
+        if (light.freshMinutes() != Light.FRESH) {
+            json.and("fresh", light.freshMinutes());
+        }
+        return json;
     }
 
     static Light light(Fields fields) {
@@ -62,7 +66,8 @@ final class ExposureJson {
         for (Light.Method method : Light.Method.values()) {
             if (method.word().equals(word)) {
                 return new Light(new ExposureValue(fields.number("ev100", -STOPS, STOPS)), method, fields.text("typed"), fields.maybeNumber("span", 0, STOPS),
-                        fields.maybeCount("zone"), fields.maybeNumber("index", LEAST, MOST), fields.time("at"));
+                        fields.maybeCount("zone"), fields.maybeNumber("index", LEAST, MOST), fields.time("at"),
+                        (int) fields.maybeNumber("fresh", 1, Light.FRESH).orElse(Light.FRESH));
             }
         }
         throw new Fields.Unreadable("method " + word + " is not known");

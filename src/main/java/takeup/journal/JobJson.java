@@ -35,8 +35,8 @@ final class JobJson {
     }
 
     static Occasion occasion(Fields fields) {
-        Optional<Position> position = fields.maybeNumber("latitude").isPresent()
-                ? Optional.of(new Position(fields.number("latitude"), fields.number("longitude"))) : Optional.empty();
+        Optional<Position> position = fields.maybeNumber("latitude", -90, 90).isPresent()
+                ? Optional.of(new Position(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180))) : Optional.empty();
         return new Occasion(fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
     }
 
@@ -51,7 +51,7 @@ final class JobJson {
 
     static Moment moment(Fields fields) {
         return new Moment(fields.count("number"), when(fields.text("at"), LocalDateTime::parse), fields.text("name"), fields.count("wants"), fields.flag("must"),
-                fields.maybeText("camera"), fields.maybeText("back"), fields.maybeNumber("ev100"));
+                fields.maybeText("camera"), fields.maybeText("back"), fields.maybeNumber("ev100", -30, 30));
     }
 
     static Json.Obj of(Lot lot) {

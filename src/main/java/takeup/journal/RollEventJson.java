@@ -9,6 +9,7 @@ import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
+import takeup.roll.Assignment;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Film;
@@ -87,6 +88,12 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return event("condition").and("kind", conditioned.condition().kind()).and("words", conditioned.condition().words());
     }
 
+    @Override public Json.Obj assigned(RollEvent.Assigned assigned) {
+        Json.Obj json = event("assigned").and("shoot", assigned.assignment().name()).and("date", assigned.assignment().date().toString());
+        assigned.assignment().client().ifPresent(it -> json.and("client", it));
+        return json;
+    }
+
     @Override public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
         return event("unloaded");
     }
@@ -155,6 +162,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                     fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS), fields.maybeText("process"), fields.maybeCount("frames")));
             case "note" -> new RollEvent.Noted(fields.text("words"));
             case "condition" -> new RollEvent.Conditioned(new Condition(Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER), fields.maybeText("words")));
+            case "assigned" -> new RollEvent.Assigned(new Assignment(fields.text("shoot"), Plainly.date(fields.text("date"))
+                    .orElseThrow(() -> new Fields.Unreadable("date is no date")), fields.maybeText("client")));
             case "unloaded" -> new RollEvent.Unloaded();
             case "undo" -> new RollEvent.TakenBack(fields.whole("of"));
             case "redo" -> new RollEvent.PutBack(fields.whole("of"));

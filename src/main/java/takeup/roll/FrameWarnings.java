@@ -12,9 +12,6 @@ import takeup.kit.Warning;
 
 /** The warnings that belong to each frame of a roll, worked out from the roll, in the order of its frames. */
 public final class FrameWarnings {
-    /** After so long a light reading is called old: common practice, no source. */
-    public static final Duration STALE = Duration.ofMinutes(30);
-
     private FrameWarnings() {
     }
 
@@ -43,9 +40,9 @@ public final class FrameWarnings {
                     warnings.add(new Warning(Warning.Code.NO_LIGHT, "no light reading today: the exposure of this roll cannot be judged (m READING)"));
                 }
                 Optional<OffsetDateTime> taken = exposure.light().map(Light::at);
-                if (exposure.at().isPresent() && isStale(taken, exposure.at().get()) && !taken.equals(saidStale)) {
+                if (exposure.at().isPresent() && isStale(exposure.light(), exposure.at().get()) && !taken.equals(saidStale)) {
                     saidStale = taken;
-                    warnings.add(stale(taken.orElseThrow(), exposure.at().get()));
+                    warnings.add(stale(exposure.light().orElseThrow(), exposure.at().get()));
                 }
             }
             clock(frame, last).ifPresent(warnings::add);
@@ -56,12 +53,13 @@ public final class FrameWarnings {
     }
 
     /** Whether a reading is old by then. */
-    public static boolean isStale(Optional<OffsetDateTime> taken, OffsetDateTime now) {
-        return taken.isPresent() && Duration.between(taken.get(), now).compareTo(STALE) > 0;
+    public static boolean isStale(Optional<Light> light, OffsetDateTime now) {
+        return light.isPresent() && Duration.between(light.get().at(), now).compareTo(Duration.ofMinutes(light.get().freshMinutes())) > 0;
     }
 
-    private static Warning stale(OffsetDateTime taken, OffsetDateTime now) {
-        return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(taken, now).toMinutes() + " minutes old: meter again");
+    private static Warning stale(Light light, OffsetDateTime now) {
+        return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(light.at(), now).toMinutes() + " minutes old"
+                + (light.freshMinutes() < Light.FRESH ? ", and the light goes fast near sunset" : "") + ": meter again");
     }
 
     /** The clock was moved before one of the frame's exposures; a reading from the future may be of any age. */

@@ -24,11 +24,13 @@ import takeup.kit.Camera;
  * @param note the photographer's words
  * @param loadedAt when it was loaded
  * @param finishedAt when it was unloaded
+ * @param assignment the shoot that it belongs to
  * @param revision how many events there are so far, those taken back counted too
  */
 public record Roll(RollId id, State state, Camera camera, Optional<String> back, Film film, List<Frame> frames, int next,
         boolean doubleAwaited, List<CounterCheck> counterChecks, List<Condition> conditions, Optional<String> note,
-        OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt, int revision) {
+        OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt, Optional<Assignment> assignment,
+        int revision) {
     /** Where a roll is in its life. */
     public enum State {
         OPEN("open"), REWOUND("rewound"), FINISHED("finished"), WITHDRAWN("withdrawn");
@@ -82,7 +84,7 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
 
     static Roll loaded(RollEvent.Loaded loaded, OffsetDateTime at) {
         return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(),
-                Optional.empty(), at, Optional.empty(), 1);
+                Optional.empty(), at, Optional.empty(), Optional.empty(), 1);
     }
 
     /** How many numbers went by. */
@@ -168,11 +170,11 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
             }
         }
         // A note or a correction in between does not end the waiting for a double exposure.
-        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll doubled() {
-        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll exposedAgain(Exposure exposure, Optional<String> words) {
@@ -187,27 +189,31 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     Roll counterShown(int shown, OffsetDateTime at) {
         List<CounterCheck> checks = new ArrayList<>(counterChecks);
         checks.add(new CounterCheck(at, next, shown));
-        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, conditions, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll with(Film other) {
-        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll noted(String words) {
         return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions,
-                Optional.of(Frame.joined(note, words)), loadedAt, finishedAt, revision);
+                Optional.of(Frame.joined(note, words)), loadedAt, finishedAt, assignment, revision);
+    }
+
+    Roll assigned(Assignment other) {
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, Optional.of(other), revision);
     }
 
     Roll conditioned(Condition condition) {
         List<Condition> all = new ArrayList<>(conditions);
         all.add(condition);
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll unloaded(OffsetDateTime at) {
         return new Roll(id, State.FINISHED, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt,
-                Optional.of(at), revision);
+                Optional.of(at), assignment, revision);
     }
 
     /** A further frame ends the waiting for a double exposure. */
@@ -216,10 +222,10 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     }
 
     private Roll with(List<Frame> all, int nextNumber, boolean waits) {
-        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, conditions, note, loadedAt, finishedAt, revision);
+        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     private Roll with(State now, int events) {
-        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, events);
+        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, events);
     }
 }

@@ -35,6 +35,8 @@ public sealed interface RollEvent {
 
         R conditioned(Conditioned event);
 
+        R assigned(Assigned event);
+
         R unloaded(Unloaded event);
 
         R takenBack(TakenBack event);
@@ -154,6 +156,17 @@ public sealed interface RollEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.conditioned(this);
+        }
+    }
+
+    /** The roll belongs to a shoot. */
+    record Assigned(Assignment assignment) implements RollEvent {
+        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.assigned(assignment);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.assigned(this);
         }
     }
 

@@ -17,7 +17,7 @@ final class ListViews {
     }
 
     /** A line of a list and how it looks. */
-    private record Line(String text, Look look) {
+    record Line(String text, Look look) {
     }
 
     static void frames(Shoot shoot, Grid grid) {
@@ -110,7 +110,7 @@ final class ListViews {
         }
     }
 
-    private static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
+    static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
         list(shoot.view().scroll(), 0, shoot, grid, title, lines);
     }
 

@@ -109,18 +109,36 @@ final class Pieces {
                 grid.put(margin, row + i, Width.cut(rest, room), look);
                 return;
             }
-            int end = 0;
-            int at = 0;
-            while (at < rest.length() && Width.of(rest.substring(0, at + 1)) <= room) {
-                if (rest.charAt(at) == ' ') {
-                    end = at;
-                }
-                at++;
-            }
-            end = end == 0 ? at : end;
+            int end = end(rest, room);
             grid.put(margin, row + i, rest.substring(0, end), look);
             rest = rest.substring(end).strip();
         }
+    }
+
+    /** Words cut at blanks into rows of so many columns. */
+    static List<String> wrapped(String words, int room) {
+        List<String> rows = new ArrayList<>();
+        String rest = words;
+        while (Width.of(rest) > Math.max(1, room)) {
+            int end = Math.max(1, end(rest, Math.max(1, room)));
+            rows.add(rest.substring(0, end));
+            rest = rest.substring(end).strip();
+        }
+        rows.add(rest);
+        return rows;
+    }
+
+    /** Where the first row of words ends: at the last blank that fits. */
+    private static int end(String rest, int room) {
+        int end = 0;
+        int at = 0;
+        while (at < rest.length() && Width.of(rest.substring(0, at + 1)) <= room) {
+            if (rest.charAt(at) == ' ') {
+                end = at;
+            }
+            at++;
+        }
+        return end == 0 ? at : end;
     }
 
     /** The keys that work now. */
@@ -150,6 +168,8 @@ final class Pieces {
             case "?" -> "help";
             case "F2" -> "frames";
             case "F3" -> "rolls";
+            case "F4" -> "plan";
+            case "F5" -> "bag";
             case "F9" -> "theme";
             case "F10" -> "big";
             case "PgUp" -> shooting ? "before" : "";

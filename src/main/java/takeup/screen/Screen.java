@@ -18,6 +18,8 @@ public final class Screen {
             case SHOOT -> ShootView.draw(shoot, grid);
             case FRAMES -> ListViews.frames(shoot, grid);
             case ROLLS -> ListViews.rolls(shoot, grid);
+            case PLAN -> DayViews.plan(shoot, grid);
+            case BAG -> DayViews.bag(shoot, grid);
             case HELP -> ListViews.help(shoot, grid);
         }
         return grid;

@@ -11,6 +11,7 @@ import takeup.kit.Suggestion;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.shoot.NextMoment;
 import takeup.shoot.Offer;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
@@ -107,6 +108,10 @@ final class ShootView {
             row += 2;
         }
         row += roll.isPresent() ? GuidePiece.line(grid, shoot, row) : 0;
+        Optional<NextMoment> moment = NextMoment.of(s, shoot.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
+        if (moment.isPresent() && row < rows - 5) {
+            moment(moment.get(), row++, columns);
+        }
         List<String> others = Pieces.others(shoot);
         for (int i = 0; i < others.size() && row < rows - 5; i++, row++) {
             grid.put(0, row, Width.cut(others.get(i), columns), Look.QUIET);
@@ -125,7 +130,9 @@ final class ShootView {
         int top = head(grand ? 2 : 1) + (airy ? 1 : 0);
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
-            GuidePiece.offer(grid, shoot, top, rows - top - 6);
+            Optional<NextMoment> moment = NextMoment.of(s, shoot.now());
+            GuidePiece.offer(grid, shoot, top, rows - top - (moment.isPresent() ? 7 : 6));
+            moment.ifPresent(it -> moment(it, rows - 6, columns));
             foot(2);
             return;
         }
@@ -142,7 +149,9 @@ final class ShootView {
         row += (grand ? 3 : 2) + (airy ? 2 : 1);
         List<String> others = others(grand ? 4 : 2);
         int end = rows - 5 - others.size() - (grand ? 1 : 0);
-        int lists = end - (grand ? 1 : 0);
+        Optional<NextMoment> moment = NextMoment.of(s, shoot.now());
+        moment.ifPresent(it -> moment(it, end - 1, columns));
+        int lists = end - (grand ? 1 : 0) - (moment.isPresent() ? 1 : 0);
         if (Offer.of(shoot).rows().isEmpty()) {
             lists(roll.get(), row, lists);
         } else {
@@ -152,6 +161,13 @@ final class ShootView {
             grid.put(margin, end + i, Width.cut(others.get(i), columns - margin), Look.LABEL);
         }
         foot(2);
+    }
+
+    /** The next key moment: the one thing to do about it, else its countdown. */
+    private void moment(NextMoment moment, int row, int room) {
+        String line = "► " + moment.line();
+        String must = moment.moment().must() && !moment.recommendation().isEmpty() ? " · MUST" : "";
+        grid.put(margin, row, Width.cut(Width.of(line + must) <= room - margin ? line + must : line, room - margin), moment.isUrgent() ? Look.CAUTION : Look.STRONG);
     }
 
     /** The other cameras and backs: side by side on one line where they fit, else a line each. */

@@ -131,6 +131,28 @@ final class Articles {
             case "condition" -> """
                     condition torn at the rewind | what the lab must know: torn, opened, stuck, partial
                     condition r7 opened | of another roll""";
+            case "shoot" -> """
+                    shoot | back to the shoot screen
+                    shoot Regatta day | opens a shoot for today; rolls loaded from now on belong to it
+                    shoot Regatta day on tomorrow | for another day; on 2026-09-12 too
+                    shoot Regatta day at 59.33,18.07 | where it is, in degrees: brings the sun's times
+                    shoot Regatta day client Harriet Ruder | for whom; it stays on this machine""";
+            case "plan" -> """
+                    plan | the plan, with the sun's own moments
+                    plan 16:30 Prize-giving wants 12 | a key moment and the frames that it wants
+                    plan 16:30 Prize-giving wants 12 must | one that the day is lost without
+                    plan 16:30 Prize-giving cam 645 back 2 | where it will be shot
+                    plan 16:30 Prize-giving light ev12 | the light to expect; light shade too
+                    plan 9:00 Boats on 2026-09-12 | on another day
+                    plan 3 16:45 | number 3 at another time
+                    plan late 20 | all that are to come 20 minutes later; plan early 5 too
+                    plan drop 3 | number 3 is out of the plan""";
+            case "bag" -> """
+                    bag | the film that is left, and the night-before list
+                    bag add 10 cn400 120 | film into the bag
+                    bag add 5 cn400 120 expires 2027-03 | with the month on the box
+                    bag add 5 cn400 120 price 6.20 | with what one roll costs
+                    bag take 1 cn400 120 | out of it; load takes its roll by itself""";
             case "help" -> """
                     help | all keys and words of this place
                     help fix | one word with its forms""";

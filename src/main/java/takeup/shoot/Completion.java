@@ -54,6 +54,10 @@ final class Completion {
             case "move" -> last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
             case "m" -> last.equals("sky") ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
                     : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
+            case "shoot" -> List.of("on", "at", "client", "today", "tomorrow");
+            case "plan" -> before.size() == 1 ? List.of("drop", "late", "early") : last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS)
+                    : last.equals("light") ? List.of("sun", "hazy", "cloudy", "overcast", "shade", "snow") : List.of("wants", "must", "cam", "back", "light", "on", "today", "tomorrow");
+            case "bag" -> before.size() == 1 ? List.of("add", "take") : with(s.kit().keys(Kit.Sort.STOCKS), "expires", "price");
             case "help" -> alone(before, Lexicon.firstWords());
             case "theme" -> alone(before, Lexicon.THEMES);
             case "condition" -> List.of("torn", "opened", "stuck", "partial");

@@ -88,7 +88,7 @@ final class FrameLines {
     private List<Warning> fresh(Roll roll, int count) {
         Optional<OffsetDateTime> taken = in.s.day().light().map(Light::at);
         boolean said = in.s.rolls().values().stream().filter(it -> !it.id().equals(roll.id())).flatMap(it -> it.frames().stream()).map(Frame::exposure)
-                .anyMatch(it -> it.light().map(Light::at).equals(taken) && it.at().isPresent() && FrameWarnings.isStale(taken, it.at().get()));
+                .anyMatch(it -> it.light().map(Light::at).equals(taken) && it.at().isPresent() && FrameWarnings.isStale(it.light(), it.at().get()));
         return newest(roll, count, in.s.kit().fewLeft(roll.film().framesNominal())).stream().filter(it -> it.code() != Warning.Code.STALE_LIGHT || !said).toList();
     }
 

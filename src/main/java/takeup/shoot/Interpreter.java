@@ -68,7 +68,7 @@ public final class Interpreter {
     public static Outcome read(Situation situation, String line, OffsetDateTime now, long drift, String letters) {
         Interpreter interpreter = new Interpreter(situation, line.strip(), now, drift, letters);
         try {
-            Outcome outcome = interpreter.outcome();
+            Outcome outcome = Notices.with(interpreter.outcome(), situation, interpreter.now);
             return interpreter.doubt.isPresent() && outcome instanceof Outcome.Does does
                     ? new Outcome.Asked(interpreter.doubt.get() + "; yes takes it as typed", does) : outcome;
         } catch (Refusal e) {
@@ -76,6 +76,11 @@ public final class Interpreter {
         } catch (NotReadYet e) {
             return new Outcome.Needs(e.roll);
         }
+    }
+
+    /** For lines that were not typed, such as those of a file. */
+    static Interpreter apart(Situation situation, OffsetDateTime now, String letters) {
+        return new Interpreter(situation, "", now, 0, letters);
     }
 
     /** Thrown within the room when a line speaks of a finished roll that is not in memory. */
@@ -133,6 +138,9 @@ public final class Interpreter {
             case "counter" -> corrections.counter(rest);
             case "undo", "u" -> new UndoLines(this).undo(alone(first, rest));
             case "redo" -> new UndoLines(this).redo(alone(first, rest));
+            case "shoot" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new OccasionLines(this).open();
+            case "plan" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new PlanLines(this).read(rest);
+            case "bag" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new BagLines(this).read(rest);
             default -> new ScreenLines(this).read(first, rest);
         };
     }

@@ -68,7 +68,10 @@ public final class Lexicon {
             new Word("condition", "condition torn at the rewind", "what the lab must know: torn, opened, stuck, partial"),
             new Word("say", "say", "the state in words"),
             new Word("quiet", "quiet hand-held", "one warning silenced for the day"),
-            new Word("shoot", "shoot", "the shoot screen"),
+            new Word("shoot", "shoot Regatta day on 2026-09-12 at 59.33,18.07", "opens a shoot, also client WORDS; alone: the shoot screen"),
+            new Word("plan", "plan 16:30 Prize-giving wants 12 · plan late 20",
+                    "a key moment; also must, cam 645, light ev12, on DATE; alone: the plan"),
+            new Word("bag", "bag add 10 cn400 120 price 6.20 · bag take 1 cn400 120", "film into the bag or out of it; alone: what is in it"),
             new Word("frames", "frames", "the frames of this roll"),
             new Word("rolls", "rolls", "all rolls"),
             new Word("help", "help fix", "all keys and words of this place, or one word"),
@@ -81,7 +84,7 @@ public final class Lexicon {
     public static final List<String> THEMES = List.of("dark", "sun", "night", "mono");
 
     /** Words that will mean something later. */
-    static final List<String> RESERVED = List.of("plan", "bag", "paper", "done", "routine", "order", "slate", "rewind", "tally", "scans");
+    static final List<String> RESERVED = List.of("paper", "done", "routine", "order", "slate", "rewind", "tally", "scans");
 
     private Lexicon() {
     }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
+import takeup.day.Position;
+import takeup.day.Sun;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
@@ -55,7 +57,15 @@ final class LightLines {
         Reading reading = Readings.read(in.line, words, meter, in.s.day().preset(), in.s.roll().map(it -> it.film().index()), in.now);
         List<Entry> entries = new ArrayList<>();
         reading.preset().ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Metered(meter.key(), Optional.of(it)))));
+        reading = dated(reading);
         return reading.flash().isPresent() ? new FlashLines(in).measured(reading, entries) : light(reading, meter, entries);
+    }
+
+    /** A reading near sunset is called old sooner, where the place of the shoot is known. */
+    private Reading dated(Reading reading) {
+        Optional<Position> position = in.s.day().job().position();
+        return position.isEmpty() ? reading : new Reading(reading.light().map(it -> it.fresh(Sun.freshMinutes(position.get(), it.at()))), reading.flash(),
+                reading.flashIndex(), reading.lowestEv(), reading.preset());
     }
 
     private Outcome again() {

@@ -46,6 +46,12 @@ public final class Readings {
         this.rollIndex = rollIndex;
     }
 
+    /** The light of a sky by the daylight rule, EV at ISO 100; empty for another word. */
+    static OptionalDouble sky(String word) {
+        int index = SKIES.indexOf(word);
+        return index < 0 ? OptionalDouble.empty() : OptionalDouble.of(SKY_EV[index]);
+    }
+
     /**
      * The reading that the words behind {@code m} mean.
      *

@@ -37,7 +37,7 @@ final class Remedies {
         return !advice.suggestions().isEmpty() && advice.suggestions().stream().noneMatch(it -> serves(it) && held.map(at -> Reasons.same(at, it.aperture())).orElse(true));
     }
 
-    private static boolean serves(Suggestion row) {
+    static boolean serves(Suggestion row) {
         return row.errorStops().isPresent() && !Stops.above(Math.abs(row.errorStops().getAsDouble()), 1)
                 && !row.has(Warning.Code.OUT_OF_RANGE) && !row.has(Warning.Code.HAND_HELD);
     }

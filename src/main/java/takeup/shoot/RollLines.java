@@ -51,9 +51,13 @@ final class RollLines {
             entries.add(new Entry.OnDay(new DayEvent.Took(place)));
         }
         entries.add(new Entry.OnRoll(id, new RollEvent.Loaded(id, camera, place.back(), film)));
+        in.s.day().job().occasion().ifPresent(it -> entries.add(new Entry.OnRoll(id, new RollEvent.Assigned(OccasionLines.assignment(it)))));
+        List<Warning> ofBag = new ArrayList<>();
+        new BagLines(in).given(id, film, ofBag).ifPresent(entries::add);
         Situation after = in.after(entries);
         Roll roll = after.rolls().get(id);
         List<Warning> warnings = new ArrayList<>(Begun.between(in.s, after, in.now));
+        warnings.addAll(ofBag);
         State.pushMismatch(roll).ifPresent(warnings::add);
         String text = id + " in " + place + ": " + stock.name() + ", " + size + ", " + nominal + " frames, " + film.developmentWords()
                 + ". The meter must be set to " + film.index() + ". Write " + id + " on the film."

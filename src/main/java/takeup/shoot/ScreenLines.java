@@ -23,9 +23,6 @@ final class ScreenLines {
                 Interpreter.alone(word, rest);
                 return shows(Outcome.Act.NOTHING, "state", State.words(in.s, in.now), State.json(in.s));
             case "shoot":
-                if (!rest.isEmpty()) {
-                    throw new Refusal("shoot with words is reserved; shoot alone goes to the shoot screen");
-                }
                 return shows(Outcome.Act.SHOW_SHOOT, "state", State.words(in.s, in.now), State.json(in.s));
             case "frames":
                 Interpreter.alone(word, rest);
@@ -33,6 +30,10 @@ final class ScreenLines {
             case "rolls":
                 Interpreter.alone(word, rest);
                 return shows(Outcome.Act.SHOW_ROLLS, "state", rolls(), State.json(in.s));
+            case "plan":
+                return shows(Outcome.Act.SHOW_PLAN, "plan", PlanLines.sentence(in.s, in.now), Prepare.plan(in.s, in.now));
+            case "bag":
+                return shows(Outcome.Act.SHOW_BAG, "bag", Prepare.bagSentence(in.s, in.now), Prepare.bag(in.s, in.now));
             case "help":
                 return help(rest);
             case "theme":

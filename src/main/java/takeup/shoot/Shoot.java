@@ -50,7 +50,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
     public enum Leaving { NO, ONCE, WHEN_SAVED, ANYWAY }
 
     /** Which view. */
-    public enum Page { SHOOT, FRAMES, ROLLS, HELP }
+    public enum Page { SHOOT, FRAMES, ROLLS, PLAN, BAG, HELP }
 
     /**
      * What is shown.
@@ -109,7 +109,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
 
     /** The model at the start. */
     public static Shoot begin(Situation situation, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
-        Said said = problems.isEmpty() ? Said.NOTHING
+        Said said = problems.isEmpty() ? OccasionLines.stillIn(situation, now).map(it -> new Said(Tone.QUIET, it, List.of())).orElse(Said.NOTHING)
                 : new Said(Tone.REFUSAL, problems.get(0) + (problems.size() > 1 ? " (and " + (problems.size() - 1) + " more: takeup check)" : ""), List.of());
         return new Shoot(Ledger.of(situation), Prompt.EMPTY, said, Optional.empty(), List.of(), Optional.empty(), Spaces.NONE,
                 new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""), false, List.of(), settings, Leaving.NO, now, ticks, 0);

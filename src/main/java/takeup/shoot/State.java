@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.InHand;
+import takeup.day.Job;
 import takeup.day.Place;
 import takeup.day.Timer;
 import takeup.exposure.DepthOfField;
@@ -66,6 +67,7 @@ public final class State {
             }
         }
         words.append(others.isEmpty() ? "" : " Also in use: " + String.join("; ", others) + ".");
+        NextMoment.of(s, now).ifPresent(it -> words.append(" Plan: ").append(it.line()).append('.'));
         List<Warning.Code> standing = standing(s, now);
         if (!standing.isEmpty()) {
             words.append(" Warnings that stand: ").append(String.join(", ", standing.stream().map(Object::toString).toList())).append('.');
@@ -190,7 +192,7 @@ public final class State {
             if (Cautions.span(light.get().spanStops(), roll.map(it -> it.film().stock())).isPresent()) {
                 codes.add(Warning.Code.SPAN);
             }
-            if (FrameWarnings.isStale(light.map(Light::at), now)) {
+            if (FrameWarnings.isStale(light, now)) {
                 codes.add(Warning.Code.STALE_LIGHT);
             }
             if (light.get().method() == Light.Method.CAMERA) {
@@ -204,6 +206,16 @@ public final class State {
         }
         if (ClockNotes.stands(s)) {
             codes.add(Warning.Code.CLOCK);
+        }
+        Job job = s.day().job();
+        if (roll.map(it -> job.bag().loaded().get(it.id())).filter(it -> it.isExpired(now.toLocalDate())).isPresent()) {
+            codes.add(Warning.Code.EXPIRED);
+        }
+        if (!job.plan().moments().isEmpty()) {
+            NextMoment.of(s, now).flatMap(NextMoment::warning).ifPresent(it -> codes.add(it.code()));
+            if (Enough.of(s, now).isShort()) {
+                codes.add(Warning.Code.BAG_LOW);
+            }
         }
         codes.removeAll(s.day().quiet());
         return codes;

@@ -281,6 +281,8 @@ final class Turn extends Work {
             case SHOOT -> 0;
             case FRAMES -> ledger.kept().roll().map(it -> 1 + it.counterChecks().size() + it.frames().size()).orElse(0);
             case ROLLS -> rolls.size();
+            case PLAN -> PlanTable.of(ledger.kept().turned(now), now).size() + 4;
+            case BAG -> Prepare.of(ledger.kept().turned(now), now).stream().mapToInt(it -> it.items().size() + 1).sum();
             case HELP -> 0;
         };
         view = view.scrolledTo(Math.max(0, Math.min(all - 1, view.scroll() + lines)));

@@ -44,6 +44,8 @@ final class UndoLines {
         Set<RollId> settle = new LinkedHashSet<>();
         boolean onDay = false;
         boolean unloads = false;
+        // A shoot that was opened names rolls in many cameras, and none of them was in hand for it.
+        boolean opens = step.entries().stream().anyMatch(it -> it instanceof Entry.OnDay entry && entry.event() instanceof DayEvent.Opened);
         Optional<String> camera = Optional.empty();
         for (Entry entry : step.entries()) {
             if (entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Dropped) {
@@ -87,9 +89,9 @@ final class UndoLines {
         if (onDay) {
             entries.add(new Entry.OnDay(back ? new DayEvent.TakenBack(target) : new DayEvent.PutBack(target)));
         }
-        place(rolls, camera).filter(it -> !in.s.place().equals(Optional.of(it))).ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
+        place(opens ? Set.of() : rolls, camera).filter(it -> !in.s.place().equals(Optional.of(it))).ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
         Situation after = in.after(entries);
-        Optional<Roll> roll = rolls.stream().findFirst().map(it -> after.rolls().get(it));
+        Optional<Roll> roll = rolls.stream().filter(it -> !opens).findFirst().map(it -> after.rolls().get(it));
         String where = roll.map(it -> " in " + it.place()).orElse(camera.map(it -> " on " + it).orElse(""));
         String text = (back ? "Undone: " : "Done again: ") + describe(step, roll) + where + "." + roll.map(UndoLines::standing).orElse("");
         Json.Obj fields = Json.object().and("what", describe(step, roll)).and("roll", roll.map(Roll::id)).and("frame", roll.map(Roll::next))
@@ -176,6 +178,10 @@ final class UndoLines {
 
             @Override public String conditioned(RollEvent.Conditioned conditioned) {
                 return "the condition" + on;
+            }
+
+            @Override public String assigned(RollEvent.Assigned assigned) {
+                return before;
             }
 
             @Override public String unloaded(RollEvent.Unloaded unloaded) {

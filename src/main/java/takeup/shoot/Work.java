@@ -250,7 +250,9 @@ class Work {
         if (ledger.canHand() && ledger.trouble().isEmpty()) {
             hand();
         }
-        view = view.page() == Shoot.Page.SHOOT || view.page() == Shoot.Page.FRAMES ? view.chosen(-1) : view.page(Shoot.Page.SHOOT);
+        boolean stays = view.page() == Shoot.Page.SHOOT || view.page() == Shoot.Page.FRAMES || view.page() == Shoot.Page.PLAN && does.answer().event().equals("plan")
+                || view.page() == Shoot.Page.BAG && does.answer().event().equals("bag");
+        view = stays ? view.chosen(-1) : view.page(Shoot.Page.SHOOT);
     }
 
     void hand() {
@@ -263,6 +265,8 @@ class Work {
             case SHOW_SHOOT -> show(Shoot.Page.SHOOT);
             case SHOW_FRAMES -> show(Shoot.Page.FRAMES);
             case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
+            case SHOW_PLAN -> show(Shoot.Page.PLAN);
+            case SHOW_BAG -> show(Shoot.Page.BAG);
             case SHOW_HELP -> show(Shoot.Page.HELP);
             case EXPLAIN -> view = view.explaining(does.answer().fields().field("word").map(it -> it instanceof Json.Text text ? text.value() : "").orElse(""));
             case NEXT_THEME -> {

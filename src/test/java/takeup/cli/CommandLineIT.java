@@ -63,6 +63,10 @@ class CommandLineIT {
     void prepareAndRunAll() throws IOException {
         takeup("cam 645 1\nload cn400\nm 5.6 125\n4 125 ; Ines, bow seat\n.\nunload yes\ncam 35\nload bw400\n8 125 ; Tarek, cox\n",
                 "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
+        takeup("cam 645 1\nload bw400\nbag add 2 cn400 120 expires 2027-03\nshoot Regatta day on 2026-09-13 at 59.33,18.07 client Harriet\nplan 16:30 Prize-giving wants 20\nback 2\nload cn400\n"
+                + "unload yes\n", "line", "--data", "prepared", "--clock", "2026-09-12T20:00+02:00");
+        Files.writeString(scratch.resolve("plan.csv"), "time,moment,wants\n16:30,Prize-giving,12\n");
+        Files.writeString(scratch.resolve("wrong.csv"), "time,moment,wants\n16:30,Prize-giving,twelve\n");
         Files.createDirectory(scratch.resolve("empty"));
         Files.createDirectories(scratch.resolve("damaged/rolls/open"));
         String journal = Files.readString(scratch.resolve("day/rolls/open/R0002.journal"));

@@ -1,6 +1,7 @@
 package takeup.handoff;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -45,6 +46,19 @@ class RollJsonTest {
         String text = RollJson.text(Rolls.regatta(), "1.0.0");
         assertEquals('\n', text.charAt(text.length() - 1));
         assertEquals(JsonText.line(RollJson.of(Rolls.regatta(), "1.0.0")), JsonText.line(JsonText.read(text)));
+    }
+
+    @Test
+    void theShootIsNamedAndItsClientOnlyWhereThatIsAskedFor() throws JsonText.NotJson {
+        Roll roll = Rolls.loaded().then("15:11:00", new takeup.roll.RollEvent.Assigned(new takeup.roll.Assignment("Regatta day", java.time.LocalDate.parse("2026-09-13"),
+                java.util.Optional.of("Harriet Ruder")))).roll();
+        check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
+        check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");
+        assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, "1.0.0"))).contains("\"client\":\"Harriet Ruder\""));
+        for (String text : new String[] {RollJson.text(roll, "1.0.0"), RollText.of(roll), RollCsv.of(roll)}) {
+            assertTrue(!text.contains("Harriet"), text);
+        }
+        assertTrue(RollText.of(roll).contains("Regatta day, 2026-09-13"));
     }
 
     @Test

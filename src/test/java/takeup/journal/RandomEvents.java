@@ -45,6 +45,7 @@ import takeup.kit.Lens;
 import takeup.kit.ProfileReader;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
+import takeup.roll.Assignment;
 import takeup.roll.Change;
 import takeup.roll.ClockShift;
 import takeup.roll.Condition;
@@ -169,7 +170,7 @@ final class RandomEvents {
     }
 
     private Light light() {
-        return new Light(new ExposureValue(number(-6, 20)), one(List.of(Light.Method.values())), words(), maybeNumber(0, 5), maybeCount(), maybeNumber(25, 3200), at());
+        return new Light(new ExposureValue(number(-6, 20)), one(List.of(Light.Method.values())), words(), maybeNumber(0, 5), maybeCount(), maybeNumber(25, 3200), at(), 10 + random.nextInt(21));
     }
 
     private FlashLight flash() {
@@ -219,7 +220,7 @@ final class RandomEvents {
     }
 
     RollEvent ofRoll() {
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
             case 1 -> new RollEvent.Doubled();
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
@@ -234,6 +235,7 @@ final class RandomEvents {
             case 10 -> new RollEvent.TakenBack(step());
             case 11 -> new RollEvent.PutBack(step());
             case 12 -> new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
+            case 13 -> new RollEvent.Assigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.How.values())), maybeCount());
         };
     }

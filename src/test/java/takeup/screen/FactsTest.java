@@ -131,7 +131,7 @@ class FactsTest {
     }
 
     @ParameterizedTest(name = "on the page of {0} what is not saved is said in a row of its own")
-    @CsvSource({"SHOOT", "FRAMES", "ROLLS", "HELP"})
+    @CsvSource({"SHOOT", "FRAMES", "ROLLS", "PLAN", "BAG", "HELP"})
     void notSavedStandsOnEveryPage(Shoot.Page page) {
         Shoot shoot = States.on(page, "not saved");
         assertEquals(page, shoot.view().page());

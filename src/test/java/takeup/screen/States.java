@@ -49,6 +49,8 @@ final class States {
         all.put("the counter across the room", () -> busy().press(Key.Name.F10));
         all.put("the counter across the room, not saved", () -> busy().press(Key.Name.F10).disk(Disk.FULL).space());
         all.put("read only", () -> busy().restartReadOnly());
+        all.put("a moment near and film short", () -> busy().lines("bag add 1 cn400 120 expires 2021-03 price 6.20", "shoot Regatta day at 50.93806,6.956944", "plan 15:06 Start wants 90 must"));
+        all.put("a shoot and a plan with hostile names", () -> Playing.medium().paste("shoot " + HOSTILE).press(Key.Name.ENTER).paste("plan 15:06 " + HOSTILE + " wants 90").press(Key.Name.ENTER));
         all.put("hostile notes", () -> Playing.medium("4 125").paste("; " + HOSTILE).press(Key.Name.ENTER).paste("note " + HOSTILE).press(Key.Name.ENTER)
                 .paste("condition torn " + HOSTILE).press(Key.Name.ENTER).paste("4 125 ; " + HOSTILE));
         all.put("something could not be read", () -> Playing.troubled("R0002.journal:41: \u001b[31mthe last line stops in the middle", "more"));
@@ -67,7 +69,7 @@ final class States {
     static Shoot on(Shoot.Page page, String name) {
         Playing day = all().get(name).get();
         if (page != Shoot.Page.SHOOT) {
-            day.press(Key.of(page == Shoot.Page.FRAMES ? Key.Name.F2 : page == Shoot.Page.ROLLS ? Key.Name.F3 : Key.Name.F1));
+            day.press(Playing.keyTo(page));
         }
         return day.shoot();
     }

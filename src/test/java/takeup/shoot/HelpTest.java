@@ -29,6 +29,7 @@ class HelpTest {
         all.put("a frame taken back", () -> Playing.two("m 5.6 125", "4 125", "undo"));
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));
         all.put("a question", () -> Playing.medium("4 125", "unload"));
+        all.put("a plan and a bag", () -> Playing.medium("plan 15:30 Start", "plan 16:00 Final", "plan 16:30 Prize-giving", "bag add 2 cn400 120"));
         all.put("seven rolls", HelpTest::seven);
         all.put("seven rolls, the last one out", () -> seven().lines("unload yes", "lens 45"));
         return all;
@@ -82,7 +83,7 @@ class HelpTest {
     @ParameterizedTest(name = "{0}: Enter on a key in help does what the key does")
     @MethodSource("quick")
     void enterOnAKeyIsTheKey(String name) {
-        for (Shoot.Page page : List.of(Shoot.Page.SHOOT, Shoot.Page.FRAMES, Shoot.Page.ROLLS)) {
+        for (Shoot.Page page : List.of(Shoot.Page.SHOOT, Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.PLAN, Shoot.Page.BAG)) {
             if (on(page, moments().get(name).get()).page() != page) {
                 continue;
             }
@@ -123,7 +124,7 @@ class HelpTest {
             if (entry.key().isEmpty() && entry.whyNot().isEmpty()) {
                 Playing day = chosen(day(), i).press(ENTER);
                 assertEquals(lines, day.written().size(), entry.typed() + " is not done by looking it up");
-                boolean shows = List.of("say", "why", "shoot", "frames", "rolls", "big").contains(entry.word());
+                boolean shows = List.of("say", "why", "frames", "rolls", "big").contains(entry.word());
                 assertEquals(!shows, !day.prompt().isEmpty(), entry.typed());
                 assertTrue(day.page() != Shoot.Page.HELP, entry.typed());
                 assertTrue(shows || day.prompt().strip().equals(entry.typed()) || day.prompt().equals(entry.word() + " "), entry.typed() + " became " + day.prompt());
@@ -189,7 +190,7 @@ class HelpTest {
     }
 
     private static Playing on(Shoot.Page page, Playing day) {
-        return page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : Key.Name.F3);
+        return page == Shoot.Page.SHOOT ? day : day.press(Playing.keyTo(page));
     }
 
     private static Playing chosen(Playing day, int entry) {

@@ -221,8 +221,8 @@ class KeysTest {
     }
 
     @Test
-    void escComesBackFromEverywhereAndF1F2F3GoThereAndBack() {
-        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3)) {
+    void escComesBackFromEverywhereAndF1ToF5GoThereAndBack() {
+        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5)) {
             Playing day = Playing.medium("4 125").press(name);
             assertNotEquals(Shoot.Page.SHOOT, day.page(), name.toString());
             assertEquals(Shoot.Page.SHOOT, day.press(Key.Name.ESCAPE).page());
@@ -323,6 +323,6 @@ class KeysTest {
 
     private static Playing on(Shoot.Page page, Playing day) {
         day.press(Key.Name.ESCAPE);
-        return page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : page == Shoot.Page.ROLLS ? Key.Name.F3 : Key.Name.F1);
+        return page == Shoot.Page.SHOOT ? day : day.press(Playing.keyTo(page));
     }
 }

@@ -100,6 +100,18 @@ public final class Playing {
         return this;
     }
 
+    /** The key that shows a page. */
+    public static Key keyTo(Shoot.Page page) {
+        return Key.of(switch (page) {
+            case SHOOT -> Key.Name.ESCAPE;
+            case FRAMES -> Key.Name.F2;
+            case ROLLS -> Key.Name.F3;
+            case PLAN -> Key.Name.F4;
+            case BAG -> Key.Name.F5;
+            case HELP -> Key.Name.F1;
+        });
+    }
+
     public Playing press(Key.Name name) {
         return press(Key.of(name));
     }

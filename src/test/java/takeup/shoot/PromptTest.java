@@ -219,12 +219,7 @@ class PromptTest {
     @EnumSource(Shoot.Page.class)
     void aLargePasteLogsNothingOnAnyPage(Shoot.Page page) {
         Playing day = Playing.medium("4 125");
-        day.press(Key.of(switch (page) {
-            case SHOOT -> Key.Name.ESCAPE;
-            case FRAMES -> Key.Name.F2;
-            case ROLLS -> Key.Name.F3;
-            case HELP -> Key.Name.F1;
-        }));
+        day.press(Playing.keyTo(page));
         java.util.Random random = new java.util.Random(10);
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 10_000; i++) {

@@ -214,6 +214,6 @@ class SpaceTest {
     }
 
     private static Key key(Shoot.Page page) {
-        return Key.of(page == Shoot.Page.FRAMES ? Key.Name.F2 : page == Shoot.Page.ROLLS ? Key.Name.F3 : Key.Name.F1);
+        return Playing.keyTo(page);
     }
 }

@@ -132,7 +132,7 @@ class UndoLinesTest {
         expected.rolls().forEach((id, roll) -> {
             Roll other = found.rolls().get(id);
             assertEquals(new Roll(roll.id(), roll.state(), roll.camera(), roll.back(), roll.film(), roll.frames(), roll.next(), roll.doubleAwaited(), roll.counterChecks(),
-                    roll.conditions(), roll.note(), roll.loadedAt(), roll.finishedAt(), other.revision()), other);
+                    roll.conditions(), roll.note(), roll.loadedAt(), roll.finishedAt(), roll.assignment(), other.revision()), other);
         });
     }
 

@@ -1,0 +1,79 @@
+package takeup.shoot;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The words of a line as they were typed, for lines that hold names; and the dates and times in them. */
+final class RawWords {
+    private RawWords() {
+    }
+
+    /** The words, letter for letter. */
+    static List<String> of(String text) {
+        List<String> words = new ArrayList<>();
+        int start = -1;
+        for (int at = 0; at <= text.length(); at++) {
+            boolean blank = at == text.length() || Tokens.isBlank(text.charAt(at));
+            if (blank && start >= 0) {
+                words.add(text.substring(start, at));
+                start = -1;
+            } else if (!blank && start < 0) {
+                start = at;
+            }
+        }
+        return words;
+    }
+
+    static String small(String word) {
+        return word.toLowerCase(Locale.ROOT);
+    }
+
+    /** A date: {@code 2026-09-12}, {@code today} or {@code tomorrow}; empty for any other word. */
+    static Optional<LocalDate> date(String word, LocalDate today) {
+        switch (small(word)) {
+            case "today":
+                return Optional.of(today);
+            case "tomorrow":
+                return Optional.of(today.plusDays(1));
+            default:
+                try {
+                    return word.length() == 10 ? Optional.of(LocalDate.parse(word)) : Optional.empty();
+                } catch (DateTimeException e) {
+                    return Optional.empty();
+                }
+        }
+    }
+
+    /** A time of day: {@code 16:30}, {@code 16.30}, {@code 1630}, {@code 930}; empty for any other word. */
+    static Optional<LocalTime> time(String word) {
+        int cut = Math.max(word.indexOf(':'), Math.max(word.indexOf('.'), word.indexOf(',')));
+        String hours = cut < 0 ? word.substring(0, Math.max(0, word.length() - 2)) : word.substring(0, cut);
+        String minutes = cut < 0 ? word.substring(hours.length()) : word.substring(cut + 1);
+        if (hours.isEmpty() || hours.length() > 2 || minutes.length() != 2) {
+            return Optional.empty();
+        }
+        for (char c : (hours + minutes).toCharArray()) {
+            if (!Tokens.isDigit(c)) {
+                return Optional.empty();
+            }
+        }
+        int hour = Integer.parseInt(hours);
+        int minute = Integer.parseInt(minutes);
+        return hour < 24 && minute < 60 ? Optional.of(LocalTime.of(hour, minute)) : Optional.empty();
+    }
+
+    /** A time as a clock shows it: {@code 16:30}. */
+    static String clock(LocalTime time) {
+        return (time.getHour() < 10 ? "0" : "") + time.getHour() + (time.getMinute() < 10 ? ":0" : ":") + time.getMinute();
+    }
+
+    /** A stretch of minutes: {@code 6 min}, {@code 1 h 24 min}. */
+    static String minutes(long minutes) {
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+    }
+}
