@@ -22,9 +22,10 @@ import takeup.roll.Roll;
  * @param inCameras frames left on the rolls that are in
  * @param rolls rolls in the bag that a camera in use takes
  * @param inBag frames that they give, by the camera that gets the fewest out of them
+ * @param others rolls in the bag that fit no camera in use, so that nobody can say how many frames they give
  * @param kept whether a bag is kept; without one nobody knows
  */
-public record Enough(int wanted, int inCameras, int rolls, int inBag, boolean kept) {
+public record Enough(int wanted, int inCameras, int rolls, int inBag, int others, boolean kept) {
     /** What is there for the shoot that is open, or for today. */
     public static Enough of(Situation s, OffsetDateTime now) {
         Job job = s.day().job();
@@ -42,12 +43,14 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, boolean ke
         }
         int rolls = 0;
         int frames = 0;
+        int others = 0;
         for (Map.Entry<Lot, Integer> lot : job.bag().filled()) {
             OptionalInt each = framesOn(lot.getKey().size(), cameras);
             rolls += each.isPresent() ? lot.getValue() : 0;
+            others += each.isPresent() ? 0 : lot.getValue();
             frames += each.orElse(0) * lot.getValue();
         }
-        return new Enough(wanted, left, rolls, frames, job.bag().kept());
+        return new Enough(wanted, left, rolls, frames, others, job.bag().kept());
     }
 
     private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {
@@ -59,9 +62,13 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, boolean ke
         return inCameras + inBag - wanted;
     }
 
-    /** Whether the plan wants more than there is; only where a bag is kept. */
+    /** Whether the plan wants more than there is; only where a bag is kept, and not while its film waits for a camera to be named. */
     public boolean isShort() {
-        return kept && over() < 0;
+        return kept && over() < 0 && !waits();
+    }
+
+    private boolean waits() {
+        return rolls == 0 && others > 0 && inCameras == 0;
     }
 
     /** The sum in words; empty where nothing is planned. */
@@ -70,7 +77,9 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, boolean ke
             return Optional.empty();
         }
         String there = "the plan wants " + wanted + ", " + inCameras + " are left in the cameras";
+        String bag = rolls == 0 && others > 0 ? "" : ", " + BagLines.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag;
+        String beside = others == 0 ? "" : ", " + BagLines.rolls(others) + " in the bag " + (others == 1 ? "fits" : "fit") + " no camera in use";
         return Optional.of(!kept ? there + ", and no bag is kept (bag add)"
-                : there + ", " + BagLines.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag + ": " + (over() < 0 ? -over() + " TOO FEW" : "enough, " + over() + " over"));
+                : there + bag + beside + (waits() ? ": choose one (cam)" : over() < 0 ? ": " + -over() + " TOO FEW" : ": enough, " + over() + " over"));
     }
 }

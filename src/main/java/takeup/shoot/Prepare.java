@@ -129,7 +129,7 @@ public final class Prepare {
         }
         Enough enough = Enough.of(s, now);
         return Json.object().and("kept", enough.kept()).and("film", lots).and("cameras", cameras).and("enough", Json.object().and("framesWanted", enough.wanted())
-                .and("framesInCameras", enough.inCameras()).and("rollsInBag", enough.rolls()).and("framesInBag", enough.inBag()).and("framesOver", enough.over()));
+                .and("framesInCameras", enough.inCameras()).and("rollsInBag", enough.rolls()).and("framesInBag", enough.inBag()).and("rollsForNoCamera", enough.others()).and("framesOver", enough.over()));
     }
 
     /** The plan as other programs read it: the moments, the next one with what is advised, the sun's times. */

@@ -123,4 +123,21 @@ class BagLinesTest {
         assertTrue(!shooting.standing().contains("bag-low"));
         assertTrue(shooting.type("bag").endsWith("2 rolls in the bag are 32: enough, 8 over."), shooting.answer().text());
     }
+
+    /** How many frames three rolls of 120 give depends on the camera: 16 in the 645. */
+    @Test
+    void filmThatWaitsForACameraIsNotCalledTooLittle() {
+        Shooting shooting = Shooting.of("bag add 3 cn400 120", "plan 16:00 Start wants 40");
+        assertEquals("", shooting.warnings());
+        assertEquals("In the bag: 3 × cn400 120. The plan wants 40, 0 are left in the cameras, 3 rolls in the bag fit no camera in use: choose one (cam).", shooting.type("bag"));
+        shooting.type("cam 645");
+        assertTrue(shooting.type("bag").endsWith("3 rolls in the bag are 48: enough, 8 over."), shooting.answer().text());
+    }
+
+    @Test
+    void filmOfAnotherSizeIsNamedBesideWhatIsTooFew() {
+        Shooting shooting = Shooting.of("cam 35", "bag add 1 cn400 135", "bag add 3 cn400 120", "load cn400", "plan 16:00 Start wants 40");
+        assertEquals("bag-low", shooting.warnings());
+        assertTrue(shooting.type("bag").endsWith("The plan wants 40, 36 are left in the cameras, 3 rolls in the bag fit no camera in use: 4 TOO FEW."), shooting.answer().text());
+    }
 }
