@@ -22,6 +22,17 @@ public final class FrameWarnings {
 
     /** The same for a photographer who calls so many frames few. */
     public static List<List<Warning>> of(Roll roll, int few) {
+        return of(roll, few, 0);
+    }
+
+    /** The same for the newest frames alone, so many of them. */
+    public static List<List<Warning>> newest(Roll roll, int few, int count) {
+        int from = Math.max(0, roll.frames().size() - count);
+        return of(roll, few, from).subList(from, roll.frames().size());
+    }
+
+    /** What was said with an earlier frame is not said again, so the frames before are gone through, without judging them. */
+    private static List<List<Warning>> of(Roll roll, int few, int from) {
         List<List<Warning>> all = new ArrayList<>();
         boolean saidNoLight = false;
         int before = Integer.MAX_VALUE;
@@ -33,7 +44,9 @@ public final class FrameWarnings {
             counted(roll, left, before, few, warnings);
             before = left;
             if (frame.kind() == Frame.Kind.EXPOSED) {
-                set(roll, frame, warnings);
+                if (all.size() >= from) {
+                    set(roll, frame, warnings);
+                }
                 Exposure exposure = frame.exposure();
                 if (exposure.light().isEmpty() && !roll.camera().isAutomatic() && exposure.at().isPresent() && !exposure.setting().flash() && !saidNoLight) {
                     saidNoLight = true;

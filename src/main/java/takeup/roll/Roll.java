@@ -82,6 +82,15 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
         return Optional.of(roll.with(withdrawn ? State.WITHDRAWN : roll.state, records.size()));
     }
 
+    /**
+     * The roll once one thing more has happened to it: what {@link #of} says of all records with this one behind them. Not
+     * for records that take something back or put it back; they change what went before.
+     */
+    public Roll and(Recorded record) {
+        Roll after = record.event() instanceof RollEvent.Loaded ? this : record.event().appliedTo(this, record.at());
+        return after.with(state == State.WITHDRAWN ? state : after.state, revision + 1);
+    }
+
     static Roll loaded(RollEvent.Loaded loaded, OffsetDateTime at) {
         return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(),
                 Optional.empty(), at, Optional.empty(), Optional.empty(), 1);

@@ -86,17 +86,20 @@ final class FrameLines {
 
     /** The warnings to be said with the newest frames: an old reading is old for all rolls, and said with one of them. */
     private List<Warning> fresh(Roll roll, int count) {
+        List<Warning> newest = newest(roll, count, in.s.kit().fewLeft(roll.film().framesNominal()));
+        if (newest.stream().noneMatch(it -> it.code() == Warning.Code.STALE_LIGHT)) {
+            return newest;
+        }
         Optional<OffsetDateTime> taken = in.s.day().light().map(Light::at);
         boolean said = in.s.rolls().values().stream().filter(it -> !it.id().equals(roll.id())).flatMap(it -> it.frames().stream()).map(Frame::exposure)
                 .anyMatch(it -> it.light().map(Light::at).equals(taken) && it.at().isPresent() && FrameWarnings.isStale(it.light(), it.at().get()));
-        return newest(roll, count, in.s.kit().fewLeft(roll.film().framesNominal())).stream().filter(it -> it.code() != Warning.Code.STALE_LIGHT || !said).toList();
+        return newest.stream().filter(it -> it.code() != Warning.Code.STALE_LIGHT || !said).toList();
     }
 
     /** The warnings of the newest frames, each code once, in the words of the last. */
     static List<Warning> newest(Roll roll, int count, int few) {
-        List<List<Warning>> all = FrameWarnings.of(roll, few);
         Map<Warning.Code, Warning> last = new LinkedHashMap<>();
-        for (List<Warning> one : all.subList(Math.max(0, all.size() - count), all.size())) {
+        for (List<Warning> one : FrameWarnings.newest(roll, few, count)) {
             one.forEach(it -> last.put(it.code(), it));
         }
         // A burst may run past the frame that the warning was about: what is left then is what counts.

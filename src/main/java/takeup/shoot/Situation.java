@@ -112,19 +112,24 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             return fold(kit, steps, dated, known);
         }
         Map<RollId, Roll> now = new TreeMap<>(rolls);
-        Set<RollId> touched = new HashSet<>();
+        Set<RollId> all = known;
+        Set<RollId> begun = new HashSet<>();
         for (Entry entry : step.entries()) {
             if (entry instanceof Entry.OnRoll onRoll) {
-                touched.add(onRoll.roll());
+                RollId id = onRoll.roll();
+                if (!rolls.containsKey(id)) {
+                    begun.add(id);
+                } else {
+                    now.put(id, now.get(id).and(new Recorded(step.step(), step.at(), onRoll.event())));
+                }
+                if (!all.contains(id)) {
+                    all = new HashSet<>(all);
+                    all.add(id);
+                }
             }
         }
-        Set<RollId> all = known;
-        for (RollId id : touched) {
+        for (RollId id : begun) {
             Roll.of(recordsOf(id, steps)).ifPresent(it -> now.put(id, it));
-            if (!known.contains(id)) {
-                all = new HashSet<>(all);
-                all.add(id);
-            }
         }
         return new Situation(kit, steps, now, after(day, step, now), dated, all);
     }

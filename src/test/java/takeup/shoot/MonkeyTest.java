@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import takeup.kit.Warning;
+import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
@@ -113,6 +115,8 @@ class MonkeyTest {
         files.rolls().forEach((id, roll) -> {
             if (roll.state() == Roll.State.OPEN || shown.rolls().containsKey(id)) {
                 same("key " + key + ", " + id, roll, shown.rolls().get(id));
+                List<List<Warning>> all = FrameWarnings.of(roll, 3);
+                same("key " + key + ", the newest warnings of " + id, all.subList(Math.max(0, all.size() - 4), all.size()), FrameWarnings.newest(roll, 3, 4));
             }
         });
         same("key " + key + ", the place in hand", files.place(), shown.place());
