@@ -76,7 +76,8 @@ final class JournalFile implements AutoCloseable {
 
     /**
      * Appends the events of one step and forces them. Once this returns they are on the disk. The step that was appended
-     * last is not appended a second time: a step over several files is tried again as a whole.
+     * last is not appended a second time: a step over several files is tried again as a whole. That the events can be
+     * read back is for the {@link Writer} to try.
      *
      * @return whether the journal was written anew because somebody had moved, deleted or changed it
      */
@@ -87,7 +88,7 @@ final class JournalFile implements AutoCloseable {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         int n = lastN;
         for (String event : events) {
-            lines.writeBytes(Lines.of(++n, step, at, event));
+            lines.writeBytes(Lines.unread(++n, step, at, event));
         }
         if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
             throw new IOException(path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");

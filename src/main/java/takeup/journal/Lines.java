@@ -83,11 +83,16 @@ final class Lines {
      * @throws IllegalArgumentException for an event that could not be read back: a number that is none, endless words
      */
     static byte[] of(int n, long step, OffsetDateTime at, String event) {
-        byte[] line = sealed(START + n + ",\"step\":" + step + ",\"at\":\"" + at + "\"," + event.substring(1));
+        byte[] line = unread(n, step, at, event);
         if (event.indexOf('\n') >= 0 || record(line, 0, line.length - 1).isEmpty()) {
             throw new IllegalArgumentException("this cannot be written down so that it can be read again; a note holds up to 20000 letters");
         }
         return line;
+    }
+
+    /** The same for an event that was tried already. */
+    static byte[] unread(int n, long step, OffsetDateTime at, String event) {
+        return sealed(START + n + ",\"step\":" + step + ",\"at\":\"" + at + "\"," + event.substring(1));
     }
 
     static byte[] sealed(String object) {

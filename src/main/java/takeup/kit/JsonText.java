@@ -53,7 +53,7 @@ public final class JsonText {
     public static Json read(String text) throws NotJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
             try {
-                return document(parser);
+                return document(parser, text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0);
             } catch (StreamConstraintsException e) {
                 throw new NotJson(Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage()));
             } catch (JsonProcessingException e) {
@@ -64,11 +64,11 @@ public final class JsonText {
         }
     }
 
-    private static Json document(JsonParser parser) throws IOException, NotJson {
+    private static Json document(JsonParser parser, boolean manyLines) throws IOException, NotJson {
         if (parser.nextToken() == null) {
             throw new NotJson(1, "the file is empty");
         }
-        Json json = value(parser);
+        Json json = value(parser, manyLines);
         if (parser.nextToken() != null) {
             throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
         }
@@ -92,8 +92,9 @@ public final class JsonText {
         return "this is not JSON: " + (aside > 0 ? first.substring(0, aside) : first);
     }
 
-    private static Json value(JsonParser parser) throws IOException, NotJson {
-        int line = parser.currentTokenLocation().getLineNr();
+    /** To ask where a value stands costs more than to read it, so a text of one line is not asked. */
+    private static Json value(JsonParser parser, boolean manyLines) throws IOException, NotJson {
+        int line = manyLines ? parser.currentTokenLocation().getLineNr() : 1;
         JsonToken token = parser.currentToken();
         switch (token) {
             case START_OBJECT: {
@@ -101,14 +102,14 @@ public final class JsonText {
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
                     String name = parser.currentName();
                     parser.nextToken();
-                    fields.put(name, value(parser));
+                    fields.put(name, value(parser, manyLines));
                 }
                 return new Json.Obj(fields, line);
             }
             case START_ARRAY: {
                 List<Json> items = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    items.add(value(parser));
+                    items.add(value(parser, manyLines));
                 }
                 return new Json.Arr(items, line);
             }
