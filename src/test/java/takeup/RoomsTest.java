@@ -126,7 +126,7 @@ class RoomsTest {
 
     @Test
     void thePureRoomsKnowNoFiles() {
-        check(noClasses().that().resideInAnyPackage("takeup.exposure..", "takeup.roll..", "takeup.day..", "takeup.shoot..")
+        check(noClasses().that().resideInAnyPackage("takeup.exposure..", "takeup.roll..", "takeup.day..", "takeup.review..", "takeup.shoot..")
                 .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio.file.."));
     }
 

@@ -14,10 +14,12 @@ public enum FrameSize {
 
     private final String word;
     private final double diagonalMm;
+    private final double aspect;
 
     FrameSize(String word, double shortMm, double longMm) {
         this.word = word;
         this.diagonalMm = Math.hypot(shortMm, longMm);
+        this.aspect = longMm / shortMm;
     }
 
     /** The size of that name. */
@@ -33,6 +35,11 @@ public enum FrameSize {
     /** The diagonal of the picture, in mm: 43.27 for 24x36. */
     public double diagonalMm() {
         return diagonalMm;
+    }
+
+    /** The long side against the short one: 1.5 for 24x36, 1 for 6x6. */
+    public double aspect() {
+        return aspect;
     }
 
     /** The largest blur, in mm, that still counts as sharp: diagonal / 1500. */
