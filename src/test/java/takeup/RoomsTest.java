@@ -97,6 +97,15 @@ class RoomsTest {
     }
 
     @Test
+    void librariesForTheWeeksAfterAreSeenWhereTheyAreNeededOnly() {
+        check(noClasses().that(outermostIsNot("Sidecar", it -> it.getName().equals("takeup.handoff.Sidecar")))
+                .should().dependOnClassesThat().resideInAPackage("com.adobe.."));
+        check(noClasses().that().resideOutsideOfPackage("takeup.review..").should().dependOnClassesThat().resideInAPackage("org.apache.commons.."));
+        check(noClasses().that(outermostIsNot("ScanFolder", it -> it.getName().equals("takeup.cli.ScanFolder")))
+                .should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.imageio.."));
+    }
+
+    @Test
     void nothingOpensASocket() {
         check(noClasses().should().dependOnClassesThat().resideInAnyPackage("java.net..", "javax.net..", "java.rmi..")
                 .orShould().dependOnClassesThat().haveNameMatching("java\\.nio\\.channels\\..*(Socket|Datagram).*"));

@@ -63,6 +63,9 @@ final class CheckCommand {
                 problems.addAll(archive.dayOf(date).problems());
             }
             problems.addAll(archive.leftOvers());
+            for (RollId id : archive.reviewedRolls()) {
+                problems.addAll(archive.reviewOf(id).problems().stream().map(it -> "reviews/" + it).toList());
+            }
         } catch (IOException e) {
             problems.add(folder + ": " + Trouble.words(e));
         }

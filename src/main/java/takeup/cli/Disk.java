@@ -1,11 +1,14 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.List;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.journal.Writer;
+import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
+import takeup.roll.RollId;
 import takeup.shoot.Entry;
 import takeup.shoot.Happened;
 
@@ -39,6 +42,11 @@ final class Disk implements AutoCloseable {
             }
         }
         writer.append(batch);
+    }
+
+    /** Writes down what was decided about the scans of a roll; once this returns it is on the disk. */
+    void keep(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
+        writer.append(roll, at, events);
     }
 
     /** Keeps what is being typed. */

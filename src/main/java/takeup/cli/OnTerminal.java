@@ -11,9 +11,11 @@ final class OnTerminal {
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
     static boolean saysYes(Out out, String question) {
-        if (!is("[ -t 0 ] && [ -t 1 ]")) {
-            return false;
-        }
+        return is("[ -t 0 ] && [ -t 1 ]") && answersYes(out, question);
+    }
+
+    /** Whether yes is what comes back, from a person or through a pipe; anything else, or no answer at all, is a no. */
+    static boolean answersYes(Out out, String question) {
         out.line(question);
         try {
             return line(System.in).strip().equalsIgnoreCase("yes");

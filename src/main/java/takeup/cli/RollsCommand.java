@@ -89,7 +89,12 @@ final class RollsCommand {
         return text + " ".repeat(Math.max(1, width - text.length()));
     }
 
-    int one(String typed, boolean json, boolean csv, boolean withClient, Optional<String> file) throws IOException {
+    /** The roll of that number; what of its journal could not be read is said. */
+    Roll found(String typed) throws IOException {
+        return found(typed, new ArrayList<>());
+    }
+
+    private Roll found(String typed, List<String> problems) throws IOException {
         RollId id = RollId.parse(typed).or(() -> RollId.parse(LineCommand.LETTERS + typed))
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
         Archive archive = commands.archive();
@@ -98,7 +103,13 @@ final class RollsCommand {
         }
         Archive.Opened<Recorded> opened = archive.roll(id);
         opened.problems().forEach(commands.out()::error);
-        Roll roll = Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
+        problems.addAll(opened.problems());
+        return Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
+    }
+
+    int one(String typed, boolean json, boolean csv, boolean withClient, Optional<String> file) throws IOException {
+        List<String> problems = new ArrayList<>();
+        Roll roll = found(typed, problems);
         String text = json ? withClient ? RollJson.textWithClient(roll, Version.number()) : RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
         if (file.isPresent()) {
             write(Path.of(file.get()), (json || csv ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
@@ -107,7 +118,7 @@ final class RollsCommand {
         } else {
             commands.out().lines(text);
         }
-        return opened.problems().isEmpty() ? 0 : 1;
+        return problems.isEmpty() ? 0 : 1;
     }
 
     /** Text that goes to a file is shown by some other program, which may obey what is in it. */

@@ -9,11 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.DayRecorded;
+import takeup.review.ReviewEvent;
 import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
-/** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}. Reading changes nothing. */
+/** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes nothing. */
 public final class Archive {
     private static final String ENDING = ".journal";
 
@@ -73,6 +74,25 @@ public final class Archive {
                     ? Plainly.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII)) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
+        }
+    }
+
+    Path review(RollId roll) {
+        return folder.resolve("reviews").resolve(roll + ENDING);
+    }
+
+    /** The numbers of the rolls about whose scans something was decided. */
+    public List<RollId> reviewedRolls() throws IOException {
+        return ids(folder.resolve("reviews"));
+    }
+
+    /** What was decided about the scans of a roll; nothing and no problem where there is no such file. */
+    public Opened<ReviewEvent> reviewOf(RollId roll) {
+        try {
+            return drive.kind(review(roll)) == Drive.Kind.NOTHING ? new Opened<>(List.of(), List.of())
+                    : read(review(roll), it -> ReviewEventJson.event(new Fields(it.whole()), it::event), (records, gap) -> "");
+        } catch (IOException e) {
+            return new Opened<>(List.of(), List.of(roll + ENDING + ":1: cannot be read: " + Trouble.words(e)));
         }
     }
 

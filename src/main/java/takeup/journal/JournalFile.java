@@ -107,6 +107,11 @@ final class JournalFile implements AutoCloseable {
         return told();
     }
 
+    /** A step for a journal that counts its own: the same again until something was appended. */
+    long nextStep() {
+        return lastN + 1;
+    }
+
     /** Writes the journal anew if it cannot be trusted or found any more; answers as {@link #append} does. */
     boolean mend() throws IOException {
         if (lastN > 0 && !isSound(0)) {

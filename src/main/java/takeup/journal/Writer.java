@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import takeup.day.DayEvent;
+import takeup.review.ReviewEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
@@ -180,6 +181,23 @@ public final class Writer implements AutoCloseable {
                 remarks.add("the lock file was deleted and cannot be made again: start no second takeup in this folder");
             }
             saidUnlocked = true;
+        }
+    }
+
+    /**
+     * Writes down what was decided about the scans of a roll. Once this returns, all of it is on the disk. Reviews are not
+     * undone but decided anew, so their step is a count of their own.
+     */
+    public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
+        List<String> texts = events.stream().map(ReviewEventJson::text).toList();
+        texts.forEach(it -> Lines.of(1, 1, at, it));
+        keepLock();
+        Folders.make(drive, archive.review(roll).getParent());
+        try {
+            JournalFile file = file(archive.review(roll));
+            remark(archive.review(roll), file.append(file.nextStep(), at, texts));
+        } catch (IOException e) {
+            throw named(e);
         }
     }
 

@@ -1,6 +1,7 @@
 package takeup.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,5 +60,44 @@ public record Proposal(List<Scan> scans, List<Slot> slots, List<Integer> slotOf,
             }
         }
         return extra;
+    }
+
+    /** The same with all scans from one on showing so many frames later; what falls off an end shows no logged frame. */
+    public Proposal shifted(int from, int by) {
+        List<Integer> places = new ArrayList<>(slotOf);
+        for (int i = from; i < places.size(); i++) {
+            int place = places.get(i) < 0 ? -1 : places.get(i) + by;
+            places.set(i, place < 0 || place >= slots.size() || slotOf.subList(0, from).contains(place) ? -1 : place);
+        }
+        return byHand(places, isReversed);
+    }
+
+    /** The same with the film the other way round. */
+    public Proposal turned() {
+        List<Integer> places = new ArrayList<>(slotOf);
+        Collections.reverse(places);
+        return byHand(places, !isReversed);
+    }
+
+    /** The same with the frames of two scans exchanged. */
+    public Proposal swapped(int one, int other) {
+        List<Integer> places = new ArrayList<>(slotOf);
+        Collections.swap(places, one, other);
+        return byHand(places, isReversed);
+    }
+
+    /** The same with a scan showing that slot, -1 for none; a scan that showed it before shows none. */
+    public Proposal placed(int scan, int slot) {
+        List<Integer> places = new ArrayList<>(slotOf);
+        if (slot >= 0 && places.contains(slot)) {
+            places.set(places.indexOf(slot), -1);
+        }
+        places.set(scan, slot);
+        return byHand(places, isReversed);
+    }
+
+    /** What the photographer says is sure. */
+    private Proposal byHand(List<Integer> places, boolean reversed) {
+        return new Proposal(scans, slots, places, reversed, isPiled, 1, List.of("put right by hand"));
     }
 }

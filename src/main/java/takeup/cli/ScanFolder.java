@@ -1,0 +1,122 @@
+package takeup.cli;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import takeup.journal.Trouble;
+import takeup.review.NaturalOrder;
+import takeup.review.Picture;
+import takeup.review.Scan;
+import takeup.review.Tone;
+
+/**
+ * The scans in a folder, and in the folders within it: JPEG and TIFF, in natural order. They are only read.
+ *
+ * @param folder the folder
+ * @param scans the scans
+ * @param pictures a small copy of each, by its name
+ * @param problems what could not be read
+ */
+record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, List<String> problems) {
+    /** The long side of the small copies, in dots. */
+    private static final int SMALL = 96;
+    private static final int FINE = 384;
+    private static final long LARGEST = 1_000_000_000;
+    private static final int MOST = 2000;
+
+    /** Reads a folder. */
+    static ScanFolder read(Path folder) throws IOException {
+        // No window is ever opened for a picture.
+        System.setProperty("java.awt.headless", "true");
+        ImageIO.setUseCache(false);
+        List<String> names = new ArrayList<>();
+        for (Path path : list(folder)) {
+            String name = path.getFileName().toString();
+            if (Files.isDirectory(path)) {
+                for (Path inner : list(path)) {
+                    if (isPicture(inner)) {
+                        names.add(name + "/" + inner.getFileName());
+                    }
+                }
+            } else if (isPicture(path)) {
+                names.add(name);
+            }
+        }
+        names.sort(NaturalOrder.BY_NAME);
+        if (names.size() > MOST) {
+            throw new IOException(folder + " holds more than " + MOST + " pictures: name the folder of one film");
+        }
+        List<Scan> scans = new ArrayList<>();
+        Map<String, Picture> pictures = new LinkedHashMap<>();
+        List<String> problems = new ArrayList<>();
+        for (String name : names) {
+            try {
+                read(folder, name, scans, pictures);
+            } catch (IOException e) {
+                problems.add(name + " cannot be read: " + Trouble.words(e));
+            } catch (RuntimeException | OutOfMemoryError e) {
+                problems.add(name + " cannot be read: it is damaged, or too large");
+            }
+        }
+        return new ScanFolder(folder, scans, pictures, problems);
+    }
+
+    private static List<Path> list(Path folder) throws IOException {
+        List<Path> paths = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            all.forEach(paths::add);
+        }
+        return paths;
+    }
+
+    private static boolean isPicture(Path path) {
+        String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
+        return !name.startsWith(".") && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff")) && Files.isRegularFile(path);
+    }
+
+    private static void read(Path folder, String name, List<Scan> scans, Map<String, Picture> pictures) throws IOException {
+        try (ImageInputStream in = ImageIO.createImageInputStream(folder.resolve(name).toFile())) {
+            Iterator<ImageReader> readers = in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
+                throw new IOException("it is no JPEG and no TIFF");
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(in, true, true);
+                int width = reader.getWidth(0);
+                int height = reader.getHeight(0);
+                if ((long) width * height > LARGEST) {
+                    throw new IOException("it is larger than a thousand million dots");
+                }
+                ImageReadParam param = reader.getDefaultReadParam();
+                int every = Math.max(1, Math.max(width, height) / FINE);
+                param.setSourceSubsampling(every, every, 0, 0);
+                Picture picture = small(reader.read(0, param));
+                pictures.put(name, picture);
+                scans.add(new Scan(name, width, height, Tone.of(picture)));
+            } finally {
+                reader.dispose();
+            }
+        }
+    }
+
+    private static Picture small(BufferedImage image) {
+        int width = image.getWidth();
+        int height = image.getHeight();
+        Picture whole = new Picture(width, height, image.getRGB(0, 0, width, height, null, 0, width));
+        int longer = Math.max(width, height);
+        return longer <= SMALL ? whole : whole.fitted(Math.max(1, width * SMALL / longer), Math.max(1, height * SMALL / longer));
+    }
+}

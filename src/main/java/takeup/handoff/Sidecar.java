@@ -1,0 +1,156 @@
+package takeup.handoff;
+
+import com.adobe.internal.xmp.XMPConst;
+import com.adobe.internal.xmp.XMPException;
+import com.adobe.internal.xmp.XMPMeta;
+import com.adobe.internal.xmp.XMPMetaFactory;
+import com.adobe.internal.xmp.options.PropertyOptions;
+import com.adobe.internal.xmp.options.SerializeOptions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.kit.FrameSize;
+import takeup.kit.Lens;
+import takeup.roll.Exposure;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+
+/**
+ * What is known of a frame, as an XMP sidecar for its scan (ISO 16684-1; properties of Exif for XMP, CIPA DC-010). What is
+ * not known is left out. When it was taken and when it was scanned are kept apart.
+ */
+public final class Sidecar {
+    private static final String EXIF_EX = "http://cipa.jp/exif/1.0/";
+    private static final double SMALL_DIAGONAL = FrameSize.SMALL.diagonalMm();
+
+    private Sidecar() {
+    }
+
+    /**
+     * The sidecar's text.
+     *
+     * @param frames the frames on the scan: one, or two half frames; the first one's values stand for both
+     * @param scannedAt when the file says that it was made, as in {@code 2026-10-01T09:30:00}; empty where it does not
+     * @param verdict thin, good or dense
+     * @param version of this program, such as 1.0.0
+     */
+    public static String of(Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version) {
+        try {
+            XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
+            XMPMeta meta = XMPMetaFactory.create();
+            Frame frame = frames.get(0);
+            exposure(meta, roll, RollJson.shown(frame));
+            // Exif's DateTimeDigitized has this name in XMP.
+            scannedAt.ifPresent(it -> set(meta, XMPConst.NS_XMP, "CreateDate", it));
+            set(meta, XMPConst.NS_TIFF, "Model", roll.camera().name());
+            meta.setLocalizedText(XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
+            meta.setLocalizedText(XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
+            for (String subject : subjects(roll, frames, verdict)) {
+                meta.appendArrayItem(XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
+            }
+            set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + version);
+            SerializeOptions options = new SerializeOptions().setUseCanonicalFormat(true).setNewline("\n").setReadOnlyPacket(true);
+            return XMPMetaFactory.serializeToString(meta, options) + "\n";
+        } catch (XMPException e) {
+            throw new IllegalStateException("this frame cannot be written as XMP: " + e.getMessage(), e);
+        }
+    }
+
+    private static void set(XMPMeta meta, String space, String name, String value) {
+        try {
+            meta.setProperty(space, name, clean(value));
+        } catch (XMPException e) {
+            throw new IllegalStateException(name + " cannot be written as XMP: " + e.getMessage(), e);
+        }
+    }
+
+    /** What XML cannot hold (XML 1.0, 2.2, Char) becomes the sign for a lost character. */
+    private static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().forEach(it -> clean.appendCodePoint(it == '\t' || it == '\n' || it == '\r' || it >= 0x20 && it <= 0xd7ff || it >= 0xe000 && it <= 0xfffd
+                || it >= 0x10000 ? it : 0xfffd));
+        return clean.toString();
+    }
+
+    private static void exposure(XMPMeta meta, Roll roll, Exposure exposure) throws XMPException {
+        Setting setting = exposure.setting();
+        setting.aperture().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "FNumber", rational(printed(it))));
+        setting.time().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "ExposureTime", time(it)));
+        String index = Long.toString(Math.round(roll.film().index().arithmetic()));
+        // A reader works out a light value only where the older name is there too: measured with exiftool 12.57.
+        meta.appendArrayItem(XMPConst.NS_EXIF, "ISOSpeedRatings", new PropertyOptions().setArrayOrdered(true), index, null);
+        set(meta, EXIF_EX, "PhotographicSensitivity", index);
+        if (setting.aperture().isPresent() || setting.time().isPresent()) {
+            set(meta, XMPConst.NS_EXIF, "ExposureBiasValue", bias(setting.biasStops()));
+            meta.setStructField(XMPConst.NS_EXIF, "Flash", XMPConst.NS_EXIF, "Fired", setting.flash() ? "True" : "False");
+        }
+        if (setting.focalMm().isPresent()) {
+            double focal = setting.focalMm().getAsDouble();
+            set(meta, XMPConst.NS_EXIF, "FocalLength", rational(focal));
+            set(meta, XMPConst.NS_EXIF, "FocalLengthIn35mmFilm", Long.toString(Math.round(focal * SMALL_DIAGONAL / roll.camera().frameSize().diagonalMm())));
+        }
+        setting.lens().map(Lens::name).ifPresent(it -> set(meta, EXIF_EX, "LensModel", it));
+        setting.distanceM().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "SubjectDistance", rational(it)));
+        exposure.at().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "DateTimeOriginal", IsoTime.of(it)));
+    }
+
+    /** As printed on the ring; between two marks what the optics are. */
+    private static double printed(Aperture aperture) {
+        return aperture.tenths() == 0 ? aperture.fNumber() : Math.rint(100 * aperture.exactFNumber()) / 100;
+    }
+
+    private static String time(ExposureTime time) {
+        double below = Math.rint(1 / time.seconds());
+        return time.seconds() < 0.75 && Math.abs(1 / time.seconds() - below) < 1e-6 * below ? "1/" + Math.round(below) : rational(time.seconds());
+    }
+
+    /** Thirds and halves as such: -1/3. */
+    private static String bias(double stops) {
+        for (int below : new int[] {1, 2, 3}) {
+            if (Math.abs(stops * below - Math.rint(stops * below)) < 0.005) {
+                return Math.round(stops * below) + "/" + below;
+            }
+        }
+        return Math.round(100 * stops) + "/100";
+    }
+
+    static String rational(double value) {
+        for (int below : new int[] {1, 10, 100}) {
+            if (Math.abs(value * below - Math.rint(value * below)) < 1e-6 * below) {
+                return Math.round(value * below) + "/" + below;
+            }
+        }
+        return Math.round(value * 1000) + "/1000";
+    }
+
+    private static String description(Roll roll, List<Frame> frames) {
+        List<String> words = new ArrayList<>();
+        for (Frame frame : frames) {
+            words.add("Roll " + roll.id() + ", frame " + frame.number() + frame.note().map(it -> ": " + it).orElse(""));
+        }
+        return String.join(" | ", words);
+    }
+
+    private static String comment(Roll roll, Frame frame, Optional<String> verdict) {
+        Exposure exposure = RollJson.shown(frame);
+        List<String> words = new ArrayList<>(List.of(roll.film().stock().name(), roll.film().developmentWords()));
+        exposure.light().ifPresent(it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, " + it.method().word()));
+        exposure.setting().filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
+        takeup.roll.Verdict.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
+        verdict.ifPresent(it -> words.add("verdict " + it));
+        return String.join("; ", words);
+    }
+
+    private static List<String> subjects(Roll roll, List<Frame> frames, Optional<String> verdict) {
+        List<String> subjects = new ArrayList<>(List.of("roll " + roll.id()));
+        frames.forEach(it -> subjects.add("frame " + it.number()));
+        subjects.add(roll.film().stock().name());
+        verdict.ifPresent(subjects::add);
+        return subjects;
+    }
+}

@@ -1,0 +1,51 @@
+package takeup.review;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What the photographer decided about the scans of a roll. A later event takes the place of an earlier one on the same thing. */
+public sealed interface ReviewEvent {
+    /** One method for each kind, for rooms that must know which it is. */
+    <R> R match(Cases<R> cases);
+
+    /** A case for each kind. */
+    interface Cases<R> {
+        R accepted(Accepted event);
+
+        R judged(Judged event);
+
+        R unknown(Unknown event);
+    }
+
+    /** A scan and the frames on it; none where nobody logged it. */
+    record Placed(String file, List<FrameKey> frames) {
+        public Placed {
+            frames = List.copyOf(frames);
+        }
+    }
+
+    /** Scans were laid beside the frames, and that was accepted. It takes the place of what was accepted before. */
+    record Accepted(String folder, boolean isReversed, double confidence, List<Placed> scans) implements ReviewEvent {
+        public Accepted {
+            scans = List.copyOf(scans);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.accepted(this);
+        }
+    }
+
+    /** A frame got a verdict; an empty one takes the verdict back. */
+    record Judged(FrameKey frame, Optional<Density> verdict) implements ReviewEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.judged(this);
+        }
+    }
+
+    /** A kind that a later version wrote: kept as it stands. */
+    record Unknown(String kind, String text) implements ReviewEvent {
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.unknown(this);
+        }
+    }
+}

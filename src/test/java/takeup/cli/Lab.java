@@ -1,0 +1,44 @@
+package takeup.cli;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Random;
+import javax.imageio.ImageIO;
+
+/** A lab of our own: writes scans of a boathouse that never was. */
+final class Lab {
+    private final Path folder;
+
+    Lab(Path folder) throws IOException {
+        this.folder = Files.createDirectories(folder);
+    }
+
+    /** A scan of about so much mean lightness (0 to 1), with so much contrast; the scene comes from the seed. */
+    Lab scan(String name, double brightness, double contrast, int width, int height, long seed) throws IOException {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Random random = new Random(seed * 0x9E3779B97F4A7C15L);
+        int horizon = height / 3 + random.nextInt(height / 4);
+        int post = random.nextInt(width);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                double scene = (y < horizon ? 1.2 : -0.6) + (Math.abs(x - post) < width / 12 ? -0.9 : 0.2) + 0.3 * Math.sin(x * 9.0 / width);
+                int light = (int) Math.round(255 * Math.max(0, Math.min(1, brightness + contrast * scene)));
+                image.setRGB(x, y, light << 16 | light << 8 | Math.min(255, light + 12));
+            }
+        }
+        ImageIO.write(image, name.toLowerCase(Locale.ROOT).endsWith("f") ? "tiff" : "jpg", folder.resolve(name).toFile());
+        return this;
+    }
+
+    /** A usual scan, 90 by 60 dots. */
+    Lab scan(String name, double brightness) throws IOException {
+        return scan(name, brightness, 0.15, 90, 60, name.hashCode());
+    }
+
+    Path folder() {
+        return folder;
+    }
+}
