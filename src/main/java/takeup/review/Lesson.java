@@ -1,0 +1,196 @@
+package takeup.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * What the verdicts on all judged frames teach: consistent, change the rating; scattered, technique or equipment; one body
+ * only, that shutter (two training manuals say so: US Army SS0508, on film speed, and SS0514, on evaluating negatives).
+ * Causes are taken up one by one, the one that explains most first, as long as a likelihood ratio speaks for it.
+ *
+ * @param frames how many judged frames could be used
+ * @param findings what was found, the weightiest first
+ * @param scatter how far frames lie from the log once the findings are accounted for, in stops
+ */
+public record Lesson(int frames, List<Finding> findings, Interval scatter) {
+    /** Fewer judged frames than this teach nothing. Opinion. */
+    public static final int FEWEST = 12;
+    /** A cause needs so many frames of its own. Opinion. */
+    static final int FEWEST_OF_ONE = 8;
+    /** Less than this is not worth a change: a third of a stop, the step of film speeds. */
+    static final double LEAST = 0.3;
+    /** More scatter than this, in stops, is no usual scatter. Opinion: meters agree within a stop or so. */
+    static final double WILD = 0.75;
+    private static final double RISK = 0.002;
+    private static final int MOST = 4;
+    /** Causes whose likelihoods differ by less are not told apart: e² is about 7 to 1. Opinion. */
+    private static final double NEAR = 2;
+
+    public Lesson {
+        findings = List.copyOf(findings);
+    }
+
+    /** Whether there were enough frames. */
+    public boolean isEnough() {
+        return frames >= FEWEST;
+    }
+
+    /** What a tally teaches. */
+    public static Lesson of(Tally tally) {
+        if (tally.usable() < FEWEST) {
+            return new Lesson(tally.usable(), List.of(), new Interval(0, 0, 0));
+        }
+        List<Map.Entry<Case, Integer>> cases = new ArrayList<>(tally.counts().entrySet());
+        cases.sort(Comparator.comparing((Map.Entry<Case, Integer> it) -> it.getKey().toString()));
+        return new Search(cases).lesson();
+    }
+
+    /** One cause that is weighed: the cases that it marks. */
+    private record Suspect(Case.Factor factor, String name, boolean[] marked, int frames) {
+        /** How many different cases it marks. */
+        int count() {
+            int count = 0;
+            for (boolean each : marked) {
+                count += each ? 1 : 0;
+            }
+            return count;
+        }
+    }
+
+    private static final class Search {
+        private final List<Map.Entry<Case, Integer>> cases;
+        private final List<Suspect> suspects = new ArrayList<>();
+        private final double[] offsets;
+        private final List<Finding> findings = new ArrayList<>();
+
+        Search(List<Map.Entry<Case, Integer>> cases) {
+            this.cases = cases;
+            offsets = new double[cases.size()];
+            for (Case.Factor factor : Case.Factor.values()) {
+                TreeSet<String> names = new TreeSet<>();
+                cases.forEach(it -> names.add(it.getKey().name(factor)));
+                for (String name : names) {
+                    boolean[] marked = new boolean[cases.size()];
+                    int frames = 0;
+                    for (int i = 0; i < marked.length; i++) {
+                        marked[i] = cases.get(i).getKey().name(factor).equals(name);
+                        frames += marked[i] ? cases.get(i).getValue() : 0;
+                    }
+                    if (frames >= FEWEST_OF_ONE) {
+                        suspects.add(new Suspect(factor, name, marked, frames));
+                    }
+                }
+            }
+        }
+
+        Lesson lesson() {
+            double limit = Interval.chiSquared(1 - RISK / Math.max(1, suspects.size()), 1);
+            while (findings.size() < MOST && takeUp(limit)) {
+                continue;
+            }
+            Interval scatter = new Fit(cases, offsets).scatterInterval();
+            scattered(scatter);
+            return new Lesson(cases.stream().mapToInt(Map.Entry::getValue).sum(), findings, scatter);
+        }
+
+        /** Takes up the cause that explains most of what is left, if it explains enough. The limit allows for how many are tried (Bonferroni: NIST/SEMATECH e-Handbook, 7.4.7.3). */
+        private boolean takeUp(double limit) {
+            Map<Suspect, Double> gains = new LinkedHashMap<>();
+            Suspect best = null;
+            double bestOffset = 0;
+            for (Suspect suspect : suspects) {
+                // By its own scatter: where that is large, a mean that is off says little.
+                Fit own = fitOf(suspect);
+                boolean[] all = new boolean[suspect.count()];
+                Arrays.fill(all, true);
+                double scatter = own.scatter();
+                double before = own.likelihood(0, scatter, all);
+                double first = own.offset(scatter, all);
+                double left = own.shifted(first).scatter();
+                double offset = own.offset(left, all);
+                double gain = own.likelihood(offset, left, all) - before;
+                gains.put(suspect, gain);
+                // Where the log cannot tell them apart the rating comes first: it is what can be changed.
+                if (2 * gain > limit && Math.abs(offset) >= LEAST && (best == null || gain > gains.get(best) + 1e-6)) {
+                    best = suspect;
+                    bestOffset = offset;
+                }
+            }
+            if (best == null) {
+                return false;
+            }
+            double offset = bestOffset;
+            for (int i = 0; i < offsets.length; i++) {
+                offsets[i] += best.marked[i] ? offset : 0;
+            }
+            Interval around = new Fit(cases, without(best, offset)).offsetInterval(fitOf(best).scatter(), best.marked);
+            findings.add(new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
+            return true;
+        }
+
+        private double[] without(Suspect suspect, double offset) {
+            double[] before = offsets.clone();
+            for (int i = 0; i < before.length; i++) {
+                before[i] -= suspect.marked[i] ? offset : 0;
+            }
+            return before;
+        }
+
+        private static Finding.Kind kind(Case.Factor factor) {
+            return switch (factor) {
+                case RATING -> Finding.Kind.RATING;
+                case BODY, LENS -> Finding.Kind.EQUIPMENT;
+                case METHOD, LIGHT -> Finding.Kind.TECHNIQUE;
+            };
+        }
+
+        private List<String> alike(Suspect best, Map<Suspect, Double> gains) {
+            List<String> alike = new ArrayList<>();
+            gains.forEach((suspect, gain) -> {
+                boolean isWithin = suspect.factor == Case.Factor.LENS && best.factor == Case.Factor.BODY;
+                if (suspect != best && !isWithin && gain > gains.get(best) - NEAR) {
+                    alike.add(suspect.factor + " " + suspect.name);
+                }
+            });
+            return alike;
+        }
+
+        /** Scatter beyond the usual: of one way of reading light where only that one scatters, else of all. */
+        private void scattered(Interval all) {
+            List<Finding> wild = new ArrayList<>();
+            int tame = 0;
+            for (Suspect suspect : suspects) {
+                if (suspect.factor == Case.Factor.METHOD && suspect.frames >= FEWEST) {
+                    Interval own = fitOf(suspect).scatterInterval();
+                    if (own.low() > WILD) {
+                        wild.add(new Finding(Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));
+                    } else {
+                        tame++;
+                    }
+                }
+            }
+            if (!wild.isEmpty() && tame > 0) {
+                findings.addAll(wild);
+            } else if (all.low() > WILD) {
+                findings.add(new Finding(Finding.Kind.SCATTER, Case.Factor.METHOD, "all frames", cases.stream().mapToInt(Map.Entry::getValue).sum(), all, List.of()));
+            }
+        }
+
+        private Fit fitOf(Suspect suspect) {
+            List<Map.Entry<Case, Integer>> own = new ArrayList<>();
+            List<Double> moved = new ArrayList<>();
+            for (int i = 0; i < offsets.length; i++) {
+                if (suspect.marked[i]) {
+                    own.add(cases.get(i));
+                    moved.add(offsets[i]);
+                }
+            }
+            return new Fit(own, moved.stream().mapToDouble(Double::doubleValue).toArray());
+        }
+    }
+}
