@@ -2,6 +2,7 @@ package takeup.cli;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -49,6 +50,33 @@ final class ReviewCommands {
 
         @Override public Integer call() throws IOException {
             return new ScansCommand(this, commands).run();
+        }
+    }
+
+    @Command(name = "review", description = {"Says what the verdicts on all frames teach: consistent, change the rating; scattered, technique or equipment;",
+        "one body only, that shutter. With too few frames it says so."})
+    static final class Lessons implements Callable<Integer> {
+        @ParentCommand Commands commands;
+        @Option(names = "--json", description = "The answer is a JSON object.")
+        boolean json;
+        @Option(names = "--html", paramLabel = "FILE", description = "Also writes a page with its plots.")
+        String page;
+        @Option(names = "--rate", paramLabel = "STOCK", description = "Writes the proposed rating into your own profile of that stock, after a yes.")
+        String rate;
+
+        @Override public Integer call() throws IOException {
+            return new ReviewCommand(commands).run(json, Optional.ofNullable(page), Optional.ofNullable(rate));
+        }
+    }
+
+    @Command(name = "frames", description = "Prints every frame of the archive as JSON lines, flat, for a spreadsheet or a query engine (takeup schema frames).")
+    static final class Frames implements Callable<Integer> {
+        @ParentCommand Commands commands;
+        @Option(names = "--json", required = true, description = "As JSON lines.")
+        boolean json;
+
+        @Override public Integer call() throws IOException {
+            return new FramesCommand(commands).run();
         }
     }
 }

@@ -6,8 +6,10 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import takeup.journal.Archive;
 import takeup.journal.Trouble;
@@ -141,6 +143,12 @@ final class ScansCommand {
         judge(asked.good, Optional.of(Density.GOOD), roll, events);
         judge(asked.dense, Optional.of(Density.DENSE), roll, events);
         judge(asked.unjudged, Optional.empty(), roll, events);
+        Set<FrameKey> named = new HashSet<>();
+        for (ReviewEvent event : events) {
+            if (event instanceof ReviewEvent.Judged judged && !named.add(judged.frame())) {
+                throw new Commands.Unfit(2, "frame " + judged.frame().number() + " is given two verdicts");
+            }
+        }
         return events;
     }
 

@@ -7,9 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-/** The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order}. */
+/** The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order}, {@code frames}. */
 public final class Schemas {
-    private static final List<String> NAMES = List.of("roll", "order");
+    private static final List<String> NAMES = List.of("roll", "order", "frames");
 
     private Schemas() {
     }

@@ -26,6 +26,8 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
     static final double LEAST = 0.3;
     /** More scatter than this, in stops, is no usual scatter. Opinion: meters agree within a stop or so. */
     static final double WILD = 0.75;
+    /** So many verdicts against the log are no slips. Opinion. */
+    private static final int FEWEST_MIXED = 3;
     private static final double RISK = 0.002;
     private static final int MOST = 4;
     /** Causes whose likelihoods differ by less are not told apart: e² is about 7 to 1. Opinion. */
@@ -167,7 +169,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             for (Suspect suspect : suspects) {
                 if (suspect.factor == Case.Factor.METHOD && suspect.frames >= FEWEST) {
                     Interval own = fitOf(suspect).scatterInterval();
-                    if (own.low() > WILD) {
+                    if (own.low() > WILD && isMixed(suspect.marked)) {
                         wild.add(new Finding(Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));
                     } else {
                         tame++;
@@ -176,9 +178,30 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             }
             if (!wild.isEmpty() && tame > 0) {
                 findings.addAll(wild);
-            } else if (all.low() > WILD) {
+            } else if (all.low() > WILD && isMixed(everything())) {
                 findings.add(new Finding(Finding.Kind.SCATTER, Case.Factor.METHOD, "all frames", cases.stream().mapToInt(Map.Entry::getValue).sum(), all, List.of()));
             }
+        }
+
+        private boolean[] everything() {
+            boolean[] all = new boolean[offsets.length];
+            Arrays.fill(all, true);
+            return all;
+        }
+
+        /**
+         * Whether frames that the log has within the stock's limits were judged thin or dense. Where only the limits are crossed
+         * without harm, the stock bears more than its file says, and nobody's metering is to blame.
+         */
+        private boolean isMixed(boolean[] marked) {
+            int inside = 0;
+            for (int i = 0; i < offsets.length; i++) {
+                Case each = cases.get(i).getKey();
+                double light = each.overTenths() / 10.0 + offsets[i];
+                boolean isOff = each.verdict() == Density.THIN && light > -each.under() + LEAST || each.verdict() == Density.DENSE && light < each.over() - LEAST;
+                inside += isOff && marked[i] ? cases.get(i).getValue() : 0;
+            }
+            return inside >= FEWEST_MIXED;
         }
 
         private Fit fitOf(Suspect suspect) {

@@ -111,7 +111,7 @@ class SchemasTest {
 
     @Test
     void eachNamedSchemaIsThere() {
-        assertEquals(List.of("roll", "order"), Schemas.names());
+        assertEquals(List.of("roll", "order", "frames"), Schemas.names());
         Schemas.names().forEach(it -> assertTrue(Schemas.named(it).orElseThrow().contains("\"urn:takeup:schema:" + it + ":1\"")));
     }
 

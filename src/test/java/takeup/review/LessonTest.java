@@ -81,6 +81,15 @@ class LessonTest {
     }
 
     @Test
+    void aStockThatBearsMoreThanItsFileSaysBlamesNobodysMetering() {
+        Tally tally = new Tally();
+        for (int i = 0; i < 60; i++) {
+            tally.add(new Case("bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD), 1);
+        }
+        assertEquals(List.of(), Lesson.of(tally).findings());
+    }
+
+    @Test
     void saysThatThereAreNotEnoughFrames() {
         Lesson lesson = Lesson.of(archive(1, Lesson.FEWEST - 1, it -> -3, it -> 0.1));
         assertFalse(lesson.isEnough());

@@ -1,0 +1,72 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import takeup.review.Density;
+import takeup.review.FrameKey;
+import takeup.review.Review;
+import takeup.review.ReviewEvent;
+import takeup.roll.RollId;
+
+class ReviewJournalTest {
+    private static final RollId ROLL = new RollId("R", 7);
+    private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-10-01T12:00:00+02:00");
+    private static final FrameKey BOW = new FrameKey(3, Optional.of(OffsetDateTime.parse("2026-09-12T15:12:40.25+02:00")));
+    private static final FrameKey COX = new FrameKey(0, Optional.empty());
+    @TempDir
+    Path folder;
+
+    @Test
+    void whatWasDecidedIsReadBackAsItWas() throws IOException {
+        List<ReviewEvent> events = List.of(
+                new ReviewEvent.Accepted("/scans/0001 \"Boathouse\"", true, 0.75, List.of(new ReviewEvent.Placed("crew_01.jpg", List.of(BOW, COX)), new ReviewEvent.Placed("é.tif", List.of()))),
+                new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)), new ReviewEvent.Judged(COX, Optional.empty()), new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1}"));
+        keep(events);
+        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        assertEquals(List.of(), opened.problems());
+        assertEquals(events, opened.records());
+        assertEquals(List.of(ROLL), new Archive(folder).reviewedRolls());
+    }
+
+    @Test
+    void theLaterVerdictCountsAndAVerdictCanBeTakenBack() throws IOException {
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)), new ReviewEvent.Judged(COX, Optional.of(Density.GOOD))));
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.DENSE)), new ReviewEvent.Judged(COX, Optional.empty())));
+        assertEquals(Map.of(BOW, Density.DENSE), Review.of(new Archive(folder).reviewOf(ROLL).records()).verdicts());
+    }
+
+    @Test
+    void theSameDecisionTwiceIsWrittenTwiceAndATornTailIsLeftOut() throws IOException {
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
+        Path file = folder.resolve("reviews/R0007.journal");
+        Files.writeString(file, "{\"n\":3,\"step\":3,\"at", StandardOpenOption.APPEND);
+        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        assertEquals(2, opened.records().size());
+        assertTrue(opened.problems().get(0).contains("R0007.journal:4:"), opened.problems().toString());
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.GOOD))));
+        assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
+    }
+
+    @Test
+    void aRollThatNobodyReviewedHasNothingAndNoProblem() {
+        assertEquals(new Archive.Opened<>(List.of(), List.of()), new Archive(folder).reviewOf(ROLL));
+    }
+
+    private void keep(List<ReviewEvent> events) throws IOException {
+        try (Writer writer = Writer.take(folder)) {
+            writer.append(ROLL, NOON, events);
+        }
+    }
+}
