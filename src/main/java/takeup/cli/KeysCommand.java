@@ -5,6 +5,7 @@ import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.shoot.KeyHelp;
 import takeup.shoot.Lexicon;
+import takeup.shoot.ScanKeys;
 
 /** {@code takeup keys}: the table of keys and the words of the prompt. */
 final class KeysCommand {
@@ -19,7 +20,8 @@ final class KeysCommand {
             List<Json.Obj> keys = KeyHelp.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does()).and("word", it.word().isEmpty()
                     ? java.util.Optional.empty() : java.util.Optional.of(it.word())).and("views", it.pages()).and("prompt", it.when())).toList();
             List<Json.Obj> words = Lexicon.WORDS.stream().map(it -> Json.object().and("word", it.word()).and("usage", it.usage()).and("example", it.example()).and("does", it.does())).toList();
-            out.raw(JsonText.pretty(Json.object().and("keys", keys).and("words", words)));
+            List<Json.Obj> scans = ScanKeys.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does())).toList();
+            out.raw(JsonText.pretty(Json.object().and("keys", keys).and("words", words).and("scanKeys", scans)));
             return 0;
         }
         out.line("Keys");
@@ -33,6 +35,8 @@ final class KeysCommand {
         for (Lexicon.Word word : Lexicon.WORDS) {
             out.line("  " + pad(word.usage(), 52) + word.does());
         }
+        out.line("Keys beside scans (takeup scans ROLL FOLDER)");
+        ScanKeys.all().forEach(it -> out.line("  " + pad(it.key().toString(), 11) + it.does()));
         return 0;
     }
 

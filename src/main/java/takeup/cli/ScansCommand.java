@@ -22,10 +22,13 @@ import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.review.Row;
 import takeup.review.Scan;
+import takeup.review.ScanDesk;
 import takeup.review.Slot;
 import takeup.review.Sorted;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.screen.Environment;
+import takeup.screen.NoTerminal;
 
 /** {@code takeup scans}: a folder beside a roll, printed; what is decided is forced to the disk before it is said. */
 final class ScansCommand {
@@ -60,6 +63,9 @@ final class ScansCommand {
             isBad |= !folder.problems().isEmpty();
             Sorted sorted = Sorted.of(folder.scans(), candidates(roll, folder), roll.id());
             Proposal proposal = adjusted(sorted.asked(), roll);
+            if (isToLookAt() && opens(roll, proposal, review, folder)) {
+                return isBad ? 1 : 0;
+            }
             if (asked.accept) {
                 decided.add(accepted(roll, proposal, folder));
             }
@@ -70,6 +76,22 @@ final class ScansCommand {
             isBad |= !new SidecarFiles(out).write(roll, review, asked.sidecars);
         }
         return isBad ? 1 : 0;
+    }
+
+    /** Without an option it is for the eye. */
+    private boolean isToLookAt() {
+        return !asked.text && !asked.json && !asked.accept && asked.sidecars == null && asked.thin == null && asked.good == null && asked.dense == null && asked.unjudged == null;
+    }
+
+    /** Opens the view; false where there is no terminal for it. */
+    private boolean opens(Roll roll, Proposal proposal, Review review, ScanFolder folder) {
+        Environment environment = Environment.of(System.getenv(), commands.ascii || commands.settings().ascii());
+        try {
+            new ScansScreen(archive, folder.pictures()).run(ScanDesk.of(roll, folder.folder().toString(), proposal, review), environment, commands.look());
+            return true;
+        } catch (NoTerminal e) {
+            return false;
+        }
     }
 
     static ScanFolder read(Path path) throws IOException {
@@ -166,16 +188,7 @@ final class ScansCommand {
                 + ". Accept it all the same? Type yes.")) {
             throw new Commands.Unfit(1, "not accepted, and nothing was written");
         }
-        return acceptance(roll, proposal, folder.folder());
-    }
-
-    static ReviewEvent.Accepted acceptance(Roll roll, Proposal proposal, Path folder) {
-        List<ReviewEvent.Placed> placed = new ArrayList<>();
-        for (int i = 0; i < proposal.scans().size(); i++) {
-            placed.add(new ReviewEvent.Placed(proposal.scans().get(i).name(),
-                    proposal.slot(i).map(slot -> slot.frames().stream().map(it -> FrameKey.of(roll.frames().get(it))).toList()).orElse(List.of())));
-        }
-        return new ReviewEvent.Accepted(folder.toString(), proposal.isReversed(), proposal.confidence(), placed);
+        return ReviewEvent.Accepted.of(roll, proposal, folder.folder().toString());
     }
 
     private Review keep(Roll roll, Review before, List<ReviewEvent> decided) throws IOException {

@@ -1,7 +1,9 @@
 package takeup.review;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.roll.Roll;
 
 /** What the photographer decided about the scans of a roll. A later event takes the place of an earlier one on the same thing. */
 public sealed interface ReviewEvent {
@@ -28,6 +30,16 @@ public sealed interface ReviewEvent {
     record Accepted(String folder, boolean isReversed, double confidence, List<Placed> scans) implements ReviewEvent {
         public Accepted {
             scans = List.copyOf(scans);
+        }
+
+        /** A proposal, accepted. */
+        public static Accepted of(Roll roll, Proposal proposal, String folder) {
+            List<Placed> placed = new ArrayList<>();
+            for (int i = 0; i < proposal.scans().size(); i++) {
+                placed.add(new Placed(proposal.scans().get(i).name(),
+                        proposal.slot(i).map(slot -> slot.frames().stream().map(it -> FrameKey.of(roll.frames().get(it))).toList()).orElse(List.of())));
+            }
+            return new Accepted(folder, proposal.isReversed(), proposal.confidence(), placed);
         }
 
         @Override public <R> R match(Cases<R> cases) {

@@ -5,8 +5,16 @@ package takeup.screen;
  *
  * @param text one character with the marks that sit on it; "" is the second half of a wide one to its left
  * @param look what it is
+ * @param ink the dots of a picture that are drawn instead
  */
-record Cell(String text, Look look) {
+record Cell(String text, Look look, Ink ink) {
+    Cell(String text, Look look) {
+        this(text, look, Ink.NONE);
+    }
+
+    boolean isPicture() {
+        return ink != Ink.NONE;
+    }
 
     static Cell blank(Look look) {
         return new Cell(" ", look);

@@ -81,6 +81,14 @@ public final class Grid {
         return at;
     }
 
+    /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */
+    void ink(int column, int row, Ink dots) {
+        if (row >= 0 && row < cells.length && column >= 0 && column < columns) {
+            blank(column, column + 1, row, Look.NORMAL);
+            cells[row][column] = new Cell("▀", Look.NORMAL, dots);
+        }
+    }
+
     private void sit(int column, int row, int mark) {
         if (column >= 0) {
             Cell cell = cells[row][column];

@@ -42,6 +42,12 @@ public enum Lettering {
             if (column == grid.cursorColumn() && row == grid.cursorRow()) {
                 spelt.cursor(Math.min(at, grid.columns() - 1), row);
             }
+            if (cell.isPicture()) {
+                spelt.ink(column, row, cell.ink());
+                at = column + 1;
+                before = ' ';
+                continue;
+            }
             boolean owing = at > column;
             if (!cell.isSecondHalf() && !(owing && cell.isBlank() && before == ' ')) {
                 String text = spell(cell.text(), Character.isDigit(before));

@@ -91,11 +91,19 @@ final class Painter {
         if (penRow != row || penColumn != column) {
             move(column, row);
         }
-        if (look != cell.look()) {
-            look = cell.look();
-            frame.append(sequences[look.ordinal()]);
+        if (cell.isPicture()) {
+            if (depth == Depth.NONE && look != Look.NORMAL) {
+                frame.append(sequences[Look.NORMAL.ordinal()]);
+            }
+            frame.append(cell.ink().written(depth, lettering));
+            look = depth == Depth.NONE ? Look.NORMAL : null;
+        } else {
+            if (look != cell.look()) {
+                look = cell.look();
+                frame.append(sequences[look.ordinal()]);
+            }
+            frame.append(cell.text());
         }
-        frame.append(cell.text());
         penRow = row;
         // After the last column terminals disagree where the cursor is.
         penColumn = cell.isUncertain() || column + 1 == columns ? -1 : column + 1;

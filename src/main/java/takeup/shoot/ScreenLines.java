@@ -124,6 +124,9 @@ final class ScreenLines {
     }
 
     private static Refusal unknown(String word, List<String> rest) {
+        if (word.equals("scans")) {
+            return new Refusal("scans are laid beside the log by a command of its own, once this is left: takeup scans 7 FOLDER");
+        }
         if (word.equals("order")) {
             return new Refusal("order is a command of its own, for when the day is over: leave with quit, then type takeup order new");
         }

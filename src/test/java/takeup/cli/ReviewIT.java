@@ -103,6 +103,23 @@ class ReviewIT {
         assertEquals(18, ended.out().lines().filter(it -> it.contains("\"verdict\":\"thin\"")).count());
     }
 
+    @Test
+    void itsLibrariesAreLoadedByNoOtherCommand() {
+        assertEquals(List.of(), loaded("rolls"));
+        assertEquals(List.of(), loaded("frames", "--json"));
+        assertFalse(loaded("review").isEmpty(), "the quantiles come from a library");
+    }
+
+    /** Classes of the libraries that only this part needs, as the virtual machine loads them. */
+    private static List<String> loaded(String... command) {
+        List<String> line = new java.util.ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xlog:class+load", "-jar",
+                Path.of(System.getProperty("takeup.home", "target/takeup"), "takeup.jar").toAbsolutePath().toString()));
+        line.addAll(List.of(command));
+        line.addAll(List.of("--data", "day"));
+        return Installed.run(Installed.process(scratch, java.util.Map.of(), line), "").out().lines()
+                .filter(it -> it.contains("com.adobe.") || it.contains("org.apache.commons.") || it.contains("javax.imageio.")).toList();
+    }
+
     private static Installed.Ended takeup(String input, String... arguments) {
         return Installed.run(scratch, input, List.of(arguments));
     }

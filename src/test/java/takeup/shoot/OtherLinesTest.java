@@ -62,8 +62,13 @@ class OtherLinesTest {
         assertTrue(shooting.type("help u").contains("undo"));
     }
 
+    @Test
+    void scansNamesTheCommandThatLaysThemBesideTheLog() {
+        assertTrue(Shooting.medium("4 125").refused("scans 7").contains("takeup scans 7 FOLDER"));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"paper", "done", "routine", "slate", "rewind", "tally", "scans", "paper 1"})
+    @ValueSource(strings = {"paper", "done", "routine", "slate", "rewind", "tally", "paper 1"})
     void aReservedWordDoesNothingYet(String line) {
         assertTrue(Shooting.medium("4 125").refused(line).contains("reserved"));
     }

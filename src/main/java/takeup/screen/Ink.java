@@ -1,0 +1,34 @@
+package takeup.screen;
+
+import takeup.review.Picture;
+
+/**
+ * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the lower
+ * one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
+ *
+ * @param top the upper dot, red, green and blue in 24 bits; -1 for a cell that is no picture
+ * @param bottom the lower dot
+ */
+record Ink(int top, int bottom) {
+    /** No picture. */
+    static final Ink NONE = new Ink(-1, -1);
+    private static final String SHADES = " ░▒▓█";
+    private static final String SIGNS = " .:-=+*#%@";
+
+    /** What is written for it, with the sequence that sets its colours in front. */
+    String written(Depth depth, Lettering lettering) {
+        if (depth == Depth.NONE) {
+            String ramp = lettering == Lettering.UNICODE ? SHADES : SIGNS;
+            double light = (Picture.lightness(top) + Picture.lightness(bottom)) / 2;
+            return String.valueOf(ramp.charAt((int) Math.min(ramp.length() - 1, light * ramp.length())));
+        }
+        if (lettering == Lettering.UNICODE) {
+            return Style.of(top, bottom).sequence(depth) + "▀";
+        }
+        return Style.of(mean(), mean()).sequence(depth) + " ";
+    }
+
+    private int mean() {
+        return (top >> 16) + (bottom >> 16) >> 1 << 16 | (top >> 8 & 0xff) + (bottom >> 8 & 0xff) >> 1 << 8 | (top & 0xff) + (bottom & 0xff) >> 1;
+    }
+}

@@ -1,0 +1,119 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import takeup.review.Picture;
+import takeup.review.Row;
+import takeup.review.ScanDesk;
+import takeup.shoot.ScanKeys;
+
+/** Scans beside what was set and read: a list with the scan under the cursor large, or a contact sheet of them all. */
+public final class ScansView {
+    private static final int TILE = 20;
+    private static final int TILE_ROWS = 9;
+
+    private ScansView() {
+    }
+
+    /** The picture of a desk in so many columns and rows. */
+    public static Grid render(ScanDesk desk, Map<String, Picture> pictures, int columns, int rows) {
+        Grid grid = Grid.of(columns, rows);
+        List<Row> all = desk.rows();
+        int cursor = Math.max(0, Math.min(all.size() - 1, desk.cursor()));
+        grid.fill(0, Look.BAR);
+        String state = desk.review().accepted().isPresent() ? "accepted" : desk.proposal().isSure() ? "sure" : "NOT SURE";
+        String right = state + " " + (int) (100 * desk.proposal().confidence()) + " %";
+        grid.put(0, 0, Width.cut("Scans of " + desk.roll().id() + " · " + desk.roll().film().stock().name() + " · " + desk.folder(), columns - Width.of(right) - 2), Look.BAR);
+        grid.put(columns - Width.of(right), 0, right, Look.BAR);
+        int top = 1;
+        if (rows > 8) {
+            for (String reason : desk.proposal().reasons().subList(0, Math.min(rows > 16 ? 3 : 1, desk.proposal().reasons().size()))) {
+                grid.put(0, top++, Width.cut(reason, columns), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
+            }
+        }
+        int room = Math.max(1, rows - top - 3);
+        if (desk.isSheet()) {
+            sheet(grid, desk, all, pictures, cursor, top, room);
+        } else {
+            list(grid, desk, all, pictures, cursor, top, room);
+        }
+        if (rows > 4) {
+            grid.put(0, rows - 3, Width.cut(desk.said(), columns), desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
+            grid.put(0, rows - 2, Width.cut("thin: no texture in the shadows of negative or scan; brightness may be the lab's", columns), Look.QUIET);
+            footer(grid, rows - 1);
+        }
+        return grid;
+    }
+
+    private static void list(Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+        int picture = grid.columns() >= 90 ? grid.columns() * 2 / 5 : 0;
+        int width = grid.columns() - picture - (picture > 0 ? 1 : 0);
+        int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
+        int name = 6;
+        int set = 9;
+        for (Row row : all) {
+            name = Math.max(name, Math.min(18, Width.of(row.file())));
+            set = Math.max(set, Math.min(16, Width.of(row.set())));
+        }
+        for (int i = 0; i < Math.min(room, all.size() - from); i++) {
+            Row row = all.get(from + i);
+            Look look = from + i == cursor ? Look.CHOSEN : row.scan() < 0 || row.frame().equals("–") ? Look.CAUTION : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
+            grid.fill(0, top + i, width, look);
+            grid.put(0, top + i, Width.cut((row.scan() == desk.marked() && row.scan() >= 0 ? "s" : " ") + Width.pad(row.file(), name) + " " + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.verdict(), 5) + "  "
+                    + Width.pad(row.set(), set) + "  " + row.read() + "  " + row.note(), width), look);
+        }
+        if (picture > 0 && !all.isEmpty()) {
+            Optional.ofNullable(pictures.get(all.get(cursor).file())).ifPresent(it -> paint(grid, it, width + 1, top, picture, room));
+        }
+    }
+
+    private static void sheet(Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+        int across = Math.max(1, grid.columns() / TILE);
+        int tall = Math.min(TILE_ROWS, Math.max(3, room));
+        int down = Math.max(1, room / tall);
+        int first = Math.max(0, cursor / across - down / 2);
+        first = Math.max(0, Math.min(first, (all.size() + across - 1) / across - down));
+        for (int i = first * across; i < Math.min(all.size(), (first + down) * across); i++) {
+            Row row = all.get(i);
+            int column = i % across * TILE;
+            int line = top + (i / across - first) * tall;
+            Optional<Picture> picture = Optional.ofNullable(pictures.get(row.file()));
+            if (picture.isPresent()) {
+                paint(grid, picture.get(), column, line, TILE - 1, tall - 2);
+            } else {
+                grid.put(column, line, "no scan", Look.QUIET, TILE - 1);
+            }
+            Look look = i == cursor ? Look.CHOSEN : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
+            grid.fill(column, line + tall - 2, TILE - 1, look);
+            grid.put(column, line + tall - 2, Width.cut(row.frame() + " " + row.verdict() + " " + row.set(), TILE - 1), look);
+            grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), Look.QUIET);
+        }
+    }
+
+    /** A picture as large as fits, two dots to a cell, its sides as they are. */
+    private static void paint(Grid grid, Picture picture, int left, int top, int columns, int rows) {
+        double scale = Math.min((double) columns / picture.columns(), 2.0 * rows / picture.rows());
+        int width = Math.max(1, (int) Math.round(picture.columns() * scale));
+        int height = Math.max(2, (int) Math.round(picture.rows() * scale) / 2 * 2);
+        Picture fitted = picture.fitted(Math.min(columns, width), Math.min(2 * rows, height));
+        for (int row = 0; row < fitted.rows() / 2; row++) {
+            for (int column = 0; column < fitted.columns(); column++) {
+                grid.ink(left + column, top + row, new Ink(fitted.at(column, 2 * row), fitted.at(column, 2 * row + 1)));
+            }
+        }
+    }
+
+    private static void footer(Grid grid, int row) {
+        grid.fill(row, Look.BAR);
+        int at = 0;
+        for (ScanKeys key : ScanKeys.all()) {
+            int width = Width.of(key.key() + " " + key.does()) + 2;
+            if (at + width > grid.columns() + 2) {
+                break;
+            }
+            at = grid.put(at, row, key.key().toString(), Look.KEY);
+            at = grid.put(at, row, " " + key.does() + "  ", Look.BAR);
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Reciprocity;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.kit.FrameSize;
+import takeup.kit.Stock;
+import takeup.review.Density;
+import takeup.review.FrameKey;
+import takeup.review.Picture;
+import takeup.review.Proposal;
+import takeup.review.Review;
+import takeup.review.ReviewEvent;
+import takeup.review.Scan;
+import takeup.review.ScanDesk;
+import takeup.review.Slot;
+import takeup.review.Tone;
+import takeup.roll.Development;
+import takeup.roll.Exposure;
+import takeup.roll.Film;
+import takeup.roll.Frame;
+import takeup.roll.Recorded;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+import takeup.shoot.Key;
+import takeup.shoot.ScanKeys;
+
+/** Four frames and three scans: the second frame has none. Keys in, screen and decisions out. */
+class ScansViewTest {
+    private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-09-12T12:00:00+02:00");
+
+    @Test
+    void aFrameWithoutAScanStandsInItsPlace() {
+        check(desk(0.5), "crew1.jpg 1, – 2, crew2.jpg 3, crew3.jpg 4");
+        assertEquals(Look.CHOSEN, grid(desk(0.5)).look(1, 2));
+        assertEquals(Look.CAUTION, grid(desk(0.5)).look(1, 3));
+    }
+
+    @Test
+    void oneKeyJudgesAFrameAndGoesToTheNext() {
+        ScanDesk desk = typed(desk(1), "t");
+        assertEquals(List.of(new ReviewEvent.Judged(key(desk, 0), Optional.of(Density.THIN))), desk.wanted());
+        assertEquals(1, desk.cursor());
+        assertEquals("frame 1 is thin: on disk", desk.kept(Review.NOTHING).said());
+        assertEquals("NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
+        assertEquals(Look.ALARM, grid(desk.notKept("the disk is full")).look(0, 21));
+    }
+
+    @Test
+    void fromAScanOnAllShowAFrameLaterAndTheLastFallsOff() {
+        // Down twice: to the scan of frame 3.
+        check(typed(desk(1), "vvDDe"), "crew1.jpg 1, crew2.jpg 2, crew3.jpg 3, – 4");
+        check(typed(desk(1), "l"), "– 1, crew1.jpg 2, – 3, crew2.jpg 4, crew3.jpg –");
+    }
+
+    @Test
+    void twoScansAreSwappedAndAFilmIsTurned() {
+        assertEquals(List.of(3, 2, 0), typed(desk(1), "sDDDs").proposal().slotOf());
+        assertEquals(List.of(3, 2, 0), typed(desk(1), "r").proposal().slotOf());
+        assertEquals(List.of(-1, 2, 3), typed(desk(1), "n").proposal().slotOf());
+    }
+
+    @Test
+    void whereItIsNotSureTheSameKeyTwiceAccepts() {
+        ScanDesk asked = typed(desk(0.5), "a");
+        assertEquals(List.of(), asked.wanted());
+        assertTrue(asked.said().startsWith("not sure (50 %)"), asked.said());
+        assertEquals(List.of(), typed(asked, "Da").wanted(), "another key in between withdraws it");
+        ReviewEvent.Accepted accepted = (ReviewEvent.Accepted) typed(asked, "a").wanted().get(0);
+        assertEquals(List.of("crew1.jpg", "crew2.jpg", "crew3.jpg"), accepted.scans().stream().map(ReviewEvent.Placed::file).toList());
+        assertEquals(3, ((ReviewEvent.Accepted) typed(desk(1), "a").wanted().get(0)).scans().get(1).frames().get(0).number());
+    }
+
+    @ParameterizedTest(name = "{0} by {1}")
+    @CsvSource({"120, 36", "80, 24", "60, 20", "40, 12", "20, 5", "1, 1"})
+    void fitsEverySize(int columns, int rows) {
+        for (String keys : List.of("", "v", "vDDD")) {
+            Grid grid = ScansView.render(typed(desk(0.5), keys), pictures(), columns, rows);
+            assertEquals(columns, grid.columns());
+        }
+    }
+
+    @Test
+    void theContactSheetIsPaintedInEachDepthOfColour() throws IOException {
+        Grid sheet = ScansView.render(typed(desk(1), "v"), pictures(), 80, 24);
+        String truecolor = painted(sheet, Depth.TRUE, Lettering.UNICODE);
+        // The left half of each picture is 0xc86432, the right half black.
+        assertTrue(truecolor.contains("\u001b[0;38;2;200;100;50;48;2;200;100;50m▀"), truecolor);
+        assertTrue(painted(sheet, Depth.INDEXED, Lettering.UNICODE).contains(";38;5;"));
+        String mono = painted(sheet, Depth.NONE, Lettering.UNICODE);
+        assertFalse(mono.contains("38;"), mono);
+        assertTrue(mono.contains("▒▒") || mono.contains("░░"), mono);
+        String ascii = painted(sheet, Depth.NONE, Lettering.ASCII);
+        assertTrue(ascii.contains("====") && ascii.chars().allMatch(it -> it < 0x7f), ascii);
+        assertTrue(painted(sheet, Depth.TRUE, Lettering.ASCII).contains("48;2;200;100;50m "));
+    }
+
+    private static String painted(Grid grid, Depth depth, Lettering lettering) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        new Painter(out, depth, lettering, Theme.named("dark").orElseThrow()).show(grid);
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private static void check(ScanDesk desk, String rows) {
+        List<String> shown = new ArrayList<>();
+        for (String line : grid(desk).text().split("\n")) {
+            if (line.startsWith(" ")) {
+                shown.add(line.substring(0, Math.min(17, line.length())).strip().replaceAll(" +", " "));
+            }
+        }
+        assertEquals(rows, String.join(", ", shown));
+    }
+
+    private static Grid grid(ScanDesk desk) {
+        return ScansView.render(desk, pictures(), 80, 24);
+    }
+
+    /** D is the key Down; all else is typed as it stands. */
+    private static ScanDesk typed(ScanDesk desk, String keys) {
+        ScanDesk now = desk;
+        for (String key : keys.split("")) {
+            now = key.isEmpty() ? now : ScanKeys.after(now, key.equals("D") ? Key.of(Key.Name.DOWN) : Key.typed(key));
+        }
+        return now;
+    }
+
+    private static FrameKey key(ScanDesk desk, int place) {
+        return FrameKey.of(desk.roll().frames().get(place));
+    }
+
+    private static ScanDesk desk(double confidence) {
+        Roll roll = roll();
+        List<Scan> scans = List.of(scan(1), scan(2), scan(3));
+        return ScanDesk.of(roll, "/back", new Proposal(scans, Slot.of(roll), List.of(0, 2, 3), false, false, confidence, List.of("3 scans, 4 logged: frame 2 has no scan")), Review.NOTHING);
+    }
+
+    private static Scan scan(int number) {
+        return new Scan("crew" + number + ".jpg", 90, 60, new Tone(0.5, 0.2, false));
+    }
+
+    private static Map<String, Picture> pictures() {
+        int[] dots = new int[90 * 60];
+        for (int i = 0; i < dots.length; i++) {
+            dots[i] = i % 90 < 45 ? 0xc86432 : 0;
+        }
+        Map<String, Picture> pictures = new TreeMap<>();
+        for (int i = 1; i <= 3; i++) {
+            pictures.put("crew" + i + ".jpg", new Picture(90, 60, dots));
+        }
+        return pictures;
+    }
+
+    private static Roll roll() {
+        Camera camera = new Camera("35", "35mm reflex", FrameSize.SMALL, Map.of(FilmSize.F135, 36), List.of(), Optional.empty(), Optional.empty(), List.of());
+        Stock stock = new Stock("bw400", "Black-and-white 400", Stock.Kind.BW_NEGATIVE, "black-and-white", new FilmSpeed(400), new FilmSpeed(400), List.of(FilmSize.F135), 1, 3,
+                new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(10, 1))));
+        List<Recorded> records = new ArrayList<>();
+        records.add(new Recorded(1, NOON, new RollEvent.Loaded(new RollId("R", 7), camera, Optional.empty(), new Film(stock, FilmSize.F135, new FilmSpeed(400), new Development("black-and-white", 0), 36))));
+        for (int i = 1; i <= 4; i++) {
+            records.add(new Recorded(i + 1, NOON, new RollEvent.Added(Frame.of(i, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty())));
+        }
+        return Roll.of(records).orElseThrow();
+    }
+}
