@@ -26,6 +26,8 @@ final class Values {
         switch (option) {
             case "--camera", "--stock", "--meter", "--lab":
                 return option.substring(2) + "s";
+            case "--rate":
+                return "stocks";
             case "--like":
                 return path + "s";
             case "--theme":
@@ -34,11 +36,13 @@ final class Values {
                 return "=" + String.join(" ", KINDS);
             case "--paper":
                 return "=A4 Letter";
+            case "--sidecars":
+                return "=full short";
             default:
                 break;
         }
         return switch (label) {
-            case "DIR" -> "folders";
+            case "DIR", "FOLDER" -> "folders";
             case "FILE" -> "files";
             case "ROLL" -> "rolls";
             case "ORDER" -> "orders";
