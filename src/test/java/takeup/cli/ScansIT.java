@@ -112,12 +112,14 @@ class ScansIT {
         Installed.Ended twice = takeup("", "scans", "1", "--data", "cars", "--sidecars", "short");
         assertEquals(1, twice.status(), "one is there already");
         assertEquals("mine", Files.readString(folder.resolve("crew_02.xmp")));
+        String[] marks = {"5.6", "5.6", "8", "5.6", "4", "5.6", "11", "11", "5.6", "4", "5.6", "4", "5.6", "5.6", "5.6", "5.6"};
         String[] wanted = {"125", "250", "500", "60", "60", "125", "250", "500", "125", "125", "125", "30", "250", "125", "60", "125"};
         for (int i = 0; i < OVER.length; i++) {
             String scan = "crew_" + (i < 9 ? "0" : "") + (i + 1) + ".jpg.xmp";
             String said = Installed.run(Installed.process(scratch, Map.of(), List.of("exiftool", "-n", "-p",
                     "$FNumber;$ExposureTime;$ISO;$FocalLength;$LightValue;$DateTimeOriginal;$Description", folder.resolve(scan).toString())), "").out().strip();
             String[] cells = said.split(";", -1);
+            assertEquals(Double.parseDouble(marks[i]), Double.parseDouble(cells[0]), said);
             assertEquals(1.0 / Integer.parseInt(wanted[i]), Double.parseDouble(cells[1]), 1e-6, said);
             assertEquals(400, Double.parseDouble(cells[2]), said);
             assertEquals(80, Double.parseDouble(cells[3]), said);
