@@ -31,7 +31,7 @@ public final class Archive {
         this.folder = folder;
     }
 
-    /** All folders of a data folder, itself first. */
+    /** The folders that a data folder always has, itself first; {@link #reviews} comes with the first scans. */
     static List<Path> folders(Path folder) {
         return List.of(folder, folder.resolve("rolls").resolve("open"), folder.resolve("rolls").resolve("finished"), folder.resolve("days"),
                 folder.resolve("exports"));
@@ -77,13 +77,18 @@ public final class Archive {
         }
     }
 
+    /** Where it lies what was decided about scans. */
+    static Path reviews(Path folder) {
+        return folder.resolve("reviews");
+    }
+
     Path review(RollId roll) {
-        return folder.resolve("reviews").resolve(roll + ENDING);
+        return reviews(folder).resolve(roll + ENDING);
     }
 
     /** The numbers of the rolls about whose scans something was decided. */
     public List<RollId> reviewedRolls() throws IOException {
-        return ids(folder.resolve("reviews"));
+        return ids(reviews(folder));
     }
 
     /** What was decided about the scans of a roll; nothing and no problem where there is no such file. */
@@ -137,7 +142,7 @@ public final class Archive {
 
     /** Whether a folder of a data folder holds journals and nothing else. */
     static boolean holdsJournals(Path root, Path folder) {
-        return folder.equals(root.resolve("days")) || folder.startsWith(root.resolve("rolls"));
+        return folder.equals(root.resolve("days")) || folder.equals(reviews(root)) || folder.startsWith(root.resolve("rolls"));
     }
 
     /** Whether a file there has a name that makes it a journal. */

@@ -19,11 +19,16 @@ final class LeftOvers {
     /** Each by its name below the data folder, with what it is and what to do with it. */
     List<String> find() throws IOException {
         for (Path folder : Archive.folders(root)) {
-            for (String name : drive.names(folder)) {
-                look(folder, name);
-            }
+            look(folder);
         }
+        look(Archive.reviews(root));
         return found;
+    }
+
+    private void look(Path folder) throws IOException {
+        for (String name : drive.names(folder)) {
+            look(folder, name);
+        }
     }
 
     private void look(Path folder, String name) throws IOException {

@@ -73,6 +73,7 @@ public final class Writer implements AutoCloseable {
             for (Path one : folders) {
                 Folders.sweep(drive, one);
             }
+            Folders.sweep(drive, Archive.reviews(folder));
             Places places = Places.of(drive, archive);
             if (places.isEmpty()) {
                 // Whoever made the folders may have ended before their names were on the disk.

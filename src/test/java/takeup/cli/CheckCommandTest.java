@@ -137,6 +137,20 @@ class CheckCommandTest {
     }
 
     @Test
+    void whatLiesBesideTheReviewsIsNamedToo() throws IOException {
+        Files.createDirectory(folder.resolve("reviews"));
+        for (String name : List.of("R0001.journal.torn-1", "R0001.journal.bak", ".R0001.journal.part")) {
+            Files.writeString(folder.resolve("reviews").resolve(name), "{\"n\":");
+        }
+        List<String> found = check();
+        assertEquals(List.of("reviews/.R0001.journal.part: half a file, left by a program that was stopped; the next start removes it",
+                "reviews/R0001.journal.bak: by its name no journal, so that it is not read",
+                "reviews/R0001.journal.torn-1: 5 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed"), found);
+        Disk.take(new Archive(folder)).close();
+        assertEquals(found.subList(1, found.size()), check());
+    }
+
+    @Test
     void aJournalUnderTheNameOfAnotherRollIsTold() throws IOException {
         Files.copy(open(TAKEN), open("R0007.journal"));
         assertEquals(List.of("R0007.journal:2: by its records this is roll R0001; give the file that name back"), check());
