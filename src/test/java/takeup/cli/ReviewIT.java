@@ -58,7 +58,8 @@ class ReviewIT {
         List<String> after = Files.readAllLines(own);
         assertEquals(before.size(), after.size());
         assertEquals(1, java.util.stream.IntStream.range(0, before.size()).filter(it -> !before.get(it).equals(after.get(it))).count(), "one line is another");
-        assertTrue(takeup("", "stock", "bw400", "--data", "day").out().contains("usually rated 200") || takeup("", "stock", "bw400", "--data", "day").out().contains("usually rated 160"));
+        String rated = takeup("", "stock", "bw400", "--data", "day").out();
+        assertTrue(rated.contains("usually rated 200") || rated.contains("usually rated 160"), rated);
         Files.delete(own);
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -114,10 +115,14 @@ class ScansIT {
         assertEquals("mine", Files.readString(folder.resolve("crew_02.xmp")));
         String[] marks = {"5.6", "5.6", "8", "5.6", "4", "5.6", "11", "11", "5.6", "4", "5.6", "4", "5.6", "5.6", "5.6", "5.6"};
         String[] wanted = {"125", "250", "500", "60", "60", "125", "250", "500", "125", "125", "125", "30", "250", "125", "60", "125"};
+        List<String> line = new ArrayList<>(List.of("exiftool", "-q", "-n", "-p", "$FNumber;$ExposureTime;$ISO;$FocalLength;$LightValue;$DateTimeOriginal;$Description"));
         for (int i = 0; i < OVER.length; i++) {
-            String scan = "crew_" + (i < 9 ? "0" : "") + (i + 1) + ".jpg.xmp";
-            String said = Installed.run(Installed.process(scratch, Map.of(), List.of("exiftool", "-n", "-p",
-                    "$FNumber;$ExposureTime;$ISO;$FocalLength;$LightValue;$DateTimeOriginal;$Description", folder.resolve(scan).toString())), "").out().strip();
+            line.add(folder.resolve("crew_" + (i < 9 ? "0" : "") + (i + 1) + ".jpg.xmp").toString());
+        }
+        List<String> all = Installed.run(Installed.process(scratch, Map.of(), line), "").out().lines().toList();
+        assertEquals(OVER.length, all.size(), all.toString());
+        for (int i = 0; i < OVER.length; i++) {
+            String said = all.get(i);
             String[] cells = said.split(";", -1);
             assertEquals(Double.parseDouble(marks[i]), Double.parseDouble(cells[0]), said);
             assertEquals(1.0 / Integer.parseInt(wanted[i]), Double.parseDouble(cells[1]), 1e-6, said);
