@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import takeup.handoff.FrameLines;
+import takeup.handoff.RollText;
 import takeup.journal.Archive;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
@@ -12,7 +13,7 @@ import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** {@code takeup frames --json}: every frame of the archive, roll by roll, so that no more than one roll is ever held. */
+/** {@code takeup frames}: every frame of the archive, roll by roll, so that no more than one roll is ever held. */
 final class FramesCommand {
     private final Commands commands;
 
@@ -20,9 +21,13 @@ final class FramesCommand {
         this.commands = commands;
     }
 
-    int run() throws IOException {
+    int run(boolean json) throws IOException {
         boolean[] isBad = {false};
         forEach(commands, true, (roll, review) -> {
+            if (!json) {
+                commands.out().lines(RollText.of(roll) + "\n");
+                return;
+            }
             List<Optional<String>> verdicts = review.verdicts(roll).stream().map(it -> it.map(Object::toString)).toList();
             commands.out().raw(FrameLines.of(roll, review.scans(roll), verdicts));
         }, isBad);

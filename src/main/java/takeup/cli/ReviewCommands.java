@@ -69,14 +69,14 @@ final class ReviewCommands {
         }
     }
 
-    @Command(name = "frames", description = "Prints every frame of the archive as JSON lines, flat, for a spreadsheet or a query engine (takeup schema frames).")
+    @Command(name = "frames", description = {"Prints every frame of the archive, roll by roll; with --json as flat lines", "for a spreadsheet or a query engine (takeup schema frames)."})
     static final class Frames implements Callable<Integer> {
         @ParentCommand Commands commands;
-        @Option(names = "--json", required = true, description = "As JSON lines.")
+        @Option(names = "--json", description = "As JSON lines.")
         boolean json;
 
         @Override public Integer call() throws IOException {
-            return new FramesCommand(commands).run();
+            return new FramesCommand(commands).run(json);
         }
     }
 }
