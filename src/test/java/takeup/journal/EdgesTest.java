@@ -1,0 +1,349 @@
+package takeup.journal;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.day.DayEvent;
+import takeup.roll.Recorded;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+
+/** The far ends of the journal room: the largest journal, the last bytes of a disk, names that nearly fit, calls that fail where no day takes them. */
+class EdgesTest {
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
+    private static final RollId R1 = new RollId("R", 1);
+    private static final Path FOLDER = RegattaDay.FOLDER;
+    private static final Path JOURNAL = FOLDER.resolve("rolls/open/R0001.journal");
+
+    @TempDir
+    Path folder;
+    private final MemoryDrive drive = new MemoryDrive();
+
+    private static void note(Writer writer, int step, String words) throws IOException {
+        Writer.Batch batch = new Writer.Batch(step, AT);
+        batch.add(R1, new RollEvent.Noted(words));
+        writer.append(batch);
+    }
+
+    private static byte[] line(int n) {
+        return Lines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}");
+    }
+
+    /** Lets the first so many calls of a kind fail. */
+    private void fails(String call, int times, IOException with) {
+        int[] left = {times};
+        drive.fault((made, path) -> {
+            if (made.equals(call) && left[0]-- > 0) {
+                throw with;
+            }
+        });
+    }
+
+    private void put(byte[]... lines) {
+        for (Path path : Archive.folders(FOLDER)) {
+            drive.put(path.getParent());
+            drive.put(path);
+        }
+        drive.put(JOURNAL, EventsGoRoundTest.concat(EventsGoRoundTest.concat(lines)));
+    }
+
+    /** 1,000,000 records, and 16 MiB: what the reader would not read is not written. */
+    @Test
+    void aJournalThatIsFullRefusesInWordsAndTakesWhatStillFits() throws IOException {
+        put(Lines.header(), line(999_999));
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 1, "the last that fits");
+            assertEquals("R0001.journal is as large as a journal can be; unload the roll, or go on tomorrow", assertThrows(IOException.class, () -> note(writer, 2, "one more")).getMessage());
+        }
+        assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
+        byte[] rubbish = new byte[(16 << 20) - Lines.header().length - line(1).length - line(2).length];
+        java.util.Arrays.fill(rubbish, (byte) 'x');
+        rubbish[rubbish.length - 1] = '\n';
+        put(Lines.header(), line(1), rubbish);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            assertThrows(IOException.class, () -> note(writer, 2, "record 2 and more"));
+            note(writer, 2, "record 2");
+        }
+        assertEquals(16 << 20, drive.size(JOURNAL));
+        assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
+    }
+
+    @Test
+    void aStepOfWhichOnlyTheNumberIsTheSameIsWrittenToo() throws IOException {
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 7, "one");
+            note(writer, 7, "one");
+            note(writer, 7, "two");
+        }
+        assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
+    }
+
+    /** 50 MiB is the border; 0 is what a system says that does not know. */
+    @ParameterizedTest(name = "{0} bytes are free: {1} remarks")
+    @CsvSource({"52428800, 0", "52428799, 1", "1, 1", "0, 0"})
+    void littleRoomIsToldOnce(long room, int remarks) throws IOException {
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            drive.room(room);
+            note(writer, 1, "one");
+            note(writer, 2, "two");
+            assertEquals(remarks == 0 ? List.of() : List.of("less than 50 MB are free on this disk: free some space before it is full"), writer.remarks());
+        }
+    }
+
+    @ParameterizedTest(name = "with {0} bytes free a reserve is made: {1}")
+    @CsvSource({"1048577, true", "1048576, false"})
+    void aReserveIsMadeWhereFourOfThemWouldFit(long room, boolean made) throws IOException {
+        drive.room(room);
+        Writer.take(drive, FOLDER).close();
+        assertEquals(made, drive.names(FOLDER).contains("reserve"));
+        assertEquals(made ? 262_144 : 0, made ? drive.size(FOLDER.resolve("reserve")) : 0);
+    }
+
+    @Test
+    void journalsThatCannotBeMendedAtOnceAreMendedWithTheNextStep() throws IOException {
+        RollId second = new RollId("R", 2);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 1, "one");
+            Writer.Batch batch = new Writer.Batch(2, AT);
+            batch.add(second, new RollEvent.Noted("other"));
+            writer.append(batch);
+            drive.delete(JOURNAL);
+            drive.delete(JOURNAL.resolveSibling("R0002.journal"));
+            drive.fault((call, path) -> {
+                if (call.equals("create") && path.toString().contains("R0002")) {
+                    throw new IOException("Input/output error");
+                }
+            });
+            note(writer, 3, "three");
+            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+            drive.fault((call, path) -> { });
+            note(writer, 4, "four");
+            assertEquals(1, writer.remarks().size());
+        }
+        assertEquals(3, new Archive(drive, FOLDER).roll(R1).records().size());
+        assertEquals(1, new Archive(drive, FOLDER).roll(second).records().size());
+    }
+
+    @Test
+    void whatIsPutAsideWhenThatCannotBeDoneKeepsNobodyFromGoingOn() throws IOException {
+        byte[] damaged = line(1);
+        damaged[40] ^= 1;
+        for (String call : List.of("create", "names", "kind")) {
+            put(Lines.header(), damaged, line(2), "{\"n\":3".getBytes(StandardCharsets.US_ASCII));
+            try (Writer writer = Writer.take(drive, FOLDER)) {
+                drive.fault((made, path) -> {
+                    boolean aside = path.toString().contains("damaged") || path.toString().contains("torn") || made.equals("names");
+                    if (made.equals(call) && aside) {
+                        throw new IOException("Input/output error");
+                    }
+                });
+                note(writer, 3, "three");
+            } finally {
+                drive.fault((made, path) -> { });
+            }
+            assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size(), call);
+        }
+    }
+
+    @Test
+    void aFileThatWasThereWhileItsCopyWasHalfWrittenIsNotLeftHalf() throws IOException {
+        byte[] torn = "{\"n\":3".getBytes(StandardCharsets.US_ASCII);
+        put(Lines.header(), line(1), torn);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            int[] writes = {1};
+            drive.fault((made, path) -> {
+                if (made.equals("write") && writes[0]-- > 0) {
+                    throw new IOException("No space left on device");
+                }
+            });
+            note(writer, 3, "three");
+        }
+        assertFalse(drive.names(JOURNAL.getParent()).contains("R0001.journal.torn-1"));
+        assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
+    }
+
+    @Test
+    void aFolderThatAnotherMakesAtTheSameMomentIsThere() throws IOException {
+        drive.fault((call, path) -> {
+            if (call.equals("makeFolder") && path.equals(FOLDER)) {
+                drive.put(FOLDER);
+                throw new FileAlreadyExistsException(path.toString());
+            }
+        });
+        Folders.make(drive, FOLDER.resolve("rolls"));
+        assertEquals(Drive.Kind.FOLDER, drive.kind(FOLDER.resolve("rolls")));
+    }
+
+    @Test
+    void foldersOnTwoDisksAreRefusedInWords() throws IOException {
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 1, "one");
+            fails("link", 99, new FileSystemException("x", null, "Operation not permitted"));
+            writer.settle(R1, true);
+            drive.fault((call, path) -> {
+                if (call.equals("link") || call.equals("move")) {
+                    throw call.equals("link") ? new IOException("this disk knows no links") : new AtomicMoveNotSupportedException(path.toString(), "there", "Invalid cross-device link");
+                }
+            });
+            assertEquals("the folders of one data folder must lie on one disk: R0001.journal", assertThrows(IOException.class, () -> writer.settle(R1, false)).getMessage());
+            drive.fault((call, path) -> { });
+            assertEquals(1, new Archive(drive, FOLDER).roll(R1).records().size());
+        }
+    }
+
+    @Test
+    void aRollWhosePlaceCannotBeToldIsAProblemInWords() {
+        put(Lines.header(), line(1));
+        fails("kind", 1, new IOException("Input/output error"));
+        assertEquals(List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy the data folder to another disk"),
+                new Archive(drive, FOLDER).roll(R1).problems());
+    }
+
+    @Test
+    void aDraftOfBlanksAndOneTooLongAreNone() throws IOException {
+        put(Lines.header());
+        Path draft = FOLDER.resolve("draft");
+        for (int letters : new int[] {1, 200_000, 200_001}) {
+            drive.put(draft, "x".repeat(letters).getBytes(StandardCharsets.US_ASCII));
+            assertEquals(letters <= 200_000, new Archive(drive, FOLDER).draft().isPresent(), letters + " letters");
+        }
+        drive.put(draft, " \n".getBytes(StandardCharsets.US_ASCII));
+        assertEquals(Optional.empty(), new Archive(drive, FOLDER).draft());
+    }
+
+    @ParameterizedTest(name = "R0001.journal.{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            torn-1    | rolls/open/R0001.journal.torn-1: 3 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed
+            other-20  | rolls/open/R0001.journal.other-20: another file that lay in the place of R0001.journal; compare the two. Delete it once nothing in it is needed
+            damaged-3 | rolls/open/R0001.journal.damaged-3: a copy of the damaged lines of R0001.journal. Delete it once nothing in it is needed
+            torn-1:   | rolls/open/R0001.journal.torn-1:: by its name no journal, so that it is not read
+            torn-     | rolls/open/R0001.journal.torn-: by its name no journal, so that it is not read
+            broken-1  | rolls/open/R0001.journal.broken-1: by its name no journal, so that it is not read
+            """)
+    void aFileBesideAJournalIsKnownByItsWholeName(String ending, String says) throws IOException {
+        put(Lines.header());
+        drive.put(JOURNAL.resolveSibling("R0001.journal." + ending), new byte[] {1, 2, 3});
+        assertEquals(List.of(says), new Archive(drive, FOLDER).leftOvers());
+    }
+
+    @Test
+    void aLockHeldByWhoeverDidNotSignItIsRefusedWithoutANumber() throws IOException {
+        Folders.make(folder);
+        for (String signed : List.of("", "not ours", "12/4", "12:4")) {
+            Files.writeString(folder.resolve("lock"), signed);
+            try (FileChannel other = FileChannel.open(folder.resolve("lock"), StandardOpenOption.WRITE)) {
+                other.lock();
+                assertEquals("another takeup is writing in this folder", assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
+            }
+        }
+    }
+
+    @Test
+    void theRealDiskTellsAFileFromAFolderFromADeviceAndFromNothing() throws IOException {
+        assertEquals(Drive.Kind.FOLDER, Drive.REAL.kind(folder));
+        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("none")));
+        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("none/below")));
+        Files.writeString(folder.resolve("file"), "x");
+        assertEquals(Drive.Kind.FILE, Drive.REAL.kind(folder.resolve("file")));
+        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("file/below/it")));
+        Files.createSymbolicLink(folder.resolve("round"), folder.resolve("round"));
+        assertThrows(FileSystemException.class, () -> Drive.REAL.kind(folder.resolve("round")));
+        assertEquals(folder.resolve("round"), Drive.REAL.target(folder.resolve("round")));
+        if (Files.exists(Path.of("/dev/null"))) {
+            assertEquals(Drive.Kind.OTHER, Drive.REAL.kind(Path.of("/dev/null")));
+        }
+        assertEquals(List.of("file", "round"), Drive.REAL.names(folder));
+        assertEquals(folder.toFile().getUsableSpace() > 0, Drive.REAL.room(folder) > 0);
+    }
+
+    @Test
+    void eventsThatNobodyCouldReadBackAreRefusedBeforeAnythingIsWritten() throws IOException {
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            for (String text : List.of("not JSON", "{\"event\":\"slate\"}\n", "{\"event\":\"slate\"")) {
+                Writer.Batch roll = new Writer.Batch(1, AT);
+                roll.add(R1, new RollEvent.Unknown("slate", text));
+                assertThrows(IllegalArgumentException.class, () -> writer.append(roll), text);
+                Writer.Batch onDay = new Writer.Batch(1, AT);
+                onDay.add(new DayEvent.Unknown("slate", text));
+                assertThrows(IllegalArgumentException.class, () -> writer.append(onDay), text);
+            }
+        }
+        assertEquals(List.of(), new Archive(drive, FOLDER).openRolls());
+        assertEquals(List.of(), new Archive(drive, FOLDER).days());
+    }
+
+    @Test
+    void aFrameThatCameIntoTheLogInAWayThatIsNotKnownIsLeftOut() {
+        RegattaDay day = RegattaDay.brief();
+        Recorded frame = (Recorded) day.records(5).get("R0001").get(1);
+        put(Lines.header(), Lines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")), line(2));
+        Archive.Opened<Recorded> opened = new Archive(drive, FOLDER).roll(R1);
+        assertEquals(1, opened.records().size());
+        assertEquals(List.of("R0001.journal:2: record 1 cannot be understood and is left out: how guessed is not known"), opened.problems());
+    }
+
+    /** One letter wrong in each place where a time has a mark of its own. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-09-12T15:10:03+02:00:0x", "2026-09-12T15:10:03+02:00.00", "2026-09-12T15:10:03+02-00", "2026-09-12T15.10:03+02:00",
+        "2026-09-12T15:10.03+02:00", "2026-09-12T15:10:03:5+02:00", "2026-09-12X15:10:03+02:00", "2026-09-12T15:10:0+02:00", "+2026-09-12T15:10Z", "2026-09-12T15:10+02:00:00:00",
+        "2026-09-12T15:1:Z", "2026-09-12T15Z"})
+    void aTimeWithAWrongMarkIsNone(String text) {
+        assertEquals(Optional.empty(), Plainly.time(text));
+    }
+
+    @Test
+    void severalMovesToOneRollAreEachSeenAndAFrameOfNoKnownTimeIsLeftAlone() {
+        RegattaDay day = RegattaDay.brief();
+        List<Recorded> from = new ArrayList<>();
+        List<Recorded> to = new ArrayList<>();
+        day.records(17).get("R0001").forEach(it -> from.add((Recorded) it));
+        day.records(17).get("R0002").forEach(it -> to.add((Recorded) it));
+        var frames = takeup.roll.Roll.of(from).orElseThrow().frames();
+        for (int i = 0; i < 2; i++) {
+            var frame = frames.get(2 * i);
+            to.add(new Recorded(90 + i, AT, new RollEvent.Added(new takeup.roll.Frame(3 + i, java.util.OptionalInt.of(frame.loggedAs()), frame.kind(), frame.exposure(),
+                    frame.further(), frame.note()), RollEvent.How.MOVED, java.util.OptionalInt.empty())));
+        }
+        var unknown = takeup.roll.Frame.of(9, takeup.roll.Frame.Kind.UNLOGGED, takeup.roll.Exposure.UNKNOWN, Optional.empty());
+        from.add(new Recorded(89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, java.util.OptionalInt.empty())));
+        to.add(new Recorded(92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, java.util.OptionalInt.empty())));
+        List<HalfMove> found = HalfMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
+        assertEquals(List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"), found.stream().map(HalfMove::words).toList());
+        assertEquals(List.of(90L, 91L), found.stream().map(it -> it.rest().step()).toList());
+    }
+
+    @Test
+    void theBytesOfAJournalAreKeptToTheLastOneWhenItIsWrittenAnew() throws IOException {
+        put(Lines.header(), line(1), line(2));
+        byte[] before = drive.read(JOURNAL);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 3, "three");
+            drive.delete(JOURNAL);
+            note(writer, 4, "four");
+        }
+        byte[] after = drive.read(JOURNAL);
+        assertArrayEquals(before, java.util.Arrays.copyOf(after, before.length));
+        assertTrue(after.length > before.length);
+    }
+}
