@@ -87,10 +87,14 @@ public enum Scale {
         return Optional.empty();
     }
 
-    /** A mark of any scale, the full stops' first, then thirds, then halves; at face value where the print is on none. */
+    /** A mark of any scale, the full stops' first, then thirds, then halves; empty for a number on none, such as 11.5. */
+    public static Optional<Aperture> anyMark(double print) {
+        return FULL.aperture(print).or(() -> THIRD.aperture(print)).or(() -> HALF.aperture(print));
+    }
+
+    /** A mark of any scale; at face value where the print is on none. */
     public static Aperture anyAperture(double print) {
-        return FULL.aperture(print).or(() -> THIRD.aperture(print)).or(() -> HALF.aperture(print))
-                .orElseGet(() -> Aperture.literal(print));
+        return anyMark(print).orElseGet(() -> Aperture.literal(print));
     }
 
     /** A mark of any scale, the full stops' first, then thirds, then halves; at face value where the print is on none. */

@@ -27,7 +27,7 @@ record MeterMarks(Scale step, boolean tenths) {
             return Optional.empty();
         }
         if (token.tenths() >= 0) {
-            return step.aperture(token.value()).or(() -> anyScale(token.value())).map(it -> it.plusTenths(token.tenths()));
+            return step.aperture(token.value()).or(() -> Scale.anyMark(token.value())).map(it -> it.plusTenths(token.tenths()));
         }
         double whole = Math.floor(token.value());
         if (tenths && whole != token.value() && Scale.FULL.aperture(token.value()).isEmpty()) {
@@ -37,12 +37,8 @@ record MeterMarks(Scale step, boolean tenths) {
                 return Scale.FULL.aperture(whole).map(it -> it.plusTenths((int) Math.rint(past)));
             }
         }
-        Optional<Aperture> mark = step.aperture(token.value()).or(() -> anyScale(token.value()));
+        Optional<Aperture> mark = step.aperture(token.value()).or(() -> Scale.anyMark(token.value()));
         return token.is(Token.Kind.APERTURE) && mark.isEmpty() ? Optional.of(Aperture.literal(token.value())) : mark;
-    }
-
-    private static Optional<Aperture> anyScale(double print) {
-        return Scale.FULL.aperture(print).or(() -> Scale.THIRD.aperture(print)).or(() -> Scale.HALF.aperture(print));
     }
 
     /** A time with its sign, or as a dial prints it for one second or shorter. */

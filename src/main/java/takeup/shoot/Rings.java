@@ -27,8 +27,9 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
         return new Rings(lens.map(Lens::ring), camera.shutter());
     }
 
+    /** Tenths stand behind a mark, of this ring or of any scale; 11.5.2 is a slip. */
     Aperture aperture(Token token) {
-        if (!(token.value() > 0 && token.value() <= 1000)) {
+        if (!(token.value() > 0 && token.value() <= 1000) || token.tenths() >= 0 && ring.flatMap(it -> it.mark(token.value())).or(() -> Scale.anyMark(token.value())).isEmpty()) {
             throw new Refusal(token.text() + " is not an f-number: type a number such as 5.6");
         }
         Aperture mark = ring.map(it -> it.read(token.value())).orElseGet(() -> Scale.THIRD.aperture(token.value())

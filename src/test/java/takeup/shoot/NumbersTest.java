@@ -120,6 +120,18 @@ class NumbersTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"f/11.5.2", "f7.7+.3", "f11.5.0", "f0.5.1", "f1001.1"})
+    void tenthsBehindWhatIsNoMarkAreNoAperture(String typed) {
+        assertEquals(typed + " is not an f-number: type a number such as 5.6", Shooting.medium("4 125").refused(typed));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"f11.5,f/11.5", "f4.5.2,f/4.5+2/10", "f6.8.9,f/6.7+9/10", "f8.0.1,f/8+1/10"})
+    void aNumberAtFaceValueAndTenthsBehindAMarkOfAnyScaleAreTaken(String typed, String aperture) {
+        assertEquals(aperture + " 1/125", Shooting.pair(Shooting.medium("4 125", typed).frame()));
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"bow seat", "Grüße; Zeile 2; f8 1/125", "زورق السباق", "🚣‍♀️ 2-", "UPPER lower", "a,b 1,5 ; ;", "9"})
     void aNoteIsKeptLetterForLetter(String note) {
         assertEquals(Optional.of(note), Shooting.medium("4 125 ; " + note).frame().note());
