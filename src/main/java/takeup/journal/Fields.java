@@ -56,11 +56,7 @@ record Fields(Json.Obj object) {
     }
 
     double number(String name) {
-        return number(need(name));
-    }
-
-    private static double number(Json json) {
-        if (json instanceof Json.Num number) {
+        if (need(name) instanceof Json.Num number) {
             return number.value();
         }
         throw new Unreadable("a number is expected");
@@ -93,11 +89,6 @@ record Fields(Json.Obj object) {
             throw new Unreadable(name + " is out of range");
         }
         return (int) whole;
-    }
-
-    OptionalDouble maybeNumber(String name) {
-        Optional<Json> json = object.field(name);
-        return json.isPresent() ? OptionalDouble.of(number(json.get())) : OptionalDouble.empty();
     }
 
     OptionalInt maybeCount(String name) {

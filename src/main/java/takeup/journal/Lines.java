@@ -123,7 +123,8 @@ final class Lines {
         try {
             String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT)
                     .decode(ByteBuffer.wrap(bytes, start, end - start)).toString();
-            return JsonText.read(text) instanceof Json.Obj object ? Optional.of(new Sealed(object, text)) : Optional.empty();
+            // A document that ends in a brace is an object.
+            return Optional.of(new Sealed((Json.Obj) JsonText.read(text), text));
         } catch (CharacterCodingException | JsonText.NotJson e) {
             return Optional.empty();
         }

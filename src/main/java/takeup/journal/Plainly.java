@@ -64,7 +64,7 @@ final class Plainly {
     }
 
     private static boolean is(String text, int at, char wanted) {
-        return text.length() > at && text.charAt(at) == wanted;
+        return text.charAt(at) == wanted;
     }
 
     private static int digits(String text, int from, int to) {
