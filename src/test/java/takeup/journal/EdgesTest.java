@@ -212,6 +212,84 @@ class EdgesTest {
         }
     }
 
+    /** The mark of the day that was written on while the clock had gone back; whatever else lies there is none. */
+    @Test
+    void onlyAWholeDateInAPlainFileNamesTheDayThatTheClockWentBackTo() throws IOException {
+        put(Lines.header());
+        Path mark = FOLDER.resolve("went-back-to");
+        Archive archive = new Archive(drive, FOLDER);
+        assertEquals(Optional.empty(), archive.wentBackTo());
+        for (String text : List.of("2026-09-11", "2026-09-11\n", "2026-02-30", "")) {
+            drive.put(mark, text.getBytes(StandardCharsets.US_ASCII));
+            assertEquals(text.equals("2026-09-11"), archive.wentBackTo().isPresent(), text);
+        }
+        drive.put(mark, "2026-09-11".getBytes(StandardCharsets.US_ASCII));
+        fails("read", 1, new IOException("Input/output error"));
+        assertEquals(Optional.empty(), archive.wentBackTo());
+        assertEquals(Optional.of(java.time.LocalDate.of(2026, 9, 11)), archive.wentBackTo());
+        drive.delete(mark);
+        drive.put(mark);
+        assertEquals(Optional.empty(), archive.wentBackTo());
+    }
+
+    @Test
+    void onlyADayOlderThanTheNewestIsMarkedAsTheOneThatIsGoneOnWith() throws IOException {
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            for (int day : new int[] {12, 13, 13, 11}) {
+                assertFalse(drive.names(FOLDER).contains("went-back-to"), "on the " + day);
+                Writer.Batch batch = new Writer.Batch(day, AT.withDayOfMonth(day));
+                batch.add(new DayEvent.GuideLeft());
+                writer.append(batch);
+            }
+        }
+        assertEquals("2026-09-11", new String(drive.read(FOLDER.resolve("went-back-to")), StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void aJournalWhoseFirstRecordCouldNotBeWrittenIsNotBegunWhenTheOthersAreMended() throws IOException {
+        RollId second = new RollId("R", 2);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 1, "one");
+            drive.fault((call, path) -> {
+                if (call.equals("create") && path.toString().contains("R0002")) {
+                    throw new IOException("Input/output error");
+                }
+            });
+            Writer.Batch batch = new Writer.Batch(2, AT);
+            batch.add(second, new RollEvent.Noted("other"));
+            assertThrows(IOException.class, () -> writer.append(batch));
+            drive.fault((call, path) -> { });
+            drive.delete(JOURNAL);
+            note(writer, 3, "three");
+            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+            assertEquals(List.of("R0001.journal"), drive.names(JOURNAL.getParent()));
+            writer.append(batch);
+        }
+        assertEquals(1, new Archive(drive, FOLDER).roll(second).records().size());
+    }
+
+    /** A file whose very first bytes are the beginning of a record that was never ended, and then of one that is whole. */
+    @Test
+    void aWholeRecordBehindAHalfOneOnTheFirstLineIsRead() {
+        byte[] half = Lines.START.getBytes(StandardCharsets.US_ASCII);
+        for (byte[] before : List.of(half, EventsGoRoundTest.concat(half, half))) {
+            Lines.Content content = Lines.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
+            assertEquals(List.of(1, 2), content.lines().stream().map(Lines.Line::n).toList());
+            assertEquals(List.of("R0001.journal:1: this line is damaged; what is whole in it is kept",
+                    "R0001.journal:1: the line that names the format is missing; the records are read all the same"), content.problems());
+        }
+    }
+
+    @ParameterizedTest(name = "{0} damaged lines")
+    @CsvSource({"1000, 1000", "1001, 1001", "1004, 1001"})
+    void aThousandDamagedLinesAreToldOneByOneAndTheRestTogether(int lines, int problems) {
+        byte[] file = EventsGoRoundTest.concat(Lines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
+        List<String> told = Lines.read("R0001.journal", file).problems();
+        assertEquals(problems, told.size());
+        String last = "R0001.journal:" + (lines + 1) + ": " + (lines == 1000 ? "this line is damaged and is left out" : "up to here " + (lines - 1000) + " more lines are damaged");
+        assertEquals(last, told.get(told.size() - 1));
+    }
+
     @Test
     void aRollWhosePlaceCannotBeToldIsAProblemInWords() {
         put(Lines.header(), line(1));
@@ -235,6 +313,8 @@ class EdgesTest {
     @ParameterizedTest(name = "R0001.journal.{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             torn-1    | rolls/open/R0001.journal.torn-1: 3 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed
+            torn-9    | rolls/open/R0001.journal.torn-9: 3 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed
+            torn-1!   | rolls/open/R0001.journal.torn-1!: by its name no journal, so that it is not read
             other-20  | rolls/open/R0001.journal.other-20: another file that lay in the place of R0001.journal; compare the two. Delete it once nothing in it is needed
             damaged-3 | rolls/open/R0001.journal.damaged-3: a copy of the damaged lines of R0001.journal. Delete it once nothing in it is needed
             torn-1:   | rolls/open/R0001.journal.torn-1:: by its name no journal, so that it is not read
@@ -248,13 +328,13 @@ class EdgesTest {
     }
 
     @Test
-    void aLockHeldByWhoeverDidNotSignItIsRefusedWithoutANumber() throws IOException {
+    void aLockHeldByWhoeverDidNotSignItWithANumberIsRefusedWithoutOne() throws IOException {
         Folders.make(folder);
-        for (String signed : List.of("", "not ours", "12/4", "12:4")) {
+        for (String signed : List.of("", "not ours", "12/4", "12:4", "1090\n")) {
             Files.writeString(folder.resolve("lock"), signed);
             try (FileChannel other = FileChannel.open(folder.resolve("lock"), StandardOpenOption.WRITE)) {
                 other.lock();
-                assertEquals("another takeup is writing in this folder", assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
+                assertEquals("another takeup" + (signed.startsWith("1090") ? " (process 1090)" : "") + " is writing in this folder", assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
             }
         }
     }

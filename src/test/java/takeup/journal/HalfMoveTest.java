@@ -6,8 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.roll.Frame;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
@@ -91,11 +95,24 @@ class HalfMoveTest {
         Roll second = Roll.of(rolls.get(R2)).orElseThrow();
         for (int i = 0; i < 3; i++) {
             var back = second.frames().get(2 + i);
-            rolls.get(R1).add(new Recorded(99, first.loadedAt(), new RollEvent.Added(new takeup.roll.Frame(first.next() + i, java.util.OptionalInt.of(back.loggedAs()),
-                    back.kind(), back.exposure(), back.further(), back.note()), RollEvent.How.MOVED, java.util.OptionalInt.empty())));
+            rolls.get(R1).add(new Recorded(99, first.loadedAt(), new RollEvent.Added(new Frame(first.next() + i, OptionalInt.of(back.loggedAs()),
+                    back.kind(), back.exposure(), back.further(), back.note()), RollEvent.How.MOVED, OptionalInt.empty())));
         }
         rolls.get(R2).add(new Recorded(99, first.loadedAt(), new RollEvent.Dropped(3, 5, Optional.of(R1))));
         assertEquals(List.of(6, 2), counts(rolls));
         assertEquals(List.of(), HalfMove.among(rolls));
+    }
+
+    /** Two frames are one only where all that was logged of them is the same. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"the same", "number", "kind", "exposure", "further", "note"})
+    void aFrameThatDiffersInAnythingIsAnotherOne(String other) {
+        Map<RollId, List<Recorded>> rolls = rolls(move, new RollId("R", 9));
+        Frame frame = Roll.of(rolls.get(R1)).orElseThrow().frames().get(1);
+        Frame moved = new Frame(7, OptionalInt.of(other.equals("number") ? frame.loggedAs() + 1 : frame.loggedAs()), other.equals("kind") ? Frame.Kind.BLANK : frame.kind(),
+                other.equals("exposure") ? Roll.of(rolls.get(R1)).orElseThrow().frames().get(0).exposure() : frame.exposure(),
+                other.equals("further") ? List.of(frame.exposure()) : frame.further(), other.equals("note") ? Optional.of("bow seat") : frame.note());
+        rolls.get(R2).add(new Recorded(99, Roll.of(rolls.get(R1)).orElseThrow().loadedAt(), new RollEvent.Added(moved, RollEvent.How.MOVED, OptionalInt.empty())));
+        assertEquals(other.equals("the same") ? List.of("frame 2 of R0001 is on R0002 too") : List.of(), HalfMove.among(rolls).stream().map(HalfMove::words).toList());
     }
 }

@@ -78,6 +78,18 @@ class LockTest {
         assertEquals(read.records().size() + 1, after.records().size());
     }
 
+    /** The lock of a folder that holds no journals, such as that of the orders. */
+    @Test
+    void aFolderOfAnotherKindIsLockedTooAndFreeAgainOnceItIsClosed() throws IOException {
+        Path lock = folder.resolve("orders/lock");
+        try (java.io.Closeable held = Folders.lock(lock)) {
+            assertEquals("another takeup (process " + ProcessHandle.current().pid() + ") is writing in this folder",
+                    assertThrows(Writer.Taken.class, () -> Folders.lock(lock)).getMessage());
+            assertTrue(java.nio.file.Files.exists(lock), held.toString());
+        }
+        Folders.lock(lock).close();
+    }
+
     @Test
     void aLockFileOfRubbishKeepsNobodyOut() throws IOException {
         Files.write(folder.resolve("lock"), new byte[100_000]);

@@ -96,6 +96,22 @@ class OthersHandsTest {
         assertEquals(3, new Archive(drive, folder).roll(R1).records().size());
     }
 
+    @Test
+    void aFolderThatHeldNoJournalGoesAwayWithoutAWord() throws IOException {
+        try (Writer writer = Writer.take(folder)) {
+            note(writer, R1, 1);
+            note(writer, R2, 2);
+            writer.settle(R2, true);
+        }
+        try (Writer writer = Writer.take(folder)) {
+            Files.move(folder.resolve("exports"), folder.resolve("elsewhere"));
+            note(writer, R1, 3);
+            assertEquals(List.of(), writer.remarks());
+        }
+        assertEquals(2, records(R1));
+        assertEquals(1, records(R2));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"rolls/open", "rolls"})
     void afterTheFolderOfTheJournalsWasMovedAllThatWereWrittenToAreBackAndTheOthersAreNamed(String moved) throws IOException {

@@ -1,6 +1,7 @@
 package takeup.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -26,6 +27,7 @@ class TroubleTest {
                 Arguments.of(new NoSuchFileException("/d/a"), "/d/a is not there"),
                 Arguments.of(new NotDirectoryException("/d/a"), "/d/a cannot be used (NotDirectoryException)"),
                 Arguments.of(new IOException("R0001.journal is no plain file"), "R0001.journal is no plain file"),
+                Arguments.of(new FileSystemException(null), "the file was closed (FileSystemException)"),
                 Arguments.of(new java.nio.channels.ClosedChannelException(), "the file was closed (ClosedChannelException)"));
     }
 
@@ -33,5 +35,26 @@ class TroubleTest {
     @MethodSource("complaints")
     void isSaidInWords(IOException complaint, String words) {
         assertEquals(words, Trouble.words(complaint));
+    }
+
+    /** A system that speaks another language is believed by the room that is left: below 64 KiB what gives no other reason is a full disk. */
+    static Stream<Arguments> reasons() {
+        return Stream.of(
+                Arguments.of(new IOException("Auf dem Gerät ist kein Speicherplatz mehr verfügbar"), true),
+                Arguments.of(new FileSystemException("/d/a", null, "Plus de place"), true),
+                Arguments.of(new FileSystemException("/d/a"), false),
+                Arguments.of(new AccessDeniedException("/d/a"), false),
+                Arguments.of(new java.nio.channels.ClosedChannelException(), false),
+                Arguments.of(new IOException("Read-only file system"), false),
+                Arguments.of(new IOException("Input/output error"), false));
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @MethodSource("reasons")
+    void whatIsSaidInAnotherLanguageIsAFullDiskWhereThereIsNoRoom(IOException complaint, boolean full) {
+        assertEquals(full, Trouble.isFull(Trouble.named(complaint, 65_535)));
+        assertSame(complaint, Trouble.named(complaint, 65_536));
+        IOException known = new IOException("No space left on device");
+        assertSame(known, Trouble.named(known, 0));
     }
 }
