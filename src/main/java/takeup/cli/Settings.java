@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +43,7 @@ record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, L
     /** Those of a data folder. Nothing but one look at the disk where there is no such file. */
     static Settings of(Path folder) {
         Path file = folder.resolve(NAME);
-        if (!Files.exists(file)) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return NONE;
         }
         try {

@@ -31,7 +31,7 @@ public final class ProfileJson {
 
     private static Json.Obj of(Shutter shutter) {
         Json.Obj json = Json.object();
-        if (shutter.scale().isPresent() && shutter.marks().size() > 1) {
+        if (shutter.scale().isPresent()) {
             json.and("step", step(shutter.scale().get().name())).and("longest", time(shutter.longest())).and("fastest", time(shutter.fastest()));
         } else {
             json.and("marks", shutter.marks().stream().map(ProfileJson::time).toList());

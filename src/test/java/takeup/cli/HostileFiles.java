@@ -64,6 +64,7 @@ final class HostileFiles {
         names();
         journals();
         days();
+        settings();
         others();
     }
 
@@ -250,6 +251,43 @@ final class HostileFiles {
         List<String> lines = new ArrayList<>(day);
         lines.set(2, sealed(changed(body(lines.get(2)), "\"ev100\":11", "\"ev100\":\"NaN\"")));
         all.add(new Hostile("light that is no number", "days/" + file, file + ":3: ", it -> Files.writeString(it, text(lines)), 1));
+    }
+
+    private void settings(String name, int line, int lines, Maker maker) {
+        all.add(new Hostile(name, "settings.json", "settings.json:" + line + ": ", maker, lines));
+    }
+
+    private void settings(String name, int line, String text) {
+        settings(name, line, 1, it -> Files.writeString(it, text));
+    }
+
+    private void settings() {
+        settings("no settings", 1, "");
+        settings("settings cut in the middle", 2, "{\"ascii\": true,\n \"theme\": \"ni");
+        settings("a setting twice", 1, "{\"theme\": \"sun\", \"theme\": \"night\"}");
+        settings("settings and more", 2, "{\"theme\": \"sun\"}\n{}");
+        settings("a list of settings", 1, "[\"theme\"]");
+        settings("a theme with an escape", 2, "{\n\"theme\": \"sun\\u001b]52;c;eA==\\u0007\"}");
+        settings("a setting with an escape in its name", 1, "{\"th\\u009b2Jeme\": \"sun\"}");
+        settings("a setting with a line feed in its name, twice", 1, "{\"a\\nb\": 1, \"a\\nb\": 1}");
+        settings("a name of 20,000 letters where a theme is", 1, "{\"theme\": \"" + "sun ".repeat(5000) + "\"}");
+        settings("10^300 frames left", 1, "{\"framesLeft\": 1e300}");
+        settings("frames left without an end", 1, "{\"framesLeft\": 1e999}");
+        settings("1,000 lists in one another", 1, "[".repeat(1000) + "]".repeat(1000));
+        settings("settings of 70,000 blanks", 1, " ".repeat(70_000) + "{}");
+        settings("settings in Latin-1", 1, 1, it -> Files.write(it, bytes("{\"theme\": \"n", 0xe4, "cht\"}")));
+        settings("settings in UTF-16", 1, 1, it -> Files.write(it, "{\"theme\": \"sun\"}".getBytes(StandardCharsets.UTF_16)));
+        settings("settings of zeros", 1, 1, it -> Files.write(it, new byte[4096]));
+        settings("settings of 1 GB", 1, 1, it -> {
+            try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
+                sparse.setLength(1L << 30);
+            }
+        });
+        settings("settings that are a folder", 1, 1, Files::createDirectory);
+        settings("settings that are a pipe", 1, 1, it -> run("mkfifo", it.toString()));
+        settings("settings that are a link to themselves", 1, 1, it -> Files.createSymbolicLink(it, it.getFileName()));
+        settings("settings that are a link to nothing", 1, 1, it -> Files.createSymbolicLink(it, Path.of("nowhere")));
+        settings("settings that are a link to a device", 1, 1, it -> Files.createSymbolicLink(it, Path.of("/dev/zero")));
     }
 
     /** What has no sums to do, and is passed over without a word: nothing that was logged hangs on it. */

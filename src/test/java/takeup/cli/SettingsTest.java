@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SettingsTest {
     private static final String ALL = "{\n  \"theme\": \"night\",\n  \"ascii\": true,\n  \"framesLeft\": 8\n}\n";
@@ -47,6 +48,8 @@ class SettingsTest {
         {"theme": 3}                         | settings.json:1: theme is one of dark, sun, night, mono; dark is used
         {"theme": null}                      | settings.json:1: theme is one of dark, sun, night, mono; dark is used
         {"ascii": "yes"}                     | settings.json:1: ascii is true or false; false is used
+        {"ascii": null}                      | settings.json:1: ascii is true or false; false is used
+        {"framesLeft": 37}                   | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
         {"framesLeft": -1}                   | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
         {"framesLeft": 2.5}                  | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
         {"framesLeft": "4"}                  | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
@@ -58,6 +61,34 @@ class SettingsTest {
         List<String> problems = Settings.read(text.replace('~', '\n')).problems();
         assertEquals(1, problems.size());
         assertTrue(problems.get(0).startsWith(problem), problems.toString());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+        {"ascii": false}   | false | -1
+        {"framesLeft": 0}  | false | 0
+        {"framesLeft": 36} | false | 36
+        """)
+    void theFirstAndTheLastValueAreTaken(String text, boolean ascii, int framesLeft) {
+        assertEquals(new Settings(Optional.empty(), ascii, framesLeft < 0 ? OptionalInt.empty() : OptionalInt.of(framesLeft), List.of()), Settings.read(text));
+    }
+
+    @Test
+    void aMarkInFrontAsSomeEditorsLeaveItIsPassedOverAndAFileOf64KiBIsRead() throws IOException {
+        Files.writeString(folder.resolve(Settings.NAME), "\ufeff" + ALL);
+        assertEquals(OptionalInt.of(8), Settings.of(folder).framesLeft());
+        for (int more = 0; more < 2; more++) {
+            Files.writeString(folder.resolve(Settings.NAME), ALL + " ".repeat(65_536 - ALL.length() + more));
+            assertEquals(more == 0 ? List.of() : List.of("settings.json:1: this is larger than any settings can be; takeup goes on without its settings"), Settings.of(folder).problems());
+        }
+    }
+
+    /** A link to nothing, or to itself, stands for settings that somebody meant to be there. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nowhere", Settings.NAME})
+    void aLinkThatLeadsNowhereIsTold(String target) throws IOException {
+        Files.createSymbolicLink(folder.resolve(Settings.NAME), Path.of(target));
+        assertEquals(List.of("settings.json:1: this is no plain file; takeup goes on without its settings"), Settings.of(folder).problems());
     }
 
     @Test

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** JSON text to plain data and back. */
@@ -37,6 +40,31 @@ class JsonTextTest {
     @ValueSource(strings = {"", "{", "{\"a\":1,\"a\":2}", "1 2", "NaN", "1e999", "{'a':1}", "[1,]", "{\"a\":01}"})
     void whatIsNotStrictJsonIsRefused(String text) {
         assertThrows(JsonText.NotJson.class, () -> JsonText.read(text));
+    }
+
+    /** The limits are those of the class; the last that fits is read. */
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("limits")
+    void whatIsLargerThanAnyFileNeedsIsRefusedInWords(String fits, String why, String beyond) throws JsonText.NotJson {
+        JsonText.read(fits);
+        JsonText.NotJson refused = assertThrows(JsonText.NotJson.class, () -> JsonText.read(beyond));
+        assertEquals(why, refused.getMessage());
+        assertEquals(1, refused.line());
+    }
+
+    static Stream<Arguments> limits() {
+        return Stream.of(
+                Arguments.of("[".repeat(32) + "]".repeat(32), "brackets stand in brackets, more than 32 deep", "[".repeat(33) + "]".repeat(33)),
+                Arguments.of("9".repeat(64), "a number has more than 64 digits", "9".repeat(65)),
+                Arguments.of("{\"" + "x".repeat(200) + "\":1}", "a field's name has more than 200 letters", "{\"" + "x".repeat(201) + "\":1}"),
+                Arguments.of("\"" + "x".repeat(20_000) + "\"", "a text has more than 20000 letters", "\"" + "x".repeat(40_000) + "\""),
+                Arguments.of("1" + " ".repeat(7_000_000), "it is longer than anything that is read here", "1" + " ".repeat(9_000_000)));
+    }
+
+    /** A name may hold a line feed; what is told of it stays on one line. */
+    @Test
+    void theReasonIsOneLine() {
+        assertEquals("this is not JSON: Duplicate field 'bow", assertThrows(JsonText.NotJson.class, () -> JsonText.read("{\"bow\\nseat\":1,\"bow\\nseat\":2}")).getMessage());
     }
 
     @Test

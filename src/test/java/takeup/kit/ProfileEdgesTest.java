@@ -1,6 +1,7 @@
 package takeup.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -62,5 +63,17 @@ class ProfileEdgesTest {
     @CsvSource({"0, false", "1, true", "40, true", "41, false"})
     void aKeyHasOneToFortyLetters(int letters, boolean isKey) {
         assertEquals(isKey, ProfileReader.isKey("k".repeat(letters)));
+    }
+
+    @Test
+    void aLensWithoutItsLengthIsRefused() {
+        assertEquals(List.of("box.json:2: focalMm is missing"), ProfileReader.camera("box", "box.json", "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12},\n"
+                + "\"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"marks\": [2.8, 4]}]}").problems());
+    }
+
+    @Test
+    void ringsAndDialsHaveAMarkEach() {
+        assertThrows(IllegalArgumentException.class, () -> Ring.of(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> Shutter.of(List.of(), true));
     }
 }
