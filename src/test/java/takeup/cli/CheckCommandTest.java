@@ -99,6 +99,17 @@ class CheckCommandTest {
     }
 
     @Test
+    void aRollWhoseLoadingIsLostIsToldAsOneThatCannotBeShown() throws IOException {
+        String lost = "R0001.journal:1: the record of its loading is missing, so the roll cannot be shown";
+        List<String> lines = lines(TAKEN);
+        lines.remove(1);
+        write(TAKEN, lines, "\n");
+        assertEquals(List.of("R0001.journal:2: in front of this line record 1 is missing; the others are whole", lost), check());
+        write(TAKEN, lines.subList(0, 1), "\n");
+        assertEquals(List.of(lost), check());
+    }
+
+    @Test
     void aDamagedRecordIsToldWithItsNumberAndItsFrame() throws IOException {
         List<String> lines = lines(TAKEN);
         lines.set(3, lines.get(3).replace("exposed", "expozed"));
