@@ -13,10 +13,13 @@ import java.util.Optional;
  *
  * <p>What was acknowledged is held in memory too. After a failed force the system may have dropped what it was to write
  * and call the next force a success, so that channel is never used again; and a file that was deleted or replaced takes
- * records without a word. In both cases the journal is written anew, whole, beside the old one, and put in its place. A
- * new journal comes into being the same way, with its first record in it.
+ * records without a word. In both cases the journal is written anew at once, whole, beside the old one, and put in its
+ * place. A new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
+    /** Why a journal was written anew, if it was: it could not be forced, or somebody had moved, deleted or changed it. */
+    enum Anew { NOT, BROKEN, DISPLACED }
+
     private final Drive drive;
     private final Path path;
     private final ByteArrayOutputStream acknowledged = new ByteArrayOutputStream();
@@ -26,6 +29,7 @@ final class JournalFile implements AutoCloseable {
     private long lastStep = -1;
     private List<String> lastEvents = List.of();
     private boolean displaced;
+    private boolean broken;
 
     private JournalFile(Drive drive, Path path, byte[] bytes, int lastN) {
         this.drive = drive;
@@ -79,9 +83,9 @@ final class JournalFile implements AutoCloseable {
      * last is not appended a second time: a step over several files is tried again as a whole. That the events can be
      * read back is for the {@link Writer} to try.
      *
-     * @return whether the journal was written anew because somebody had moved, deleted or changed it
+     * @return why the journal was written anew
      */
-    boolean append(long step, OffsetDateTime at, List<String> events) throws IOException {
+    Anew append(long step, OffsetDateTime at, List<String> events) throws IOException {
         if (step == lastStep && events.equals(lastEvents)) {
             return mend();
         }
@@ -113,16 +117,17 @@ final class JournalFile implements AutoCloseable {
     }
 
     /** Writes the journal anew if it cannot be trusted or found any more; answers as {@link #append} does. */
-    boolean mend() throws IOException {
+    Anew mend() throws IOException {
         if (lastN > 0 && !isSound(0)) {
             anew(new byte[0]);
         }
         return told();
     }
 
-    private boolean told() {
-        boolean was = displaced;
+    private Anew told() {
+        Anew was = displaced ? Anew.DISPLACED : broken ? Anew.BROKEN : Anew.NOT;
         displaced = false;
+        broken = false;
         return was;
     }
 
@@ -139,17 +144,22 @@ final class JournalFile implements AutoCloseable {
         return !displaced;
     }
 
+    /** What cannot be written is refused. Where it cannot be forced the file is let go, and nothing is acknowledged in it again. */
     private void write(Drive.Open open, byte[] more) throws IOException {
-        boolean forcing = false;
         try {
             Folders.write(open, more);
-            forcing = true;
-            open.force(false);
         } catch (IOException | RuntimeException e) {
-            if (!isCutBack(open) || forcing) {
+            if (!isCutBack(open)) {
                 letGo();
             }
             throw e;
+        }
+        try {
+            open.force(false);
+        } catch (IOException e) {
+            broken = true;
+            isCutBack(open);
+            letGo();
         }
     }
 

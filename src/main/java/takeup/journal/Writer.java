@@ -256,10 +256,12 @@ public final class Writer implements AutoCloseable {
         return file;
     }
 
-    private void remark(Path path, boolean anew) {
-        if (anew) {
+    private void remark(Path path, JournalFile.Anew anew) {
+        if (anew == JournalFile.Anew.DISPLACED) {
             displaced = true;
             remarks.add(path.getFileName() + " was moved, deleted or changed by another program; all of it was written anew");
+        } else if (anew == JournalFile.Anew.BROKEN) {
+            remarks.add("the disk reported an error in " + path.getFileName() + "; all of it was written anew and is safe: copy the data folder to another disk");
         }
     }
 

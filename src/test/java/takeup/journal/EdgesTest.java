@@ -145,6 +145,29 @@ class EdgesTest {
         assertEquals(1, new Archive(drive, FOLDER).roll(second).records().size());
     }
 
+    /** After a failed force the system may have dropped what it was to write: the file is never forced again, and the next one holds all. */
+    @Test
+    void aFileThatCannotBeForcedIsWrittenAnewAtOnceAndTheFrameIsSafe() throws IOException {
+        String told = "the disk reported an error in R0001.journal; all of it was written anew and is safe: copy the data folder to another disk";
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            note(writer, 1, "one");
+            Object before = drive.key(JOURNAL);
+            fails("force", 1, new IOException("Input/output error"));
+            note(writer, 2, "two");
+            assertEquals(List.of(told), writer.remarks());
+            assertFalse(before.equals(drive.key(JOURNAL)), "it is another file");
+            assertEquals(List.of("R0001.journal"), drive.names(JOURNAL.getParent()));
+            note(writer, 3, "three");
+            assertEquals(List.of(), writer.remarks());
+            fails("force", 2, new IOException("Input/output error"));
+            assertEquals("Input/output error", assertThrows(IOException.class, () -> note(writer, 4, "four")).getMessage());
+            assertEquals(3, new Archive(drive, FOLDER).roll(R1).records().size());
+            note(writer, 4, "four");
+            assertEquals(List.of(told), writer.remarks());
+        }
+        assertEquals(4, new Archive(drive, FOLDER).roll(R1).records().size());
+    }
+
     @Test
     void whatIsPutAsideWhenThatCannotBeDoneKeepsNobodyFromGoingOn() throws IOException {
         byte[] damaged = line(1);

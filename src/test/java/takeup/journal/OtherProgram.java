@@ -76,6 +76,7 @@ final class OtherProgram implements AutoCloseable {
                 try {
                     writer.append(batch);
                     System.out.println(number);
+                    writer.remarks().forEach(System.out::println);
                     refusals = 0;
                 } catch (IOException e) {
                     System.out.println("not saved: " + Trouble.words(e));
