@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +41,15 @@ class JsonTextTest {
     @ValueSource(strings = {"", "{", "{\"a\":1,\"a\":2}", "1 2", "NaN", "1e999", "{'a':1}", "[1,]", "{\"a\":01}"})
     void whatIsNotStrictJsonIsRefused(String text) {
         assertThrows(JsonText.NotJson.class, () -> JsonText.read(text));
+    }
+
+    /** What steers a terminal, or is no whole letter, leaves as an escape that any reader of JSON turns back. */
+    @Test
+    void whatATerminalMightObeyIsWrittenAsAnEscape() throws JsonText.NotJson {
+        String text = "bow \u009b2J\u202e seat \ud83d\udea3 \ud83d";
+        String written = JsonText.line(Json.object().and("note", Optional.of(text)).and("frame", OptionalInt.of(3)));
+        assertEquals("{\"note\":\"bow \\u009b2J\\u202e seat \ud83d\udea3 \\ud83d\",\"frame\":3}", written);
+        assertEquals(text, ((Json.Text) ((Json.Obj) JsonText.read(written)).field("note").orElseThrow()).value());
     }
 
     /** The limits are those of the class; the last that fits is read. */

@@ -76,4 +76,32 @@ class ProfileEdgesTest {
         assertThrows(IllegalArgumentException.class, () -> Ring.of(List.of()));
         assertThrows(IllegalArgumentException.class, () -> Shutter.of(List.of(), true));
     }
+
+    @ParameterizedTest(name = "focalMm {0}, times {1}: {2}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            1      | "86400s", "1s" |
+            5000   | "1s", "1/500"  |
+            0.9    | "1s", "1/500"  | box.json:1: focalMm is a number from 1 to 5000
+            5000.1 | "1s", "1/500"  | box.json:1: focalMm is a number from 1 to 5000
+            80     | "86401s", "1s" | box.json:1: marks is a time such as "1/125" or "2s"
+            80     | "1s", "0s"     | box.json:1: marks is a time such as "1/125" or "2s"
+            80     | "1s", "1/0x2"  | box.json:1: marks is a time such as "1/125" or "2s"
+            80     | "1s", "."      | box.json:1: marks is a time such as "1/125" or "2s"
+            80     | "1.5.0s", "1s" | box.json:1: marks is a time such as "1/125" or "2s"
+            """)
+    void lengthsAndTimesEndWhereTheMessageSays(String focalMm, String times, String problem) {
+        List<String> problems = ProfileReader.camera("box", "box.json", "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12}, \"times\": {\"marks\": [" + times
+                + "]}, \"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"focalMm\": " + focalMm + ", \"marks\": [2.8, 4]}]}").problems();
+        assertEquals(problem == null ? List.of() : List.of(problem), problems);
+    }
+
+    /** With no dial of its own the sync time stands for the mark of that print on any scale: 1/60 is 1/64 s. */
+    @Test
+    void aCameraWithoutADialHasASyncTimeAllTheSameAndBulbIsWhatTheFileSays() {
+        String front = "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12}";
+        assertEquals(1 / 64.0, ProfileReader.camera("box", "box.json", front + ", \"syncTime\": \"1/60\"}").profile().orElseThrow().syncTime().orElseThrow().exactSeconds());
+        for (boolean bulb : new boolean[] {true, false}) {
+            assertEquals(bulb, ProfileReader.camera("box", "box.json", front + ", \"times\": {\"marks\": [\"1s\"], \"bulb\": " + bulb + "}}").profile().orElseThrow().shutter().orElseThrow().bulb());
+        }
+    }
 }
