@@ -99,6 +99,18 @@ class CheckCommandTest {
     }
 
     @Test
+    void aFolderThatIsNotThereAndOneWhoseRollsAreAFileAreToldAndTheOthersAreRead() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other"));
+        Files.writeString(other.resolve("rolls"), "no folder");
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        assertEquals(1, Commands.run(new String[] {"check", folder.resolve("none").toString(), other.toString(), folder.toString()}, new Out(said, said, Map.of("LC_ALL", "C.UTF-8"))));
+        List<String> lines = said.toString(StandardCharsets.UTF_8).lines().toList();
+        assertEquals(List.of(folder.resolve("none") + " is no folder", folder.resolve("none") + ": nothing read, 1 problem"), lines.subList(0, 2));
+        assertEquals(List.of(other + ": " + other.resolve("rolls/open") + " cannot be used (NotDirectoryException)", other + ": 0 rolls, 0 frames, 0 days, 1 problem"), lines.subList(2, 4));
+        assertTrue(lines.get(lines.size() - 1).startsWith(folder + ": 2 rolls, "), lines.toString());
+    }
+
+    @Test
     void aRollWhoseLoadingIsLostIsToldAsOneThatCannotBeShown() throws IOException {
         String lost = "R0001.journal:1: the record of its loading is missing, so the roll cannot be shown";
         List<String> lines = lines(TAKEN);

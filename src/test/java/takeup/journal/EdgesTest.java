@@ -235,6 +235,22 @@ class EdgesTest {
         }
     }
 
+    @Test
+    void decisionsAboutScansThatCannotBeReadOrWrittenAreSaidInWords() throws IOException {
+        put(Lines.header());
+        List<takeup.review.ReviewEvent> decided = List.of(new takeup.review.ReviewEvent.Unknown("framed", "{\"event\":\"framed\"}"));
+        Archive archive = new Archive(drive, FOLDER);
+        try (Writer writer = Writer.take(drive, FOLDER)) {
+            drive.room(0);
+            fails("create", 1, new IOException("Auf dem Gerät ist kein Speicherplatz mehr verfügbar"));
+            assertEquals("the disk is full; free some space", Trouble.words(assertThrows(IOException.class, () -> writer.append(R1, AT, decided))));
+            writer.append(R1, AT, decided);
+            assertEquals(decided, archive.reviewOf(R1).records());
+        }
+        fails("kind", 1, new IOException("Input/output error"));
+        assertEquals(List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy the data folder to another disk"), archive.reviewOf(R1).problems());
+    }
+
     /** The mark of the day that was written on while the clock had gone back; whatever else lies there is none. */
     @Test
     void onlyAWholeDateInAPlainFileNamesTheDayThatTheClockWentBackTo() throws IOException {

@@ -1,8 +1,10 @@
 package takeup.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -13,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.DayEvent;
 import takeup.day.DayRecorded;
+import takeup.kit.Json;
 import takeup.roll.Recorded;
 import takeup.roll.RollId;
 
@@ -108,6 +111,18 @@ class UnreadableRecordsTest {
         Archive.Opened<DayRecorded> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
         assertEquals(List.of(), opened.problems());
         assertEquals(Set.of("35", "645"), ((DayEvent.Carried) opened.records().get(0).event()).day().flashed());
+    }
+
+    /** A price of a million digits is short as text (1e1000000) and would be written out in full. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"12.50, true", "0, true", "12345678901234567.50, true", "123456789012345678.50, false", "1e20, true", "1e21, false", "1e-20, true", "1e-21, false", "twelve, false", "1e1000000, false"})
+    void aPriceIsASumOfMoney(String price, boolean is) {
+        Fields lot = new Fields(Json.object().and("stock", "bw400").and("filmSize", "135").and("price", price));
+        if (is) {
+            assertEquals(new BigDecimal(price), JobJson.lot(lot).price().orElseThrow());
+        } else {
+            assertEquals("price is no sum of money", assertThrows(Fields.Unreadable.class, () -> JobJson.lot(lot)).getMessage());
+        }
     }
 
     /** The text of an event is cut out of its line; a line with blanks between its fields, as a hand may write it, gives it too. */

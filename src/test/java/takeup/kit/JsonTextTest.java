@@ -31,6 +31,12 @@ class JsonTextTest {
         assertEquals(5, ((Json.Arr) object.field("b").get()).items().get(0).line());
     }
 
+    /** Some editors end lines with a carriage return alone. */
+    @Test
+    void aLineMayEndInACarriageReturn() throws JsonText.NotJson {
+        assertEquals(2, ((Json.Obj) JsonText.read("{\r\"a\": 1}")).field("a").orElseThrow().line());
+    }
+
     @Test
     void notKnownIsNullAndNeverZero() {
         assertEquals("{\"a\":null,\"b\":null,\"c\":2.5,\"d\":[1,\"f/8\"]}", JsonText.line(Json.object().and("a", Optional.empty())

@@ -83,6 +83,9 @@ class ProfileEdgesTest {
             5000   | "1s", "1/500"  |
             0.9    | "1s", "1/500"  | box.json:1: focalMm is a number from 1 to 5000
             5000.1 | "1s", "1/500"  | box.json:1: focalMm is a number from 1 to 5000
+            ["28", 90]   | "1s", "1/500" | box.json:1: focalMm is a number of mm, or for a zoom two in brackets
+            [28, "90"]   | "1s", "1/500" | box.json:1: focalMm is a number of mm, or for a zoom two in brackets
+            [28, 50, 90] | "1s", "1/500" | box.json:1: focalMm is a number of mm, or for a zoom two in brackets
             80     | "86401s", "1s" | box.json:1: marks is a time such as "1/125" or "2s"
             80     | "1s", "0s"     | box.json:1: marks is a time such as "1/125" or "2s"
             80     | "1s", "1/0x2"  | box.json:1: marks is a time such as "1/125" or "2s"
