@@ -11,11 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import takeup.journal.Trouble;
+import takeup.review.CodeReader;
+import takeup.review.Grey;
 import takeup.review.NaturalOrder;
 import takeup.review.Picture;
 import takeup.review.Scan;
@@ -33,11 +36,17 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
     /** The long side of the small copies, in dots. */
     private static final int SMALL = 96;
     private static final int FINE = 384;
+    /** The long side of what a slate is looked for in. */
+    private static final int FINEST = 1500;
     private static final long LARGEST = 1_000_000_000;
     private static final int MOST = 2000;
 
-    /** Reads a folder. */
-    static ScanFolder read(Path folder) throws IOException {
+    /**
+     * Reads a folder.
+     *
+     * @param slates whether slates are looked for, which takes its time
+     */
+    static ScanFolder read(Path folder, boolean slates) throws IOException {
         // No window is ever opened for a picture.
         System.setProperty("java.awt.headless", "true");
         ImageIO.setUseCache(false);
@@ -63,7 +72,7 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
         List<String> problems = new ArrayList<>();
         for (String name : names) {
             try {
-                read(folder, name, scans, pictures);
+                read(folder, name, slates, scans, pictures);
             } catch (IOException e) {
                 problems.add(name + " cannot be read: " + Trouble.words(e));
             } catch (RuntimeException | OutOfMemoryError e) {
@@ -86,7 +95,7 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
         return !name.startsWith(".") && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff")) && Files.isRegularFile(path);
     }
 
-    private static void read(Path folder, String name, List<Scan> scans, Map<String, Picture> pictures) throws IOException {
+    private static void read(Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures) throws IOException {
         try (ImageInputStream in = ImageIO.createImageInputStream(folder.resolve(name).toFile())) {
             Iterator<ImageReader> readers = in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
@@ -101,21 +110,27 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
                     throw new IOException("it is larger than a thousand million dots");
                 }
                 ImageReadParam param = reader.getDefaultReadParam();
-                int every = Math.max(1, Math.max(width, height) / FINE);
+                int every = Math.max(1, Math.max(width, height) / (slates ? FINEST : FINE));
                 param.setSourceSubsampling(every, every, 0, 0);
-                Picture picture = small(reader.read(0, param));
+                Picture whole = whole(reader.read(0, param));
+                Picture picture = small(whole);
                 pictures.put(name, picture);
-                scans.add(new Scan(name, width, height, Tone.of(picture)));
+                scans.add(new Scan(name, width, height, Tone.of(picture), slates ? CodeReader.slate(Grey.of(whole)) : Optional.empty()));
             } finally {
                 reader.dispose();
             }
         }
     }
 
-    private static Picture small(BufferedImage image) {
+    private static Picture whole(BufferedImage image) {
         int width = image.getWidth();
         int height = image.getHeight();
-        Picture whole = new Picture(width, height, image.getRGB(0, 0, width, height, null, 0, width));
+        return new Picture(width, height, image.getRGB(0, 0, width, height, null, 0, width));
+    }
+
+    private static Picture small(Picture whole) {
+        int width = whole.columns();
+        int height = whole.rows();
         int longer = Math.max(width, height);
         return longer <= SMALL ? whole : whole.fitted(Math.max(1, width * SMALL / longer), Math.max(1, height * SMALL / longer));
     }

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import takeup.journal.Archive;
 import takeup.journal.Trouble;
@@ -23,8 +24,10 @@ import takeup.review.ReviewEvent;
 import takeup.review.Row;
 import takeup.review.Scan;
 import takeup.review.ScanDesk;
+import takeup.review.Slate;
 import takeup.review.Slot;
 import takeup.review.Sorted;
+import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.screen.Environment;
@@ -58,10 +61,12 @@ final class ScansCommand {
             review = keep(roll, review, decided);
             shown(roll, review);
         } else {
-            ScanFolder folder = read(Path.of(asked.folder));
+            Path path = folder(asked.folder);
+            List<Sorted.Candidate> rolls = candidates(roll, path);
+            ScanFolder folder = ScanFolder.read(path, rolls.stream().anyMatch(it -> it.slots().stream().anyMatch(slot -> slot.kind() == Frame.Kind.SLATE)));
             folder.problems().forEach(out::error);
             isBad |= !folder.problems().isEmpty();
-            Sorted sorted = Sorted.of(folder.scans(), candidates(roll, folder), roll.id());
+            Sorted sorted = Sorted.of(folder.scans(), slated(rolls, folder), roll.id());
             Proposal proposal = adjusted(sorted.asked(), roll);
             if (isToLookAt() && opens(roll, proposal, review, folder)) {
                 return isBad ? 1 : 0;
@@ -94,15 +99,15 @@ final class ScansCommand {
         }
     }
 
-    static ScanFolder read(Path path) throws IOException {
-        if (!Files.isDirectory(path)) {
-            throw new Commands.Unfit(1, path + " is no folder");
+    static Path folder(String typed) {
+        if (!Files.isDirectory(Path.of(typed))) {
+            throw new Commands.Unfit(1, typed + " is no folder");
         }
-        return ScanFolder.read(path.toAbsolutePath().normalize());
+        return Path.of(typed).toAbsolutePath().normalize();
     }
 
     /** The roll itself, and rolls near to it whose scans may lie in the same folder. */
-    List<Sorted.Candidate> candidates(Roll roll, ScanFolder folder) throws IOException {
+    List<Sorted.Candidate> candidates(Roll roll, Path folder) throws IOException {
         TreeSet<RollId> near = new TreeSet<>();
         List<RollId> all = archive.finishedRolls();
         int at = all.indexOf(roll.id());
@@ -113,11 +118,25 @@ final class ScansCommand {
         List<Sorted.Candidate> candidates = new ArrayList<>();
         for (RollId id : near) {
             Optional<ReviewEvent.Accepted> before = Review.of(archive.reviewOf(id).records()).accepted();
-            boolean isElsewhere = before.isPresent() && !before.get().folder().equals(folder.folder().toString());
+            boolean isElsewhere = before.isPresent() && !before.get().folder().equals(folder.toString());
             Optional<Roll> other = id.equals(roll.id()) ? Optional.of(roll) : isElsewhere ? Optional.empty() : Roll.of(archive.roll(id).records());
             other.filter(it -> !it.frames().isEmpty() || id.equals(roll.id())).ifPresent(it -> candidates.add(new Sorted.Candidate(id, Slot.of(it))));
         }
         return candidates;
+    }
+
+    /** The same, and rolls whose slates were found, wherever they stand. */
+    private List<Sorted.Candidate> slated(List<Sorted.Candidate> near, ScanFolder folder) throws IOException {
+        TreeMap<RollId, Sorted.Candidate> all = new TreeMap<>();
+        near.forEach(it -> all.put(it.roll(), it));
+        List<RollId> finished = archive.finishedRolls();
+        for (Scan scan : folder.scans()) {
+            Optional<RollId> id = scan.slate().map(Slate::roll).filter(it -> finished.contains(it) && !all.containsKey(it));
+            if (id.isPresent()) {
+                Roll.of(archive.roll(id.get()).records()).ifPresent(it -> all.put(it.id(), new Sorted.Candidate(it.id(), Slot.of(it))));
+            }
+        }
+        return List.copyOf(all.values());
     }
 
     private Proposal adjusted(Proposal proposal, Roll roll) {

@@ -22,11 +22,13 @@ record Looks(double[][] log, double[][] plain, double[] top, double[] pile, doub
         int end = isReversed ? 0 : scans.size() - 1;
         for (int i = 0; i < scans.size(); i++) {
             Scan scan = scans.get(i);
-            extra[i] = tones.extra(scan);
+            // The tones of a slate say nothing; what stands on it says all.
+            boolean isSlate = scan.slate().isPresent();
+            extra[i] = isSlate ? 0 : tones.extra(scan);
             top[i] = Double.NEGATIVE_INFINITY;
             for (int j = 0; j < slots.size(); j++) {
-                double shape = Odds.shape(scan, slots.get(j));
-                log[i][j] = shape + tones.frame(scan, slots.get(j), slope);
+                double shape = Odds.shape(scan, slots.get(j)) + Odds.slate(scan, slots.get(j));
+                log[i][j] = shape + (isSlate ? 0 : tones.frame(scan, slots.get(j), slope));
                 top[i] = Math.max(top[i], log[i][j]);
                 if (i == end) {
                     pile[j] = shape + tones.pile(scan);

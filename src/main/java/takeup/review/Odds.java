@@ -18,6 +18,9 @@ final class Odds {
     static final double NUMBER_IS_RIGHT = 0.998;
     static final double NUMBER_IS_WRONG = 0.002 / 20;
 
+    /** That a frame of one roll shows the slate of another, as a natural logarithm: it does not. */
+    private static final double ANOTHER_ROLLS = -40;
+
     private Odds() {
     }
 
@@ -49,6 +52,22 @@ final class Odds {
     static double normal(double value, double mean, double deviation) {
         double z = (value - mean) / deviation;
         return -0.5 * z * z - Math.log(deviation) - 0.5 * Math.log(2 * Math.PI);
+    }
+
+    /**
+     * What a slate, or that there is none, says of a scan in a slot, as a natural logarithm. A slate may be too spoilt to be
+     * read, and may have been logged with the space bar; it is never read wrong.
+     */
+    static double slate(Scan scan, Slot slot) {
+        boolean isOne = slot.kind() == Frame.Kind.SLATE;
+        if (scan.slate().isEmpty()) {
+            return isOne ? Math.log(0.1) : 0;
+        }
+        if (!scan.slate().get().roll().equals(slot.roll())) {
+            return ANOTHER_ROLLS;
+        }
+        boolean isSame = scan.slate().equals(slot.slate());
+        return isSame ? isOne ? 0 : Math.log(0.2) : isOne ? Math.log(0.05) : Math.log(0.0005);
     }
 
     /** That a scan has the shape of what its slot would be scanned as. */

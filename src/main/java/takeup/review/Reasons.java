@@ -2,6 +2,7 @@ package takeup.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Why scans and log differ, in sentences: what a photographer would want to hear before accepting. */
 final class Reasons {
@@ -30,6 +31,7 @@ final class Reasons {
         if (said.isEmpty()) {
             said.add(counts + ": one for each");
         }
+        slate(it).ifPresent(said::add);
         if (how.isReversed()) {
             said.add("the film was scanned from its other end: " + (how.slope() > 0 ? "bright and dark scans follow the logged light only so"
                     : "what is black or missing fits only so"));
@@ -48,6 +50,13 @@ final class Reasons {
         return said;
     }
 
+    /** Where a slate was read: {@code 01.jpg is the slate of R0007}. */
+    private static Optional<String> slate(Proposal it) {
+        List<String> names = it.scans().stream().filter(scan -> scan.slate().isPresent()).map(Scan::name).toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", names) + (names.size() == 1 ? " is the slate of " : " are slates of ")
+                + it.slots().get(0).roll());
+    }
+
     private static String first(Proposal it) {
         for (int i = 0; i < it.scans().size(); i++) {
             if (it.slotOf().get(i) >= 0) {
@@ -59,7 +68,7 @@ final class Reasons {
 
     private static void missing(Proposal it, String counts, List<Slot> missing, Hypothesis how, List<String> said) {
         boolean isTail = missing.size() > 1 && it.slots().subList(it.slots().size() - missing.size(), it.slots().size()).equals(missing);
-        long blank = missing.stream().filter(slot -> !slot.frames().isEmpty() && slot.kind() != takeup.roll.Frame.Kind.EXPOSED && slot.kind() != takeup.roll.Frame.Kind.UNLOGGED).count();
+        long blank = missing.stream().filter(slot -> !slot.frames().isEmpty() && slot.kind() != takeup.roll.Frame.Kind.EXPOSED && slot.kind() != takeup.roll.Frame.Kind.SLATE && slot.kind() != takeup.roll.Frame.Kind.UNLOGGED).count();
         long far = missing.stream().filter(Slot::isFarOff).count();
         if (blank + far == missing.size()) {
             said.add(counts + ": " + numbers(missing) + " left out, " + (far == 0 ? "blank or lost by the log" : blank == 0 ? "far off by the log" : "blank, lost or far off by the log")

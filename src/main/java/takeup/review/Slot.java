@@ -2,6 +2,7 @@ package takeup.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.kit.Stock;
 import takeup.roll.Frame;
@@ -19,10 +20,16 @@ import takeup.roll.Verdict;
  * @param overStops stops above box speed, push added; of two their mean; empty where it cannot be known
  * @param isFarOff whether a lab that returns good frames only would leave it out: thinner or denser than the stock bears
  * @param aspect long side against short side of what the lab scans
+ * @param slate what a slate that was photographed as this frame says
  */
-public record Slot(RollId roll, List<Integer> frames, int number, Frame.Kind kind, OptionalDouble overStops, boolean isFarOff, double aspect) {
+public record Slot(RollId roll, List<Integer> frames, int number, Frame.Kind kind, OptionalDouble overStops, boolean isFarOff, double aspect, Optional<Slate> slate) {
     public Slot {
         frames = List.copyOf(frames);
+    }
+
+    /** A slot of a roll without a slate. */
+    Slot(RollId roll, List<Integer> frames, int number, Frame.Kind kind, OptionalDouble overStops, boolean isFarOff, double aspect) {
+        this(roll, frames, number, kind, overStops, isFarOff, aspect, Optional.empty());
     }
 
     /** A slot for each frame of a roll, in the order of the film. */
@@ -31,7 +38,8 @@ public record Slot(RollId roll, List<Integer> frames, int number, Frame.Kind kin
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
             OptionalDouble over = over(roll, frame);
-            slots.add(new Slot(roll.id(), List.of(i), frame.number(), frame.kind(), over, isFarOff(roll.film().stock(), over), roll.camera().frameSize().aspect()));
+            slots.add(new Slot(roll.id(), List.of(i), frame.number(), frame.kind(), over, isFarOff(roll.film().stock(), over), roll.camera().frameSize().aspect(),
+                    Optional.of(Slate.of(roll, frame))));
         }
         return slots;
     }
@@ -51,7 +59,7 @@ public record Slot(RollId roll, List<Integer> frames, int number, Frame.Kind kin
             Frame.Kind kind = one.kind == Frame.Kind.EXPOSED || other.kind == Frame.Kind.EXPOSED ? Frame.Kind.EXPOSED : one.kind;
             pairs.add(new Slot(one.roll, both, pairs.size() + 1, kind,
                     isKnown ? OptionalDouble.of((one.overStops.getAsDouble() + other.overStops.getAsDouble()) / 2) : OptionalDouble.empty(),
-                    one.isFarOff && other.isFarOff, 2 / one.aspect));
+                    one.isFarOff && other.isFarOff, 2 / one.aspect, other.kind == Frame.Kind.SLATE ? other.slate : one.slate));
         }
         return pairs;
     }

@@ -35,6 +35,11 @@ public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
     /** The likeliest sorting; the roll that was asked for is one of the candidates. */
     public static Sorted of(List<Scan> scans, List<Candidate> candidates, RollId asked) {
         Candidate wanted = candidates.stream().filter(it -> it.roll().equals(asked)).findFirst().orElseThrow();
+        return Slated.of(scans, candidates, wanted).orElseGet(() -> unslated(scans, candidates, wanted));
+    }
+
+    /** The likeliest sorting by names, shapes, tones and counts. */
+    static Sorted unslated(List<Scan> scans, List<Candidate> candidates, Candidate wanted) {
         List<List<Scan>> groups = Groups.of(scans);
         if (groups.size() == 1 || candidates.size() == 1) {
             return scans.size() <= wanted.slots.size() + MORE || candidates.size() == 1 ? new Sorted(Aligner.of(scans, wanted.slots), List.of(), List.of())

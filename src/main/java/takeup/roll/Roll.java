@@ -122,6 +122,16 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
         return frames.isEmpty() ? Optional.empty() : Optional.of(frames.get(frames.size() - 1));
     }
 
+    /** The newest frame of a kind, such as the slate. */
+    public Optional<Frame> newest(Frame.Kind kind) {
+        for (int i = frames.size() - 1; i >= 0; i--) {
+            if (frames.get(i).kind() == kind) {
+                return Optional.of(frames.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
     /** The place in the list of the frame with that number; the later one of two; -1 if there is none. */
     public int indexOf(int number) {
         for (int i = frames.size() - 1; i >= 0; i--) {

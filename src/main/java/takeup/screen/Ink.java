@@ -18,6 +18,9 @@ record Ink(int top, int bottom) {
     /** What is written for it, with the sequence that sets its colours in front. */
     String written(Depth depth, Lettering lettering) {
         if (depth == Depth.NONE) {
+            if (lettering == Lettering.UNICODE && Math.abs(Picture.lightness(top) - Picture.lightness(bottom)) > 0.5) {
+                return Picture.lightness(top) > Picture.lightness(bottom) ? "▀" : "▄";
+            }
             String ramp = lettering == Lettering.UNICODE ? SHADES : SIGNS;
             double light = (Picture.lightness(top) + Picture.lightness(bottom)) / 2;
             return String.valueOf(ramp.charAt((int) Math.min(ramp.length() - 1, light * ramp.length())));

@@ -163,7 +163,7 @@ final class Pieces {
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
             case "Down" -> shooting || shoot.view().page() == Shoot.Page.HELP ? "choose" : "scroll";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : "";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : "";
             case "F1" -> shoot.prompt().isEmpty() ? "" : "help";
             case "?" -> "help";
             case "F2" -> "frames";

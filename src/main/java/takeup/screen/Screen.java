@@ -14,6 +14,10 @@ public final class Screen {
             ShootView.draw(shoot, grid);
             return grid;
         }
+        if (!shoot.view().sheet().isEmpty()) {
+            SlateView.draw(shoot, grid);
+            return grid;
+        }
         switch (shoot.view().page()) {
             case SHOOT -> ShootView.draw(shoot, grid);
             case FRAMES -> ListViews.frames(shoot, grid);

@@ -75,7 +75,7 @@ final class Articles {
                     fix 7 4 125 | frame 7 was f/4 at 1/125
                     fix 3-5 filter yellow | frames 3 to 5 had the yellow filter
                     fix 7 ; stroke seat | another note
-                    fix 7 blank | frame 7 was none; also unlogged, exposed
+                    fix 7 blank | frame 7 was none; also unlogged, exposed, slate
                     fix r2 7 8 | a frame of another roll, also a finished one
                     fix roll @400 | the roll's index was typed wrong""";
             case "insert" -> """
@@ -90,6 +90,10 @@ final class Articles {
             case "blank" -> """
                     blank | one wasted frame
                     blank x2 ; lens cap | two, and why""";
+            case "slate" -> """
+                    slate | logs a frame and shows the sheet to photograph as it
+                    slate ; stroke side | with a note
+                    slate show | shows it again, logs nothing""";
             case "meter" -> """
                     meter hand | the meter in hand
                     meter preset 1/125 | a meter that shows apertures, and the time it is preset to""";

@@ -50,7 +50,7 @@ final class Completion {
             case "lens" -> alone(before, lenses(s));
             case "filter" -> with(Filter.names(), "off", "and");
             case "fix" -> last.equals("filter") ? Filter.names() : last.equals("lens") ? lenses(s) : last.equals("flash") || last.equals("tripod") ? ON_OFF : with(last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(), "roll", "filter", "lens", "bias", "tube",
-                    "flash", "tripod", "exposed", "blank", "unlogged");
+                    "flash", "tripod", "exposed", "blank", "unlogged", "slate");
             case "move" -> last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
             case "m" -> last.equals("sky") ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
                     : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");

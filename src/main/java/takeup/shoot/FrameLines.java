@@ -50,7 +50,12 @@ final class FrameLines {
         return logged(in.roll(), kind, Setting.NONE, Interpreter.count(kind.toString(), rest), note);
     }
 
-    private Outcome logged(Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note) {
+    /** The slate is photographed as a frame; the setting in hand stays for the frames after it. */
+    Outcome.Does slate(Optional<String> note) {
+        return logged(in.roll(), Frame.Kind.SLATE, Setting.NONE, 1, note);
+    }
+
+    private Outcome.Does logged(Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note) {
         List<Entry> entries = new ArrayList<>();
         int number = roll.next();
         int left = count;

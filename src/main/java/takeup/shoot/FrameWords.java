@@ -24,7 +24,7 @@ import takeup.roll.Setting;
  */
 record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
     private static final List<String> CORRECTIONS = List.of("filter", "lens", "ext", "tube", "mag", "flash", "tripod", "bias", "exposed", "blank",
-            "unlogged");
+            "unlogged", "slate");
 
     /** A frame line: aperture, time, focal length, distance and a count, in any order. */
     static FrameWords ofFrame(List<String> words, Camera camera, Setting setting) {
@@ -122,7 +122,7 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
             }
             return end;
         }
-        boolean alone = state.equals("exposed") || state.equals("blank") || state.equals("unlogged");
+        boolean alone = state.equals("exposed") || state.equals("slate") || state.equals("blank") || state.equals("unlogged");
         return alone ? end : Math.min(words.size(), end + 1);
     }
 
@@ -132,6 +132,8 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
                 return Change.filters(FilterWords.read(rest));
             case "exposed":
                 return Change.kind(Frame.Kind.EXPOSED);
+            case "slate":
+                return Change.kind(Frame.Kind.SLATE);
             case "blank":
                 return Change.kind(Frame.Kind.BLANK);
             case "unlogged":

@@ -28,7 +28,7 @@ import takeup.roll.Setting;
  */
 public final class Interpreter {
     private static final int LONGEST_LINE = 1000;
-    private static final List<String> TAKE_NOTES = List.of("blank", "unlogged", "fix", "insert", "lost", "n", "note", "condition");
+    private static final List<String> TAKE_NOTES = List.of("blank", "unlogged", "slate", "fix", "insert", "lost", "n", "note", "condition");
 
     final Situation original;
     final Situation s;
@@ -129,6 +129,7 @@ public final class Interpreter {
             case "back" -> back(rest);
             case "blank" -> new FrameLines(this).wasted(Frame.Kind.BLANK, rest, tokens.note());
             case "unlogged" -> new FrameLines(this).wasted(Frame.Kind.UNLOGGED, rest, tokens.note());
+            case "slate" -> new SlateLines(this).read(rest, tokens.note());
             case "double" -> new FrameLines(this).doubled(rest);
             case "lost" -> corrections.lost(rest, tokens.note());
             case "fix" -> corrections.fix(rest, tokens.note());

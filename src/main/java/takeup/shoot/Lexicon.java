@@ -47,6 +47,7 @@ public final class Lexicon {
             new Word("counter", "counter 9", "the camera's counter shows 9 for the next frame"),
             new Word("blank", "blank x2", "wasted frames"),
             new Word("unlogged", "unlogged x3", "exposed, but nobody wrote them down"),
+            new Word("slate", "slate", "a sheet with the roll's number, to photograph as a frame"),
             new Word("lost", "lost 7", "frame 7 is fogged or lost"),
             new Word("double", "double", "the next exposure goes on the same frame"),
             new Word("meter", "meter hand · meter preset 1/125", "the meter in hand, and the time it is preset to"),
@@ -84,7 +85,7 @@ public final class Lexicon {
     public static final List<String> THEMES = List.of("dark", "sun", "night", "mono");
 
     /** Words that will mean something later. */
-    static final List<String> RESERVED = List.of("paper", "done", "routine", "order", "slate", "rewind", "tally", "scans");
+    static final List<String> RESERVED = List.of("paper", "done", "routine", "order", "rewind", "tally", "scans");
 
     private Lexicon() {
     }

@@ -46,5 +46,5 @@ public sealed interface Outcome {
     }
 
     /** What a line does to the screen alone. */
-    enum Act { NOTHING, SHOW_SHOOT, SHOW_FRAMES, SHOW_ROLLS, SHOW_PLAN, SHOW_BAG, SHOW_HELP, EXPLAIN, NEXT_THEME, BIG, QUIT, QUIT_ANYWAY }
+    enum Act { NOTHING, SHOW_SHOOT, SHOW_FRAMES, SHOW_ROLLS, SHOW_PLAN, SHOW_BAG, SHOW_SLATE, SHOW_HELP, EXPLAIN, NEXT_THEME, BIG, QUIT, QUIT_ANYWAY }
 }

@@ -61,12 +61,22 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
      * @param theme the name of the theme
      * @param big whether the counter fills the screen
      * @param about the view that help is about, and that Esc goes back to from there
-     * @param topic the word that help explains; "" for all
+     * @param topic the word that help explains, or the sheet that lies over the shoot screen; "" for all, or none
      */
     public record View(Page page, int scroll, int chosen, String theme, boolean big, Page about, String topic) {
         View page(Page other) {
             Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? about : page;
             return new View(other, 0, -1, theme, big && other == Page.SHOOT, from, "");
+        }
+
+        /** What lies over the shoot screen to be photographed: {@code slate}, or nothing. */
+        public String sheet() {
+            return page == Page.SHOOT ? topic : "";
+        }
+
+        /** The shoot screen with a sheet over it. */
+        View under(String sheet) {
+            return new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, sheet);
         }
 
         /** Help on one word. */

@@ -219,7 +219,7 @@ final class Turn extends Work {
         } else if (view.chosen() >= 0) {
             view = view.chosen(-1);
             said = Said.NOTHING;
-        } else if (view.page() == Shoot.Page.SHOOT && !view.big() && Guide.of(shoot()).isPresent()) {
+        } else if (view.page() == Shoot.Page.SHOOT && !view.big() && view.sheet().isEmpty() && Guide.of(shoot()).isPresent()) {
             leaveGuide();
         } else {
             show(view.about());

@@ -15,7 +15,7 @@ final class WhyNot {
             case "set", "hold", "bias", "filter", "ext", "tube", "mag", "lens", "flash", "tripod", "time" -> camera(s);
             case "back" -> camera(s).or(() -> s.camera().filter(it -> it.backs().isEmpty()).map(it -> it.name() + " has no backs to change"));
             case "load" -> camera(s).or(() -> s.roll().map(it -> it.id() + " is in " + it.place() + ": unload it first"));
-            case "4 125", ".", "unload", "blank", "unlogged", "counter", "push", "pull", "normal", "double", "frames" -> film(s);
+            case "4 125", ".", "unload", "blank", "unlogged", "slate", "counter", "push", "pull", "normal", "double", "frames" -> film(s);
             case ";", "n", "lost" -> frame(s);
             case "fix", "insert", "drop", "move" -> s.known().size() > (s.roll().isPresent() ? 1 : 0) ? Optional.empty() : frame(s);
             case "note", "condition" -> s.known().isEmpty() ? film(s) : Optional.empty();

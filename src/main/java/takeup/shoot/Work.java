@@ -253,6 +253,7 @@ class Work {
         boolean stays = view.page() == Shoot.Page.SHOOT || view.page() == Shoot.Page.FRAMES || view.page() == Shoot.Page.PLAN && does.answer().event().equals("plan")
                 || view.page() == Shoot.Page.BAG && does.answer().event().equals("bag");
         view = stays ? view.chosen(-1) : view.page(Shoot.Page.SHOOT);
+        view = does.act() == Outcome.Act.SHOW_SLATE ? view.under("slate") : view.sheet().isEmpty() ? view : view.page(Shoot.Page.SHOOT);
     }
 
     void hand() {
@@ -267,6 +268,7 @@ class Work {
             case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
             case SHOW_PLAN -> show(Shoot.Page.PLAN);
             case SHOW_BAG -> show(Shoot.Page.BAG);
+            case SHOW_SLATE -> view = view.under("slate");
             case SHOW_HELP -> show(Shoot.Page.HELP);
             case EXPLAIN -> view = view.explaining(does.answer().fields().field("word").map(it -> it instanceof Json.Text text ? text.value() : "").orElse(""));
             case NEXT_THEME -> {

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import takeup.review.Code;
+import takeup.review.Slate;
 
 /** A lab of our own: writes scans of a boathouse that never was. */
 final class Lab {
@@ -36,6 +38,25 @@ final class Lab {
     /** A usual scan, 90 by 60 dots. */
     Lab scan(String name, double brightness) throws IOException {
         return scan(name, brightness, 0.15, 90, 60, name.hashCode());
+    }
+
+    /** A scan of a slate, turned by an angle in degrees. */
+    Lab slate(String name, Slate slate, double degrees) throws IOException {
+        boolean[][] dark = Code.of(slate.text());
+        BufferedImage image = new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB);
+        double unit = 12;
+        double sine = Math.sin(Math.toRadians(degrees));
+        double cosine = Math.cos(Math.toRadians(degrees));
+        for (int y = 0; y < 600; y++) {
+            for (int x = 0; x < 900; x++) {
+                int column = (int) Math.floor(((x - 450) * cosine + (y - 300) * sine) / unit + dark.length / 2.0);
+                int row = (int) Math.floor((-(x - 450) * sine + (y - 300) * cosine) / unit + dark.length / 2.0);
+                boolean isCode = column >= 0 && row >= 0 && column < dark.length && row < dark.length;
+                image.setRGB(x, y, isCode && dark[row][column] ? 0x202428 : 0xd8dcd0);
+            }
+        }
+        ImageIO.write(image, "jpg", folder.resolve(name).toFile());
+        return this;
     }
 
     Path folder() {

@@ -40,7 +40,7 @@ class HelpTest {
         for (int roll = 1; roll <= 6; roll++) {
             day.lines("load cn400", "4 125 x7", "unload yes");
         }
-        return day.lines("cam 645 2", "load bw100", "cam 35", "load bw400", "m 5.6 125", "4 125 x8");
+        return day.lines("cam 645 2", "load bw100", "cam 35", "load bw400", "m 5.6 125", "4 125 x8", "slate");
     }
 
     static List<String> names() {
@@ -186,7 +186,7 @@ class HelpTest {
 
     /** A day on which every word but load, yes and redo can be typed. */
     private static Playing day() {
-        return Playing.two("m 5.6 125", "4 125 x8");
+        return Playing.two("m 5.6 125", "4 125 x8", "slate");
     }
 
     private static Playing on(Shoot.Page page, Playing day) {

@@ -1,0 +1,48 @@
+package takeup.screen;
+
+import java.util.Optional;
+import takeup.review.Slate;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.shoot.Shoot;
+
+/** The slate over the whole screen, to be photographed as a frame; below it the prompt and the keys. */
+public final class SlateView {
+    private static final int FOOT = 3;
+
+    private SlateView() {
+    }
+
+    static void draw(Shoot shoot, Grid grid) {
+        int rows = grid.rows() - FOOT;
+        Optional<Roll> roll = shoot.shown().roll();
+        Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
+        if (slate.isPresent()) {
+            draw(grid, rows, slate.get());
+        } else {
+            grid.put(0, 0, Width.cut(shoot.waiting().isEmpty() ? "no slate on this roll: the word slate logs one" : "the slate is shown once the disk has it", grid.columns()), Look.STRONG);
+        }
+        Pieces.disk(grid, shoot, grid.rows() - 4);
+        Pieces.prompt(grid, shoot, grid.rows() - 2, 1);
+        Pieces.footer(grid, shoot, grid.rows() - 1);
+    }
+
+    /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */
+    public static Grid render(Slate slate, String words, int columns, int rows) {
+        Grid grid = Grid.of(columns, rows);
+        draw(grid, Math.max(1, rows - 1), slate);
+        if (rows > 1) {
+            grid.put(0, rows - 1, Width.cut(words, columns), Look.NORMAL);
+        }
+        return grid;
+    }
+
+    private static void draw(Grid grid, int rows, Slate slate) {
+        String letters = slate.roll().letters();
+        SlateSheet.of(grid.columns(), rows, slate.text(), letters, slate.roll().toString().substring(letters.length())).draw(grid, 0);
+        Size fewest = SlateSheet.fewest(slate.text());
+        if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
+            grid.put(0, rows - 1, Width.cut("the code needs " + fewest.columns() + " columns and " + (fewest.rows() + FOOT) + " rows", grid.columns()), Look.CAUTION);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import takeup.review.CodeReader;
+import takeup.review.Slate;
+import takeup.roll.RollId;
+import takeup.shoot.Playing;
+
+/** The slate on the screen, photographed. */
+class SlateViewTest {
+    @ParameterizedTest(name = "{0} x {1}")
+    @CsvSource({"80, 24", "40, 20", "120, 40", "211, 60"})
+    void whatTheScreenShowsIsReadAsTheFrameThatWasLogged(int columns, int rows) {
+        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows);
+        assertEquals(Optional.of(new Slate(new RollId("R", 1), 2)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+    }
+
+    @Test
+    void theSlateOfAFrameThatWasRenumberedStillSaysWhatWasPhotographed() {
+        Grid grid = Screen.render(Playing.medium("4 125", "4 125", "slate", "drop 1", "slate show").shoot(), 80, 24);
+        assertEquals(Optional.of(new Slate(new RollId("R", 1), 3)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+    }
+
+    @Test
+    void promptAndKeysStayAndTheAnswerSaysWhatToDo() {
+        String text = Screen.render(Playing.medium("slate").shoot(), 120, 40).text();
+        assertTrue(text.contains("Frame 1 on R0001: slate.") && text.contains("Photograph this sheet"), text);
+        assertTrue(text.contains("Space same again") && text.contains("Esc shoot") && text.contains("\n>"), text);
+    }
+
+    @Test
+    void aWindowThatIsTooSmallForTheCodeSaysWhatItNeeds() {
+        assertTrue(Screen.render(Playing.medium("slate").shoot(), 50, 16).text().contains("the code needs 33 columns and 20 rows"));
+    }
+
+    @Test
+    void withoutColourHalvesAreStillDrawn() {
+        assertEquals("▀", new Ink(0xffffff, 0).written(Depth.NONE, Lettering.UNICODE));
+        assertEquals("▄", new Ink(0, 0xffffff).written(Depth.NONE, Lettering.UNICODE));
+        assertEquals("█", new Ink(0xffffff, 0xffffff).written(Depth.NONE, Lettering.UNICODE));
+        assertEquals(" ", new Ink(0, 0).written(Depth.NONE, Lettering.UNICODE));
+    }
+
+    private static boolean[][] dots(Grid grid) {
+        boolean[][] dark = new boolean[2 * grid.rows()][grid.columns()];
+        for (int row = 0; row < grid.rows(); row++) {
+            for (int column = 0; column < grid.columns(); column++) {
+                Cell cell = grid.cell(column, row);
+                dark[2 * row][column] = !cell.isPicture() || cell.ink().top() == 0;
+                dark[2 * row + 1][column] = !cell.isPicture() || cell.ink().bottom() == 0;
+            }
+        }
+        return dark;
+    }
+}
