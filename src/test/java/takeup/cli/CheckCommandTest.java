@@ -111,6 +111,24 @@ class CheckCommandTest {
     }
 
     @Test
+    void oneOfEachIsCountedAsOneAndWhatWasDecidedAboutScansIsReadToo() throws IOException {
+        Path other = folder.resolve("other");
+        for (String path : List.of("rolls/open/R0002.journal", "days/2026-09-12.journal")) {
+            Files.createDirectories(other.resolve(path).getParent());
+            Files.copy(folder.resolve(path), other.resolve(path));
+        }
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        Out out = new Out(said, said, Map.of("LC_ALL", "C.UTF-8"));
+        assertEquals(0, Commands.run(new String[] {"check", other.toString()}, out));
+        assertEquals(other + ": 1 roll, 1 frame, 1 day, all in order\n", said.toString(StandardCharsets.UTF_8));
+        Files.createDirectory(other.resolve("reviews"));
+        Files.writeString(other.resolve("reviews/R0002.journal"), "no journal\n");
+        said.reset();
+        assertEquals(1, Commands.run(new String[] {"check", other.toString()}, out));
+        assertEquals("reviews/R0002.journal:1: this line is damaged and is left out\n" + other + ": 1 roll, 1 frame, 1 day, 1 problem\n", said.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
     void aRollWhoseLoadingIsLostIsToldAsOneThatCannotBeShown() throws IOException {
         String lost = "R0001.journal:1: the record of its loading is missing, so the roll cannot be shown";
         List<String> lines = lines(TAKEN);
