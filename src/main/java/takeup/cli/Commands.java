@@ -29,7 +29,7 @@ import takeup.shoot.Situation;
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
             Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class,
-            Commands.PrepareIt.class, Commands.PlanIt.class,
+            Commands.PrepareIt.class, Commands.PlanIt.class, DayEndCommand.class,
             ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class, SlateCommand.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
@@ -190,7 +190,7 @@ final class Commands implements Callable<Integer> {
                 throw new Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
             }
             try (Disk disk = taken) {
-                Situation situation = commands.opening(Optional.of(disk)).situation();
+                Situation situation = commands.opening(Optional.of(disk)).withToday(commands.archive(), time.now());
                 try {
                     disk.settleLeftOvers(situation.rolls().values());
                 } catch (IOException e) {
@@ -360,7 +360,8 @@ final class Commands implements Callable<Integer> {
         }
     }
 
-    private static Clock clock(String typed) {
+    /** The clock of an option, else that of the computer. */
+    static Clock clock(String typed) {
         try {
             return Clock.of(Optional.ofNullable(typed).map(Clock::parse));
         } catch (IllegalArgumentException e) {

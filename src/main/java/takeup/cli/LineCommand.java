@@ -113,7 +113,9 @@ final class LineCommand {
             outcome = question.get().ifYes();
         } else {
             outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
-            if (outcome instanceof Outcome.Needs needs) {
+            Optional<RollId> before = Optional.empty();
+            while (outcome instanceof Outcome.Needs needs && !before.equals(Optional.of(needs.roll()))) {
+                before = Optional.of(needs.roll());
                 fetch(needs.roll());
                 outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
             }

@@ -2,6 +2,7 @@ package takeup.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,6 +21,7 @@ import takeup.kit.Kit;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.shoot.DayRolls;
 import takeup.shoot.Entry;
 import takeup.shoot.Happened;
 import takeup.shoot.Situation;
@@ -68,6 +70,17 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
             }
         }
         return new Opening(after, all, List.of());
+    }
+
+    /** The same with the rolls read in that were finished today: pace, must-have moments and the end of the day look at them. */
+    Situation withToday(Archive archive, OffsetDateTime now) {
+        Situation all = situation;
+        for (RollId id : DayRolls.finishedUnread(situation, now)) {
+            Archive.Opened<Recorded> roll = archive.roll(id);
+            // One that has a problem stays out until a line speaks of it, and the problem is said then.
+            all = roll.problems().isEmpty() ? all.with(steps(id, roll.records())) : all;
+        }
+        return all;
     }
 
     /** The day that was written last: the newest, but where the clock went back. */

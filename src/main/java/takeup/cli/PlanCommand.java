@@ -27,7 +27,7 @@ final class PlanCommand {
     }
 
     private Situation situation() throws IOException {
-        return commands.opening().situation().turned(now);
+        return commands.opening().withToday(commands.archive(), now).turned(now);
     }
 
     int prepare(boolean json, boolean withClient) throws IOException {

@@ -27,6 +27,7 @@ import takeup.screen.Screen;
 import takeup.screen.Size;
 import takeup.screen.Terminal;
 import takeup.screen.Theme;
+import takeup.shoot.DayRolls;
 import takeup.shoot.Effect;
 import takeup.shoot.Key;
 import takeup.shoot.Message;
@@ -91,6 +92,8 @@ final class ScreenCommand {
             out.error("the data folder " + folder + " cannot be used: " + Trouble.words(e));
             return 1;
         }
+        // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
+        DayRolls.finishedUnread(shoot.kept(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
         Thread keeper = new Thread(this::keep, "disk");
         keeper.setDaemon(true);
         keeper.start();

@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.shoot.DayEnd;
 import takeup.shoot.PlanTable;
 import takeup.shoot.Prepare;
 import takeup.shoot.Shoot;
@@ -53,8 +54,17 @@ final class DayViews {
     }
 
     static void bag(Shoot shoot, Grid grid) {
+        ListViews.list(shoot, grid, "Bag · for " + PlanTable.title(shoot.shown()), lines(Prepare.of(shoot.shown(), shoot.now()), grid));
+    }
+
+    static void dayEnd(Shoot shoot, Grid grid) {
+        DayEnd end = DayEnd.of(shoot);
+        ListViews.list(shoot, grid, "End of the day · " + end.date() + (end.isShort() ? " · A ROLL IS MISSING" : ""), lines(end.sections(), grid));
+    }
+
+    private static List<ListViews.Line> lines(List<Prepare.Section> sections, Grid grid) {
         List<ListViews.Line> lines = new ArrayList<>();
-        for (Prepare.Section section : Prepare.of(shoot.shown(), shoot.now())) {
+        for (Prepare.Section section : sections) {
             lines.add(new ListViews.Line(section.title(), Look.LABEL));
             for (Prepare.Item item : section.items()) {
                 List<String> parts = Pieces.wrapped(item.text(), grid.columns() - 3);
@@ -63,6 +73,6 @@ final class DayViews {
                 }
             }
         }
-        ListViews.list(shoot, grid, "Bag · for " + PlanTable.title(shoot.shown()), lines);
+        return lines;
     }
 }

@@ -24,6 +24,7 @@ public final class Screen {
             case ROLLS -> ListViews.rolls(shoot, grid);
             case PLAN -> DayViews.plan(shoot, grid);
             case BAG -> DayViews.bag(shoot, grid);
+            case DAY_END -> DayViews.dayEnd(shoot, grid);
             case HELP -> ListViews.help(shoot, grid);
         }
         return grid;

@@ -65,6 +65,9 @@ final class Articles {
                     load bw400 @800 push 1 | to be pushed one stop
                     load cn400 120 frames 15 | film size and frames, where they are not the usual ones
                     load | the same film again as in the roll before""";
+            case "day-end" -> """
+                    day-end | every roll of the day: closed, in a camera, or missing; what is odd; what to write on each
+                    day-end r1 r2 r4-r7 | these are in your hand: which are not?""";
             case "unload" -> """
                     unload | finishes the roll; asks while frames are left
                     unload yes | the same without the question""";

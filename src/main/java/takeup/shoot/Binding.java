@@ -23,7 +23,7 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
 
     private static final List<Shoot.Page> EVERYWHERE = List.of(Shoot.Page.values());
     private static final List<Shoot.Page> SHOOT = List.of(Shoot.Page.SHOOT);
-    private static final List<Shoot.Page> ELSEWHERE = List.of(Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.PLAN, Shoot.Page.BAG, Shoot.Page.HELP);
+    private static final List<Shoot.Page> ELSEWHERE = List.of(Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.PLAN, Shoot.Page.BAG, Shoot.Page.DAY_END, Shoot.Page.HELP);
     private static final Function<Shoot, Optional<String>> ALWAYS = shoot -> Optional.empty();
 
     /** All keys, the usual ones first. */
@@ -86,6 +86,7 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.ROLLS)));
         all.add(new Binding(Key.of(Key.Name.F4), "the day's plan", "plan", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.PLAN)));
         all.add(new Binding(Key.of(Key.Name.F5), "film in the bag", "bag", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.BAG)));
+        all.add(new Binding(Key.of(Key.Name.F6), "end of the day: where every roll is", "day-end", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::endDay));
         all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::nextTheme));
         all.add(new Binding(Key.of(Key.Name.F10), "big counter", "big", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::big));
         all.add(new Binding(Key.ctrl('l'), "paints the screen afresh", "", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::repaint));

@@ -33,7 +33,7 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     /** Words that show or say something and change nothing: they are run at once. */
-    private static final List<String> HARMLESS = List.of("say", "why", "shoot", "frames", "rolls", "theme", "big");
+    private static final List<String> HARMLESS = List.of("say", "why", "shoot", "frames", "rolls", "day-end", "theme", "big");
 
     public HelpList {
         sections = List.copyOf(sections);

@@ -142,6 +142,7 @@ public final class Interpreter {
             case "shoot" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new OccasionLines(this).open();
             case "plan" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new PlanLines(this).read(rest);
             case "bag" -> rest.isEmpty() ? new ScreenLines(this).read(first, rest) : new BagLines(this).read(rest);
+            case "day-end" -> new DayEndLines(this).read(rest);
             default -> new ScreenLines(this).read(first, rest);
         };
     }

@@ -73,6 +73,7 @@ public final class Lexicon {
             new Word("plan", "plan 16:30 Prize-giving wants 12 · plan late 20",
                     "a key moment; also must, cam 645, light ev12, on DATE; alone: the plan"),
             new Word("bag", "bag add 10 cn400 120 price 6.20 · bag take 1 cn400 120", "film into the bag or out of it; alone: what is in it"),
+            new Word("day-end", "day-end · day-end r1 r2 r4-r7", "where every roll of the day is; with the rolls that you hold: which are missing"),
             new Word("frames", "frames", "the frames of this roll"),
             new Word("rolls", "rolls", "all rolls"),
             new Word("help", "help fix", "all keys and words of this place, or one word"),

@@ -34,7 +34,7 @@ public sealed interface Outcome {
     /**
      * What is said once a line has done its work.
      *
-     * @param event frame, light, state, load, unload, fix, undo, redo, note, shoot, plan, bag, question or help
+     * @param event frame, light, state, load, unload, fix, undo, redo, note, shoot, plan, bag, day-end, question or help
      * @param text a sentence
      * @param fields what other programs read
      * @param warnings what the photographer must know now
@@ -46,5 +46,5 @@ public sealed interface Outcome {
     }
 
     /** What a line does to the screen alone. */
-    enum Act { NOTHING, SHOW_SHOOT, SHOW_FRAMES, SHOW_ROLLS, SHOW_PLAN, SHOW_BAG, SHOW_SLATE, SHOW_HELP, EXPLAIN, NEXT_THEME, BIG, QUIT, QUIT_ANYWAY }
+    enum Act { NOTHING, SHOW_SHOOT, SHOW_FRAMES, SHOW_ROLLS, SHOW_PLAN, SHOW_BAG, SHOW_DAY_END, SHOW_SLATE, SHOW_HELP, EXPLAIN, NEXT_THEME, BIG, QUIT, QUIT_ANYWAY }
 }

@@ -50,7 +50,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
     public enum Leaving { NO, ONCE, WHEN_SAVED, ANYWAY }
 
     /** Which view. */
-    public enum Page { SHOOT, FRAMES, ROLLS, PLAN, BAG, HELP }
+    public enum Page { SHOOT, FRAMES, ROLLS, PLAN, BAG, DAY_END, HELP }
 
     /**
      * What is shown.
@@ -61,7 +61,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
      * @param theme the name of the theme
      * @param big whether the counter fills the screen
      * @param about the view that help is about, and that Esc goes back to from there
-     * @param topic the word that help explains, or the sheet that lies over the shoot screen; "" for all, or none
+     * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that lies over the shoot screen; "" for all, or none
      */
     public record View(Page page, int scroll, int chosen, String theme, boolean big, Page about, String topic) {
         View page(Page other) {
@@ -83,6 +83,12 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         View explaining(String word) {
             View help = page(Page.HELP);
             return new View(help.page, 0, -1, theme, help.big, help.about, word);
+        }
+
+        /** The end of the day; the rolls that were named as held are its topic. */
+        View ending(String held) {
+            View end = page(Page.DAY_END);
+            return new View(end.page, 0, -1, theme, end.big, end.about, held);
         }
 
         View scrolledTo(int line) {

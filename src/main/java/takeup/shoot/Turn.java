@@ -267,6 +267,15 @@ final class Turn extends Work {
         show(view.page() == page ? view.about() : page);
     }
 
+    /** Where every roll of the day is; those that are not in memory are read first. */
+    void endDay() {
+        if (view.page() == Shoot.Page.DAY_END) {
+            show(view.about());
+        } else {
+            runApart("day-end");
+        }
+    }
+
     void page(int by) {
         scroll(by * PAGE);
     }
@@ -283,6 +292,7 @@ final class Turn extends Work {
             case ROLLS -> rolls.size();
             case PLAN -> PlanTable.of(ledger.kept().turned(now), now).size() + 4;
             case BAG -> Prepare.of(ledger.kept().turned(now), now).stream().mapToInt(it -> it.items().size() + 1).sum();
+            case DAY_END -> DayEnd.of(shoot()).sections().stream().mapToInt(it -> it.items().size() + 1).sum();
             case HELP -> 0;
         };
         view = view.scrolledTo(Math.max(0, Math.min(all - 1, view.scroll() + lines)));

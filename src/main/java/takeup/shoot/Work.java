@@ -131,10 +131,11 @@ class Work {
     }
 
     Step fetched(RollId roll, List<Happened> steps, List<String> problems) {
-        if (!ledger.kept().rolls().containsKey(roll)) {
+        boolean isAsked = fetching.equals(Optional.of(roll));
+        if (!ledger.kept().rolls().containsKey(roll) && (isAsked || problems.isEmpty())) {
             ledger = ledger.with(steps);
         }
-        if (fetching.equals(Optional.of(roll))) {
+        if (isAsked) {
             boolean isThere = ledger.kept().rolls().containsKey(roll);
             if (!isThere || !problems.isEmpty()) {
                 say(Tone.REFUSAL, (problems.isEmpty() ? roll + " cannot be read" : problems.get(0)) + (isThere ? "; Enter goes on with what could be read" : ""));
@@ -269,8 +270,9 @@ class Work {
             case SHOW_PLAN -> show(Shoot.Page.PLAN);
             case SHOW_BAG -> show(Shoot.Page.BAG);
             case SHOW_SLATE -> view = view.under("slate");
+            case SHOW_DAY_END -> view = view.ending(text(does, "held"));
             case SHOW_HELP -> show(Shoot.Page.HELP);
-            case EXPLAIN -> view = view.explaining(does.answer().fields().field("word").map(it -> it instanceof Json.Text text ? text.value() : "").orElse(""));
+            case EXPLAIN -> view = view.explaining(text(does, "word"));
             case NEXT_THEME -> {
                 return theme(does.answer().fields().field("theme").map(it -> it instanceof Json.Text text ? text.value() : ""));
             }
@@ -285,6 +287,10 @@ class Work {
             case NOTHING -> said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
         }
         return Came.DONE;
+    }
+
+    private static String text(Outcome.Does does, String field) {
+        return does.answer().fields().field(field).map(it -> it instanceof Json.Text text ? text.value() : "").orElse("");
     }
 
     /** No longer waits for a roll or for leaving: the line that did goes back, what came after it goes on. */

@@ -44,7 +44,7 @@ class ShellHelpTest {
         HELP.put(path, options);
         int commands = help.indexOf("\nCommands:\n");
         if (commands >= 0) {
-            for (Matcher found = Pattern.compile("(?m)^  ([a-z]+) ").matcher(help.substring(commands)); found.find(); ) {
+            for (Matcher found = Pattern.compile("(?m)^  ([a-z-]+) ").matcher(help.substring(commands)); found.find(); ) {
                 helpOf((path + " " + found.group(1)).strip());
             }
         }
@@ -71,7 +71,7 @@ class ShellHelpTest {
     void bashCompletesTheCommandsAndOptionsOfHelp() {
         Map<String, Set<String>> options = new TreeMap<>();
         Set<String> commands = new TreeSet<>();
-        for (Matcher found = Pattern.compile("(?m)^ +'([a-z ]*)'\\) options='([^']*)' below='([^']*)' ;;$").matcher(said("completion", "bash")); found.find(); ) {
+        for (Matcher found = Pattern.compile("(?m)^ +'([a-z -]*)'\\) options='([^']*)' below='([^']*)' ;;$").matcher(said("completion", "bash")); found.find(); ) {
             options.put(found.group(1), words(found.group(2)));
             words(found.group(3)).forEach(it -> commands.add((found.group(1) + " " + it).strip()));
         }
@@ -84,7 +84,7 @@ class ShellHelpTest {
     @Test
     void zshCompletesTheOptionsOfHelp() {
         Map<String, Set<String>> options = new TreeMap<>();
-        for (Matcher found = Pattern.compile("(?m)^ +'([a-z ]*)'\\)\n +options=\\(\n(.*?)\n +\\)\n +below=", Pattern.DOTALL).matcher(said("completion", "zsh")); found.find(); ) {
+        for (Matcher found = Pattern.compile("(?m)^ +'([a-z -]*)'\\)\n +options=\\(\n(.*?)\n +\\)\n +below=", Pattern.DOTALL).matcher(said("completion", "zsh")); found.find(); ) {
             Set<String> names = new TreeSet<>();
             found.group(2).lines().forEach(it -> names.add(it.strip().substring(1, it.strip().indexOf(':'))));
             options.put(found.group(1), names);

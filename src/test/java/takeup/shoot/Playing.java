@@ -108,6 +108,7 @@ public final class Playing {
             case ROLLS -> Key.Name.F3;
             case PLAN -> Key.Name.F4;
             case BAG -> Key.Name.F5;
+            case DAY_END -> Key.Name.F6;
             case HELP -> Key.Name.F1;
         });
     }

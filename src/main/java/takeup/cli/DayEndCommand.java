@@ -1,0 +1,70 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.journal.Archive;
+import takeup.kit.JsonText;
+import takeup.roll.Recorded;
+import takeup.roll.RollId;
+import takeup.shoot.DayEnd;
+import takeup.shoot.DayRolls;
+import takeup.shoot.PlanTable;
+import takeup.shoot.Prepare;
+import takeup.shoot.Situation;
+
+/** {@code takeup day-end}: where every roll of the day is, what is odd, and what to write on each. Only reads; 1 while a roll is missing. */
+@Command(name = "day-end", description = {"Says where every roll of the day is: closed, in a camera, or missing; what is odd; and what to write on each.",
+    "With the rolls that you hold it names those that you do not. The exit status is 1 while a roll is missing."})
+final class DayEndCommand implements Callable<Integer> {
+    @ParentCommand Commands commands;
+    @Parameters(paramLabel = "ROLL", arity = "0..*", description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
+    List<String> rolls;
+    @Option(names = "--json", description = "The answer is a JSON object.")
+    boolean json;
+    @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T23:00+02:00.")
+    String clock;
+
+    @Override public Integer call() throws IOException {
+        Optional<Set<RollId>> held;
+        try {
+            held = rolls == null ? Optional.empty() : Optional.of(DayEnd.held(rolls, Optional.of(LineCommand.LETTERS)));
+        } catch (IllegalArgumentException e) {
+            throw new Commands.Unfit(2, e.getMessage());
+        }
+        OffsetDateTime now = Commands.clock(clock).now();
+        Situation s = read(now);
+        DayEnd end = DayEnd.of(s.turned(now), now, LineCommand.LETTERS, held);
+        if (json) {
+            commands.out().raw(JsonText.pretty(end.json()));
+        } else {
+            commands.out().line("End of the day: " + PlanTable.title(s) + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
+            for (Prepare.Section section : end.sections()) {
+                commands.out().line(section.title());
+                section.items().forEach(it -> commands.out().line("  " + it.text()));
+            }
+        }
+        return end.isShort() ? 1 : 0;
+    }
+
+    /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
+    private Situation read(OffsetDateTime now) throws IOException {
+        Situation s = commands.opening().situation();
+        Set<RollId> passed = new HashSet<>();
+        for (Optional<RollId> next = DayRolls.unread(s, now, passed); next.isPresent(); next = DayRolls.unread(s, now, passed)) {
+            Archive.Opened<Recorded> roll = commands.archive().roll(next.get());
+            roll.problems().forEach(commands.out()::error);
+            s = s.with(Opening.steps(next.get(), roll.records()));
+            passed.add(next.get());
+        }
+        return s;
+    }
+}

@@ -1,0 +1,248 @@
+package takeup.shoot;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import takeup.kit.Json;
+import takeup.roll.CounterCheck;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/**
+ * The end of a day: every roll of it is closed, in a camera, or missing by name; what is odd and should be asked about; and
+ * what is written on each roll.
+ *
+ * @param date the day
+ * @param rolls each roll and where it is
+ * @param asks what to ask about, in sentences
+ */
+public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
+    /** Where a roll is. */
+    public enum Is {
+        CLOSED("closed"), IN_CAMERA("in a camera"), REWOUND("rewound, to be loaded again"), WITHDRAWN("withdrawn: the loading was taken back"), MISSING("MISSING");
+
+        private final String words;
+
+        Is(String words) {
+            this.words = words;
+        }
+
+        /** As other programs read it: {@code in-camera}. */
+        String code() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /** A roll, where it is, and the words about it. */
+    public record One(RollId id, Is is, Optional<Roll> roll, String words) {
+    }
+
+    public DayEnd {
+        rolls = List.copyOf(rolls);
+        asks = List.copyOf(asks);
+    }
+
+    /**
+     * The day as it stands.
+     *
+     * @param s with all rolls of the day read in
+     * @param letters the writer's letters, to find numbers that were given and are gone
+     * @param held the rolls that the photographer holds; empty where they were not named
+     */
+    public static DayEnd of(Situation s, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+        List<One> rolls = new ArrayList<>();
+        List<String> asks = new ArrayList<>();
+        List<Roll> all = DayRolls.of(s, now);
+        for (Roll roll : all) {
+            Is is = is(roll, held);
+            rolls.add(new One(roll.id(), is, Optional.of(roll), words(roll, is)));
+        }
+        for (RollId id : DayRolls.missing(s, now, letters)) {
+            rolls.add(new One(id, Is.MISSING, Optional.empty(), "its number was given, and its file is not there or cannot be read (takeup check)"));
+        }
+        rolls.sort(java.util.Comparator.comparing(One::id));
+        all.forEach(it -> ask(it, asks));
+        held.ifPresent(it -> odd(it, s, all, asks));
+        asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), List.copyOf(s.rolls().values()), now));
+        return new DayEnd(DayRolls.date(now), rolls, asks);
+    }
+
+    /** The day as the view of it shows it. */
+    public static DayEnd of(Shoot shoot) {
+        String held = shoot.view().topic();
+        return of(shoot.shown(), shoot.now(), shoot.settings().letters(), held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
+    }
+
+    private static Is is(Roll roll, Optional<Set<RollId>> held) {
+        boolean isGone = held.isPresent() && !held.get().contains(roll.id());
+        return switch (roll.state()) {
+            case OPEN -> Is.IN_CAMERA;
+            case WITHDRAWN -> Is.WITHDRAWN;
+            case REWOUND -> isGone ? Is.MISSING : Is.REWOUND;
+            case FINISHED -> isGone ? Is.MISSING : Is.CLOSED;
+        };
+    }
+
+    private static String words(Roll roll, Is is) {
+        String film = roll.film().stock().key() + ", " + roll.framesUsed() + " of " + roll.film().framesNominal() + " frames";
+        String finished = roll.finishedAt().map(it -> ", finished " + RawWords.clock(it.toLocalTime())).orElse("");
+        return switch (is) {
+            case IN_CAMERA -> "in " + roll.place() + ", " + film + ", " + State.leftWords(roll);
+            case MISSING -> "not in your hand: " + film + ", out of " + roll.place() + finished + "; look in the pockets and by the camera";
+            case CLOSED, REWOUND -> "out of " + roll.place() + ", " + film + finished;
+            case WITHDRAWN -> roll.place() + ", " + roll.film().stock().key();
+        };
+    }
+
+    /** What is odd about a roll. */
+    private static void ask(Roll roll, List<String> into) {
+        RollId id = roll.id();
+        String typed = id.letters().toLowerCase(Locale.ROOT) + id.number();
+        boolean isOpen = roll.state() == Roll.State.OPEN;
+        if (roll.state() == Roll.State.WITHDRAWN) {
+            return;
+        }
+        if (isOpen) {
+            into.add(id + " is still in " + roll.place() + (roll.frames().isEmpty() ? " and has no frame" : "") + ", " + State.leftWords(roll) + ": unload it, or let it stay");
+        } else if (roll.frames().isEmpty()) {
+            into.add(id + " has no frame: keep it apart if it is unexposed; if it was shot and not written down, insert " + typed + " 1 unlogged x" + roll.film().framesNominal());
+        }
+        if (roll.state() == Roll.State.REWOUND) {
+            into.add(id + " is rewound: load " + typed + " goes on with it, unload " + typed + " closes it");
+        }
+        int open = 0;
+        for (Frame frame : roll.frames()) {
+            open += frame.kind() == Frame.Kind.UNLOGGED ? 1 : 0;
+        }
+        if (open > 0) {
+            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are") + " not written down: fix, while it is fresh");
+        }
+        if (roll.doubleAwaited()) {
+            into.add(id + " waits for a second exposure on frame " + roll.newest().map(Frame::number).orElse(0));
+        }
+        for (CounterCheck check : roll.counterChecks()) {
+            if (check.shown() != check.expected()) {
+                into.add("on " + id + " the camera showed " + check.shown() + " where the log came to " + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime())
+                        + ": is a frame missing, or one too many?");
+            }
+        }
+    }
+
+    /** What is held and cannot be. */
+    private static void odd(Set<RollId> held, Situation s, List<Roll> day, List<String> into) {
+        for (RollId id : held) {
+            Optional<Roll> roll = day.stream().filter(it -> it.id().equals(id)).findFirst();
+            if (roll.isEmpty()) {
+                into.add(id + " is in your hand and is " + (s.known().contains(id) ? "no roll of this day" : "no roll known here"));
+            } else if (roll.get().state() == Roll.State.OPEN) {
+                into.add(id + " is in your hand, and by the log in " + roll.get().place() + ": cam, then unload");
+            } else if (roll.get().state() == Roll.State.WITHDRAWN) {
+                into.add(id + " is in your hand, and its loading was taken back: what is on it?");
+            }
+        }
+    }
+
+    /** What is written on the cassette or band: number, film, process and push in words, how it was rated. */
+    public static String label(Roll roll) {
+        StringBuilder words = new StringBuilder(roll.id() + ", " + roll.film().stock().name() + ", " + roll.film().developmentWords());
+        if (roll.state() == Roll.State.REWOUND) {
+            words.append(", REWOUND after frame ").append(roll.next() - 1);
+        }
+        roll.conditions().forEach(it -> words.append(", ").append(it.kind().toString().toUpperCase(Locale.ROOT)).append(it.words().map(more -> " " + more).orElse("")));
+        return words.toString();
+    }
+
+    /** Whether a roll is missing. */
+    public boolean isShort() {
+        return rolls.stream().anyMatch(it -> it.is() == Is.MISSING);
+    }
+
+    /** All of it as a list to read and to tick off. */
+    public List<Prepare.Section> sections() {
+        List<Prepare.Section> all = new ArrayList<>();
+        for (Map.Entry<Is, List<One>> kind : byKind().entrySet()) {
+            boolean missing = kind.getKey() == Is.MISSING;
+            all.add(new Prepare.Section(Interpreter.upper(kind.getKey().words) + ", " + BagLines.rolls(kind.getValue().size()),
+                    kind.getValue().stream().map(it -> new Prepare.Item(it.id() + "  " + it.words(), missing)).toList()));
+        }
+        if (rolls.isEmpty()) {
+            all.add(new Prepare.Section("Rolls", List.of(new Prepare.Item("no roll was loaded or finished on this day", false))));
+        }
+        if (!asks.isEmpty()) {
+            all.add(new Prepare.Section("To ask", asks.stream().map(it -> new Prepare.Item(Interpreter.upper(it), true)).toList()));
+        }
+        List<Prepare.Item> labels = new ArrayList<>();
+        for (One one : rolls) {
+            one.roll().filter(it -> it.state() != Roll.State.WITHDRAWN).ifPresent(it -> labels.add(new Prepare.Item(label(it), false)));
+        }
+        if (!labels.isEmpty()) {
+            all.add(new Prepare.Section("To write on each roll", labels));
+        }
+        return all;
+    }
+
+    private Map<Is, List<One>> byKind() {
+        Map<Is, List<One>> all = new EnumMap<>(Is.class);
+        rolls.forEach(it -> all.computeIfAbsent(it.is(), kind -> new ArrayList<>()).add(it));
+        return all;
+    }
+
+    /** The same in a few sentences, for a pipe. */
+    public String sentence() {
+        if (rolls.isEmpty()) {
+            return "No roll was loaded or finished on " + date + ".";
+        }
+        List<String> parts = new ArrayList<>();
+        byKind().forEach((is, list) -> parts.add(list.size() + " " + is.words + " ("
+                + String.join(is == Is.MISSING ? "; " : ", ", list.stream().map(it -> it.id() + (is == Is.MISSING ? ": " + it.words() : "")).toList()) + ")"));
+        return BagLines.rolls(rolls.size()) + ": " + String.join(", ", parts) + "." + (isShort() ? "" : " None is missing.")
+                + (asks.isEmpty() ? "" : " To ask: " + String.join("; ", asks) + ".");
+    }
+
+    /** The same as other programs read it. */
+    public Json.Obj json() {
+        List<Json> all = new ArrayList<>();
+        for (One one : rolls) {
+            Optional<Roll> roll = one.roll();
+            all.add(Json.object().and("roll", one.id()).and("is", one.is().code()).and("camera", roll.map(it -> it.camera().key())).and("back", roll.flatMap(Roll::back))
+                    .and("stock", roll.map(it -> it.film().stock().key())).and("framesUsed", roll.map(Roll::framesUsed)).and("framesNominal", roll.map(it -> it.film().framesNominal()))
+                    .and("words", one.words()).and("label", roll.filter(it -> it.state() != Roll.State.WITHDRAWN).map(DayEnd::label)));
+        }
+        return Json.object().and("date", date).and("rolls", all).and("missing", rolls.stream().filter(it -> it.is() == Is.MISSING).map(One::id).toList()).and("ask", asks);
+    }
+
+    /**
+     * Roll numbers as they are typed: {@code r1 r2 r4-r7}.
+     *
+     * @param letters those of a bare number, where one is allowed
+     * @throws IllegalArgumentException with the words to say, for anything else
+     */
+    public static Set<RollId> held(List<String> words, Optional<String> letters) {
+        Set<RollId> all = new LinkedHashSet<>();
+        for (String word : words) {
+            int dash = word.indexOf('-');
+            RollId from = number(dash < 0 ? word : word.substring(0, dash), letters);
+            RollId to = dash < 0 ? from : number(word.substring(dash + 1), Optional.of(from.letters()));
+            if (!to.letters().equals(from.letters()) || to.number() < from.number() || to.number() - from.number() > 999) {
+                throw new IllegalArgumentException(word + " is no row of rolls: r4-r7");
+            }
+            for (int number = from.number(); number <= to.number(); number++) {
+                all.add(new RollId(from.letters(), number));
+            }
+        }
+        return all;
+    }
+
+    private static RollId number(String word, Optional<String> letters) {
+        return RollId.parse(word).or(() -> letters.flatMap(it -> RollId.parse(it + word)))
+                .orElseThrow(() -> new IllegalArgumentException((word.isEmpty() ? "nothing" : word) + " is no roll number: day-end r1 r2 r4-r7, the rolls that you hold"));
+    }
+}
