@@ -29,7 +29,7 @@ import takeup.shoot.Situation;
             "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
             Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class,
-            Commands.PrepareIt.class, Commands.PlanIt.class, DayEndCommand.class,
+            Commands.PrepareIt.class, Commands.PlanIt.class, DayEndCommand.class, PaperCommand.class,
             ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class, SlateCommand.class})
 final class Commands implements Callable<Integer> {
     private final Out out;

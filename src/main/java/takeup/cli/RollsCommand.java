@@ -69,6 +69,7 @@ final class RollsCommand {
         return switch (roll.state()) {
             case FINISHED -> orders.stage(roll.id().toString());
             case WITHDRAWN -> "withdrawn";
+            case REWOUND -> "rewound";
             default -> "in camera";
         };
     }

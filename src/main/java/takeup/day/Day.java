@@ -29,13 +29,15 @@ import takeup.roll.Film;
  * @param flashed the cameras that the caution about old flash units was given for: once ever on each
  * @param timers the bulb exposures that run now, by the camera's key
  * @param job the shoot that is open, its plan, the film in the bag
+ * @param routine whether the load routine asks after the first roll of the day in each place
+ * @param paper the paper form that is being read back
  */
 public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String, String> lastBack, Set<Place> used, Optional<String> meter,
         Optional<ExposureTime> preset, Optional<Light> light, Optional<FlashLight> flash, Set<Warning.Code> quiet, Map<Place, Film> films,
-        Set<String> flashed, Map<String, Timer> timers, Job job) {
+        Set<String> flashed, Map<String, Timer> timers, Job job, boolean routine, Optional<Paper> paper) {
     /** The first day of all. */
     public static final Day FIRST = new Day(Optional.empty(), Map.of(), Map.of(), Set.of(), Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Set.of(), Map.of(), Set.of(), Map.of(), Job.NONE);
+            Optional.empty(), Set.of(), Map.of(), Set.of(), Map.of(), Job.NONE, true, Optional.empty());
 
     /** What belongs to a camera. */
     public InHand inHand(String camera) {
@@ -49,7 +51,7 @@ public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String
     public Day carried(OffsetDateTime now) {
         Set<Place> still = active.map(Set::of).orElse(Set.of());
         return new Day(active, inHand, lastBack, still, meter, preset, light.filter(it -> isOfThisNight(it.at(), now)),
-                flash.filter(it -> isOfThisNight(it.at(), now)), Set.of(), films, flashed, timers, job.carried(now));
+                flash.filter(it -> isOfThisNight(it.at(), now)), Set.of(), films, flashed, timers, job.carried(now), routine, Optional.empty());
     }
 
     private static boolean isOfThisNight(OffsetDateTime taken, OffsetDateTime now) {
@@ -61,53 +63,53 @@ public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String
         all.add(place);
         Map<String, String> backs = new LinkedHashMap<>(lastBack);
         place.back().ifPresent(it -> backs.put(place.camera(), it));
-        return new Day(Optional.of(place), inHand, backs, all, meter, preset, light, flash, quiet, films, flashed, timers, job);
+        return new Day(Optional.of(place), inHand, backs, all, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, paper);
     }
 
     /** With another state of a camera. */
     public Day with(String camera, InHand other) {
         Map<String, InHand> all = new LinkedHashMap<>(inHand);
         all.put(camera, other);
-        return new Day(active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job);
+        return new Day(active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, paper);
     }
 
     Day metered(String key, Optional<ExposureTime> time) {
-        return new Day(active, inHand, lastBack, used, Optional.of(key).filter(it -> !it.isEmpty()), time, light, flash, quiet, films, flashed, timers, job);
+        return new Day(active, inHand, lastBack, used, Optional.of(key).filter(it -> !it.isEmpty()), time, light, flash, quiet, films, flashed, timers, job, routine, paper);
     }
 
     Day lit(Light reading) {
-        return new Day(active, inHand, lastBack, used, meter, preset, Optional.of(reading), flash, quiet, films, flashed, timers, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, Optional.of(reading), flash, quiet, films, flashed, timers, job, routine, paper);
     }
 
     Day flashLit(FlashLight reading) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, Optional.of(reading), quiet, films, flashed, timers, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, Optional.of(reading), quiet, films, flashed, timers, job, routine, paper);
     }
 
     Day quieted(Warning.Code code) {
         Set<Warning.Code> all = new LinkedHashSet<>(quiet);
         all.add(code);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, all, films, flashed, timers, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, all, films, flashed, timers, job, routine, paper);
     }
 
     /** With a film as the last one that was loaded in a place. */
     public Day loaded(Place place, Film film) {
         Map<Place, Film> all = new LinkedHashMap<>(films);
         all.put(place, film);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job, routine, paper);
     }
 
     /** With the caution about old flash units given for a camera. */
     Day cautioned(String camera) {
         Set<String> all = new LinkedHashSet<>(flashed);
         all.add(camera);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, all, timers, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, all, timers, job, routine, paper);
     }
 
     /** With a camera's timer, or without one. */
     Day timed(String camera, Optional<Timer> timer) {
         Map<String, Timer> all = new LinkedHashMap<>(timers);
         timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job, routine, paper);
     }
 
     /** A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera. */
@@ -117,6 +119,14 @@ public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String
 
     /** With another shoot, plan or bag. */
     Day with(Job other) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other);
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other, routine, paper);
+    }
+
+    Day asking(boolean on) {
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, on, paper);
+    }
+
+    Day reading(Optional<Paper> other) {
+        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, other);
     }
 }

@@ -59,6 +59,14 @@ public sealed interface DayEvent {
 
         R bagged(Bagged event);
 
+        R routineSet(RoutineSet event);
+
+        R paperBegun(PaperBegun event);
+
+        R paperAside(PaperAside event);
+
+        R paperDone(PaperDone event);
+
         R takenBack(TakenBack event);
 
         R putBack(PutBack event);
@@ -286,6 +294,62 @@ public sealed interface DayEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.bagged(this);
+        }
+    }
+
+    /** The load routine was turned on or off. */
+    record RoutineSet(boolean on) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.asking(on);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.routineSet(this);
+        }
+    }
+
+    /** A paper form is being read back from here on. It changes no roll, so it is no step. */
+    record PaperBegun(RollId roll) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.reading(Optional.of(new Paper(roll, List.of())));
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.paperBegun(this);
+        }
+    }
+
+    /** A line of the form did not fit: it is kept as it was typed. */
+    record PaperAside(String line) implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.reading(day.paper().map(it -> it.and(line)));
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.paperAside(this);
+        }
+    }
+
+    /** The form was read. */
+    record PaperDone() implements DayEvent {
+        @Override public Day appliedTo(Day day) {
+            return day.reading(Optional.empty());
+        }
+
+        @Override public boolean isStep() {
+            return false;
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.paperDone(this);
         }
     }
 

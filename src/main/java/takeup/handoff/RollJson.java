@@ -1,5 +1,6 @@
 package takeup.handoff;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import takeup.kit.JsonText;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.roll.Assignment;
+import takeup.roll.CounterCheck;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
@@ -45,7 +47,7 @@ public final class RollJson {
 
     private static Json.Obj of(Roll roll, String programVersion, Optional<String> client) {
         Film film = roll.film();
-        return Json.object().and("format", "takeup-roll").and("version", VERSION).and("revision", roll.revision())
+        Json.Obj json = Json.object().and("format", "takeup-roll").and("version", VERSION).and("revision", roll.revision())
                 .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
                 .and("roll", roll.id()).and("state", roll.state())
                 .and("shoot", Json.object().and("name", roll.assignment().map(Assignment::name))
@@ -56,12 +58,37 @@ public final class RollJson {
                         .and("pushStops", Rounded.stops(film.development().pushStops())).and("words", film.developmentWords()))
                 .and("framesNominal", film.framesNominal()).and("framesUsed", roll.framesUsed())
                 .and("framesExposed", roll.framesExposed())
-                .and("counterChecks", roll.counterChecks().stream().map(it -> Json.object().and("at", IsoTime.of(it.at()))
-                        .and("expected", it.expected()).and("shown", it.shown()).and("difference", it.shown() - it.expected())).toList())
+                .and("counterChecks", counterChecks(roll));
+        later(roll, json);
+        return json
                 .and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
                 .and("condition", roll.conditions().stream()
                         .map(it -> Json.object().and("kind", it.kind()).and("words", it.words())).toList())
                 .and("note", roll.note()).and("frames", frames(roll));
+    }
+
+    /** Each look at the counter, and since when a difference can have come about: since the look before, or the loading. */
+    private static List<Json> counterChecks(Roll roll) {
+        List<Json> all = new ArrayList<>();
+        OffsetDateTime since = roll.loadedAt();
+        for (CounterCheck check : roll.counterChecks()) {
+            all.add(Json.object().and("at", IsoTime.of(check.at())).and("expected", check.expected()).and("shown", check.shown())
+                    .and("difference", check.shown() - check.expected()).and("since", IsoTime.of(since)));
+            since = check.at();
+        }
+        return all;
+    }
+
+    /** What few rolls have; where there is nothing to say the fields are left out. */
+    private static void later(Roll roll, Json.Obj json) {
+        if (!roll.loadChecks().isEmpty()) {
+            json.and("loadChecks", roll.loadChecks().stream().map(it -> Json.object().and("at", IsoTime.of(it.at())).and("frame", it.frame())
+                    .and("check", it.what()).and("answer", it.answer())).toList());
+        }
+        if (!roll.rewindings().isEmpty()) {
+            json.and("rewinds", roll.rewindings().stream().map(it -> Json.object().and("at", IsoTime.of(it.at())).and("after", it.after())
+                    .and("loadedAt", it.again().map(IsoTime::of)).and("spare", it.spare())).toList());
+        }
     }
 
     private static Json camera(Roll roll) {

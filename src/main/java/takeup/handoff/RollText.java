@@ -70,6 +70,11 @@ public final class RollText {
         }
         roll.conditions().forEach(it -> line(head, "condition", it.kind() + it.words().map(words -> ": " + words).orElse("")));
         roll.counterChecks().forEach(it -> line(head, "counter", counter(it)));
+        roll.rewindings().forEach(it -> line(head, "rewound", "after frame " + it.after() + " (" + day(it.at()) + ")"
+                + it.again().map(again -> ", loaded again " + day(again) + ", " + it.spare() + " frames left blank to be safe").orElse("")));
+        if (!roll.loadChecks().isEmpty()) {
+            line(head, "looks", String.join(", ", roll.loadChecks().stream().map(it -> it.what() + " " + it.answer()).toList()));
+        }
         roll.note().ifPresent(it -> line(head, "note", it));
         return head.lines();
     }

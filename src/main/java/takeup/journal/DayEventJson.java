@@ -106,6 +106,22 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return json;
     }
 
+    @Override public Json.Obj routineSet(DayEvent.RoutineSet set) {
+        return event("routine").and("on", set.on());
+    }
+
+    @Override public Json.Obj paperBegun(DayEvent.PaperBegun begun) {
+        return event("paper").and("roll", begun.roll());
+    }
+
+    @Override public Json.Obj paperAside(DayEvent.PaperAside aside) {
+        return event("paperAside").and("line", aside.line());
+    }
+
+    @Override public Json.Obj paperDone(DayEvent.PaperDone done) {
+        return event("paperDone");
+    }
+
     @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
@@ -172,6 +188,9 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             day.timers().forEach((camera, timer) -> timers.and(camera, of(timer)));
             json.and("timers", timers);
         }
+        if (!day.routine()) {
+            json.and("routine", false);
+        }
         if (!day.job().equals(Job.NONE)) {
             json.and("job", JobJson.of(day.job()));
         }
@@ -199,7 +218,8 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         fields.inside("timers").ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
         return new Day(fields.inside("active").map(DayEventJson::place), inHand, backs, used, fields.maybeText("meter"),
                 fields.inside("preset").map(ExposureJson::time), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers, fields.inside("job").map(JobJson::job).orElse(Job.NONE));
+                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers, fields.inside("job").map(JobJson::job).orElse(Job.NONE),
+                fields.object().field("routine").isEmpty() || fields.flag("routine"), Optional.empty());
     }
 
     static DayEvent event(Fields fields, Supplier<String> text) {
@@ -222,6 +242,10 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "planned" -> new DayEvent.Planned(JobJson.moment(fields.inner("moment")));
             case "unplanned" -> new DayEvent.Unplanned(fields.count("moment"));
             case "bagged" -> new DayEvent.Bagged(JobJson.lot(fields.inner("lot")), fields.count("rolls"), fields.maybeText("into").map(RollEventJson::id));
+            case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
+            case "paper" -> new DayEvent.PaperBegun(RollEventJson.id(fields.text("roll")));
+            case "paperAside" -> new DayEvent.PaperAside(fields.text("line"));
+            case "paperDone" -> new DayEvent.PaperDone();
             case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
             case "redo" -> new DayEvent.PutBack(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

@@ -13,6 +13,7 @@ import takeup.roll.Assignment;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Film;
+import takeup.roll.LoadCheck;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -30,7 +31,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override public Json.Obj loaded(RollEvent.Loaded loaded) {
-        return event("loaded").and("roll", loaded.id()).and("camera", Json.object().and("key", loaded.camera().key()).and("profile", ProfileJson.of(loaded.camera())))
+        return event("loaded").and("roll", loaded.id()).and("camera", of(loaded.camera()))
                 .and("back", loaded.back()).and("film", of(loaded.film()));
     }
 
@@ -94,6 +95,18 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return json;
     }
 
+    @Override public Json.Obj checked(RollEvent.Checked checked) {
+        return event("checked").and("what", checked.what()).and("answer", checked.answer());
+    }
+
+    @Override public Json.Obj rewound(RollEvent.Rewound rewound) {
+        return event("rewound");
+    }
+
+    @Override public Json.Obj reloaded(RollEvent.Reloaded again) {
+        return event("reloaded").and("camera", of(again.camera())).and("back", again.back()).and("spare", again.spare());
+    }
+
     @Override public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
         return event("unloaded");
     }
@@ -117,6 +130,10 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     static Json.Obj of(Film film) {
         return Json.object().and("stock", of(film.stock())).and("size", film.size()).and("index", film.index().arithmetic())
                 .and("process", film.development().process()).and("push", film.development().pushStops()).and("frames", film.framesNominal());
+    }
+
+    private static Json.Obj of(Camera camera) {
+        return Json.object().and("key", camera.key()).and("profile", ProfileJson.of(camera));
     }
 
     private static Json.Obj of(Stock stock) {
@@ -164,11 +181,26 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "condition" -> new RollEvent.Conditioned(new Condition(Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER), fields.maybeText("words")));
             case "assigned" -> new RollEvent.Assigned(new Assignment(fields.text("shoot"), Plainly.date(fields.text("date"))
                     .orElseThrow(() -> new Fields.Unreadable("date is no date")), fields.maybeText("client")));
+            case "checked" -> checked(fields, text);
+            case "rewound" -> new RollEvent.Rewound();
+            case "reloaded" -> new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
             case "unloaded" -> new RollEvent.Unloaded();
             case "undo" -> new RollEvent.TakenBack(fields.whole("of"));
             case "redo" -> new RollEvent.PutBack(fields.whole("of"));
             default -> new RollEvent.Unknown(kind, text.get());
         };
+    }
+
+    /** A beat or an answer of a later version is kept as it stands. */
+    private static RollEvent checked(Fields fields, Supplier<String> text) {
+        for (LoadCheck.What what : LoadCheck.What.values()) {
+            for (LoadCheck.Answer answer : LoadCheck.Answer.values()) {
+                if (what.toString().equals(fields.text("what")) && answer.toString().equals(fields.text("answer"))) {
+                    return new RollEvent.Checked(what, answer);
+                }
+            }
+        }
+        return new RollEvent.Unknown("checked", text.get());
     }
 
     private static RollEvent.How how(String word) {

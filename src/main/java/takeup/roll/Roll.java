@@ -20,6 +20,8 @@ import takeup.kit.Camera;
  * @param next the number that the counter shows for the next frame
  * @param doubleAwaited whether the next exposure goes on the newest frame
  * @param counterChecks the camera's counter against the log
+ * @param loadChecks what was looked at after loading, as far as it was answered
+ * @param rewindings when it was rewound before its end and loaded again
  * @param conditions what the lab must know
  * @param note the photographer's words
  * @param loadedAt when it was loaded
@@ -28,7 +30,7 @@ import takeup.kit.Camera;
  * @param revision how many events there are so far, those taken back counted too
  */
 public record Roll(RollId id, State state, Camera camera, Optional<String> back, Film film, List<Frame> frames, int next,
-        boolean doubleAwaited, List<CounterCheck> counterChecks, List<Condition> conditions, Optional<String> note,
+        boolean doubleAwaited, List<CounterCheck> counterChecks, List<LoadCheck> loadChecks, List<Rewinding> rewindings, List<Condition> conditions, Optional<String> note,
         OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt, Optional<Assignment> assignment,
         int revision) {
     /** Where a roll is in its life. */
@@ -49,6 +51,8 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     public Roll {
         frames = List.copyOf(frames);
         counterChecks = List.copyOf(counterChecks);
+        loadChecks = List.copyOf(loadChecks);
+        rewindings = List.copyOf(rewindings);
         conditions = List.copyOf(conditions);
     }
 
@@ -92,7 +96,7 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     }
 
     static Roll loaded(RollEvent.Loaded loaded, OffsetDateTime at) {
-        return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(),
+        return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(), List.of(), List.of(),
                 Optional.empty(), at, Optional.empty(), Optional.empty(), 1);
     }
 
@@ -189,11 +193,11 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
             }
         }
         // A note or a correction in between does not end the waiting for a double exposure.
-        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll doubled() {
-        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll exposedAgain(Exposure exposure, Optional<String> words) {
@@ -208,30 +212,58 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     Roll counterShown(int shown, OffsetDateTime at) {
         List<CounterCheck> checks = new ArrayList<>(counterChecks);
         checks.add(new CounterCheck(at, next, shown));
-        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+    }
+
+    Roll checked(LoadCheck.What what, LoadCheck.Answer answer, OffsetDateTime at) {
+        List<LoadCheck> all = new ArrayList<>(loadChecks);
+        all.add(new LoadCheck(at, next, what, answer));
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+    }
+
+    /** Out of the camera, its tongue out; what waits for a second exposure waits no longer. */
+    Roll rewound(OffsetDateTime at) {
+        List<Rewinding> all = new ArrayList<>(rewindings);
+        all.add(new Rewinding(at, next, Optional.empty(), 0));
+        return new Roll(id, State.REWOUND, camera, back, film, frames, next, false, counterChecks, loadChecks, all, conditions, note, loadedAt, finishedAt, assignment, revision);
+    }
+
+    /** In a camera again; the spare frames behind the last one are blank. */
+    Roll reloaded(RollEvent.Reloaded again, OffsetDateTime at) {
+        List<Rewinding> all = new ArrayList<>(rewindings);
+        if (!all.isEmpty()) {
+            Rewinding last = all.remove(all.size() - 1);
+            all.add(new Rewinding(last.at(), last.next(), Optional.of(at), again.spare()));
+        }
+        List<Frame> more = new ArrayList<>(frames);
+        for (int i = 0; i < again.spare(); i++) {
+            more.add(Frame.of(next + i, Frame.Kind.BLANK, new Exposure(Optional.of(at), Setting.NONE, Optional.empty(), Optional.empty()), Optional.empty()));
+        }
+        return new Roll(id, State.OPEN, again.camera(), again.back(), film, more, next + again.spare(), false, counterChecks, loadChecks, all, conditions, note, loadedAt,
+                finishedAt, assignment, revision);
     }
 
     Roll with(Film other) {
-        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll noted(String words) {
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions,
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions,
                 Optional.of(Frame.joined(note, words)), loadedAt, finishedAt, assignment, revision);
     }
 
     Roll assigned(Assignment other) {
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, Optional.of(other), revision);
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, Optional.of(other), revision);
     }
 
     Roll conditioned(Condition condition) {
         List<Condition> all = new ArrayList<>(conditions);
         all.add(condition);
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, all, note, loadedAt, finishedAt, assignment, revision);
     }
 
     Roll unloaded(OffsetDateTime at) {
-        return new Roll(id, State.FINISHED, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt,
+        return new Roll(id, State.FINISHED, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt,
                 Optional.of(at), assignment, revision);
     }
 
@@ -241,10 +273,10 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     }
 
     private Roll with(List<Frame> all, int nextNumber, boolean waits) {
-        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
     }
 
     private Roll with(State now, int events) {
-        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, conditions, note, loadedAt, finishedAt, assignment, events);
+        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, events);
     }
 }

@@ -37,6 +37,12 @@ public sealed interface RollEvent {
 
         R assigned(Assigned event);
 
+        R checked(Checked event);
+
+        R rewound(Rewound event);
+
+        R reloaded(Reloaded event);
+
         R unloaded(Unloaded event);
 
         R takenBack(TakenBack event);
@@ -167,6 +173,39 @@ public sealed interface RollEvent {
 
         @Override public <R> R match(Cases<R> cases) {
             return cases.assigned(this);
+        }
+    }
+
+    /** A beat of the load routine was answered. */
+    record Checked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
+        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.checked(what, answer, at);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.checked(this);
+        }
+    }
+
+    /** The roll was rewound before its end and is out of the camera, to be loaded again. */
+    record Rewound() implements RollEvent {
+        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.rewound(at);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.rewound(this);
+        }
+    }
+
+    /** A rewound roll was put into a camera again and wound past what is exposed, and so many frames further, to be safe. */
+    record Reloaded(Camera camera, Optional<String> back, int spare) implements RollEvent {
+        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.reloaded(this, at);
+        }
+
+        @Override public <R> R match(Cases<R> cases) {
+            return cases.reloaded(this);
         }
     }
 

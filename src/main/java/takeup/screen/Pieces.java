@@ -16,12 +16,14 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.Verdict;
+import takeup.shoot.Guide;
 import takeup.shoot.HelpList;
 import takeup.shoot.KeyHelp;
 import takeup.shoot.Offer;
 import takeup.shoot.Outcome;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
+import takeup.shoot.Routine;
 import takeup.shoot.State;
 
 /** The pieces that the views share: prompt, echo, footer, strip, and the words for frames and suggestions. */
@@ -44,8 +46,21 @@ final class Pieces {
         String shown = skip == 0 ? text : dropped(text, skip);
         grid.put(0, row, "> ", Look.PROMPT);
         grid.put(2, row, shown, Look.PROMPT, room + 1);
+        routine(grid, shoot, row);
         grid.cursor(2 + cursor - skip, row);
         said(grid, shoot, row - saidRows, saidRows);
+    }
+
+    /** What the load routine asks stands on the empty prompt, where Enter answers it. */
+    private static void routine(Grid grid, Shoot shoot, int row) {
+        boolean isFree = shoot.prompt().isEmpty() && shoot.question().isEmpty() && shoot.view().page() == Shoot.Page.SHOOT && shoot.view().sheet().isEmpty() && Guide.of(shoot).isEmpty();
+        Optional<Routine> routine = isFree ? Routine.of(shoot.shown()) : Optional.empty();
+        routine.ifPresent(it -> {
+            String keys = " Enter: yes, Esc: skip";
+            int room = grid.columns() - 4;
+            String asked = Width.of(it.question() + keys) <= room ? it.question() + keys : it.question();
+            grid.put(3, row, Width.cut(asked, room), Look.PROMPT);
+        });
     }
 
     private static String dropped(String text, int columns) {

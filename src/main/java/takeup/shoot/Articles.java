@@ -68,6 +68,23 @@ final class Articles {
             case "day-end" -> """
                     day-end | every roll of the day: closed, in a camera, or missing; what is odd; what to write on each
                     day-end r1 r2 r4-r7 | these are in your hand: which are not?""";
+            case "tally" -> """
+                    tally | one frame counted, its setting to be filled in later
+                    tally x3 | three of them
+                    fix 1 4 60 | fills one in; so does a line of paper""";
+            case "paper" -> """
+                    paper r1 | reads the form of R0001 back; alone: of the roll in hand
+                    7 5.6 125 veil | frame 7, and words; 7-9 for a row, " for the same as above
+                    done | ends it, and names the lines that did not fit""";
+            case "rewind" -> """
+                    rewind | out of the camera with its tongue out; says what to write on the cassette
+                    load r3 | goes on with it: so many blank frames first, lens capped
+                    unload r3 | or closes it""";
+            case "routine" -> """
+                    routine off | no looks after loading, also on the days to come
+                    routine on | after the first roll of the day in each camera or back: film, meter, is it moving?
+                    routine skip | leaves out what is asked now; Esc does it too
+                    routine | what is asked now""";
             case "unload" -> """
                     unload | finishes the roll; asks while frames are left
                     unload yes | the same without the question""";

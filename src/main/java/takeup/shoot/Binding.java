@@ -65,7 +65,7 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
         all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.page(1)));
         all.add(new Binding(Key.of(Key.Name.ENTER), "does what stands on the prompt", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::enter));
-        all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted choice, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
+        all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted choice, says yes to the load routine, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
         all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, it -> it.round(1)));
         all.add(new Binding(Key.of(Key.Name.SHIFT_TAB), "the one before", "cam", When.EMPTY, SHOOT, round, it -> it.round(-1)));
         all.add(new Binding(Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
@@ -73,9 +73,10 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.of(Key.Name.DOWN), "choice below", "", When.EMPTY, SHOOT, advice, it -> it.choose(1)));
         all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
         all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
+        all.add(new Binding(Key.ctrl('t'), "counts a frame that is written down later", "tally", When.EMPTY, SHOOT, film, it -> it.runApart("tally")));
         all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, undo, it -> it.runApart("undo")));
         all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, redo, it -> it.runApart("redo")));
-        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
+        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, skips the load routine, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
         all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, it -> it.recall(1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, it -> it.recall(-1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(-1)));

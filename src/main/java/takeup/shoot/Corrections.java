@@ -1,5 +1,6 @@
 package takeup.shoot;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -136,7 +137,7 @@ final class Corrections {
         }
     }
 
-    private Lens lensOf(Roll roll) {
+    Lens lensOf(Roll roll) {
         return in.s.inHand(roll.camera()).setting().lens().flatMap(it -> roll.camera().lens(it.key())).orElse(roll.camera().lenses().get(0));
     }
 
@@ -270,13 +271,22 @@ final class Corrections {
         return in.does(entries, after, new Outcome.Answer("fix", text, fields, List.of()), List.of());
     }
 
+    /** When a difference came about: since the counter was looked at last, or since the loading. */
+    private String between(Roll roll) {
+        int last = roll.counterChecks().size() - 1;
+        OffsetDateTime since = last < 0 ? roll.loadedAt() : roll.counterChecks().get(last).at();
+        boolean isToday = since.toLocalDate().equals(in.now.toLocalDate());
+        return "; it came about between " + (isToday ? "" : since.toLocalDate() + " ") + RawWords.clock(since.toLocalTime()) + (last < 0 ? " (loaded)" : " (the check before)")
+                + " and " + RawWords.clock(in.now.toLocalTime());
+    }
+
     Outcome counter(List<String> rest) {
         Roll roll = in.roll();
         int shown = Interpreter.number(Interpreter.one("counter", rest, "counter 9"), "counter 9");
         List<Entry> entries = in.on(roll, new RollEvent.CounterShown(shown));
         int difference = shown - roll.next();
         String text = difference == 0 ? "The camera shows " + shown + ", as the log does." : "The camera shows " + shown + ", the log came to " + roll.next()
-                + ": " + Math.abs(difference) + (difference > 0 ? " more" : " fewer") + " on the camera, recorded. Next is frame " + shown + ".";
+                + ": " + Math.abs(difference) + (difference > 0 ? " more" : " fewer") + " on the camera, recorded" + between(roll) + ". Next is frame " + shown + ".";
         return done(roll, entries, text, Json.object().and("frame", shown).and("shown", shown).and("expected", roll.next()), List.of());
     }
 }

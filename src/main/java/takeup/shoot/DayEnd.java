@@ -105,7 +105,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
     /** What is odd about a roll. */
     private static void ask(Roll roll, List<String> into) {
         RollId id = roll.id();
-        String typed = id.letters().toLowerCase(Locale.ROOT) + id.number();
+        String typed = RewindLines.typed(id);
         boolean isOpen = roll.state() == Roll.State.OPEN;
         if (roll.state() == Roll.State.WITHDRAWN) {
             return;
@@ -123,7 +123,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
             open += frame.kind() == Frame.Kind.UNLOGGED ? 1 : 0;
         }
         if (open > 0) {
-            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are") + " not written down: fix, while it is fresh");
+            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are") + " not written down: fix, or paper " + typed + ", while it is fresh");
         }
         if (roll.doubleAwaited()) {
             into.add(id + " waits for a second exposure on frame " + roll.newest().map(Frame::number).orElse(0));
@@ -154,7 +154,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
     public static String label(Roll roll) {
         StringBuilder words = new StringBuilder(roll.id() + ", " + roll.film().stock().name() + ", " + roll.film().developmentWords());
         if (roll.state() == Roll.State.REWOUND) {
-            words.append(", REWOUND after frame ").append(roll.next() - 1);
+            words.append(", REWOUND after frame ").append(RewindLines.last(roll));
         }
         roll.conditions().forEach(it -> words.append(", ").append(it.kind().toString().toUpperCase(Locale.ROOT)).append(it.words().map(more -> " " + more).orElse("")));
         return words.toString();
@@ -243,6 +243,6 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
 
     private static RollId number(String word, Optional<String> letters) {
         return RollId.parse(word).or(() -> letters.flatMap(it -> RollId.parse(it + word)))
-                .orElseThrow(() -> new IllegalArgumentException((word.isEmpty() ? "nothing" : word) + " is no roll number: day-end r1 r2 r4-r7, the rolls that you hold"));
+                .orElseThrow(() -> new IllegalArgumentException((word.isEmpty() ? "nothing" : word) + " is no roll number: r1 r2 r4-r7"));
     }
 }

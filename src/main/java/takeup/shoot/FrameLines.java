@@ -86,7 +86,12 @@ final class FrameLines {
                 .and("kind", kind).and("aperture", known ? setting.aperture().map(Object::toString) : Optional.empty())
                 .and("time", known ? setting.time().map(Object::toString) : Optional.empty())
                 .and("errorStops", Asking.exact(verdict.errorStops())).and("overBoxStops", Asking.exact(verdict.overBoxStops()));
-        return in.does(entries, after, new Outcome.Answer("frame", text, fields, in.loud(fresh(now, count))), List.of());
+        List<Warning> warnings = new ArrayList<>(fresh(now, count));
+        Routine.of(after).ifPresent(it -> {
+            warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
+            warnings.add(new Warning(Warning.Code.PAST_END, it.question()));
+        });
+        return in.does(entries, after, new Outcome.Answer("frame", text, fields, in.loud(warnings)), List.of());
     }
 
     /** The warnings to be said with the newest frames: an old reading is old for all rolls, and said with one of them. */

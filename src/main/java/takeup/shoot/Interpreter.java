@@ -28,7 +28,7 @@ import takeup.roll.Setting;
  */
 public final class Interpreter {
     private static final int LONGEST_LINE = 1000;
-    private static final List<String> TAKE_NOTES = List.of("blank", "unlogged", "slate", "fix", "insert", "lost", "n", "note", "condition");
+    private static final List<String> TAKE_NOTES = List.of("blank", "unlogged", "slate", "tally", "fix", "insert", "lost", "n", "note", "condition");
 
     final Situation original;
     final Situation s;
@@ -99,6 +99,9 @@ public final class Interpreter {
             throw new Refusal("a line holds up to " + LONGEST_LINE + " characters, this one has " + line.length());
         }
         Tokens tokens = Tokens.of(line);
+        if (s.day().paper().isPresent() && new PaperLines(this).takes(tokens)) {
+            return new PaperLines(this).line(tokens);
+        }
         if (isFrameLine(tokens)) {
             return new FrameLines(this).read(tokens);
         }
@@ -122,6 +125,9 @@ public final class Interpreter {
             case "filter" -> filter(rest);
             case "load" -> rolls.load(rest);
             case "unload" -> rolls.unload(rest);
+            case "rewind" -> new RewindLines(this).rewind(rest);
+            case "routine" -> new RoutineLines(this).routine(rest);
+            case "yes", "no" -> new RoutineLines(this).answer(first, rest);
             case "push", "pull", "normal" -> rolls.push(first, rest);
             case "note" -> rolls.note(rest);
             case "condition" -> rolls.condition(rest);
@@ -130,6 +136,9 @@ public final class Interpreter {
             case "blank" -> new FrameLines(this).wasted(Frame.Kind.BLANK, rest, tokens.note());
             case "unlogged" -> new FrameLines(this).wasted(Frame.Kind.UNLOGGED, rest, tokens.note());
             case "slate" -> new SlateLines(this).read(rest, tokens.note());
+            case "tally" -> new FrameLines(this).wasted(Frame.Kind.UNLOGGED, rest, tokens.note());
+            case "paper" -> new PaperLines(this).begin(rest);
+            case "done" -> new PaperLines(this).done(alone(first, rest));
             case "double" -> new FrameLines(this).doubled(rest);
             case "lost" -> corrections.lost(rest, tokens.note());
             case "fix" -> corrections.fix(rest, tokens.note());

@@ -36,6 +36,7 @@ public final class Lexicon {
             new Word("set", "set 4 125", "changes the setting in hand, logs nothing"),
             new Word("load", "load cn400 @200 · load bw400 120 @800 push 1 frames 24", "puts a film in; without a stock the same as before"),
             new Word("unload", "unload", "finishes the roll and writes its JSON"),
+            new Word("rewind", "rewind", "a 35mm roll comes out before its end; load r3 goes on with it"),
             new Word("cam", "cam 645 2", "takes up a camera, and a back of it"),
             new Word("back", "back 2", "takes up another back"),
             new Word("undo", "undo  (u)", "takes back the last line that changed anything"),
@@ -48,6 +49,9 @@ public final class Lexicon {
             new Word("blank", "blank x2", "wasted frames"),
             new Word("unlogged", "unlogged x3", "exposed, but nobody wrote them down"),
             new Word("slate", "slate", "a sheet with the roll's number, to photograph as a frame"),
+            new Word("tally", "tally x3", "counts frames that are written down later; Ctrl-T counts one"),
+            new Word("paper", "paper r1", "reads a paper form back, a line a frame: 7 5.6 125 veil; done ends it"),
+            new Word("done", "done", "ends the reading of a paper form, and names the lines that did not fit"),
             new Word("lost", "lost 7", "frame 7 is fogged or lost"),
             new Word("double", "double", "the next exposure goes on the same frame"),
             new Word("meter", "meter hand · meter preset 1/125", "the meter in hand, and the time it is preset to"),
@@ -79,14 +83,13 @@ public final class Lexicon {
             new Word("help", "help fix", "all keys and words of this place, or one word"),
             new Word("theme", "theme sun", "the look of the screen: dark, sun, night or mono"),
             new Word("big", "big", "the counter across the room"),
+            new Word("routine", "routine off", "three looks after loading: on, off, skip; alone: what is asked"),
             new Word("yes", "yes", "answers a question"),
+            new Word("no", "no", "answers a look of the load routine: not so"),
             new Word("quit", "quit", "leaves; everything is on disk"));
 
     /** The looks of the screen, in the order in which F9 goes through them. */
     public static final List<String> THEMES = List.of("dark", "sun", "night", "mono");
-
-    /** Words that will mean something later. */
-    static final List<String> RESERVED = List.of("paper", "done", "routine", "order", "rewind", "tally", "scans");
 
     private Lexicon() {
     }

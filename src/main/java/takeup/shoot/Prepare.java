@@ -73,6 +73,12 @@ public final class Prepare {
             items.add(new Item(place + ": " + roll.map(it -> it.id() + ", " + it.film().stock().key() + " EI " + it.film().index() + ", next frame " + it.next() + ", "
                     + State.leftWords(it) + ", since " + (isOld ? it.loadedAt().toLocalDate().toString() : RawWords.clock(it.loadedAt().toLocalTime()))).orElse("no film"), roll.isEmpty()));
         }
+        for (Roll roll : s.rolls().values()) {
+            if (roll.state() == Roll.State.REWOUND) {
+                items.add(new Item(roll.id() + ", " + roll.film().stock().key() + " EI " + roll.film().index() + ", rewound after frame " + RewindLines.last(roll) + ", " + State.leftWords(roll)
+                        + ": load " + RewindLines.typed(roll.id()) + " goes on with it", false));
+            }
+        }
         return items.isEmpty() ? List.of(new Item("no camera in use yet: cam and its key", false)) : items;
     }
 

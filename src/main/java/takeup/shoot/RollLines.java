@@ -30,6 +30,11 @@ final class RollLines {
     }
 
     Outcome load(List<String> words) {
+        RewindLines rewound = new RewindLines(in);
+        Optional<RollId> again = rewound.named(words);
+        if (again.isPresent()) {
+            return rewound.again(again.get(), words.subList(1, words.size()));
+        }
         Camera camera = in.camera();
         Place place = in.s.place().orElseThrow();
         in.s.rollIn(place).ifPresent(it -> {
@@ -62,7 +67,7 @@ final class RollLines {
         String text = id + " in " + place + ": " + stock.name() + ", " + size + ", " + nominal + " frames, " + film.developmentWords()
                 + ". The meter must be set to " + film.index() + ". Write " + id + " on the film."
                 + in.s.kit().remark(Kit.Sort.STOCKS, stock.key());
-        return in.does(entries, after, new Outcome.Answer("load", text, fields(roll), in.loud(warnings)), List.of());
+        return in.does(entries, after, new Outcome.Answer("load", text, fields(roll).and("routine", Routine.of(after).map(Routine::question)), in.loud(warnings)), List.of());
     }
 
     private static FilmSize size(Camera camera, Stock stock) {
@@ -87,7 +92,7 @@ final class RollLines {
         return String.join(" and ", sizes.stream().map(Object::toString).toList());
     }
 
-    private static Json.Obj fields(Roll roll) {
+    static Json.Obj fields(Roll roll) {
         return Json.object().and("roll", roll.id()).and("camera", roll.camera().key()).and("back", roll.back()).and("stock", roll.film().stock().key())
                 .and("filmSize", roll.film().size()).and("exposureIndex", roll.film().index().arithmetic())
                 .and("pushStops", roll.film().development().pushStops()).and("process", roll.film().development().process()).and("development", roll.film().developmentWords())
@@ -95,11 +100,18 @@ final class RollLines {
     }
 
     Outcome unload(List<String> words) {
-        boolean sure = words.equals(List.of("yes"));
+        Optional<RollId> id = rollNamed(words);
+        List<String> rest = words.subList(id.isPresent() ? 1 : 0, words.size());
+        boolean sure = rest.equals(List.of("yes"));
         if (!sure) {
-            Interpreter.alone("unload", words);
+            Interpreter.alone("unload", rest);
         }
-        Roll roll = in.roll();
+        Roll roll = id.map(in::roll).orElseGet(in::roll);
+        boolean isHere = in.s.roll().map(it -> it.id().equals(roll.id())).orElse(false);
+        if (!isHere && roll.state() != Roll.State.REWOUND) {
+            throw new Refusal(roll.id() + (roll.state() == Roll.State.OPEN ? " is in " + roll.place() + ": cam " + roll.place().replace(" back", "") + ", then unload"
+                    : " is " + roll.state() + " already"));
+        }
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry.OnRoll(roll.id(), new RollEvent.Unloaded()));
         entries.add(new Entry.OnDay(new DayEvent.Changed(roll.camera().key(), in.s.inHand(roll.camera()))));

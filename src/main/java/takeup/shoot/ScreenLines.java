@@ -43,8 +43,6 @@ final class ScreenLines {
                 return shows(Outcome.Act.BIG, "state", in.s.roll().map(it -> "Next frame " + it.next() + ", " + State.leftWords(it) + ".").orElse("No film in hand."), State.json(in.s));
             case "quiet":
                 return quiet(rest);
-            case "yes":
-                throw new Refusal("nothing was asked");
             case "quit":
                 if (!rest.isEmpty() && !rest.equals(List.of("yes"))) {
                     throw new Refusal("quit stands alone; quit yes leaves also while something is not saved");
@@ -79,7 +77,7 @@ final class ScreenLines {
     private String rolls() {
         List<String> all = new ArrayList<>();
         in.s.rolls().values().forEach(it -> all.add(it.id() + ", " + it.film().stock().name() + " in " + it.place() + ", " + it.state() + ", "
-                + (it.state() == Roll.State.OPEN ? State.leftWords(it) : it.framesUsed() + " frames")));
+                + (it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND ? State.leftWords(it) : it.framesUsed() + " frames")));
         int earlier = in.s.known().size() - in.s.rolls().size();
         String more = earlier > 0 ? "Not read here, since finished before: " + earlier + (earlier == 1 ? " roll" : " rolls") + "; takeup rolls lists all." : "";
         return all.isEmpty() ? more.isEmpty() ? "No roll yet." : more : String.join("; ", all) + "." + (more.isEmpty() ? "" : " " + more);
@@ -129,9 +127,6 @@ final class ScreenLines {
         }
         if (word.equals("order")) {
             return new Refusal("order is a command of its own, for when the day is over: leave with quit, then type takeup order new");
-        }
-        if (Lexicon.RESERVED.contains(word)) {
-            return new Refusal(word + " is reserved for later and does nothing yet");
         }
         if (word.startsWith("+") || word.startsWith("-")) {
             return new Refusal(word + " could be " + (word.startsWith("+") ? "more" : "less") + " light on the film (bias " + word + ") or an order to the lab ("

@@ -176,6 +176,9 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         if (event instanceof RollEvent.Loaded loaded) {
             return day.loaded(new Place(loaded.camera().key(), loaded.back()), loaded.film());
         }
+        if (event instanceof RollEvent.Reloaded again) {
+            return day.loaded(new Place(again.camera().key(), again.back()), roll.film());
+        }
         Setting set = null;
         if (event instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED && added.frame().kind() == takeup.roll.Frame.Kind.EXPOSED) {
             set = added.frame().exposure().setting();

@@ -135,6 +135,8 @@ final class Turn extends Work {
             String line = shoot().picked().get().line();
             view = view.chosen(-1);
             take(Entered.From.KEY, List.of(line));
+        } else if (asks()) {
+            take(Entered.From.KEY, List.of("yes"));
         } else if (view.page() == Shoot.Page.SHOOT) {
             sayWhatSpaceDoes();
         } else {
@@ -162,6 +164,12 @@ final class Turn extends Work {
         } else {
             take(Entered.From.KEY, List.of(entry.word()));
         }
+    }
+
+    /** Whether the load routine waits for a key: where it is to be seen, nothing else was asked, and the guide is over. */
+    private boolean asks() {
+        return view.page() == Shoot.Page.SHOOT && view.sheet().isEmpty() && question.isEmpty() && settings.readOnly().isEmpty() && Guide.of(shoot()).isEmpty()
+                && Routine.of(ledger.ahead()).isPresent();
     }
 
     private void sayWhatSpaceDoes() {
@@ -219,6 +227,8 @@ final class Turn extends Work {
         } else if (view.chosen() >= 0) {
             view = view.chosen(-1);
             said = Said.NOTHING;
+        } else if (asks()) {
+            take(Entered.From.KEY, List.of("routine skip"));
         } else if (view.page() == Shoot.Page.SHOOT && !view.big() && view.sheet().isEmpty() && Guide.of(shoot()).isPresent()) {
             leaveGuide();
         } else {

@@ -70,13 +70,6 @@ final class UndoLines {
         for (RollId id : rolls) {
             in.roll(id);
         }
-        if (unloads && back) {
-            Roll roll = in.roll(rolls.iterator().next());
-            Place place = Situation.place(roll);
-            in.s.rollIn(place).ifPresent(it -> {
-                throw new Refusal("undoing the unload of " + roll.id() + " needs " + place + " empty, and " + it.id() + " is in it: unload that first");
-            });
-        }
         List<Entry> entries = new ArrayList<>();
         List<RollId> inOrder = new ArrayList<>(rolls);
         if (!back) {
@@ -91,6 +84,9 @@ final class UndoLines {
         }
         place(opens ? Set.of() : rolls, camera).filter(it -> !in.s.place().equals(Optional.of(it))).ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
         Situation after = in.after(entries);
+        for (RollId id : rolls) {
+            needsRoom(after.rolls().get(id), unloads);
+        }
         Optional<Roll> roll = rolls.stream().filter(it -> !opens).findFirst().map(it -> after.rolls().get(it));
         String where = roll.map(it -> " in " + it.place()).orElse(camera.map(it -> " on " + it).orElse(""));
         String text = (back ? "Undone: " : "Done again: ") + describe(step, roll) + where + "." + roll.map(UndoLines::standing).orElse("");
@@ -99,10 +95,21 @@ final class UndoLines {
         return in.does(entries, after, new Outcome.Answer(back ? "undo" : "redo", text, fields, in.loud(Begun.between(in.s, after, in.now))), List.copyOf(settle));
     }
 
+    /** A roll that comes back into a camera needs its place empty. */
+    private void needsRoom(Roll now, boolean unloads) {
+        Place place = Situation.place(now);
+        if (now.state() == Roll.State.OPEN && in.roll(now.id()).state() != Roll.State.OPEN) {
+            in.s.rollIn(place).ifPresent(it -> {
+                throw new Refusal("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id() + " needs " + place + " empty, and " + it.id() + " is in it: unload that first");
+            });
+        }
+    }
+
     private static String standing(Roll roll) {
         return switch (roll.state()) {
             case WITHDRAWN -> " " + roll.id() + " is withdrawn; its number is not given again.";
             case FINISHED -> " " + roll.id() + " is finished.";
+            case REWOUND -> " " + roll.id() + " is rewound, to be loaded again.";
             default -> " Next is frame " + roll.next() + ", " + State.leftWords(roll) + ".";
         };
     }
@@ -184,6 +191,18 @@ final class UndoLines {
                 return before;
             }
 
+            @Override public String checked(RollEvent.Checked checked) {
+                return "the answer to the load routine" + on;
+            }
+
+            @Override public String rewound(RollEvent.Rewound rewound) {
+                return "rewinding" + on;
+            }
+
+            @Override public String reloaded(RollEvent.Reloaded again) {
+                return "loading again" + on;
+            }
+
             @Override public String unloaded(RollEvent.Unloaded unloaded) {
                 return "unloading" + on;
             }
@@ -226,6 +245,9 @@ final class UndoLines {
         }
         if (event instanceof DayEvent.Bagged bagged) {
             return "bag " + (bagged.rolls() < 0 ? "take " : "add ") + Math.abs(bagged.rolls()) + " " + bagged.lot().stock() + " " + bagged.lot().size();
+        }
+        if (event instanceof DayEvent.RoutineSet set) {
+            return "routine " + (set.on() ? "on" : "off");
         }
         return "what was set";
     }

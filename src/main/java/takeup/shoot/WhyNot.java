@@ -15,15 +15,16 @@ final class WhyNot {
             case "set", "hold", "bias", "filter", "ext", "tube", "mag", "lens", "flash", "tripod", "time" -> camera(s);
             case "back" -> camera(s).or(() -> s.camera().filter(it -> it.backs().isEmpty()).map(it -> it.name() + " has no backs to change"));
             case "load" -> camera(s).or(() -> s.roll().map(it -> it.id() + " is in " + it.place() + ": unload it first"));
-            case "4 125", ".", "unload", "blank", "unlogged", "slate", "counter", "push", "pull", "normal", "double", "frames" -> film(s);
+            case "4 125", ".", "unload", "rewind", "blank", "unlogged", "slate", "tally", "counter", "push", "pull", "normal", "double", "frames" -> film(s);
             case ";", "n", "lost" -> frame(s);
             case "fix", "insert", "drop", "move" -> s.known().size() > (s.roll().isPresent() ? 1 : 0) ? Optional.empty() : frame(s);
             case "note", "condition" -> s.known().isEmpty() ? film(s) : Optional.empty();
             case "why" -> film(s).or(() -> s.camera().filter(it -> it.isAutomatic()).map(it -> it.name() + " sets itself: there is nothing to choose"))
                     .or(() -> s.day().light().isEmpty() ? Optional.of("no light reading today: take one first (m 5.6 125)") : Optional.empty());
+            case "done" -> s.day().paper().isEmpty() ? Optional.of("no paper is being read: paper r7 begins") : Optional.empty();
             case "undo" -> new UndoStack(s.happened()).undo().isEmpty() ? Optional.of("nothing to undo") : Optional.empty();
             case "redo" -> new UndoStack(s.happened()).redo().isEmpty() ? Optional.of("nothing to redo") : Optional.empty();
-            case "yes" -> shoot.question().isEmpty() ? Optional.of("nothing was asked") : Optional.empty();
+            case "yes", "no" -> shoot.question().isEmpty() && Routine.of(s).isEmpty() ? Optional.of("nothing was asked") : Optional.empty();
             default -> Optional.empty();
         };
     }

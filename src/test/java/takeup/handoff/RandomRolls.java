@@ -27,6 +27,7 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
+import takeup.roll.LoadCheck;
 import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -93,6 +94,8 @@ final class RandomRolls {
             case 12 -> new RollEvent.PutBack(1 + random.nextInt(steps));
             case 13 -> new RollEvent.Unknown("later", "{}");
             case 14 -> new RollEvent.Added(frame(some), RollEvent.How.INSERTED, OptionalInt.of(some));
+            case 15 -> new RollEvent.Checked(any(List.of(LoadCheck.What.values())), any(List.of(LoadCheck.Answer.values())));
+            case 16 -> new RollEvent.Rewound();
             default -> new RollEvent.Added(frame(next), RollEvent.How.LOGGED, OptionalInt.empty());
         };
     }

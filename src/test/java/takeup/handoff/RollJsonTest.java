@@ -115,7 +115,7 @@ class RollJsonTest {
                 .frame(0, Frame.Kind.EXPOSED, Rolls.sample()).frame(1, Frame.Kind.EXPOSED, Rolls.sample()).roll();
         assertEquals(List.of("1", "0", "1"), List.of(field(roll, 0, "frame"), field(roll, 1, "frame"), field(roll, 2, "frame")));
         assertEquals(List.of("1", "2", "3"), List.of(field(roll, 0, "sequence"), field(roll, 1, "sequence"), field(roll, 2, "sequence")));
-        check(roll, "counterChecks", "[{\"at\":\"2026-09-12T15:30:10+02:00\",\"expected\":2,\"shown\":0,\"difference\":-2}]");
+        check(roll, "counterChecks", "[{\"at\":\"2026-09-12T15:30:10+02:00\",\"expected\":2,\"shown\":0,\"difference\":-2,\"since\":\"2026-09-12T15:10:03+02:00\"}]");
     }
 
     @Test

@@ -53,6 +53,7 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
+import takeup.roll.LoadCheck;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -220,7 +221,7 @@ final class RandomEvents {
     }
 
     RollEvent ofRoll() {
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(18)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
             case 1 -> new RollEvent.Doubled();
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
@@ -236,12 +237,15 @@ final class RandomEvents {
             case 11 -> new RollEvent.PutBack(step());
             case 12 -> new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
             case 13 -> new RollEvent.Assigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
+            case 14 -> new RollEvent.Checked(one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
+            case 15 -> new RollEvent.Rewound();
+            case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.How.values())), maybeCount());
         };
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(20)) {
+        return switch (random.nextInt(24)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
             case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
@@ -261,6 +265,10 @@ final class RandomEvents {
             case 18 -> new DayEvent.Planned(moment());
             case 15 -> new DayEvent.Unplanned(1 + random.nextInt(99));
             case 16 -> new DayEvent.Bagged(lot(), random.nextInt(40) - 20, maybe(this::roll));
+            case 19 -> new DayEvent.RoutineSet(random.nextBoolean());
+            case 20 -> new DayEvent.PaperBegun(roll());
+            case 21 -> new DayEvent.PaperAside(words());
+            case 22 -> new DayEvent.PaperDone();
             default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
         };
     }
@@ -285,7 +293,7 @@ final class RandomEvents {
             flashed.add(one(CAMERAS).key());
             timers.put(one(CAMERAS).key(), timer());
         }
-        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers, job());
+        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers, job(), random.nextBoolean(), Optional.empty());
     }
 
     private Occasion occasion() {

@@ -166,7 +166,7 @@ class CorrectionLinesTest {
     @Test
     void theCameraIsRightAboutTheNextFrameAndTheDifferenceIsRecorded() {
         Shooting shooting = five();
-        assertEquals("The camera shows 8, the log came to 6: 2 more on the camera, recorded. Next is frame 8.", shooting.type("counter 8"));
+        assertEquals("The camera shows 8, the log came to 6: 2 more on the camera, recorded; it came about between 15:00 (loaded) and 15:00. Next is frame 8.", shooting.type("counter 8"));
         assertEquals(8, shooting.roll().counterChecks().get(0).shown());
         assertEquals(6, shooting.roll().counterChecks().get(0).expected());
         shooting.type(".");

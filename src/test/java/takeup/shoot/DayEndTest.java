@@ -73,7 +73,7 @@ class DayEndTest {
 
     @Test
     void aFrameThatNobodyWroteDownIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125", "unlogged x2")).asks().contains("2 frames of R0001 are not written down: fix, while it is fresh"));
+        assertTrue(end(Shooting.medium("4 125", "unlogged x2")).asks().contains("2 frames of R0001 are not written down: fix, or paper r1, while it is fresh"));
     }
 
     @Test
@@ -118,7 +118,7 @@ class DayEndTest {
 
     @ParameterizedTest(name = "{0} is refused: {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            day-end 7        | 7 is no roll number: day-end r1 r2 r4-r7
+            day-end 7        | 7 is no roll number: r1 r2 r4-r7
             day-end r4-r2    | r4-r2 is no row of rolls
             day-end r1-s4    | r1-s4 is no row of rolls
             day-end frob     | frob is no roll number

@@ -30,6 +30,9 @@ class HelpTest {
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));
         all.put("a question", () -> Playing.medium("4 125", "unload"));
         all.put("a plan and a bag", () -> Playing.medium("plan 15:30 Start", "plan 16:00 Final", "plan 16:30 Prize-giving", "bag add 2 cn400 120"));
+        all.put("a rewound roll", () -> Playing.of("cam 35", "load bw400", "unload yes", "load bw400", "unload yes", "load bw400", "4 250 x7", "rewind"));
+        all.put("a rewound roll and a loaded one", () -> Playing.of("cam 35", "load bw400", "unload yes", "load bw400", "unload yes", "load bw400", "4 250 x7", "rewind", "load cn400"));
+        all.put("paper being read", () -> Playing.of("cam 35", "load bw400", "4 250 x2", "paper r1"));
         all.put("seven rolls", HelpTest::seven);
         all.put("seven rolls, the last one out", () -> seven().lines("unload yes", "lens 45"));
         return all;
@@ -124,7 +127,7 @@ class HelpTest {
             if (entry.key().isEmpty() && entry.whyNot().isEmpty()) {
                 Playing day = chosen(day(), i).press(ENTER);
                 assertEquals(lines, day.written().size(), entry.typed() + " is not done by looking it up");
-                boolean shows = List.of("say", "why", "frames", "rolls", "big").contains(entry.word());
+                boolean shows = List.of("say", "why", "frames", "rolls", "day-end", "big").contains(entry.word());
                 assertEquals(!shows, !day.prompt().isEmpty(), entry.typed());
                 assertTrue(day.page() != Shoot.Page.HELP, entry.typed());
                 assertTrue(shows || day.prompt().strip().equals(entry.typed()) || day.prompt().equals(entry.word() + " "), entry.typed() + " became " + day.prompt());

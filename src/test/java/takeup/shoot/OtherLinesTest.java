@@ -23,7 +23,8 @@ class OtherLinesTest {
     @Test
     void sayNamesAllThatIsInUse() {
         assertEquals("645 reflex, back 2: R0002, Black-and-white 100 at EI 80, black-and-white, NORMAL (rated 80, box 100). Next frame 1, 16 left. Set: 80mm f/2.8. "
-                + "EV 10.0 at ISO 100, incident, just now. Meter in hand: hand. Also in use: 35, R0001, Black-and-white 400 at EI 400, 35 left; 645 back 1, no film.",
+                + "EV 10.0 at ISO 100, incident, just now. Meter in hand: hand. Also in use: 35, R0001, Black-and-white 400 at EI 400, 35 left; 645 back 1, no film. "
+                + "Load routine, 1 of 3: is it bw100 in 645 back 2, rated 80? yes or no.",
                 Shooting.of("cam 35", "load bw400", "meter hand", "m ev10", "4 125", "cam 645 1", "cam 645 2", "load bw100 @80").type("say"));
     }
 
@@ -65,12 +66,6 @@ class OtherLinesTest {
     @Test
     void scansNamesTheCommandThatLaysThemBesideTheLog() {
         assertTrue(Shooting.medium("4 125").refused("scans 7").contains("takeup scans 7 FOLDER"));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"paper", "done", "routine", "rewind", "tally", "paper 1"})
-    void aReservedWordDoesNothingYet(String line) {
-        assertTrue(Shooting.medium("4 125").refused(line).contains("reserved"));
     }
 
     @ParameterizedTest

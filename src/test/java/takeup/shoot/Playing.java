@@ -29,18 +29,28 @@ public final class Playing {
     private final List<Effect> seen = new ArrayList<>();
     private List<String> farewell = List.of();
     private Disk disk = Disk.WELL;
-    private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00:00+02:00");
+    private OffsetDateTime now;
     private long ticks = 5_000;
     private Optional<Long> wake = Optional.empty();
     private Shoot shoot;
 
     private Playing(Optional<String> readOnly, List<String> problems) {
+        this(readOnly, problems, OffsetDateTime.parse("2026-09-12T15:00:00+02:00"));
+    }
+
+    private Playing(Optional<String> readOnly, List<String> problems, OffsetDateTime start) {
+        now = start;
         shoot = Shoot.begin(Situation.of(KIT, List.of(), Optional.empty(), Set.of()), new Shoot.Settings("R", "the data folder", readOnly), "dark", problems, now, ticks);
     }
 
     /** A first start, and these lines typed. */
     public static Playing of(String... lines) {
         return new Playing(Optional.empty(), List.of()).lines(lines);
+    }
+
+    /** A first start at another time than three in the afternoon. */
+    public static Playing at(String time) {
+        return new Playing(Optional.empty(), List.of(), OffsetDateTime.parse(time));
     }
 
     /** The 645 reflex with a roll of colour negative 400 at EI 200, and these lines typed. */

@@ -131,7 +131,7 @@ class UndoLinesTest {
         assertEquals(expected.rolls().keySet(), found.rolls().keySet());
         expected.rolls().forEach((id, roll) -> {
             Roll other = found.rolls().get(id);
-            assertEquals(new Roll(roll.id(), roll.state(), roll.camera(), roll.back(), roll.film(), roll.frames(), roll.next(), roll.doubleAwaited(), roll.counterChecks(),
+            assertEquals(new Roll(roll.id(), roll.state(), roll.camera(), roll.back(), roll.film(), roll.frames(), roll.next(), roll.doubleAwaited(), roll.counterChecks(), roll.loadChecks(), roll.rewindings(),
                     roll.conditions(), roll.note(), roll.loadedAt(), roll.finishedAt(), roll.assignment(), other.revision()), other);
         });
     }

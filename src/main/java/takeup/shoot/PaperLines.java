@@ -1,0 +1,218 @@
+package takeup.shoot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import takeup.day.DayEvent;
+import takeup.day.Paper;
+import takeup.kit.Json;
+import takeup.kit.Lens;
+import takeup.roll.Change;
+import takeup.roll.Exposure;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+import takeup.roll.Setting;
+
+/**
+ * A paper form read back: {@code paper r7}, a line a frame, {@code done}. What a line says is taken, and nothing else; times and
+ * light are not known. A line that does not fit is set aside as it was typed, and told of at the end.
+ */
+final class PaperLines {
+    /** Lines that do what they always do while a form is read. */
+    private static final Set<String> PASS = Set.of("done", "paper", "undo", "u", "redo", "say", "help", "yes", "no", "quit", "shoot", "frames", "rolls", "plan", "bag", "day-end", "theme", "big");
+
+    private final Interpreter in;
+
+    PaperLines(Interpreter in) {
+        this.in = in;
+    }
+
+    Outcome begin(List<String> words) {
+        Optional<RollId> id = in.rollNumber(words);
+        Interpreter.alone("paper", words.subList(id.isPresent() ? 1 : 0, words.size()));
+        Roll roll = in.roll(id, "paper r7");
+        if (roll.state() == Roll.State.WITHDRAWN) {
+            throw new Refusal("the loading of " + roll.id() + " was taken back: load it first, then read its paper");
+        }
+        List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.PaperBegun(roll.id())));
+        String text = "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + " in " + roll.place() + ", next frame " + roll.next()
+                + ": a line a frame, 7 5.6 125 and words; \" stands for the same as above. done ends it." + before().map(it -> " " + it).orElse("");
+        return answered(entries, text, Interpreter.fields(roll).and("frame", roll.next()));
+    }
+
+    /** What was set aside of a form that this one follows. */
+    private Optional<String> before() {
+        return in.s.day().paper().filter(it -> !it.aside().isEmpty()).map(PaperLines::asideWords);
+    }
+
+    Outcome done(String word) {
+        Paper paper = in.s.day().paper().orElseThrow(() -> new Refusal("no paper is being read: paper r7 begins"));
+        Roll roll = in.roll(paper.roll());
+        int open = (int) roll.frames().stream().filter(it -> it.kind() == Frame.Kind.UNLOGGED).count();
+        List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.PaperDone()));
+        String text = "The paper of " + roll.id() + " is read: " + roll.framesUsed() + " of " + roll.film().framesNominal() + " frames"
+                + (open == 0 ? "" : ", " + open + " of them not written down") + ". " + (paper.aside().isEmpty() ? "Every line fitted." : asideWords(paper));
+        return answered(entries, text, Interpreter.fields(roll).and("aside", paper.aside()).and("unlogged", open));
+    }
+
+    private static String asideWords(Paper paper) {
+        int count = paper.aside().size();
+        return count + (count == 1 ? " line did" : " lines did") + " not fit, and " + (count == 1 ? "is" : "are") + " kept in the day's journal: "
+                + String.join(" / ", paper.aside()) + ". Type " + (count == 1 ? "it" : "them") + " right behind paper " + RewindLines.typed(paper.roll()) + ".";
+    }
+
+    private Outcome answered(List<Entry> entries, String text, Json.Obj fields) {
+        return in.does(entries, in.after(entries), new Outcome.Answer("paper", text, fields, List.of()), List.of());
+    }
+
+    /** Whether a line is one of the form: other words of the prompt are refused, so that none of them is taken for paper. */
+    boolean takes(Tokens tokens) {
+        String first = tokens.words().isEmpty() ? ";" : tokens.words().get(0);
+        if (PASS.contains(first)) {
+            return false;
+        }
+        if (first.equals(".") || first.equals(",") || first.equals(";") || first.charAt(0) >= 'a' && Lexicon.find(first).isPresent()) {
+            throw new Refusal("the paper of " + in.s.day().paper().orElseThrow().roll() + " is being read, a line a frame: done ends it");
+        }
+        return true;
+    }
+
+    Outcome line(Tokens tokens) {
+        Roll roll = in.roll(in.s.day().paper().orElseThrow().roll());
+        try {
+            return fitted(roll, tokens);
+        } catch (Refusal e) {
+            Json.Obj fields = Interpreter.fields(roll).and("fits", false).and("why", e.getMessage());
+            return answered(List.of(new Entry.OnDay(new DayEvent.PaperAside(in.line))), "Set aside, kept as it is: " + e.getMessage() + ".", fields);
+        }
+    }
+
+    /** The words of a line letter for letter: those of the setting, and what comes behind them. */
+    private record Read(int from, int to, Change change, Optional<String> note) {
+    }
+
+    private Outcome fitted(Roll roll, Tokens tokens) {
+        Read read = read(roll, tokens);
+        int most = roll.film().framesNominal() + Routine.PAST + 1;
+        if (read.to > most && read.to >= roll.next()) {
+            throw new Refusal("frame " + read.to + " is past the end of " + roll.id() + ", which has " + roll.film().framesNominal());
+        }
+        List<Entry> entries = new ArrayList<>();
+        int next = roll.next();
+        for (int number = next; number < read.from; number++) {
+            entries.addAll(in.on(roll, added(number, Change.NOTHING, Optional.empty(), roll)));
+        }
+        for (int number = read.from; number <= read.to; number++) {
+            entries.addAll(in.on(roll, number >= next ? added(number, read.change, read.note, roll) : filled(number, read, roll)));
+        }
+        Situation after = in.after(entries);
+        Roll now = after.rolls().get(roll.id());
+        Frame last = now.frames().get(now.indexOf(read.to));
+        String gap = next < read.from ? " " + Interpreter.upper(Interpreter.numbers(next, read.from - 1)) + " not written down yet." : "";
+        Json.Obj fields = Interpreter.fields(now).and("frame", read.to).and("count", read.to - read.from + 1).and("kind", last.kind())
+                .and("aperture", last.exposure().setting().aperture().map(Object::toString)).and("time", last.exposure().setting().time().map(Object::toString)).and("fits", true);
+        return in.does(entries, after, new Outcome.Answer("paper", Interpreter.upper(Interpreter.numbers(read.from, read.to)) + " of " + roll.id() + ": "
+                + Corrections.words(now, last) + "." + gap, fields, List.of()), in.settling(roll));
+    }
+
+    private static RollEvent added(int number, Change change, Optional<String> note, Roll roll) {
+        boolean isSet = change.aperture().isPresent() || change.time().isPresent();
+        Frame.Kind kind = change.kind().orElse(isSet ? Frame.Kind.EXPOSED : Frame.Kind.UNLOGGED);
+        Setting setting = isSet ? Setting.NONE.with(change) : Setting.NONE;
+        return new RollEvent.Added(Frame.of(number, kind, new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()), note), RollEvent.How.INSERTED, OptionalInt.empty());
+    }
+
+    /** A frame that is there and waits for its values, as one that was tallied does. */
+    private static RollEvent filled(int number, Read read, Roll roll) {
+        int at = roll.indexOf(number);
+        if (at < 0) {
+            throw new Refusal(roll.id() + " has no frame " + number);
+        }
+        Frame frame = roll.frames().get(at);
+        Setting setting = frame.exposure().setting();
+        boolean isOpen = frame.kind() == Frame.Kind.UNLOGGED || frame.kind() == Frame.Kind.EXPOSED && setting.aperture().isEmpty() && setting.time().isEmpty();
+        if (!isOpen) {
+            throw new Refusal("frame " + number + " of " + roll.id() + " is logged: " + Corrections.words(roll, frame) + "; fix " + RewindLines.typed(roll.id()) + " " + number + " puts it right");
+        }
+        return new RollEvent.Corrected(number, number, read.note.map(it -> read.change.and(Change.note(it))).orElse(read.change));
+    }
+
+    private Read read(Roll roll, Tokens tokens) {
+        int semicolon = in.line.indexOf(';');
+        List<String> words = RawWords.of(semicolon < 0 ? in.line : in.line.substring(0, semicolon));
+        String first = bare(words.get(0));
+        int dash = first.indexOf('-');
+        String what = "a line of the form begins with the frame's number: 7 5.6 125 and words";
+        int from = Interpreter.number(dash > 0 ? first.substring(0, dash) : first, what);
+        int to = dash > 0 ? Interpreter.number(first.substring(dash + 1), what) : from;
+        if (to < from) {
+            throw new Refusal(first + " runs backwards");
+        }
+        int at = 1;
+        List<String> set = new ArrayList<>();
+        int same = 0;
+        while (at < words.size() && (isSame(words.get(at)) || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
+            if (isSame(words.get(at))) {
+                same++;
+            } else {
+                set.add(point(words.get(at)));
+            }
+            at++;
+        }
+        Optional<Lens> lens = roll.camera().lenses().isEmpty() ? Optional.empty() : Optional.of(new Corrections(in).lensOf(roll));
+        Setting bare = lens.map(it -> Setting.NONE.with(Change.lens(it))).orElse(Setting.NONE);
+        FrameWords said = FrameWords.ofFrame(set, roll.camera(), bare);
+        if (said.count().isPresent() || said.doubt().isPresent()) {
+            throw new Refusal(said.doubt().orElse("a count is not taken here; several frames are 7-9 5.6 125"));
+        }
+        Change change = same == 0 ? said.change() : above(roll, from, same, said.change());
+        Optional<Frame.Kind> kind = at < words.size() ? Frame.Kind.named(RawWords.small(words.get(at))).filter(it -> it != Frame.Kind.EXPOSED && it != Frame.Kind.SLATE) : Optional.empty();
+        if (kind.isPresent()) {
+            if (kind.get() != Frame.Kind.LOST && !change.isNothing()) {
+                throw new Refusal(kind.get() + " says that there is no setting; leave out one of the two");
+            }
+            change = change.and(Change.kind(kind.get()));
+            at++;
+        }
+        boolean isSet = change.aperture().isPresent() || change.time().isPresent();
+        if (isSet && lens.isPresent()) {
+            change = Change.lens(lens.get()).and(change);
+        }
+        String note = String.join(" ", words.subList(at, words.size()));
+        String all = note + (note.isEmpty() || tokens.note().isEmpty() ? "" : "; ") + tokens.note().orElse("");
+        return new Read(from, to, change, Optional.of(all).filter(it -> !it.isEmpty()));
+    }
+
+    private static String bare(String word) {
+        boolean isMarked = word.length() > 1 && (word.endsWith(".") || word.endsWith(")") || word.endsWith(":") || word.endsWith(","));
+        return isMarked ? word.substring(0, word.length() - 1) : word;
+    }
+
+    /** A word as a setting is typed: small, a decimal comma as a point. */
+    private static String point(String word) {
+        return RawWords.small(word).replace(',', '.');
+    }
+
+    private static boolean isSame(String word) {
+        return word.equals("\"") || word.equals("''") || word.equals("\u2033") || word.equals("\u201d") || word.equals("\u3003");
+    }
+
+    /** What a ditto mark stands for: both values of the frame above where it stands alone, else the one that is not written. */
+    private static Change above(Roll roll, int number, int same, Change said) {
+        int at = roll.indexOf(number - 1);
+        Setting above = at < 0 ? Setting.NONE : roll.frames().get(at).exposure().setting();
+        boolean both = said.aperture().isEmpty() && said.time().isEmpty();
+        boolean aperture = both || said.aperture().isEmpty();
+        boolean time = both || said.time().isEmpty();
+        if (same > 2 || !aperture && !time || aperture && above.aperture().isEmpty() || time && above.time().isEmpty()) {
+            throw new Refusal("nothing stands above that \" could repeat");
+        }
+        Change change = said;
+        change = aperture ? change.and(Change.aperture(above.aperture().orElseThrow())) : change;
+        return time ? change.and(Change.time(above.time().orElseThrow())) : change;
+    }
+}
