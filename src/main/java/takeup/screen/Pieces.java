@@ -58,7 +58,8 @@ final class Pieces {
         routine.ifPresent(it -> {
             String keys = " Enter: yes, Esc: skip";
             int room = grid.columns() - 4;
-            String asked = Width.of(it.question() + keys) <= room ? it.question() + keys : it.question();
+            String few = " (Enter, Esc)";
+            String asked = it.question() + (Width.of(it.question() + keys) <= room ? keys : Width.of(it.question() + few) <= room ? few : "");
             grid.put(3, row, Width.cut(asked, room), Look.PROMPT);
         });
     }
