@@ -42,7 +42,7 @@ final class CheckCommand {
             problems.add(folder + " is no folder");
             return "nothing read";
         }
-        Archive archive = new Archive(folder);
+        Archive archive = new Archive(folder, Settings.of(folder).writer());
         int frames = 0;
         int days = 0;
         Map<RollId, List<Recorded>> rolls = new TreeMap<>();
@@ -55,12 +55,15 @@ final class CheckCommand {
                 problems.addAll(opened.problems());
                 rolls.put(id, opened.records());
                 boolean isTold = opened.records().isEmpty() && !opened.problems().isEmpty();
-                frames += isTold ? 0 : check(id, opened.records(), open.contains(id) && !archive.isLater(id), problems);
+                frames += isTold ? 0 : check(id, opened.records(), open.contains(id) && id.letters().equals(archive.writer()) && !archive.isLater(id), problems);
             }
             HalfMove.among(rolls).forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
-            for (LocalDate date : archive.days()) {
-                days++;
-                problems.addAll(archive.dayOf(date).problems());
+            for (String writer : archive.writers()) {
+                Archive of = new Archive(folder, writer);
+                for (LocalDate date : of.days()) {
+                    days++;
+                    problems.addAll(of.dayOf(date).problems());
+                }
             }
             problems.addAll(archive.leftOvers());
             for (RollId id : archive.reviewedRolls()) {

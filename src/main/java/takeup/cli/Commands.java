@@ -131,7 +131,7 @@ final class Commands implements Callable<Integer> {
     }
 
     Archive archive() {
-        return new Archive(folder());
+        return new Archive(folder(), settings().writer());
     }
 
     /** The photographer's settings, read once. */

@@ -2,10 +2,12 @@ package takeup.cli;
 
 import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -14,6 +16,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.journal.Archive;
 import takeup.kit.JsonText;
 import takeup.roll.Recorded;
+import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.shoot.DayEnd;
 import takeup.shoot.DayRolls;
@@ -36,13 +39,13 @@ final class DayEndCommand implements Callable<Integer> {
     @Override public Integer call() throws IOException {
         Optional<Set<RollId>> held;
         try {
-            held = rolls == null ? Optional.empty() : Optional.of(DayEnd.held(rolls, Optional.of(LineCommand.LETTERS)));
+            held = rolls == null ? Optional.empty() : Optional.of(DayEnd.held(rolls, Optional.of(commands.settings().writer())));
         } catch (IllegalArgumentException e) {
             throw new Commands.Unfit(2, e.getMessage());
         }
         OffsetDateTime now = Commands.clock(clock).now();
         Situation s = read(now);
-        DayEnd end = DayEnd.of(s.turned(now), now, LineCommand.LETTERS, held);
+        DayEnd end = DayEnd.of(s.turned(now), others(), now, commands.settings().writer(), held);
         if (json) {
             commands.out().raw(JsonText.pretty(end.json()));
         } else {
@@ -55,11 +58,27 @@ final class DayEndCommand implements Callable<Integer> {
         return end.isShort() ? 1 : 0;
     }
 
+    /** The rolls of other laptops, as far as they were copied here. */
+    private List<Roll> others() throws IOException {
+        Set<RollId> ids = new TreeSet<>(commands.archive().openRolls());
+        ids.addAll(commands.archive().finishedRolls());
+        List<Roll> all = new ArrayList<>();
+        for (RollId id : ids) {
+            if (!id.letters().equals(commands.settings().writer())) {
+                Archive.Opened<Recorded> roll = commands.archive().roll(id);
+                roll.problems().forEach(commands.out()::error);
+                Roll.of(roll.records()).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
     /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
     private Situation read(OffsetDateTime now) throws IOException {
         Situation s = commands.opening().situation();
         Set<RollId> passed = new HashSet<>();
-        for (Optional<RollId> next = DayRolls.unread(s, now, passed); next.isPresent(); next = DayRolls.unread(s, now, passed)) {
+        for (Optional<RollId> next = DayRolls.unread(s, now, commands.settings().writer(), passed); next.isPresent();
+                next = DayRolls.unread(s, now, commands.settings().writer(), passed)) {
             Archive.Opened<Recorded> roll = commands.archive().roll(next.get());
             roll.problems().forEach(commands.out()::error);
             s = s.with(Opening.steps(next.get(), roll.records()));

@@ -24,7 +24,7 @@ final class Disk implements AutoCloseable {
 
     /** Takes the data folder to write in. */
     static Disk take(Archive archive) throws IOException {
-        return new Disk(archive, Writer.take(archive.folder()));
+        return new Disk(archive, Writer.take(archive));
     }
 
     Archive archive() {
@@ -71,7 +71,7 @@ final class Disk implements AutoCloseable {
     void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
         IOException first = null;
         for (Roll roll : rolls) {
-            if (roll.state() == Roll.State.FINISHED) {
+            if (roll.state() == Roll.State.FINISHED && roll.id().letters().equals(archive.writer())) {
                 try {
                     settle(List.of(roll));
                 } catch (Writer.Later e) {

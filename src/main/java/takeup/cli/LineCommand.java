@@ -24,13 +24,12 @@ import takeup.shoot.Situation;
 
 /** The prompt as a pipe: lines in, one answer each, after what it logged is safe on disk. */
 final class LineCommand {
-    /** The letter that begins this writer's roll numbers. */
-    static final String LETTERS = "R";
     private static final int LONGEST = 1 << 20;
 
     private final Disk disk;
     private final Clock clock;
     private final Out out;
+    private final String letters;
     private final boolean json;
     private Situation situation;
     private Optional<Outcome.Asked> question = Optional.empty();
@@ -45,6 +44,7 @@ final class LineCommand {
         this.clock = clock;
         this.out = out;
         this.json = json;
+        this.letters = disk.archive().writer();
         this.seen = clock.now();
         this.seenTicks = clock.ticks();
     }
@@ -112,12 +112,12 @@ final class LineCommand {
         if (question.isPresent() && line.equalsIgnoreCase("yes")) {
             outcome = question.get().ifYes();
         } else {
-            outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
+            outcome = Interpreter.read(situation, line, seen, drift, letters);
             Optional<RollId> before = Optional.empty();
             while (outcome instanceof Outcome.Needs needs && !before.equals(Optional.of(needs.roll()))) {
                 before = Optional.of(needs.roll());
                 fetch(needs.roll());
-                outcome = Interpreter.read(situation, line, seen, drift, LETTERS);
+                outcome = Interpreter.read(situation, line, seen, drift, letters);
             }
         }
         question = Optional.empty();

@@ -42,6 +42,10 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         Optional<LocalDate> date = day(archive, steps, problems);
         for (RollId id : archive.openRolls()) {
             known.add(id);
+            if (!id.letters().equals(archive.writer())) {
+                // Another laptop appends to it, and its steps are counted apart.
+                continue;
+            }
             Archive.Opened<Recorded> roll = archive.roll(id);
             problems.addAll(roll.problems());
             steps.addAll(steps(id, roll.records()));
@@ -136,7 +140,8 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
                 problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
             }
         }
-        rolls.sort(Comparator.comparing((Roll it) -> loadings.get(it.id())).thenComparing(Roll::id));
+        // Steps are counted by each writer apart.
+        rolls.sort(Comparator.comparing((Roll it) -> it.id().letters()).thenComparing(it -> loadings.get(it.id())).thenComparing(Roll::id));
         return rolls;
     }
 }

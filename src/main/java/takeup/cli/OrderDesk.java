@@ -92,7 +92,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
 
     /** A roll number as it is typed: R0007, r7 or 7. */
     static String roll(String typed) {
-        return RollId.parse(typed).or(() -> RollId.parse(LineCommand.LETTERS + typed)).map(RollId::toString)
+        return RollId.parse(typed).or(() -> RollId.parse(takeup.journal.Archive.FIRST_WRITER + typed)).map(RollId::toString)
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
     }
 

@@ -47,7 +47,7 @@ final class PaperCommand implements Callable<Integer> {
         OffsetDateTime now = Commands.clock(clock).now();
         Situation s = commands.opening().situation().turned(now);
         List<Roll> chosen = rolls == null ? s.rolls().values().stream().filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND).toList() : named();
-        String next = s.nextRoll(LineCommand.LETTERS).toString();
+        String next = s.nextRoll(commands.settings().writer()).toString();
         String text = page ? PaperForm.html(chosen, next, now.toLocalDate(), size) : PaperForm.text(chosen, next, now.toLocalDate());
         if (file != null) {
             RollsCommand.write(Path.of(file), (page ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
@@ -68,7 +68,7 @@ final class PaperCommand implements Callable<Integer> {
     private List<Roll> named() throws IOException {
         List<Roll> all = new ArrayList<>();
         try {
-            for (RollId id : DayEnd.held(rolls, java.util.Optional.of(LineCommand.LETTERS))) {
+            for (RollId id : DayEnd.held(rolls, java.util.Optional.of(commands.settings().writer()))) {
                 Archive.Opened<Recorded> opened = commands.archive().roll(id);
                 all.add(Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, "there is no roll " + id + " in " + commands.folder())));
             }

@@ -88,7 +88,7 @@ final class PlanCommand {
         }
         try (Disk disk = taken) {
             Situation s = commands.opening().situation();
-            PlanSheet.Read read = PlanSheet.read(text, file.getFileName().toString(), s, now, LineCommand.LETTERS);
+            PlanSheet.Read read = PlanSheet.read(text, file.getFileName().toString(), s, now, commands.settings().writer());
             if (!read.problems().isEmpty()) {
                 read.problems().forEach(commands.out()::error);
                 commands.out().error("nothing was planned: put these lines right and read the file again");

@@ -96,7 +96,7 @@ final class RollsCommand {
     }
 
     private Roll found(String typed, List<String> problems) throws IOException {
-        RollId id = RollId.parse(typed).or(() -> RollId.parse(LineCommand.LETTERS + typed))
+        RollId id = RollId.parse(typed).or(() -> RollId.parse(commands.settings().writer() + typed))
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
         Archive archive = commands.archive();
         if (!archive.openRolls().contains(id) && !archive.finishedRolls().contains(id)) {

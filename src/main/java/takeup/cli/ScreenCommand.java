@@ -124,7 +124,7 @@ final class ScreenCommand {
     }
 
     private Shoot begin(String theme) throws IOException {
-        Archive archive = new Archive(folder);
+        Archive archive = new Archive(folder, settings.writer());
         Optional<String> readOnly = Optional.empty();
         try {
             disk = Optional.of(Disk.take(archive));
@@ -147,7 +147,7 @@ final class ScreenCommand {
                 problems.add("the export of a finished roll could not be written: " + Trouble.words(e));
             }
         }
-        Shoot shoot = Shoot.begin(opening.situation(), new Shoot.Settings(LineCommand.LETTERS, folder.toString(), readOnly), theme, problems, now(), ticks());
+        Shoot shoot = Shoot.begin(opening.situation(), new Shoot.Settings(settings.writer(), folder.toString(), readOnly), theme, problems, now(), ticks());
         return archive.draft().map(shoot::offering).orElse(shoot);
     }
 
@@ -257,7 +257,7 @@ final class ScreenCommand {
     }
 
     private void done(Effect effect) {
-        Archive archive = new Archive(folder);
+        Archive archive = new Archive(folder, settings.writer());
         if (effect instanceof Effect.Keep keep) {
             keep(keep);
         } else if (effect instanceof Effect.Fetch fetch) {

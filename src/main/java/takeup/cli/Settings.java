@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.journal.Archive;
 import takeup.journal.Trouble;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.kit.Nearest;
+import takeup.roll.RollId;
 import takeup.screen.Theme;
 
 /**
@@ -25,14 +27,15 @@ import takeup.screen.Theme;
  * @param theme the theme to start in; empty where none is named
  * @param ascii true to draw with plain characters
  * @param framesLeft how many frames are few, 0 to 36; empty for a quarter of the roll and at most 5
+ * @param writer the letters that this laptop's roll numbers begin with, one to three capitals
  * @param problems what is wrong in the file, with file, line and what was taken instead
  */
-record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, List<String> problems) {
+record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, String writer, List<String> problems) {
     /** The file as it is named in messages. */
     static final String NAME = "settings.json";
-    static final Settings NONE = new Settings(Optional.empty(), false, OptionalInt.empty(), List.of());
+    static final Settings NONE = new Settings(Optional.empty(), false, OptionalInt.empty(), Archive.FIRST_WRITER, List.of());
 
-    private static final List<String> KNOWN = List.of("theme", "ascii", "framesLeft");
+    private static final List<String> KNOWN = List.of("theme", "ascii", "framesLeft", "writer");
     private static final long LARGEST = 1 << 16;
     private static final int MOST = 36;
 
@@ -69,7 +72,7 @@ record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, L
     }
 
     private static Settings bad(int line, String why) {
-        return new Settings(Optional.empty(), false, OptionalInt.empty(), List.of(NAME + ":" + line + ": " + why + "; takeup goes on without its settings"));
+        return new Settings(Optional.empty(), false, OptionalInt.empty(), Archive.FIRST_WRITER, List.of(NAME + ":" + line + ": " + why + "; takeup goes on without its settings"));
     }
 
     private static Settings read(Json.Obj object) {
@@ -77,6 +80,7 @@ record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, L
         Optional<String> theme = Optional.empty();
         boolean ascii = false;
         OptionalInt framesLeft = OptionalInt.empty();
+        String writer = Archive.FIRST_WRITER;
         for (Map.Entry<String, Json> field : object.fields().entrySet()) {
             Json value = field.getValue();
             String where = NAME + ":" + value.line() + ": ";
@@ -101,10 +105,17 @@ record Settings(Optional<String> theme, boolean ascii, OptionalInt framesLeft, L
                         problems.add(where + "framesLeft is a whole number from 0 to " + MOST + "; a quarter of the roll, at most 5, is used");
                     }
                 }
+                case "writer" -> {
+                    boolean fits = value instanceof Json.Text text && RollId.parse(text.value() + "1").filter(it -> it.letters().equals(text.value())).isPresent();
+                    writer = fits ? ((Json.Text) value).value() : writer;
+                    if (!fits) {
+                        problems.add(where + "writer is one to three capital letters, such as AB; " + Archive.FIRST_WRITER + " is used: put it right before a film is loaded");
+                    }
+                }
                 default -> problems.add(where + field.getKey() + " is no setting known here, and is left out"
                         + Nearest.to(field.getKey(), KNOWN).map(it -> "; did you mean " + it + "?").orElse("; known: " + String.join(", ", KNOWN)));
             }
         }
-        return new Settings(theme, ascii, framesLeft, problems);
+        return new Settings(theme, ascii, framesLeft, writer, problems);
     }
 }

@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import takeup.day.DayRecorded;
 import takeup.review.ReviewEvent;
 import takeup.roll.Recorded;
@@ -19,16 +21,59 @@ public final class Archive {
     private static final String ENDING = ".journal";
 
     private final Drive drive;
-    private final Path folder;
+    /** The letters of the writer whose days have no letters in their names. */
+    public static final String FIRST_WRITER = "R";
 
-    /** The data folder of that name, which need not be there. */
+    private final Path folder;
+    private final String writer;
+
+    /** The data folder of that name, which need not be there, as the first writer sees it. */
     public Archive(Path folder) {
-        this(Drive.REAL, folder);
+        this(folder, FIRST_WRITER);
+    }
+
+    /** The same as one of several writers sees it: all rolls, and this writer's own days. */
+    public Archive(Path folder, String writer) {
+        this(Drive.REAL, folder, writer);
     }
 
     Archive(Drive drive, Path folder) {
+        this(drive, folder, FIRST_WRITER);
+    }
+
+    Archive(Drive drive, Path folder, String writer) {
         this.drive = drive;
         this.folder = folder;
+        this.writer = writer;
+    }
+
+    /** The letters that this writer's roll numbers begin with, and that its days bear unless they are those of the first. */
+    public String writer() {
+        return writer;
+    }
+
+    /** The writers that have rolls or days here, in the order of their letters. */
+    public Set<String> writers() throws IOException {
+        Set<String> all = new TreeSet<>();
+        openRolls().forEach(it -> all.add(it.letters()));
+        finishedRolls().forEach(it -> all.add(it.letters()));
+        for (String name : Folders.names(drive, folder.resolve("days"), ENDING)) {
+            dayWriter(name).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** Whose day a file is by its name: 2026-09-12 the first writer's, 2026-09-12-AB the one of AB. */
+    private static Optional<String> dayWriter(String name) {
+        if (Plainly.date(name).isPresent()) {
+            return Optional.of(FIRST_WRITER);
+        }
+        String letters = name.length() > 11 && name.charAt(10) == '-' && Plainly.date(name.substring(0, 10)).isPresent() ? name.substring(11) : "";
+        return RollId.parse(letters + "1").filter(it -> it.letters().equals(letters) && !letters.equals(FIRST_WRITER)).map(RollId::letters);
+    }
+
+    private String ending() {
+        return writer.equals(FIRST_WRITER) ? "" : "-" + writer;
     }
 
     /** The folders that a data folder always has, itself first; {@link #reviews} comes with the first scans. */
@@ -60,7 +105,7 @@ public final class Archive {
     }
 
     Path day(LocalDate date) {
-        return folder.resolve("days").resolve(date + ENDING);
+        return folder.resolve("days").resolve(date + ending() + ENDING);
     }
 
     Path wentBackFile() {
@@ -148,7 +193,7 @@ public final class Archive {
     /** Whether a file there has a name that makes it a journal. */
     static boolean isJournal(Path root, Path folder, String name) {
         String front = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : "";
-        return folder.equals(root.resolve("days")) ? Plainly.date(front).isPresent() : id(front).isPresent();
+        return folder.equals(root.resolve("days")) ? dayWriter(front).isPresent() : id(front).isPresent();
     }
 
     /** What lies in the data folder beside what is read, in words; often nothing. */
@@ -156,11 +201,13 @@ public final class Archive {
         return new LeftOvers(drive, folder).find();
     }
 
-    /** The dates of the days that have a journal, oldest first. */
+    /** The dates of the days that have a journal of this writer, oldest first. */
     public List<LocalDate> days() throws IOException {
         List<LocalDate> dates = new ArrayList<>();
         for (String name : Folders.names(drive, folder.resolve("days"), ENDING)) {
-            Plainly.date(name).ifPresent(dates::add);
+            if (dayWriter(name).equals(Optional.of(writer))) {
+                Plainly.date(name.substring(0, 10)).ifPresent(dates::add);
+            }
         }
         return dates;
     }
@@ -179,10 +226,22 @@ public final class Archive {
         if (!twice) {
             return found;
         }
+        if (!id.letters().equals(writer) && isBeginningOfOther(id)) {
+            // Copied from another laptop before and after it was finished there; that laptop clears up, not this one.
+            return found;
+        }
         List<String> problems = new ArrayList<>(found.problems);
         problems.addAll(roll(path.equals(open(id)) ? finished(id) : open(id)).problems);
         problems.add(id + ENDING + ":1: it lies with the open and with the finished rolls; the longer one counts");
         return new Opened<>(found.records, problems);
+    }
+
+    private boolean isBeginningOfOther(RollId id) {
+        try {
+            return Aside.isBeginning(drive, open(id), Folders.read(drive, finished(id))) || Aside.isBeginning(drive, finished(id), Folders.read(drive, open(id)));
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */

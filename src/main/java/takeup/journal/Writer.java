@@ -62,12 +62,21 @@ public final class Writer implements AutoCloseable {
         return take(Drive.REAL, folder);
     }
 
+    /** Takes the folder of an archive to write in, as that archive's writer. */
+    public static Writer take(Archive archive) throws IOException {
+        return take(Drive.REAL, archive.folder(), archive.writer());
+    }
+
     static Writer take(Drive drive, Path folder) throws IOException {
+        return take(drive, folder, Archive.FIRST_WRITER);
+    }
+
+    private static Writer take(Drive drive, Path folder, String writer) throws IOException {
         List<Path> folders = Archive.folders(folder);
         for (Path one : folders) {
             Folders.make(drive, one);
         }
-        Archive archive = new Archive(drive, folder);
+        Archive archive = new Archive(drive, folder, writer);
         Drive.Hold lock = drive.hold(lock(folder));
         try {
             for (Path one : folders) {

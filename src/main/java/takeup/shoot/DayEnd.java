@@ -58,9 +58,16 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
      * @param held the rolls that the photographer holds; empty where they were not named
      */
     public static DayEnd of(Situation s, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+        return of(s, List.of(), now, letters, held);
+    }
+
+    /** The same with the rolls of other writers, whose laptops log on their own. */
+    public static DayEnd of(Situation s, List<Roll> others, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
         List<One> rolls = new ArrayList<>();
         List<String> asks = new ArrayList<>();
-        List<Roll> all = DayRolls.of(s, now);
+        List<Roll> both = new ArrayList<>(s.rolls().values());
+        both.addAll(others);
+        List<Roll> all = DayRolls.of(both, now);
         for (Roll roll : all) {
             Is is = is(roll, held);
             rolls.add(new One(roll.id(), is, Optional.of(roll), words(roll, is)));
@@ -71,7 +78,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
         rolls.sort(java.util.Comparator.comparing(One::id));
         all.forEach(it -> ask(it, asks));
         held.ifPresent(it -> odd(it, s, all, asks));
-        asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), List.copyOf(s.rolls().values()), now));
+        asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), both, now));
         return new DayEnd(DayRolls.date(now), rolls, asks);
     }
 

@@ -15,7 +15,7 @@ final class DayEndLines {
 
     Outcome read(List<String> words) {
         Optional<Set<RollId>> held = words.isEmpty() ? Optional.empty() : Optional.of(held(words));
-        DayRolls.unread(in.s, in.now, Set.of()).ifPresent(it -> {
+        DayRolls.unread(in.s, in.now, in.letters(), Set.of()).ifPresent(it -> {
             throw new Interpreter.NotReadYet(it);
         });
         DayEnd end = DayEnd.of(in.s, in.now, in.letters(), held);

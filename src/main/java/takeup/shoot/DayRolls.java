@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,35 +44,35 @@ public final class DayRolls {
      * The next roll that must be read in before all of the day is known; empty once it is. Numbers are given in the order of
      * loading, so going back from the newest ends at the first roll of an earlier day.
      *
+     * @param letters those of the writer; another one's rolls are never read in
      * @param passed rolls that cannot be read
      */
-    public static Optional<RollId> unread(Situation s, OffsetDateTime now, Set<RollId> passed) {
+    public static Optional<RollId> unread(Situation s, OffsetDateTime now, String letters, Set<RollId> passed) {
         for (RollId id : finishedUnread(s, now)) {
             if (!passed.contains(id)) {
                 return Optional.of(id);
             }
         }
-        Set<String> ended = new TreeSet<>();
         for (RollId id : new TreeSet<>(s.known()).descendingSet()) {
             Roll roll = s.rolls().get(id);
-            if (ended.contains(id.letters()) || passed.contains(id)) {
+            if (!id.letters().equals(letters) || passed.contains(id)) {
                 continue;
             }
             if (roll == null) {
                 return Optional.of(id);
             }
             if (roll.loadedAt().toLocalDate().isBefore(date(now))) {
-                ended.add(id.letters());
+                return Optional.empty();
             }
         }
         return Optional.empty();
     }
 
     /** The rolls of the day among those that were read, in the order of their numbers. */
-    static List<Roll> of(Situation s, OffsetDateTime now) {
+    static List<Roll> of(Collection<Roll> rolls, OffsetDateTime now) {
         LocalDate date = date(now);
         List<Roll> all = new ArrayList<>();
-        for (Roll roll : s.rolls().values()) {
+        for (Roll roll : rolls) {
             boolean isIn = roll.state() == Roll.State.OPEN || roll.state() == Roll.State.REWOUND;
             boolean finished = roll.finishedAt().map(it -> !it.toLocalDate().isBefore(date)).orElse(false);
             if (isIn || finished || !roll.loadedAt().toLocalDate().isBefore(date)) {

@@ -87,7 +87,8 @@ final class FrameLines {
                 .and("time", known ? setting.time().map(Object::toString) : Optional.empty())
                 .and("errorStops", Asking.exact(verdict.errorStops())).and("overBoxStops", Asking.exact(verdict.overBoxStops()));
         List<Warning> warnings = new ArrayList<>(fresh(now, count));
-        Routine.of(after).ifPresent(it -> {
+        Optional<Routine> asks = now.framesLeft() < -Routine.PAST ? Routine.of(after) : Optional.empty();
+        asks.ifPresent(it -> {
             warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
             warnings.add(new Warning(Warning.Code.PAST_END, it.question()));
         });

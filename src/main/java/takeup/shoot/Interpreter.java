@@ -244,6 +244,9 @@ public final class Interpreter {
         if (roll != null) {
             return roll;
         }
+        if (s.known().contains(id) && !id.letters().equals(letters)) {
+            throw new Refusal(id + " is a roll of another laptop, whose numbers begin with " + id.letters() + ": only that one writes to it");
+        }
         if (s.known().contains(id)) {
             throw new NotReadYet(id);
         }

@@ -46,6 +46,10 @@ public record Routine(Roll roll, LoadCheck.What beat, String question) {
 
     /** The last line that changed anything and was not taken back: an answer that was undone is asked for again. */
     private static Optional<Happened> last(Situation s) {
+        Happened newest = s.happened().get(s.happened().size() - 1);
+        if (newest.isStep()) {
+            return Optional.of(newest);
+        }
         OptionalLong step = new UndoStack(s.happened()).undo();
         for (int i = s.happened().size() - 1; i >= 0 && step.isPresent(); i--) {
             if (s.happened().get(i).step() == step.getAsLong()) {

@@ -166,7 +166,7 @@ class CheckCommandTest {
         assertEquals(List.of(
                 "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
                 "R0001.journal:4: in front of this line record 2 is missing: frame 1 is not in the log; the others are whole",
-                "rolls/open/R0001 (copy).journal: by its name no journal, so that it is not read",
+                "rolls/open/R0001 (copy).journal: a conflicting copy of R0001.journal, which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)",
                 "rolls/open/R0001.journal.damaged-1: a copy of the damaged lines of R0001.journal. Delete it once nothing in it is needed",
                 "rolls/open/R0001.journal.torn-: by its name no journal, so that it is not read",
                 "rolls/open/R0001.journal.torn-1: 10 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed",

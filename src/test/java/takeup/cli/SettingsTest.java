@@ -28,7 +28,13 @@ class SettingsTest {
     @Test
     void allThatIsSaidIsTaken() throws IOException {
         Files.writeString(folder.resolve(Settings.NAME), ALL);
-        assertEquals(new Settings(Optional.of("night"), true, OptionalInt.of(8), List.of()), Settings.of(folder));
+        assertEquals(new Settings(Optional.of("night"), true, OptionalInt.of(8), "R", List.of()), Settings.of(folder));
+    }
+
+    @Test
+    void aSecondLaptopHasLettersOfItsOwn() {
+        assertEquals("AB", Settings.read("{\"writer\": \"AB\"}").writer());
+        assertEquals("R", Settings.NONE.writer());
     }
 
     @Test
@@ -42,7 +48,7 @@ class SettingsTest {
     @CsvSource(delimiter = '|', textBlock = """
         {"themes": "sun"}                    | settings.json:1: themes is no setting known here, and is left out; did you mean theme?
         {"theme": "sun",~ "Ascii": true}     | settings.json:2: Ascii is no setting known here, and is left out; did you mean ascii?
-        {~~ "frames": 4}                     | settings.json:3: frames is no setting known here, and is left out; known: theme, ascii, framesLeft
+        {~~ "frames": 4}                     | settings.json:3: frames is no setting known here, and is left out; known: theme, ascii, framesLeft, writer
         {"theme": "nigth"}                   | settings.json:1: theme is one of dark, sun, night, mono; dark is used; did you mean night?
         {"theme": "Sun"}                     | settings.json:1: theme is one of dark, sun, night, mono; dark is used; did you mean sun?
         {"theme": 3}                         | settings.json:1: theme is one of dark, sun, night, mono; dark is used
@@ -53,6 +59,10 @@ class SettingsTest {
         {"framesLeft": -1}                   | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
         {"framesLeft": 2.5}                  | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
         {"framesLeft": "4"}                  | settings.json:1: framesLeft is a whole number from 0 to 36; a quarter of the roll, at most 5, is used
+        {"writer": "ab"}                     | settings.json:1: writer is one to three capital letters, such as AB; R is used: put it right before a film is loaded
+        {"writer": "ABCD"}                   | settings.json:1: writer is one to three capital letters
+        {"writer": ""}                       | settings.json:1: writer is one to three capital letters
+        {"writer": 7}                        | settings.json:1: writer is one to three capital letters
         ["theme"]                            | settings.json:1: settings are one object in braces, such as {"theme": "sun"}; takeup goes on without its settings
         {"theme": "sun",                     | settings.json:1: this is not JSON
         {"theme": "sun", "theme": "dark"}    | settings.json:1: this is not JSON: Duplicate field 'theme'
@@ -70,7 +80,7 @@ class SettingsTest {
         {"framesLeft": 36} | false | 36
         """)
     void theFirstAndTheLastValueAreTaken(String text, boolean ascii, int framesLeft) {
-        assertEquals(new Settings(Optional.empty(), ascii, framesLeft < 0 ? OptionalInt.empty() : OptionalInt.of(framesLeft), List.of()), Settings.read(text));
+        assertEquals(new Settings(Optional.empty(), ascii, framesLeft < 0 ? OptionalInt.empty() : OptionalInt.of(framesLeft), "R", List.of()), Settings.read(text));
     }
 
     @Test

@@ -104,7 +104,7 @@ class DayEndTest {
                 .filter(it -> !(it instanceof Entry.OnRoll onRoll && onRoll.roll().number() == 2)).toList())).toList();
         Situation gone = Situation.of(all.kit(), without, all.dayOf(), Set.of());
         OffsetDateTime now = day.now();
-        assertEquals(Optional.of(new RollId("R", 2)), DayRolls.unread(gone, now, Set.of()));
+        assertEquals(Optional.of(new RollId("R", 2)), DayRolls.unread(gone, now, "R", Set.of()));
         DayEnd end = DayEnd.of(gone, now, "R", Optional.empty());
         assertTrue(end.sentence().contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be read (takeup check))"), end.sentence());
     }
