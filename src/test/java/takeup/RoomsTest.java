@@ -101,6 +101,7 @@ class RoomsTest {
         check(noClasses().that(outermostIsNot("Sidecar", it -> it.getName().equals("takeup.handoff.Sidecar")))
                 .should().dependOnClassesThat().resideInAPackage("com.adobe.."));
         check(noClasses().that().resideOutsideOfPackage("takeup.review..").should().dependOnClassesThat().resideInAPackage("org.apache.commons.."));
+        check(noClasses().that(outermostIsNot("ExifFile", it -> it.getName().equals("takeup.cli.ExifFile"))).should().dependOnClassesThat().resideInAPackage("com.drew.."));
         Set<String> codes = Set.of("takeup.review.Code", "takeup.review.CodeReader");
         check(noClasses().that(outermostIsNot("Code or CodeReader", it -> codes.contains(it.getName()))).should().dependOnClassesThat().resideInAPackage("com.google.."));
         check(noClasses().that(outermostIsNot("ScanFolder", it -> it.getName().equals("takeup.cli.ScanFolder")))

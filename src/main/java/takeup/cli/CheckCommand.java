@@ -73,6 +73,11 @@ final class CheckCommand {
             problems.add(folder + ": " + Trouble.words(e));
         }
         problems.addAll(Settings.of(folder).problems());
+        try {
+            CameraClocks.of(folder);
+        } catch (IOException | Commands.Unfit e) {
+            problems.add(e.getMessage());
+        }
         problems.addAll(new Kit(ProfileShelf.of(folder)).allProblems());
         problems.addAll(LabShelf.of(folder).problems());
         problems.addAll(new OrderFolder(folder, false).allOrders().problems());

@@ -22,6 +22,7 @@ import takeup.review.Grey;
 import takeup.review.NaturalOrder;
 import takeup.review.Picture;
 import takeup.review.Scan;
+import takeup.review.ShownClock;
 import takeup.review.Tone;
 
 /**
@@ -47,9 +48,7 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
      * @param slates whether slates are looked for, which takes its time
      */
     static ScanFolder read(Path folder, boolean slates) throws IOException {
-        // No window is ever opened for a picture.
-        System.setProperty("java.awt.headless", "true");
-        ImageIO.setUseCache(false);
+        quiet();
         List<String> names = new ArrayList<>();
         for (Path path : list(folder)) {
             String name = path.getFileName().toString();
@@ -95,8 +94,31 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
         return !name.startsWith(".") && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff")) && Files.isRegularFile(path);
     }
 
+    /** The screen's clock on a picture that a digital camera took of it. */
+    static Optional<ShownClock> clock(Path file) throws IOException {
+        quiet();
+        return CodeReader.clock(Grey.of(open(file, FINEST).picture));
+    }
+
+    /** No window is ever opened for a picture. */
+    private static void quiet() {
+        System.setProperty("java.awt.headless", "true");
+        ImageIO.setUseCache(false);
+    }
+
+    private record Opened(Picture picture, int width, int height) {
+    }
+
     private static void read(Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures) throws IOException {
-        try (ImageInputStream in = ImageIO.createImageInputStream(folder.resolve(name).toFile())) {
+        Opened opened = open(folder.resolve(name), slates ? FINEST : FINE);
+        Picture picture = small(opened.picture);
+        pictures.put(name, picture);
+        scans.add(new Scan(name, opened.width, opened.height, Tone.of(picture), slates ? CodeReader.slate(Grey.of(opened.picture)) : Optional.empty()));
+    }
+
+    /** A picture with its long side at least so many dots, if it has them, and less than twice as many. */
+    private static Opened open(Path file, int side) throws IOException {
+        try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             Iterator<ImageReader> readers = in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
                 throw new IOException("it is no JPEG and no TIFF");
@@ -110,12 +132,9 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
                     throw new IOException("it is larger than a thousand million dots");
                 }
                 ImageReadParam param = reader.getDefaultReadParam();
-                int every = Math.max(1, Math.max(width, height) / (slates ? FINEST : FINE));
+                int every = Math.max(1, Math.max(width, height) / side);
                 param.setSourceSubsampling(every, every, 0, 0);
-                Picture whole = whole(reader.read(0, param));
-                Picture picture = small(whole);
-                pictures.put(name, picture);
-                scans.add(new Scan(name, width, height, Tone.of(picture), slates ? CodeReader.slate(Grey.of(whole)) : Optional.empty()));
+                return new Opened(whole(reader.read(0, param)), width, height);
             } finally {
                 reader.dispose();
             }

@@ -32,6 +32,11 @@ public final class CodeReader {
         return read(picture, Slate::read);
     }
 
+    /** The screen's clock on a picture. */
+    public static Optional<ShownClock> clock(Grey picture) {
+        return read(picture, ShownClock::read);
+    }
+
     /** What a picture's code means to the one who asks; empty if no code is seen, or none that means anything. */
     static <T> Optional<T> read(Grey picture, Function<String, Optional<T>> meaning) {
         int last = 0;

@@ -1,6 +1,7 @@
 package takeup.screen;
 
 import java.util.Optional;
+import takeup.review.ShownClock;
 import takeup.review.Slate;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -17,7 +18,10 @@ public final class SlateView {
         int rows = grid.rows() - FOOT;
         Optional<Roll> roll = shoot.shown().roll();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
-        if (slate.isPresent()) {
+        if (shoot.view().sheet().equals("clock")) {
+            String text = new ShownClock(shoot.now()).text();
+            draw(grid, rows, text, two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()), ":" + two(shoot.now().getSecond()));
+        } else if (slate.isPresent()) {
             draw(grid, rows, slate.get());
         } else {
             grid.put(0, 0, Width.cut(shoot.waiting().isEmpty() ? "no slate on this roll: the word slate logs one" : "the slate is shown once the disk has it", grid.columns()), Look.STRONG);
@@ -39,8 +43,16 @@ public final class SlateView {
 
     private static void draw(Grid grid, int rows, Slate slate) {
         String letters = slate.roll().letters();
-        SlateSheet.of(grid.columns(), rows, slate.text(), letters, slate.roll().toString().substring(letters.length())).draw(grid, 0);
-        Size fewest = SlateSheet.fewest(slate.text());
+        draw(grid, rows, slate.text(), letters, slate.roll().toString().substring(letters.length()));
+    }
+
+    private static String two(int number) {
+        return (number < 10 ? "0" : "") + number;
+    }
+
+    private static void draw(Grid grid, int rows, String text, String... lines) {
+        SlateSheet.of(grid.columns(), rows, text, lines).draw(grid, 0);
+        Size fewest = SlateSheet.fewest(text);
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
             grid.put(0, rows - 1, Width.cut("the code needs " + fewest.columns() + " columns and " + (fewest.rows() + FOOT) + " rows", grid.columns()), Look.CAUTION);
         }

@@ -113,7 +113,8 @@ final class Articles {
             case "slate" -> """
                     slate | logs a frame and shows the sheet to photograph as it
                     slate ; stroke side | with a note
-                    slate show | shows it again, logs nothing""";
+                    slate show | shows it again, logs nothing
+                    slate clock | the time of day, for the digital camera to photograph; logs nothing""";
             case "meter" -> """
                     meter hand | the meter in hand
                     meter preset 1/125 | a meter that shows apertures, and the time it is preset to""";

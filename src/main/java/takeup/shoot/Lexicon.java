@@ -48,7 +48,7 @@ public final class Lexicon {
             new Word("counter", "counter 9", "the camera's counter shows 9 for the next frame"),
             new Word("blank", "blank x2", "wasted frames"),
             new Word("unlogged", "unlogged x3", "exposed, but nobody wrote them down"),
-            new Word("slate", "slate", "a sheet with the roll's number, to photograph as a frame"),
+            new Word("slate", "slate · slate clock", "a sheet with the roll's number, to photograph as a frame"),
             new Word("tally", "tally x3", "counts frames that are written down later; Ctrl-T counts one"),
             new Word("paper", "paper r1", "reads a paper form back, a line a frame: 7 5.6 125 veil; done ends it"),
             new Word("done", "done", "ends the reading of a paper form, and names the lines that did not fit"),

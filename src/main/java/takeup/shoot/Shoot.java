@@ -69,7 +69,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
             return new View(other, 0, -1, theme, big && other == Page.SHOOT, from, "");
         }
 
-        /** What lies over the shoot screen to be photographed: {@code slate}, or nothing. */
+        /** What lies over the shoot screen to be photographed: {@code slate}, {@code clock}, or nothing. */
         public String sheet() {
             return page == Page.SHOOT ? topic : "";
         }

@@ -22,11 +22,15 @@ final class SlateLines {
             return new Outcome.Does(logged.entries(), logged.after(), new Outcome.Answer(said.event(), text, said.fields(), said.warnings()), Outcome.Act.SHOW_SLATE, List.of());
         }
         String word = Interpreter.one("slate", rest, "slate show");
-        if (!word.equals("show")) {
-            throw new Refusal("slate alone logs a frame and shows the sheet to photograph; slate show shows it again");
+        if (!word.equals("show") && !word.equals("clock")) {
+            throw new Refusal("slate alone logs a frame and shows the sheet to photograph; slate show shows it again, slate clock the time of day");
         }
         if (note.isPresent()) {
-            throw new Refusal("slate show logs nothing, so it takes no note");
+            throw new Refusal("slate " + word + " logs nothing, so it takes no note");
+        }
+        if (word.equals("clock")) {
+            return new Outcome.Does(List.of(), in.original, new Outcome.Answer("state", "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
+                    Json.object().and("at", in.now), List.of()), Outcome.Act.SHOW_CLOCK, List.of());
         }
         Roll roll = in.roll();
         Frame slate = roll.newest(Frame.Kind.SLATE).orElseThrow(() -> new Refusal("no slate on " + roll.id() + " yet: slate logs one"));

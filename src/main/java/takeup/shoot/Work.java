@@ -271,6 +271,7 @@ class Work {
             case SHOW_BAG -> show(Shoot.Page.BAG);
             case SHOW_SLATE -> view = view.under("slate");
             case SHOW_DAY_END -> view = view.ending(text(does, "held"));
+            case SHOW_CLOCK -> view = view.under("clock");
             case SHOW_HELP -> show(Shoot.Page.HELP);
             case EXPLAIN -> view = view.explaining(text(does, "word"));
             case NEXT_THEME -> {

@@ -42,7 +42,13 @@ final class Lab {
 
     /** A scan of a slate, turned by an angle in degrees. */
     Lab slate(String name, Slate slate, double degrees) throws IOException {
-        boolean[][] dark = Code.of(slate.text());
+        ImageIO.write(code(slate.text(), degrees), "jpg", folder.resolve(name).toFile());
+        return this;
+    }
+
+    /** A picture of a code, turned by an angle in degrees. */
+    static BufferedImage code(String text, double degrees) {
+        boolean[][] dark = Code.of(text);
         BufferedImage image = new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB);
         double unit = 12;
         double sine = Math.sin(Math.toRadians(degrees));
@@ -55,8 +61,7 @@ final class Lab {
                 image.setRGB(x, y, isCode && dark[row][column] ? 0x202428 : 0xd8dcd0);
             }
         }
-        ImageIO.write(image, "jpg", folder.resolve(name).toFile());
-        return this;
+        return image;
     }
 
     Path folder() {

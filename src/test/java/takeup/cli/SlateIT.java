@@ -39,7 +39,7 @@ class SlateIT {
 
     @BeforeAll
     void shoot() throws IOException {
-        Installed.Ended line = logged("line.txt", DAY, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
+        Installed.Ended line = logged(scratch, "line.txt", DAY, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
         assertEquals(0, line.status(), line.toString());
         assertTrue(line.out().contains("Frame 1 on R0001: slate. 15 left. Photograph this sheet"), line.out());
         Lab both = new Lab(scratch.resolve("both"));
@@ -90,11 +90,11 @@ class SlateIT {
     @Test
     void theLibraryOfTheCodeIsLoadedOnlyOnceASlateIsShownOrLookedFor() throws IOException {
         assertFalse(loads("line.txt"), "the word slate in a pipe draws nothing");
-        assertEquals(0, logged("rolls.txt", "", "rolls", "--data", "day").status());
+        assertEquals(0, logged(scratch, "rolls.txt", "", "rolls", "--data", "day").status());
         assertFalse(loads("rolls.txt"));
-        logged("help.txt", "", "slate", "--help");
+        logged(scratch, "help.txt", "", "slate", "--help");
         assertFalse(loads("help.txt"));
-        logged("shown.txt", "", "slate", "1", "--data", "day");
+        logged(scratch, "shown.txt", "", "slate", "1", "--data", "day");
         assertTrue(loads("shown.txt"), "the check would see it");
     }
 
@@ -115,7 +115,7 @@ class SlateIT {
     }
 
     /** Without the start script, which keeps Java's own log shut. */
-    private static Installed.Ended logged(String file, String input, String... arguments) {
+    static Installed.Ended logged(Path scratch, String file, String input, String... arguments) {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xlog:class+load:file=" + file, "-jar",
                 Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath().resolve("takeup.jar").toString()));
         command.addAll(List.of(arguments));

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.review.CodeReader;
+import takeup.review.ShownClock;
 import takeup.review.Slate;
 import takeup.roll.RollId;
 import takeup.shoot.Playing;
@@ -25,6 +26,15 @@ class SlateViewTest {
     void theSlateOfAFrameThatWasRenumberedStillSaysWhatWasPhotographed() {
         Grid grid = Screen.render(Playing.medium("4 125", "4 125", "slate", "drop 1", "slate show").shoot(), 80, 24);
         assertEquals(Optional.of(new Slate(new RollId("R", 1), 3)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+    }
+
+    @ParameterizedTest(name = "{0} x {1}")
+    @CsvSource({"80, 24", "120, 40"})
+    void theClockOnTheScreenIsReadToTheSecond(int columns, int rows) {
+        Playing day = Playing.of("slate clock");
+        Grid grid = Screen.render(day.shoot(), columns, rows);
+        assertEquals(Optional.of(new ShownClock(day.shoot().now())), CodeReader.clock(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals("", day.press(takeup.shoot.Key.Name.ESCAPE).shoot().view().sheet());
     }
 
     @Test
