@@ -30,7 +30,7 @@ import takeup.shoot.Situation;
         subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
             Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class,
             Commands.PrepareIt.class, Commands.PlanIt.class, DayEndCommand.class, PaperCommand.class,
-            ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class, SlateCommand.class, DigitalCommand.class})
+            ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class, SlateCommand.class, DigitalCommand.class, RatingCommand.class})
 final class Commands implements Callable<Integer> {
     private final Out out;
     private Optional<Settings> settings = Optional.empty();

@@ -59,9 +59,13 @@ final class ReviewCommand {
     private void rate(String key, Lesson lesson) throws IOException {
         Finding finding = lesson.findings().stream().filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key)).findFirst()
                 .orElseThrow(() -> new Commands.Unfit(1, "the verdicts propose no other rating for " + key));
+        write(key, LessonLines.newIndex(finding));
+    }
+
+    /** Writes a usual index into the photographer's own profile of a stock, after a yes. */
+    void write(String key, String index) throws IOException {
         Kit kit = commands.kit();
         Stock stock = kit.stock(key).orElseThrow(() -> new Commands.Unfit(1, kit.whyNot(Kit.Sort.STOCKS, key)));
-        String index = LessonLines.newIndex(finding);
         Path own = commands.folder().resolve("profiles").resolve("stocks").resolve(key + ".json");
         if (Plain.number(stock.usualIndex().arithmetic()).equals(index)) {
             out.line(key + " is usually rated at " + index + " already.");
@@ -89,7 +93,7 @@ final class ReviewCommand {
                 .and("findings", findings).and("scatter", lesson.isEnough() ? Optional.of(stops(lesson.scatter())) : Optional.empty());
     }
 
-    private static Json.Obj stops(Interval interval) {
+    static Json.Obj stops(Interval interval) {
         return Json.object().and("estimate", Json.digits(interval.estimate(), 4)).and("low", Json.digits(interval.low(), 4)).and("high", Json.digits(interval.high(), 4));
     }
 }

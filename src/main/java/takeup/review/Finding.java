@@ -31,8 +31,12 @@ public record Finding(Kind kind, Case.Factor factor, String name, int frames, In
 
     /** What a stock that was rated so should be rated at from now on: the nearest third of a stop. */
     public double newIndex(double index) {
-        double wanted = index * Math.pow(2, stops.estimate());
-        double best = index;
+        return nearest(index * Math.pow(2, stops.estimate()));
+    }
+
+    /** The mark nearest to a film speed, in thirds of a stop: 200 for 197. */
+    public static double nearest(double wanted) {
+        double best = wanted;
         double least = Double.MAX_VALUE;
         for (double decade = 0.1; decade <= 1000; decade *= 10) {
             for (double mark : new double[] {10, 12.5, 16, 20, 25, 32, 40, 50, 64, 80}) {

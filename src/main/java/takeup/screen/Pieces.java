@@ -21,6 +21,7 @@ import takeup.shoot.HelpList;
 import takeup.shoot.KeyHelp;
 import takeup.shoot.Offer;
 import takeup.shoot.Outcome;
+import takeup.shoot.RatingLines;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
 import takeup.shoot.Routine;
@@ -222,7 +223,9 @@ final class Pieces {
 
     /** The standing warnings as words. */
     static String standing(Shoot shoot) {
-        return String.join(" · ", State.standing(shoot.shown(), shoot.now()).stream().map(Warning.Code::standing).toList());
+        List<String> words = new ArrayList<>(RatingLines.card(shoot.shown()).stream().toList());
+        State.standing(shoot.shown(), shoot.now()).forEach(it -> words.add(it.standing()));
+        return String.join(" · ", words);
     }
 
     /** A frame's number, setting and what there is to say of it; with details also its time, light and warnings. */

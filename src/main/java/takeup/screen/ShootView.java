@@ -13,6 +13,7 @@ import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.shoot.NextMoment;
 import takeup.shoot.Offer;
+import takeup.shoot.RatingLines;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
 import takeup.shoot.State;
@@ -216,6 +217,7 @@ final class ShootView {
         List<Word> words = new java.util.ArrayList<>();
         State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
         s.day().paper().ifPresent(it -> words.add(new Word("PAPER OF " + it.roll() + ", done ends it", Look.CAUTION)));
+        RatingLines.card(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
         State.words(s.inHand()).forEach(it -> words.add(new Word(it, Look.STRONG)));
         State.reciprocity(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
         return flow(words, row + 2);

@@ -110,6 +110,8 @@ final class Articles {
             case "blank" -> """
                     blank | one wasted frame
                     blank x2 ; lens cap | two, and why""";
+            case "rating" -> """
+                    rating | begins the test on this roll, or logs the card whose setting is in hand; Space does that too""";
             case "slate" -> """
                     slate | logs a frame and shows the sheet to photograph as it
                     slate ; stroke side | with a note

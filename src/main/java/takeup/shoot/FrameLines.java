@@ -55,7 +55,16 @@ final class FrameLines {
         return logged(in.roll(), Frame.Kind.SLATE, Setting.NONE, 1, note);
     }
 
+    /** A frame with the setting in hand, and what goes with it in the same step. */
+    Outcome.Does exposed(Roll roll, Setting setting, String note, List<Entry> more) {
+        return logged(roll, Frame.Kind.EXPOSED, setting, 1, Optional.of(note), more);
+    }
+
     private Outcome.Does logged(Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note) {
+        return logged(roll, kind, setting, count, note, List.of());
+    }
+
+    private Outcome.Does logged(Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note, List<Entry> more) {
         List<Entry> entries = new ArrayList<>();
         int number = roll.next();
         int left = count;
@@ -72,6 +81,7 @@ final class FrameLines {
             shift = Optional.empty();
             entries.add(new Entry.OnRoll(roll.id(), new RollEvent.Added(frame, RollEvent.How.LOGGED, OptionalInt.empty())));
         }
+        entries.addAll(more);
         Situation after = in.after(entries);
         Roll now = after.rolls().get(roll.id());
         Frame last = now.newest().orElseThrow();

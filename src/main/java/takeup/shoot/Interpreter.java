@@ -139,6 +139,7 @@ public final class Interpreter {
             case "tally" -> new FrameLines(this).wasted(Frame.Kind.UNLOGGED, rest, tokens.note());
             case "paper" -> new PaperLines(this).begin(rest);
             case "done" -> new PaperLines(this).done(alone(first, rest));
+            case "rating" -> new RatingLines(this).read(rest);
             case "double" -> new FrameLines(this).doubled(rest);
             case "lost" -> corrections.lost(rest, tokens.note());
             case "fix" -> corrections.fix(rest, tokens.note());

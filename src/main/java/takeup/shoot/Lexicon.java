@@ -52,6 +52,7 @@ public final class Lexicon {
             new Word("tally", "tally x3", "counts frames that are written down later; Ctrl-T counts one"),
             new Word("paper", "paper r1", "reads a paper form back, a line a frame: 7 5.6 125 veil; done ends it"),
             new Word("done", "done", "ends the reading of a paper form, and names the lines that did not fit"),
+            new Word("rating", "rating", "a rating test: a bracket with cards, frame by frame"),
             new Word("lost", "lost 7", "frame 7 is fogged or lost"),
             new Word("double", "double", "the next exposure goes on the same frame"),
             new Word("meter", "meter hand · meter preset 1/125", "the meter in hand, and the time it is preset to"),

@@ -71,7 +71,7 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         return new Situation(kit, steps, rolls, day, dayOf, all);
     }
 
-    private static Set<Long> undone(List<Happened> steps) {
+    static Set<Long> undone(List<Happened> steps) {
         Set<Long> undone = new HashSet<>();
         for (Happened step : steps) {
             for (Entry entry : step.entries()) {

@@ -99,7 +99,7 @@ final class Turn extends Work {
         } else if (chosen.isPresent()) {
             take(Entered.From.SUGGESTION, List.of(pair(chosen.get())));
         } else {
-            take(Entered.From.SPACE, List.of("."));
+            take(Entered.From.SPACE, List.of(RatingLines.space(ledger.ahead().turned(now))));
         }
     }
 
@@ -173,7 +173,7 @@ final class Turn extends Work {
     }
 
     private void sayWhatSpaceDoes() {
-        Outcome same = shoot().outcome(".");
+        Outcome same = shoot().outcome(RatingLines.space(ledger.ahead().turned(now)));
         say(Tone.QUIET, (same instanceof Outcome.Does does ? "Space logs: " + does.answer().text()
                 : same instanceof Outcome.Refused refused ? "Space logs nothing: " + refused.why() : "Space logs the same again")
                 + (Offer.of(shoot()).rows().isEmpty() ? "" : "; Down and Enter take a choice from the list"));

@@ -22,6 +22,7 @@ final class WhyNot {
             case "why" -> film(s).or(() -> s.camera().filter(it -> it.isAutomatic()).map(it -> it.name() + " sets itself: there is nothing to choose"))
                     .or(() -> s.day().light().isEmpty() ? Optional.of("no light reading today: take one first (m 5.6 125)") : Optional.empty());
             case "done" -> s.day().paper().isEmpty() ? Optional.of("no paper is being read: paper r7 begins") : Optional.empty();
+            case "rating" -> film(s).or(() -> s.day().light().isEmpty() ? Optional.of("no light reading today: take one first (m 5.6 125)") : Optional.empty());
             case "undo" -> new UndoStack(s.happened()).undo().isEmpty() ? Optional.of("nothing to undo") : Optional.empty();
             case "redo" -> new UndoStack(s.happened()).redo().isEmpty() ? Optional.of("nothing to redo") : Optional.empty();
             case "yes", "no" -> shoot.question().isEmpty() && Routine.of(s).isEmpty() ? Optional.of("nothing was asked") : Optional.empty();

@@ -1,0 +1,116 @@
+package takeup.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Plain;
+import takeup.kit.Stock;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+
+/**
+ * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of the
+ * test carries a card, {@code 1 STOP OVER}, and a note that names it.
+ *
+ * @param over stops above box speed of each frame that was called the best, of all rolls of the stock
+ * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers differ
+ * @param isOpen whether a best frame stands at the end of its bracket, so that a further one might have been better
+ */
+public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
+    /** What the note of a test's frame begins with. */
+    public static final String NOTE = "rating test: ";
+    /** What the lab is told. */
+    public static final String ORDER = "rating test, no density correction on the scans";
+    /** A wider range than this, in stops, offers no rating. Opinion: no source. */
+    public static final double WIDEST = 4 / 3.0;
+
+    public RatingTest {
+        over = List.copyOf(over);
+    }
+
+    /** The words on a card: {@code 1/2 STOP UNDER}. */
+    public static String card(double stops) {
+        if (stops == 0) {
+            return "BOX SPEED";
+        }
+        double much = Math.abs(stops);
+        String number = much == 0.5 ? "1/2" : Plain.number(much);
+        return number + (much > 1 ? " STOPS " : " STOP ") + (stops > 0 ? "OVER" : "UNDER");
+    }
+
+    /** The places of a test's frames in their roll: those whose light is known. */
+    public static List<Integer> frames(Roll roll) {
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < roll.frames().size(); i++) {
+            Frame frame = roll.frames().get(i);
+            if (frame.note().map(it -> it.startsWith(NOTE)).orElse(false) && Slot.over(roll, frame).isPresent()) {
+                places.add(i);
+            }
+        }
+        return places;
+    }
+
+    /**
+     * What the best frames of one test, or of several, come to.
+     *
+     * @param tests for each roll the stops over box of its test's frames, and which of them were called the best
+     */
+    public static Optional<RatingTest> of(List<Answer> tests) {
+        List<Double> best = new ArrayList<>();
+        double below = 0;
+        double above = 0;
+        boolean isOpen = false;
+        for (Answer test : tests) {
+            for (double over : test.best()) {
+                OptionalDouble lower = test.bracket().stream().mapToDouble(it -> it).filter(it -> it < over - 0.01).max();
+                OptionalDouble upper = test.bracket().stream().mapToDouble(it -> it).filter(it -> it > over + 0.01).min();
+                isOpen |= lower.isEmpty() || upper.isEmpty();
+                below += (over - lower.orElse(over - 1)) / 2;
+                above += (upper.orElse(over + 1) - over) / 2;
+                best.add(over);
+            }
+        }
+        if (best.isEmpty()) {
+            return Optional.empty();
+        }
+        int count = best.size();
+        double mean = best.stream().mapToDouble(it -> it).sum() / count;
+        double squares = best.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
+        double apart = count < 2 ? 0 : Interval.mean(0, Math.sqrt(squares / (count - 1)), count, Interval.CONFIDENCE).high();
+        return Optional.of(new RatingTest(best, new Interval(mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)), isOpen));
+    }
+
+    /** The answers of one test: the stops over box of all its frames, and of the best. */
+    public record Answer(List<Double> bracket, List<Double> best) {
+        public Answer {
+            bracket = List.copyOf(bracket);
+            best = List.copyOf(best);
+        }
+
+        /** The answers on a roll: of its test's frames those that were judged good are the best. */
+        public static Answer of(Roll roll, Review review) {
+            List<Double> bracket = new ArrayList<>();
+            List<Double> best = new ArrayList<>();
+            List<Optional<Density>> verdicts = review.verdicts(roll);
+            for (int place : frames(roll)) {
+                double over = Slot.over(roll, roll.frames().get(place)).orElseThrow();
+                bracket.add(over);
+                if (verdicts.get(place).equals(Optional.of(Density.GOOD))) {
+                    best.add(over);
+                }
+            }
+            return new Answer(bracket, best);
+        }
+    }
+
+    /** Whether it is sure enough to be offered for the stock's profile. */
+    public boolean isSure() {
+        return !isOpen && stops.high() - stops.low() <= WIDEST + 1e-9;
+    }
+
+    /** The rating that so many stops over box come to: 200 for a box of 400 and one stop. */
+    public static double index(Stock stock, double stops) {
+        return stock.boxSpeed().arithmetic() / Math.pow(2, stops);
+    }
+}
