@@ -269,9 +269,11 @@ class Work {
             case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
             case SHOW_PLAN -> show(Shoot.Page.PLAN);
             case SHOW_BAG -> show(Shoot.Page.BAG);
-            case SHOW_SLATE -> view = view.under("slate");
             case SHOW_DAY_END -> view = view.ending(text(does, "held"));
-            case SHOW_CLOCK -> view = view.under("clock");
+            case SHOW_SLATE, SHOW_CLOCK -> {
+                view = view.under(does.act() == Outcome.Act.SHOW_CLOCK ? "clock" : "slate");
+                said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
+            }
             case SHOW_HELP -> show(Shoot.Page.HELP);
             case EXPLAIN -> view = view.explaining(text(does, "word"));
             case NEXT_THEME -> {

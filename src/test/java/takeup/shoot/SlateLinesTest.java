@@ -51,6 +51,12 @@ class SlateLinesTest {
     }
 
     @Test
+    void whatIsShownIsSaidAndNotWhatWasSaidBefore() {
+        assertEquals("The slate of R0001 is frame 1.", Playing.medium("slate", "4 125", "slate show").shoot().said().words());
+        assertTrue(Playing.medium("4 125", "slate clock").shoot().said().words().startsWith("The clock is on the screen"));
+    }
+
+    @Test
     void slateNeedsAFilmAndSlateShowASlate() {
         assertTrue(Shooting.medium("4 125").refused("slate show").contains("no slate on R0001 yet"));
         assertTrue(Shooting.medium("4 125").refused("slate 7").contains("slate show"));
