@@ -138,7 +138,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
         for (CounterCheck check : roll.counterChecks()) {
             if (check.shown() != check.expected()) {
                 into.add("on " + id + " the camera showed " + check.shown() + " where the log came to " + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime())
-                        + ": is a frame missing, or one too many?");
+                        + ": a frame is missing, or one is too many");
             }
         }
     }

@@ -78,7 +78,7 @@ class DayEndTest {
 
     @Test
     void aCounterThatDifferedIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125 x3", "counter 5")).asks().contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: is a frame missing, or one too many?"));
+        assertTrue(end(Shooting.medium("4 125 x3", "counter 5")).asks().contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: a frame is missing, or one is too many"));
     }
 
     @Test
