@@ -46,6 +46,11 @@ final class OtherProgram implements AutoCloseable {
         return all;
     }
 
+    /** Waits until it is gone; behind another program, until that one has seen it go. */
+    void awaitEnd() throws InterruptedException {
+        process.waitFor();
+    }
+
     /** Lets it end by itself once it has written all. */
     void endInput() throws IOException {
         process.getOutputStream().close();
