@@ -10,47 +10,94 @@ import takeup.shoot.Situation;
 
 /** The views of the day: its plan with the sun's own moments, and the bag with the night-before list. */
 final class DayViews {
+    /** Narrower than this a row of the plan takes several lines. */
+    private static final int NARROW = 60;
+
     private DayViews() {
     }
 
     static void plan(Shoot shoot, Grid grid) {
         Situation s = shoot.shown();
         List<PlanTable.Row> rows = PlanTable.of(s, shoot.now());
+        int wide = grid.columns() - 2 * Pieces.margin(grid);
+        List<ListViews.Line> lines = new ArrayList<>();
+        for (Prepare.Item remark : PlanTable.remarks(s, shoot.now())) {
+            lines.addAll(ListViews.Line.of(remark.text(), 0, wide - 1, remark.caution() ? Look.CAUTION : Look.STRONG));
+        }
+        int high = lines.size() + rows.size() + (s.day().job().position().isEmpty() ? 1 : 0);
+        if (high > ListViews.room(grid) && overs(rows) > 1) {
+            lines.add(new ListViews.Line("      " + overs(rows) + " of the sun's moments are over", Look.QUIET));
+            rows = rows.stream().filter(it -> !isOver(it)).toList();
+        }
+        lines.addAll(grid.columns() < NARROW ? narrow(rows, wide) : table(rows, wide));
+        if (rows.isEmpty()) {
+            lines.addAll(ListViews.Line.of("nothing is planned: plan 16:30 Prize-giving wants 12 must", 0, wide, Look.QUIET));
+        }
+        if (s.day().job().position().isEmpty()) {
+            lines.addAll(ListViews.Line.of("the sun's times want a place: shoot NAME at 59.33,18.07", 0, wide, Look.QUIET));
+        }
+        ListViews.list(shoot, grid, "Plan · " + PlanTable.title(s), lines);
+    }
+
+    private static boolean isOver(PlanTable.Row row) {
+        return row.kind() == PlanTable.Kind.OVER && row.number().isEmpty();
+    }
+
+    private static int overs(List<PlanTable.Row> rows) {
+        return (int) rows.stream().filter(DayViews::isOver).count();
+    }
+
+    /** A line a row, its columns as wide as what stands in them. */
+    private static List<ListViews.Line> table(List<PlanTable.Row> rows, int columns) {
         int when = 7;
         int in = 4;
         int what = 6;
-        int more = 12;
+        int more = 0;
         for (PlanTable.Row row : rows) {
             more = Math.max(more, Width.of(row.more()));
             when = Math.max(when, Width.of(row.when()) + 2);
             in = Math.max(in, Width.of(row.in()) + 2);
             what = Math.max(what, Width.of(row.what()) + 2);
         }
-        what = Math.min(what, Math.max(14, grid.columns() - 6 - when - in - more));
+        what = Math.min(what, Math.max(14, columns - 6 - when - in - more));
         List<ListViews.Line> lines = new ArrayList<>();
-        for (Prepare.Item remark : PlanTable.remarks(s, shoot.now())) {
-            for (String part : Pieces.wrapped(remark.text(), grid.columns() - 1)) {
-                lines.add(new ListViews.Line(part, remark.caution() ? Look.CAUTION : Look.STRONG));
+        for (PlanTable.Row row : rows) {
+            lines.add(new ListViews.Line(start(row) + Width.pad(row.when(), when) + Width.pad(row.in(), in)
+                    + (row.more().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 2), what) + row.more()), look(row)));
+        }
+        return lines;
+    }
+
+    /** What is at which time, and on the rows below it how far away it is and what it wants. */
+    private static List<ListViews.Line> narrow(List<PlanTable.Row> rows, int columns) {
+        List<ListViews.Line> lines = new ArrayList<>();
+        for (PlanTable.Row row : rows) {
+            String start = start(row) + row.when() + "  ";
+            int indent = Width.of(start);
+            List<String> parts = new ArrayList<>(Pieces.wrapped(row.what(), columns - indent));
+            if (!row.number().isEmpty()) {
+                parts.add(row.in());
+                parts.addAll(row.more().isEmpty() ? List.of() : Pieces.wrapped(row.more(), columns - indent));
+            }
+            for (int i = 0; i < parts.size(); i++) {
+                lines.add(new ListViews.Line((i == 0 ? start : " ".repeat(indent)) + parts.get(i), look(row), i > 0));
             }
         }
-        for (PlanTable.Row row : rows) {
-            String text = (row.kind() == PlanTable.Kind.NEXT ? "► " : "  ") + Width.padLeft(row.number(), 2) + "  " + Width.pad(row.when(), when) + Width.pad(row.in(), in)
-                    + (row.more().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 1), what) + row.more());
-            lines.add(new ListViews.Line(text, switch (row.kind()) {
-                case NEXT -> Look.READOUT;
-                case MUST -> Look.STRONG;
-                case MOMENT -> Look.NORMAL;
-                case SUN -> Look.LABEL;
-                case OVER -> Look.QUIET;
-            }));
-        }
-        if (rows.isEmpty()) {
-            lines.add(new ListViews.Line("nothing is planned: plan 16:30 Prize-giving wants 12 must", Look.QUIET));
-        }
-        if (s.day().job().position().isEmpty()) {
-            lines.add(new ListViews.Line("the sun's times want a place: shoot NAME at 59.33,18.07", Look.QUIET));
-        }
-        ListViews.list(shoot, grid, "Plan · " + PlanTable.title(s), lines);
+        return lines;
+    }
+
+    private static String start(PlanTable.Row row) {
+        return (row.kind() == PlanTable.Kind.NEXT ? "► " : "  ") + Width.padLeft(row.number(), 2) + "  ";
+    }
+
+    private static Look look(PlanTable.Row row) {
+        return switch (row.kind()) {
+            case NEXT -> Look.READOUT;
+            case MUST -> Look.STRONG;
+            case MOMENT -> Look.NORMAL;
+            case SUN -> Look.LABEL;
+            case OVER -> Look.QUIET;
+        };
     }
 
     static void bag(Shoot shoot, Grid grid) {
@@ -59,7 +106,9 @@ final class DayViews {
 
     static void dayEnd(Shoot shoot, Grid grid) {
         DayEnd end = DayEnd.of(shoot);
-        ListViews.list(shoot, grid, "End of the day · " + end.date() + (end.isShort() ? " · A ROLL IS MISSING" : ""), lines(end.sections(), grid));
+        String title = "End of the day · " + end.date();
+        String missing = "A ROLL IS MISSING";
+        ListViews.list(shoot, grid, !end.isShort() ? title : grid.columns() < NARROW ? missing + " · " + title : title + " · " + missing, lines(end.sections(), grid));
     }
 
     private static List<ListViews.Line> lines(List<Prepare.Section> sections, Grid grid) {
@@ -67,10 +116,7 @@ final class DayViews {
         for (Prepare.Section section : sections) {
             lines.add(new ListViews.Line(section.title(), Look.LABEL));
             for (Prepare.Item item : section.items()) {
-                List<String> parts = Pieces.wrapped(item.text(), grid.columns() - 3);
-                for (int i = 0; i < parts.size(); i++) {
-                    lines.add(new ListViews.Line("  " + parts.get(i), item.caution() ? Look.CAUTION : Look.NORMAL));
-                }
+                lines.addAll(ListViews.Line.of(item.text(), 2, grid.columns() - 2 * Pieces.margin(grid), item.caution() ? Look.CAUTION : Look.NORMAL));
             }
         }
         return lines;

@@ -22,16 +22,20 @@ final class GuidePiece {
         List<Offer.Row> offered = Offer.of(shoot).rows();
         Optional<Guide> guide = Guide.of(shoot);
         int margin = Pieces.margin(grid);
-        grid.put(margin, row, Width.cut(guide.map(GuidePiece::title).orElseGet(() -> asked(shoot)), grid.columns() - 1 - margin), Look.STRONG);
+        String title = guide.map(GuidePiece::title).orElseGet(() -> asked(shoot));
+        int room = grid.columns() - 1 - margin;
+        grid.put(margin, row, Width.cut(Width.of(title) <= room ? title : title.replace("First roll, ", ""), room), Look.STRONG);
         int first = row + 1;
         if (count > 5) {
-            Pieces.wrap(grid, first, 1, guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same"), Look.QUIET);
+            String hint = guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same");
+            grid.put(margin, first, Width.of(hint) <= room ? hint : "Down chooses, Enter takes it", Look.QUIET);
             first++;
         }
         boolean foot = guide.isPresent() && count > 6;
-        rows(grid, shoot.view().chosen(), offered, first, Math.max(1, row + count - first - (foot ? 1 : 0)));
+        int most = Math.max(1, row + count - first - (foot ? 1 : 0));
+        rows(grid, shoot.view().chosen(), offered, first, most);
         if (foot) {
-            grid.put(margin, row + count - 1, Width.cut(FOOT, grid.columns() - 1 - margin), Look.QUIET);
+            grid.put(margin, first + Math.min(most, offered.size() + 1), Width.of(FOOT) <= room ? FOOT : "Esc ends the guide; ? shows all", Look.QUIET);
         }
     }
 
@@ -44,13 +48,16 @@ final class GuidePiece {
         int margin = Pieces.margin(grid);
         int room = grid.columns() - 2 * margin;
         int wide = offered.size() > most && room >= 60 ? room / 2 : room;
-        int shown = wide < room ? 2 * most : most;
+        // What finds no room is told on the last row, which is not one to pick from then.
+        boolean isCut = offered.size() > (wide < room ? 2 * most : most) && most > 1;
+        int rows = isCut ? most - 1 : most;
+        int shown = wide < room ? 2 * rows : rows;
         int from = chosen < shown ? 0 : chosen / shown * shown;
         int line = 0;
         for (int i = from; i < Math.min(offered.size(), from + shown); i++) {
-            int column = margin + (i - from < most ? 0 : wide);
-            int y = row + (i - from) % most;
-            line = y == row ? widest(offered, i, most) : line;
+            int column = margin + (i - from < rows ? 0 : wide);
+            int y = row + (i - from) % rows;
+            line = y == row ? widest(offered, i, rows) : line;
             boolean isChosen = i == chosen;
             if (isChosen) {
                 grid.fill(column, y, wide - 1, Look.CHOSEN);
@@ -58,6 +65,10 @@ final class GuidePiece {
             grid.put(column, y, isChosen ? "►" : " ", isChosen ? Look.CHOSEN : Look.NORMAL);
             grid.put(column + 2, y, offered.get(i).line(), isChosen ? Look.CHOSEN : Look.READOUT);
             grid.put(column + line + 4, y, shortened(offered.get(i).words(), wide - line - 5), isChosen ? Look.CHOSEN : Look.NORMAL);
+        }
+        if (isCut) {
+            int after = offered.size() - Math.min(offered.size(), from + shown);
+            grid.put(margin + 2, row + most - 1, after > 0 ? after + " more below: Down goes on" : from + " more above: Up goes back", Look.QUIET);
         }
     }
 

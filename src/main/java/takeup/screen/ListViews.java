@@ -7,17 +7,36 @@ import takeup.kit.Warning;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.shoot.HelpList;
-import takeup.shoot.RollLine;
 import takeup.shoot.Shoot;
 import takeup.shoot.State;
 
-/** The views that are lists: frames of the roll, all rolls, help. */
+/** The views that are lists: frames of the roll, help; and how a list is drawn. */
 final class ListViews {
+    private static final List<String> CAUTIONS = List.of("Never look at the sun through a finder or a spot meter.",
+            "Old flash units can carry a high trigger voltage, old cells can leak: keep to the makers' instructions and local rules.");
+
     private ListViews() {
     }
 
-    /** A line of a list and how it looks. */
-    record Line(String text, Look look) {
+    /** A line of a list, how it looks, and whether it goes on with the line before: a list is scrolled by whole entries. */
+    record Line(String text, Look look, boolean isRest) {
+        Line(String text, Look look) {
+            this(text, look, false);
+        }
+
+        /** Words over as many lines as they need, each behind so many blanks. */
+        static List<Line> of(String words, int indent, int columns, Look look) {
+            List<Line> lines = new ArrayList<>();
+            for (String part : Pieces.wrapped(words, columns - indent)) {
+                lines.add(new Line(" ".repeat(indent) + part, look, !lines.isEmpty()));
+            }
+            return lines;
+        }
+
+        /** The same line as one that goes on with the line before. */
+        Line rest() {
+            return new Line(text, look, true);
+        }
     }
 
     static void frames(Shoot shoot, Grid grid) {
@@ -25,36 +44,22 @@ final class ListViews {
         Optional<Roll> found = shoot.shown().roll();
         String title = found.map(it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place()).orElse("Frames: no film");
         found.ifPresent(roll -> {
-            lines.add(new Line(roll.film().developmentWords() + " · " + roll.framesUsed() + " of " + roll.film().framesNominal() + " used"
+            String head = roll.film().developmentWords() + " · " + roll.framesUsed() + " of " + roll.film().framesNominal() + " used"
                     + roll.note().map(it -> " · " + it).orElse("") + (roll.conditions().isEmpty() ? "" : " · CONDITION "
-                    + String.join(", ", roll.conditions().stream().map(it -> it.kind() + it.words().map(words -> " " + words).orElse("")).toList())), Look.STRONG));
+                    + String.join(", ", roll.conditions().stream().map(it -> it.kind() + it.words().map(words -> " " + words).orElse("")).toList()));
+            lines.addAll(Line.of(head, 0, grid.columns() - 2 * Pieces.margin(grid), Look.STRONG));
             roll.counterChecks().forEach(it -> lines.add(new Line("counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to " + it.expected(), Look.CAUTION)));
             List<List<Warning>> warnings = FrameWarnings.of(roll, shoot.shown().kit().fewLeft(roll.film().framesNominal()));
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
                 List<Warning> warned = warnings.get(i);
                 boolean wide = grid.columns() >= 60;
-                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), wide, wide ? Optional.of(warned) : Optional.empty()), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
+                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), wide, Optional.of(warned)), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
             }
             if (roll.frames().isEmpty()) {
                 lines.add(new Line("no frame yet: Space on the shoot screen logs one", Look.QUIET));
             }
         });
         list(shoot, grid, title, lines);
-    }
-
-    static void rolls(Shoot shoot, Grid grid) {
-        List<Line> lines = new ArrayList<>();
-        for (int i = shoot.rolls().size() - 1; i >= 0; i--) {
-            RollLine roll = shoot.rolls().get(i);
-            String place = roll.camera() + roll.back().map(it -> " back " + it).orElse("");
-            lines.add(new Line(Width.pad(roll.id().toString(), 8) + Width.pad(roll.state().toString(), 10) + Width.pad(place, 12) + Width.pad(roll.stock(), 11)
-                    + Width.pad("EI " + takeup.exposure.Plain.number(roll.exposureIndex()), 9) + Width.pad(roll.framesUsed() + "/" + roll.framesNominal(), 7)
-                    + roll.loadedAt().toLocalDate() + "  " + roll.development(), roll.state() == Roll.State.OPEN ? Look.STRONG : Look.NORMAL));
-        }
-        if (lines.isEmpty()) {
-            lines.add(new Line("no roll yet: cam and a camera, then load and a stock", Look.QUIET));
-        }
-        list(shoot, grid, "Rolls, newest first", lines);
     }
 
     static void help(Shoot shoot, Grid grid) {
@@ -78,9 +83,9 @@ final class ListViews {
             lines.add(new Line("nothing here has that in it", Look.QUIET));
         } else if (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()) {
             lines.add(new Line("Cautions", Look.LABEL));
-            lines.add(new Line("Never look at the sun through a finder or a spot meter.", Look.NORMAL));
-            lines.add(new Line("Old flash units can carry a high trigger voltage, old cells can leak: keep to", Look.NORMAL));
-            lines.add(new Line("the makers' instructions and local rules.", Look.NORMAL));
+            for (String caution : CAUTIONS) {
+                lines.addAll(Line.of(caution, 0, grid.columns() - 2 * Pieces.margin(grid), Look.NORMAL));
+            }
         }
         int high = Math.max(1, grid.rows() - 5);
         list(shoot.view().scroll(), marked < 0 ? 0 : Math.max(0, marked - high / 2), shoot, grid, help.title() + (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()
@@ -106,12 +111,28 @@ final class ListViews {
             lines.add(new Line(Width.pad(typed, room) + entry.does(), look));
         } else {
             lines.add(new Line(typed, look));
-            lines.add(new Line(" ".repeat(Math.min(room, 6)) + entry.does(), look));
+            Line.of(entry.does(), Math.min(room, 6), columns, look).forEach(it -> lines.add(it.rest()));
         }
+    }
+
+    /** How many lines of a list are seen at once. */
+    static int room(Grid grid) {
+        return Math.max(0, grid.rows() - 5);
     }
 
     static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
         list(shoot.view().scroll(), 0, shoot, grid, title, lines);
+    }
+
+    /** The line at which an entry begins. */
+    private static int start(List<Line> lines, int entry) {
+        int left = entry;
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).isRest() && left-- == 0) {
+                return i;
+            }
+        }
+        return lines.size();
     }
 
     private static void list(int asked, int atLeast, Shoot shoot, Grid grid, String title, List<Line> lines) {
@@ -121,8 +142,8 @@ final class ListViews {
         int margin = Pieces.margin(grid);
         grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), Look.BAR);
         grid.put(grid.columns() - margin - Width.of(right), 0, right, Look.BAR);
-        int room = Math.max(0, rows - 5);
-        int scroll = Math.max(0, Math.min(Math.max(asked, atLeast), lines.size() - room));
+        int room = room(grid);
+        int scroll = Math.max(0, Math.min(Math.max(start(lines, asked), atLeast), lines.size() - room));
         for (int i = 0; i < Math.min(room, lines.size() - scroll); i++) {
             Line line = lines.get(scroll + i);
             if (line.look() == Look.CHOSEN) {
@@ -136,7 +157,7 @@ final class ListViews {
         if (rows > 3) {
             Pieces.disk(grid, shoot, rows - 4);
             Pieces.prompt(grid, shoot, rows - 2, 1);
-            Pieces.footer(grid, shoot, rows - 1);
+            Pieces.footer(grid, shoot, rows - 1, lines.size() > room);
         }
     }
 }

@@ -158,38 +158,39 @@ final class Pieces {
         return end == 0 ? at : end;
     }
 
-    /** The keys that work now. */
-    static void footer(Grid grid, Shoot shoot, int row) {
-        grid.fill(row, Look.BAR);
-        int column = margin(grid);
+    /** The keys that work now, and do something where everything of a list is seen ({@code scrolls} is false) or is not. */
+    static void footer(Grid grid, Shoot shoot, int row, boolean scrolls) {
+        Footer footer = new Footer();
         for (KeyHelp key : KeyHelp.now(shoot)) {
-            String does = shortly(key, shoot);
-            if (does.isEmpty() || column + Width.of(key.key()) + Width.of(does) + 2 > grid.columns()) {
-                continue;
+            String does = shortly(key, shoot, scrolls);
+            if (!does.isEmpty() && key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty())) {
+                footer.first(key.key(), does);
+            } else if (!does.isEmpty()) {
+                footer.then(key.key(), does);
             }
-            column = grid.put(column, row, key.key(), Look.KEY);
-            column = grid.put(column, row, " " + does, Look.BAR) + 2;
         }
+        footer.draw(grid, row, margin(grid));
     }
 
-    private static String shortly(KeyHelp key, Shoot shoot) {
-        boolean shooting = shoot.view().page() == Shoot.Page.SHOOT;
+    private static String shortly(KeyHelp key, Shoot shoot, boolean scrolls) {
+        Shoot.Page page = shoot.view().page();
+        boolean shooting = page == Shoot.Page.SHOOT;
         return switch (key.key()) {
-            case "Space" -> shooting ? "same again" : "page";
+            case "Space" -> shooting ? "same again" : scrolls ? "page" : "";
             case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : "" : "do it";
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
-            case "Down" -> shooting || shoot.view().page() == Shoot.Page.HELP ? "choose" : "scroll";
+            case "Down" -> shooting || page == Shoot.Page.HELP ? "choose" : scrolls ? "scroll" : "";
             case "Ctrl-Z" -> "undo";
             case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : "";
-            case "F1" -> shoot.prompt().isEmpty() ? "" : "help";
-            case "?" -> "help";
-            case "F2" -> "frames";
-            case "F3" -> "rolls";
-            case "F4" -> "plan";
-            case "F5" -> "bag";
+            case "F1" -> shoot.prompt().isEmpty() || page == Shoot.Page.HELP ? "" : "help";
+            case "?" -> page == Shoot.Page.HELP ? "" : "help";
+            case "F2" -> page == Shoot.Page.FRAMES ? "" : "frames";
+            case "F3" -> page == Shoot.Page.ROLLS ? "" : "rolls";
+            case "F4" -> page == Shoot.Page.PLAN ? "" : "plan";
+            case "F5" -> page == Shoot.Page.BAG ? "" : "bag";
             case "F9" -> "theme";
             case "F10" -> "big";
-            case "PgUp" -> shooting ? "before" : "";
+            case "PgUp" -> shooting ? "earlier" : "";
             default -> "";
         };
     }
@@ -205,20 +206,24 @@ final class Pieces {
         return false;
     }
 
-    /** The warnings that came with the last answer, else those that stand. */
-    static void warnings(Grid grid, Shoot shoot, int row) {
+    /** The state of the disk, else the warnings that came with the last answer; answers whether there was anything to say. */
+    static boolean warnings(Grid grid, Shoot shoot, int row) {
         if (disk(grid, shoot, row)) {
-            return;
+            return true;
         }
+        int room = grid.columns() - 1 - margin(grid);
         if (shoot.settings().readOnly().isPresent()) {
-            grid.put(margin(grid), row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), grid.columns() - 1 - margin(grid)), Look.CAUTION);
+            grid.put(margin(grid), row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), room), Look.CAUTION);
         } else if (!shoot.said().warnings().isEmpty()) {
             Warning first = shoot.said().warnings().get(0);
             int more = shoot.said().warnings().size() - 1;
-            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), grid.columns() - 1 - margin(grid) - (more > 0 ? 12 : 0)) + (more > 0 ? ", and " + more + " more" : ""), Look.CAUTION);
+            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), room - (more > 0 ? 12 : 0)) + (more > 0 ? ", and " + more + " more" : ""), Look.CAUTION);
         } else if (!shoot.waiting().isEmpty()) {
             grid.put(margin(grid), row, "saving …", Look.QUIET);
+        } else {
+            return false;
         }
+        return true;
     }
 
     /** The standing warnings as words. */
@@ -228,7 +233,7 @@ final class Pieces {
         return String.join(" · ", words);
     }
 
-    /** A frame's number, setting and what there is to say of it; with details also its time, light and warnings. */
+    /** A frame's number, setting and what there is to say of it; with details also its warnings, and its light beside the time. */
     static String frame(Roll roll, Frame frame, boolean withTime, Optional<List<Warning>> details) {
         Setting setting = frame.exposure().setting();
         StringBuilder words = new StringBuilder();
@@ -239,9 +244,9 @@ final class Pieces {
         String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7) + Width.pad(setting.time().map(Object::toString).orElse("–"), 8);
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
         String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
-        words.append(setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED ? pair : " ".repeat(15)).append(Width.pad(judged, 10));
+        words.append(setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED ? pair : " ".repeat(15)).append(Width.pad(judged, 11));
         if (details.isPresent()) {
-            words.append(Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9));
+            words.append(withTime ? Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9) : "");
             words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");
         }
         words.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");

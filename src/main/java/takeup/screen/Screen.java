@@ -21,7 +21,7 @@ public final class Screen {
         switch (shoot.view().page()) {
             case SHOOT -> ShootView.draw(shoot, grid);
             case FRAMES -> ListViews.frames(shoot, grid);
-            case ROLLS -> ListViews.rolls(shoot, grid);
+            case ROLLS -> RollsView.draw(shoot, grid);
             case PLAN -> DayViews.plan(shoot, grid);
             case BAG -> DayViews.bag(shoot, grid);
             case DAY_END -> DayViews.dayEnd(shoot, grid);

@@ -76,11 +76,12 @@ final class ShootView {
         Optional<Roll> roll = s.roll();
         String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
         int scale = Math.max(1, Math.min((rows - 8) / 5, (columns - 2) / Math.max(1, BigText.width(number, 1))));
-        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), 2, number, scale, Look.READOUT);
-        int row = Math.min(3 + 5 * scale, rows - 5);
+        int top = rows < 14 ? 1 : 2;
+        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), top, number, scale, Look.READOUT);
+        int row = Math.min(top + 1 + 5 * scale, rows - 6);
         String left = roll.map(it -> "next frame · " + State.leftWords(it)).orElse("no film") + pair().map(it -> " · " + it).orElse("");
         grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
-        foot(1);
+        foot(2);
     }
 
     private void small() {
@@ -89,39 +90,65 @@ final class ShootView {
         grid.fill(0, Look.BAR);
         grid.put(0, 0, Width.cut(head, columns - 6), Look.BAR);
         grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
-        Optional<Roll> roll = s.roll();
-        int row = 1;
-        if (roll.isPresent()) {
-            String number = Integer.toString(roll.get().next());
-            BigText.draw(grid, 0, row, number, 1, Look.READOUT);
-            int column = BigText.width(number, 1) + 2;
-            grid.put(column, row, "next frame", Look.LABEL);
-            grid.put(column, row + 1, State.leftWords(roll.get()), Look.READOUT);
-            grid.put(column, row + 2, pair().orElse("nothing set"), Look.READOUT);
-            grid.put(column, row + 3, Width.cut(errorWords(), columns - column), Look.NORMAL);
-            grid.put(column, row + 4, Width.cut(String.join(" ", State.words(s.inHand())), columns - column), Look.STRONG);
-        } else {
-            GuidePiece.offer(grid, shoot, row, 5);
+        int bottom = rows - 5 - (Pieces.warnings(grid, shoot, rows - 5) ? 1 : 0);
+        Optional<NextMoment> moment = NextMoment.of(s, shoot.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
+        if (moment.isPresent()) {
+            moment(moment.get(), bottom--, columns);
         }
-        row += 5;
-        if (rows >= 14) {
-            roll.ifPresent(it -> new Strip(grid, it, 0, 6, 1, columns).draw());
+        if (s.roll().isPresent()) {
+            below(s.roll().get(), smallCounter(s.roll().get(), bottom), bottom);
+        } else {
+            String standing = Pieces.standing(shoot);
+            grid.put(0, bottom, Width.cut(standing, columns), Look.CAUTION);
+            GuidePiece.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));
+        }
+        Pieces.prompt(grid, shoot, rows - 2, 2);
+        Pieces.footer(grid, shoot, rows - 1, false);
+    }
+
+    /** The counter with the pair beside it, and the words for all that is not neutral; answers the row after them. */
+    private int smallCounter(Roll roll, int bottom) {
+        String number = Integer.toString(roll.next());
+        BigText.draw(grid, 0, 1, number, 1, Look.READOUT);
+        int column = BigText.width(number, 1) + 2;
+        grid.put(column, 1, "next frame", Look.LABEL);
+        grid.put(column, 2, State.leftWords(roll), Look.READOUT);
+        grid.put(column, 3, pair().orElse("nothing set"), Look.READOUT);
+        grid.put(column, 4, Width.cut(errorWords(), columns - column), Look.NORMAL);
+        int row = 5;
+        int at = column;
+        for (Word word : words()) {
+            boolean isFirst = at == column && row == 5;
+            int from = isFirst || at == 0 ? at : at + 3;
+            if (from + Width.of(word.text) > columns && !isFirst && row == bottom) {
+                grid.put(Math.min(columns - 1, at + 1), row, "…", Look.STRONG);
+                return row + 1;
+            }
+            if (from + Width.of(word.text) > columns && !isFirst) {
+                row++;
+                from = 0;
+            } else if (from > at) {
+                grid.put(at, row, " · ", Look.QUIET);
+            }
+            at = grid.put(from, row, Width.cut(word.text, columns - from), word.look);
+        }
+        return row + 1;
+    }
+
+    /** The strip where two rows are free for it, then the guide and the other cameras. */
+    private void below(Roll roll, int first, int bottom) {
+        List<String> others = Pieces.others(shoot);
+        int wanted = (others.isEmpty() ? 0 : 1) + (GuidePiece.isShown(shoot) ? 1 : 0);
+        int row = first;
+        if (bottom - row + 1 - wanted >= 2) {
+            new Strip(grid, roll, 0, row, 1, columns).draw();
             row += 2;
         }
-        row += roll.isPresent() ? GuidePiece.line(grid, shoot, row) : 0;
-        Optional<NextMoment> moment = NextMoment.of(s, shoot.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
-        if (moment.isPresent() && row < rows - 5) {
-            moment(moment.get(), row++, columns);
+        row += row <= bottom ? GuidePiece.line(grid, shoot, row) : 0;
+        for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
+            boolean isLast = row == bottom && i < others.size() - 1;
+            grid.put(0, row, Width.cut(others.get(i) + (isLast ? "   and " + (others.size() - 1 - i) + " more" : ""), columns), Look.QUIET);
         }
-        List<String> others = Pieces.others(shoot);
-        for (int i = 0; i < others.size() && row < rows - 5; i++, row++) {
-            grid.put(0, row, Width.cut(others.get(i), columns), Look.QUIET);
-        }
-        String standing = Pieces.standing(shoot);
-        grid.put(0, rows - 5, Width.cut(standing, columns), Look.CAUTION);
-        Pieces.warnings(grid, shoot, rows - 4);
-        Pieces.prompt(grid, shoot, rows - 2, 1);
-        Pieces.footer(grid, shoot, rows - 1);
     }
 
     private void full() {
@@ -189,7 +216,7 @@ final class ShootView {
     private void foot(int saidRows) {
         Pieces.warnings(grid, shoot, rows - 3 - saidRows);
         Pieces.prompt(grid, shoot, rows - 2, saidRows);
-        Pieces.footer(grid, shoot, rows - 1);
+        Pieces.footer(grid, shoot, rows - 1, false);
     }
 
     private void bar(int row) {
@@ -214,13 +241,18 @@ final class ShootView {
         } else if (s.day().light().isPresent()) {
             grid.put(margin, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns - margin), Look.NORMAL);
         }
+        return flow(words(), row + 2);
+    }
+
+    /** The words for all that stands or is not neutral. */
+    private List<Word> words() {
         List<Word> words = new java.util.ArrayList<>();
         State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
         s.day().paper().ifPresent(it -> words.add(new Word("PAPER OF " + it.roll() + ", done ends it", Look.CAUTION)));
         RatingLines.card(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
         State.words(s.inHand()).forEach(it -> words.add(new Word(it, Look.STRONG)));
         State.reciprocity(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
-        return flow(words, row + 2);
+        return words;
     }
 
     /** A word and how it looks. */

@@ -28,7 +28,7 @@ public final class SlateView {
         }
         Pieces.disk(grid, shoot, grid.rows() - 4);
         Pieces.prompt(grid, shoot, grid.rows() - 2, 1);
-        Pieces.footer(grid, shoot, grid.rows() - 1);
+        Pieces.footer(grid, shoot, grid.rows() - 1, false);
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */

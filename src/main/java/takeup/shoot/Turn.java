@@ -18,7 +18,8 @@ final class Turn extends Work {
     /** Spaces nearer to each other than this, in milliseconds, are a held key, a paste or a slow line. */
     static final long HELD = 60;
     private static final int MOST = 99;
-    private static final int PAGE = 10;
+    /** Fewer than the smallest window shows of them, so that a page skips nothing. */
+    private static final int PAGE = 6;
 
     Turn(Shoot shoot, OffsetDateTime now, long ticks) {
         super(shoot, now, ticks);

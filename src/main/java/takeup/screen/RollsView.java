@@ -1,0 +1,65 @@
+package takeup.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.exposure.Plain;
+import takeup.roll.Roll;
+import takeup.shoot.RollLine;
+import takeup.shoot.Shoot;
+
+/** All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the line below. */
+final class RollsView {
+    private static final int INDENT = 7;
+    private final List<RollLine> rolls;
+    private final int room;
+    private int place;
+    private int stock;
+    private int development;
+
+    private RollsView(List<RollLine> rolls, int room) {
+        this.rolls = rolls;
+        this.room = room;
+        for (RollLine roll : rolls) {
+            place = Math.max(place, Width.of(place(roll)) + 2);
+            stock = Math.max(stock, Width.of(stock(roll)) + 2);
+            development = Math.max(development, Width.of(roll.development()));
+        }
+    }
+
+    static void draw(Shoot shoot, Grid grid) {
+        RollsView view = new RollsView(shoot.rolls(), grid.columns() - 2 * Pieces.margin(grid));
+        List<ListViews.Line> lines = view.lines();
+        if (lines.isEmpty()) {
+            lines.add(new ListViews.Line("no roll yet: cam and a camera, then load and a stock", Look.QUIET));
+        }
+        ListViews.list(shoot, grid, "Rolls, newest first", lines);
+    }
+
+    private List<ListViews.Line> lines() {
+        List<ListViews.Line> lines = new ArrayList<>();
+        for (int i = rolls.size() - 1; i >= 0; i--) {
+            RollLine roll = rolls.get(i);
+            Look look = roll.state() == Roll.State.OPEN ? Look.STRONG : Look.NORMAL;
+            String start = Width.pad(roll.id().toString(), INDENT) + Width.pad(roll.state().toString(), 10) + Width.pad(place(roll), place);
+            String used = roll.framesUsed() + "/" + roll.framesNominal();
+            String full = start + Width.pad(stock(roll), stock) + Width.pad(used, 7) + roll.loadedAt().toLocalDate();
+            boolean fits = Width.of(full) <= room;
+            if (Width.of(full) + 2 + development <= room) {
+                lines.add(new ListViews.Line(full + "  " + roll.development(), look));
+            } else {
+                lines.add(new ListViews.Line(fits ? full : start + used, look));
+                String rest = fits ? roll.development() : stock(roll) + ", " + roll.development() + ", " + roll.loadedAt().toLocalDate();
+                ListViews.Line.of(rest, INDENT, room, look == Look.STRONG ? Look.NORMAL : Look.LABEL).forEach(it -> lines.add(it.rest()));
+            }
+        }
+        return lines;
+    }
+
+    private static String stock(RollLine roll) {
+        return roll.stock() + " EI " + Plain.number(roll.exposureIndex());
+    }
+
+    private static String place(RollLine roll) {
+        return roll.camera() + roll.back().map(it -> " back " + it).orElse("");
+    }
+}

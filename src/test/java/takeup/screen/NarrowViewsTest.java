@@ -1,0 +1,90 @@
+package takeup.screen;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import takeup.shoot.Key;
+import takeup.shoot.Playing;
+
+/** What costs money or film is whole also in a small window. */
+class NarrowViewsTest {
+    private static Playing rolls() {
+        return Playing.of("cam 35", "load bw400 @800 push 1", "cam 645 2", "load bw100 @80");
+    }
+
+    @ParameterizedTest(name = "at {0}x{1}")
+    @CsvSource({"80,24", "100,30", "120,40"})
+    void theWordsForTheLabAreNotCutInTheListOfRolls(int columns, int rows) {
+        shows("black-and-white, PUSH 1 STOP (rated 800, box 400)", rolls().press(Key.Name.F3), columns, rows);
+    }
+
+    @Test
+    void theyAreWrappedAt40Columns() {
+        shows("NORMAL (rated 80, box 100)", rolls().press(Key.Name.F3), 40, 12);
+    }
+
+    @Test
+    void aLongListInASmallWindowCanBeScrolledToItsEnd() {
+        Playing day = rolls().lines("bag add 2 bw100 120", "bag add 3 bw400 135").press(Key.Name.F5);
+        assertFalse(text(day, 40, 12).contains("that are exposed"));
+        for (int i = 0; i < 60; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        shows("that are exposed", day, 40, 12);
+    }
+
+    @Test
+    void aPageSkipsNoFrame() {
+        Playing day = Playing.of("cam 35", "load bw400", "4 125 x36").press(Key.Name.F2);
+        String first = text(day, 40, 12);
+        String second = text(day.press(Key.Name.PAGE_DOWN), 40, 12);
+        for (int frame = 36; frame > 26; frame--) {
+            String line = frame + "  f/4";
+            assertTrue(first.contains(line) || second.contains(line), line + " is on neither page:\n" + first + second);
+        }
+    }
+
+    @Test
+    void whatAFrameIsWarnedOfIsAWordAndNotAColourAlone() {
+        shows("3.0 under  thin", Playing.medium("m 5.6 125", "11 250").press(Key.Name.F2), 40, 12);
+    }
+
+    @Test
+    void thePlanSaysWhatAndHowSoonAt40Columns() {
+        Playing day = Playing.medium("plan 16:30 Prize-giving on the long pontoon wants 12 must cam 645").press(Key.Name.F4);
+        day.press(Key.Name.DOWN);
+        day.press(Key.Name.DOWN);
+        shows("16:30  Prize-giving on the long", day, 40, 12);
+        shows("in 1 h 30 min", day, 40, 12);
+        shows("wants 12 MUST  645", day, 40, 12);
+    }
+
+    @Test
+    void wordsThatAreNotNeutralGoOnInTheNextRow() {
+        Playing day = Playing.medium("m 5.6 125", "filter yellow", "bias +1/3", "tripod on");
+        shows("FILTER yellow · BIAS +1/3", day, 40, 12);
+        shows("TRIPOD", day, 40, 12);
+    }
+
+    @Test
+    void whatIsRefusedIsSaidWhole() {
+        shows("help lists them", Playing.medium().type("frobnicate").press(Key.Name.ENTER), 40, 12);
+    }
+
+    @Test
+    void theRollIsDrawnWhereRowsAreFree() {
+        shows("►", Playing.medium("m 5.6 125", "4 125"), 40, 12);
+    }
+
+    private static void shows(String fact, Playing day, int columns, int rows) {
+        String text = text(day, columns, rows);
+        assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);
+    }
+
+    private static String text(Playing day, int columns, int rows) {
+        return Screen.render(day.shoot(), columns, rows).text();
+    }
+}
