@@ -40,7 +40,8 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
         return new ScanDesk(roll, folder, other, review, cursor, -1, isSheet, words, wanted, false);
     }
 
-    private ScanDesk saying(String words) {
+    /** The same with something said. */
+    public ScanDesk saying(String words) {
         return new ScanDesk(roll, folder, proposal, review, cursor, marked, isSheet, words, wanted, false);
     }
 

@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,24 +25,32 @@ public final class ScansView {
         grid.fill(0, Look.BAR);
         String state = desk.review().accepted().isPresent() ? "accepted" : desk.proposal().isSure() ? "sure" : "NOT SURE";
         String right = state + " " + (int) (100 * desk.proposal().confidence()) + " %";
-        grid.put(0, 0, Width.cut("Scans of " + desk.roll().id() + " · " + desk.roll().film().stock().name() + " · " + desk.folder(), columns - Width.of(right) - 2), Look.BAR);
+        grid.put(0, 0, Width.cut("Scans of " + desk.roll().id() + " · " + desk.roll().film().stock().name() + " · " + name(desk.folder()), columns - Width.of(right) - 2), Look.BAR);
         grid.put(columns - Width.of(right), 0, right, Look.BAR);
         int top = 1;
         if (rows > 8) {
-            for (String reason : desk.proposal().reasons().subList(0, Math.min(rows > 16 ? 3 : 1, desk.proposal().reasons().size()))) {
-                grid.put(0, top++, Width.cut(reason, columns), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
+            List<String> reasons = desk.proposal().reasons().stream().flatMap(it -> Pieces.wrapped(it, columns).stream()).toList();
+            int shown = Math.min(rows > 16 ? 4 : 2, reasons.size());
+            for (int i = 0; i < shown; i++) {
+                boolean isCut = i == shown - 1 && shown < reasons.size();
+                grid.put(0, top++, isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
             }
         }
-        int room = Math.max(1, rows - top - 3);
+        List<List<Item>> keys = footer(desk, columns, rows > 16 ? 2 : 1);
+        int foot = rows - keys.size();
+        int room = Math.max(1, foot - top - 2);
         if (desk.isSheet()) {
             sheet(grid, desk, all, pictures, cursor, top, room);
         } else {
             list(grid, desk, all, pictures, cursor, top, room);
         }
         if (rows > 4) {
-            grid.put(0, rows - 3, Width.cut(desk.said(), columns), desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
-            grid.put(0, rows - 2, Width.cut("thin: no texture in the shadows of negative or scan; brightness may be the lab's", columns), Look.QUIET);
-            footer(grid, rows - 1);
+            grid.put(0, foot - 2, Width.cut(desk.said(), columns), desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
+            String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
+            grid.put(0, foot - 1, Width.of(hint) <= columns ? hint : Width.cut("thin: no texture in the shadows", columns), Look.QUIET);
+            for (int i = 0; i < keys.size(); i++) {
+                footer(grid, foot + i, keys.get(i));
+            }
         }
         return grid;
     }
@@ -52,7 +61,11 @@ public final class ScansView {
         int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
         int name = 6;
         int set = 9;
+        int frame = 2;
+        int read = 0;
         for (Row row : all) {
+            frame = Math.max(frame, Width.of(row.frame()));
+            read = Math.max(read, Width.of(row.read()));
             name = Math.max(name, Math.min(18, Width.of(row.file())));
             set = Math.max(set, Math.min(16, Width.of(row.set())));
         }
@@ -60,8 +73,8 @@ public final class ScansView {
             Row row = all.get(from + i);
             Look look = from + i == cursor ? Look.CHOSEN : row.scan() < 0 || row.frame().equals("–") ? Look.CAUTION : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
             grid.fill(0, top + i, width, look);
-            grid.put(0, top + i, Width.cut((row.scan() == desk.marked() && row.scan() >= 0 ? "s" : " ") + Width.pad(row.file(), name) + " " + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.verdict(), 5) + "  "
-                    + Width.pad(row.set(), set) + "  " + row.read() + "  " + row.note(), width), look);
+            grid.put(0, top + i, Width.cut((row.scan() == desk.marked() && row.scan() >= 0 ? "s" : " ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame) + "  " + Width.pad(row.verdict(), 5) + "  "
+                    + Width.pad(row.set(), set) + "  " + Width.pad(row.read(), read) + "  " + row.note(), width), look);
         }
         if (picture > 0 && !all.isEmpty()) {
             Optional.ofNullable(pictures.get(all.get(cursor).file())).ifPresent(it -> paint(grid, it, width + 1, top, picture, room));
@@ -86,7 +99,7 @@ public final class ScansView {
             }
             Look look = i == cursor ? Look.CHOSEN : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
             grid.fill(column, line + tall - 2, TILE - 1, look);
-            grid.put(column, line + tall - 2, Width.cut(row.frame() + " " + row.verdict() + " " + row.set(), TILE - 1), look);
+            grid.put(column, line + tall - 2, Width.cut(row.frame() + " " + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(), TILE - 1), look);
             grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), Look.QUIET);
         }
     }
@@ -104,16 +117,50 @@ public final class ScansView {
         }
     }
 
-    private static void footer(Grid grid, int row) {
+    /** A key of the footer and what it does here. */
+    private record Item(String key, String does) {
+        int width() {
+            return Width.of(key) + 1 + Width.of(does);
+        }
+    }
+
+    /** The keys in so many rows; where they find no room, the way out still does. Arrows are not told. */
+    private static List<List<Item>> footer(ScanDesk desk, int columns, int most) {
+        List<List<Item>> rows = new ArrayList<>(List.of(new ArrayList<>()));
+        List<Item> all = new ArrayList<>();
+        for (ScanKeys key : ScanKeys.all()) {
+            String name = key.key().toString();
+            if (name.length() == 1) {
+                all.add(new Item(name, name.equals("v") && desk.isSheet() ? "list" : key.does()));
+            }
+        }
+        int at = 0;
+        for (Item item : all) {
+            if (at + item.width() > columns && rows.size() < most) {
+                rows.add(new ArrayList<>());
+                at = 0;
+            }
+            int kept = most == 1 && !item.key().equals("q") && rows.get(0).stream().noneMatch(it -> it.key().equals("q")) ? 9 : 0;
+            if (at + item.width() + kept <= columns) {
+                rows.get(rows.size() - 1).add(item);
+                at += item.width() + 2;
+            }
+        }
+        return rows;
+    }
+
+    private static void footer(Grid grid, int row, List<Item> items) {
         grid.fill(row, Look.BAR);
         int at = 0;
-        for (ScanKeys key : ScanKeys.all()) {
-            int width = Width.of(key.key() + " " + key.does()) + 2;
-            if (at + width > grid.columns() + 2) {
-                break;
-            }
-            at = grid.put(at, row, key.key().toString(), Look.KEY);
-            at = grid.put(at, row, " " + key.does() + "  ", Look.BAR);
+        for (Item item : items) {
+            at = grid.put(at, row, item.key(), Look.KEY);
+            at = grid.put(at, row, " " + item.does() + "  ", Look.BAR);
         }
+    }
+
+    /** The last part of a folder's name: that is what the lab called it. */
+    private static String name(String folder) {
+        String path = folder.replaceAll("/+$", "");
+        return path.substring(path.lastIndexOf('/') + 1);
     }
 }

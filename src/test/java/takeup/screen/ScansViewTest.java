@@ -62,7 +62,7 @@ class ScansViewTest {
         assertEquals(1, desk.cursor());
         assertEquals("frame 1 is thin: on disk", desk.kept(Review.NOTHING).said());
         assertEquals("NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
-        assertEquals(Look.ALARM, grid(desk.notKept("the disk is full")).look(0, 21));
+        assertEquals(Look.ALARM, grid(desk.notKept("the disk is full")).look(0, 20));
     }
 
     @Test
@@ -97,6 +97,27 @@ class ScansViewTest {
             Grid grid = ScansView.render(typed(desk(0.5), keys), pictures(), columns, rows);
             assertEquals(columns, grid.columns());
         }
+    }
+
+    @ParameterizedTest(name = "{0} by {1}")
+    @CsvSource({"120, 36", "80, 24", "40, 12"})
+    void theWayOutIsAlwaysTold(int columns, int rows) {
+        String text = ScansView.render(desk(0.5), pictures(), columns, rows).text();
+        assertTrue(text.contains("q leave"), text);
+    }
+
+    @Test
+    void at80ColumnsEveryLetterIsTold() {
+        String text = grid(desk(0.5)).text();
+        for (ScanKeys key : ScanKeys.all()) {
+            assertTrue(key.key().name() != Key.Name.CHARACTER || text.contains(key.key() + " " + key.does()), key.does() + " is missing:\n" + text);
+        }
+        assertTrue(grid(typed(desk(0.5), "v")).text().contains("v list"));
+    }
+
+    @Test
+    void aKeyWithoutMeaningSaysWhereTheOthersStand() {
+        assertEquals("no key here does that: the last lines of the screen have them all", typed(desk(1), "?").said());
     }
 
     @Test
