@@ -27,7 +27,7 @@ import takeup.kit.Kit;
 class ManualPagesTest {
     private static final Path FOLDER = Path.of("src/docs");
     /** The pages as one day goes through them. */
-    private static final List<String> PAGES = List.of("prepare.md", "shoot.md", "close.md", "hand-over.md");
+    private static final List<String> PAGES = List.of("prepare.md", "shoot.md", "close.md", "hand-over.md", "learn.md");
 
     @TempDir
     Path day;

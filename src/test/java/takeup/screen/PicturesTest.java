@@ -24,10 +24,14 @@ import takeup.shoot.Playing;
 class PicturesTest {
     private static final Path FOLDER = Path.of("src/docs/pictures");
 
-    /** A picture: the name of its file, a theme, a size, a moment of regatta day, and its words. */
-    record Picture(String name, String theme, int columns, int rows, Playing day, String title) {
+    /** A picture: the name of its file, a theme, what is on the screen at a moment of regatta day or later, and its words. */
+    record Picture(String name, String theme, Grid grid, String title) {
+        Picture(String name, String theme, int columns, int rows, Playing day, String title) {
+            this(name, theme, Screen.render(day.shoot(), columns, rows), title);
+        }
+
         String svg() {
-            return SvgPicture.of(Screen.render(day.shoot(), columns, rows), Theme.named(theme).orElseThrow(), title);
+            return SvgPicture.of(grid, Theme.named(theme).orElseThrow(), title);
         }
 
         @Override public String toString() {
@@ -44,7 +48,9 @@ class PicturesTest {
                 new Picture("night", "night", 80, 24, evening(), "The theme for the dark: a long exposure on a tripod, with what reciprocity asks for"),
                 new Picture("frames", "dark", 100, 30, portraits().lines("lost 3", "blank").press(Key.of(Key.Name.F2)),
                         "The frames of a roll, newest first, each with its setting, error, light and notes"),
-                new Picture("first-start", "dark", 80, 24, Playing.of(), "The first start: pick a camera"));
+                new Picture("first-start", "dark", 80, 24, Playing.of(), "The first start: pick a camera"),
+                new Picture("scans", "dark", ScansOfTheDay.of(portraits().lines("11 500 ; typed late", "2.8 60", "8 250", "5.6 125", "4 60").shoot().shown().roll().orElseThrow(), 12, 3, 110, 30),
+                        "Scans of a roll beside what was set and read: one frame did not come back, four are judged, the scan under the cursor stands large at the right"));
     }
 
     /** Crew portraits at the boathouse: a 35mm body beside the 645, which is in hand. */
@@ -80,7 +86,7 @@ class PicturesTest {
     void everyLetterOfTheScreenStandsInItsPicture() {
         Picture picture = pictures().get(0);
         String drawn = picture.svg().replaceAll("(?s)<title>.*</title>|<[^>]*>|\\s", "").replace("&gt;", ">");
-        String shown = Screen.render(picture.day.shoot(), picture.columns, picture.rows).text().replaceAll("[▁▂▃▄▅▆▇█▀▌▐\\s]", "");
+        String shown = picture.grid.text().replaceAll("[▁▂▃▄▅▆▇█▀▌▐\\s]", "");
         assertEquals(shown, drawn);
     }
 

@@ -36,6 +36,7 @@ final class SvgPicture {
         }
         for (int row = 0; row < grid.rows(); row++) {
             blocks(row);
+            dots(row);
             letters(row);
         }
         if (grid.cursorColumn() >= 0) {
@@ -69,7 +70,11 @@ final class SvgPicture {
             String sign = grid.cell(from, row).text();
             Look look = grid.look(from, row);
             int to = from + 1;
-            while (to < grid.columns() && grid.cell(to, row).text().equals(sign) && grid.look(to, row) == look && !sign.equals("▌") && !sign.equals("▐")) {
+            if (grid.cell(from, row).isPicture()) {
+                from = to;
+                continue;
+            }
+            while (to < grid.columns() && !grid.cell(to, row).isPicture() && grid.cell(to, row).text().equals(sign) && grid.look(to, row) == look && !sign.equals("▌") && !sign.equals("▐")) {
                 to++;
             }
             int eighths = sign.isEmpty() ? -1 : "▁▂▃▄▅▆▇█".indexOf(sign) + 1;
@@ -86,6 +91,28 @@ final class SvgPicture {
             }
             from = to;
         }
+    }
+
+    /** The dots of a scan, the upper and the lower half of each cell. */
+    private void dots(int row) {
+        for (int half = 0; half < 2; half++) {
+            for (int from = 0; from < grid.columns(); ) {
+                int colour = dot(from, row, half);
+                int to = from + 1;
+                while (to < grid.columns() && dot(to, row, half) == colour) {
+                    to++;
+                }
+                if (colour >= 0) {
+                    rect(RIM + from * WIDE, RIM + row * HIGH + half * HIGH / 2, (to - from) * WIDE, HIGH / 2, colour(colour));
+                }
+                from = to;
+            }
+        }
+    }
+
+    private int dot(int column, int row, int half) {
+        Cell cell = grid.cell(column, row);
+        return !cell.isPicture() ? -1 : half == 0 ? cell.ink().top() : cell.ink().bottom();
     }
 
     private void letters(int row) {
@@ -126,7 +153,11 @@ final class SvgPicture {
     }
 
     private static String colour(Style style, boolean letters) {
-        String digits = Integer.toHexString((letters ? style.foreground() : style.background()).value()).toLowerCase(Locale.ROOT);
+        return colour((letters ? style.foreground() : style.background()).value());
+    }
+
+    private static String colour(int value) {
+        String digits = Integer.toHexString(value).toLowerCase(Locale.ROOT);
         return "#" + "000000".substring(digits.length()) + digits;
     }
 
