@@ -86,7 +86,9 @@ public final class DayRolls {
     static List<RollId> missing(Situation s, OffsetDateTime now, String letters) {
         int first = Integer.MAX_VALUE;
         int last = 0;
+        int newest = 0;
         for (Roll roll : s.rolls().values()) {
+            newest = roll.id().letters().equals(letters) ? Math.max(newest, roll.id().number()) : newest;
             if (roll.id().letters().equals(letters) && !roll.loadedAt().toLocalDate().isBefore(date(now))) {
                 first = Math.min(first, roll.id().number());
                 last = Math.max(last, roll.id().number());
@@ -101,7 +103,7 @@ public final class DayRolls {
             }
         }
         for (RollId id : s.known()) {
-            boolean isNewer = id.letters().equals(letters) && id.number() > last && !s.rolls().containsKey(id);
+            boolean isNewer = id.letters().equals(letters) && id.number() > newest && !s.rolls().containsKey(id);
             if (isNewer) {
                 all.add(id);
             }

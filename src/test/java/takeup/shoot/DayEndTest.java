@@ -109,6 +109,19 @@ class DayEndTest {
         assertTrue(end.sentence().contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be read (takeup check))"), end.sentence());
     }
 
+    /** R0001 was finished last week and is not read; R0002 is in the camera since. */
+    @Test
+    void aRollThatWasFinishedLastWeekIsNotMissingToday() {
+        Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400", "4 125");
+        Situation all = day.situation();
+        List<Happened> later = all.happened().stream().map(step -> new Happened(step.step(), step.at(), step.entries().stream()
+                .filter(it -> it instanceof Entry.OnRoll onRoll && onRoll.roll().number() == 2).toList())).toList();
+        Situation opened = Situation.of(all.kit(), later, all.dayOf(), Set.of(new RollId("R", 1), new RollId("R", 2)));
+        day.clock("2026-09-19T22:00+02:00");
+        assertEquals(Optional.empty(), DayRolls.unread(opened, day.now(), "R", Set.of()));
+        assertEquals("R0002:in-camera", where(DayEnd.of(opened, day.now(), "R", Optional.empty())));
+    }
+
     @Test
     void aMustHaveOnOneRollOnlyIsSaid() {
         Shooting day = Shooting.medium("plan 15:10 Start must").later(11);
