@@ -80,7 +80,7 @@ final class Pieces {
         List<String> lines = shoot.prompt().lines();
         Optional<HelpList.Entry> entry = lines.isEmpty() ? Optional.empty() : HelpList.onEnter(shoot);
         Optional<Outcome> echo = entry.isPresent() ? Optional.empty() : shoot.echo();
-        boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL;
+        boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL || shoot.said().tone() == Shoot.Tone.CHOICES;
         if (entry.isPresent() && !fresh) {
             wrap(grid, row, rows, HelpList.words(entry.get(), shoot.view().topic()), Look.NORMAL);
         } else if (lines.size() > 1 && !fresh) {
@@ -101,7 +101,7 @@ final class Pieces {
                 case QUIET -> Look.QUIET;
                 case ANSWER -> Look.GOOD;
                 case LARGE -> Look.READOUT;
-                case QUESTION -> Look.STRONG;
+                case QUESTION, CHOICES -> Look.STRONG;
                 case REFUSAL -> Look.CAUTION;
             };
             String large = shoot.said().tone() == Shoot.Tone.LARGE

@@ -29,8 +29,8 @@ import takeup.roll.RollId;
  */
 public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.Asked> question, List<Entered> todo, Optional<RollId> fetching,
         Spaces spaces, View view, boolean moved, List<RollLine> rolls, Settings settings, Leaving leaving, OffsetDateTime now, long ticks, long drift) {
-    /** How something is said. */
-    public enum Tone { QUIET, ANSWER, LARGE, QUESTION, REFUSAL }
+    /** How something is said; {@code CHOICES} are what Tab could complete, until the line is typed on. */
+    public enum Tone { QUIET, ANSWER, LARGE, QUESTION, REFUSAL, CHOICES }
 
     /** What was said last, and the warnings with it. */
     public record Said(Tone tone, String words, List<Warning> warnings) {

@@ -263,7 +263,7 @@ final class Turn extends Work {
         if (!before.text().equals(prompt.text())) {
             view = view.chosen(-1);
             view = view.page() == Shoot.Page.HELP ? view.scrolledTo(0) : view;
-            if (said.tone() == Tone.REFUSAL) {
+            if (said.tone() == Tone.REFUSAL || said.tone() == Tone.CHOICES) {
                 said = Said.NOTHING;
             }
         }
@@ -351,7 +351,7 @@ final class Turn extends Work {
         String before = prompt.text().substring(0, prompt.cursor());
         int note = Completion.noteStart(before);
         if (before.indexOf('\n') >= 0) {
-            say(Tone.QUIET, "only the first line is completed");
+            say(Tone.CHOICES, "only the first line is completed");
         } else if (note >= 0) {
             completeFrom(note, before, Completion.notes(ledger.ahead(), now.toLocalDate(), before.substring(note)), "");
         } else {
@@ -362,14 +362,14 @@ final class Turn extends Work {
     private void completeFrom(int start, String before, List<String> fitting, String behind) {
         boolean isNote = behind.isEmpty();
         if (fitting.isEmpty()) {
-            say(Tone.QUIET, isNote ? "no other note of today or of this roll begins so" : "no word known here begins so");
+            say(Tone.CHOICES, isNote ? "no other note of today or of this roll begins so" : "no word known here begins so");
             return;
         }
         String more = Completion.shared(fitting).substring(before.length() - start) + (fitting.size() == 1 ? behind : "");
         edit(it -> it.typed(more));
         int shown = isNote ? 6 : 24;
         if (fitting.size() > 1) {
-            say(Tone.QUIET, String.join(isNote ? " · " : "  ", fitting.size() > shown ? fitting.subList(0, shown) : fitting) + (fitting.size() > shown ? " …" : ""));
+            say(Tone.CHOICES, String.join(isNote ? " · " : "  ", fitting.size() > shown ? fitting.subList(0, shown) : fitting) + (fitting.size() > shown ? " …" : ""));
         }
     }
 }

@@ -75,6 +75,15 @@ class CrowdedScreensTest {
         shows("frame 7  f/5.6 1/60", States.of("not saved"), 20, 5);
     }
 
+    @Test
+    void whatTabCouldCompleteIsSeenUntilTheLineIsTypedOn() {
+        Playing day = Playing.of("cam 645").type("lo").press(Key.Name.TAB);
+        for (String word : new String[] {"load", "lost"}) {
+            shows(word, day.shoot(), 40, 12);
+        }
+        shows("xyz is no word known here", Playing.of("cam 645").type("lo").press(Key.Name.TAB).press(Key.Name.BACKSPACE).press(Key.Name.BACKSPACE).type("xyz").shoot(), 80, 24);
+    }
+
     private static void shows(String fact, Shoot shoot, int columns, int rows) {
         String text = Screen.render(shoot, columns, rows).text();
         assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);
