@@ -69,6 +69,7 @@ public final class State {
         words.append(others.isEmpty() ? "" : " Also in use: " + String.join("; ", others) + ".");
         s.day().paper().ifPresent(it -> words.append(" The paper of ").append(it.roll()).append(" is being read; done ends it."));
         Routine.of(s).ifPresent(it -> words.append(" Load routine, ").append(it.question()).append(" yes or no."));
+        RatingLines.card(s).ifPresent(it -> words.append(" Rating test, ").append(it).append(": rating logs it."));
         NextMoment.of(s, now).ifPresent(it -> words.append(" Plan: ").append(it.line()).append('.'));
         List<Warning.Code> standing = standing(s, now);
         if (!standing.isEmpty()) {

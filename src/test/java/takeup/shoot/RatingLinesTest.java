@@ -21,6 +21,15 @@ class RatingLinesTest {
         assertEquals(Optional.of("Card 1 of 6: R0001 1 STOP UNDER"), RatingLines.card(day.shoot().shown()));
     }
 
+    /** In the pipe no key stands for the word, so the sentence names it. */
+    @Test
+    void whoCannotSeeTheCardHearsItAndTheWordThatLogsIt() {
+        Shooting shooting = Shooting.medium("m ev11");
+        assertTrue(shooting.type("rating").endsWith(" Space, or the word rating, logs it."), shooting.answer().text());
+        assertTrue(shooting.type("say").contains(" Rating test, Card 1 of 6: R0001 1 STOP UNDER: rating logs it."), shooting.answer().text());
+        assertTrue(shooting.type("rating").contains("Card 2 of 6: set"), shooting.answer().text());
+    }
+
     @Test
     void sixSpacesAreTheBracketByTheApertureAlone() {
         Playing day = Playing.medium("m ev11", "rating");
