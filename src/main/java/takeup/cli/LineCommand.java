@@ -109,8 +109,9 @@ final class LineCommand {
         }
         Outcome outcome;
         look();
-        if (question.isPresent() && line.equalsIgnoreCase("yes")) {
-            outcome = question.get().ifYes();
+        Optional<Outcome.Does> answered = question.flatMap(it -> it.answer(line, situation));
+        if (answered.isPresent()) {
+            outcome = answered.get();
         } else {
             outcome = Interpreter.read(situation, line, seen, drift, letters);
             Optional<RollId> before = Optional.empty();

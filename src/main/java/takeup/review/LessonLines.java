@@ -116,7 +116,7 @@ public final class LessonLines {
         tally.by(factor).forEach((name, counts) -> {
             int all = counts[0] + counts[1] + counts[2];
             Interval thin = Interval.share(counts[Density.THIN.ordinal()], all, Interval.CONFIDENCE);
-            lines.add("  " + pad(factor.toString(), 8) + pad(name, 22) + pad(all + " frames", 12) + pad(counts[0] + " thin", 9) + pad(counts[1] + " good", 9) + pad(counts[2] + " dense", 10)
+            lines.add("  " + pad(factor.toString(), 8) + pad(name, 22) + pad(all + (all == 1 ? " frame" : " frames"), 12) + pad(counts[0] + " thin", 9) + pad(counts[1] + " good", 9) + pad(counts[2] + " dense", 10)
                     + "thin " + Math.round(100 * thin.low()) + " to " + Math.round(100 * thin.high()) + " %");
         });
     }

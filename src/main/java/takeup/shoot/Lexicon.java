@@ -86,7 +86,7 @@ public final class Lexicon {
             new Word("big", "big", "the counter across the room"),
             new Word("routine", "routine off", "three looks after loading: on, off, skip; alone: what is asked"),
             new Word("yes", "yes", "answers a question"),
-            new Word("no", "no", "answers a look of the load routine: not so"),
+            new Word("no", "no", "answers a question, or a look of the load routine: not so"),
             new Word("quit", "quit", "leaves; everything is on disk"));
 
     /** The looks of the screen, in the order in which F9 goes through them. */

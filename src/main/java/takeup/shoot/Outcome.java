@@ -1,6 +1,7 @@
 package takeup.shoot;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.kit.Json;
 import takeup.kit.Warning;
 import takeup.roll.RollId;
@@ -11,8 +12,14 @@ public sealed interface Outcome {
     record Refused(String why) implements Outcome {
     }
 
-    /** It needs a yes: {@code yes} on the next line answers it, any other line withdraws it. */
+    /** It needs a yes: {@code yes} on the next line answers it, {@code no} and any other line withdraw it. */
     record Asked(String question, Does ifYes) implements Outcome {
+        /** What yes or no comes to; empty for any other line, which is read as if nothing had been asked. */
+        public Optional<Does> answer(String line, Situation now) {
+            String word = line.strip();
+            return word.equalsIgnoreCase("yes") ? Optional.of(ifYes) : word.equalsIgnoreCase("no")
+                    ? Optional.of(new Does(List.of(), now, new Answer("state", "All is left as it was.", Json.object(), List.of()), Act.NOTHING, List.of())) : Optional.empty();
+        }
     }
 
     /** It speaks of a finished roll that was not read yet. */

@@ -203,10 +203,10 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         return lines.size() == 1 ? Optional.of(outcome(lines.get(0))).filter(it -> view.page() != Page.HELP || !(it instanceof Outcome.Refused)) : Optional.empty();
     }
 
-    /** What a line comes to now: yes answers the question that stands, and nothing is written where that cannot be. */
+    /** What a line comes to now: yes or no answers the question that stands, and nothing is written where that cannot be. */
     Outcome outcome(String line) {
-        boolean isYes = question.isPresent() && line.strip().equalsIgnoreCase("yes");
-        Outcome outcome = isYes ? question.get().ifYes() : Interpreter.read(ahead(), line, now, drift, settings.letters());
+        Outcome outcome = question.flatMap(it -> it.answer(line, ahead())).map(it -> (Outcome) it)
+                .orElseGet(() -> Interpreter.read(ahead(), line, now, drift, settings.letters()));
         Outcome.Does does = outcome instanceof Outcome.Asked asked ? asked.ifYes() : outcome instanceof Outcome.Does one ? one : null;
         return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent() ? new Outcome.Refused(readOnlyWords()) : outcome;
     }

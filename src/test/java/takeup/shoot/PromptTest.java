@@ -281,6 +281,15 @@ class PromptTest {
         assertEquals(Shoot.Tone.REFUSAL, day.tone());
     }
 
+    @Test
+    void noIsAnAnswerToAQuestionAndNoMisspeltWord() {
+        Playing day = Playing.medium("4 125", "unload", "no");
+        assertEquals("All is left as it was.", day.said());
+        assertEquals("", day.prompt());
+        assertEquals(takeup.roll.Roll.State.OPEN, day.roll("R0001").state());
+        assertEquals(Shoot.Tone.REFUSAL, day.lines("no").tone(), "a second no has nothing to answer");
+    }
+
     @ParameterizedTest(name = "{0} withdraws the question and says so")
     @ValueSource(strings = {"ESCAPE", "CTRL", "SPACE"})
     void keysThatStepBackWithdrawTheQuestionToo(String key) {
