@@ -403,6 +403,8 @@ final class Commands implements Callable<Integer> {
             commands.out().line("days               " + folder.resolve("days"));
             commands.out().line("exports            " + folder.resolve("exports"));
             commands.out().line("orders             " + folder.resolve("orders"));
+            commands.out().line("reviews of scans   " + folder.resolve("reviews"));
+            commands.out().line("camera clocks      " + folder.resolve(CameraClocks.NAME));
             commands.out().line("settings           " + folder.resolve(Settings.NAME));
             commands.out().line("your own profiles  " + folder.resolve("profiles"));
             commands.out().line("shipped profiles   " + Folder.profiles());
@@ -413,7 +415,7 @@ final class Commands implements Callable<Integer> {
     @Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
     static final class Schema implements Callable<Integer> {
         @ParentCommand Commands commands;
-        @Parameters(paramLabel = "NAME", description = "Which document: roll, order.")
+        @Parameters(paramLabel = "NAME", description = "Which document: roll, order, frames.")
         String name;
 
         @Override public Integer call() {
