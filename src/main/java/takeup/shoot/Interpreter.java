@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.day.Place;
@@ -298,7 +299,15 @@ public final class Interpreter {
     Outcome changed(Camera camera, InHand inHand, String words) {
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
         Situation after = after(entries);
-        return does(entries, after, state(after, words, List.of()), List.of());
+        return does(entries, after, state(after, words + lightNow(after), List.of()), List.of());
+    }
+
+    /** What the light makes of the setting in hand, where that is no longer what it was: a filter leaves it a stop under. */
+    private String lightNow(Situation after) {
+        OptionalDouble was = State.errorInHand(s);
+        OptionalDouble is = State.errorInHand(after);
+        boolean isOther = is.isPresent() && (was.isEmpty() || Math.abs(was.getAsDouble() - is.getAsDouble()) > 0.04);
+        return isOther ? " For this light " + takeup.exposure.Stops.error(is.getAsDouble()) + "." : "";
     }
 
     Outcome.Answer state(Situation after, String words, List<Warning> warnings) {

@@ -73,4 +73,14 @@ class FilterLinesTest {
         }).count();
         assertTrue(read > 5);
     }
+
+    /** Yellow takes 1 stop, as the trade has it (factor 2, common practice, no source); f/8 then lets through 1 stop less again. */
+    @Test
+    void whatTheLightMakesOfTheSettingIsSaidOnceItIsOtherThanBefore() {
+        Shooting shooting = Shooting.medium("m 5.6 125");
+        assertTrue(shooting.type("filter yellow").endsWith(" For this light 1.0 under."), shooting.answer().text());
+        assertTrue(shooting.type("set 8").endsWith(" For this light 2.0 under."), shooting.answer().text());
+        assertTrue(!shooting.type("tripod on").contains("For this light"), shooting.answer().text());
+        assertTrue(shooting.type("filter off").endsWith(" For this light 1.0 under."), shooting.answer().text());
+    }
 }
