@@ -137,7 +137,7 @@ echo "the same words in a pipe"
 python3 - "$place" <<'COMPARE' || fail "the two folders hand over different rolls"
 import json, pathlib, sys
 
-TIMES = {"at", "loadedAt", "finishedAt", "madeBy", "date"}
+TIMES = {"at", "since", "loadedAt", "finishedAt", "madeBy", "date"}
 
 def timeless(value):
     if isinstance(value, dict):
