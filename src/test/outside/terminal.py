@@ -31,6 +31,8 @@ if os.fork() == 0:
         for end in (0, 1, 2):
             os.dup2(slave, end)
         os.closerange(3, 100)
+        # Whoever was started in the background ignores INT, and so would all that it starts.
+        signal.signal(signal.SIGINT, signal.SIG_DFL)
         os.execvp(program[0], program)
     os.write(tell, b"%d\n" % job)
     os.close(slave)
