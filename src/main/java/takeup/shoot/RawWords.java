@@ -3,7 +3,6 @@ package takeup.shoot;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,18 +14,7 @@ final class RawWords {
 
     /** The words, letter for letter. */
     static List<String> of(String text) {
-        List<String> words = new ArrayList<>();
-        int start = -1;
-        for (int at = 0; at <= text.length(); at++) {
-            boolean blank = at == text.length() || Tokens.isBlank(text.charAt(at));
-            if (blank && start >= 0) {
-                words.add(text.substring(start, at));
-                start = -1;
-            } else if (!blank && start < 0) {
-                start = at;
-            }
-        }
-        return words;
+        return Tokens.split(text);
     }
 
     static String small(String word) {

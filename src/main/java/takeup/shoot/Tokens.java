@@ -31,7 +31,8 @@ record Tokens(List<String> words, Optional<String> note) {
         return out.toString();
     }
 
-    private static List<String> split(String text) {
+    /** The words between blanks of every kind, letter for letter. */
+    static List<String> split(String text) {
         List<String> words = new ArrayList<>();
         int start = -1;
         for (int at = 0; at <= text.length(); at++) {
