@@ -2,7 +2,6 @@ package takeup.screen;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -17,12 +16,6 @@ import java.nio.charset.StandardCharsets;
  * pause, is marked here, so that a text on its way into the wrong window lies on the prompt and runs nothing.
  */
 final class Gate extends InputStream {
-    /** How to let time pass; tests have their own. */
-    interface Nap {
-        void millis(int millis) throws InterruptedException;
-    }
-
-    private static final int STEP = 2;
     private static final int ALT = 30;
     private static final int LONE_ESCAPE = 120;
     private static final int GAP = 150;
@@ -41,14 +34,8 @@ final class Gate extends InputStream {
     private static final String PASTE_BEGINS = "\u001b[200~";
     private static final String PASTE_ENDS = "\u001b[201~";
 
-    private final InputStream in;
-    private final Nap nap;
-
-    private final byte[] raw = new byte[4096];
-    private int rawAt;
-    private int rawEnd;
-
-    private final byte[] open = new byte[raw.length + LONGEST];
+    private final Incoming in;
+    private final byte[] open = new byte[Incoming.MOST + LONGEST];
     private int openAt;
     private int openEnd;
 
@@ -58,9 +45,8 @@ final class Gate extends InputStream {
     /** So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks twice. */
     private int silent;
 
-    Gate(InputStream in, Nap nap) {
-        this.in = in;
-        this.nap = nap;
+    Gate(InputStream in, Incoming.Nap nap) {
+        this.in = new Incoming(in, nap);
     }
 
     @Override
@@ -69,11 +55,11 @@ final class Gate extends InputStream {
             silent--;
             return 0;
         }
-        if (openAt == openEnd && flooded && !comes(EBB)) {
+        if (openAt == openEnd && flooded && !in.comes(EBB)) {
             ebb();
         }
-        while (openAt == openEnd && pending()) {
-            pass(next());
+        while (openAt == openEnd && in.pending()) {
+            pass(in.next());
         }
         return openEnd - openAt;
     }
@@ -91,13 +77,13 @@ final class Gate extends InputStream {
         }
         while (openAt == openEnd) {
             silent = 0;
-            if (flooded && !comes(EBB)) {
+            if (flooded && !in.comes(EBB)) {
                 ebb();
                 break;
             }
             // The rest of a sequence whose Escape was taken for the key comes soon or never.
-            escapeJustPassed = escapeJustPassed && comes(AFTER_ESCAPE);
-            int one = next();
+            escapeJustPassed = escapeJustPassed && in.comes(AFTER_ESCAPE);
+            int one = in.next();
             if (one < 0) {
                 return -1;
             }
@@ -121,14 +107,14 @@ final class Gate extends InputStream {
             tail(first);
         } else {
             escapeJustPassed = false;
-            if (!marked && !flooded && rawEnd - rawAt >= MANY && isFlood()) {
+            if (!marked && !flooded && in.here() >= MANY && isFlood()) {
                 flooded = true;
                 let(PASTE_BEGINS);
             }
             let(first);
         }
-        while (openEnd > 0 && !escapeJustPassed && rawAt < rawEnd && raw[rawAt] != Sequence.ESCAPE && openEnd < raw.length) {
-            let(raw[rawAt++]);
+        while (openEnd > 0 && !escapeJustPassed && in.here() > 0 && in.after(0) != Sequence.ESCAPE && openEnd < Incoming.MOST) {
+            let(in.next());
         }
     }
 
@@ -138,7 +124,7 @@ final class Gate extends InputStream {
         let(Sequence.ESCAPE);
         boolean tooLong = false;
         while (true) {
-            if (!(sequence.isIntroduced() ? comes(GAP) : comes(ALT) || comes(LONE_ESCAPE - ALT) && begins(peek()))) {
+            if (!(sequence.isIntroduced() ? in.comes(GAP) : in.comes(ALT) || in.comes(LONE_ESCAPE - ALT) && begins(peek()))) {
                 if (sequence.isIntroduced()) {
                     openEnd = 0;
                     swallow(sequence);
@@ -148,11 +134,12 @@ final class Gate extends InputStream {
                 }
                 return;
             }
-            int one = next();
+            int one = in.next();
             Sequence.State state = one < 0 ? Sequence.State.BROKEN : sequence.add(one);
             if (state == Sequence.State.BROKEN) {
                 openEnd = 0;
-                unlessEnded(one);
+                // A byte that breaks a sequence is none of it.
+                in.back(one);
                 return;
             }
             tooLong |= openEnd == LONGEST;
@@ -179,33 +166,14 @@ final class Gate extends InputStream {
 
     /** Whether so much text with a line end in it stands here, or follows at once, that nobody typed it. */
     private boolean isFlood() throws IOException {
-        System.arraycopy(raw, rawAt, raw, 0, rawEnd - rawAt);
-        rawEnd -= rawAt;
-        rawAt = 0;
-        while (rawEnd < FLOOD && follows()) {
-            int more = in.read(raw, rawEnd, raw.length - rawEnd);
-            if (more <= 0) {
-                break;
-            }
-            rawEnd += more;
-        }
+        in.gather(FLOOD, AT_ONCE);
         boolean lines = false;
         int plain = 0;
-        while (plain < rawEnd && raw[plain] != Sequence.ESCAPE) {
-            lines |= raw[plain] == '\r' || raw[plain] == '\n';
+        while (plain < in.here() && in.after(plain) != Sequence.ESCAPE) {
+            lines |= in.after(plain) == '\r' || in.after(plain) == '\n';
             plain++;
         }
         return lines && plain >= FLOOD - 1;
-    }
-
-    private boolean follows() throws IOException {
-        for (int left = AT_ONCE; in.available() == 0; left -= STEP) {
-            if (left <= 0) {
-                return false;
-            }
-            pause();
-        }
-        return true;
     }
 
     private void ebb() {
@@ -221,15 +189,15 @@ final class Gate extends InputStream {
         sequence.add(Sequence.ESCAPE);
         sequence.add(first);
         let(first);
-        while (openEnd < LONGEST && comes(TAIL_GAP)) {
-            int one = next();
+        while (openEnd < LONGEST && in.comes(TAIL_GAP)) {
+            int one = in.next();
             Sequence.State state = one < 0 ? Sequence.State.BROKEN : sequence.add(one);
             if (state == Sequence.State.WHOLE) {
                 openEnd = 0;
                 return;
             }
             if (state == Sequence.State.BROKEN) {
-                unlessEnded(one);
+                in.back(one);
                 return;
             }
             let(one);
@@ -242,28 +210,21 @@ final class Gate extends InputStream {
     }
 
     private int peek() throws IOException {
-        int one = next();
-        unlessEnded(one);
+        int one = in.next();
+        in.back(one);
         return one;
     }
 
     private void swallow(Sequence sequence) throws IOException {
-        while (comes(LATE)) {
-            int one = next();
+        while (in.comes(LATE)) {
+            int one = in.next();
             Sequence.State state = one < 0 ? Sequence.State.BROKEN : sequence.add(one);
             if (state == Sequence.State.BROKEN) {
-                unlessEnded(one);
+                in.back(one);
             }
             if (state != Sequence.State.OPEN) {
                 return;
             }
-        }
-    }
-
-    /** A byte that breaks a sequence is none of it: it is read again as the next one. */
-    private void unlessEnded(int one) {
-        if (one >= 0) {
-            rawAt--;
         }
     }
 
@@ -275,39 +236,5 @@ final class Gate extends InputStream {
         for (byte one : sequence.getBytes(StandardCharsets.ISO_8859_1)) {
             let(one & 0xff);
         }
-    }
-
-    private boolean pending() throws IOException {
-        return rawAt < rawEnd || in.available() > 0;
-    }
-
-    private boolean comes(int millis) throws IOException {
-        for (int left = millis; !pending(); left -= STEP) {
-            if (left <= 0) {
-                return false;
-            }
-            pause();
-        }
-        return true;
-    }
-
-    private void pause() throws InterruptedIOException {
-        try {
-            nap.millis(STEP);
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-            throw new InterruptedIOException("interrupted in the middle of a key");
-        }
-    }
-
-    private int next() throws IOException {
-        if (rawAt == rawEnd) {
-            rawAt = 0;
-            rawEnd = Math.max(0, in.read(raw, 0, raw.length));
-            if (rawEnd == 0) {
-                return -1;
-            }
-        }
-        return raw[rawAt++] & 0xff;
     }
 }

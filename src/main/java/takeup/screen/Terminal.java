@@ -268,9 +268,9 @@ public final class Terminal implements AutoCloseable {
         private static final int STEP = 5;
 
         private final InputDecoder decoder;
-        private final Gate.Nap nap;
+        private final Incoming.Nap nap;
 
-        Keyboard(InputDecoder decoder, Gate.Nap nap) {
+        Keyboard(InputDecoder decoder, Incoming.Nap nap) {
             this.decoder = decoder;
             this.nap = nap;
         }
