@@ -151,18 +151,30 @@ public final class Writer implements AutoCloseable {
             texts.put(files.containsKey(open) ? open : archive.where(roll.getKey()), roll.getValue().stream().map(RollEventJson::text).toList());
         }
         texts.values().forEach(it -> it.forEach(event -> Lines.of(1, batch.step, batch.at, event)));
-        // An interrupt that came in before would close the files.
+        undisturbed(() -> {
+            try {
+                write(batch, texts);
+            } catch (IOException e) {
+                IOException trouble = named(e);
+                if (!Trouble.isFull(trouble) || !reserve.release()) {
+                    throw trouble;
+                }
+                remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
+                saidLow = true;
+                write(batch, texts);
+            }
+        });
+    }
+
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    /** An interrupt that came in before would close the files: it is put off until they are written. */
+    private static void undisturbed(Writing writing) throws IOException {
         boolean interrupted = Thread.interrupted();
         try {
-            write(batch, texts);
-        } catch (IOException e) {
-            IOException trouble = named(e);
-            if (!Trouble.isFull(trouble) || !reserve.release()) {
-                throw trouble;
-            }
-            remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
-            saidLow = true;
-            write(batch, texts);
+            writing.run();
         } finally {
             if (interrupted) {
                 Thread.currentThread().interrupt();
@@ -196,19 +208,21 @@ public final class Writer implements AutoCloseable {
 
     /**
      * Writes down what was decided about the scans of a roll. Once this returns, all of it is on the disk. Reviews are not
-     * undone but decided anew, so their step is a count of their own.
+     * undone but decided anew, so their step is a count of their own. On a full disk they are refused: the reserve is the frames'.
      */
     public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
         texts.forEach(it -> Lines.of(1, 1, at, it));
         keepLock();
         Folders.make(drive, archive.review(roll).getParent());
-        try {
-            JournalFile file = file(archive.review(roll));
-            remark(archive.review(roll), file.append(file.nextStep(), at, texts));
-        } catch (IOException e) {
-            throw named(e);
-        }
+        undisturbed(() -> {
+            try {
+                JournalFile file = file(archive.review(roll));
+                remark(archive.review(roll), file.append(file.nextStep(), at, texts));
+            } catch (IOException e) {
+                throw named(e);
+            }
+        });
     }
 
     private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {

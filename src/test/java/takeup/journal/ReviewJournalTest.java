@@ -1,6 +1,7 @@
 package takeup.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -57,6 +58,38 @@ class ReviewJournalTest {
         assertTrue(opened.problems().get(0).contains("R0007.journal:4:"), opened.problems().toString());
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.GOOD))));
         assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
+    }
+
+    @Test
+    void anInterruptThatCameInBeforeDoesNotCloseTheFileAndIsHandedOn() throws IOException {
+        List<ReviewEvent> thin = List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)));
+        try (Writer writer = Writer.take(folder)) {
+            writer.append(ROLL, NOON, thin);
+            Thread.currentThread().interrupt();
+            writer.append(ROLL, NOON, thin);
+            assertTrue(Thread.interrupted(), "it is handed on");
+            writer.append(ROLL, NOON, thin);
+            assertEquals(List.of(), writer.remarks(), "no file had to be written anew");
+        }
+        assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
+    }
+
+    /** The reserve is for the frames of a running shoot; scans are looked at when there is time to free some space. */
+    @Test
+    void onAFullDiskADecisionIsRefusedAndLeavesTheReserveToTheFrames() throws IOException {
+        MemoryDrive drive = new MemoryDrive();
+        Path home = Path.of("/home/takeup");
+        drive.put(Path.of("/home"));
+        try (Writer writer = Writer.take(drive, home)) {
+            drive.fault((call, path) -> {
+                if (call.equals("write")) {
+                    throw new IOException("No space left on device");
+                }
+            });
+            assertThrows(IOException.class, () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)))));
+            drive.fault((call, path) -> { });
+            assertEquals(Drive.Kind.FILE, drive.kind(home.resolve("reserve")));
+        }
     }
 
     @Test
