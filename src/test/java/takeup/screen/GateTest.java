@@ -168,8 +168,8 @@ class GateTest {
     private static List<Key> keys(Object... script) {
         SlowLine line = new SlowLine(script);
         InputDecoder decoder = new InputDecoder(new InputStreamReader(new Gate(line, line::pass), StandardCharsets.UTF_8));
-        decoder.addProfile(Terminal.Keyboard::patterns);
-        Terminal.Keyboard keyboard = new Terminal.Keyboard(decoder, line::pass);
+        decoder.addProfile(Keyboard::patterns);
+        Keyboard keyboard = new Keyboard(decoder, line::pass);
         List<Key> keys = new ArrayList<>();
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {

@@ -82,8 +82,8 @@ class KeyboardTest {
 
     private static List<Key> keys(String sent) {
         InputDecoder decoder = new InputDecoder(new StringReader(sent));
-        decoder.addProfile(Terminal.Keyboard::patterns);
-        Terminal.Keyboard keyboard = new Terminal.Keyboard(decoder, millis -> { });
+        decoder.addProfile(Keyboard::patterns);
+        Keyboard keyboard = new Keyboard(decoder, millis -> { });
         List<Key> keys = new ArrayList<>();
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
