@@ -41,6 +41,8 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
     private static final int FINEST = 1500;
     private static final long LARGEST = 1_000_000_000;
     private static final int MOST = 2000;
+    /** Some systems' Java has the decoders of pictures from other packages, which a machine may be without. */
+    private static final String LACKING = "this Java lacks a library for such pictures; install the whole of Java 17 or newer, not a part of it, and let JAVA_HOME name it";
 
     /**
      * Reads a folder.
@@ -74,6 +76,8 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
                 read(folder, name, slates, scans, pictures);
             } catch (IOException e) {
                 problems.add(name + " cannot be read: " + Trouble.words(e));
+            } catch (LinkageError e) {
+                problems.add(name + " cannot be read: " + LACKING);
             } catch (RuntimeException | OutOfMemoryError e) {
                 problems.add(name + " cannot be read: it is damaged, or too large");
             }
@@ -97,7 +101,11 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
     /** The screen's clock on a picture that a digital camera took of it. */
     static Optional<ShownClock> clock(Path file) throws IOException {
         quiet();
-        return CodeReader.clock(Grey.of(open(file, FINEST).picture));
+        try {
+            return CodeReader.clock(Grey.of(open(file, FINEST).picture));
+        } catch (LinkageError e) {
+            throw new IOException(file.getFileName() + " cannot be read: " + LACKING, e);
+        }
     }
 
     /** No window is ever opened for a picture. */
