@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -80,12 +82,22 @@ final class Commands implements Callable<Integer> {
                 out.error(unfit.getMessage());
                 return unfit.status;
             }
-            out.error("takeup made a mistake and had to stop: " + problem);
-            return 1;
+            return commands.mistaken(problem);
         });
-        int status = line.execute(arguments);
+        int status;
+        try {
+            status = line.execute(arguments);
+        } catch (RuntimeException | Error e) {
+            status = commands.mistaken(e);
+        }
         out.lines(answer.toString());
         return status;
+    }
+
+    private int mistaken(Throwable mistake) {
+        Path folder = Folder.data(Optional.ofNullable(data).filter(it -> !it.isBlank()));
+        Mistake.told(mistake, folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)).forEach(it -> out.error(it.startsWith("takeup ") ? it.substring(7) : it));
+        return 1;
     }
 
     /** What is wrong with a command line, in words; of what nobody knows the first, with the nearest name. */

@@ -1,9 +1,6 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -14,10 +11,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import takeup.journal.Archive;
-import takeup.journal.Folders;
 import takeup.journal.Trouble;
 import takeup.journal.Writer;
-import takeup.kit.Hidden;
 import takeup.kit.Kit;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
@@ -105,7 +100,7 @@ final class ScreenCommand {
             return 0;
         } catch (RuntimeException | Error e) {
             terminal.close();
-            report(e).forEach(terminal::farewell);
+            Mistake.told(e, folder, now()).forEach(terminal::farewell);
             return 1;
         } finally {
             left.countDown();
@@ -312,26 +307,5 @@ final class ScreenCommand {
         } catch (IOException e) {
             out.error("closing the journals: " + Trouble.words(e));
         }
-    }
-
-    /** The words of an exception may hold what was typed. */
-    private static String shown(String text) {
-        StringBuilder lines = new StringBuilder();
-        text.lines().forEach(it -> lines.append(Hidden.shown(it.replace('\t', ' '))).append('\n'));
-        return lines.toString();
-    }
-
-    private List<String> report(Throwable e) {
-        StringWriter text = new StringWriter();
-        e.printStackTrace(new PrintWriter(text));
-        String where;
-        try {
-            Path file = folder.resolve("reports").resolve("report-" + now().toLocalDateTime().toString().replace(':', '-') + ".txt");
-            Folders.replace(file, ("takeup " + Version.number() + "\n" + shown(text.toString())).getBytes(StandardCharsets.UTF_8));
-            where = "The report is " + file + ".";
-        } catch (IOException | RuntimeException second) {
-            where = "No report could be written.";
-        }
-        return List.of("takeup made a mistake and had to stop.", "Everything that was acknowledged is safe in " + folder + ".", where);
     }
 }

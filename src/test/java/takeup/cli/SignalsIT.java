@@ -50,7 +50,7 @@ class SignalsIT {
         few.shutdown();
     }
 
-    /** A copy of the program without one of its classes, which is missed when the list of frames is asked for: a mistake of our own. */
+    /** A copy of the program without two of its classes, missed when frames are listed or printed as a table: a mistake of our own. */
     private static void withoutAClass(Path broken) throws IOException {
         try (Stream<Path> all = Files.walk(HOME)) {
             for (Path path : all.filter(it -> !it.toString().endsWith(".jsa")).toList()) {
@@ -59,6 +59,7 @@ class SignalsIT {
         }
         try (FileSystem jar = FileSystems.newFileSystem(URI.create("jar:" + broken.resolve("takeup.jar").toUri()), Map.of())) {
             Files.delete(jar.getPath("takeup/screen/ListViews.class"));
+            Files.delete(jar.getPath("takeup/handoff/RollCsv.class"));
         }
     }
 
@@ -94,6 +95,25 @@ class SignalsIT {
             assertTrue(Files.readString(reports.findFirst().orElseThrow()).contains("takeup/screen/ListViews"));
         }
         assertEquals(1, number(ended, "frames"));
+    }
+
+    /** An error, and not an exception only: a class or a library of the system that is not there, or no memory. */
+    @Test
+    void anErrorOfOurOwnInACommandIsThreeLinesAndAReport() throws IOException {
+        Path folder = scratch.resolve("commanded");
+        Installed.run(scratch, "cam 35\nload bw400\n8 125\n", List.of("line", "--data", folder.toString()));
+        Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), List.of(scratch.resolve("broken/bin/takeup").toString(), "roll", "R0001", "--csv",
+                "--data", folder.toString())), "");
+        assertEquals(1, ended.status(), ended.toString());
+        List<String> lines = ended.err().lines().toList();
+        assertEquals(3, lines.size(), ended.toString());
+        assertEquals("takeup: made a mistake and had to stop.", lines.get(0));
+        assertEquals("takeup: Everything that was acknowledged is safe in " + folder + ".", lines.get(1));
+        try (Stream<Path> reports = Files.list(folder.resolve("reports"))) {
+            Path report = reports.findFirst().orElseThrow();
+            assertEquals("takeup: The report is " + report + ".", lines.get(2));
+            assertTrue(Files.readString(report).contains("takeup/handoff/RollCsv"));
+        }
     }
 
     @ParameterizedTest
