@@ -3,13 +3,14 @@ package takeup.cli;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.kit.Camera;
+import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
 import takeup.kit.Shutter;
 
-/** {@code takeup camera KEY}: what is known about a camera. */
+/** {@code takeup camera}: all cameras; with a KEY what is known about one. */
 final class CameraCommand {
     private final Commands commands;
 
@@ -25,6 +26,21 @@ final class CameraCommand {
             commands.out().raw(JsonText.pretty(ProfileJson.of(camera).and("key", camera.key())));
         } else {
             words(camera).forEach(commands.out()::line);
+        }
+        return 0;
+    }
+
+    /** All that there are, a line each; a file with a mistake is told and left out. */
+    int list(boolean json) {
+        Kit kit = commands.kit();
+        List<Camera> cameras = kit.keys(Kit.Sort.CAMERAS).stream().flatMap(it -> kit.camera(it).stream()).toList();
+        kit.keys(Kit.Sort.CAMERAS).forEach(it -> kit.problems(Kit.Sort.CAMERAS, it).forEach(commands.out()::error));
+        if (json) {
+            commands.out().raw(JsonText.pretty(Json.object().and("cameras",
+                    cameras.stream().map(it -> Json.object().and("key", it.key()).and("name", it.name()).and("frameSize", it.frameSize())).toList())));
+        } else {
+            int widest = cameras.stream().mapToInt(it -> it.key().length()).max().orElse(0);
+            cameras.forEach(it -> commands.out().line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.frameSize()));
         }
         return 0;
     }

@@ -256,8 +256,8 @@ final class Commands implements Callable<Integer> {
         "stock new KEY writes a file to start one of your own from."})
     static final class OneStock implements Callable<Integer> {
         @ParentCommand Commands commands;
-        @Parameters(paramLabel = "KEY", arity = "1..2", description = "The stock's key, such as bw400; or new and a key.")
-        List<String> words;
+        @Parameters(paramLabel = "KEY", arity = "0..2", description = "The stock's key, such as bw400; or new and a key; without it all are listed.")
+        List<String> words = List.of();
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
         String like;
         @Option(names = "--json", description = "The answer is a JSON object.")
@@ -265,15 +265,15 @@ final class Commands implements Callable<Integer> {
 
         @Override public Integer call() throws IOException {
             return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.STOCKS, words.get(1), Optional.ofNullable(like))
-                    : new StockCommand(commands).run(words.get(0), json);
+                    : words.isEmpty() ? new StockCommand(commands).list(json) : new StockCommand(commands).run(words.get(0), json);
         }
     }
 
     @Command(name = "camera", description = {"Prints what is known about a camera.", "camera new KEY writes a file to start one of your own from."})
     static final class OneCamera implements Callable<Integer> {
         @ParentCommand Commands commands;
-        @Parameters(paramLabel = "KEY", arity = "1..2", description = "The camera's key, such as 645; or new and a key.")
-        List<String> words;
+        @Parameters(paramLabel = "KEY", arity = "0..2", description = "The camera's key, such as 645; or new and a key; without it all are listed.")
+        List<String> words = List.of();
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
         String like;
         @Option(names = "--json", description = "The answer is a JSON object.")
@@ -281,14 +281,15 @@ final class Commands implements Callable<Integer> {
 
         @Override public Integer call() throws IOException {
             return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.CAMERAS, words.get(1), Optional.ofNullable(like))
-                    : new CameraCommand(commands).run(words.get(0), json);
+                    : words.isEmpty() ? new CameraCommand(commands).list(json) : new CameraCommand(commands).run(words.get(0), json);
         }
     }
 
     private static boolean isNew(List<String> words, String like) {
-        boolean isNew = words.get(0).equals("new") && words.size() == 2;
-        if (!isNew && (words.size() == 2 || words.get(0).equals("new"))) {
-            throw new Unfit(2, words.get(0).equals("new") ? "new needs the key of the new one" : words.get(1) + " is one word too many");
+        boolean saysNew = !words.isEmpty() && words.get(0).equals("new");
+        boolean isNew = saysNew && words.size() == 2;
+        if (!isNew && (words.size() == 2 || saysNew)) {
+            throw new Unfit(2, saysNew ? "new needs the key of the new one" : words.get(1) + " is one word too many");
         }
         if (!isNew && like != null) {
             throw new Unfit(2, "--like goes with new");

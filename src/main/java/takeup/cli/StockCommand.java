@@ -14,7 +14,7 @@ import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
 
-/** {@code takeup stock KEY}: what is known about a film, its long exposures as a table and as a curve. */
+/** {@code takeup stock}: all films; with a KEY what is known about one, its long exposures as a table and as a curve. */
 final class StockCommand {
     private static final double[] TIMES = {1, 2, 4, 8, 15, 30, 60, 120, 240};
 
@@ -33,6 +33,21 @@ final class StockCommand {
         } else {
             words(stock).forEach(commands.out()::line);
             source(stock.key()).ifPresent(it -> commands.out().line("source of the long exposures: " + it));
+        }
+        return 0;
+    }
+
+    /** All that there are, a line each; a file with a mistake is told and left out. */
+    int list(boolean json) {
+        Kit kit = commands.kit();
+        List<Stock> stocks = kit.keys(Kit.Sort.STOCKS).stream().flatMap(it -> kit.stock(it).stream()).toList();
+        kit.keys(Kit.Sort.STOCKS).forEach(it -> kit.problems(Kit.Sort.STOCKS, it).forEach(commands.out()::error));
+        if (json) {
+            commands.out().raw(JsonText.pretty(Json.object().and("stocks", stocks.stream().map(it -> Json.object().and("key", it.key()).and("name", it.name())
+                    .and("process", it.process()).and("boxSpeed", it.boxSpeed().arithmetic()).and("usualEI", it.usualIndex().arithmetic())).toList())));
+        } else {
+            int widest = stocks.stream().mapToInt(it -> it.key().length()).max().orElse(0);
+            stocks.forEach(it -> commands.out().line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.process() + ", box " + it.boxSpeed() + ", rated " + it.usualIndex()));
         }
         return 0;
     }
