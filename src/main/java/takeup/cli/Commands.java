@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -78,6 +79,10 @@ final class Commands implements Callable<Integer> {
                 out.error(Trouble.words(io));
                 return 1;
             }
+            if (problem instanceof InvalidPathException path) {
+                out.error(noPath(path));
+                return 2;
+            }
             if (problem instanceof Unfit unfit) {
                 out.error(unfit.getMessage());
                 return unfit.status;
@@ -92,6 +97,12 @@ final class Commands implements Callable<Integer> {
         }
         out.lines(answer.toString());
         return status;
+    }
+
+    /** Why a path cannot be one; where the locale is at fault, what to do about it. */
+    static String noPath(InvalidPathException problem) {
+        boolean isUnnamed = problem.getInput().indexOf('\ufffd') >= 0;
+        return "this is no path: " + problem.getInput() + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
     }
 
     private int mistaken(Throwable mistake) {
@@ -173,7 +184,7 @@ final class Commands implements Callable<Integer> {
         if (warm) {
             throw new Unfit(2, "--warm stands alone: takeup --warm");
         }
-        return new ScreenCommand(folder(), settings(), out).run(Environment.of(System.getenv(), ascii || settings().ascii()), look());
+        return new ScreenCommand(folder(), settings(), out).run(Environment.of(Surroundings.variables(), ascii || settings().ascii()), look());
     }
 
     /** The theme to start in: the one that was asked for, else that of the settings. */

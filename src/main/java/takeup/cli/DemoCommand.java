@@ -22,7 +22,7 @@ final class DemoCommand {
         Path folder = Path.of(System.getProperty("java.io.tmpdir", "."), "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
         Settings settings = commands.settings();
         int status = new ScreenCommand(folder, settings, commands.out()).run(
-                Environment.of(System.getenv(), commands.ascii || settings.ascii()), commands.look(),
+                Environment.of(Surroundings.variables(), commands.ascii || settings.ascii()), commands.look(),
                 () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
         if (status == 0) {
             commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");

@@ -14,12 +14,12 @@ public final class Main {
 
     /** Starts the screen (no arguments, or a data folder alone), or one of the commands. */
     public static void main(String[] arguments) {
-        Out out = new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), System.getenv());
+        Out out = new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), Surroundings.variables());
         int status;
         try {
             status = run(arguments, out);
         } catch (InvalidPathException e) {
-            out.error("this is no path: " + e.getInput());
+            out.error(Commands.noPath(e));
             status = 2;
         }
         System.exit(status == 0 && out.failed() ? 1 : status);
@@ -38,7 +38,7 @@ public final class Main {
         if (at == arguments.length) {
             Path folder = Folder.data(data);
             Settings settings = Settings.of(folder);
-            return new ScreenCommand(folder, settings, out).run(Environment.of(System.getenv(), settings.ascii()), theme(settings));
+            return new ScreenCommand(folder, settings, out).run(Environment.of(Surroundings.variables(), settings.ascii()), theme(settings));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);

@@ -90,7 +90,7 @@ final class ScansCommand {
 
     /** Opens the view; false where there is no terminal for it. */
     private boolean opens(Roll roll, Proposal proposal, Review review, ScanFolder folder) {
-        Environment environment = Environment.of(System.getenv(), commands.ascii || commands.settings().ascii());
+        Environment environment = Environment.of(Surroundings.variables(), commands.ascii || commands.settings().ascii());
         try {
             new ScansScreen(archive, folder.pictures()).run(ScanDesk.of(roll, folder.folder().toString(), proposal, review), environment, commands.look());
             return true;

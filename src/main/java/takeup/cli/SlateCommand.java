@@ -55,7 +55,7 @@ final class SlateCommand implements Callable<Integer> {
         String words = logged.isPresent() ? found.id() + ", the slate that is logged as frame " + logged.get().number() + "; any key ends this"
                 : found.id() + ": photograph it as frame " + slate.frame() + ", and log it with slate on the prompt; any key ends this";
         try {
-            new SlateScreen().run(slate, words, Environment.of(System.getenv(), commands.settings().ascii()), commands.look());
+            new SlateScreen().run(slate, words, Environment.of(Surroundings.variables(), commands.settings().ascii()), commands.look());
         } catch (NoTerminal e) {
             commands.out().line(slate.toString());
             lines(Code.of(slate.text())).forEach(commands.out()::line);

@@ -28,7 +28,7 @@ final class ThemesCommand {
             out.line(theme.name() + ": " + theme.purpose());
             out.line("  " + contrast(theme));
             if (isTerminal) {
-                ThemeSample.painted(theme, System.getenv()).forEach(it -> out.raw(it + "\n"));
+                ThemeSample.painted(theme, Surroundings.variables()).forEach(it -> out.raw(it + "\n"));
             }
         }
         if (!isTerminal) {
