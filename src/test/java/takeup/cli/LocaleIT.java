@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Where no locale is set, as on a bare machine, a folder with an accent in its name is a folder like any other. */
+/** Where the program is started from, and in which locale: on a bare machine none is set, and a name with an accent is a name like any other. */
 class LocaleIT {
     @TempDir
     Path scratch;
@@ -25,6 +26,14 @@ class LocaleIT {
         assertTrue(ended.out().contains("Zo\\u{eb} at the oars"), ended.out());
         assertTrue(ended.out().chars().allMatch(it -> it < 0x7f), ended.out());
         assertTrue(ended.out().endsWith("R0001.journal\n"), ended.out());
+    }
+
+    /** Java itself ends without a word there. */
+    @Test
+    void inAFolderThatWasDeletedTheProgramSaysSo() {
+        Installed.Ended ended = sh("LC_ALL=C.UTF-8", "mkdir gone && cd gone && rmdir ../gone && \"$TAKEUP\" rolls");
+        assertEquals(1, ended.status(), ended.toString());
+        assertTrue(ended.err().contains("takeup: the folder that you are in was deleted: go to another (cd)\n"), ended.toString());
     }
 
     private Installed.Ended sh(String locale, String script) {
