@@ -91,8 +91,10 @@ final class LineCommand {
             refuse("this line is not UTF-8");
             return true;
         }
-        String line = text.strip();
-        if (line.isEmpty() || text.charAt(0) == '#') {
+        // Editors of some systems begin a file with a byte order mark.
+        String typed = text.startsWith("\ufeff") ? text.substring(1) : text;
+        String line = typed.strip();
+        if (line.isEmpty() || typed.charAt(0) == '#') {
             return true;
         }
         return answer(line);

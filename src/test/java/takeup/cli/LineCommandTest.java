@@ -85,6 +85,12 @@ class LineCommandTest {
         assertTrue(said.get(1).startsWith("645 reflex"), said.get(1));
     }
 
+    @Test
+    void aFileThatBeginsWithAByteOrderMarkIsReadFromItsFirstWord() throws IOException {
+        assertEquals(0, run("\ufeffcam 645\r\n\ufeff# the second body\r\ncam 35\r\n", () -> { }), answers());
+        assertEquals(2, answers().lines().count(), answers());
+    }
+
     private String answers() {
         return answers.toString(StandardCharsets.UTF_8);
     }
