@@ -1,6 +1,7 @@
 package takeup.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
@@ -90,6 +93,40 @@ class ReviewJournalTest {
             drive.fault((call, path) -> { });
             assertEquals(Drive.Kind.FILE, drive.kind(home.resolve("reserve")));
         }
+    }
+
+    @Test
+    void aDecisionThatCouldNotBeReadBackIsRefusedBeforeAnythingIsWritten() throws IOException {
+        try (Writer writer = Writer.take(folder)) {
+            assertThrows(IllegalArgumentException.class, () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1e999}"))));
+        }
+        assertFalse(Files.exists(folder.resolve("reviews")));
+    }
+
+    @Test
+    void handsLaidOnALockOrAReviewMeanwhileAreSaidAndNothingIsLost() throws IOException {
+        List<ReviewEvent> thin = List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)));
+        try (Writer writer = Writer.take(folder)) {
+            writer.append(ROLL, NOON, thin);
+            assertEquals(List.of(), writer.remarks());
+            Files.delete(folder.resolve("lock"));
+            writer.append(ROLL, NOON, thin);
+            assertEquals(List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
+            Files.delete(folder.resolve("reviews/R0007.journal"));
+            writer.append(ROLL, NOON, thin);
+            assertEquals(List.of("R0007.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+        }
+        assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"event\":\"judged\",\"frame\":3,\"verdict\":\"grey\"}", "{\"event\":\"judged\",\"frame\":-1,\"verdict\":\"thin\"}"})
+    void aVerdictThatIsNotKnownIsLeftOutAndTold(String event) throws IOException {
+        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
+        Files.write(folder.resolve("reviews/R0007.journal"), Lines.of(2, 2, NOON, event), StandardOpenOption.APPEND);
+        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        assertEquals(1, opened.records().size());
+        assertTrue(opened.problems().toString().contains("R0007.journal:3:"), opened.problems().toString());
     }
 
     @Test

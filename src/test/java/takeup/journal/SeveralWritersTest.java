@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
 import takeup.roll.RollEvent;
@@ -126,5 +127,26 @@ class SeveralWritersTest {
         });
         List<String> problems = of("R").roll(THEIRS).problems();
         assertEquals("AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts", problems.get(problems.size() - 1));
+    }
+
+    /** What tools that carry folders keep beside a file when both sides wrote it. The original lies with the finished rolls, the copy where it was made. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            rolls/open/AB0002 (conflicted copy).journal        | 2 | a copy of AB0002.journal, which holds all that is in it. Delete it
+            rolls/open/AB0002.sync-conflict-20260912.journal   | 3 | a copy of AB0002.journal, which holds all that is in it. Delete it
+            rolls/finished/AB0002~1.journal                    | 4 | a conflicting copy of AB0002.journal, which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)
+            rolls/open/ab0002.journal                          | 2 | by its name no journal, so that it is not read
+            rolls/open/AB0003 2.journal                        | 2 | by its name no journal, so that it is not read
+            rolls/open/AB0002 2.journal.txt                    | 2 | by its name no journal, so that it is not read
+            rolls/open/notes.journal                           | 2 | by its name no journal, so that it is not read
+            days/2026-09-12 2.journal                          | 1 | a copy of 2026-09-12.journal, which holds all that is in it. Delete it
+            days/2026-09-12 2.journal                          | 2 | a conflicting copy of 2026-09-12.journal, which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)
+            days/2026-09.journal                               | 1 | by its name no journal, so that it is not read
+            """)
+    void aCopyOfAJournalIsNamedWithWhatToDo(String name, int records, String says) throws IOException {
+        drive.put(FOLDER.resolve("rolls/finished/AB0002.journal"), lines(3));
+        day("2026-09-12");
+        drive.put(FOLDER.resolve(name), lines(records));
+        assertEquals(List.of(name + ": " + says), of("R").leftOvers());
     }
 }
