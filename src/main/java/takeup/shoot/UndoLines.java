@@ -10,6 +10,7 @@ import java.util.Set;
 import takeup.day.DayEvent;
 import takeup.day.Place;
 import takeup.kit.Json;
+import takeup.roll.Change;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -164,7 +165,8 @@ final class UndoLines {
             }
 
             @Override public String corrected(RollEvent.Corrected corrected) {
-                return "the correction of " + Interpreter.numbers(corrected.from(), corrected.to()) + on;
+                boolean isNote = corrected.change().and(Change.note("")).equals(Change.note(""));
+                return (isNote ? "the note on " : "the correction of ") + Interpreter.numbers(corrected.from(), corrected.to()) + on;
             }
 
             @Override public String dropped(RollEvent.Dropped dropped) {

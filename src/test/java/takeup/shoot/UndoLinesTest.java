@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.roll.Roll;
 
@@ -170,5 +171,13 @@ class UndoLinesTest {
         assertEquals("Undone: the correction of frame 1 of R0001 in 645 back 1. R0001 is finished.", shooting.type("undo"));
         assertEquals("1 f/4 1/125", Shooting.frames(shooting.roll("R1")));
         assertEquals("645 back 1", shooting.situation().place().orElseThrow().toString());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', value = {"; the cox laughs | the note on frame 2 of R0001", "n veil | the note on frame 2 of R0001", "fix 1 8 125 | the correction of frame 1 of R0001",
+        "fix 1 8 ; veil | the correction of frame 1 of R0001", "fix 1 ; veil | the note on frame 1 of R0001", "lost 1 | the correction of frame 1 of R0001"})
+    void aNoteThatIsTakenBackIsCalledANote(String line, String what) {
+        Shooting shooting = Shooting.medium("4 125", ".", line);
+        assertTrue(shooting.type("undo").startsWith("Undone: " + what + " in "), shooting.answer().text());
     }
 }
