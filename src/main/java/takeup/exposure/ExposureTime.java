@@ -1,7 +1,7 @@
 package takeup.exposure;
 
 /**
- * How long the shutter is open: 1/125, 0.8s, 2s, 4m10s.
+ * How long the shutter is open: 1/125, 0.8s, 2s, 4m10s, 1h02m30s.
  *
  * <p>A dial's prints are rounded (the dial says 1/60 where the shutter gives 1/64 s), so the printed and the exact time
  * are kept side by side.
@@ -36,15 +36,25 @@ public record ExposureTime(double seconds, double exactSeconds) {
         return print(seconds);
     }
 
-    /** A worked-out time in the words of the trade, rounded for reading: {@code 1/90}, {@code 2.7s}, {@code 47s}, {@code 4m10s}. */
+    /**
+     * A worked-out time in the words of the trade, rounded for reading: {@code 1/90}, {@code 2.7s}, {@code 47s}, {@code 4m10s}. From
+     * ten seconds on as one {@linkplain #counted counts} it, so that the time to set and the reason for it are one figure.
+     */
     public static String words(double seconds) {
         if (seconds < 0.29) {
             return "1/" + Math.max(2, Math.round(Plain.rounded(1 / seconds, 2 + (1 / seconds >= 100 ? 1 : 0))));
         }
-        if (seconds < 9.95) {
-            return Plain.number(Double.parseDouble(Plain.decimals(seconds, 1))) + "s";
-        }
-        return print(Math.rint(seconds));
+        return seconds < 9.95 ? Plain.number(Double.parseDouble(Plain.decimals(seconds, 1))) + "s" : print(counted(seconds));
+    }
+
+    /** A time by the watch: to half a second up to 10 s, a second up to a minute, then five seconds; half a step is rounded up. */
+    public static double counted(double seconds) {
+        return Math.max(1, Math.floor(seconds / step(seconds) + 0.5)) * step(seconds);
+    }
+
+    /** How finely a time is counted by the watch, in seconds. */
+    public static double step(double seconds) {
+        return seconds <= 10 ? 0.5 : seconds <= 60 ? 1 : 5;
     }
 
     private static String print(double seconds) {
@@ -55,9 +65,24 @@ public record ExposureTime(double seconds, double exactSeconds) {
         if (seconds <= 60) {
             return Plain.number(seconds) + "s";
         }
+        if (seconds >= 3600) {
+            return hours((long) (seconds / 3600), seconds);
+        }
         long minutes = (long) (seconds / 60);
         double rest = Plain.rounded(seconds - 60 * minutes, 9);
         return rest == 0 ? minutes + "min" : minutes + "m" + Plain.number(rest) + "s";
+    }
+
+    /** {@code 1h}, {@code 1h30m}, {@code 1h02m30s}: two digits each, so that no minute is taken for ten. */
+    private static String hours(long hours, double seconds) {
+        double past = Plain.rounded(seconds - 3600.0 * hours, 9);
+        long minutes = (long) (past / 60);
+        double rest = Plain.rounded(past - 60 * minutes, 9);
+        return hours + "h" + (past == 0 ? "" : two(minutes) + "m") + (rest == 0 ? "" : two(rest) + "s");
+    }
+
+    private static String two(double number) {
+        return (number < 10 ? "0" : "") + Plain.number(number);
     }
 
     /** n if the time is 1/n second, else 0. */

@@ -84,10 +84,10 @@ public final class ProfileJson {
         return pairs;
     }
 
-    /** A time as a profile writes it: {@code 1/125} or {@code 2s}, never minutes. */
+    /** A time as a profile writes it: {@code 1/125} or {@code 2s}, never minutes or hours. */
     private static String time(ExposureTime time) {
         String print = time.toString();
-        return print.indexOf('m') < 0 ? print : takeup.exposure.Plain.number(time.seconds()) + "s";
+        return print.indexOf('m') < 0 && print.indexOf('h') < 0 ? print : takeup.exposure.Plain.number(time.seconds()) + "s";
     }
 
     private static String step(String name) {

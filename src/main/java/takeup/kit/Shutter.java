@@ -108,9 +108,8 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
     public ExposureTime nearest(double seconds, boolean moreLight) {
         double wanted = Stops.of(seconds);
         if (bulb && Stops.above(wanted - longest().stops(), halfStepAtLongest())) {
-            double grain = seconds <= 10 ? 0.5 : seconds <= 60 ? 1 : 5;
-            double grains = moreLight ? Math.floor(seconds / grain + 0.5) : Math.ceil(seconds / grain - 0.5);
-            return ExposureTime.literal(Math.max(1, grains) * grain);
+            double step = ExposureTime.step(seconds);
+            return ExposureTime.literal(moreLight ? ExposureTime.counted(seconds) : Math.max(1, Math.ceil(seconds / step - 0.5)) * step);
         }
         ExposureTime best = marks.get(0);
         for (ExposureTime mark : marks) {

@@ -34,6 +34,7 @@ final class Articles {
                     1/60 | another time, the aperture stays
                     f32 1/2000 | beyond the rings: with its sign
                     b12s | bulb, 12 s by the watch
+                    8 4m10s | long times; also 2min, 1h02m30s
                     4 125 3m x5 | five frames, the subject 3 m away""";
             case "." -> """
                     . | the same again; Space does it too

@@ -41,13 +41,14 @@ final class TimerLines {
         return in.does(entries, after, in.state(after, "The timer runs on " + camera.key() + ": " + until + "time again stops it.", List.of()), List.of());
     }
 
-    /** The corrected time for the aperture in hand, else the time in hand; from a second on. */
+    /** The corrected time for the aperture in hand as it is said, else the time in hand; from a second on. */
     private OptionalDouble target() {
         Setting setting = in.setting();
         Optional<Roll> roll = in.s.roll();
         OptionalDouble wanted = setting.time().map(it -> OptionalDouble.of(it.exactSeconds())).orElse(OptionalDouble.empty());
         if (roll.isPresent() && in.s.day().light().isPresent() && setting.aperture().isPresent()) {
             wanted = Verdict.path(roll.get().film(), setting).corrected(in.s.day().light().get().ev100(), setting.aperture().get());
+            wanted = wanted.stream().map(it -> it < 9.95 ? it : ExposureTime.counted(it)).findFirst();
         }
         return wanted.isPresent() && !Stops.above(0, Stops.of(wanted.getAsDouble())) ? wanted : OptionalDouble.empty();
     }

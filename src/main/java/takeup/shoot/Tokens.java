@@ -79,7 +79,7 @@ record Tokens(List<String> words, Optional<String> note) {
 
     private static boolean isUnit(String word) {
         return switch (word) {
-            case "mm", "m", "ft", "s", "min", "lx", "fc", "cd", "\"" -> true;
+            case "mm", "m", "ft", "s", "min", "h", "lx", "fc", "cd", "\"" -> true;
             default -> false;
         };
     }
@@ -133,8 +133,18 @@ record Tokens(List<String> words, Optional<String> note) {
                 .map(it -> new Token(bulb ? Token.Kind.BULB : Token.Kind.TIME, it, -1, word));
     }
 
-    /** {@code 0.5s}, {@code 2"}, {@code 1m30s}, {@code 2min}, {@code 1min30s}, in seconds. */
+    /** {@code 0.5s}, {@code 2"}, {@code 1m30s}, {@code 2min}, {@code 1min30s}, {@code 1h}, {@code 1h30m}, {@code 1h02m30s}, in seconds. */
     private static Optional<Double> seconds(String word) {
+        int h = word.indexOf('h');
+        if (h < 0) {
+            return minutes(word);
+        }
+        String rest = word.substring(h + 1);
+        Optional<Double> past = rest.isEmpty() ? Optional.of(0.0) : minutes(rest.endsWith("m") ? rest + "in" : rest);
+        return past.flatMap(it -> number(word.substring(0, h)).map(more -> more * 3600 + it));
+    }
+
+    private static Optional<Double> minutes(String word) {
         int m = word.indexOf('m');
         String minutes = m > 0 ? word.substring(0, m) : "";
         String rest = m > 0 ? word.substring(m + (word.startsWith("min", m) ? 3 : 1)) : word;

@@ -21,7 +21,7 @@ class LongExposuresTest {
     @CsvSource(delimiter = '|', value = {
         "load bw400 @400 | m ev3 | metered 1s, needs 2s",
         "load cn400 | m ev4 | metered 1s, needs 2.7s, or 1s and open 1 stop",
-        "load bw400 @400 | m ev-5 | metered 4m16s, needs",
+        "load bw400 @400 | m ev-5 | metered 4m15s, needs",
         "load bw400 @400 | m ev-5 | PAST THE TABLE"})
     void whatAFilmNeedsStandsBesideWhatWasMetered(String load, String light, String fact) {
         Playing day = Playing.of("cam 645", load, "tripod on", "set 5.6", light, "set 5.6");
