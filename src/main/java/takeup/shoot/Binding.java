@@ -73,7 +73,7 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(new Binding(Key.of(Key.Name.DOWN), "choice below", "", When.EMPTY, SHOOT, advice, it -> it.choose(1)));
         all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
         all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
-        all.add(new Binding(Key.ctrl('t'), "counts a frame that is written down later", "tally", When.EMPTY, SHOOT, film, it -> it.runApart("tally")));
+        all.add(new Binding(Key.ctrl('t'), "counts a frame that is written down later", "tally", When.EMPTY, SHOOT, film, Turn::tally));
         all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, undo, it -> it.runApart("undo")));
         all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, redo, it -> it.runApart("redo")));
         all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, skips the load routine, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));

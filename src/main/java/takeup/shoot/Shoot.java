@@ -41,9 +41,9 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         }
     }
 
-    /** Spaces that came in: how many, and when the last one did. */
-    public record Spaces(int count, long lastTicks) {
-        static final Spaces NONE = new Spaces(0, 0);
+    /** Spaces, or Ctrl-T that counts frames, that came in: how many, when the last one did, and which of the two keys it is. */
+    public record Spaces(int count, long lastTicks, boolean tally) {
+        static final Spaces NONE = new Spaces(0, 0, false);
     }
 
     /** How far leaving has come: Ctrl-C once, waiting for the disk to have everything, or leaving whatever the disk answers. */

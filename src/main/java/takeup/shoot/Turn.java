@@ -29,8 +29,8 @@ final class Turn extends Work {
         if (ledger.trouble().isPresent() && ledger.canHand()) {
             hand();
         }
-        boolean isSpace = key.equals(Key.typed(" "));
-        if (spaces.count() > 0 && !(isSpace && ticks - spaces.lastTicks() < HELD)) {
+        boolean isSame = key.equals(spaces.tally() ? Key.ctrl('t') : Key.typed(" "));
+        if (spaces.count() > 0 && !(isSame && ticks - spaces.lastTicks() < HELD)) {
             settleSpaces();
         }
         if (leaving == Leaving.ONCE && !key.equals(Key.ctrl('c'))) {
@@ -83,13 +83,33 @@ final class Turn extends Work {
     // Space and Enter.
 
     void space() {
-        spaces = new Spaces(spaces.count() + 1, ticks);
+        spaces = new Spaces(spaces.count() + 1, ticks, false);
         effects.add(new Effect.Wake(HELD));
+    }
+
+    /** A frame that is counted; a held key counts none, as a held Space logs none. */
+    void tally() {
+        spaces = new Spaces(spaces.count() + 1, ticks, true);
+        effects.add(new Effect.Wake(HELD));
+    }
+
+    private void settleTally(int count) {
+        spaces = Spaces.NONE;
+        if (count > 1) {
+            prompt = prompt.with("tally x" + Math.min(MOST, count));
+            say(Tone.REFUSAL, "a held key counts nothing: Enter counts " + Math.min(MOST, count) + " frames, Esc drops them");
+        } else {
+            runApart("tally");
+        }
     }
 
     /** What the Spaces come to: one is a frame; more are a held key, and log nothing. */
     private void settleSpaces() {
         int count = spaces.count();
+        if (spaces.tally()) {
+            settleTally(count);
+            return;
+        }
         Optional<Suggestion> chosen = shoot().highlighted();
         spaces = Spaces.NONE;
         view = view.chosen(-1);

@@ -157,7 +157,7 @@ class PaperLinesTest {
 
     @Test
     void theKeyOfTheTallyCountsOneFrame() {
-        Playing day = Playing.medium().press(Key.ctrl('t'));
+        Playing day = Playing.medium().press(Key.ctrl('t')).pass(500);
         assertEquals(Frame.Kind.UNLOGGED, day.shoot().shown().roll().orElseThrow().newest().orElseThrow().kind());
     }
 }

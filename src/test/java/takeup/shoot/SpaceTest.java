@@ -216,4 +216,26 @@ class SpaceTest {
     private static Key key(Shoot.Page page) {
         return Playing.keyTo(page);
     }
+
+    @Test
+    void aHeldTallyKeyCountsNoFramesBeforeEnter() {
+        Playing day = Playing.medium().after(500, Key.ctrl('t'));
+        for (int i = 1; i < 7; i++) {
+            day.after(30, Key.ctrl('t'));
+        }
+        day.pass(500);
+        assertEquals(0, day.frames());
+        assertEquals("tally x7", day.prompt());
+        assertTrue(day.said().contains("Enter counts 7 frames") && day.said().contains("Esc drops them"), day.said());
+        day.press(Key.Name.ENTER);
+        assertEquals(7, day.frames());
+        assertEquals(8, day.after(500, Key.ctrl('t')).pass(60).frames());
+    }
+
+    @Test
+    void aTallyAndASpaceRightBehindItAreTwoFrames() {
+        Playing day = Playing.medium("4 125").after(500, Key.ctrl('t')).after(20, SPACE).pass(500);
+        assertEquals(3, day.frames());
+        assertEquals("", day.prompt());
+    }
 }
