@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
 
 /** Whether somebody sits at a terminal, and a question to them; nobody is asked where there is none. */
 final class OnTerminal {
@@ -11,12 +12,16 @@ final class OnTerminal {
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
     static boolean saysYes(Out out, String question) {
-        return is("[ -t 0 ] && [ -t 1 ]") && answersYes(out, question);
+        return is("[ -t 0 ] && [ -t 1 ]") && answersYes(out::line, question);
     }
 
-    /** Whether yes is what comes back, from a person or through a pipe; anything else, or no answer at all, is a no. */
-    static boolean answersYes(Out out, String question) {
-        out.line(question);
+    /**
+     * Whether yes is what comes back, from a person or through a pipe; anything else, or no answer at all, is a no.
+     *
+     * @param ask where the question goes; not to the output where that is one JSON object
+     */
+    static boolean answersYes(Consumer<String> ask, String question) {
+        ask.accept(question);
         try {
             return line(System.in).strip().equalsIgnoreCase("yes");
         } catch (IOException e) {

@@ -73,7 +73,7 @@ final class ReviewCommand {
         }
         String text = ProfileShelf.of(commands.folder()).file(Kit.Sort.STOCKS, key).map(Kit.File::text)
                 .flatMap(it -> RatedProfile.of(it, index)).orElseThrow(() -> new Commands.Unfit(1, own + ": usualEI could not be found in it: change it by hand to " + index));
-        if (!OnTerminal.answersYes(out, "Write " + index + " instead of " + stock.usualIndex() + " as the usual index of " + stock.name() + " into " + own + "? Type yes.")) {
+        if (!OnTerminal.answersYes(out::line, "Write " + index + " instead of " + stock.usualIndex() + " as the usual index of " + stock.name() + " into " + own + "? Type yes.")) {
             throw new Commands.Unfit(1, "nothing was written");
         }
         try (Disk held = Disk.take(commands.archive())) {

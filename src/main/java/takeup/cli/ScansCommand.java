@@ -203,7 +203,7 @@ final class ScansCommand {
         if (proposal.scans().isEmpty()) {
             throw new Commands.Unfit(1, "there is nothing to accept: " + String.join("; ", proposal.reasons()));
         }
-        if (!proposal.isSure() && !OnTerminal.answersYes(out, "This is not sure (" + percent(proposal.confidence()) + "): " + proposal.reasons().get(proposal.reasons().size() - 1)
+        if (!proposal.isSure() && !OnTerminal.answersYes(asked.json ? out::error : out::line, "This is not sure (" + percent(proposal.confidence()) + "): " + proposal.reasons().get(proposal.reasons().size() - 1)
                 + ". Accept it all the same? Type yes.")) {
             throw new Commands.Unfit(1, "not accepted, and nothing was written");
         }

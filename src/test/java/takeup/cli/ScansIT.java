@@ -164,4 +164,18 @@ class ScansIT {
     private static Installed.Ended takeup(String input, String... arguments) {
         return Installed.run(scratch, input, List.of(arguments));
     }
+
+    @Test
+    void whatIsAskedDoesNotSpoilTheJson() throws Exception {
+        takeup(ROLL, "line", "--data", "asked", "--clock", "2026-09-12T15:00+02:00");
+        folder("in-doubt", 3, 8);
+        Installed.Ended ended = takeup("no\n", "scans", "1", "in-doubt", "--data", "asked", "--accept", "--json");
+        assertEquals(1, ended.status(), ended.toString());
+        assertEquals("", ended.out().strip(), "nothing was accepted, so there is no answer");
+        assertTrue(ended.err().contains("Accept it all the same? Type yes."), ended.err());
+        Installed.Ended kept = takeup("yes\n", "scans", "1", "in-doubt", "--data", "asked", "--accept", "--json");
+        assertEquals(0, kept.status(), kept.toString());
+        assertTrue(kept.out().startsWith("{"), kept.out());
+        takeup.kit.JsonText.read(kept.out());
+    }
 }
