@@ -23,8 +23,9 @@ import takeup.roll.RollId;
  * @param date the day
  * @param rolls each roll and where it is
  * @param asks what to ask about, in sentences
+ * @param elsewhere rolls of other writers in the same folder, where they are known by their line alone
  */
-public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
+public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<RollLine> elsewhere) {
     /** Where a roll is. */
     public enum Is {
         CLOSED("closed"), IN_CAMERA("in a camera"), REWOUND("rewound, to be loaded again"), WITHDRAWN("withdrawn: the loading was taken back"), MISSING("MISSING");
@@ -48,6 +49,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
     public DayEnd {
         rolls = List.copyOf(rolls);
         asks = List.copyOf(asks);
+        elsewhere = List.copyOf(elsewhere);
     }
 
     /**
@@ -58,11 +60,15 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
      * @param held the rolls that the photographer holds; empty where they were not named
      */
     public static DayEnd of(Situation s, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
-        return of(s, List.of(), now, letters, held);
+        return of(s, List.of(), List.of(), now, letters, held);
     }
 
     /** The same with the rolls of other writers, whose laptops log on their own. */
     public static DayEnd of(Situation s, List<Roll> others, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+        return of(s, others, List.of(), now, letters, held);
+    }
+
+    private static DayEnd of(Situation s, List<Roll> others, List<RollLine> elsewhere, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
         List<One> rolls = new ArrayList<>();
         List<String> asks = new ArrayList<>();
         List<Roll> both = new ArrayList<>(s.rolls().values());
@@ -77,15 +83,37 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
         }
         rolls.sort(java.util.Comparator.comparing(One::id));
         all.forEach(it -> ask(it, asks));
-        held.ifPresent(it -> odd(it, s, all, asks));
+        held.ifPresent(it -> odd(without(it, elsewhere), s, all, asks));
         asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), both, now));
-        return new DayEnd(DayRolls.date(now), rolls, asks);
+        return new DayEnd(DayRolls.date(now), rolls, asks, elsewhere);
+    }
+
+    private static Set<RollId> without(Set<RollId> held, List<RollLine> elsewhere) {
+        Set<RollId> rest = new LinkedHashSet<>(held);
+        elsewhere.forEach(it -> rest.remove(it.id()));
+        return rest;
     }
 
     /** The day as the view of it shows it. */
     public static DayEnd of(Shoot shoot) {
         String held = shoot.view().topic();
-        return of(shoot.shown(), shoot.now(), shoot.settings().letters(), held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
+        List<RollLine> elsewhere = shoot.rolls().stream().filter(it -> !it.id().letters().equals(shoot.settings().letters()) && isOfDay(it, shoot.now())).toList();
+        return of(shoot.shown(), List.of(), elsewhere, shoot.now(), shoot.settings().letters(), held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
+    }
+
+    private static boolean isOfDay(RollLine roll, OffsetDateTime now) {
+        return switch (roll.state()) {
+            case OPEN, REWOUND -> true;
+            case FINISHED -> !roll.finishedAt().orElse(roll.loadedAt()).toLocalDate().isBefore(DayRolls.date(now));
+            case WITHDRAWN -> false;
+        };
+    }
+
+    private static String words(RollLine roll) {
+        String film = roll.stock() + ", " + roll.framesUsed() + " of " + roll.framesNominal() + " frames";
+        String place = roll.camera() + roll.back().map(it -> " back " + it).orElse("");
+        return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + place + ", " + film
+                + roll.finishedAt().map(it -> ", finished " + RawWords.clock(it.toLocalTime())).orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
     }
 
     private static Is is(Roll roll, Optional<Set<RollId>> held) {
@@ -185,6 +213,11 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks) {
         }
         if (!asks.isEmpty()) {
             all.add(new Prepare.Section("To ask", asks.stream().map(it -> new Prepare.Item(Interpreter.upper(it), true)).toList()));
+        }
+        if (!elsewhere.isEmpty()) {
+            List<Prepare.Item> others = new ArrayList<>(elsewhere.stream().map(it -> new Prepare.Item(words(it), false)).toList());
+            others.add(new Prepare.Item("whether one is missing, and what to write on each, tells takeup day-end", false));
+            all.add(new Prepare.Section("Logged by another writer in this folder, " + BagLines.rolls(elsewhere.size()), others));
         }
         List<Prepare.Item> labels = new ArrayList<>();
         for (One one : rolls) {

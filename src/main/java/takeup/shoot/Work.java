@@ -269,7 +269,10 @@ class Work {
             case SHOW_ROLLS -> show(Shoot.Page.ROLLS);
             case SHOW_PLAN -> show(Shoot.Page.PLAN);
             case SHOW_BAG -> show(Shoot.Page.BAG);
-            case SHOW_DAY_END -> view = view.ending(text(does, "held"));
+            case SHOW_DAY_END -> {
+                view = view.ending(text(does, "held"));
+                listIfShown();
+            }
             case SHOW_SLATE, SHOW_CLOCK -> {
                 view = view.under(does.act() == Outcome.Act.SHOW_CLOCK ? "clock" : "slate");
                 said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
@@ -350,7 +353,7 @@ class Work {
     }
 
     private void listIfShown() {
-        if (view.page() == Shoot.Page.ROLLS) {
+        if (view.page() == Shoot.Page.ROLLS || view.page() == Shoot.Page.DAY_END) {
             effects.add(new Effect.ListRolls());
         }
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /** The end of regatta day, 2026-09-12: three rolls closed, one of them without a frame, one in the camera, one loading taken back. */
@@ -143,5 +144,26 @@ class DayEndTest {
     @Test
     void onAnEmptyDayThereIsNothingToCount() {
         assertEquals("No roll was loaded or finished on 2026-09-12.", Shooting.of().type("day-end"));
+    }
+
+    @Test
+    void theScreenShowsWhatTheSecondLaptopLoggedIntoTheSameFolder() {
+        Roll other = Shooting.of("cam 35", "load bw400", "5.6 125 x12").roll();
+        Roll gone = Shooting.of("cam 35", "load bw400", "undo").situation().rolls().get(other.id());
+        RollLine open = asOf("B", RollLine.of(other));
+        RollLine withdrawn = asOf("C", RollLine.of(gone));
+        Playing day = Playing.medium("4 125").press(Key.Name.F6);
+        day.send(new Message.Listed(List.of(RollLine.of(day.roll("R0001")), open, withdrawn)));
+        List<String> items = DayEnd.of(day.shoot()).sections().stream().filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
+                .flatMap(it -> it.items().stream()).map(Prepare.Item::text).toList();
+        assertEquals(List.of("B0001  in 35, bw400, 12 of 36 frames", "whether one is missing, and what to write on each, tells takeup day-end"), items);
+        day.lines("day-end r1 b1");
+        day.send(new Message.Listed(List.of(RollLine.of(day.roll("R0001")), open)));
+        assertTrue(DayEnd.of(day.shoot()).asks().stream().noneMatch(it -> it.contains("B0001")), "a roll of the other laptop is no stranger");
+    }
+
+    private static RollLine asOf(String letters, RollLine line) {
+        return new RollLine(new RollId(letters, 1), line.state(), line.camera(), line.back(), line.stock(), line.stockName(), line.exposureIndex(), line.development(),
+                line.framesUsed(), line.framesNominal(), line.loadedAt(), line.finishedAt());
     }
 }
