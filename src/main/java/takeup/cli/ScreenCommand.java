@@ -169,7 +169,7 @@ final class ScreenCommand {
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
-                terminal.show(Screen.render(shoot, size.columns(), size.rows()));
+                terminal.show(Screen.render(shoot, size.columns(), size.rows(), terminal.drawsHalves()));
             }
             boolean isDrafted = drafted.equals(shoot.prompt().text());
             Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));

@@ -26,7 +26,7 @@ final class SlateScreen {
             boolean isPressed = false;
             while (!ended && !isPressed) {
                 Size size = terminal.size();
-                terminal.show(SlateView.render(slate, words, size.columns(), size.rows()));
+                terminal.show(SlateView.render(slate, words, size.columns(), size.rows(), terminal.drawsHalves()));
                 isPressed = keys.take().isPresent();
             }
         } catch (InterruptedException e) {

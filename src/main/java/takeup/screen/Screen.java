@@ -9,13 +9,18 @@ public final class Screen {
 
     /** The picture of a model in so many columns and rows. */
     public static Grid render(Shoot shoot, int columns, int rows) {
+        return render(shoot, columns, rows, true);
+    }
+
+    /** The same for a terminal that can draw half cells, or cannot: a slate then needs whole ones. */
+    public static Grid render(Shoot shoot, int columns, int rows, boolean halves) {
         Grid grid = Grid.of(columns, rows);
         if (columns < 40 || rows < 12) {
             ShootView.draw(shoot, grid);
             return grid;
         }
         if (!shoot.view().sheet().isEmpty()) {
-            SlateView.draw(shoot, grid);
+            SlateView.draw(shoot, grid, halves);
             return grid;
         }
         switch (shoot.view().page()) {

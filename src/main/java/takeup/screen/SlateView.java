@@ -14,15 +14,15 @@ public final class SlateView {
     private SlateView() {
     }
 
-    static void draw(Shoot shoot, Grid grid) {
+    static void draw(Shoot shoot, Grid grid, boolean halves) {
         int rows = grid.rows() - FOOT;
         Optional<Roll> roll = shoot.shown().roll();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
         if (shoot.view().sheet().equals("clock")) {
             String text = new ShownClock(shoot.now()).text();
-            draw(grid, rows, text, two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()), ":" + two(shoot.now().getSecond()));
+            draw(grid, rows, FOOT, halves, text, two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()), ":" + two(shoot.now().getSecond()));
         } else if (slate.isPresent()) {
-            draw(grid, rows, slate.get());
+            draw(grid, rows, FOOT, halves, slate.get());
         } else {
             grid.put(0, 0, Width.cut(shoot.waiting().isEmpty() ? "no slate on this roll: the word slate logs one" : "the slate is shown once the disk has it", grid.columns()), Look.STRONG);
         }
@@ -32,29 +32,30 @@ public final class SlateView {
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */
-    public static Grid render(Slate slate, String words, int columns, int rows) {
+    public static Grid render(Slate slate, String words, int columns, int rows, boolean halves) {
         Grid grid = Grid.of(columns, rows);
-        draw(grid, Math.max(1, rows - 1), slate);
+        draw(grid, Math.max(1, rows - 1), 1, halves, slate);
         if (rows > 1) {
             grid.put(0, rows - 1, Width.cut(words, columns), Look.NORMAL);
         }
         return grid;
     }
 
-    private static void draw(Grid grid, int rows, Slate slate) {
+    private static void draw(Grid grid, int rows, int foot, boolean halves, Slate slate) {
         String letters = slate.roll().letters();
-        draw(grid, rows, slate.text(), letters, slate.roll().toString().substring(letters.length()));
+        draw(grid, rows, foot, halves, slate.text(), letters, slate.roll().toString().substring(letters.length()));
     }
 
     private static String two(int number) {
         return (number < 10 ? "0" : "") + number;
     }
 
-    private static void draw(Grid grid, int rows, String text, String... lines) {
-        SlateSheet.of(grid.columns(), rows, text, lines).draw(grid, 0);
-        Size fewest = SlateSheet.fewest(text);
+    private static void draw(Grid grid, int rows, int foot, boolean halves, String text, String... lines) {
+        SlateSheet.of(grid.columns(), rows, halves, text, lines).draw(grid, 0);
+        Size fewest = SlateSheet.fewest(text, halves);
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
-            grid.put(0, rows - 1, Width.cut("the code needs " + fewest.columns() + " columns and " + (fewest.rows() + FOOT) + " rows", grid.columns()), Look.CAUTION);
+            String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot) + " rows: make the window larger, or its letters smaller";
+            Pieces.wrap(grid, Math.max(0, rows - Pieces.wrapped(words, grid.columns() - 1 - Pieces.margin(grid)).size()), rows, words, Look.CAUTION);
         }
     }
 }

@@ -161,6 +161,11 @@ public final class Terminal implements AutoCloseable {
         return colourless;
     }
 
+    /** Whether two dots of a picture can stand in one cell. */
+    public boolean drawsHalves() {
+        return lettering == Lettering.UNICODE;
+    }
+
     /** Draws in this theme from the next picture on. */
     public void theme(Theme theme) {
         painter.theme(theme);

@@ -33,7 +33,7 @@ class SlateReadingTest {
     @ParameterizedTest(name = "{0}: no slate")
     @ValueSource(strings = {"https://boathouse.example/crew", "TAKEUP:R0007:1:00000000", "TAKEUP:R0007:1", "R0007", "TAKEUP:R0008:1:4B6C8B6A"})
     void anotherProgramsCodeAndABrokenCheckAreNoSlates(String text) {
-        assertEquals(Optional.empty(), CodeReader.slate(PhotographedSheet.straight(SlateSheet.of(80, 21, text, "R", "0007").dots(), 8)), text);
+        assertEquals(Optional.empty(), CodeReader.slate(PhotographedSheet.straight(SlateSheet.of(80, 21, true, text, "R", "0007").dots(), 8)), text);
         assertEquals(Optional.empty(), Slate.read(text));
     }
 
@@ -60,7 +60,7 @@ class SlateReadingTest {
     @CsvSource({"80, 21, true", "33, 17, true", "32, 30, false", "40, 16, false"})
     void theCodeIsThereWhereItHasRoomWithItsBorder(int columns, int rows, boolean isThere) {
         Slate slate = new Slate(new RollId("R", 7), 1);
-        boolean[][] dots = SlateSheet.of(columns, rows, slate.text(), "R", "0007").dots();
+        boolean[][] dots = SlateSheet.of(columns, rows, true, slate.text(), "R", "0007").dots();
         assertEquals(isThere ? Optional.of(slate) : Optional.empty(), CodeReader.slate(PhotographedSheet.straight(dots, 8)));
     }
 
@@ -73,6 +73,6 @@ class SlateReadingTest {
     private static SlateSheet sheet(Slate slate, long seed) {
         int[][] sizes = {{80, 21}, {100, 27}, {120, 37}, {200, 47}};
         int[] size = sizes[(int) (seed % sizes.length)];
-        return SlateSheet.of(size[0], size[1], slate.text(), slate.roll().letters(), slate.roll().toString().substring(slate.roll().letters().length()));
+        return SlateSheet.of(size[0], size[1], true, slate.text(), slate.roll().letters(), slate.roll().toString().substring(slate.roll().letters().length()));
     }
 }

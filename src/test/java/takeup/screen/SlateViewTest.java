@@ -46,7 +46,35 @@ class SlateViewTest {
 
     @Test
     void aWindowThatIsTooSmallForTheCodeSaysWhatItNeeds() {
-        assertTrue(Screen.render(Playing.medium("slate").shoot(), 50, 16).text().contains("the code needs 33 columns and 20 rows"));
+        String text = Screen.render(Playing.medium("slate").shoot(), 50, 16).text();
+        assertTrue(text.contains("the code needs 33 columns and 20 rows") && text.replaceAll("[▀\\s]+", " ").contains("make the window larger, or its letters smaller"), text);
+    }
+
+    /** What a terminal without half cells makes of it: both dots of a cell in their mean colour. */
+    @ParameterizedTest(name = "{0} x {1}")
+    @CsvSource({"66, 36", "120, 40", "211, 60"})
+    void inWholeCellsTheSlateIsReadToo(int columns, int rows) {
+        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, false);
+        for (int row = 0; row < rows - 3; row++) {
+            for (int column = 0; column < columns; column++) {
+                Ink ink = grid.cell(column, row).ink();
+                assertEquals(ink.top(), ink.bottom(), "a cell that is half light at " + column + ", " + row);
+            }
+        }
+        assertEquals(Optional.of(new Slate(new RollId("R", 1), 2)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals(-1, grid.text().indexOf("the code needs"));
+    }
+
+    @ParameterizedTest(name = "{0} x {1}")
+    @CsvSource({"80, 24", "65, 36", "66, 35", "40, 12"})
+    void withoutHalfCellsASmallWindowShowsNoGreyCodeAndSaysWhatItNeeds(int columns, int rows) {
+        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, false);
+        assertTrue(grid.text().contains("the code needs 66 columns and 36 rows"), grid.text());
+        for (int row = 0; row < rows - 3; row++) {
+            for (int column = 0; column < columns; column++) {
+                assertEquals(grid.cell(column, row).ink().top(), grid.cell(column, row).ink().bottom());
+            }
+        }
     }
 
     @Test
