@@ -45,6 +45,9 @@ public final class ScansView {
             list(grid, desk, all, pictures, cursor, top, room);
         }
         if (rows > 4) {
+            if (!desk.said().isEmpty()) {
+                grid.fill(foot - 2, Look.NORMAL);
+            }
             grid.put(0, foot - 2, Width.cut(desk.said(), columns), desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
             String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
             grid.put(0, foot - 1, Width.of(hint) <= columns ? hint : Width.cut("thin: no texture in the shadows", columns), Look.QUIET);
@@ -59,6 +62,7 @@ public final class ScansView {
         int picture = grid.columns() >= 90 ? grid.columns() * 2 / 5 : 0;
         int width = grid.columns() - picture - (picture > 0 ? 1 : 0);
         int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
+        count(grid, top + room, from, Math.min(all.size(), from + room), all.size());
         int name = 6;
         int set = 9;
         int frame = 2;
@@ -81,12 +85,21 @@ public final class ScansView {
         }
     }
 
+    /** Which of them are seen, where that is not all; what was said last is put over it. */
+    private static void count(Grid grid, int row, int from, int to, int all) {
+        if (to - from < all && grid.rows() > 4) {
+            grid.put(0, row, (from + 1) + " to " + to + " of " + all, Look.QUIET, grid.columns());
+        }
+    }
+
     private static void sheet(Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
         int across = Math.max(1, grid.columns() / TILE);
-        int tall = Math.min(TILE_ROWS, Math.max(3, room));
-        int down = Math.max(1, room / tall);
+        // Two rows of somewhat lower pictures rather than one and a gap.
+        int down = Math.max(1, (room + TILE_ROWS / 3) / TILE_ROWS);
+        int tall = Math.min(TILE_ROWS, Math.max(3, room / down));
         int first = Math.max(0, cursor / across - down / 2);
         first = Math.max(0, Math.min(first, (all.size() + across - 1) / across - down));
+        count(grid, top + room, first * across, Math.min(all.size(), (first + down) * across), all.size());
         for (int i = first * across; i < Math.min(all.size(), (first + down) * across); i++) {
             Row row = all.get(i);
             int column = i % across * TILE;
