@@ -26,10 +26,16 @@ final class Footer {
     }
 
     private final List<Item> items = new ArrayList<>();
+    private int answers;
 
     /** A key before all others: the way back. */
     void first(String key, String does) {
         items.add(0, new Item(key, does));
+    }
+
+    /** A key that answers what is asked, before all others and in this order. */
+    void answer(String key, String does) {
+        items.add(answers++, new Item(key, does));
     }
 
     void then(String key, String does) {

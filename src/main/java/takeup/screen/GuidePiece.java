@@ -5,6 +5,7 @@ import java.util.Optional;
 import takeup.shoot.Guide;
 import takeup.shoot.Offer;
 import takeup.shoot.Shoot;
+import takeup.shoot.State;
 
 /** The choices that stand where there is nothing to suggest yet, and the guide to the first frame beside them. */
 final class GuidePiece {
@@ -97,8 +98,8 @@ final class GuidePiece {
         grid.put(column, row, Width.cut("First roll, " + guide.step() + " of " + Guide.STEPS, room), Look.LABEL);
         grid.put(column, row + 1, Width.cut(guide.title(), room), Look.STRONG);
         grid.put(column, row + 2, Width.cut("Or type what differs and a note:", room), Look.QUIET);
-        grid.put(column + 2, row + 3, "4 125 ; bow seat", Look.READOUT);
-        grid.put(column, row + 4, Width.cut("Esc ends the guide, ? shows the rest.", room), Look.QUIET);
+        grid.put(column + 2, row + 3, State.example(shoot.shown()) + " ; bow seat", Look.READOUT);
+        grid.put(column, row + 4, Width.cut("Esc ends the guide, ? shows all.", room), Look.QUIET);
     }
 
     /** The guide on one line, for a small screen; answers how many rows it took. */

@@ -54,15 +54,23 @@ final class Pieces {
 
     /** What the load routine asks stands on the empty prompt, where Enter answers it. */
     private static void routine(Grid grid, Shoot shoot, int row) {
-        boolean isFree = shoot.prompt().isEmpty() && shoot.question().isEmpty() && shoot.view().page() == Shoot.Page.SHOOT && shoot.view().sheet().isEmpty() && Guide.of(shoot).isEmpty();
-        Optional<Routine> routine = isFree ? Routine.of(shoot.shown()) : Optional.empty();
-        routine.ifPresent(it -> {
-            String keys = " Enter: yes, Esc: skip";
+        routine(shoot).ifPresent(it -> {
             int room = grid.columns() - 4;
-            String few = " (Enter, Esc)";
-            String asked = it.question() + (Width.of(it.question() + keys) <= room ? keys : Width.of(it.question() + few) <= room ? few : "");
-            grid.put(3, row, Width.cut(asked, room), Look.PROMPT);
+            // Where to look goes before what is asked, and the count of the looks before that; the footer has the keys in any case.
+            String asked = it.question().substring(0, it.question().indexOf('?') + 1);
+            String bare = asked.substring(asked.indexOf(": ") + 2);
+            for (String words : List.of(it.question() + " Enter: yes, Esc: skip", it.question(), asked, bare)) {
+                if (Width.of(words) <= room || words.equals(bare)) {
+                    grid.put(3, row, Width.cut(words, room), Look.PROMPT);
+                    return;
+                }
+            }
         });
+    }
+
+    private static Optional<Routine> routine(Shoot shoot) {
+        boolean isFree = shoot.prompt().isEmpty() && shoot.question().isEmpty() && shoot.view().page() == Shoot.Page.SHOOT && shoot.view().sheet().isEmpty() && Guide.of(shoot).isEmpty();
+        return isFree ? Routine.of(shoot.shown()) : Optional.empty();
     }
 
     private static String dropped(String text, int columns) {
@@ -163,7 +171,11 @@ final class Pieces {
         Footer footer = new Footer();
         for (KeyHelp key : KeyHelp.now(shoot)) {
             String does = shortly(key, shoot, scrolls);
-            if (!does.isEmpty() && key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty())) {
+            boolean isWayBack = key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty());
+            boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter")) && shoot.view().chosen() < 0 && routine(shoot).isPresent();
+            if (!does.isEmpty() && isAnswer) {
+                footer.answer(key.key(), does);
+            } else if (!does.isEmpty() && isWayBack) {
                 footer.first(key.key(), does);
             } else if (!does.isEmpty()) {
                 footer.then(key.key(), does);
@@ -175,13 +187,14 @@ final class Pieces {
     private static String shortly(KeyHelp key, Shoot shoot, boolean scrolls) {
         Shoot.Page page = shoot.view().page();
         boolean shooting = page == Shoot.Page.SHOOT;
+        boolean isAsked = routine(shoot).isPresent();
         return switch (key.key()) {
             case "Space" -> shooting ? "same again" : scrolls ? "page" : "";
-            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : "" : "do it";
+            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : isAsked ? "yes" : "" : "do it";
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
             case "Down" -> shooting || page == Shoot.Page.HELP ? "choose" : scrolls ? "scroll" : "";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : "";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : isAsked ? "skip" : "";
             case "F1" -> shoot.prompt().isEmpty() || page == Shoot.Page.HELP ? "" : "help";
             case "?" -> page == Shoot.Page.HELP ? "" : "help";
             case "F2" -> page == Shoot.Page.FRAMES ? "" : "frames";
@@ -195,15 +208,38 @@ final class Pieces {
         };
     }
 
-    /** The state of the disk, where it is not simply well: NOT SAVED in words, or that a frame is on its way. */
+    /** The state of the disk, where it is not simply well: NOT SAVED in words, what it is, why, and what to do. */
     static boolean disk(Grid grid, Shoot shoot, int row) {
-        if (shoot.trouble().isPresent() && !shoot.waiting().isEmpty()) {
-            grid.fill(row, Look.ALARM);
-            grid.put(margin(grid), row, Width.cut("NOT SAVED: " + shoot.waiting().get(0).answer().text() + " " + shoot.trouble().get()
-                    + "; tried again at each key, held until then", grid.columns() - margin(grid)), Look.ALARM);
-            return true;
+        if (!isNotSaved(shoot)) {
+            return false;
         }
-        return false;
+        String what = what(shoot);
+        String why = shoot.trouble().orElseThrow();
+        String briefly = why.split("[;,.(] | \\(", 2)[0];
+        int room = grid.columns() - margin(grid) - 1;
+        grid.fill(row, Look.ALARM);
+        String words = List.of(what + ": " + why + ". Held, and tried again at each key", what + ": " + why + "; held", what + ": " + why).stream()
+                .filter(it -> Width.of(it) <= room).findFirst().orElse(what + ": " + briefly);
+        grid.put(margin(grid), row, Width.cut(words, room + 1), Look.ALARM);
+        return true;
+    }
+
+    /** The same over two rows, where one is too narrow for the reason. */
+    static void diskInTwo(Grid grid, Shoot shoot, int row) {
+        grid.fill(row, Look.ALARM);
+        grid.fill(row + 1, Look.ALARM);
+        grid.put(margin(grid), row, Width.cut(what(shoot), grid.columns() - margin(grid)), Look.ALARM);
+        grid.put(margin(grid), row + 1, Width.cut(shoot.trouble().orElseThrow(), grid.columns() - margin(grid)), Look.ALARM);
+    }
+
+    static boolean isNotSaved(Shoot shoot) {
+        return shoot.trouble().isPresent() && !shoot.waiting().isEmpty();
+    }
+
+    /** What waits for the disk: the first by name, the others as a number. */
+    private static String what(Shoot shoot) {
+        int more = shoot.waiting().size() - 1;
+        return "NOT SAVED: " + shoot.waiting().get(0).name() + (more > 0 ? ", and " + more + " more" : "");
     }
 
     /** The state of the disk, else the warnings that came with the last answer; answers whether there was anything to say. */
@@ -241,10 +277,11 @@ final class Pieces {
         if (withTime) {
             words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  ")).append("  ");
         }
-        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7) + Width.pad(setting.time().map(Object::toString).orElse("–"), 8);
+        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7) + Width.pad(setting.time().map(Object::toString).orElse("–"), 7);
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
         String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
-        words.append(setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED ? pair : " ".repeat(15)).append(Width.pad(judged, 11));
+        boolean isSet = setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED;
+        words.append(Width.pad((isSet ? pair : " ".repeat(14)) + " " + judged, 26));
         if (details.isPresent()) {
             words.append(withTime ? Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9) : "");
             words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");
@@ -273,7 +310,7 @@ final class Pieces {
         String error = row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
         String sum = row.overBoxStops().isPresent() ? boxes(row.overBoxStops().getAsDouble()) : "";
         String why = row.warnings().isEmpty() ? "" : shortly(row.warnings().get(0).code());
-        return (best ? "►" : " ") + (chosen ? "[" : " ") + Width.pad(row.aperture().toString(), 6) + Width.pad(time, 8) + Width.pad(error, 10)
+        return (best ? "►" : " ") + (chosen ? "[" : " ") + Width.pad(row.aperture().toString(), 6) + Width.pad(Width.pad(time, 7) + " " + error, 18)
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5) + why;
     }
 
@@ -333,12 +370,17 @@ final class Pieces {
 
     /** A short line for a camera or back that is not in hand: {@code 35 · bw400 EI 400 · 5 left}. */
     static List<String> others(Shoot shoot) {
+        return others(shoot, true);
+    }
+
+    /** The same, or without the index and the age of the roll, for a narrow screen. */
+    static List<String> others(Shoot shoot, boolean whole) {
         Situation s = shoot.shown();
         List<String> lines = new ArrayList<>();
         for (Place place : s.placesInUse()) {
             if (!s.place().equals(Optional.of(place))) {
-                lines.add(place + " · " + s.rollIn(place).map(it -> it.film().stock().key() + " EI " + it.film().index() + " · " + State.leftWords(it)
-                        + age(it, shoot).map(age -> " · " + age).orElse("")).orElse("no film"));
+                lines.add(place + " · " + s.rollIn(place).map(it -> it.film().stock().key() + (whole ? " EI " + it.film().index() : "") + " · " + State.leftWords(it)
+                        + age(it, shoot).filter(age -> whole).map(age -> " · " + age).orElse("")).orElse("no film"));
             }
         }
         return lines;

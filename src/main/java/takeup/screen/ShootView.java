@@ -8,6 +8,7 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
 import takeup.kit.Suggestion;
+import takeup.kit.Warning;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
@@ -20,6 +21,8 @@ import takeup.shoot.State;
 
 /** The shoot screen: one roll's state at a glance, what to set, and the prompt. */
 final class ShootView {
+    private static final String APART = "     ";
+
     private final Shoot shoot;
     private final Situation s;
     private final Grid grid;
@@ -90,7 +93,11 @@ final class ShootView {
         grid.fill(0, Look.BAR);
         grid.put(0, 0, Width.cut(head, columns - 6), Look.BAR);
         grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
-        int bottom = rows - 5 - (Pieces.warnings(grid, shoot, rows - 5) ? 1 : 0);
+        boolean isNotSaved = Pieces.isNotSaved(shoot);
+        int bottom = rows - 5 - (isNotSaved ? 2 : Pieces.warnings(grid, shoot, rows - 5) ? 1 : 0);
+        if (isNotSaved) {
+            Pieces.diskInTwo(grid, shoot, rows - 6);
+        }
         Optional<NextMoment> moment = NextMoment.of(s, shoot.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
         if (moment.isPresent()) {
             moment(moment.get(), bottom--, columns);
@@ -98,7 +105,9 @@ final class ShootView {
         if (s.roll().isPresent()) {
             below(s.roll().get(), smallCounter(s.roll().get(), bottom), bottom);
         } else {
-            String standing = Pieces.standing(shoot);
+            // What the warning that just came says stands there already, and the guide needs the row.
+            List<Warning.Code> said = shoot.said().warnings().stream().map(Warning::code).toList();
+            String standing = said.equals(State.standing(s, shoot.now())) ? "" : Pieces.standing(shoot);
             grid.put(0, bottom, Width.cut(standing, columns), Look.CAUTION);
             GuidePiece.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));
         }
@@ -118,6 +127,10 @@ final class ShootView {
         int row = 5;
         int at = column;
         for (Word word : words()) {
+            if (at == column && row == 5 && column + Width.of(word.text) > columns && bottom > 5) {
+                row++;
+                at = 0;
+            }
             boolean isFirst = at == column && row == 5;
             int from = isFirst || at == 0 ? at : at + 3;
             if (from + Width.of(word.text) > columns && !isFirst && row == bottom) {
@@ -138,6 +151,7 @@ final class ShootView {
     /** The strip where two rows are free for it, then the guide and the other cameras. */
     private void below(Roll roll, int first, int bottom) {
         List<String> others = Pieces.others(shoot);
+        List<String> briefly = Pieces.others(shoot, false);
         int wanted = (others.isEmpty() ? 0 : 1) + (GuidePiece.isShown(shoot) ? 1 : 0);
         int row = first;
         if (bottom - row + 1 - wanted >= 2) {
@@ -146,8 +160,9 @@ final class ShootView {
         }
         row += row <= bottom ? GuidePiece.line(grid, shoot, row) : 0;
         for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
-            boolean isLast = row == bottom && i < others.size() - 1;
-            grid.put(0, row, Width.cut(others.get(i) + (isLast ? "   and " + (others.size() - 1 - i) + " more" : ""), columns), Look.QUIET);
+            String more = row == bottom && i < others.size() - 1 ? " · " + (others.size() - 1 - i) + " more" : "";
+            boolean isWhole = Width.of(others.get(i) + more) <= columns;
+            grid.put(0, row, Width.cut(isWhole ? others.get(i) : briefly.get(i), columns - Width.of(more)) + more, Look.QUIET);
         }
     }
 
@@ -198,19 +213,23 @@ final class ShootView {
         grid.put(margin, row, Width.cut(Width.of(line + must) <= room - margin ? line + must : line, room - margin), moment.isUrgent() ? Look.CAUTION : Look.STRONG);
     }
 
-    /** The other cameras and backs: side by side on one line where they fit, else a line each. */
+    /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */
     private List<String> others(int most) {
-        List<String> all = Pieces.others(shoot);
-        String together = String.join("     ", all);
-        if (all.size() > 1 && Width.of(together) < columns - 2 * margin) {
-            return List.of(together);
+        List<String> rest = new java.util.ArrayList<>(Pieces.others(shoot));
+        List<String> lines = new java.util.ArrayList<>();
+        while (!rest.isEmpty() && lines.size() < most) {
+            boolean isLast = lines.size() == most - 1;
+            String line = rest.remove(0);
+            while (!rest.isEmpty() && Width.of(line + APART + rest.get(0) + (isLast ? more(rest.size() - 1) : "")) < columns - 2 * margin) {
+                line += APART + rest.remove(0);
+            }
+            lines.add(line + (isLast ? more(rest.size()) : ""));
         }
-        if (all.size() <= most) {
-            return all;
-        }
-        List<String> some = new java.util.ArrayList<>(all.subList(0, most));
-        some.set(most - 1, some.get(most - 1) + "   and " + (all.size() - most) + " more");
-        return some;
+        return lines;
+    }
+
+    private static String more(int count) {
+        return count > 0 ? "   and " + count + " more" : "";
     }
 
     private void foot(int saidRows) {
@@ -299,7 +318,7 @@ final class ShootView {
             return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(right, row, "nothing set", Look.LABEL);
-            grid.put(right, row + 1, "type 4 125, or a reading: m 5.6 125", Look.QUIET);
+            grid.put(right, row + 1, "type " + State.example(s) + ", or a reading: m 5.6 125", Look.QUIET);
             return end;
         } else {
             large(setting.aperture().map(Object::toString).orElse("-") + " " + setting.time().map(Object::toString).orElse("-"), right, row, airy);

@@ -32,7 +32,7 @@ public record Guide(int step, String title, String hint) {
         if (s.day().light().isEmpty() && !s.camera().get().isAutomatic()) {
             return Optional.of(new Guide(3, "how much light is there?", "Type what the meter says: m 5.6 125. Without one, Down and Enter take a sky:"));
         }
-        return Optional.of(new Guide(4, "Space logs a frame with what is set", "Or type what differs and a note: 4 125 ; bow seat"));
+        return Optional.of(new Guide(4, "Space logs a frame with what is set", "Or type what differs and a note: " + State.example(s) + " ; bow seat"));
     }
 
     /** All that ever happened is in memory, and there is no frame among it. */

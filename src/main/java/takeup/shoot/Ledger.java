@@ -16,6 +16,16 @@ import takeup.roll.Roll;
 public record Ledger(Situation kept, List<Waiting> waiting, boolean handed, Optional<String> trouble) {
     /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
     public record Waiting(Happened step, Situation after, Outcome.Answer answer, boolean large, List<Roll> settle) {
+        /** What it is, in few words: {@code Frame 7 on R0003}; what its answer begins with. */
+        public String name() {
+            String text = answer.text();
+            int end = text.length();
+            for (String mark : List.of(": ", ". ", "; ")) {
+                int at = text.indexOf(mark);
+                end = at > 0 ? Math.min(end, at) : end;
+            }
+            return text.substring(0, end);
+        }
     }
 
     public Ledger {

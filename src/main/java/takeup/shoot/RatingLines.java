@@ -52,7 +52,7 @@ public final class RatingLines {
         }
         entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(cards.change(card)))));
         Situation after = in.after(entries);
-        String text = (isBegun ? "" : "Rating test on " + roll.id() + "; the lab is told \"no density correction\". ") + asks(roll, cards, card) + " Space, or the word rating, logs it.";
+        String text = asks(roll, cards, card) + " Space, or the word rating, logs it." + (isBegun ? "" : " The lab is told \"no density correction\".");
         return in.does(entries, after, in.state(after, text, List.of()), List.of());
     }
 

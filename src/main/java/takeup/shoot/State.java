@@ -3,6 +3,7 @@ package takeup.shoot;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import takeup.day.InHand;
 import takeup.day.Job;
 import takeup.day.Place;
 import takeup.day.Timer;
+import takeup.exposure.Aperture;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
@@ -307,6 +309,15 @@ public final class State {
     /** The bulb timer of the camera in hand, if it runs. */
     public static Optional<Timer> timer(Situation s) {
         return s.place().map(it -> s.day().timers().get(it.camera()));
+    }
+
+    /** A frame as it is typed on the camera in hand: {@code 4 125}, or {@code 4 100} where the dial has no 125. */
+    public static String example(Situation s) {
+        double aperture = s.inHand().setting().lens().stream().flatMap(it -> it.ring().marks().stream())
+                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() - 4))).map(Aperture::fNumber).orElse(4.0);
+        String time = s.camera().flatMap(Camera::shutter).stream().flatMap(it -> it.marks().stream())
+                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() + 7))).map(ExposureTime::dial).orElse("125");
+        return Plain.number(aperture) + " " + time;
     }
 
     /** Whole seconds as people say them: {@code 0s}, {@code 27s}, {@code 4m10s}. */

@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -87,5 +88,50 @@ class CrowdedScreensTest {
     private static void shows(String fact, Shoot shoot, int columns, int rows) {
         String text = Screen.render(shoot, columns, rows).text();
         assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);
+    }
+
+    @Test
+    void whyAFrameIsNotSavedIsReadableInSmallWindows() {
+        Shoot shoot = Playing.medium("4 125").disk(Playing.Disk.FULL).lines("x12 ; the eight comes in under the bridge", "8 125").shoot();
+        shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full", shoot, 80, 24);
+        shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full; free some space. Held, and tried again at each key", shoot, 120, 40);
+        shows("NOT SAVED: Frames 2 to 13 on R0001", shoot, 40, 12);
+        shows("the disk is full; free some space", shoot, 40, 12);
+    }
+
+    @Test
+    void theKeysThatAnswerTheLoadRoutineStandInTheFooterOfSmallWindows() {
+        Shoot shoot = Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).lines("unload yes", "cam 35", "load bw400").shoot();
+        for (Size size : java.util.List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
+            shows("is it bw400 in 35, rated 400?", shoot, size.columns(), size.rows());
+            shows("Enter yes  Esc skip", shoot, size.columns(), size.rows());
+        }
+    }
+
+    @Test
+    void howManyCamerasMoreThereAreIsNotCutAtFortyColumns() {
+        Shoot shoot = Playing.of("cam 645 1", "load cn400 120 @200", "cam 645 2", "load bw400 120 @800 push 1", "cam 35", "load bw400", "cam 66", "load cn400", "x11").shoot();
+        shows("645 back 1 · cn400 · 16 left · 2 more", shoot, 40, 12);
+        shows("645 back 1 · cn400 EI 200 · 16 left     645 back 2 · bw400 EI 800 · 16 left", shoot, 80, 24);
+        shows("35 · bw400 EI 400 · 36 left", shoot, 80, 24);
+    }
+
+    @Test
+    void theFrameThatIsShownAsAnExampleCanBeTypedOnThisCamera() {
+        for (String camera : java.util.List.of("66", "35", "645")) {
+            Playing day = Playing.of("cam " + camera, "load cn400");
+            String example = State.example(day.shoot().shown());
+            shows("type " + example + ", or a reading", day.shoot(), 80, 24);
+            day.lines(example);
+            assertEquals(1, day.shoot().shown().roll().orElseThrow().frames().size(), day.shoot().said().words());
+        }
+        assertEquals("4 100", State.example(Playing.of("cam 66").shoot().shown()), "the old series of times has no 125");
+    }
+
+    @Test
+    void whatToDoWithACardOfARatingTestIsNotCut() {
+        Shoot shoot = Playing.medium("m ev11", "rating").shoot();
+        shows("logs it.", shoot, 80, 24);
+        shows("Card 2 of 6: R0001 1/2 STOP UNDER", Playing.medium("m ev11", "rating").space().shoot(), 40, 12);
     }
 }

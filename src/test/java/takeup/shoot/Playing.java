@@ -223,7 +223,7 @@ public final class Playing {
 
     private void answer(Effect effect, Disk how) {
         if (effect instanceof Effect.Keep keep && how == Disk.FULL) {
-            send(new Message.NotKept(keep.step().step(), "the disk is full. Free some space"));
+            send(new Message.NotKept(keep.step().step(), "the disk is full; free some space"));
         } else if (effect instanceof Effect.Keep keep) {
             Assertions.assertTrue(written.isEmpty() || written.get(written.size() - 1).step() < keep.step().step(), "a step is written once, and in order");
             written.add(keep.step());

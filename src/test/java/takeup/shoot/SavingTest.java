@@ -221,7 +221,7 @@ class SavingTest {
     }
 
     private static void notSaved(Playing day, int waiting) {
-        assertEquals(Optional.of("the disk is full. Free some space"), day.shoot().trouble());
+        assertEquals(Optional.of("the disk is full; free some space"), day.shoot().trouble());
         assertEquals(waiting, day.waiting());
         assertEquals(1, day.allFrames());
     }
