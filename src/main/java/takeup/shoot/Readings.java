@@ -111,7 +111,7 @@ public final class Readings {
                     } else if (isZone(word)) {
                         zone = OptionalInt.of(zone(word));
                     } else if (token.is(Token.Kind.WORD)) {
-                        throw new Refusal(word + " is no reading" + Nearest.question(word, WORDS) + "; such as m 5.6 125, m ev11.3, m 2500lx, m sky shade");
+                        throw new Refusal(word + " is no reading" + (SKIES.contains(word) ? "; did you mean m sky " + word + "?" : Nearest.question(word, WORDS)) + "; such as m 5.6 125, m ev11.3, m 2500lx, m sky shade");
                     } else {
                         parts.get(parts.size() - 1).add(token);
                     }

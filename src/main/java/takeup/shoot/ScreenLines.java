@@ -138,6 +138,19 @@ final class ScreenLines {
         if (Tokens.token(word).is(Token.Kind.EV) || Tokens.token(word).is(Token.Kind.LUX) || Tokens.token(word).is(Token.Kind.CANDELAS)) {
             return new Refusal(word + " is light: m " + word + " takes a reading");
         }
-        return new Refusal(word + " is no word known here" + Nearest.question(word, Lexicon.firstWords()) + "; help lists them");
+        String ours = ours(word);
+        return new Refusal(word + " is no word known here" + (ours.isEmpty() ? Nearest.question(word, Lexicon.firstWords()) + "; help lists them" : ": " + ours));
+    }
+
+    /** What serves whoever types a word of habit that is none here; "" for any other. */
+    private static String ours(String word) {
+        return switch (word) {
+            case "exit", "q", ":q", "bye", "close" -> "quit leaves";
+            case "save", ":w" -> "what was answered is on disk already";
+            case "delete", "del", "remove", "rm" -> "undo takes back the last line, drop 7 a frame that never was";
+            case "iso", "asa" -> "the film's index goes with load or fix roll (@400), the meter's with a reading";
+            case "film", "stock" -> "load cn400 puts a film in";
+            default -> "";
+        };
     }
 }

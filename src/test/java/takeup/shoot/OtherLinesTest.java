@@ -117,4 +117,17 @@ class OtherLinesTest {
         assertEquals("R0001, Colour negative 400 in 645 back 1, open, 13 left.", shooting.type("rolls"));
         assertEquals("No roll yet.", Shooting.of().type("rolls"));
     }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', value = {"exit | quit leaves", "delete 4 | drop 7 a frame", "iso 400 | fix roll (@400)", "film | load cn400", "save | is on disk already"})
+    void aWordOfHabitIsToldItsOwnHere(String line, String ours) {
+        String why = Shooting.medium().refused(line);
+        assertTrue(why.contains("is no word known here: ") && why.contains(ours), why);
+    }
+
+    @Test
+    void aSkyWithoutItsWordIsUnderstoodAndAskedFor() {
+        String why = Shooting.medium().refused("m sun");
+        assertTrue(why.contains("did you mean m sky sun?"), why);
+    }
 }
