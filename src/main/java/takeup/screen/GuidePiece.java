@@ -58,14 +58,15 @@ final class GuidePiece {
         for (int i = from; i < Math.min(offered.size(), from + shown); i++) {
             int column = margin + (i - from < rows ? 0 : wide);
             int y = row + (i - from) % rows;
-            line = y == row ? widest(offered, i, rows) : line;
+            line = y == row ? widest(offered, i, rows, wide / 2) : line;
             boolean isChosen = i == chosen;
             if (isChosen) {
                 grid.fill(column, y, wide - 1, Look.CHOSEN);
             }
             grid.put(column, y, isChosen ? "►" : " ", isChosen ? Look.CHOSEN : Look.NORMAL);
             grid.put(column + 2, y, offered.get(i).line(), isChosen ? Look.CHOSEN : Look.READOUT);
-            grid.put(column + line + 4, y, shortened(offered.get(i).words(), wide - line - 5), isChosen ? Look.CHOSEN : Look.NORMAL);
+            int words = Math.max(line, Width.of(offered.get(i).line())) + 4;
+            grid.put(column + words, y, shortened(offered.get(i).words(), wide - words - 1), isChosen ? Look.CHOSEN : Look.NORMAL);
         }
         if (isCut) {
             int after = offered.size() - Math.min(offered.size(), from + shown);
@@ -73,10 +74,12 @@ final class GuidePiece {
         }
     }
 
-    private static int widest(List<Offer.Row> offered, int from, int count) {
+    /** The widest line up to so many columns: one key that is longer pushes its own words to the right, and not those of all. */
+    private static int widest(List<Offer.Row> offered, int from, int count, int most) {
         int widest = 0;
         for (Offer.Row row : offered.subList(from, Math.min(offered.size(), from + count))) {
-            widest = Math.max(widest, Width.of(row.line()));
+            int width = Width.of(row.line());
+            widest = width <= most ? Math.max(widest, width) : widest;
         }
         return widest;
     }

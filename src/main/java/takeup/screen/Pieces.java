@@ -213,14 +213,13 @@ final class Pieces {
         if (!isNotSaved(shoot)) {
             return false;
         }
-        String what = what(shoot);
         String why = shoot.trouble().orElseThrow();
         String briefly = why.split("[;,.(] | \\(", 2)[0];
-        int room = grid.columns() - margin(grid) - 1;
+        String all = notSaved(shoot, true);
+        String first = notSaved(shoot, false);
         grid.fill(row, Look.ALARM);
-        String words = List.of(what + ": " + why + ". Held, and tried again at each key", what + ": " + why + "; held", what + ": " + why).stream()
-                .filter(it -> Width.of(it) <= room).findFirst().orElse(what + ": " + briefly);
-        grid.put(margin(grid), row, Width.cut(words, room + 1), Look.ALARM);
+        alarm(grid, row, List.of(all + ": " + why + ". Held, and tried again at each key", all + ": " + why + "; held", all + ": " + why,
+                first + ": " + why, all + ": " + briefly, first + ": " + briefly));
         return true;
     }
 
@@ -228,8 +227,15 @@ final class Pieces {
     static void diskInTwo(Grid grid, Shoot shoot, int row) {
         grid.fill(row, Look.ALARM);
         grid.fill(row + 1, Look.ALARM);
-        grid.put(margin(grid), row, Width.cut(what(shoot), grid.columns() - margin(grid)), Look.ALARM);
-        grid.put(margin(grid), row + 1, Width.cut(shoot.trouble().orElseThrow(), grid.columns() - margin(grid)), Look.ALARM);
+        alarm(grid, row, List.of(notSaved(shoot, true), notSaved(shoot, false)));
+        alarm(grid, row + 1, List.of(shoot.trouble().orElseThrow() + "; held", shoot.trouble().orElseThrow()));
+    }
+
+    /** The first of these that fits, else the last. */
+    private static void alarm(Grid grid, int row, List<String> words) {
+        int room = grid.columns() - margin(grid);
+        String fits = words.stream().filter(it -> Width.of(it) < room).findFirst().orElse(words.get(words.size() - 1));
+        grid.put(margin(grid), row, Width.cut(fits, room), Look.ALARM);
     }
 
     static boolean isNotSaved(Shoot shoot) {
@@ -237,9 +243,9 @@ final class Pieces {
     }
 
     /** What waits for the disk: the first by name, the others as a number. */
-    private static String what(Shoot shoot) {
+    private static String notSaved(Shoot shoot, boolean withMore) {
         int more = shoot.waiting().size() - 1;
-        return "NOT SAVED: " + shoot.waiting().get(0).name() + (more > 0 ? ", and " + more + " more" : "");
+        return "NOT SAVED: " + shoot.waiting().get(0).name() + (withMore && more > 0 ? ", and " + more + " more" : "");
     }
 
     /** The state of the disk, else the warnings that came with the last answer; answers whether there was anything to say. */
@@ -252,8 +258,10 @@ final class Pieces {
             grid.put(margin(grid), row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), room), Look.CAUTION);
         } else if (!shoot.said().warnings().isEmpty()) {
             Warning first = shoot.said().warnings().get(0);
-            int more = shoot.said().warnings().size() - 1;
-            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), room - (more > 0 ? 12 : 0)) + (more > 0 ? ", and " + more + " more" : ""), Look.CAUTION);
+            List<String> rest = shoot.said().warnings().stream().skip(1).map(it -> it.code().standing()).toList();
+            String also = rest.isEmpty() ? "" : ", also " + String.join(", ", rest);
+            String more = Width.of(also) <= room / 2 ? also : ", and " + rest.size() + " more";
+            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), room - Width.of(more)) + more, Look.CAUTION);
         } else if (!shoot.waiting().isEmpty()) {
             grid.put(margin(grid), row, "saving …", Look.QUIET);
         } else {
@@ -273,15 +281,17 @@ final class Pieces {
     static String frame(Roll roll, Frame frame, boolean withTime, Optional<List<Warning>> details) {
         Setting setting = frame.exposure().setting();
         StringBuilder words = new StringBuilder();
-        words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append("  ");
+        // Beside the suggestions of a narrow screen each column that is saved is one of the note.
+        int tight = withTime || details.isPresent() ? 0 : 1;
+        words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append(" ".repeat(2 - tight));
         if (withTime) {
             words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  ")).append("  ");
         }
-        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7) + Width.pad(setting.time().map(Object::toString).orElse("–"), 7);
+        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7 - tight) + Width.pad(setting.time().map(Object::toString).orElse("–"), 7 - tight);
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
         String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
         boolean isSet = setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED;
-        words.append(Width.pad((isSet ? pair : " ".repeat(14)) + " " + judged, 26));
+        words.append(Width.pad((isSet ? pair : " ".repeat(14 - 2 * tight)) + " " + judged, 26 - 3 * tight));
         if (details.isPresent()) {
             words.append(withTime ? Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9) : "");
             words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");
@@ -386,6 +396,13 @@ final class Pieces {
         return lines;
     }
 
+    /** The same with the place and what is left there alone. */
+    static List<String> left(Shoot shoot) {
+        Situation s = shoot.shown();
+        return s.placesInUse().stream().filter(it -> !s.place().equals(Optional.of(it)))
+                .map(it -> it + " · " + s.rollIn(it).map(State::leftWords).orElse("no film")).toList();
+    }
+
     /** Since when a roll is in, from the second day on. */
     static Optional<String> age(Roll roll, Shoot shoot) {
         LocalDate loaded = roll.loadedAt().toLocalDate();
@@ -394,7 +411,16 @@ final class Pieces {
     }
 
     static String cameraWords(Camera camera, Situation s) {
-        return camera.name() + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
+        return words(camera.name(), camera, s);
+    }
+
+    /** The same with the key that is typed for it, where the name is too long to leave room for back and lens. */
+    static String briefly(Camera camera, Situation s) {
+        return words(camera.key(), camera, s);
+    }
+
+    private static String words(String name, Camera camera, Situation s) {
+        return name + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
                 + s.inHand(camera).setting().lens().map(it -> " · " + it.name()).orElse("");
     }
 

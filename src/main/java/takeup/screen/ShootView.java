@@ -88,10 +88,12 @@ final class ShootView {
     }
 
     private void small() {
-        String head = s.camera().map(it -> s.place().orElseThrow() + "").orElse("no camera")
-                + s.roll().map(it -> " · " + it.film().stock().key() + " EI " + it.film().index() + " · " + it.id()).orElse("");
+        String head = s.camera().map(it -> s.place().orElseThrow() + "").orElse("no camera");
+        String tail = s.roll().map(it -> " EI " + it.film().index() + " · " + it.id()).orElse("");
+        int room = columns - 6 - Width.of(head + " · " + tail);
+        String film = s.roll().map(it -> " · " + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail)).orElse("");
         grid.fill(0, Look.BAR);
-        grid.put(0, 0, Width.cut(head, columns - 6), Look.BAR);
+        grid.put(0, 0, Width.cut(head + film, columns - 6), Look.BAR);
         grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
         boolean isNotSaved = Pieces.isNotSaved(shoot);
         int bottom = rows - 5 - (isNotSaved ? 2 : Pieces.warnings(grid, shoot, rows - 5) ? 1 : 0);
@@ -152,6 +154,7 @@ final class ShootView {
     private void below(Roll roll, int first, int bottom) {
         List<String> others = Pieces.others(shoot);
         List<String> briefly = Pieces.others(shoot, false);
+        List<String> briefest = Pieces.left(shoot);
         int wanted = (others.isEmpty() ? 0 : 1) + (GuidePiece.isShown(shoot) ? 1 : 0);
         int row = first;
         if (bottom - row + 1 - wanted >= 2) {
@@ -161,8 +164,8 @@ final class ShootView {
         row += row <= bottom ? GuidePiece.line(grid, shoot, row) : 0;
         for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
             String more = row == bottom && i < others.size() - 1 ? " · " + (others.size() - 1 - i) + " more" : "";
-            boolean isWhole = Width.of(others.get(i) + more) <= columns;
-            grid.put(0, row, Width.cut(isWhole ? others.get(i) : briefly.get(i), columns - Width.of(more)) + more, Look.QUIET);
+            String fits = java.util.stream.Stream.of(others.get(i), briefly.get(i)).filter(it -> Width.of(it + more) <= columns).findFirst().orElse(briefest.get(i));
+            grid.put(0, row, Width.cut(fits, columns - Width.of(more)) + more, Look.QUIET);
         }
     }
 
@@ -242,7 +245,8 @@ final class ShootView {
         grid.fill(row, Look.BAR);
         String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
         String right = s.roll().map(it -> it.id() + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ").orElse("") + Pieces.clock(shoot.now());
-        grid.put(margin, row, Width.cut(camera, columns - Width.of(right) - 2 - 2 * margin), Look.BAR);
+        int room = columns - Width.of(right) - 2 - 2 * margin;
+        grid.put(margin, row, Width.cut(Width.of(camera) <= room ? camera : s.camera().map(it -> Pieces.briefly(it, s)).orElse(camera), room), Look.BAR);
         grid.put(columns - margin - Width.of(right), row, right, Look.BAR);
     }
 
@@ -251,7 +255,9 @@ final class ShootView {
         Optional<Roll> roll = s.roll();
         if (roll.isPresent()) {
             Roll it = roll.get();
-            int column = grid.put(margin, row, it.film().stock().name(), Look.STRONG) + 2;
+            // A long name gives way to how the film is rated and developed: that costs money.
+            int name = Math.max(16, columns - 2 * margin - 2 - Width.of(it.film().developmentWords()));
+            int column = grid.put(margin, row, Width.cut(it.film().stock().name(), name), Look.STRONG) + 2;
             grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), Look.NORMAL);
             String meter = "meter at " + it.film().index();
             column = grid.put(margin, row + 1, meter, Look.READOUT) + 2;

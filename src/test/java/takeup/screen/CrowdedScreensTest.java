@@ -3,7 +3,10 @@ package takeup.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.shoot.Key;
 import takeup.shoot.Playing;
@@ -93,7 +96,7 @@ class CrowdedScreensTest {
     @Test
     void whyAFrameIsNotSavedIsReadableInSmallWindows() {
         Shoot shoot = Playing.medium("4 125").disk(Playing.Disk.FULL).lines("x12 ; the eight comes in under the bridge", "8 125").shoot();
-        shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full", shoot, 80, 24);
+        shows("NOT SAVED: Frames 2 to 13 on R0001: the disk is full; free some space", shoot, 80, 24);
         shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full; free some space. Held, and tried again at each key", shoot, 120, 40);
         shows("NOT SAVED: Frames 2 to 13 on R0001", shoot, 40, 12);
         shows("the disk is full; free some space", shoot, 40, 12);
@@ -102,7 +105,7 @@ class CrowdedScreensTest {
     @Test
     void theKeysThatAnswerTheLoadRoutineStandInTheFooterOfSmallWindows() {
         Shoot shoot = Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).lines("unload yes", "cam 35", "load bw400").shoot();
-        for (Size size : java.util.List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
+        for (Size size : List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
             shows("is it bw400 in 35, rated 400?", shoot, size.columns(), size.rows());
             shows("Enter yes  Esc skip", shoot, size.columns(), size.rows());
         }
@@ -118,7 +121,7 @@ class CrowdedScreensTest {
 
     @Test
     void theFrameThatIsShownAsAnExampleCanBeTypedOnThisCamera() {
-        for (String camera : java.util.List.of("66", "35", "645")) {
+        for (String camera : List.of("66", "35", "645")) {
             Playing day = Playing.of("cam " + camera, "load cn400");
             String example = State.example(day.shoot().shown());
             shows("type " + example + ", or a reading", day.shoot(), 80, 24);
@@ -133,5 +136,29 @@ class CrowdedScreensTest {
         Shoot shoot = Playing.medium("m ev11", "rating").shoot();
         shows("logs it.", shoot, 80, 24);
         shows("Card 2 of 6: R0001 1/2 STOP UNDER", Playing.medium("m ev11", "rating").space().shoot(), 40, 12);
+    }
+
+    @Test
+    void whatElseIsWrongWithAFrameIsNamedNotCounted() {
+        shows(", also FEW LEFT, HAND-HELD", Playing.medium("m 5.6 125", "4 125 x11", "8 8").shoot(), 80, 24);
+    }
+
+    /** The shipped profiles, one camera and one stock with names as long as a profile may have. */
+    private record LongNames(takeup.ShippedShelf shipped) implements Kit.Shelf {
+        @Override public List<String> keys(Kit.Sort sort) {
+            return shipped.keys(sort);
+        }
+
+        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+            return shipped.file(sort, key).map(it -> new Kit.File(it.name(), it.text().replaceFirst("\"name\": \"[^\"]*\"", "\"name\": \"" + "the oldest of the boathouse ".repeat(2) + "\""), it.problem()));
+        }
+    }
+
+    @Test
+    void aLongNameHidesNeitherTheBackNorThePushNorWhatIsLeft() {
+        Shoot shoot = Playing.with(new LongNames(new takeup.ShippedShelf()), "cam 645 1", "load cn400", "cam 35", "load bw400 @800 push 1", "cam 645 2", "load bw400 @800 push 1").shoot();
+        shows("645, back 2 · ", shoot, 80, 24);
+        shows("PUSH 1 STOP (rated 800, box 400)", shoot, 80, 24);
+        shows("EI 800 · R0003", shoot, 40, 12);
     }
 }

@@ -24,6 +24,7 @@ public final class Playing {
     /** How the disk answers. */
     public enum Disk { WELL, SLOW, FULL }
 
+    private final Kit kit;
     private final List<Happened> written = new ArrayList<>();
     private final List<Effect> open = new ArrayList<>();
     private final List<Effect> seen = new ArrayList<>();
@@ -39,8 +40,13 @@ public final class Playing {
     }
 
     private Playing(Optional<String> readOnly, List<String> problems, OffsetDateTime start) {
+        this(KIT, readOnly, problems, start);
+    }
+
+    private Playing(Kit kit, Optional<String> readOnly, List<String> problems, OffsetDateTime start) {
+        this.kit = kit;
         now = start;
-        shoot = Shoot.begin(Situation.of(KIT, List.of(), Optional.empty(), Set.of()), new Shoot.Settings("R", "the data folder", readOnly), "dark", problems, now, ticks);
+        shoot = Shoot.begin(Situation.of(kit, List.of(), Optional.empty(), Set.of()), new Shoot.Settings("R", "the data folder", readOnly), "dark", problems, now, ticks);
     }
 
     /** A first start, and these lines typed. */
@@ -51,6 +57,11 @@ public final class Playing {
     /** A first start at another time than three in the afternoon. */
     public static Playing at(String time) {
         return new Playing(Optional.empty(), List.of(), OffsetDateTime.parse(time));
+    }
+
+    /** The same with profiles of the photographer's own. */
+    public static Playing with(Kit.Shelf profiles, String... lines) {
+        return new Playing(new Kit(profiles), Optional.empty(), List.of(), OffsetDateTime.parse("2026-09-12T15:00:00+02:00")).lines(lines);
     }
 
     /** The 645 reflex with a roll of colour negative 400 at EI 200, and these lines typed. */
@@ -84,7 +95,7 @@ public final class Playing {
     }
 
     private Playing restart(Optional<String> readOnly) {
-        Situation all = Situation.of(KIT, written, Optional.of(now.toLocalDate()), Set.of());
+        Situation all = Situation.of(kit, written, Optional.of(now.toLocalDate()), Set.of());
         List<Happened> found = new ArrayList<>();
         for (Happened step : written) {
             List<Entry> entries = step.entries().stream().filter(it -> it instanceof Entry.OnDay
@@ -94,7 +105,7 @@ public final class Playing {
             }
         }
         Optional<java.time.LocalDate> date = written.isEmpty() ? Optional.empty() : Optional.of(written.get(written.size() - 1).at().toLocalDate());
-        shoot = Shoot.begin(Situation.of(KIT, found, date, new TreeSet<>(all.known())), new Shoot.Settings("R", "the data folder", readOnly), "dark", List.of(), now, ticks);
+        shoot = Shoot.begin(Situation.of(kit, found, date, new TreeSet<>(all.known())), new Shoot.Settings("R", "the data folder", readOnly), "dark", List.of(), now, ticks);
         open.clear();
         return this;
     }
@@ -231,7 +242,7 @@ public final class Playing {
         } else if (effect instanceof Effect.Fetch fetch) {
             send(new Message.Fetched(fetch.roll(), stepsOf(fetch.roll()), List.of()));
         } else if (effect instanceof Effect.ListRolls) {
-            send(new Message.Listed(Situation.of(KIT, written, Optional.empty(), Set.of()).rolls().values().stream().map(RollLine::of).toList()));
+            send(new Message.Listed(Situation.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream().map(RollLine::of).toList()));
         }
     }
 
@@ -326,7 +337,7 @@ public final class Playing {
 
     /** What all that was written adds up to, worked out anew from the first record. */
     Situation fromTheFiles() {
-        return Situation.of(KIT, written, shoot.kept().dayOf(), shoot.kept().known());
+        return Situation.of(kit, written, shoot.kept().dayOf(), shoot.kept().known());
     }
 
     public boolean isOver() {
