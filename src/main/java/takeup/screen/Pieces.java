@@ -291,7 +291,9 @@ final class Pieces {
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
         String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
         boolean isSet = setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED;
-        words.append(Width.pad((isSet ? pair : " ".repeat(14 - 2 * tight)) + " " + judged, 26 - 3 * tight));
+        // With flash nothing is judged: there the note begins where the judgement would.
+        int wide = tight > 0 && isSet && judged.isEmpty() ? 13 : 26 - 3 * tight;
+        words.append(Width.pad((isSet ? pair : " ".repeat(14 - 2 * tight)) + " " + judged, wide));
         if (details.isPresent()) {
             words.append(withTime ? Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9) : "");
             words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");

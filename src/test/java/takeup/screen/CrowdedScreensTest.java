@@ -161,4 +161,10 @@ class CrowdedScreensTest {
         shows("PUSH 1 STOP (rated 800, box 400)", shoot, 80, 24);
         shows("EI 800 · R0003", shoot, 40, 12);
     }
+
+    @Test
+    void ofANoteBesideTheSuggestionsMoreThanAWordIsSeen() {
+        shows("right     the cox …", Playing.medium("m 5.6 125", "5.6 125 ; the cox laughs").shoot(), 80, 24);
+        shows("1 f/5.6 1/125  the cox laughs", Playing.medium("m 5.6 125", "flash on", "5.6 125 ; the cox laughs").shoot(), 80, 24);
+    }
 }
