@@ -7,7 +7,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -16,7 +19,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import takeup.journal.Archive;
 import takeup.journal.Trouble;
 import takeup.kit.Kit;
@@ -29,15 +31,17 @@ import takeup.shoot.Situation;
         description = {"A full-screen companion for the shoot day of a photographer who shoots film beside digital.",
             "Without a command it opens the shoot screen."},
         footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
-            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."},
-        subcommands = {Commands.Line.class, Commands.MeterIt.class, Commands.Rolls.class, Commands.OneRoll.class, Commands.Check.class, Commands.Keys.class,
-            Commands.Paths.class, Commands.Schema.class, Commands.Demo.class, Commands.OneStock.class, Commands.OneCamera.class, OrderCommands.class, Commands.Themes.class, CompletionCommand.class, ManCommand.class,
-            Commands.PrepareIt.class, Commands.PlanIt.class, DayEndCommand.class, PaperCommand.class,
-            ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class, SlateCommand.class, DigitalCommand.class, RatingCommand.class})
+            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."})
 final class Commands implements Callable<Integer> {
+    /** In the order of the help. */
+    private static final List<Class<?>> ALL = List.of(
+            Line.class, MeterIt.class, Rolls.class, OneRoll.class, Check.class, Keys.class, Paths.class, Schema.class, Demo.class, OneStock.class,
+            OneCamera.class, OrderCommands.class, Themes.class, CompletionCommand.class, ManCommand.class, PrepareIt.class, PlanIt.class,
+            DayEndCommand.class, PaperCommand.class, ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class,
+            SlateCommand.class, DigitalCommand.class, RatingCommand.class);
+
     private final Out out;
     private Optional<Settings> settings = Optional.empty();
-    @Spec CommandSpec spec;
     @Option(names = "--data", paramLabel = "DIR", scope = CommandLine.ScopeType.INHERIT, description = "The data folder.")
     String data;
     @Option(names = "--help", usageHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows this help.")
@@ -55,19 +59,50 @@ final class Commands implements Callable<Integer> {
         this.out = out;
     }
 
+    /**
+     * Does what a command line asks for. Building all commands takes longer than most of them take to answer, so the one
+     * that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
+     */
     static int run(String[] arguments, Out out) {
-        Commands commands = new Commands(out);
-        CommandLine line = new CommandLine(commands);
+        StringWriter answer = new StringWriter();
+        Optional<Class<?>> named = named(arguments);
+        CommandLine line = line(named.map(it -> List.<Class<?>>of(it)).orElse(ALL), answer, out);
+        if (named.isPresent()) {
+            line.setParameterExceptionHandler((problem, args) -> execute(line(ALL, answer, out), args));
+        }
+        int status = execute(line, arguments);
+        out.lines(answer.toString());
+        return status;
+    }
+
+    private static int execute(CommandLine line, String[] arguments) {
+        try {
+            return line.execute(arguments);
+        } catch (RuntimeException | Error e) {
+            return line.<Commands>getCommand().mistaken(e);
+        }
+    }
+
+    private static Optional<Class<?>> named(String[] arguments) {
+        Map<String, Class<?>> commands = new HashMap<>();
+        ALL.forEach(it -> commands.put(it.getAnnotation(Command.class).name(), it));
+        boolean isHelp = Arrays.stream(arguments).anyMatch(it -> it.startsWith("--help"));
+        return Arrays.stream(arguments).filter(it -> !isHelp && commands.containsKey(it)).findFirst().map(commands::get);
+    }
+
+    private static CommandLine line(List<Class<?>> commands, StringWriter answer, Out out) {
+        Commands all = new Commands(out);
+        CommandLine line = new CommandLine(all);
+        commands.forEach(line::addSubcommand);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
-        line.getCommandSpec().version("takeup " + Version.number());
+        String version = "takeup " + Version.number();
+        line.getCommandSpec().version(version);
         line.getSubcommands().values().forEach(it -> {
-            it.getCommandSpec().version("takeup " + Version.number());
-            it.getSubcommands().values().forEach(below -> below.getCommandSpec().version("takeup " + Version.number()));
+            it.getCommandSpec().version(version);
+            it.getSubcommands().values().forEach(below -> below.getCommandSpec().version(version));
         });
         line.setUnmatchedOptionsAllowedAsOptionParameters(false);
-        StringWriter answer = new StringWriter();
-        StringWriter wrong = new StringWriter();
-        line.setOut(new PrintWriter(answer)).setErr(new PrintWriter(wrong));
+        line.setOut(new PrintWriter(answer));
         line.setParameterExceptionHandler((problem, args) -> {
             out.error(wrong(problem));
             String command = problem.getCommandLine().getCommandSpec().qualifiedName();
@@ -87,16 +122,9 @@ final class Commands implements Callable<Integer> {
                 out.error(unfit.getMessage());
                 return unfit.status;
             }
-            return commands.mistaken(problem);
+            return all.mistaken(problem);
         });
-        int status;
-        try {
-            status = line.execute(arguments);
-        } catch (RuntimeException | Error e) {
-            status = commands.mistaken(e);
-        }
-        out.lines(answer.toString());
-        return status;
+        return line;
     }
 
     /** Why a path cannot be one; where the locale is at fault, what to do about it. */
@@ -143,7 +171,7 @@ final class Commands implements Callable<Integer> {
 
     /** All commands with what they take. */
     CommandTree tree() {
-        return CommandTree.of(spec.root());
+        return CommandTree.of(line(ALL, new StringWriter(), out).getCommandSpec());
     }
 
     Path folder() {
