@@ -37,11 +37,23 @@ final class Places {
         return rolls.isEmpty();
     }
 
+    /** Looked at with each frame: where all is well this is one call on the disk. */
+    private Object key(Path folder) throws IOException {
+        try {
+            return drive.key(folder);
+        } catch (IOException e) {
+            if (drive.kind(folder) == Drive.Kind.NOTHING) {
+                return "";
+            }
+            throw e;
+        }
+    }
+
     /** The journals that went away with a folder, as a sentence; said once. What was written to since the start is back by now. */
     Optional<String> gone() throws IOException {
         boolean same = true;
         for (Map.Entry<Path, Object> place : keys.entrySet()) {
-            Object now = drive.kind(place.getKey()) == Drive.Kind.NOTHING ? "" : drive.key(place.getKey());
+            Object now = key(place.getKey());
             same &= now.equals(place.setValue(now));
         }
         if (same) {
