@@ -14,7 +14,11 @@ public final class Main {
 
     /** Starts the screen (no arguments, or a data folder alone), or one of the commands. */
     public static void main(String[] arguments) {
-        Out out = new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), Surroundings.variables());
+        System.exit(status(arguments, new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), Surroundings.variables())));
+    }
+
+    /** Does what the arguments ask for; the exit status. */
+    static int status(String[] arguments, Out out) {
         int status;
         try {
             status = run(arguments, out);
@@ -22,7 +26,7 @@ public final class Main {
             out.error(Commands.noPath(e));
             status = 2;
         }
-        System.exit(status == 0 && out.failed() ? 1 : status);
+        return status == 0 && out.failed() ? 1 : status;
     }
 
     private static int run(String[] arguments, Out out) {

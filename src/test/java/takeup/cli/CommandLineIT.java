@@ -41,8 +41,8 @@ class CommandLineIT {
 
     private final Map<String, CompletableFuture<Installed.Ended>> ran = new HashMap<>();
 
-    /** A row of command-lines.txt. */
-    record Row(String command, int status, String stream, String piece) {
+    /** A row of command-lines.txt; whether the start script runs it in a process of its own. */
+    record Row(boolean alone, String command, int status, String stream, String piece) {
         @Override public String toString() {
             return "takeup " + command + ", " + status;
         }
@@ -53,7 +53,8 @@ class CommandLineIT {
         for (String line : Installed.resource("command-lines.txt")) {
             if (!line.isBlank() && !line.startsWith("#")) {
                 String[] cells = Arrays.stream((line + " ").split("\\|")).map(String::strip).toArray(String[]::new);
-                rows.add(new Row(cells[0], Integer.parseInt(cells[1]), cells[2], cells[3]));
+                boolean alone = cells[0].startsWith("* ");
+                rows.add(new Row(alone, alone ? cells[0].substring(2) : cells[0], Integer.parseInt(cells[1]), cells[2], cells[3]));
             }
         }
         return rows;
@@ -81,8 +82,10 @@ class CommandLineIT {
         profile("bad/profiles/cameras/box.json", "{\"name\": \"Box\",\n");
         Files.writeString(scratch.resolve("400"), "ev3\n");
         Files.writeString(scratch.resolve("@400"), "ev3\n");
+        List<String> together = rows().stream().filter(it -> !it.alone).map(Row::command).distinct().toList();
+        ManyCommandLines.run(scratch, together).forEach((command, ended) -> ran.put(command, CompletableFuture.completedFuture(checked(ended))));
         ExecutorService two = Executors.newFixedThreadPool(2);
-        rows().forEach(it -> ran.put(it.command, CompletableFuture.supplyAsync(() -> takeup("", it.command.split(" ")), two)));
+        rows().stream().filter(Row::alone).forEach(it -> ran.put(it.command, CompletableFuture.supplyAsync(() -> takeup("", it.command.split(" ")), two)));
         ran.put(SAMPLE, CompletableFuture.supplyAsync(() -> takeup("", SAMPLE.split(" ")), two));
         two.shutdown();
     }

@@ -88,7 +88,7 @@ class NoSocketIT {
     }
 
     private static List<String> strace(Path log, String... command) {
-        List<String> all = new ArrayList<>(List.of("strace", "-f", "-qq", "-e", "trace=network,execve", "-o", log.toString()));
+        List<String> all = new ArrayList<>(List.of("strace", "--seccomp-bpf", "-f", "-qq", "-e", "trace=network,execve", "-o", log.toString()));
         all.addAll(List.of(command));
         return all;
     }

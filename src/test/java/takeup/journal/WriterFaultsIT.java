@@ -50,7 +50,7 @@ class WriterFaultsIT {
     @CsvSource({"fdatasync, 1", "fdatasync, 2", "fdatasync, 5", "fdatasync, 1+2", "fdatasync, 9"})
     void aForceThatFailsIsNeverAskedAgainOnThatFileAndNothingIsLostOrDoubled(String call, String when) throws IOException {
         Path log = folder.resolve("strace.log");
-        List<String> said = said(10, "strace", "-f", "-y", "-o", log.toString(), "-e", "trace=fdatasync,fsync,rename",
+        List<String> said = said(10, "strace", "--seccomp-bpf", "-f", "-y", "-o", log.toString(), "-e", "trace=fdatasync,fsync,rename",
                 "-e", "inject=" + call + ":error=EIO:when=" + when);
         List<String> told = said.stream().filter(it -> it.startsWith("the disk")).toList();
         assertEquals(when.equals("1+2") ? 5 : 1, told.size(), said.toString());
@@ -71,7 +71,7 @@ class WriterFaultsIT {
     @CsvSource({"fsync, 1, EIO", "fsync, 2, EIO", "fsync, 3, EIO", "fsync, 6, EIO", "fsync, 7, EIO", "fsync, 8, EIO", "rename, 1, EROFS", "rename, 1, ENOSPC",
         "link, 1, EPERM", "ftruncate, 1, EIO"})
     void aCallThatFailsAnywhereCostsNoAcknowledgedRecord(String call, String when, String error) throws IOException {
-        List<String> said = said(6, "strace", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":error=" + error + ":when=" + when);
+        List<String> said = said(6, "strace", "--seccomp-bpf", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":error=" + error + ":when=" + when);
         List<String> acknowledged = said.stream().filter(it -> it.matches("[0-9]+")).toList();
         assertEquals(saved(acknowledged.size()), acknowledged, said.toString());
         if (said.contains("taken")) {
@@ -87,7 +87,7 @@ class WriterFaultsIT {
     void whatIsSaidToBeSavedWasForcedAndWhatGotItsNameWasForcedBefore() throws IOException {
         Path log = folder.resolve("strace.log");
         Path data = folder.toRealPath().resolve("data");
-        try (OtherProgram other = OtherProgram.start(data, 5, "strace", "-f", "-y", "-o", log.toString(), "-e", "trace=write,pwrite64,fdatasync,fsync,rename,mkdir")) {
+        try (OtherProgram other = OtherProgram.start(data, 5, "strace", "--seccomp-bpf", "-f", "-y", "-o", log.toString(), "-e", "trace=write,pwrite64,fdatasync,fsync,rename,mkdir")) {
             other.endInput();
             assertEquals("done", other.lines().get(6));
         }
@@ -159,7 +159,7 @@ class WriterFaultsIT {
             Path data = folder.resolve(call + at);
             Path output = folder.resolve("said-" + call + at);
             try (OtherProgram other = OtherProgram.start(data, 6, "sh", "-c", "exec \"$@\" > '" + output + "' < /dev/null", "sh",
-                    "strace", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":signal=KILL:when=" + at)) {
+                    "strace", "--seccomp-bpf", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":signal=KILL:when=" + at)) {
                 other.awaitEnd();
             }
             List<String> said = Files.readAllLines(output);
