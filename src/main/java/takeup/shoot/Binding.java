@@ -59,34 +59,32 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         Function<Shoot, Optional<String>> oldest = shoot -> shoot.prompt().past().isEmpty() ? Optional.of("nothing was typed yet")
                 : shoot.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
         Function<Shoot, Optional<String>> newest = shoot -> shoot.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
-        Function<Shoot, Optional<String>> undo = shoot -> WhyNot.of("undo", shoot);
-        Function<Shoot, Optional<String>> redo = shoot -> WhyNot.of("redo", shoot);
 
         all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
-        all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, it -> it.page(1)));
+        all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, page(1)));
         all.add(new Binding(Key.of(Key.Name.ENTER), "does what stands on the prompt", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::enter));
         all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted choice, says yes to the load routine, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
-        all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, it -> it.round(1)));
-        all.add(new Binding(Key.of(Key.Name.SHIFT_TAB), "the one before", "cam", When.EMPTY, SHOOT, round, it -> it.round(-1)));
+        all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, round(1)));
+        all.add(new Binding(Key.of(Key.Name.SHIFT_TAB), "the one before", "cam", When.EMPTY, SHOOT, round, round(-1)));
         all.add(new Binding(Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
-        all.add(new Binding(Key.of(Key.Name.UP), "choice above", "", When.EMPTY, SHOOT, advice, it -> it.choose(-1)));
-        all.add(new Binding(Key.of(Key.Name.DOWN), "choice below", "", When.EMPTY, SHOOT, advice, it -> it.choose(1)));
-        all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(-1)));
-        all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.scroll(1)));
+        all.add(new Binding(Key.of(Key.Name.UP), "choice above", "", When.EMPTY, SHOOT, advice, choose(-1)));
+        all.add(new Binding(Key.of(Key.Name.DOWN), "choice below", "", When.EMPTY, SHOOT, advice, choose(1)));
+        all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, scroll(-1)));
+        all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, scroll(1)));
         all.add(new Binding(Key.ctrl('t'), "counts a frame that is written down later", "tally", When.EMPTY, SHOOT, film, Turn::tally));
-        all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, undo, it -> it.runApart("undo")));
-        all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, redo, it -> it.runApart("redo")));
+        all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, why("undo"), runApart("undo")));
+        all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, why("redo"), runApart("redo")));
         all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, skips the load routine, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
-        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, it -> it.recall(1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, it -> it.recall(-1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(-1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, it -> it.page(1)));
-        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.HELP)));
-        all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.HELP)));
-        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, it -> it.turnTo(Shoot.Page.FRAMES)));
-        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.ROLLS)));
-        all.add(new Binding(Key.of(Key.Name.F4), "the day's plan", "plan", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.PLAN)));
-        all.add(new Binding(Key.of(Key.Name.F5), "film in the bag", "bag", When.ALWAYS, EVERYWHERE, ALWAYS, it -> it.turnTo(Shoot.Page.BAG)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, recall(1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, recall(-1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, page(-1)));
+        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, page(1)));
+        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.HELP)));
+        all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.HELP)));
+        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, turnTo(Shoot.Page.FRAMES)));
+        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.ROLLS)));
+        all.add(new Binding(Key.of(Key.Name.F4), "the day's plan", "plan", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.PLAN)));
+        all.add(new Binding(Key.of(Key.Name.F5), "film in the bag", "bag", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.BAG)));
         all.add(new Binding(Key.of(Key.Name.F6), "end of the day: where every roll is", "day-end", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::endDay));
         all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::nextTheme));
         all.add(new Binding(Key.of(Key.Name.F10), "big counter", "big", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::big));
@@ -103,6 +101,40 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         all.add(edit(Key.ctrl('u'), "clears the prompt; PgUp brings it back", Prompt::cleared));
         all.add(edit(Key.ctrl('w'), "deletes the word before the cursor", Prompt::wordErased));
         return List.copyOf(all);
+    }
+
+    // Each arrow of the table would be a class of its own to make at the start; these are shared.
+
+    private static Consumer<Turn> page(int way) {
+        return it -> it.page(way);
+    }
+
+    private static Consumer<Turn> round(int way) {
+        return it -> it.round(way);
+    }
+
+    private static Consumer<Turn> choose(int way) {
+        return it -> it.choose(way);
+    }
+
+    private static Consumer<Turn> scroll(int way) {
+        return it -> it.scroll(way);
+    }
+
+    private static Consumer<Turn> recall(int way) {
+        return it -> it.recall(way);
+    }
+
+    private static Consumer<Turn> runApart(String word) {
+        return it -> it.runApart(word);
+    }
+
+    private static Consumer<Turn> turnTo(Shoot.Page page) {
+        return it -> it.turnTo(page);
+    }
+
+    private static Function<Shoot, Optional<String>> why(String word) {
+        return shoot -> WhyNot.of(word, shoot);
     }
 
     private static Binding edit(Key key, String does, java.util.function.UnaryOperator<Prompt> change) {
