@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import takeup.day.DayRecorded;
 import takeup.journal.Archive;
 import takeup.journal.HalfMove;
@@ -124,24 +124,29 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
 
     /** Every roll there is, in the order of loading, with what could not be read. */
     static List<Roll> allRolls(Archive archive, List<String> problems) throws IOException {
+        return allRolls(archive, it -> it, problems);
+    }
+
+    /** The same with of each roll only what is made of it, so that an archive of years is never held with all its frames. */
+    static <T> List<T> allRolls(Archive archive, Function<Roll, T> made, List<String> problems) throws IOException {
         Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
-        List<Roll> rolls = new ArrayList<>();
-        Map<RollId, Long> loadings = new HashMap<>();
+        List<Placed<T>> rolls = new ArrayList<>();
         for (RollId id : ids) {
             Archive.Opened<Recorded> opened = archive.roll(id);
             problems.addAll(opened.problems());
             Optional<Roll> roll = Roll.of(opened.records());
-            roll.ifPresent(it -> {
-                rolls.add(it);
-                loadings.put(it.id(), opened.records().get(0).step());
-            });
+            roll.ifPresent(it -> rolls.add(new Placed<>(it.id(), opened.records().get(0).step(), made.apply(it))));
             if (roll.isEmpty() && (opened.problems().isEmpty() || !opened.records().isEmpty())) {
                 problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
             }
         }
         // Steps are counted by each writer apart.
-        rolls.sort(Comparator.comparing((Roll it) -> it.id().letters()).thenComparing(it -> loadings.get(it.id())).thenComparing(Roll::id));
-        return rolls;
+        rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters()).thenComparing(it -> it.loading).thenComparing(it -> it.id));
+        return rolls.stream().map(Placed::made).toList();
+    }
+
+    /** What was made of a roll, with what it is put in order by. */
+    private record Placed<T>(RollId id, long loading, T made) {
     }
 }

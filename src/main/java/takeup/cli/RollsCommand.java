@@ -26,6 +26,7 @@ import takeup.order.Whereabouts;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.shoot.RollLine;
 
 /** {@code takeup rolls} and {@code takeup roll}: what was shot, to read and to hand on. Only reads. */
 final class RollsCommand {
@@ -37,7 +38,7 @@ final class RollsCommand {
 
     int list(boolean json) throws IOException {
         List<String> problems = new ArrayList<>();
-        List<Roll> rolls = Opening.allRolls(commands.archive(), problems);
+        List<RollLine> rolls = Opening.allRolls(commands.archive(), RollLine::of, problems);
         OrderFolder.Found<Order> orders = new OrderFolder(commands.folder(), false).allOrders();
         problems.addAll(orders.problems());
         problems.forEach(commands.out()::error);
@@ -54,7 +55,7 @@ final class RollsCommand {
     }
 
     /** What is due of the orders, and which exposed rolls have waited too long. */
-    private static List<String> due(List<Roll> rolls, Whereabouts where) {
+    private static List<String> due(List<RollLine> rolls, Whereabouts where) {
         LocalDate today = Clock.of(Optional.empty()).now().toLocalDate();
         List<String> due = new ArrayList<>(where.due(today));
         int days = where.orders().isEmpty() ? Lab.WAIT : where.orders().get(where.orders().size() - 1).lab().sendWithinDays();
@@ -65,7 +66,7 @@ final class RollsCommand {
         return due;
     }
 
-    private static String where(Roll roll, Whereabouts orders) {
+    private static String where(RollLine roll, Whereabouts orders) {
         return switch (roll.state()) {
             case FINISHED -> orders.stage(roll.id().toString());
             case WITHDRAWN -> "withdrawn";
@@ -74,16 +75,16 @@ final class RollsCommand {
         };
     }
 
-    private static Json.Obj json(Roll roll, Whereabouts orders) {
-        return Json.object().and("roll", roll.id()).and("state", roll.state()).and("camera", roll.camera().key()).and("back", roll.back())
-                .and("stock", roll.film().stock().key()).and("exposureIndex", roll.film().index().arithmetic()).and("framesUsed", roll.framesUsed())
-                .and("framesNominal", roll.film().framesNominal()).and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
+    private static Json.Obj json(RollLine roll, Whereabouts orders) {
+        return Json.object().and("roll", roll.id()).and("state", roll.state()).and("camera", roll.camera()).and("back", roll.back())
+                .and("stock", roll.stock()).and("exposureIndex", roll.exposureIndex()).and("framesUsed", roll.framesUsed())
+                .and("framesNominal", roll.framesNominal()).and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
                 .and("where", where(roll, orders)).and("order", orders.order(roll.id().toString()).map(Order::order));
     }
 
-    private static String words(Roll roll) {
-        return roll.id() + "  " + pad(roll.state().toString(), 10) + pad(roll.place(), 14) + pad(roll.film().stock().key(), 12)
-                + pad(roll.framesUsed() + " of " + roll.film().framesNominal(), 10) + roll.loadedAt().toLocalDate() + "  " + roll.film().developmentWords();
+    private static String words(RollLine roll) {
+        return roll.id() + "  " + pad(roll.state().toString(), 10) + pad(roll.place(), 14) + pad(roll.stock(), 12)
+                + pad(roll.framesUsed() + " of " + roll.framesNominal(), 10) + roll.loadedAt().toLocalDate() + "  " + roll.development();
     }
 
     private static String pad(String text, int width) {

@@ -267,7 +267,7 @@ final class ScreenCommand {
         } else if (effect instanceof Effect.ListRolls) {
             List<String> problems = new ArrayList<>();
             try {
-                messages.add(new Message.Listed(Opening.allRolls(archive, problems).stream().map(RollLine::of).toList()));
+                messages.add(new Message.Listed(Opening.allRolls(archive, RollLine::of, problems)));
             } catch (IOException e) {
                 problems.add("the rolls cannot be listed: " + Trouble.words(e));
             }

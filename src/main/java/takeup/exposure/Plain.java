@@ -30,7 +30,8 @@ public final class Plain {
 
     /** The number rounded to so many significant digits. */
     public static double rounded(double value, int significant) {
-        if (value == 0 || !Double.isFinite(value)) {
+        boolean isShort = value == Math.rint(value) && Math.abs(value) < Math.pow(10, significant);
+        if (isShort || !Double.isFinite(value)) {
             return value;
         }
         return BigDecimal.valueOf(value).round(new MathContext(significant, RoundingMode.HALF_UP)).doubleValue();

@@ -28,11 +28,13 @@ public final class FrameLines {
     public static String of(Roll roll, List<Optional<String>> scans, List<Optional<String>> verdicts) {
         Json.Obj whole = RollJson.of(roll, "");
         List<Json> frames = ((Json.Arr) whole.fields().get("frames")).items();
+        // What is the roll's own is the same in front of each frame, and is written out once.
+        String ofRoll = JsonText.line(ofRoll(whole));
+        String front = ofRoll.substring(0, ofRoll.length() - 1) + ",";
         StringBuilder lines = new StringBuilder();
         for (int i = 0; i < frames.size(); i++) {
             Json.Obj frame = (Json.Obj) frames.get(i);
             Json.Obj line = Json.object();
-            ofRoll(whole, line);
             copy(frame, OF_FRAME, line);
             Json.Obj light = inner(frame, "light");
             line.and("lightEv100", light.field("ev100")).and("lightMethod", light.field("method")).and("lightTyped", light.field("typed"))
@@ -41,16 +43,16 @@ public final class FrameLines {
             copy(frame, WORKED_OUT, line);
             line.and("warnings", names(frame, "warnings", "code")).and("exposures", 1 + items(frame, "furtherExposures").size())
                     .and("scan", scans.get(i)).and("verdict", verdicts.get(i));
-            lines.append(JsonText.line(line)).append('\n');
+            lines.append(front).append(JsonText.line(line).substring(1)).append('\n');
         }
         return lines.toString();
     }
 
-    private static void ofRoll(Json.Obj whole, Json.Obj line) {
+    private static Json.Obj ofRoll(Json.Obj whole) {
         Json.Obj camera = inner(whole, "camera");
         Json.Obj stock = inner(whole, "stock");
         Json.Obj development = inner(whole, "development");
-        line.and("roll", whole.field("roll")).and("state", whole.field("state")).and("camera", camera.field("key")).and("back", camera.field("back"))
+        return Json.object().and("roll", whole.field("roll")).and("state", whole.field("state")).and("camera", camera.field("key")).and("back", camera.field("back"))
                 .and("frameSize", camera.field("frameSize")).and("filmSize", whole.field("filmSize")).and("stock", stock.field("key")).and("stockKind", stock.field("kind"))
                 .and("boxSpeed", stock.field("boxSpeed")).and("exposureIndex", whole.field("exposureIndex")).and("process", development.field("process"))
                 .and("pushStops", development.field("pushStops")).and("loadedAt", whole.field("loadedAt")).and("finishedAt", whole.field("finishedAt"));

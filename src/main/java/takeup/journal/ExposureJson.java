@@ -3,6 +3,7 @@ package takeup.journal;
 import java.time.DateTimeException;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import takeup.exposure.Aperture;
@@ -103,8 +104,21 @@ final class ExposureJson {
         throw new Fields.Unreadable("extension " + word + " is not known");
     }
 
+    /** A lens as it stood in a record and was read. */
+    private record Read(Map<String, Json> fields, Lens lens) {
+    }
+
+    /** Frame after frame bears the same lens; to compare its fields costs a quarter of reading them. Another thread's is as good. */
+    private static volatile Optional<Read> last = Optional.empty();
+
     private static Lens lens(Fields fields) {
-        return ProfileJson.lens("journal", fields.object()).profile().orElseThrow(() -> new Fields.Unreadable("the lens cannot be read"));
+        Optional<Read> before = last;
+        if (before.isPresent() && before.get().fields.equals(fields.object().fields())) {
+            return before.get().lens;
+        }
+        Lens lens = ProfileJson.lens("journal", fields.object()).profile().orElseThrow(() -> new Fields.Unreadable("the lens cannot be read"));
+        last = Optional.of(new Read(fields.object().fields(), lens));
+        return lens;
     }
 
     static Json.Obj of(Setting setting) {

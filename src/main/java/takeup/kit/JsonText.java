@@ -1,17 +1,12 @@
 package takeup.kit;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,7 +20,6 @@ import takeup.exposure.Plain;
  */
 public final class JsonText {
     private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
                     .maxStringLength(20_000).maxNumberLength(64).maxNameLength(200).build())
             .build();
@@ -102,7 +96,11 @@ public final class JsonText {
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
                     String name = parser.currentName();
                     parser.nextToken();
-                    fields.put(name, value(parser, manyLines));
+                    Json value = value(parser, manyLines);
+                    // The parser can tell too, with a set of names of its own for each object.
+                    if (fields.put(name, value) != null) {
+                        throw new NotJson(value.line(), plainly("Duplicate field '" + name + "'"));
+                    }
                 }
                 return new Json.Obj(fields, line);
             }
@@ -135,74 +133,101 @@ public final class JsonText {
 
     /** On one line, without blanks that mean nothing. */
     public static String line(Json json) {
-        return write(json, false);
+        StringBuilder text = new StringBuilder(256);
+        write(json, ONE_LINE, text);
+        return text.toString();
     }
 
     /** On several lines, two blanks a level, ending in a line feed. */
     public static String pretty(Json json) {
-        return write(json, true) + "\n";
+        StringBuilder text = new StringBuilder(1024);
+        write(json, 0, text);
+        return text.append('\n').toString();
     }
 
-    private static String write(Json json, boolean pretty) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
-            if (pretty) {
-                DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-                generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
-            }
-            write(json, generator);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return plain(text.toString());
-    }
+    /** The level of what is not indented. */
+    private static final int ONE_LINE = -1;
 
-    /**
-     * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in strings
-     * alone, but for the line feeds between the fields.
-     */
-    private static String plain(String json) {
-        StringBuilder out = null;
-        for (int at = 0; at < json.length(); at += Character.charCount(json.codePointAt(at))) {
-            int point = json.codePointAt(at);
-            boolean hidden = point != '\n' && Hidden.is(point);
-            if (hidden && out == null) {
-                out = new StringBuilder(json.length() + 32).append(json, 0, at);
-            }
-            if (hidden) {
-                for (char c : Character.toChars(point)) {
-                    String hex = Integer.toHexString(c);
-                    out.append("\\u").append("0000".substring(hex.length())).append(hex);
-                }
-            } else if (out != null) {
-                out.appendCodePoint(point);
-            }
-        }
-        return out == null ? json : out.toString();
-    }
-
-    private static void write(Json json, JsonGenerator generator) throws IOException {
+    /** A parser is no small thing and the library's; to write takes a page, and an archive of frames half the time. */
+    private static void write(Json json, int level, StringBuilder text) {
         if (json instanceof Json.Obj object) {
-            generator.writeStartObject();
+            char before = '{';
             for (Map.Entry<String, Json> field : object.fields().entrySet()) {
-                generator.writeFieldName(field.getKey());
-                write(field.getValue(), generator);
+                text.append(before);
+                turn(inside(level), text);
+                quote(field.getKey(), text);
+                text.append(level == ONE_LINE ? ":" : " : ");
+                write(field.getValue(), inside(level), text);
+                before = ',';
             }
-            generator.writeEndObject();
+            close(before, '{', level, text).append('}');
         } else if (json instanceof Json.Arr array) {
-            generator.writeStartArray();
+            char before = '[';
             for (Json item : array.items()) {
-                write(item, generator);
+                text.append(before);
+                turn(inside(level), text);
+                write(item, inside(level), text);
+                before = ',';
             }
-            generator.writeEndArray();
+            close(before, '[', level, text).append(']');
         } else if (json instanceof Json.Text string) {
-            generator.writeString(string.value());
+            quote(string.value(), text);
         } else if (json instanceof Json.Num number) {
-            generator.writeNumber(Plain.number(number.value()));
-        } else if (json instanceof Json.Bool bool) {
-            generator.writeBoolean(bool.value());
+            text.append(Plain.number(number.value()));
         } else {
-            generator.writeNull();
+            text.append(json instanceof Json.Bool bool ? String.valueOf(bool.value()) : "null");
+        }
+    }
+
+    private static int inside(int level) {
+        return level == ONE_LINE ? ONE_LINE : level + 1;
+    }
+
+    private static void turn(int level, StringBuilder text) {
+        if (level != ONE_LINE) {
+            text.append('\n').append("  ".repeat(level));
+        }
+    }
+
+    /** What stands in front of the closing bracket: a new line, or the opening one and a blank where nothing is between them. */
+    private static StringBuilder close(char before, char opening, int level, StringBuilder text) {
+        if (before == opening) {
+            return text.append(opening).append(level == ONE_LINE ? "" : " ");
+        }
+        turn(level, text);
+        return text;
+    }
+
+    /** In quotes; what a terminal might obey, and half a character that UTF-8 has no form for, as escapes. */
+    private static void quote(String value, StringBuilder text) {
+        text.append('"');
+        int plain = 0;
+        for (int at = 0; at < value.length(); at++) {
+            char c = value.charAt(at);
+            if (c >= ' ' && c < 0x7f && c != '"' && c != '\\') {
+                continue;
+            }
+            int point = value.codePointAt(at);
+            int length = Character.charCount(point);
+            if (c == '"' || c == '\\' || Hidden.is(point)) {
+                text.append(value, plain, at);
+                escape(value, at, at + length, text);
+                plain = at + length;
+            }
+            at += length - 1;
+        }
+        text.append(value, plain, value.length()).append('"');
+    }
+
+    private static void escape(String value, int from, int to, StringBuilder text) {
+        for (int at = from; at < to; at++) {
+            char c = value.charAt(at);
+            int known = "\"\\\b\t\n\f\r".indexOf(c);
+            if (known >= 0) {
+                text.append('\\').append("\"\\btnfr".charAt(known));
+            } else {
+                text.append("\\u").append(Integer.toHexString(0x10000 | c), 1, 5);
+            }
         }
     }
 }

@@ -20,7 +20,7 @@ final class RollsView {
         this.rolls = rolls;
         this.room = room;
         for (RollLine roll : rolls) {
-            place = Math.max(place, Width.of(place(roll)) + 2);
+            place = Math.max(place, Width.of(roll.place()) + 2);
             stock = Math.max(stock, Width.of(stock(roll)) + 2);
             development = Math.max(development, Width.of(roll.development()));
         }
@@ -40,7 +40,7 @@ final class RollsView {
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollLine roll = rolls.get(i);
             Look look = roll.state() == Roll.State.OPEN ? Look.STRONG : Look.NORMAL;
-            String start = Width.pad(roll.id().toString(), INDENT) + Width.pad(roll.state().toString(), 10) + Width.pad(place(roll), place);
+            String start = Width.pad(roll.id().toString(), INDENT) + Width.pad(roll.state().toString(), 10) + Width.pad(roll.place(), place);
             String used = roll.framesUsed() + "/" + roll.framesNominal();
             String full = start + Width.pad(stock(roll), stock) + Width.pad(used, 7) + roll.loadedAt().toLocalDate();
             boolean fits = Width.of(full) <= room;
@@ -57,9 +57,5 @@ final class RollsView {
 
     private static String stock(RollLine roll) {
         return roll.stock() + " EI " + Plain.number(roll.exposureIndex());
-    }
-
-    private static String place(RollLine roll) {
-        return roll.camera() + roll.back().map(it -> " back " + it).orElse("");
     }
 }

@@ -13,4 +13,9 @@ public record RollLine(RollId id, Roll.State state, String camera, Optional<Stri
         return new RollLine(roll.id(), roll.state(), roll.camera().key(), roll.back(), roll.film().stock().key(), roll.film().stock().name(),
                 roll.film().index().arithmetic(), roll.film().developmentWords(), roll.framesUsed(), roll.film().framesNominal(), roll.loadedAt(), roll.finishedAt());
     }
+
+    /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */
+    public String place() {
+        return camera + back.map(it -> " back " + it).orElse("");
+    }
 }

@@ -18,7 +18,8 @@ class PlainTest {
     }
 
     @ParameterizedTest(name = "{0} in {1} digits is {2}")
-    @CsvSource({"12.3456, 3, 12.3", "0.0078125, 3, 0.00781", "1234.5, 2, 1200", "-2.96, 2, -3", "0, 3, 0", "99.96, 3, 100"})
+    @CsvSource({"12.3456, 3, 12.3", "0.0078125, 3, 0.00781", "1234.5, 2, 1200", "-2.96, 2, -3", "0, 3, 0", "99.96, 3, 100", "1234567891, 9, 1234567890",
+        "-999, 2, -1000", "-999, 3, -999", "1001, 3, 1000"})
     void significantDigitsAreCountedFromTheFirstThatIsNotZero(double value, int digits, String print) {
         assertEquals(print, Plain.digits(value, digits));
         assertEquals(Double.parseDouble(print), Plain.rounded(value, digits), 1e-12);

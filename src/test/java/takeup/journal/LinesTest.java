@@ -65,6 +65,15 @@ class LinesTest {
         });
     }
 
+    /** U+FFFD is what a lenient reader makes of bytes that are no letter; in a note of somebody's it is a letter like others. */
+    @Test
+    void theLetterThatStandsForWhatIsNoLetterIsReadWhereItWasTyped() {
+        byte[] typed = Lines.of(1, 1, AT, RollEventJson.text(new RollEvent.Noted("bow \ufffd, réglage 中")));
+        Lines.Content content = Lines.read("R0001.journal", EventsGoRoundTest.concat(Lines.header(), typed));
+        assertEquals(List.of(), content.problems());
+        assertTrue(content.lines().get(0).text().contains("bow \ufffd, réglage 中"), content.lines().toString());
+    }
+
     @Test
     void aCutAtAnyByteKeepsAllWholeLinesAndTellsOfTheTail() {
         for (int length = 0; length < FILE.length; length++) {
