@@ -202,7 +202,7 @@ final class Commands implements Callable<Integer> {
     }
 
     Opening opening(Optional<Disk> disk) throws IOException {
-        Opening opening = Opening.of(archive(), kit()).mended(disk);
+        Opening opening = (disk.isPresent() ? Opening.of(disk.get(), kit()) : Opening.of(archive(), kit())).mended(disk);
         settings().problems().forEach(out::error);
         opening.problems().forEach(out::error);
         return opening;
@@ -241,6 +241,7 @@ final class Commands implements Callable<Integer> {
                 throw new Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
             }
             try (Disk disk = taken) {
+                disk.sweep();
                 Situation situation = commands.opening(Optional.of(disk)).withToday(commands.archive(), time.now());
                 try {
                     disk.settleLeftOvers(situation.rolls().values());

@@ -9,6 +9,7 @@ import takeup.journal.Writer;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 import takeup.shoot.Entry;
 import takeup.shoot.Happened;
 
@@ -29,6 +30,20 @@ final class Disk implements AutoCloseable {
 
     Archive archive() {
         return archive;
+    }
+
+    /** The numbers of the rolls that were there when the folder was taken. */
+    RollNumbers rolls() {
+        return writer.rolls();
+    }
+
+    /** Removes what a program that died left half written, as far as the start did not: for a quiet moment. */
+    void sweep() {
+        try {
+            writer.sweep();
+        } catch (IOException e) {
+            // what lies there bears a name that nobody reads, and the next start looks again
+        }
     }
 
     /** Writes a step down; once this returns it is on the disk. */

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +20,7 @@ import takeup.kit.Kit;
 import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 import takeup.shoot.DayRolls;
 import takeup.shoot.Entry;
 import takeup.shoot.Happened;
@@ -35,13 +35,20 @@ import takeup.shoot.Situation;
  */
 record Opening(Situation situation, List<String> problems, List<HalfMove> halfMoves) {
     static Opening of(Archive archive, Kit kit) throws IOException {
+        return of(archive, kit, archive.rolls());
+    }
+
+    /** The same as the one who may write sees it, and without a second look at all the names: what lies there is its own to change. */
+    static Opening of(Disk disk, Kit kit) throws IOException {
+        return of(disk.archive(), kit, disk.rolls());
+    }
+
+    private static Opening of(Archive archive, Kit kit, RollNumbers all) throws IOException {
         List<String> problems = new ArrayList<>();
         List<Happened> steps = new ArrayList<>();
-        Set<RollId> known = new HashSet<>(archive.finishedRolls());
         Map<RollId, List<Recorded>> rolls = new LinkedHashMap<>();
         Optional<LocalDate> date = day(archive, steps, problems);
         for (RollId id : archive.openRolls()) {
-            known.add(id);
             if (!id.letters().equals(archive.writer())) {
                 // Another laptop appends to it, and its steps are counted apart.
                 continue;
@@ -51,7 +58,7 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
             steps.addAll(steps(id, roll.records()));
             rolls.put(id, roll.records());
         }
-        return new Opening(Situation.of(kit, steps, date, known), problems, HalfMove.among(rolls));
+        return new Opening(Situation.of(kit, steps, date, all), problems, HalfMove.among(rolls));
     }
 
     /** The same with what a crash cut short said, and made whole where there is a disk to write to. */

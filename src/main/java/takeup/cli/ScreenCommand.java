@@ -35,6 +35,8 @@ final class ScreenCommand {
     private static final long TICK = 1000;
     /** What is typed is kept for the next start after so many milliseconds. */
     private static final long DRAFT = 500;
+    /** After so many milliseconds without anything to write the disk's thread clears up. */
+    private static final long QUIET = 2000;
     /** So many milliseconds the end that the system asks for is put off. */
     private static final long LAST_WORDS = 1000;
 
@@ -132,7 +134,7 @@ final class ScreenCommand {
             readOnly = Optional.of(Trouble.words(e));
         }
         Kit kit = new Kit(ProfileShelf.of(folder), settings.framesLeft());
-        Opening opening = Opening.of(archive, kit).mended(disk);
+        Opening opening = (disk.isPresent() ? Opening.of(disk.get(), kit) : Opening.of(archive, kit)).mended(disk);
         List<String> problems = new ArrayList<>(settings.problems());
         problems.addAll(opening.problems());
         if (disk.isPresent()) {
@@ -230,11 +232,17 @@ final class ScreenCommand {
 
     /** The disk's thread: one thing after the other, never interrupted. */
     private void keep() {
+        boolean isSwept = disk.isEmpty();
         while (true) {
             Effect effect;
             try {
-                effect = asked.take();
+                effect = isSwept ? asked.take() : asked.poll(QUIET, TimeUnit.MILLISECONDS);
             } catch (InterruptedException e) {
+                continue;
+            }
+            if (effect == null) {
+                disk.ifPresent(Disk::sweep);
+                isSwept = true;
                 continue;
             }
             if (effect instanceof Effect.Quit) {

@@ -15,6 +15,7 @@ import takeup.review.ReviewEvent;
 import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 
 /** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes nothing. */
 public final class Archive {
@@ -79,7 +80,12 @@ public final class Archive {
     /** The folders that a data folder always has, itself first; {@link #reviews} comes with the first scans. */
     static List<Path> folders(Path folder) {
         return List.of(folder, folder.resolve("rolls").resolve("open"), folder.resolve("rolls").resolve("finished"), folder.resolve("days"),
-                folder.resolve("exports"));
+                exports(folder));
+    }
+
+    /** Where the finished rolls lie as JSON. */
+    static Path exports(Path folder) {
+        return folder.resolve("exports");
     }
 
     /** The data folder. */
@@ -171,6 +177,18 @@ public final class Archive {
     /** The numbers of the finished rolls, by the names of their files. */
     public List<RollId> finishedRolls() throws IOException {
         return ids(folder.resolve("rolls").resolve("finished"));
+    }
+
+    /** The numbers of all rolls, open and finished, by the names of their files. */
+    public RollNumbers rolls() throws IOException {
+        List<String> names = new ArrayList<>(drive.names(folder.resolve("rolls").resolve("open")));
+        names.addAll(drive.names(folder.resolve("rolls").resolve("finished")));
+        return rolls(names);
+    }
+
+    /** The numbers of the rolls whose journals are among files of these names. */
+    static RollNumbers rolls(List<String> names) {
+        return RollNumbers.named(Folders.names(names, ENDING));
     }
 
     private List<RollId> ids(Path in) throws IOException {

@@ -64,7 +64,7 @@ interface Drive {
     /** Where a link leads; of anything else the same path. */
     Path target(Path path) throws IOException;
 
-    /** The names in a folder, in order; none if there is no such folder. */
+    /** The names in a folder, in any order; none if there is no such folder. */
     List<String> names(Path folder) throws IOException;
 
     /** Makes one folder, for the owner alone. */

@@ -113,13 +113,15 @@ public final class Folders {
         return name.startsWith(".") && name.endsWith(PART);
     }
 
-    /** Removes what a program that died left half written. */
-    static void sweep(Drive drive, Path folder) throws IOException {
-        for (String name : drive.names(folder)) {
+    /** Removes what a program that died left half written; answers with the names in the folder, in any order. */
+    static List<String> sweep(Drive drive, Path folder) throws IOException {
+        List<String> names = drive.names(folder);
+        for (String name : names) {
             if (isPart(name)) {
                 forget(drive, folder.resolve(name));
             }
         }
+        return names;
     }
 
     /** Moves a file under another name, in one piece. */
@@ -147,10 +149,17 @@ public final class Folders {
         drive.forceNames(from.getParent());
     }
 
-    /** The names in a folder that end so, in order; none if there is no such folder. */
+    /** The names in a folder that end so, in order and without that end; none if there is no such folder. */
     static List<String> names(Drive drive, Path folder, String ending) throws IOException {
-        List<String> names = new ArrayList<>();
-        for (String name : drive.names(folder)) {
+        List<String> names = names(drive.names(folder), ending);
+        names.sort(null);
+        return names;
+    }
+
+    /** Those names that end so, without that end. */
+    static List<String> names(List<String> all, String ending) {
+        List<String> names = new ArrayList<>(all.size());
+        for (String name : all) {
             if (name.endsWith(ending) && !name.startsWith(".")) {
                 names.add(name.substring(0, name.length() - ending.length()));
             }

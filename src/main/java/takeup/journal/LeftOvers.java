@@ -27,7 +27,9 @@ final class LeftOvers {
     }
 
     private void look(Path folder) throws IOException {
-        for (String name : drive.names(folder)) {
+        List<String> names = new ArrayList<>(drive.names(folder));
+        names.sort(null);
+        for (String name : names) {
             look(folder, name);
         }
     }

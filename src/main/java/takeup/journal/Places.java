@@ -8,28 +8,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 
 /** The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the program. */
 final class Places {
     private final Drive drive;
     private final Archive archive;
-    private final List<RollId> rolls;
+    private final RollNumbers rolls;
     private final Map<Path, Object> keys = new LinkedHashMap<>();
 
-    private Places(Drive drive, Archive archive, List<RollId> rolls) {
+    private Places(Drive drive, Archive archive, RollNumbers rolls) {
         this.drive = drive;
         this.archive = archive;
         this.rolls = rolls;
     }
 
-    static Places of(Drive drive, Archive archive) throws IOException {
-        List<RollId> rolls = new ArrayList<>(archive.openRolls());
-        rolls.addAll(archive.finishedRolls());
+    static Places of(Drive drive, Archive archive, RollNumbers rolls) throws IOException {
         Places places = new Places(drive, archive, rolls);
         for (Path folder : Archive.folders(archive.folder())) {
             places.keys.put(folder, drive.key(folder));
         }
         return places;
+    }
+
+    /** The rolls that were there then, open and finished. */
+    RollNumbers rolls() {
+        return rolls;
     }
 
     /** Whether no roll was ever begun here. */

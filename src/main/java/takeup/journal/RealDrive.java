@@ -118,7 +118,6 @@ final class RealDrive implements Drive {
         } catch (DirectoryIteratorException e) {
             throw e.getCause();
         }
-        names.sort(null);
         return names;
     }
 

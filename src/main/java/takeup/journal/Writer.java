@@ -14,6 +14,7 @@ import takeup.day.DayEvent;
 import takeup.review.ReviewEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 
 /**
  * The one writer of a data folder. It holds the folder's lock, appends to the journals and forces what it appended; it
@@ -79,11 +80,15 @@ public final class Writer implements AutoCloseable {
         Archive archive = new Archive(drive, folder, writer);
         Drive.Hold lock = drive.hold(lock(folder));
         try {
+            // An archive of years has ten thousand names here: one look at them does for all that the start asks.
+            List<String> names = new ArrayList<>();
             for (Path one : folders) {
-                Folders.sweep(drive, one);
+                if (!one.equals(Archive.exports(folder))) {
+                    List<String> found = Folders.sweep(drive, one);
+                    names.addAll(one.startsWith(folder.resolve("rolls")) ? found : List.of());
+                }
             }
-            Folders.sweep(drive, Archive.reviews(folder));
-            Places places = Places.of(drive, archive);
+            Places places = Places.of(drive, archive, Archive.rolls(names));
             if (places.isEmpty()) {
                 // Whoever made the folders may have ended before their names were on the disk.
                 for (Path one : List.of(folder.toAbsolutePath().getParent(), folder, folder.resolve("rolls"))) {
@@ -95,6 +100,20 @@ public final class Writer implements AutoCloseable {
             lock.close();
             throw e;
         }
+    }
+
+    /** The numbers of the rolls, open and finished, that lay in the folder when it was taken. */
+    public RollNumbers rolls() {
+        return places.rolls();
+    }
+
+    /**
+     * Removes what a program that died left half written beside exports and reviews. Nobody reads it, and each of the two folders
+     * has a file for every roll ever shot: for a quiet moment, not for the start.
+     */
+    public void sweep() throws IOException {
+        Folders.sweep(drive, Archive.exports(archive.folder()));
+        Folders.sweep(drive, Archive.reviews(archive.folder()));
     }
 
     private static Path lock(Path folder) {
@@ -308,7 +327,7 @@ public final class Writer implements AutoCloseable {
     public void export(RollId roll, String json) throws IOException {
         refuseLater(roll);
         try {
-            Folders.replace(drive, archive.folder().resolve("exports").resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(drive, Archive.exports(archive.folder()).resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw named(e);
         }

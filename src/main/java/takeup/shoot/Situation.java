@@ -23,6 +23,7 @@ import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
 import takeup.roll.Setting;
 
 /**
@@ -35,7 +36,7 @@ import takeup.roll.Setting;
  * @param dayOf the date of the day's journal that was last written; empty before the first
  * @param known the numbers of all rolls there ever were, also of those not read
  */
-public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> rolls, Day day, Optional<LocalDate> dayOf, Set<RollId> known) {
+public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> rolls, Day day, Optional<LocalDate> dayOf, RollNumbers known) {
     /** The situation that the steps add up to. They may be in any order; it is the step that counts. */
     public static Situation of(Kit kit, List<Happened> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
         TreeMap<Long, Happened> inOrder = new TreeMap<>();
@@ -66,9 +67,7 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             Happened step = undone.contains(steps.get(i).step()) ? whatStays(steps.get(i)) : steps.get(i);
             day = after(day, carriedAnew(step, steps.subList(0, i), undone, day, rolls), rolls);
         }
-        Set<RollId> all = new HashSet<>(known);
-        all.addAll(records.keySet());
-        return new Situation(kit, steps, rolls, day, dayOf, all);
+        return new Situation(kit, steps, rolls, day, dayOf, RollNumbers.of(known).and(records.keySet()));
     }
 
     static Set<Long> undone(List<Happened> steps) {
@@ -112,8 +111,8 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             return fold(kit, steps, dated, known);
         }
         Map<RollId, Roll> now = new TreeMap<>(rolls);
-        Set<RollId> all = known;
         Set<RollId> begun = new HashSet<>();
+        Set<RollId> named = new HashSet<>();
         for (Entry entry : step.entries()) {
             if (entry instanceof Entry.OnRoll onRoll) {
                 RollId id = onRoll.roll();
@@ -122,16 +121,13 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
                 } else {
                     now.put(id, now.get(id).and(new Recorded(step.step(), step.at(), onRoll.event())));
                 }
-                if (!all.contains(id)) {
-                    all = new HashSet<>(all);
-                    all.add(id);
-                }
+                named.add(id);
             }
         }
         for (RollId id : begun) {
             Roll.of(recordsOf(id, steps)).ifPresent(it -> now.put(id, it));
         }
-        return new Situation(kit, steps, now, after(day, step, now), dated, all);
+        return new Situation(kit, steps, now, after(day, step, now), dated, known.and(named));
     }
 
     /** The situation with a finished roll's own steps read in. */
@@ -263,13 +259,7 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
 
     /** The number that the next roll gets. */
     public RollId nextRoll(String letters) {
-        int last = 0;
-        for (RollId id : known) {
-            if (id.letters().equals(letters)) {
-                last = Math.max(last, id.number());
-            }
-        }
-        return new RollId(letters, last + 1);
+        return new RollId(letters, known.highest(letters) + 1);
     }
 
     /** Places that were active today or hold a roll, each once, in the order of the day and then of the rolls. */

@@ -173,7 +173,9 @@ class CheckCommandTest {
                 "rolls/open/R0003.journal.other-12: another file that lay in the place of R0003.journal; compare the two. Delete it once nothing in it is needed",
                 "days/today.journal: by its name no journal, so that it is not read",
                 "exports/.R0001.json.part: half a file, left by a program that was stopped; the next start removes it"), found);
-        Disk.take(new Archive(folder)).close();
+        try (Disk disk = Disk.take(new Archive(folder))) {
+            disk.sweep();
+        }
         assertEquals(found.subList(0, found.size() - 1), check());
     }
 
@@ -187,7 +189,9 @@ class CheckCommandTest {
         assertEquals(List.of("reviews/.R0001.journal.part: half a file, left by a program that was stopped; the next start removes it",
                 "reviews/R0001.journal.bak: by its name no journal, so that it is not read",
                 "reviews/R0001.journal.torn-1: 5 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed"), found);
-        Disk.take(new Archive(folder)).close();
+        try (Disk disk = Disk.take(new Archive(folder))) {
+            disk.sweep();
+        }
         assertEquals(found.subList(1, found.size()), check());
     }
 

@@ -66,6 +66,16 @@ class TerminalMannersIT {
         assertEquals(List.of("f/4 1/125"), frames());
     }
 
+    /** Beside each export of an archive of years there may be half a one; the first picture does not wait for it to be looked for. */
+    @Test
+    void aScreenLeftInPeaceClearsUpWhatADeadProgramLeftBesideTheExports() throws IOException {
+        roll();
+        Path half = scratch.resolve("day/exports/.R0009.json.part");
+        Files.writeString(half, "{");
+        ended(0, screen(List.of("see 15 left", "pause 4000", type("quit\r"), "pause 5000")));
+        assertFalse(Files.exists(half));
+    }
+
     @Test
     void theDemoWritesInATemporaryFolderAlone() throws IOException {
         Path temporary = Files.createDirectory(scratch.resolve("temporary"));

@@ -50,6 +50,10 @@ class ArchiveTest {
         List<RollId> rolls = List.of(new RollId("AB", 12), R1, new RollId("R", 12345));
         assertEquals(rolls, archive.openRolls());
         assertEquals(rolls, archive.finishedRolls());
+        assertEquals(rolls, List.copyOf(archive.rolls()));
+        try (Writer writer = Writer.take(folder)) {
+            assertEquals(rolls, List.copyOf(writer.rolls()));
+        }
         assertEquals(List.of(LocalDate.of(2026, 9, 12), LocalDate.of(2026, 9, 13)), archive.days());
     }
 

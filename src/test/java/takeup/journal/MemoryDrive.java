@@ -8,6 +8,7 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -274,7 +275,8 @@ final class MemoryDrive implements Drive {
         }
         List<String> names = new ArrayList<>(folder(folder).keySet());
         folders.keySet().stream().filter(it -> folder.equals(it.getParent())).forEach(it -> names.add(it.getFileName().toString()));
-        names.sort(null);
+        // A disk has its own order; nobody may count on another.
+        names.sort(Comparator.reverseOrder());
         return names;
     }
 

@@ -363,6 +363,14 @@ class WriterTest {
         Files.write(folder.resolve("rolls/open/.R0001.journal.part"), new byte[] {'{'});
         Writer.take(folder).close();
         noLeftovers();
+        for (String name : List.of("exports/.R0001.json.part", "reviews/.R0001.journal.part")) {
+            Folders.make(folder.resolve(name).getParent());
+            Files.write(folder.resolve(name), new byte[] {'{'});
+        }
+        try (Writer writer = Writer.take(folder)) {
+            writer.sweep();
+            noLeftovers();
+        }
     }
 
     @Test

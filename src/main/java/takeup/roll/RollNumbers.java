@@ -1,0 +1,143 @@
+package takeup.roll;
+
+import java.util.AbstractSet;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Iterator;
+import java.util.List;
+import java.util.NoSuchElementException;
+
+/**
+ * Numbers of rolls, each once and in their order: what a start has to know of ten thousand finished rolls, none of which
+ * it reads. They lie packed side by side, since as many {@link RollId} in a set of hashes delay the first picture.
+ */
+public final class RollNumbers extends AbstractSet<RollId> {
+    private static final RollNumbers NONE = new RollNumbers(new long[0]);
+    /** Above the largest number of a roll. */
+    private static final long ROOM = 100_000_000;
+
+    /** Letters and number of each, so that they stand in the order of {@link RollId}. */
+    private final long[] packed;
+
+    private RollNumbers(long[] packed) {
+        this.packed = packed;
+    }
+
+    /** These numbers. */
+    public static RollNumbers of(Collection<RollId> rolls) {
+        return rolls instanceof RollNumbers numbers ? numbers : NONE.and(rolls);
+    }
+
+    /** The numbers among names that are written as a number writes itself; others, such as {@code r7} and {@code R007}, are passed over. */
+    public static RollNumbers named(List<String> names) {
+        long[] all = new long[names.size()];
+        int count = 0;
+        for (String name : names) {
+            long one = named(name);
+            if (one >= 0) {
+                all[count++] = one;
+            }
+        }
+        return inOrder(Arrays.copyOf(all, count));
+    }
+
+    private static long named(String name) {
+        int letters = 0;
+        while (letters < name.length() && letters < 4 && name.charAt(letters) >= 'A' && name.charAt(letters) <= 'Z') {
+            letters++;
+        }
+        int digits = name.length() - letters;
+        if (letters < 1 || letters > 3 || digits < 4 || digits > 8 || digits > 4 && name.charAt(letters) == '0') {
+            return -1;
+        }
+        long number = 0;
+        for (int at = letters; at < name.length(); at++) {
+            char c = name.charAt(at);
+            if (c < '0' || c > '9') {
+                return -1;
+            }
+            number = 10 * number + c - '0';
+        }
+        return number == 0 ? -1 : packed(name, letters, number);
+    }
+
+    /** The first letters of a word as three places of a number; a place without a letter comes before A. */
+    private static long packed(String word, int letters, long number) {
+        long front = 0;
+        for (int at = 0; at < 3; at++) {
+            front = 27 * front + (at < letters ? word.charAt(at) - 'A' + 1 : 0);
+        }
+        return front * ROOM + number;
+    }
+
+    private static long packed(RollId roll) {
+        return packed(roll.letters(), roll.letters().length(), roll.number());
+    }
+
+    private static RollId unpacked(long one) {
+        StringBuilder letters = new StringBuilder(3);
+        for (long front = one / ROOM; front > 0; front /= 27) {
+            if (front % 27 > 0) {
+                letters.insert(0, (char) ('A' + front % 27 - 1));
+            }
+        }
+        return new RollId(letters.toString(), (int) (one % ROOM));
+    }
+
+    private static RollNumbers inOrder(long[] all) {
+        Arrays.sort(all);
+        int count = 0;
+        for (long one : all) {
+            if (count == 0 || all[count - 1] != one) {
+                all[count++] = one;
+            }
+        }
+        return new RollNumbers(count == all.length ? all : Arrays.copyOf(all, count));
+    }
+
+    /** These and others. */
+    public RollNumbers and(Collection<RollId> others) {
+        if (others.isEmpty() || containsAll(others)) {
+            return this;
+        }
+        long[] all = Arrays.copyOf(packed, packed.length + others.size());
+        int count = packed.length;
+        for (RollId one : others) {
+            all[count++] = packed(one);
+        }
+        return inOrder(all);
+    }
+
+    /** The highest number of a writer, by its letters; 0 where it has none. */
+    public int highest(String letters) {
+        long end = packed(letters, letters.length(), ROOM - 1);
+        int at = Arrays.binarySearch(packed, end);
+        long last = at >= 0 ? packed[at] : at < -1 ? packed[-at - 2] : 0;
+        return last / ROOM == end / ROOM ? (int) (last % ROOM) : 0;
+    }
+
+    @Override public boolean contains(Object other) {
+        return other instanceof RollId roll && Arrays.binarySearch(packed, packed(roll)) >= 0;
+    }
+
+    @Override public int size() {
+        return packed.length;
+    }
+
+    @Override public Iterator<RollId> iterator() {
+        return new Iterator<>() {
+            private int at;
+
+            @Override public boolean hasNext() {
+                return at < packed.length;
+            }
+
+            @Override public RollId next() {
+                if (at == packed.length) {
+                    throw new NoSuchElementException();
+                }
+                return unpacked(packed[at++]);
+            }
+        };
+    }
+}
