@@ -1,9 +1,12 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import takeup.handoff.FrameLines;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
@@ -13,7 +16,7 @@ import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** {@code takeup frames}: every frame of the archive, roll by roll, so that no more than one roll is ever held. */
+/** {@code takeup frames}: every frame of the archive, roll by roll, so that no more than a few are ever held. */
 final class FramesCommand {
     private final Commands commands;
 
@@ -23,40 +26,54 @@ final class FramesCommand {
 
     int run(boolean json) throws IOException {
         boolean[] isBad = {false};
-        forEach(commands, true, (roll, review) -> {
-            if (!json) {
-                commands.out().lines(RollText.of(roll) + "\n");
-                return;
+        forEach(commands, true, json ? FramesCommand::lines : (roll, review) -> RollText.of(roll) + "\n", text -> {
+            if (json) {
+                commands.out().raw(text);
+            } else {
+                commands.out().lines(text);
             }
-            List<Optional<String>> verdicts = review.verdicts(roll).stream().map(it -> it.map(Object::toString)).toList();
-            commands.out().raw(FrameLines.of(roll, review.scans(roll), verdicts));
         }, isBad);
         return isBad[0] ? 1 : 0;
     }
 
-    /** What is done with a roll and what was decided about its scans. */
-    interface Each {
-        void take(Roll roll, Review review);
+    private static String lines(Roll roll, Review review) {
+        return FrameLines.of(roll, review.scans(roll), review.verdicts(roll).stream().map(it -> it.map(Object::toString)).toList());
     }
 
-    /** Every roll by its number, or those alone that have a review; a roll is forgotten before the next is read. */
-    static void forEach(Commands commands, boolean all, Each each, boolean[] isBad) throws IOException {
+    /** A roll and what was decided about its scans. */
+    record Reviewed(Roll roll, Review review) {
+    }
+
+    /** A roll as it was read, made into what is wanted of it. */
+    private record Read<T>(Optional<T> made, List<String> problems) {
+    }
+
+    /**
+     * Every roll by its number, or those alone that have a review; a roll is forgotten as soon as it was made into something.
+     *
+     * @param made of a roll and what was decided about its scans; on several threads at once
+     * @param taken in the order of the numbers
+     */
+    static <T> void forEach(Commands commands, boolean all, BiFunction<Roll, Review, T> made, Consumer<T> taken, boolean[] isBad) throws IOException {
         Archive archive = commands.archive();
         TreeSet<RollId> ids = new TreeSet<>(archive.reviewedRolls());
         if (all) {
             ids.addAll(archive.finishedRolls());
             ids.addAll(archive.openRolls());
         }
-        for (RollId id : ids) {
-            if (commands.out().failed()) {
-                return;
-            }
-            Archive.Opened<Recorded> opened = archive.roll(id);
-            Archive.Opened<ReviewEvent> review = archive.reviewOf(id);
-            opened.problems().forEach(commands.out()::error);
-            review.problems().forEach(it -> commands.out().error("reviews/" + it));
-            isBad[0] |= !opened.problems().isEmpty() || !review.problems().isEmpty();
-            Roll.of(opened.records()).filter(it -> it.state() != Roll.State.WITHDRAWN).ifPresent(it -> each.take(it, Review.of(review.records())));
-        }
+        ReadAhead.inOrder(ids, id -> read(archive, id, made), it -> {
+            it.problems.forEach(commands.out()::error);
+            isBad[0] |= !it.problems.isEmpty();
+            it.made.ifPresent(taken);
+            return !commands.out().failed();
+        });
+    }
+
+    private static <T> Read<T> read(Archive archive, RollId id, BiFunction<Roll, Review, T> made) {
+        Archive.Opened<Recorded> opened = archive.roll(id);
+        Archive.Opened<ReviewEvent> review = archive.reviewOf(id);
+        List<String> problems = new ArrayList<>(opened.problems());
+        review.problems().forEach(it -> problems.add("reviews/" + it));
+        return new Read<>(Roll.of(opened.records()).filter(it -> it.state() != Roll.State.WITHDRAWN).map(it -> made.apply(it, Review.of(review.records()))), problems);
     }
 }

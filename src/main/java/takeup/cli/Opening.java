@@ -139,21 +139,29 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
         List<Placed<T>> rolls = new ArrayList<>();
-        for (RollId id : ids) {
-            Archive.Opened<Recorded> opened = archive.roll(id);
-            problems.addAll(opened.problems());
-            Optional<Roll> roll = Roll.of(opened.records());
-            roll.ifPresent(it -> rolls.add(new Placed<>(it.id(), opened.records().get(0).step(), made.apply(it))));
-            if (roll.isEmpty() && (opened.problems().isEmpty() || !opened.records().isEmpty())) {
-                problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
-            }
-        }
+        ReadAhead.inOrder(ids, id -> placed(archive, id, made), it -> {
+            problems.addAll(it.problems);
+            return it.made.isEmpty() || rolls.add(it);
+        });
         // Steps are counted by each writer apart.
         rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters()).thenComparing(it -> it.loading).thenComparing(it -> it.id));
-        return rolls.stream().map(Placed::made).toList();
+        return rolls.stream().map(it -> it.made.orElseThrow()).toList();
     }
 
-    /** What was made of a roll, with what it is put in order by. */
-    private record Placed<T>(RollId id, long loading, T made) {
+    private static <T> Placed<T> placed(Archive archive, RollId id, Function<Roll, T> made) {
+        Archive.Opened<Recorded> opened = archive.roll(id);
+        Optional<Roll> roll = Roll.of(opened.records());
+        if (roll.isPresent()) {
+            return new Placed<>(roll.get().id(), opened.records().get(0).step(), roll.map(made), opened.problems());
+        }
+        List<String> problems = new ArrayList<>(opened.problems());
+        if (problems.isEmpty() || !opened.records().isEmpty()) {
+            problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
+        }
+        return new Placed<>(id, 0, Optional.empty(), problems);
+    }
+
+    /** What was made of a roll, with what it is put in order by, and what could not be read. */
+    private record Placed<T>(RollId id, long loading, Optional<T> made, List<String> problems) {
     }
 }

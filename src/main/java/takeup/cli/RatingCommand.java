@@ -53,9 +53,9 @@ final class RatingCommand implements Callable<Integer> {
         List<RatingTest.Answer> answers = new ArrayList<>();
         double push = found.film().development().pushStops();
         String key = found.film().stock().key();
-        FramesCommand.forEach(commands, false, (other, review) -> {
-            if (other.film().stock().key().equals(key) && other.film().development().pushStops() == push) {
-                answers.add(RatingTest.Answer.of(other, review));
+        FramesCommand.forEach(commands, false, FramesCommand.Reviewed::new, it -> {
+            if (it.roll().film().stock().key().equals(key) && it.roll().film().development().pushStops() == push) {
+                answers.add(RatingTest.Answer.of(it.roll(), it.review()));
             }
         }, isBad);
         Optional<RatingTest> test = RatingTest.of(answers);

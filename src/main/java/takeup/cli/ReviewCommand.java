@@ -32,7 +32,7 @@ final class ReviewCommand {
     int run(boolean json, Optional<String> page, Optional<String> rate) throws IOException {
         boolean[] isBad = {false};
         Tally tally = new Tally();
-        FramesCommand.forEach(commands, false, tally::add, isBad);
+        FramesCommand.forEach(commands, false, FramesCommand.Reviewed::new, it -> tally.add(it.roll(), it.review()), isBad);
         Lesson lesson = Lesson.of(tally);
         if (json) {
             out.raw(JsonText.pretty(json(tally, lesson)));
