@@ -123,7 +123,7 @@ final class Lines {
         try {
             String text = text(bytes, start, end);
             // A document that ends in a brace is an object.
-            return Optional.of(new Sealed((Json.Obj) JsonText.read(text), text));
+            return Optional.of(new Sealed((Json.Obj) JsonText.readLine(text), text));
         } catch (CharacterCodingException | JsonText.NotJson e) {
             return Optional.empty();
         }

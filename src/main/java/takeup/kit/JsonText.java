@@ -45,9 +45,18 @@ public final class JsonText {
 
     /** The one document that the text holds. */
     public static Json read(String text) throws NotJson {
+        return read(text, text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0);
+    }
+
+    /** The same for a line of some file, whose values are not asked where they stand: all of them are on line 1. */
+    public static Json readLine(String line) throws NotJson {
+        return read(line, false);
+    }
+
+    private static Json read(String text, boolean manyLines) throws NotJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
             try {
-                return document(parser, text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0);
+                return document(parser, manyLines);
             } catch (StreamConstraintsException e) {
                 throw new NotJson(Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage()));
             } catch (JsonProcessingException e) {
