@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import takeup.journal.Trouble;
 import takeup.screen.Environment;
@@ -28,7 +29,16 @@ final class Out {
 
     /** Several lines of an answer. */
     void lines(String text) {
-        text.lines().forEach(this::line);
+        lines(text.lines().toList());
+    }
+
+    /** The same, already apart: ten thousand lines are not handed to the system one by one. */
+    void lines(List<String> lines) {
+        StringBuilder all = new StringBuilder();
+        lines.forEach(it -> all.append(lettering.of(it)).append('\n'));
+        if (!lines.isEmpty()) {
+            write(answers, all.toString());
+        }
     }
 
     /** Text for other programs, as it is: UTF-8. */

@@ -48,8 +48,10 @@ final class RollsCommand {
         } else if (rolls.isEmpty()) {
             commands.out().line("no roll yet in " + commands.folder());
         } else {
-            rolls.forEach(it -> commands.out().line(words(it) + (it.state() == Roll.State.FINISHED ? "  " + where.words(it.id().toString()) : "")));
-            due(rolls, where).forEach(commands.out()::line);
+            List<String> lines = new ArrayList<>();
+            rolls.forEach(it -> lines.add(words(it) + (it.state() == Roll.State.FINISHED ? "  " + where.words(it.id().toString()) : "")));
+            lines.addAll(due(rolls, where));
+            commands.out().lines(lines);
         }
         return problems.isEmpty() ? 0 : 1;
     }

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,13 @@ class OutTest {
         out("C.UTF-8").line("bow \u001b[2J seat \u009b1m \u202e\u0007");
         assertTrue(text(answers).chars().allMatch(it -> it == '\n' || it >= ' ' && (it < 0x7f || it > 0x9f) && it != 0x202e), text(answers));
         assertTrue(text(answers).startsWith("bow "));
+    }
+
+    @Test
+    void linesThatGoOutTogetherStayAsManyWhateverIsInThem() {
+        out("C.UTF-8").lines(List.of("R0001 at the\nboathouse", "R0002 \u001b[2J"));
+        out("C.UTF-8").lines(List.of());
+        assertEquals("R0001 at the\\u{a}boathouse\nR0002 \\u{1b}[2J\n", text(answers));
     }
 
     @Test
