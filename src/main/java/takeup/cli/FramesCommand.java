@@ -62,7 +62,9 @@ final class FramesCommand {
             ids.addAll(archive.openRolls());
         }
         ReadAhead.inOrder(ids, id -> read(archive, id, made), it -> {
-            it.problems.forEach(commands.out()::error);
+            for (String problem : it.problems) {
+                commands.out().error(problem);
+            }
             isBad[0] |= !it.problems.isEmpty();
             it.made.ifPresent(taken);
             return !commands.out().failed();
@@ -73,7 +75,11 @@ final class FramesCommand {
         Archive.Opened<Recorded> opened = archive.roll(id);
         Archive.Opened<ReviewEvent> review = archive.reviewOf(id);
         List<String> problems = new ArrayList<>(opened.problems());
-        review.problems().forEach(it -> problems.add("reviews/" + it));
-        return new Read<>(Roll.of(opened.records()).filter(it -> it.state() != Roll.State.WITHDRAWN).map(it -> made.apply(it, Review.of(review.records()))), problems);
+        for (String problem : review.problems()) {
+            problems.add("reviews/" + problem);
+        }
+        Optional<Roll> roll = Roll.of(opened.records());
+        boolean counts = roll.isPresent() && roll.get().state() != Roll.State.WITHDRAWN;
+        return new Read<>(counts ? Optional.of(made.apply(roll.get(), Review.of(review.records()))) : Optional.empty(), problems);
     }
 }

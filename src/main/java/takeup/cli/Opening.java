@@ -145,7 +145,11 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         });
         // Steps are counted by each writer apart.
         rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters()).thenComparing(it -> it.loading).thenComparing(it -> it.id));
-        return rolls.stream().map(it -> it.made.orElseThrow()).toList();
+        List<T> all = new ArrayList<>();
+        for (Placed<T> roll : rolls) {
+            all.add(roll.made.orElseThrow());
+        }
+        return all;
     }
 
     private static <T> Placed<T> placed(Archive archive, RollId id, Function<Roll, T> made) {

@@ -23,6 +23,8 @@ public final class JsonText {
             .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
                     .maxStringLength(20_000).maxNumberLength(64).maxNameLength(200).build())
             .build();
+    /** The level of what is not indented. */
+    private static final int ONE_LINE = -1;
 
     private JsonText() {
     }
@@ -154,10 +156,7 @@ public final class JsonText {
         return text.append('\n').toString();
     }
 
-    /** The level of what is not indented. */
-    private static final int ONE_LINE = -1;
-
-    /** A parser is no small thing and the library's; to write takes a page, and an archive of frames half the time. */
+    /** The form that Jackson gives it. Its generator, and a second look for what a terminal might obey, took a third of an archive's frames. */
     private static void write(Json json, int level, StringBuilder text) {
         if (json instanceof Json.Obj object) {
             char before = '{';
