@@ -1,12 +1,16 @@
 package takeup.kit;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,8 +27,6 @@ public final class JsonText {
             .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
                     .maxStringLength(20_000).maxNumberLength(64).maxNameLength(200).build())
             .build();
-    /** The level of what is not indented. */
-    private static final int ONE_LINE = -1;
 
     private JsonText() {
     }
@@ -144,98 +146,83 @@ public final class JsonText {
 
     /** On one line, without blanks that mean nothing. */
     public static String line(Json json) {
-        StringBuilder text = new StringBuilder(256);
-        write(json, ONE_LINE, text);
-        return text.toString();
+        return write(json, false);
     }
 
     /** On several lines, two blanks a level, ending in a line feed. */
     public static String pretty(Json json) {
-        StringBuilder text = new StringBuilder(1024);
-        write(json, 0, text);
-        return text.append('\n').toString();
+        return write(json, true) + "\n";
     }
 
-    /** The form that Jackson gives it. Its generator, and a second look for what a terminal might obey, took a third of an archive's frames. */
-    private static void write(Json json, int level, StringBuilder text) {
+    private static String write(Json json, boolean pretty) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+            if (pretty) {
+                DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+                generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+            }
+            write(json, generator);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return plain(text.toString());
+    }
+
+    /**
+     * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in strings
+     * alone, but for the line feeds between the fields.
+     */
+    private static String plain(String json) {
+        StringBuilder out = null;
+        for (int at = plainAscii(json); at < json.length(); at += Character.charCount(json.codePointAt(at))) {
+            int point = json.codePointAt(at);
+            boolean hidden = point != '\n' && Hidden.is(point);
+            if (hidden && out == null) {
+                out = new StringBuilder(json.length() + 32).append(json, 0, at);
+            }
+            if (hidden) {
+                for (char c : Character.toChars(point)) {
+                    String hex = Integer.toHexString(c);
+                    out.append("\\u").append("0000".substring(hex.length())).append(hex);
+                }
+            } else if (out != null) {
+                out.appendCodePoint(point);
+            }
+        }
+        return out == null ? json : out.toString();
+    }
+
+    /** How much of it is plain ASCII to begin with, in which the generator leaves nothing hidden; most often all. */
+    private static int plainAscii(String json) {
+        int at = 0;
+        while (at < json.length() && json.charAt(at) < 0x7f) {
+            at++;
+        }
+        return at;
+    }
+
+    private static void write(Json json, JsonGenerator generator) throws IOException {
         if (json instanceof Json.Obj object) {
-            char before = '{';
+            generator.writeStartObject();
             for (Map.Entry<String, Json> field : object.fields().entrySet()) {
-                text.append(before);
-                turn(inside(level), text);
-                quote(field.getKey(), text);
-                text.append(level == ONE_LINE ? ":" : " : ");
-                write(field.getValue(), inside(level), text);
-                before = ',';
+                generator.writeFieldName(field.getKey());
+                write(field.getValue(), generator);
             }
-            close(before, '{', level, text).append('}');
+            generator.writeEndObject();
         } else if (json instanceof Json.Arr array) {
-            char before = '[';
+            generator.writeStartArray();
             for (Json item : array.items()) {
-                text.append(before);
-                turn(inside(level), text);
-                write(item, inside(level), text);
-                before = ',';
+                write(item, generator);
             }
-            close(before, '[', level, text).append(']');
+            generator.writeEndArray();
         } else if (json instanceof Json.Text string) {
-            quote(string.value(), text);
+            generator.writeString(string.value());
         } else if (json instanceof Json.Num number) {
-            text.append(Plain.number(number.value()));
+            generator.writeNumber(Plain.number(number.value()));
+        } else if (json instanceof Json.Bool bool) {
+            generator.writeBoolean(bool.value());
         } else {
-            text.append(json instanceof Json.Bool bool ? String.valueOf(bool.value()) : "null");
-        }
-    }
-
-    private static int inside(int level) {
-        return level == ONE_LINE ? ONE_LINE : level + 1;
-    }
-
-    private static void turn(int level, StringBuilder text) {
-        if (level != ONE_LINE) {
-            text.append('\n').append("  ".repeat(level));
-        }
-    }
-
-    /** What stands in front of the closing bracket: a new line, or the opening one and a blank where nothing is between them. */
-    private static StringBuilder close(char before, char opening, int level, StringBuilder text) {
-        if (before == opening) {
-            return text.append(opening).append(level == ONE_LINE ? "" : " ");
-        }
-        turn(level, text);
-        return text;
-    }
-
-    /** In quotes; what a terminal might obey, and half a character that UTF-8 has no form for, as escapes. */
-    private static void quote(String value, StringBuilder text) {
-        text.append('"');
-        int plain = 0;
-        for (int at = 0; at < value.length(); at++) {
-            char c = value.charAt(at);
-            if (c >= ' ' && c < 0x7f && c != '"' && c != '\\') {
-                continue;
-            }
-            int point = value.codePointAt(at);
-            int length = Character.charCount(point);
-            if (c == '"' || c == '\\' || Hidden.is(point)) {
-                text.append(value, plain, at);
-                escape(value, at, at + length, text);
-                plain = at + length;
-            }
-            at += length - 1;
-        }
-        text.append(value, plain, value.length()).append('"');
-    }
-
-    private static void escape(String value, int from, int to, StringBuilder text) {
-        for (int at = from; at < to; at++) {
-            char c = value.charAt(at);
-            int known = "\"\\\b\t\n\f\r".indexOf(c);
-            if (known >= 0) {
-                text.append('\\').append("\"\\btnfr".charAt(known));
-            } else {
-                text.append("\\u").append(Integer.toHexString(0x10000 | c), 1, 5);
-            }
+            generator.writeNull();
         }
     }
 }
