@@ -2,9 +2,12 @@ package takeup.cli;
 
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TimeZone;
 
 /** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
 final class Clock {
@@ -22,7 +25,19 @@ final class Clock {
     }
 
     OffsetDateTime now() {
-        return standing.orElseGet(() -> OffsetDateTime.now().withNano(0));
+        return standing.orElseGet(() -> wall().withNano(0));
+    }
+
+    /**
+     * The wall clock in the zone of this machine. The offset is asked of the older of Java's two readers of the zones: the newer
+     * one looks through every library for further zones first, which would hold up the first picture.
+     */
+    static OffsetDateTime wall() {
+        return at(Instant.now(), TimeZone.getDefault());
+    }
+
+    static OffsetDateTime at(Instant now, TimeZone zone) {
+        return now.atOffset(ZoneOffset.ofTotalSeconds(zone.getOffset(now.toEpochMilli()) / 1000));
     }
 
     /** Milliseconds that only run forward. In a rehearsal time passes when the clock is moved on; moved back, it was set. */

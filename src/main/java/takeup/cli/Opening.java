@@ -5,12 +5,12 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import takeup.day.DayRecorded;
 import takeup.journal.Archive;
@@ -46,7 +46,7 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
     private static Opening of(Archive archive, Kit kit, RollNumbers all) throws IOException {
         List<String> problems = new ArrayList<>();
         List<Happened> steps = new ArrayList<>();
-        Map<RollId, List<Recorded>> rolls = new LinkedHashMap<>();
+        Map<RollId, List<Recorded>> rolls = new TreeMap<>();
         Optional<LocalDate> date = day(archive, steps, problems);
         for (RollId id : archive.openRolls()) {
             if (!id.letters().equals(archive.writer())) {

@@ -60,9 +60,12 @@ final class ScreenCommand {
         void run() throws IOException;
     }
 
+    /** Nothing to do before; the same for the warm-up, so that it is in the archive of classes. */
+    static final Before NOTHING = () -> { };
+
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
     int run(Environment environment, String themeName) {
-        return run(environment, themeName, () -> { });
+        return run(environment, themeName, NOTHING);
     }
 
     /** The same, with something to prepare once it is known that there is a terminal. */
@@ -149,7 +152,7 @@ final class ScreenCommand {
     }
 
     private static OffsetDateTime now() {
-        return OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS);
+        return Clock.wall().truncatedTo(ChronoUnit.MILLIS);
     }
 
     private long ticks() {

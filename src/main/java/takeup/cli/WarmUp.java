@@ -32,7 +32,7 @@ final class WarmUp {
                 Environment environment = Environment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
                 for (String keys : List.of("", KEYS, "")) {
                     Terminal terminal = Terminal.unseen(new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)), environment, Theme.named("dark").orElseThrow());
-                    int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark", () -> { });
+                    int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark", ScreenCommand.NOTHING);
                     if (status != 0) {
                         return status;
                     }

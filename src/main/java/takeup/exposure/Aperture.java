@@ -1,5 +1,7 @@
 package takeup.exposure;
 
+import java.util.Objects;
+
 /**
  * A lens opening, named by the f-number on the ring: f/2.8, f/11, or by a meter's tenths past a mark: f/5.6+3/10.
  *
@@ -47,5 +49,15 @@ public record Aperture(double fNumber, int tenths, double stops) {
 
     @Override public String toString() {
         return "f/" + print();
+    }
+
+    // Spelt out here and in a few records of other rooms: what Java makes up for a record at its first use holds up the first picture.
+    @Override public boolean equals(Object other) {
+        return other instanceof Aperture aperture && Double.compare(fNumber, aperture.fNumber) == 0 && tenths == aperture.tenths
+                && Double.compare(stops, aperture.stops) == 0;
+    }
+
+    @Override public int hashCode() {
+        return Objects.hash(fNumber, tenths, stops);
     }
 }

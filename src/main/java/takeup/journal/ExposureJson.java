@@ -3,7 +3,6 @@ package takeup.journal;
 import java.time.DateTimeException;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import takeup.exposure.Aperture;
@@ -15,6 +14,7 @@ import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.kit.Filter;
 import takeup.kit.Json;
+import takeup.kit.JsonText;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
 import takeup.roll.Change;
@@ -104,20 +104,21 @@ final class ExposureJson {
         throw new Fields.Unreadable("extension " + word + " is not known");
     }
 
-    /** A lens as it stood in a record and was read. */
-    private record Read(Map<String, Json> fields, Lens lens) {
+    /** A lens as it stood in a record, and was read. */
+    private record Read(String text, Lens lens) {
     }
 
-    /** Frame after frame bears the same lens; to compare its fields costs a quarter of reading them. Another thread's is as good. */
+    /** Frame after frame bears the same lens; to write its fields down costs less than to read them. Another thread's is as good. */
     private static volatile Optional<Read> last = Optional.empty();
 
     private static Lens lens(Fields fields) {
         Optional<Read> before = last;
-        if (before.isPresent() && before.get().fields.equals(fields.object().fields())) {
+        String text = JsonText.line(fields.object());
+        if (before.isPresent() && before.get().text.equals(text)) {
             return before.get().lens;
         }
         Lens lens = ProfileJson.lens("journal", fields.object()).profile().orElseThrow(() -> new Fields.Unreadable("the lens cannot be read"));
-        last = Optional.of(new Read(fields.object().fields(), lens));
+        last = Optional.of(new Read(text, lens));
         return lens;
     }
 

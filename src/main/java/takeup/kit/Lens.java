@@ -1,5 +1,6 @@
 package takeup.kit;
 
+import java.util.Objects;
 import takeup.exposure.Plain;
 
 /**
@@ -31,5 +32,15 @@ public record Lens(String key, String name, double shortestMm, double longestMm,
     /** The focal lengths in words: {@code 80 mm} or {@code 28 to 90 mm}. */
     public String focalWords() {
         return Plain.number(shortestMm) + (isZoom() ? " to " + Plain.number(longestMm) : "") + " mm";
+    }
+
+    // Spelt out as in Place: what Java makes up for a record at its first use holds up the first picture.
+    @Override public boolean equals(Object other) {
+        return other instanceof Lens lens && key.equals(lens.key) && name.equals(lens.name) && Double.compare(shortestMm, lens.shortestMm) == 0
+                && Double.compare(longestMm, lens.longestMm) == 0 && ring.equals(lens.ring);
+    }
+
+    @Override public int hashCode() {
+        return Objects.hash(key, name, shortestMm, longestMm, ring);
     }
 }

@@ -25,7 +25,8 @@ public record Change(Optional<Aperture> aperture, Optional<ExposureTime> time, O
 
     /** Whether nothing at all is said. */
     public boolean isNothing() {
-        return equals(NOTHING);
+        return aperture.isEmpty() && time.isEmpty() && lens.isEmpty() && zoomMm.isEmpty() && distanceM.isEmpty() && filters.isEmpty() && extension.isEmpty()
+                && biasStops.isEmpty() && flash.isEmpty() && tripod.isEmpty() && kind.isEmpty() && note.isEmpty();
     }
 
     /** This change and another on top of it. */

@@ -38,6 +38,15 @@ public record RollId(String letters, int number) implements Comparable<RollId> {
         return number < 1 ? Optional.empty() : Optional.of(new RollId(word.substring(0, letters), number));
     }
 
+    // Spelt out, here and in Place: what Java makes up for a record at its first use holds up the first picture.
+    @Override public boolean equals(Object other) {
+        return other instanceof RollId roll && number == roll.number && letters.equals(roll.letters);
+    }
+
+    @Override public int hashCode() {
+        return 31 * letters.hashCode() + number;
+    }
+
     @Override public int compareTo(RollId other) {
         return letters.equals(other.letters) ? Integer.compare(number, other.number) : letters.compareTo(other.letters);
     }

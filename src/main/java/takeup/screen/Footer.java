@@ -74,7 +74,7 @@ final class Footer {
         for (Item item : items) {
             if (!item.isList()) {
                 all.add(item);
-            } else if (item.equals(lists.get(0))) {
+            } else if (item == lists.get(0)) {
                 all.add(lists.size() == 1 ? item : new Item(item.key() + (lists.size() == 2 ? " " : "-") + lists.get(lists.size() - 1).key(), LISTS));
             }
         }
