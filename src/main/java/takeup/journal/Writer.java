@@ -233,7 +233,6 @@ public final class Writer implements AutoCloseable {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
         texts.forEach(it -> Lines.of(1, 1, at, it));
         keepLock();
-        Folders.make(drive, archive.review(roll).getParent());
         undisturbed(() -> {
             try {
                 JournalFile file = file(archive.review(roll));

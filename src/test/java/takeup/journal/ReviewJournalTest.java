@@ -120,7 +120,7 @@ class ReviewJournalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"{\"event\":\"judged\",\"frame\":3,\"verdict\":\"grey\"}", "{\"event\":\"judged\",\"frame\":-1,\"verdict\":\"thin\"}"})
+    @ValueSource(strings = {"{\"event\":\"judged\",\"frame\":{\"number\":3},\"verdict\":\"grey\"}", "{\"event\":\"judged\",\"frame\":{\"number\":1.5},\"verdict\":\"thin\"}"})
     void aVerdictThatIsNotKnownIsLeftOutAndTold(String event) throws IOException {
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
         Files.write(folder.resolve("reviews/R0007.journal"), Lines.of(2, 2, NOON, event), StandardOpenOption.APPEND);

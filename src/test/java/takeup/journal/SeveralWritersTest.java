@@ -118,6 +118,16 @@ class SeveralWritersTest {
     }
 
     @Test
+    void copiesAreNamedInTheOrderOfTheirNamesBesideRollsAndReviews() throws IOException {
+        drive.put(Archive.reviews(FOLDER));
+        for (String name : List.of("rolls/open/b", "rolls/open/a", "rolls/open/c", "reviews/half")) {
+            drive.put(FOLDER.resolve(name), new byte[0]);
+        }
+        assertEquals(List.of("rolls/open/a", "rolls/open/b", "rolls/open/c", "reviews/half"),
+                of("R").leftOvers().stream().map(it -> it.substring(0, it.indexOf(':'))).toList());
+    }
+
+    @Test
     void anothersRollThatCannotBeComparedIsTold() {
         twice(THEIRS, lines(1), lines(3));
         drive.fault((call, path) -> {
@@ -135,6 +145,7 @@ class SeveralWritersTest {
             rolls/open/AB0002 (conflicted copy).journal        | 2 | a copy of AB0002.journal, which holds all that is in it. Delete it
             rolls/open/AB0002.sync-conflict-20260912.journal   | 3 | a copy of AB0002.journal, which holds all that is in it. Delete it
             rolls/finished/AB0002~1.journal                    | 4 | a conflicting copy of AB0002.journal, which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)
+            rolls/open/AZ9080 2.journal                        | 3 | a copy of AZ9080.journal, which holds all that is in it. Delete it
             rolls/open/ab0002.journal                          | 2 | by its name no journal, so that it is not read
             rolls/open/AB0003 2.journal                        | 2 | by its name no journal, so that it is not read
             rolls/open/AB0002 2.journal.txt                    | 2 | by its name no journal, so that it is not read
@@ -145,6 +156,7 @@ class SeveralWritersTest {
             """)
     void aCopyOfAJournalIsNamedWithWhatToDo(String name, int records, String says) throws IOException {
         drive.put(FOLDER.resolve("rolls/finished/AB0002.journal"), lines(3));
+        drive.put(FOLDER.resolve("rolls/open/AZ9080.journal"), lines(3));
         day("2026-09-12");
         drive.put(FOLDER.resolve(name), lines(records));
         assertEquals(List.of(name + ": " + says), of("R").leftOvers());
