@@ -36,7 +36,7 @@ public final class ScansView {
                 grid.put(0, top++, isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
             }
         }
-        List<List<Item>> keys = footer(desk, columns, rows > 16 ? 2 : 1);
+        List<List<Item>> keys = footer(desk, columns, rows > 16 || rows >= 12 && columns < 60 ? 2 : 1);
         int foot = rows - keys.size();
         int room = Math.max(1, foot - top - 2);
         if (desk.isSheet()) {
@@ -77,12 +77,20 @@ public final class ScansView {
             Row row = all.get(from + i);
             Look look = from + i == cursor ? Look.CHOSEN : row.scan() < 0 || row.frame().equals("–") ? Look.CAUTION : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
             grid.fill(0, top + i, width, look);
-            grid.put(0, top + i, Width.cut((row.scan() == desk.marked() && row.scan() >= 0 ? "s" : " ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame) + "  " + Width.pad(row.verdict(), 5) + "  "
-                    + Width.pad(row.set(), set) + "  " + Width.pad(row.read(), read) + "  " + row.note(), width), look);
+            String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame) + "  " + Width.pad(row.verdict(), 5) + "  "
+                    + Width.pad(row.set(), set);
+            // A reading without its end, as in 4.0 of 4.0 under, is no reading.
+            boolean fits = Width.of(what) + 2 + read <= width;
+            grid.put(0, top + i, Width.cut(fits ? what + "  " + Width.pad(row.read(), read) + "  " + row.note() : what, width), look);
         }
         if (picture > 0 && !all.isEmpty()) {
             Optional.ofNullable(pictures.get(all.get(cursor).file())).ifPresent(it -> paint(grid, it, width + 1, top, picture, room));
         }
+    }
+
+    /** What stands before the scan that is to be swapped, and before another. */
+    private static String mark(ScanDesk desk, Row row, String none) {
+        return row.scan() == desk.marked() && row.scan() >= 0 ? "s " : none;
     }
 
     /** Which of them are seen, where that is not all; what was said last is put over it. */
@@ -112,7 +120,7 @@ public final class ScansView {
             }
             Look look = i == cursor ? Look.CHOSEN : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
             grid.fill(column, line + tall - 2, TILE - 1, look);
-            grid.put(column, line + tall - 2, Width.cut(row.frame() + " " + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(), TILE - 1), look);
+            grid.put(column, line + tall - 2, Width.cut(mark(desk, row, "") + row.frame() + " " + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(), TILE - 1), look);
             grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), Look.QUIET);
         }
     }

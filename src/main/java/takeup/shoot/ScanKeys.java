@@ -42,6 +42,7 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScanDesk> action) {
                 return each.action.apply(desk);
             }
         }
-        return desk.saying("no key here does that: the last lines of the screen have them all");
+        // A small window has no room for all of them in its last line.
+        return desk.saying("these keys work: " + String.join(" ", all().stream().map(it -> it.key.toString()).filter(it -> it.length() == 1).toList()));
     }
 }

@@ -42,6 +42,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.shoot.Key;
+import takeup.shoot.Playing;
 import takeup.shoot.ScanKeys;
 
 /** Four frames and three scans: the second frame has none. Keys in, screen and decisions out. */
@@ -116,8 +117,33 @@ class ScansViewTest {
     }
 
     @Test
-    void aKeyWithoutMeaningSaysWhereTheOthersStand() {
-        assertEquals("no key here does that: the last lines of the screen have them all", typed(desk(1), "?").said());
+    void aKeyWithoutMeaningNamesTheOthersAlsoWhereTheFooterHasNoRoomForThem() {
+        shows("these keys work: t g d a v q l e s r n u", typed(desk(1), "?"), 40, 12);
+    }
+
+    @Test
+    void acceptStandsInTheFooterAt40By12() {
+        shows("a accept", desk(0.5), 40, 12);
+    }
+
+    @Test
+    void aReadingThatFindsNoRoomIsNotCutToItsFirstLetter() {
+        Roll read = Playing.medium("m 5.6 125", "11 500").shoot().shown().roll().orElseThrow();
+        String text = ScansOfTheDay.of(read, 0, 0, 40, 12).text();
+        assertTrue(text.contains("f/11 1/500") && !text.contains("  E"), text);
+        assertTrue(ScansOfTheDay.of(read, 0, 0, 80, 24).text().contains("EV 11.0, 4.0 under"));
+    }
+
+    @Test
+    void theMarkOfASwapDoesNotReadAsALetterOfTheFilesName() {
+        ScanDesk marked = typed(desk(1), "s");
+        shows("s crew1.jpg", marked, 80, 24);
+        shows("s 1 ", typed(marked, "v"), 80, 24);
+    }
+
+    private static void shows(String words, ScanDesk desk, int columns, int rows) {
+        String text = ScansView.render(desk, pictures(), columns, rows).text();
+        assertTrue(text.contains(words), text);
     }
 
     @Test
