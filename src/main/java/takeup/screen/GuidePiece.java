@@ -25,7 +25,7 @@ final class GuidePiece {
         int margin = Pieces.margin(grid);
         String title = guide.map(GuidePiece::title).orElseGet(() -> asked(shoot));
         int room = grid.columns() - 1 - margin;
-        grid.put(margin, row, Width.cut(Width.of(title) <= room ? title : title.replace("First roll, ", ""), room), Look.STRONG);
+        grid.put(margin, row, Width.cut(Width.of(title) <= room ? title : guide.isPresent() ? title.replace("First roll, ", "") : shortly(shoot), room), Look.STRONG);
         int first = row + 1;
         if (count > 5) {
             String hint = guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same");
@@ -44,29 +44,38 @@ final class GuidePiece {
         return shoot.shown().place().map(it -> "No film in " + it + ". Which one goes in?").orElse("Which camera?");
     }
 
+    private static String shortly(Shoot shoot) {
+        return shoot.shown().place().map(it -> "Which film goes into " + it + "?").orElse("Which camera?");
+    }
+
     /** The rows side by side in as many columns as they need, up to two; where they are more, the part around the chosen one. */
     private static void rows(Grid grid, int chosen, List<Offer.Row> offered, int row, int most) {
         int margin = Pieces.margin(grid);
         int room = grid.columns() - 2 * margin;
-        int wide = offered.size() > most && room >= 60 ? room / 2 : room;
+        boolean two = offered.size() > most && room >= 60;
         // What finds no room is told on the last row, which is not one to pick from then.
-        boolean isCut = offered.size() > (wide < room ? 2 * most : most) && most > 1;
+        boolean isCut = offered.size() > (two ? 2 * most : most) && most > 1;
         int rows = isCut ? most - 1 : most;
-        int shown = wide < room ? 2 * rows : rows;
+        int shown = two ? 2 * rows : rows;
         int from = chosen < shown ? 0 : chosen / shown * shown;
-        int line = 0;
+        List<Offer.Row> left = offered.subList(from, Math.min(offered.size(), from + rows));
+        List<Offer.Row> right = offered.subList(from + left.size(), Math.min(offered.size(), from + shown));
+        int keys = two ? room / 4 : room / 2;
+        int wide = two && !right.isEmpty() ? parted(left, right, keys, room) : room + 1;
         for (int i = from; i < Math.min(offered.size(), from + shown); i++) {
-            int column = margin + (i - from < rows ? 0 : wide);
+            boolean isLeft = i - from < rows;
+            int column = margin + (isLeft ? 0 : wide);
+            int own = isLeft ? wide - 1 : room - wide;
             int y = row + (i - from) % rows;
-            line = y == row ? widest(offered, i, rows, wide / 2) : line;
+            int line = widest(isLeft ? left : right, keys);
             boolean isChosen = i == chosen;
             if (isChosen) {
-                grid.fill(column, y, wide - 1, Look.CHOSEN);
+                grid.fill(column, y, own, Look.CHOSEN);
             }
             grid.put(column, y, isChosen ? "►" : " ", isChosen ? Look.CHOSEN : Look.NORMAL);
             grid.put(column + 2, y, offered.get(i).line(), isChosen ? Look.CHOSEN : Look.READOUT);
             int words = Math.max(line, Width.of(offered.get(i).line())) + 4;
-            grid.put(column + words, y, shortened(offered.get(i).words(), wide - words - 1), isChosen ? Look.CHOSEN : Look.NORMAL);
+            grid.put(column + words, y, shortened(offered.get(i).words(), own - words), isChosen ? Look.CHOSEN : Look.NORMAL);
         }
         if (isCut) {
             int after = offered.size() - Math.min(offered.size(), from + shown);
@@ -75,19 +84,42 @@ final class GuidePiece {
     }
 
     /** The widest line up to so many columns: one key that is longer pushes its own words to the right, and not those of all. */
-    private static int widest(List<Offer.Row> offered, int from, int count, int most) {
+    private static int widest(List<Offer.Row> rows, int most) {
         int widest = 0;
-        for (Offer.Row row : offered.subList(from, Math.min(offered.size(), from + count))) {
+        for (Offer.Row row : rows) {
             int width = Width.of(row.line());
             widest = width <= most ? Math.max(widest, width) : widest;
         }
         return widest;
     }
 
+    /** Where the right column begins: so that neither has a word cut, if there is room for that at all; in the middle, if there is not. */
+    private static int parted(List<Offer.Row> left, List<Offer.Row> right, int most, int room) {
+        for (boolean isRightShort : new boolean[] {false, true}) {
+            for (boolean isLeftShort : new boolean[] {false, true}) {
+                int first = need(left, most, isLeftShort) + 1;
+                int second = need(right, most, isRightShort);
+                if (first + second <= room) {
+                    return Math.max(first, Math.min(room / 2, room - second));
+                }
+            }
+        }
+        return room / 2;
+    }
+
+    private static int need(List<Offer.Row> rows, int most, boolean isShort) {
+        int line = widest(rows, most);
+        return rows.stream().mapToInt(it -> Math.max(line, Width.of(it.line())) + 4 + Width.of(isShort ? shortly(it.words()) : it.words())).max().orElse(0);
+    }
+
     /** Without what stands behind its comma, where room is short. */
     private static String shortened(String words, int room) {
+        return Width.cut(Width.of(words) <= room ? words : shortly(words), room);
+    }
+
+    private static String shortly(String words) {
         int comma = words.lastIndexOf(',');
-        return Width.cut(Width.of(words) <= room || comma < 0 ? words : words.substring(0, comma), room);
+        return comma < 0 ? words : words.substring(0, comma);
     }
 
     private static String title(Guide guide) {

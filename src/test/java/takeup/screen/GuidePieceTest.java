@@ -43,6 +43,21 @@ class GuidePieceTest {
     }
 
     @Test
+    void noWordOfAListIsCutAt80Columns() {
+        String films = text(Playing.of("cam 35"), 80, 24);
+        assertTrue(films.contains("Chromogenic black-and-white 400") && films.contains("Kentmere 100"), films);
+        assertTrue(text(Playing.of("cam 35", "load bw400"), 80, 24).contains("open shade on a clear day"));
+        String again = text(Playing.medium("4 125", "unload yes"), 80, 24);
+        assertTrue(again.contains("Colour negative 400 again"), again);
+    }
+
+    @Test
+    void theFilmOfBeforeAndWhereItGoesAreWholeAt40Columns() {
+        String later = text(Playing.medium("4 125", "unload yes"), 40, 12);
+        assertTrue(later.contains("Which film goes into 645 back 1?") && later.contains("Colour negative 400 again"), later);
+    }
+
+    @Test
     void onceAFrameIsLoggedOrItWasSentAwayNothingOfItIsLeft() {
         assertFalse(text(Playing.medium("4 125"), 80, 24).contains("of 4"));
         assertFalse(text(Playing.medium().press(Key.Name.ESCAPE), 80, 24).contains("of 4"));
