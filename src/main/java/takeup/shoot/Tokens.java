@@ -117,7 +117,8 @@ record Tokens(List<String> words, Optional<String> note) {
         int first = word.indexOf('.');
         int last = word.lastIndexOf('.');
         if (first >= 0 && last > first) {
-            return last == word.length() - 2 && isDigit(word.charAt(last + 1))
+            // 5..6 is 5.6 typed with a heavy finger, and no f/5 with tenths.
+            return last == word.length() - 2 && word.charAt(last - 1) != '.' && isDigit(word.charAt(last + 1))
                     ? number(word.substring(0, last)).map(it -> new double[] {it, word.charAt(last + 1) - '0'}) : Optional.empty();
         }
         return number(word).map(it -> new double[] {it, -1});
