@@ -140,12 +140,10 @@ public final class Cautions {
     public static Optional<Warning> pushMismatch(double boxSpeed, double index, double pushStops) {
         double rated = Stops.of(index / boxSpeed);
         if (pushStops > 0 && !Stops.above(rated, 0)) {
-            return Optional.of(new Warning(Warning.Code.PUSH_MISMATCH, "development is " + development(pushStops)
-                    + " but the film is not rated above box speed: dense; normal, or fix roll @N"));
+            return Optional.of(new Warning(Warning.Code.PUSH_MISMATCH, development(pushStops) + " but not rated above box: dense; normal, or fix roll @N"));
         }
         if (pushStops < 0 && !Stops.above(0, rated)) {
-            return Optional.of(new Warning(Warning.Code.PUSH_MISMATCH, "development is " + development(pushStops)
-                    + " but the film is not rated below box speed: thin; normal, or fix roll @N"));
+            return Optional.of(new Warning(Warning.Code.PUSH_MISMATCH, development(pushStops) + " but not rated below box: thin; normal, or fix roll @N"));
         }
         if (Stops.above(rated - pushStops, 1 / 3.0)) {
             return Optional.of(new Warning(Warning.Code.PUSH_MISMATCH, "rated " + Stops.words(rated) + (rated > 0 ? " above" : " below")

@@ -52,8 +52,7 @@ final class FlashLines {
             return List.of();
         }
         entries.add(new Entry.OnDay(new DayEvent.FlashCautioned(camera.key())));
-        return List.of(new Warning(Warning.Code.FLASH_VOLTAGE, "old flash units can put a high voltage on the contacts: keep to the limit that the maker of "
-                + camera.name() + " gives"));
+        return List.of(new Warning(Warning.Code.FLASH_VOLTAGE, "an old unit can harm the contacts: keep to the camera's limit"));
     }
 
     /** {@code gn 36 m} becomes {@code gn36m}. */

@@ -39,8 +39,8 @@ final class PaperLines {
             throw new Refusal("the loading of " + roll.id() + " was taken back: load it first, then read its paper");
         }
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.PaperBegun(roll.id())));
-        String text = "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + " in " + roll.place() + ", next frame " + roll.next()
-                + ": a line a frame, 7 5.6 125 and words; \" stands for the same as above. done ends it." + before().map(it -> " " + it).orElse("");
+        String text = "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + ", next frame " + roll.next()
+                + ": a line a frame, 7 5.6 125 and words; \" is the same as above. done ends it." + before().map(it -> " " + it).orElse("");
         return answered(entries, text, Interpreter.fields(roll).and("frame", roll.next()));
     }
 

@@ -36,10 +36,10 @@ class CautionsTest {
     @ParameterizedTest(name = "rated {0}, push {1}")
     @CsvSource(delimiter = '|', textBlock = """
             800 | 0 | rated 1 stop above box speed, development is normal: thin unless pushed (push N), or fix roll @N
-            400 | 1 | development is push 1 stop but the film is not rated above box speed: dense; normal, or fix roll @N
+            400 | 1 | push 1 stop but not rated above box: dense; normal, or fix roll @N
             1600 | 1 | rated 2 stops above box speed, development is push 1 stop: thin unless pushed further (push N), or fix roll @N
             200 | -2 | rated 1 stop below box speed, development is pull 2 stops: thin unless pulled less (pull N), or fix roll @N
-            400 | -2 | development is pull 2 stops but the film is not rated below box speed: thin; normal, or fix roll @N
+            400 | -2 | pull 2 stops but not rated below box: thin; normal, or fix roll @N
             """)
     void aMismatchSaysWhatWillComeOfIt(double index, double push, String text) {
         String told = Cautions.pushMismatch(400, index, push).orElseThrow().text();
