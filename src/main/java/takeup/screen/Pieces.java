@@ -59,8 +59,10 @@ final class Pieces {
             // Where to look goes before what is asked, and the count of the looks before that; the footer has the keys in any case.
             String asked = it.question().substring(0, it.question().indexOf('?') + 1);
             String bare = asked.substring(asked.indexOf(": ") + 2);
-            for (String words : List.of(it.question() + " Enter: yes, Esc: skip", it.question(), asked, bare)) {
-                if (Width.of(words) <= room || words.equals(bare)) {
+            // The rating is what is to be confirmed; where the film is stands on the first line too.
+            String shortest = bare.replaceFirst(" in [^,]*,", ",");
+            for (String words : List.of(it.question() + " Enter: yes, Esc: skip", it.question(), asked, bare, shortest)) {
+                if (Width.of(words) <= room || words.equals(shortest)) {
                     grid.put(3, row, Width.cut(words, room), Look.PROMPT);
                     return;
                 }
@@ -89,7 +91,10 @@ final class Pieces {
         Optional<HelpList.Entry> entry = lines.isEmpty() ? Optional.empty() : HelpList.onEnter(shoot);
         Optional<Outcome> echo = entry.isPresent() ? Optional.empty() : shoot.echo();
         boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL || shoot.said().tone() == Shoot.Tone.CHOICES;
-        if (entry.isPresent() && !fresh) {
+        if (lines.isEmpty() && shoot.question().isPresent()) {
+            // Another theme or view leaves the question open: so it stays on the screen, too.
+            wrap(grid, row, rows, shoot.question().get().question(), Look.STRONG);
+        } else if (entry.isPresent() && !fresh) {
             wrap(grid, row, rows, HelpList.words(entry.get(), shoot.view().topic()), Look.NORMAL);
         } else if (lines.size() > 1 && !fresh) {
             wrap(grid, row, rows, lines.size() + " lines: Enter runs them one after another, Esc drops them", Look.STRONG);
@@ -169,6 +174,9 @@ final class Pieces {
     /** The keys that work now, and do something where everything of a list is seen ({@code scrolls} is false) or is not. */
     static void footer(Grid grid, Shoot shoot, int row, boolean scrolls) {
         Footer footer = new Footer();
+        if (shoot.question().isPresent() && shoot.prompt().isEmpty()) {
+            footer.answer("yes", "does it");
+        }
         for (KeyHelp key : KeyHelp.now(shoot)) {
             String does = shortly(key, shoot, scrolls);
             boolean isWayBack = key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty());
@@ -300,7 +308,8 @@ final class Pieces {
         }
         words.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
         words.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
-        frame.was().ifPresent(it -> words.append("(was ").append(it).append(") "));
+        // Eleven stops under fill their column.
+        frame.was().ifPresent(it -> words.append(words.charAt(words.length() - 1) == ' ' ? "" : " ").append("(was ").append(it).append(") "));
         frame.note().ifPresent(words::append);
         return words.toString();
     }

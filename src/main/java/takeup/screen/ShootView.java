@@ -82,7 +82,10 @@ final class ShootView {
         int top = rows < 14 ? 1 : 2;
         BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), top, number, scale, Look.READOUT);
         int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String left = roll.map(it -> "next frame · " + State.leftWords(it)).orElse("no film") + pair().map(it -> " · " + it).orElse("");
+        String counted = roll.map(State::leftWords).orElse("no film") + pair().map(it -> " · " + it).orElse("");
+        // A pair that is cut, as 1/12 of 1/125, is another pair.
+        String whole = roll.isPresent() ? "next frame · " + counted : counted;
+        String left = Width.cut(Width.of(whole) <= columns ? whole : counted, columns);
         grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
         foot(2);
     }
@@ -124,8 +127,14 @@ final class ShootView {
         int column = BigText.width(number, 1) + 2;
         grid.put(column, 1, "next frame", Look.LABEL);
         grid.put(column, 2, State.leftWords(roll), Look.READOUT);
-        grid.put(column, 3, pair().orElse("nothing set"), Look.READOUT);
-        grid.put(column, 4, Width.cut(errorWords(), columns - column), Look.NORMAL);
+        Optional<Timer> timer = State.timer(s);
+        boolean setsItself = s.camera().map(Camera::isAutomatic).orElse(false);
+        String pair = timer.filter(it -> it.targetSeconds().isEmpty()).map(it -> State.seconds(it.elapsed(shoot.now())))
+                .orElseGet(() -> setsItself ? "sets itself" : pair().orElse("nothing set"));
+        grid.put(column, 3, pair, Look.READOUT);
+        // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be no word on this frame.
+        String below = timer.map(it -> timerWords(it).replaceFirst("^of [^;]*; ", "")).orElseGet(() -> setsItself ? "" : errorWords());
+        grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? Look.STRONG : Look.NORMAL);
         int row = 5;
         int at = column;
         for (Word word : words()) {
@@ -324,7 +333,8 @@ final class ShootView {
             return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(right, row, "nothing set", Look.LABEL);
-            grid.put(right, row + 1, "type " + State.example(s) + ", or a reading: m 5.6 125", Look.QUIET);
+            String hint = shoot.choices().isEmpty() ? "type " + State.example(s) + ", or a reading: m 5.6 125" : "Down and Enter take one below; or type " + State.example(s);
+            grid.put(right, row + 1, Width.cut(hint, columns - margin - right), Look.QUIET);
             return end;
         } else {
             large(setting.aperture().map(Object::toString).orElse("-") + " " + setting.time().map(Object::toString).orElse("-"), right, row, airy);

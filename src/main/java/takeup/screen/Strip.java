@@ -38,9 +38,9 @@ final class Strip {
     /** The frames, and their numbers on the row below. */
     void draw() {
         for (int y = 0; y < high; y++) {
-            edge(row + y, "│");
+            edge(row + y, first > 0 ? "…" : "│", end < shown ? "…" : "│");
         }
-        edge(row + high, " ");
+        edge(row + high, " ", " ");
         int bar = Math.max(1, step - 1);
         for (int i = first; i < end; i++) {
             int number = i + 1;
@@ -50,9 +50,10 @@ final class Strip {
             if (index >= 0) {
                 bar(roll.frames().get(index), at, bar);
             } else {
-                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : "·", isNext ? Look.FRAME : Look.EMPTY);
+                // A frame that the film went past and nobody knows of is no frame to come.
+                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : number < roll.next() ? "?" : "·", number <= roll.next() ? Look.FRAME : Look.EMPTY);
             }
-            if (isNext || number == 1 || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2 || number == shown && (shown - roll.next()) * step > 2
+            if (isNext || number == 1 && (roll.next() - 1) * step > 1 || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2 || number == shown && (shown - roll.next()) * step > 2
                     && shown % 5 > (step > 2 ? 0 : 2)) {
                 String label = Integer.toString(number);
                 grid.put(Math.max(column, at + (bar - label.length() + 1) / 2), row + high, label, isNext ? Look.FRAME : Look.FILM);
@@ -62,7 +63,7 @@ final class Strip {
 
     /** The upper rebate, on a row above: the holes of 135 film, on any other what the film says of itself. */
     void upperRebate() {
-        edge(row - 1, " ");
+        edge(row - 1, " ", " ");
         int wide = (end - first) * step;
         if (roll.film().size() == FilmSize.F135) {
             grid.put(column + 1, row - 1, "▪ ".repeat(wide / 2), Look.FILM, wide);
@@ -72,11 +73,12 @@ final class Strip {
         }
     }
 
-    private void edge(int at, String sign) {
+    /** The ends of a row: where the roll goes on past the screen, it says so. */
+    private void edge(int at, String left, String right) {
         int wide = (end - first) * step;
         grid.fill(column, at, wide + 2, Look.FILM);
-        grid.put(column, at, sign, Look.FILM);
-        grid.put(column + 1 + wide, at, sign, Look.FILM);
+        grid.put(column, at, left, Look.FILM);
+        grid.put(column + 1 + wide, at, right, Look.FILM);
     }
 
     private void bar(Frame frame, int at, int wide) {

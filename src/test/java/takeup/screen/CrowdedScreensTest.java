@@ -49,6 +49,13 @@ class CrowdedScreensTest {
     }
 
     @Test
+    void thePairIsNotCutInTheBigViewAt40By12() {
+        Shoot shoot = Playing.medium("5.6 125 x19").press(Key.Name.F10).shoot();
+        shows("3 past the end · f/5.6 1/125", shoot, 40, 12);
+        shows("next frame · 3 past the end · f/5.6 1/125", shoot, 80, 24);
+    }
+
+    @Test
     void framesLeftStandsOnEveryPage() {
         for (Key.Name name : new Key.Name[] {Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5, Key.Name.F1}) {
             Shoot shoot = Playing.medium("4 125").press(name).press(Key.Name.F9).shoot();
@@ -100,6 +107,81 @@ class CrowdedScreensTest {
         shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full; free some space. Held, and tried again at each key", shoot, 120, 40);
         shows("NOT SAVED: Frames 2 to 13 on R0001", shoot, 40, 12);
         shows("the disk is full; free some space", shoot, 40, 12);
+    }
+
+    @Test
+    void theNumberOfTheNextFrameDoesNotTouchThatOfTheFirst() {
+        Shoot shoot = Playing.of("cam 35", "load bw400", "m 4 125", "4 125").shoot();
+        assertEquals(List.of(), Screen.render(shoot, 40, 12).text().lines().filter(it -> it.startsWith(" 12 ")).toList());
+        shows("  2  5    10   15", shoot, 40, 12);
+        shows(" 1 2     5", shoot, 80, 24);
+    }
+
+    @Test
+    void aStripThatIsLongerThanTheScreenDoesNotLookAsIfTheRollEndedThere() {
+        shows("►··································…", Playing.of("cam half", "load bw400", "m 4 125", "4 125 x3").shoot(), 40, 12);
+        shows("···│", Playing.of("cam half", "load bw400", "4 125 x3").shoot(), 80, 24);
+        shows("…▃▃▃", Playing.of("cam half", "load bw400", "m 4 125", "4 125 x50").shoot(), 40, 12);
+    }
+
+    @Test
+    void framesThatTheFilmWentPastUnknownAreNoFramesToCome() {
+        shows("?   ?   ►   ·", Playing.medium("m 5.6 125", "5.6 125 x4", "counter 7").shoot(), 80, 24);
+    }
+
+    @Test
+    void aCameraThatSetsItselfSaysSoAt40By12() {
+        Shoot shoot = Playing.of("cam compact", "load cn160").press(Key.Name.ESCAPE).shoot();
+        shows("sets itself", shoot, 40, 12);
+        assertTrue(!Screen.render(shoot, 40, 12).text().contains("nothing set"));
+    }
+
+    @Test
+    void whileTheTimerRunsTheErrorOfTheSettingIsNotSaidOfItAt40By12() {
+        Shoot shoot = Playing.medium("m 5.6 125", "set 11 500", "time").shoot();
+        shows("timer runs; time stops", shoot, 40, 12);
+        assertTrue(!Screen.render(shoot, 40, 12).text().contains("for this light"));
+    }
+
+    @Test
+    void aQuestionStaysOnTheScreenWhileAYesWouldAnswerIt() {
+        Playing day = Playing.medium("4 125", "unload").press(Key.Name.F9);
+        for (Size size : List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
+            shows("yes unloads", day.shoot(), size.columns(), size.rows());
+            shows("yes does it", day.shoot(), size.columns(), size.rows());
+        }
+        String withdrawn = Screen.render(day.press(Key.Name.ESCAPE).shoot(), 80, 24).text();
+        assertTrue(!withdrawn.contains("yes does it") && !withdrawn.contains("yes unloads"), withdrawn);
+    }
+
+    @Test
+    void theRatingThatTheLoadRoutineAsksAboutIsWholeAt40Columns() {
+        Shoot shoot = Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).shoot();
+        shows("is it cn400, rated 200?", shoot, 40, 12);
+        shows("is it cn400 in 645 back 1, rated 200?", shoot, 80, 24);
+    }
+
+    @Test
+    void whereAFilmIsInAndItsLightKnownTheHintIsNotToTakeAReading() {
+        Shoot shoot = Playing.of("cam 645", "load cn400", "m 5.6 125", "4 125", "cam 35", "load bw400").shoot();
+        shows("nothing set", shoot, 80, 24);
+        shows("Down and Enter take one below; or type 4 125", shoot, 80, 24);
+    }
+
+    @Test
+    void whatAnOldNumberWasDoesNotTouchTheErrorBeforeIt() {
+        shows("11.0 under (was 3)", Playing.medium("m 5.6 125", "5.6 125 x2", "22 1/16000", "drop 1").shoot(), 80, 24);
+    }
+
+    @Test
+    void aCautionAboutAnOldFlashOrAPushIsWholeAt80Columns() {
+        shows("FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit", Playing.medium("4 125", "flash on").shoot(), 80, 24);
+        shows("PUSH?: push 1 stop but not rated above box: dense; normal, or fix roll @N", Playing.medium("4 125", "push 1").shoot(), 80, 24);
+    }
+
+    @Test
+    void howAPaperFormEndsIsWholeAt80Columns() {
+        shows("done ends it.", Playing.two("4 125", "paper r1").shoot(), 80, 24);
     }
 
     @Test

@@ -50,7 +50,8 @@ class LongExposuresTest {
 
     @Test
     void aSmallScreenShowsTheTimerToo() {
-        assertTrue(text(Playing.medium("set 8 b30s", "time"), 40, 12).contains("0s of 30s"));
+        String text = text(Playing.medium("set 8 b30s", "time"), 40, 12);
+        assertTrue(text.contains("0s of 30s") && text.contains("time stops it"), text);
     }
 
     // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (the formulas of the depth of field, circle diagonal / 1500).
