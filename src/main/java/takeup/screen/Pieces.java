@@ -174,13 +174,18 @@ final class Pieces {
     /** The keys that work now, and do something where everything of a list is seen ({@code scrolls} is false) or is not. */
     static void footer(Grid grid, Shoot shoot, int row, boolean scrolls) {
         Footer footer = new Footer();
-        if (shoot.question().isPresent() && shoot.prompt().isEmpty()) {
+        boolean isAsked = shoot.question().isPresent() && shoot.prompt().isEmpty();
+        if (isAsked) {
             footer.answer("yes", "does it");
+            footer.answer("Esc", "no");
         }
         for (KeyHelp key : KeyHelp.now(shoot)) {
             String does = shortly(key, shoot, scrolls);
             boolean isWayBack = key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty());
             boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter")) && shoot.view().chosen() < 0 && routine(shoot).isPresent();
+            if (isAsked && key.key().equals("Esc")) {
+                continue;
+            }
             if (!does.isEmpty() && isAnswer) {
                 footer.answer(key.key(), does);
             } else if (!does.isEmpty() && isWayBack) {

@@ -166,9 +166,16 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         for (CounterCheck check : roll.counterChecks()) {
             if (check.shown() != check.expected()) {
                 into.add("on " + id + " the camera showed " + check.shown() + " where the log came to " + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime())
-                        + ": a frame is missing, or one is too many");
+                        + ": " + difference(check.shown() - check.expected()));
             }
         }
+    }
+
+    /** What a camera's counter is ahead of the log, or behind it. */
+    private static String difference(int more) {
+        int count = Math.abs(more);
+        String frames = count + (count == 1 ? " frame" : " frames");
+        return more > 0 ? frames + " went past that " + (count == 1 ? "is" : "are") + " not in the log" : "the log has " + frames + " more than the camera";
     }
 
     /** What is held and cannot be. */

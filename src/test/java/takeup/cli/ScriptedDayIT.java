@@ -105,7 +105,7 @@ class ScriptedDayIT {
         Json.Obj end = answers.get(answers.size() - 1);
         List<String> asks = ((Json.Arr) end.field("ask").orElseThrow()).items().stream().map(it -> ((Json.Text) it).value()).toList();
         assertEquals(List.of("R0012 is still in 645 back 2, 12 left: unload it, or let it stay",
-                "on R0010 the camera showed 14 where the log came to 13, at 14:31: a frame is missing, or one is too many",
+                "on R0010 the camera showed 14 where the log came to 13, at 14:31: 1 frame went past that is not in the log",
                 "Start is a must, and on R0009 only: guard that roll", "Final is a must, and on R0010 only: guard that roll").stream().sorted().toList(),
                 asks.stream().sorted().toList());
     }

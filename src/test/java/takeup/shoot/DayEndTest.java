@@ -79,7 +79,11 @@ class DayEndTest {
 
     @Test
     void aCounterThatDifferedIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125 x3", "counter 5")).asks().contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: a frame is missing, or one is too many"));
+        assertTrue(end(Shooting.medium("4 125 x3", "counter 5")).asks().contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: 1 frame went past that is not in the log"));
+        String many = end(Shooting.medium("4 125 x3", "counter 8")).asks().toString();
+        assertTrue(many.contains("4 frames went past that are not in the log"), many);
+        String fewer = end(Shooting.medium("4 125 x3", "counter 2")).asks().toString();
+        assertTrue(fewer.contains("the log has 2 frames more than the camera"), fewer);
     }
 
     @Test
