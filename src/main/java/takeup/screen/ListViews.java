@@ -155,7 +155,12 @@ final class ListViews {
             grid.put(margin, rows - 4, (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines", Look.QUIET);
         }
         if (rows > 3) {
-            Pieces.disk(grid, shoot, rows - 4);
+            boolean isDisk = Pieces.disk(grid, shoot, rows - 4);
+            if (!isDisk && rows > 5 && !shoot.said().warnings().isEmpty()) {
+                // Some warnings are given once: a line that is typed here has no other place for them.
+                grid.fill(rows - 4, Look.NORMAL);
+                Pieces.warnings(grid, shoot, rows - 4);
+            }
             Pieces.prompt(grid, shoot, rows - 2, 1);
             Pieces.footer(grid, shoot, rows - 1, lines.size() > room);
         }

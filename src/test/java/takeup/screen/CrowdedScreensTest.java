@@ -183,6 +183,15 @@ class CrowdedScreensTest {
     }
 
     @Test
+    void whatALineWarnsOfIsSeenAlsoWhereItIsTypedOnAList() {
+        for (Key.Name name : new Key.Name[] {Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5}) {
+            Shoot shoot = Playing.medium("4 125 x15").press(name).lines("flash on").shoot();
+            shows("FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit", shoot, 80, 24);
+            shows("FLASH VOLTAGE: an old unit can harm ", shoot, 40, 12);
+        }
+    }
+
+    @Test
     void howAPaperFormEndsIsWholeAt80Columns() {
         shows("done ends it.", Playing.two("4 125", "paper r1").shoot(), 80, 24);
     }
