@@ -79,7 +79,7 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
     /** Marks a scan; the same key on another one exchanges their frames. */
     public ScanDesk swapped() {
         return onScan(it -> it.marked < 0 || it.marked == it.scan()
-                ? new ScanDesk(roll, folder, proposal, review, cursor, it.marked < 0 ? it.scan() : -1, isSheet, it.marked < 0 ? "go to the scan to swap it with, and press s again" : "given up", wanted, false)
+                ? new ScanDesk(roll, folder, proposal, review, cursor, it.marked < 0 ? it.scan() : -1, isSheet, it.marked < 0 ? "go to the other scan, then s again" : "given up", wanted, false)
                 : it.with(it.proposal.swapped(it.marked, it.scan()), "swapped; a keeps it").onto(it.scan()));
     }
 

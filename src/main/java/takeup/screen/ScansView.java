@@ -36,7 +36,7 @@ public final class ScansView {
                 grid.put(0, top++, isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
             }
         }
-        List<List<Item>> keys = footer(desk, columns, rows > 16 || rows >= 12 && columns < 60 ? 2 : 1);
+        List<List<Item>> keys = footer(desk, columns, rows > 16 || rows >= 12 && columns < 60 && !desk.isSheet() ? 2 : 1);
         int foot = rows - keys.size();
         int room = Math.max(1, foot - top - 2);
         if (desk.isSheet()) {

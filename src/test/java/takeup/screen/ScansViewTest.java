@@ -138,6 +138,7 @@ class ScansViewTest {
     void theMarkOfASwapDoesNotReadAsALetterOfTheFilesName() {
         ScanDesk marked = typed(desk(1), "s");
         shows("s crew1.jpg", marked, 80, 24);
+        shows("go to the other scan, then s again", marked, 40, 12);
         shows("s 1 ", typed(marked, "v"), 80, 24);
     }
 
