@@ -157,6 +157,22 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
         return with(all, frame.number() + 1);
     }
 
+    /** Whether the counter went past that number and no frame of it is known. */
+    public boolean isPassed(int number) {
+        return number > 0 && number < next && indexOf(number) < 0;
+    }
+
+    /** A frame that the counter went past, in its place; no other changes its number. */
+    Roll filled(Frame frame) {
+        int at = 0;
+        while (at < frames.size() && frames.get(at).number() < frame.number()) {
+            at++;
+        }
+        List<Frame> all = new ArrayList<>(frames);
+        all.add(at, frame);
+        return with(all, next, doubleAwaited);
+    }
+
     Roll inserted(Frame frame, int before) {
         int at = indexOf(before);
         if (at < 0) {

@@ -69,7 +69,8 @@ public sealed interface RollEvent {
     /** A frame went by, was forgotten before another one, or belongs here from another roll. */
     record Added(Frame frame, How how, OptionalInt before) implements RollEvent {
         @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return before.isPresent() ? roll.inserted(frame, before.getAsInt()) : roll.added(frame);
+            return before.isPresent() ? roll.inserted(frame, before.getAsInt())
+                    : how == How.INSERTED && roll.isPassed(frame.number()) ? roll.filled(frame) : roll.added(frame);
         }
 
         @Override public <R> R match(Cases<R> cases) {

@@ -64,7 +64,8 @@ final class Corrections {
     private static void must(Roll roll, Range range) {
         for (int number = range.from; number <= range.to; number++) {
             if (roll.indexOf(number) < 0) {
-                throw new Refusal(roll.id() + " has no frame " + number + (roll.frames().isEmpty() ? ": none is logged yet"
+                throw new Refusal(roll.id() + " has no frame " + number + (roll.isPassed(number) ? ", which the counter went past: insert " + number + " and what was set writes it down"
+                        : roll.frames().isEmpty() ? ": none is logged yet"
                         : "; it holds " + Interpreter.numbers(roll.frames().get(0).number(), roll.frames().get(roll.frames().size() - 1).number())));
             }
         }
@@ -203,7 +204,8 @@ final class Corrections {
         Roll roll = in.roll(id, "insert r7 3 4 125");
         List<String> words = rest.subList(id.isPresent() ? 1 : 0, rest.size());
         int number = Interpreter.number(word(words, 0, "before which frame? " + what), what);
-        if (roll.indexOf(number) < 0 && number != roll.next()) {
+        boolean isPassed = roll.isPassed(number);
+        if (roll.indexOf(number) < 0 && number != roll.next() && !isPassed) {
             must(roll, new Range(number, number));
         }
         Setting blank = roll.camera().lenses().isEmpty() ? Setting.NONE : Setting.NONE.with(Change.lens(lensOf(roll)));
@@ -215,6 +217,9 @@ final class Corrections {
         int count = said.count().orElse(1);
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < count; i++) {
+            if (isPassed && !roll.isPassed(number + i)) {
+                throw new Refusal("the counter went past " + i + (i == 1 ? " frame" : " frames") + " from " + number + " on, not " + count);
+            }
             Frame frame = Frame.of(number + i, kind, new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()), note);
             OptionalInt before = roll.indexOf(number) < 0 ? OptionalInt.empty() : OptionalInt.of(number + i);
             entries.addAll(in.on(roll, new RollEvent.Added(frame, RollEvent.How.INSERTED, before)));

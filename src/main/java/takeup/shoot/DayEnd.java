@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import takeup.kit.Json;
 import takeup.roll.CounterCheck;
 import takeup.roll.Frame;
@@ -164,9 +165,10 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             into.add(id + " waits for a second exposure on frame " + roll.newest().map(Frame::number).orElse(0));
         }
         for (CounterCheck check : roll.counterChecks()) {
-            if (check.shown() != check.expected()) {
+            int more = (int) IntStream.range(check.expected(), check.shown()).filter(roll::isPassed).count();
+            if (more > 0 || check.shown() < check.expected()) {
                 into.add("on " + id + " the camera showed " + check.shown() + " where the log came to " + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime())
-                        + ": " + difference(check.shown() - check.expected()));
+                        + ": " + difference(more > 0 ? more : check.shown() - check.expected()));
             }
         }
     }

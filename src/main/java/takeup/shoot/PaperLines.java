@@ -107,7 +107,7 @@ final class PaperLines {
             entries.addAll(in.on(roll, added(number, Change.NOTHING, Optional.empty(), roll)));
         }
         for (int number = read.from; number <= read.to; number++) {
-            entries.addAll(in.on(roll, number >= next ? added(number, read.change, read.note, roll) : filled(number, read, roll)));
+            entries.addAll(in.on(roll, number >= next || roll.isPassed(number) ? added(number, read.change, read.note, roll) : filled(number, read, roll)));
         }
         Situation after = in.after(entries);
         Roll now = after.rolls().get(roll.id());

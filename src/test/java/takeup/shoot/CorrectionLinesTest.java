@@ -120,6 +120,28 @@ class CorrectionLinesTest {
         assertEquals("R0001 has no frame 9; it holds frames 1 to 5", five().refused("fix 9 4"));
     }
 
+    /** The camera was wound on or shot without a word: those frames are known by number only, until somebody remembers one. */
+    @Test
+    void aFrameThatTheCounterWentPastIsWrittenDownWhereItBelongs() {
+        Shooting shooting = five();
+        shooting.type("counter 9");
+        assertEquals("R0001 has no frame 7, which the counter went past: insert 7 and what was set writes it down", shooting.refused("fix 7 8 125"));
+        shooting.type("insert 7 8 125 ; stroke");
+        shooting.type("insert 6 4 60");
+        assertEquals(List.of(1, 2, 3, 4, 5, 6, 7), shooting.roll("R1").frames().stream().map(Frame::number).toList());
+        assertEquals("f/8", shooting.frame(7).exposure().setting().aperture().orElseThrow().toString());
+        assertEquals(9, shooting.roll("R1").next());
+        shooting.type(".");
+        assertEquals(List.of(1, 2, 3, 4, 5, 6, 7, 9), shooting.roll("R1").frames().stream().map(Frame::number).toList());
+        assertEquals("the counter went past 1 frame from 8 on, not 2", shooting.refused("insert 8 8 125 x2"));
+        shooting.type("insert 8 unlogged");
+        assertEquals(10, shooting.roll("R1").next());
+        shooting.type("undo");
+        assertEquals(-1, shooting.roll("R1").indexOf(8));
+        shooting.type("insert 7 4 125");
+        assertEquals(List.of(1, 2, 3, 4, 5, 6, 7, 8, 10), shooting.roll("R1").frames().stream().map(Frame::number).toList(), "a frame was forgotten before 7, as ever");
+    }
+
     @Test
     void aFinishedRollTakesCorrectionsAndItsRevisionGrows() {
         Shooting shooting = five();

@@ -84,6 +84,10 @@ class DayEndTest {
         assertTrue(many.contains("4 frames went past that are not in the log"), many);
         String fewer = end(Shooting.medium("4 125 x3", "counter 2")).asks().toString();
         assertTrue(fewer.contains("the log has 2 frames more than the camera"), fewer);
+        String rest = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2")).asks().toString();
+        assertTrue(rest.contains("2 frames went past that are not in the log"), rest);
+        String none = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4")).asks().toString();
+        assertFalse(none.contains("the camera showed"), none);
     }
 
     @Test

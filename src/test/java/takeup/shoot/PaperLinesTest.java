@@ -48,6 +48,15 @@ class PaperLinesTest {
         assertEquals(Optional.empty(), day.frame(1).exposure().light(), "nor in which light");
     }
 
+    /** Shot without a word while the laptop was shut: the counter told of them, the paper says what they were. */
+    @Test
+    void aFrameThatTheCounterWentPastIsFilledInFromPaper() {
+        Shooting day = Shooting.medium("4 125", "counter 5", "paper", "3 5.6 125 veil", "2 8 60", "done");
+        assertEquals(List.of(1, 2, 3), day.roll().frames().stream().map(Frame::number).toList());
+        assertEquals("f/5.6 1/125, veil", Corrections.words(day.roll(), day.frame(3)));
+        assertEquals(5, day.roll().next());
+    }
+
     @ParameterizedTest(name = "{0} is set aside: {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             1 5.7 125            | 5.7
