@@ -58,7 +58,7 @@ final class LeftOvers {
         }
         boolean isDay = folder.equals(root.resolve("days"));
         int end = isDay ? Math.min(10, name.length()) : 0;
-        while (!isDay && end < name.length() && (name.charAt(end) >= 'A' && name.charAt(end) <= 'Z' || name.charAt(end) >= '0' && name.charAt(end) <= '9')) {
+        while (!isDay && (name.charAt(end) >= 'A' && name.charAt(end) <= 'Z' || name.charAt(end) >= '0' && name.charAt(end) <= '9')) {
             end++;
         }
         String journal = name.substring(0, end) + ".journal";

@@ -42,6 +42,16 @@ class EventsGoRoundTest {
         assertEquals(line, DayEventJson.text(event), "and is written again as it was");
     }
 
+    /** The looks after loading came later than the first days; they are on unless a day says off. */
+    @Test
+    void theLooksOfACarriedDayAreOffOnlyWhereItSaysSo() throws Exception {
+        for (String routine : List.of("", ",\"routine\":true", ",\"routine\":false")) {
+            String line = "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[]" + routine + "}}";
+            takeup.day.Day day = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line).appliedTo(takeup.day.Day.FIRST);
+            assertEquals(!routine.endsWith("false"), day.routine(), line);
+        }
+    }
+
     @Test
     void twoThousandEventsOfRollsComeBackEqualOverTwoFilesAndTwoSittings() throws IOException {
         RandomEvents events = new RandomEvents(20260913);
