@@ -21,10 +21,11 @@ final class Mistake {
      * system's passing files where there is no such folder.
      */
     static List<String> told(Throwable mistake, Path folder, OffsetDateTime at) {
-        Path reports = Files.isDirectory(folder) ? folder.resolve("reports") : Path.of(System.getProperty("java.io.tmpdir", "."));
         String where;
         try {
-            Path file = reports.resolve("report-" + at.toLocalDateTime().toString().replace(':', '-') + ".txt");
+            // Others may write among the passing files too: there the name is one that nobody can have taken.
+            Path file = Files.isDirectory(folder) ? folder.resolve("reports").resolve("report-" + at.toLocalDateTime().toString().replace(':', '-') + ".txt")
+                    : Files.createTempFile("takeup-report-", ".txt");
             Folders.replace(file, text(mistake).getBytes(StandardCharsets.UTF_8));
             where = "The report is " + file + ".";
         } catch (IOException | RuntimeException second) {
