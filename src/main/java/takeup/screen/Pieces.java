@@ -179,10 +179,11 @@ final class Pieces {
             footer.answer("yes", "does it");
             footer.answer("Esc", "no");
         }
+        boolean isLook = routine(shoot).isPresent();
         for (KeyHelp key : KeyHelp.now(shoot)) {
-            String does = shortly(key, shoot, scrolls);
+            String does = shortly(key, shoot, scrolls, isLook);
             boolean isWayBack = key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty());
-            boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter")) && shoot.view().chosen() < 0 && routine(shoot).isPresent();
+            boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter")) && shoot.view().chosen() < 0 && isLook;
             if (isAsked && key.key().equals("Esc")) {
                 continue;
             }
@@ -197,17 +198,16 @@ final class Pieces {
         footer.draw(grid, row, margin(grid));
     }
 
-    private static String shortly(KeyHelp key, Shoot shoot, boolean scrolls) {
+    private static String shortly(KeyHelp key, Shoot shoot, boolean scrolls, boolean isLook) {
         Shoot.Page page = shoot.view().page();
         boolean shooting = page == Shoot.Page.SHOOT;
-        boolean isAsked = routine(shoot).isPresent();
         return switch (key.key()) {
             case "Space" -> shooting ? "same again" : scrolls ? "page" : "";
-            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : isAsked ? "yes" : "" : "do it";
+            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : isLook ? "yes" : "" : "do it";
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
             case "Down" -> shooting || page == Shoot.Page.HELP ? "choose" : scrolls ? "scroll" : "";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : isAsked ? "skip" : "";
+            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : isLook ? "skip" : "";
             case "F1" -> shoot.prompt().isEmpty() || page == Shoot.Page.HELP ? "" : "help";
             case "?" -> page == Shoot.Page.HELP ? "" : "help";
             case "F2" -> page == Shoot.Page.FRAMES ? "" : "frames";

@@ -112,8 +112,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
 
     private static String words(RollLine roll) {
         String film = roll.stock() + ", " + roll.framesUsed() + " of " + roll.framesNominal() + " frames";
-        String place = roll.camera() + roll.back().map(it -> " back " + it).orElse("");
-        return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + place + ", " + film
+        return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + roll.place() + ", " + film
                 + roll.finishedAt().map(it -> ", finished " + RawWords.clock(it.toLocalTime())).orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
     }
 
