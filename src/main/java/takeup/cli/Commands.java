@@ -234,6 +234,9 @@ final class Commands implements Callable<Integer> {
 
         @Override public Integer call() throws IOException {
             Clock time = clock(clock);
+            StandardStreams.closed().ifPresent(it -> {
+                throw new Unfit(2, it);
+            });
             Disk taken;
             try {
                 taken = Disk.take(commands.archive());
