@@ -12,19 +12,37 @@ final class Folder {
     private Folder() {
     }
 
-    /** The data folder: as it was asked for, else after XDG, or the custom of macOS or Windows. */
-    static Path data(Optional<String> asked, Map<String, String> environment, String system, String home) {
+    /**
+     * The data folder: as it was asked for, else after XDG, or the custom of macOS or Windows.
+     *
+     * @param account the home folder that the system has for the account; it counts where no variable names one
+     */
+    static Path data(Optional<String> asked, Map<String, String> environment, String system, String account) {
         if (asked.isPresent()) {
             return Path.of(asked.get()).toAbsolutePath().normalize();
         }
         String name = system.toLowerCase(Locale.ROOT);
         if (name.startsWith("mac")) {
-            return Path.of(home, "Library", "Application Support", "takeup");
+            return home(environment, "HOME", account).resolve(Path.of("Library", "Application Support", "takeup"));
         }
-        if (name.startsWith("windows")) {
-            return absolute(environment.get("APPDATA")).orElse(Path.of(home, "AppData", "Roaming")).resolve("takeup");
+        boolean isWindows = name.startsWith("windows");
+        Optional<Path> custom = absolute(environment.get(isWindows ? "APPDATA" : "XDG_DATA_HOME"));
+        if (custom.isPresent()) {
+            return custom.get().resolve("takeup");
         }
-        return absolute(environment.get("XDG_DATA_HOME")).orElse(Path.of(home, ".local", "share")).resolve("takeup");
+        return isWindows ? home(environment, "USERPROFILE", account).resolve(Path.of("AppData", "Roaming", "takeup"))
+                : home(environment, "HOME", account).resolve(Path.of(".local", "share", "takeup"));
+    }
+
+    private static Path home(Map<String, String> environment, String variable, String account) {
+        Optional<Path> named = absolute(environment.get(variable));
+        Optional<Path> home = named.isPresent() ? named : absolute(account);
+        if (home.isEmpty()) {
+            // Java says ? of an account that the system does not know, as in a container.
+            throw new Commands.Unfit(2, "you have no home folder to keep the data in: set " + variable
+                    + ", or name a folder with --data");
+        }
+        return home.get();
     }
 
     /** A relative path in the environment is to be ignored (XDG Base Directory Specification 0.8). */
@@ -38,7 +56,7 @@ final class Folder {
 
     /** The data folder of this run. */
     static Path data(Optional<String> asked) {
-        return data(asked, System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
+        return data(asked, System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home"));
     }
 
     /** The folder of the shipped profiles: beside the jar, or above the classes while the program is being built. */

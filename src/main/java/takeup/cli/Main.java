@@ -25,6 +25,9 @@ public final class Main {
         } catch (InvalidPathException e) {
             out.error(Commands.noPath(e));
             status = 2;
+        } catch (Commands.Unfit e) {
+            out.error(e.getMessage());
+            status = e.status;
         }
         return status == 0 && out.failed() ? 1 : status;
     }

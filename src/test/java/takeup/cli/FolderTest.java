@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -28,6 +29,39 @@ class FolderTest {
         """)
     void theDataFolderIsWhereTheSystemKeepsSuchThings(String system, String variable, String value, String expected) {
         check(expected, Optional.empty(), Map.of(variable, value), system);
+    }
+
+    @ParameterizedTest(name = "{0}, {1}={2}: {3}")
+    @CsvSource(textBlock = """
+        Linux,      HOME,        /boathouse, /boathouse/.local/share/takeup
+        Linux,      HOME,        boathouse,  /home/ines/.local/share/takeup
+        Linux,      HOME,        '',         /home/ines/.local/share/takeup
+        Linux,      USERPROFILE, /boathouse, /home/ines/.local/share/takeup
+        Mac OS X,   HOME,        /boathouse, /boathouse/Library/Application Support/takeup
+        Windows 11, USERPROFILE, /boathouse, /boathouse/AppData/Roaming/takeup
+        Windows 11, HOME,        /boathouse, /home/ines/AppData/Roaming/takeup
+        """)
+    void theHomeThatAVariableNamesGoesBeforeThatOfTheAccount(String system, String variable, String value,
+            String expected) {
+        check(expected, Optional.empty(), Map.of(variable, value), system);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"Linux, HOME", "Mac OS X, HOME", "Windows 11, USERPROFILE"})
+    void anAccountWithoutAHomeIsToldWhatToSet(String system, String variable) {
+        Optional<String> nothing = Optional.empty();
+        Commands.Unfit unfit = assertThrows(Commands.Unfit.class, () -> Folder.data(nothing, Map.of(), system, "?"));
+        assertEquals("you have no home folder to keep the data in: set " + variable + ", or name a folder with --data",
+                unfit.getMessage());
+        assertEquals(2, unfit.status);
+        assertEquals(Path.of("/regatta"), Folder.data(Optional.of("/regatta"), Map.of(), system, "?"));
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"Linux, XDG_DATA_HOME", "Windows 11, APPDATA"})
+    void withoutAHomeTheFolderOfTheEnvironmentIsEnough(String system, String variable) {
+        Map<String, String> environment = Map.of(variable, "/data");
+        assertEquals(Path.of("/data/takeup"), Folder.data(Optional.empty(), environment, system, "?"));
     }
 
     @Test
