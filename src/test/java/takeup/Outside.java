@@ -13,8 +13,7 @@ import java.nio.file.Path;
  */
 public final class Outside {
 
-    private Outside() {
-    }
+    private Outside() {}
 
     /** Skips the class if one of these programs is missing, and names it; with {@code -Doutside=required} it fails. */
     public static void needs(String... programs) {

@@ -17,8 +17,7 @@ import java.util.stream.Stream;
  * an empty cell means "not given".
  */
 public final class ReferenceTable {
-    private ReferenceTable() {
-    }
+    private ReferenceTable() {}
 
     /** One row; it prints as its cells, so that a failing case names itself. */
     public record Row(Map<String, String> cells) {
@@ -41,7 +40,8 @@ public final class ReferenceTable {
             return text.startsWith("1/") ? 1 / Double.parseDouble(text.substring(2)) : Double.parseDouble(text);
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             StringBuilder line = new StringBuilder();
             cells.forEach((column, cell) -> line.append(cell.isEmpty() ? "" : column + " " + cell + "  "));
             return line.toString().trim();
@@ -62,7 +62,8 @@ public final class ReferenceTable {
                 continue;
             }
             if (cells.size() != columns.size()) {
-                throw new IllegalStateException(name + ": " + cells.size() + " cells for " + columns.size() + " columns: " + line);
+                throw new IllegalStateException(
+                        name + ": " + cells.size() + " cells for " + columns.size() + " columns: " + line);
             }
             Map<String, String> row = new LinkedHashMap<>();
             for (int i = 0; i < cells.size(); i++) {

@@ -16,18 +16,24 @@ public record ShippedShelf() implements Kit.Shelf {
         return Path.of("profiles", sort.name().toLowerCase(Locale.ROOT));
     }
 
-    @Override public List<String> keys(Kit.Sort sort) {
+    @Override
+    public List<String> keys(Kit.Sort sort) {
         try (Stream<Path> files = Files.list(folder(sort))) {
-            return files.map(it -> it.getFileName().toString().replace(".json", "")).sorted().toList();
+            return files.map(it -> it.getFileName().toString().replace(".json", ""))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+    @Override
+    public Optional<Kit.File> file(Kit.Sort sort, String key) {
         Path path = folder(sort).resolve(key + ".json");
         try {
-            return Files.exists(path) ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty())) : Optional.empty();
+            return Files.exists(path)
+                    ? Optional.of(new Kit.File(path.toString(), Files.readString(path), Optional.empty()))
+                    : Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -5,8 +5,13 @@ record BashCompletion(CommandTree tree) {
     String script() {
         StringBuilder lists = new StringBuilder();
         for (CommandTree command : tree.all()) {
-            lists.append("        ").append(ShellTables.pattern(command.path())).append(") options=").append(ShellTables.quoted(ShellTables.names(command)))
-                    .append(" below=").append(ShellTables.quoted(ShellTables.below(command))).append(" ;;\n");
+            lists.append("        ")
+                    .append(ShellTables.pattern(command.path()))
+                    .append(") options=")
+                    .append(ShellTables.quoted(ShellTables.names(command)))
+                    .append(" below=")
+                    .append(ShellTables.quoted(ShellTables.below(command)))
+                    .append(" ;;\n");
         }
         return new ShellTables(tree).fill("""
                 # Completion of takeup %VERSION% for bash, printed by: takeup completion bash

@@ -21,10 +21,10 @@ import takeup.review.CameraClock;
 final class CameraClocks {
     /** The file as it is named in messages. */
     static final String NAME = "clocks.json";
+
     private static final long LARGEST = 1 << 20;
 
-    private CameraClocks() {
-    }
+    private CameraClocks() {}
 
     /** The clocks by camera; none where there is no file. */
     static Map<String, CameraClock> of(Path folder) throws IOException {
@@ -41,12 +41,20 @@ final class CameraClocks {
             for (Json each : ((Json.Arr) whole.field("clocks").orElseThrow()).items()) {
                 Json.Obj clock = (Json.Obj) each;
                 OffsetDateTime found = OffsetDateTime.parse(text(clock, "foundAt"));
-                CameraClock one = new CameraClock(text(clock, "camera"), (long) ((Json.Num) clock.field("behindSeconds").orElseThrow()).value(), found.getOffset(), found);
+                CameraClock one = new CameraClock(
+                        text(clock, "camera"),
+                        (long) ((Json.Num) clock.field("behindSeconds").orElseThrow()).value(),
+                        found.getOffset(),
+                        found);
                 clocks.put(one.camera(), one);
             }
             return clocks;
         } catch (JsonText.NotJson | ClassCastException | java.util.NoSuchElementException | DateTimeException e) {
-            throw new Commands.Unfit(1, NAME + " cannot be read: move it away, and photograph the clock again (takeup digital --clock FILE)");
+            throw new Commands.Unfit(
+                    1,
+                    NAME
+                            + " cannot be read: move it away, and photograph the clock again (takeup digital "
+                            + "--clock FILE)");
         }
     }
 
@@ -60,8 +68,15 @@ final class CameraClocks {
             Map<String, CameraClock> clocks = new TreeMap<>(of(held.archive().folder()));
             clocks.put(clock.camera(), clock);
             List<Json> all = new ArrayList<>();
-            clocks.values().forEach(it -> all.add(Json.object().and("camera", it.camera()).and("behindSeconds", it.behindSeconds()).and("foundAt", it.foundAt())));
-            String text = JsonText.pretty(Json.object().and("format", "takeup-clocks").and("version", 1).and("clocks", all));
+            clocks.values()
+                    .forEach(it -> all.add(Json.object()
+                            .and("camera", it.camera())
+                            .and("behindSeconds", it.behindSeconds())
+                            .and("foundAt", it.foundAt())));
+            String text = JsonText.pretty(Json.object()
+                    .and("format", "takeup-clocks")
+                    .and("version", 1)
+                    .and("clocks", all));
             Folders.replace(held.archive().folder().resolve(NAME), text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Commands.Unfit(1, "NOT SAVED: " + Trouble.words(e));

@@ -33,14 +33,28 @@ final class CameraCommand {
     /** All that there are, a line each; a file with a mistake is told and left out. */
     int list(boolean json) {
         Kit kit = commands.kit();
-        List<Camera> cameras = kit.keys(Kit.Sort.CAMERAS).stream().flatMap(it -> kit.camera(it).stream()).toList();
-        kit.keys(Kit.Sort.CAMERAS).forEach(it -> kit.problems(Kit.Sort.CAMERAS, it).forEach(commands.out()::error));
+        List<Camera> cameras = kit.keys(Kit.Sort.CAMERAS).stream()
+                .flatMap(it -> kit.camera(it).stream())
+                .toList();
+        kit.keys(Kit.Sort.CAMERAS)
+                .forEach(it -> kit.problems(Kit.Sort.CAMERAS, it).forEach(commands.out()::error));
         if (json) {
-            commands.out().raw(JsonText.pretty(Json.object().and("cameras",
-                    cameras.stream().map(it -> Json.object().and("key", it.key()).and("name", it.name()).and("frameSize", it.frameSize())).toList())));
+            commands.out()
+                    .raw(JsonText.pretty(Json.object()
+                            .and(
+                                    "cameras",
+                                    cameras.stream()
+                                            .map(it -> Json.object()
+                                                    .and("key", it.key())
+                                                    .and("name", it.name())
+                                                    .and("frameSize", it.frameSize()))
+                                            .toList())));
         } else {
-            int widest = cameras.stream().mapToInt(it -> it.key().length()).max().orElse(0);
-            cameras.forEach(it -> commands.out().line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.frameSize()));
+            int widest =
+                    cameras.stream().mapToInt(it -> it.key().length()).max().orElse(0);
+            cameras.forEach(it -> commands.out()
+                    .line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", "
+                            + it.frameSize()));
         }
         return 0;
     }
@@ -55,7 +69,8 @@ final class CameraCommand {
         lines.add(camera.shutter().map(CameraCommand::dial).orElse("sets its times itself"));
         camera.syncTime().ifPresent(it -> lines.add("flash up to " + it));
         for (Lens lens : camera.lenses()) {
-            lines.add("lens " + lens.key() + ": " + lens.name() + ", " + lens.focalWords() + ", " + lens.ring().widest() + " to " + lens.ring().narrowest());
+            lines.add("lens " + lens.key() + ": " + lens.name() + ", " + lens.focalWords() + ", "
+                    + lens.ring().widest() + " to " + lens.ring().narrowest());
         }
         return lines;
     }

@@ -31,7 +31,11 @@ final class CheckCommand {
             List<String> problems = new ArrayList<>();
             String counts = check(folder, problems);
             problems.forEach(it -> commands.out().line(it));
-            commands.out().line(folder + ": " + counts + (problems.isEmpty() ? ", all in order" : ", " + problems.size() + (problems.size() == 1 ? " problem" : " problems")));
+            commands.out()
+                    .line(folder + ": " + counts
+                            + (problems.isEmpty()
+                                    ? ", all in order"
+                                    : ", " + problems.size() + (problems.size() == 1 ? " problem" : " problems")));
             bad |= !problems.isEmpty();
         }
         return bad ? 1 : 0;
@@ -54,10 +58,18 @@ final class CheckCommand {
                 Archive.Opened<Recorded> opened = archive.roll(id);
                 problems.addAll(opened.problems());
                 rolls.put(id, opened.records());
-                boolean isTold = opened.records().isEmpty() && !opened.problems().isEmpty();
-                frames += isTold ? 0 : check(id, opened.records(), open.contains(id) && id.letters().equals(archive.writer()) && !archive.isLater(id), problems);
+                boolean isTold =
+                        opened.records().isEmpty() && !opened.problems().isEmpty();
+                frames += isTold
+                        ? 0
+                        : check(
+                                id,
+                                opened.records(),
+                                open.contains(id) && id.letters().equals(archive.writer()) && !archive.isLater(id),
+                                problems);
             }
-            HalfMove.among(rolls).forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
+            HalfMove.among(rolls)
+                    .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
             for (String writer : archive.writers()) {
                 Archive of = new Archive(folder, writer);
                 for (LocalDate date : of.days()) {
@@ -67,7 +79,9 @@ final class CheckCommand {
             }
             problems.addAll(archive.leftOvers());
             for (RollId id : archive.reviewedRolls()) {
-                problems.addAll(archive.reviewOf(id).problems().stream().map(it -> "reviews/" + it).toList());
+                problems.addAll(archive.reviewOf(id).problems().stream()
+                        .map(it -> "reviews/" + it)
+                        .toList());
             }
         } catch (IOException e) {
             problems.add(folder + ": " + Trouble.words(e));
@@ -81,7 +95,12 @@ final class CheckCommand {
         problems.addAll(new Kit(ProfileShelf.of(folder)).allProblems());
         problems.addAll(LabShelf.of(folder).problems());
         problems.addAll(new OrderFolder(folder, false).allOrders().problems());
-        return rolls.size() + (rolls.size() == 1 ? " roll, " : " rolls, ") + frames + (frames == 1 ? " frame, " : " frames, ") + days + (days == 1 ? " day" : " days");
+        return rolls.size()
+                + (rolls.size() == 1 ? " roll, " : " rolls, ")
+                + frames
+                + (frames == 1 ? " frame, " : " frames, ")
+                + days
+                + (days == 1 ? " day" : " days");
     }
 
     /** How many frames a roll holds. */
@@ -92,7 +111,8 @@ final class CheckCommand {
             return 0;
         }
         if (roll.get().state() == Roll.State.FINISHED && mayMove) {
-            problems.add(id + " is finished but lies with the open rolls: the next start moves it and writes its export");
+            problems.add(
+                    id + " is finished but lies with the open rolls: the next start moves it and writes its export");
         }
         return roll.get().frames().size();
     }

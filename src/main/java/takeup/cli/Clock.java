@@ -29,8 +29,8 @@ final class Clock {
     }
 
     /**
-     * The wall clock in the zone of this machine. The offset is asked of the older of Java's two readers of the zones: the newer
-     * one looks through every library for further zones first, which would hold up the first picture.
+     * The wall clock in the zone of this machine. The offset is asked of the older of Java's two readers of the zones:
+     * the newer one looks through every library for further zones first, which would hold up the first picture.
      */
     static OffsetDateTime wall() {
         return at(Instant.now(), TimeZone.getDefault());
@@ -40,7 +40,10 @@ final class Clock {
         return now.atOffset(ZoneOffset.ofTotalSeconds(zone.getOffset(now.toEpochMilli()) / 1000));
     }
 
-    /** Milliseconds that only run forward. In a rehearsal time passes when the clock is moved on; moved back, it was set. */
+    /**
+     * Milliseconds that only run forward. In a rehearsal time passes when the clock is moved on; moved back, it was
+     * set.
+     */
     long ticks() {
         return standing.isPresent() ? passed : running.now();
     }
@@ -59,7 +62,10 @@ final class Clock {
         }
     }
 
-    /** Moves a standing clock: {@code +10min}, {@code +30s}, {@code -2h}, or to a time. Answers what to say; throws where it cannot. */
+    /**
+     * Moves a standing clock: {@code +10min}, {@code +30s}, {@code -2h}, or to a time. Answers what to say; throws
+     * where it cannot.
+     */
     String move(String how) {
         if (standing.isEmpty()) {
             throw new IllegalArgumentException("clock moves the clock of a rehearsal only: start with --clock TIME");
@@ -82,7 +88,8 @@ final class Clock {
             case "min", "m" -> Duration.ofMinutes(count);
             case "h" -> Duration.ofHours(count);
             case "d" -> Duration.ofDays(count);
-            default -> throw new IllegalArgumentException("clock +10min, clock +30s, clock -2h, or a time with its offset");
+            default ->
+                throw new IllegalArgumentException("clock +10min, clock +30s, clock -2h, or a time with its offset");
         };
         stand(standing.get().plus(step));
         return "It is " + standing.get() + ".";

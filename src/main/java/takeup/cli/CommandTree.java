@@ -18,7 +18,13 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * @param footer what help says at the end
  * @param below its sub-commands
  */
-record CommandTree(String path, List<String> about, List<Flag> flags, List<Place> places, List<String> footer, List<CommandTree> below) {
+record CommandTree(
+        String path,
+        List<String> about,
+        List<Flag> flags,
+        List<Place> places,
+        List<String> footer,
+        List<CommandTree> below) {
     /**
      * An option.
      *
@@ -27,8 +33,7 @@ record CommandTree(String path, List<String> about, List<Flag> flags, List<Place
      * @param about what it does
      * @param kind what may follow; "" where nothing does
      */
-    record Flag(List<String> names, String label, String about, String kind) {
-    }
+    record Flag(List<String> names, String label, String about, String kind) {}
 
     /**
      * A positional word.
@@ -39,8 +44,7 @@ record CommandTree(String path, List<String> about, List<Flag> flags, List<Place
      * @param isRepeated whether more of its sort may follow
      * @param isOptional whether it may be left out
      */
-    record Place(String label, String about, String kind, boolean isRepeated, boolean isOptional) {
-    }
+    record Place(String label, String about, String kind, boolean isRepeated, boolean isOptional) {}
 
     /** The program's, with all commands in the order of help; what is hidden there is left out. */
     static CommandTree of(CommandSpec spec) {
@@ -52,19 +56,36 @@ record CommandTree(String path, List<String> about, List<Flag> flags, List<Place
         for (OptionSpec option : spec.options()) {
             if (!option.hidden()) {
                 String label = option.arity().max() == 0 ? "" : option.paramLabel();
-                flags.add(new Flag(List.of(option.names()), label, about(option), label.isEmpty() ? "" : Values.kind(path, option.longestName(), label)));
+                flags.add(new Flag(
+                        List.of(option.names()),
+                        label,
+                        about(option),
+                        label.isEmpty() ? "" : Values.kind(path, option.longestName(), label)));
             }
         }
         List<Place> places = new ArrayList<>();
         for (PositionalParamSpec place : spec.positionalParameters()) {
-            places.add(new Place(place.paramLabel(), about(place), Values.kind(path, "", place.paramLabel()), place.arity().max() > 1 || place.index().max() > place.index().min(),
+            places.add(new Place(
+                    place.paramLabel(),
+                    about(place),
+                    Values.kind(path, "", place.paramLabel()),
+                    place.arity().max() > 1
+                            || place.index().max() > place.index().min(),
                     place.arity().min() == 0));
         }
         List<CommandTree> below = new ArrayList<>();
         for (CommandLine command : spec.subcommands().values()) {
-            below.add(of(command.getCommandSpec(), path.isEmpty() ? command.getCommandName() : path + " " + command.getCommandName()));
+            below.add(of(
+                    command.getCommandSpec(),
+                    path.isEmpty() ? command.getCommandName() : path + " " + command.getCommandName()));
         }
-        return new CommandTree(path, List.of(spec.usageMessage().description()), flags, places, List.of(spec.usageMessage().footer()), below);
+        return new CommandTree(
+                path,
+                List.of(spec.usageMessage().description()),
+                flags,
+                places,
+                List.of(spec.usageMessage().footer()),
+                below);
     }
 
     private static String about(ArgSpec spec) {
@@ -80,7 +101,8 @@ record CommandTree(String path, List<String> about, List<Flag> flags, List<Place
 
     /** Whether an option of this command goes with all those below it too. */
     boolean passesOn(Flag flag) {
-        return !below.isEmpty() && below.stream().allMatch(it -> it.flags.contains(flag) && (it.below.isEmpty() || it.passesOn(flag)));
+        return !below.isEmpty()
+                && below.stream().allMatch(it -> it.flags.contains(flag) && (it.below.isEmpty() || it.passesOn(flag)));
     }
 
     /** The last word of its path. */

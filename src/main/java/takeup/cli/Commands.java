@@ -26,33 +26,81 @@ import takeup.kit.Nearest;
 import takeup.screen.Environment;
 import takeup.shoot.Situation;
 
-/** All commands but the plain start of the screen. Exit status: 0 done, 1 it could not be done or problems were found, 2 the command line was wrong. */
-@Command(name = "takeup", sortOptions = false, synopsisSubcommandLabel = "[COMMAND]",
-        description = {"A full-screen companion for the shoot day of a photographer who shoots film beside digital.",
-            "Without a command it opens the shoot screen."},
-        footer = {"", "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
-            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."})
+/**
+ * All commands but the plain start of the screen. Exit status: 0 done, 1 it could not be done or problems were found, 2
+ * the command line was wrong.
+ */
+@Command(
+        name = "takeup",
+        sortOptions = false,
+        synopsisSubcommandLabel = "[COMMAND]",
+        description = {
+            "A full-screen companion for the shoot day of a photographer who shoots film beside digital.",
+            "Without a command it opens the shoot screen."
+        },
+        footer = {
+            "",
+            "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
+            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."
+        })
 final class Commands implements Callable<Integer> {
     /** In the order of the help. */
     private static final List<Class<?>> ALL = List.of(
-            Line.class, MeterIt.class, Rolls.class, OneRoll.class, Check.class, Keys.class, Paths.class, Schema.class, Demo.class, OneStock.class,
-            OneCamera.class, OrderCommands.class, Themes.class, CompletionCommand.class, ManCommand.class, PrepareIt.class, PlanIt.class,
-            DayEndCommand.class, PaperCommand.class, ReviewCommands.Scans.class, ReviewCommands.Lessons.class, ReviewCommands.Frames.class,
-            SlateCommand.class, DigitalCommand.class, RatingCommand.class);
+            Line.class,
+            MeterIt.class,
+            Rolls.class,
+            OneRoll.class,
+            Check.class,
+            Keys.class,
+            Paths.class,
+            Schema.class,
+            Demo.class,
+            OneStock.class,
+            OneCamera.class,
+            OrderCommands.class,
+            Themes.class,
+            CompletionCommand.class,
+            ManCommand.class,
+            PrepareIt.class,
+            PlanIt.class,
+            DayEndCommand.class,
+            PaperCommand.class,
+            ReviewCommands.Scans.class,
+            ReviewCommands.Lessons.class,
+            ReviewCommands.Frames.class,
+            SlateCommand.class,
+            DigitalCommand.class,
+            RatingCommand.class);
 
     private final Out out;
     private Optional<Settings> settings = Optional.empty();
-    @Option(names = "--data", paramLabel = "DIR", scope = CommandLine.ScopeType.INHERIT, description = "The data folder.")
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            scope = CommandLine.ScopeType.INHERIT,
+            description = "The data folder.")
     String data;
+
     @Option(names = "--help", usageHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows this help.")
     boolean help;
-    @Option(names = "--version", versionHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows the version.")
+
+    @Option(
+            names = "--version",
+            versionHelp = true,
+            scope = CommandLine.ScopeType.INHERIT,
+            description = "Shows the version.")
     boolean version;
+
     @Option(names = "--ascii", description = "Draws the screen with plain characters.")
     boolean ascii;
+
     @Option(names = "--theme", paramLabel = "NAME", description = "The look of the screen: dark, sun, night, mono.")
     String theme;
-    @Option(names = "--warm", description = "Alone: makes the archive that lets takeup start quickly; again after a move or a new Java.")
+
+    @Option(
+            names = "--warm",
+            description = "Alone: makes the archive that lets takeup start quickly; again after a move or a new Java.")
     boolean warm;
 
     private Commands(Out out) {
@@ -60,8 +108,8 @@ final class Commands implements Callable<Integer> {
     }
 
     /**
-     * Does what a command line asks for. Building all commands takes longer than most of them take to answer, so the one
-     * that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
+     * Does what a command line asks for. Building all commands takes longer than most of them take to answer, so the
+     * one that is named is built alone; what cannot be read with it goes to all of them, which know what to say.
      */
     static int run(String[] arguments, Out out) {
         StringWriter answer = new StringWriter();
@@ -87,7 +135,10 @@ final class Commands implements Callable<Integer> {
         Map<String, Class<?>> commands = new HashMap<>();
         ALL.forEach(it -> commands.put(it.getAnnotation(Command.class).name(), it));
         boolean isHelp = Arrays.stream(arguments).anyMatch(it -> it.startsWith("--help"));
-        return Arrays.stream(arguments).filter(it -> !isHelp && commands.containsKey(it)).findFirst().map(commands::get);
+        return Arrays.stream(arguments)
+                .filter(it -> !isHelp && commands.containsKey(it))
+                .findFirst()
+                .map(commands::get);
     }
 
     private static CommandLine line(List<Class<?>> commands, StringWriter answer, Out out) {
@@ -106,7 +157,8 @@ final class Commands implements Callable<Integer> {
         line.setParameterExceptionHandler((problem, args) -> {
             out.error(wrong(problem));
             String command = problem.getCommandLine().getCommandSpec().qualifiedName();
-            out.error(command + (command.equals("takeup") ? " --help shows the commands" : " --help shows what it takes"));
+            out.error(command
+                    + (command.equals("takeup") ? " --help shows the commands" : " --help shows what it takes"));
             return 2;
         });
         line.setExecutionExceptionHandler((problem, command, result) -> {
@@ -130,24 +182,30 @@ final class Commands implements Callable<Integer> {
     /** Why a path cannot be one; where the locale is at fault, what to do about it. */
     static String noPath(InvalidPathException problem) {
         boolean isUnnamed = problem.getInput().indexOf('\ufffd') >= 0;
-        return "this is no path: " + problem.getInput() + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
+        return "this is no path: " + problem.getInput()
+                + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
     }
 
     private int mistaken(Throwable mistake) {
         Path folder = Folder.data(Optional.ofNullable(data).filter(it -> !it.isBlank()));
-        Mistake.told(mistake, folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS)).forEach(it -> out.error(it.startsWith("takeup ") ? it.substring(7) : it));
+        Mistake.told(mistake, folder, OffsetDateTime.now().truncatedTo(ChronoUnit.SECONDS))
+                .forEach(it -> out.error(it.startsWith("takeup ") ? it.substring(7) : it));
         return 1;
     }
 
     /** What is wrong with a command line, in words; of what nobody knows the first, with the nearest name. */
     private static String wrong(CommandLine.ParameterException problem) {
-        if (problem instanceof CommandLine.UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+        if (problem instanceof CommandLine.UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
             CommandSpec command = problem.getCommandLine().getCommandSpec();
             String word = unmatched.getUnmatched().get(0);
             if (word.startsWith("-")) {
-                return word + " is no option of " + command.qualifiedName() + Nearest.question(word, command.optionsMap().keySet());
+                return word + " is no option of " + command.qualifiedName()
+                        + Nearest.question(word, command.optionsMap().keySet());
             }
-            return !command.subcommands().isEmpty() ? word + " is no command" + (command.parent() == null ? "" : " of " + command.qualifiedName()) + Nearest.question(word, command.subcommands().keySet())
+            return !command.subcommands().isEmpty()
+                    ? word + " is no command" + (command.parent() == null ? "" : " of " + command.qualifiedName())
+                            + Nearest.question(word, command.subcommands().keySet())
                     : word + " is one word too many for " + command.qualifiedName();
         }
         String words = problem.getMessage();
@@ -202,37 +260,56 @@ final class Commands implements Callable<Integer> {
     }
 
     Opening opening(Optional<Disk> disk) throws IOException {
-        Opening opening = (disk.isPresent() ? Opening.of(disk.get(), kit()) : Opening.of(archive(), kit())).mended(disk);
+        Opening opening =
+                (disk.isPresent() ? Opening.of(disk.get(), kit()) : Opening.of(archive(), kit())).mended(disk);
         settings().problems().forEach(out::error);
         opening.problems().forEach(out::error);
         return opening;
     }
 
-    @Override public Integer call() {
+    @Override
+    public Integer call() {
         if (warm) {
             throw new Unfit(2, "--warm stands alone: takeup --warm");
         }
-        return new ScreenCommand(folder(), settings(), out).run(Environment.of(Surroundings.variables(), ascii || settings().ascii()), look());
+        return new ScreenCommand(folder(), settings(), out)
+                .run(
+                        Environment.of(
+                                Surroundings.variables(), ascii || settings().ascii()),
+                        look());
     }
 
     /** The theme to start in: the one that was asked for, else that of the settings. */
     String look() {
         if (theme != null && takeup.screen.Theme.named(theme).isEmpty()) {
-            throw new Unfit(2, theme + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names())
-                    + Nearest.question(theme, takeup.screen.Theme.names()));
+            throw new Unfit(
+                    2,
+                    theme + " is no theme known here: " + String.join(", ", takeup.screen.Theme.names())
+                            + Nearest.question(theme, takeup.screen.Theme.names()));
         }
         return theme == null ? Main.theme(settings()) : theme;
     }
 
-    @Command(name = "line", description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged is safe on disk.")
+    @Command(
+            name = "line",
+            description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged "
+                    + "is safe on disk.")
     static final class Line implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Option(names = "--json", description = "Answers are JSON objects.")
         boolean json;
-        @Option(names = "--clock", paramLabel = "TIME", description = "A clock that stands still until a line \"clock +10min\" moves it, such as 2026-09-12T15:00+02:00.")
+
+        @Option(
+                names = "--clock",
+                paramLabel = "TIME",
+                description = "A clock that stands still until a line \"clock +10min\" moves it, such as "
+                        + "2026-09-12T15:00+02:00.")
         String clock;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             Clock time = clock(clock);
             StandardStreams.closed().ifPresent(it -> {
                 throw new Unfit(2, it);
@@ -258,73 +335,124 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "meter", description = "Turns a light reading into settings, as m does on the prompt.")
     static final class MeterIt implements Callable<Integer> {
-        @ParentCommand Commands commands;
-        @Parameters(paramLabel = "READING", arity = "1..*", description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
+        @ParentCommand
+        Commands commands;
+
+        @Parameters(
+                paramLabel = "READING",
+                arity = "1..*",
+                description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
         List<String> reading;
+
         @Option(names = "--camera", paramLabel = "K", description = "The camera's key.")
         String camera;
+
         @Option(names = "--lens", paramLabel = "K", description = "The lens's key.")
         String lens;
+
         @Option(names = "--stock", paramLabel = "K", description = "The stock's key.")
         String stock;
+
         @Option(names = "--ei", paramLabel = "EI", description = "The exposure index; else the stock's usual one.")
         String index;
+
         @Option(names = "--meter", paramLabel = "K", description = "The meter's key.")
         String meter;
+
         @Option(names = "--hold", paramLabel = "V", description = "Keeps an aperture or a time: f2.8, 1/250.")
         String hold;
+
         @Option(names = "--bias", paramLabel = "S", description = "Deliberate deviation in stops, with its sign: +1/3.")
         String bias;
+
         @Option(names = "--filter", paramLabel = "F", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
         List<String> filters;
+
         @Option(names = "--extension", paramLabel = "MM", description = "From lens to film, the whole draw, in mm.")
         String extension;
+
         @Option(names = "--magnification", paramLabel = "M", description = "Size on film against size in life.")
         String magnification;
+
         @Option(names = "--distance", paramLabel = "D", description = "The distance of the subject: 3m, 10ft.")
         String distance;
+
         @Option(names = "--flash", description = "Flash is on.")
         boolean flash;
+
         @Option(names = "--tripod", description = "The camera stands on a tripod.")
         boolean tripod;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             return new MeterCommand(this, commands).run();
         }
     }
 
-    @Command(name = "stock", description = {"Prints what is known about a film, its long exposures as a table and as a curve.",
-        "stock new KEY writes a file to start one of your own from."})
+    @Command(
+            name = "stock",
+            description = {
+                "Prints what is known about a film, its long exposures as a table and as a curve.",
+                "stock new KEY writes a file to start one of your own from."
+            })
     static final class OneStock implements Callable<Integer> {
-        @ParentCommand Commands commands;
-        @Parameters(paramLabel = "KEY", arity = "0..2", description = "The stock's key, such as bw400; or new and a key; without it all are listed.")
+        @ParentCommand
+        Commands commands;
+
+        @Parameters(
+                paramLabel = "KEY",
+                arity = "0..2",
+                description = "The stock's key, such as bw400; or new and a key; without it all are listed.")
         List<String> words = List.of();
+
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
         String like;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        @Override public Integer call() throws IOException {
-            return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.STOCKS, words.get(1), Optional.ofNullable(like))
-                    : words.isEmpty() ? new StockCommand(commands).list(json) : new StockCommand(commands).run(words.get(0), json);
+        @Override
+        public Integer call() throws IOException {
+            return isNew(words, like)
+                    ? new NewProfile(commands).write(Kit.Sort.STOCKS, words.get(1), Optional.ofNullable(like))
+                    : words.isEmpty()
+                            ? new StockCommand(commands).list(json)
+                            : new StockCommand(commands).run(words.get(0), json);
         }
     }
 
-    @Command(name = "camera", description = {"Prints what is known about a camera.", "camera new KEY writes a file to start one of your own from."})
+    @Command(
+            name = "camera",
+            description = {
+                "Prints what is known about a camera.",
+                "camera new KEY writes a file to start one of your own from."
+            })
     static final class OneCamera implements Callable<Integer> {
-        @ParentCommand Commands commands;
-        @Parameters(paramLabel = "KEY", arity = "0..2", description = "The camera's key, such as 645; or new and a key; without it all are listed.")
+        @ParentCommand
+        Commands commands;
+
+        @Parameters(
+                paramLabel = "KEY",
+                arity = "0..2",
+                description = "The camera's key, such as 645; or new and a key; without it all are listed.")
         List<String> words = List.of();
+
         @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
         String like;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        @Override public Integer call() throws IOException {
-            return isNew(words, like) ? new NewProfile(commands).write(Kit.Sort.CAMERAS, words.get(1), Optional.ofNullable(like))
-                    : words.isEmpty() ? new CameraCommand(commands).list(json) : new CameraCommand(commands).run(words.get(0), json);
+        @Override
+        public Integer call() throws IOException {
+            return isNew(words, like)
+                    ? new NewProfile(commands).write(Kit.Sort.CAMERAS, words.get(1), Optional.ofNullable(like))
+                    : words.isEmpty()
+                            ? new CameraCommand(commands).list(json)
+                            : new CameraCommand(commands).run(words.get(0), json);
         }
     }
 
@@ -342,32 +470,48 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "rolls", description = "Lists all rolls in the order of loading.")
     static final class Rolls implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             return new RollsCommand(commands).list(json);
         }
     }
 
     @Command(name = "roll", description = "Prints a roll, finished or open.")
     static final class OneRoll implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Parameters(paramLabel = "ROLL", description = "Its number: R0007, r7, or 7.")
         String roll;
+
         @Option(names = "--json", description = "As JSON (takeup schema roll).")
         boolean json;
-        @Option(names = "--csv", description = "As CSV, a row a frame. JSON is the faithful form: in CSV a text that a spreadsheet would run gets a quote in front.")
+
+        @Option(
+                names = "--csv",
+                description = "As CSV, a row a frame. JSON is the faithful form: in CSV a text that a spreadsheet "
+                        + "would run gets a quote in front.")
         boolean csv;
+
         @Option(names = "--text", description = "As text to read; this is the default.")
         boolean text;
-        @Option(names = "--with-client", description = "With --json: the words about the client too; otherwise they stay on this machine.")
+
+        @Option(
+                names = "--with-client",
+                description = "With --json: the words about the client too; otherwise they stay on this machine.")
         boolean withClient;
+
         @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
         String file;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             if ((json ? 1 : 0) + (csv ? 1 : 0) + (text ? 1 : 0) > 1) {
                 throw new Unfit(2, "--json, --csv or --text, one of them");
             }
@@ -378,33 +522,62 @@ final class Commands implements Callable<Integer> {
         }
     }
 
-    @Command(name = "prepare", description = "The night-before list: film in the bag, what is in the cameras, whether it is enough for the plan, what to check.")
+    @Command(
+            name = "prepare",
+            description = "The night-before list: film in the bag, what is in the cameras, whether it is enough for "
+                    + "the plan, what to check.")
     static final class PrepareIt implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-        @Option(names = "--with-client", description = "The words about the client too; otherwise they stay on this machine.")
+
+        @Option(
+                names = "--with-client",
+                description = "The words about the client too; otherwise they stay on this machine.")
         boolean withClient;
-        @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
+
+        @Option(
+                names = "--clock",
+                paramLabel = "TIME",
+                description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
         String clock;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             return new PlanCommand(commands, clock(clock)).prepare(json, withClient);
         }
     }
 
-    @Command(name = "plan", description = {"Prints the plan of the day.", "plan import FILE reads moments from a CSV file whose first line names the columns: "
-        + "time, moment, and any of date, wants, must, camera, back, light."})
+    @Command(
+            name = "plan",
+            description = {
+                "Prints the plan of the day.",
+                "plan import FILE reads moments from a CSV file whose first line names the columns: "
+                        + "time, moment, and any of date, wants, must, camera, back, light."
+            })
     static final class PlanIt implements Callable<Integer> {
-        @ParentCommand Commands commands;
-        @Parameters(paramLabel = "FILE", arity = "0..2", description = "The word import and a CSV file with a moment a line; without them the plan is printed.")
+        @ParentCommand
+        Commands commands;
+
+        @Parameters(
+                paramLabel = "FILE",
+                arity = "0..2",
+                description = "The word import and a CSV file with a moment a line; without them the plan is printed.")
         List<String> words;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
-        @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
+
+        @Option(
+                names = "--clock",
+                paramLabel = "TIME",
+                description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
         String clock;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             PlanCommand command = new PlanCommand(commands, clock(clock));
             if (words == null) {
                 return command.list(json);
@@ -427,31 +600,43 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "check", description = "Reads everything in data folders and says what is wrong; changes nothing.")
     static final class Check implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Parameters(paramLabel = "DIR", arity = "0..*", description = "Data folders; else the usual one.")
         List<String> folders;
 
-        @Override public Integer call() throws IOException {
-            return new CheckCommand(commands).run(folders == null ? List.of(commands.folder()) : folders.stream().map(Path::of).toList());
+        @Override
+        public Integer call() throws IOException {
+            return new CheckCommand(commands)
+                    .run(
+                            folders == null
+                                    ? List.of(commands.folder())
+                                    : folders.stream().map(Path::of).toList());
         }
     }
 
     @Command(name = "keys", description = "Lists the keys and the words of the prompt.")
     static final class Keys implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Option(names = "--json", description = "The answer is a JSON object.")
         boolean json;
 
-        @Override public Integer call() {
+        @Override
+        public Integer call() {
             return new KeysCommand(commands.out()).run(json);
         }
     }
 
     @Command(name = "paths", description = "Says where things are.")
     static final class Paths implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
 
-        @Override public Integer call() {
+        @Override
+        public Integer call() {
             Path folder = commands.folder();
             commands.out().line("data folder        " + folder);
             commands.out().line("open rolls         " + folder.resolve("rolls").resolve("open"));
@@ -470,13 +655,19 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
     static final class Schema implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Parameters(paramLabel = "NAME", description = "Which document: roll, order, frames.")
         String name;
 
-        @Override public Integer call() {
-            String schema = takeup.handoff.Schemas.named(name).orElseThrow(() -> new Unfit(2, name + " is no document known here ("
-                    + String.join(", ", takeup.handoff.Schemas.names()) + ")" + Nearest.question(name, takeup.handoff.Schemas.names())));
+        @Override
+        public Integer call() {
+            String schema = takeup.handoff.Schemas.named(name)
+                    .orElseThrow(() -> new Unfit(
+                            2,
+                            name + " is no document known here (" + String.join(", ", takeup.handoff.Schemas.names())
+                                    + ")" + Nearest.question(name, takeup.handoff.Schemas.names())));
             commands.out().raw(schema);
             return 0;
         }
@@ -484,20 +675,27 @@ final class Commands implements Callable<Integer> {
 
     @Command(name = "themes", description = "Shows the looks of the screen, some lines in each.")
     static final class Themes implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
+
         @Option(names = "--json", description = "The answer is a JSON object, with colours and contrast.")
         boolean json;
 
-        @Override public Integer call() {
+        @Override
+        public Integer call() {
             return new ThemesCommand(commands.out()).run(json);
         }
     }
 
-    @Command(name = "demo", description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
+    @Command(
+            name = "demo",
+            description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
     static final class Demo implements Callable<Integer> {
-        @ParentCommand Commands commands;
+        @ParentCommand
+        Commands commands;
 
-        @Override public Integer call() throws IOException {
+        @Override
+        public Integer call() throws IOException {
             return new DemoCommand(commands).run();
         }
     }

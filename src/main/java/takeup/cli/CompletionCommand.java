@@ -10,19 +10,34 @@ import picocli.CommandLine.ParentCommand;
 import takeup.kit.Nearest;
 
 /** {@code takeup completion bash}: what a shell needs to complete takeup's commands, options, keys and roll numbers. */
-@Command(name = "completion", sortOptions = false, description = {"Prints what lets a shell complete commands, options, keys of profiles and roll numbers."},
-        footer = {"", "In ~/.bashrc: eval \"$(takeup completion bash)\". In ~/.zshrc, after compinit: eval \"$(takeup completion zsh)\".",
-            "For fish: takeup completion fish > ~/.config/fish/completions/takeup.fish."})
+@Command(
+        name = "completion",
+        sortOptions = false,
+        description = {"Prints what lets a shell complete commands, options, keys of profiles and roll numbers."},
+        footer = {
+            "",
+            "In ~/.bashrc: eval \"$(takeup completion bash)\". In ~/.zshrc, after compinit: eval \"$(takeup "
+                    + "completion zsh)\".",
+            "For fish: takeup completion fish > ~/.config/fish/completions/takeup.fish."
+        })
 final class CompletionCommand implements Callable<Integer> {
     static final List<String> SHELLS = List.of("bash", "zsh", "fish");
 
-    @ParentCommand Commands commands;
+    @ParentCommand
+    Commands commands;
+
     @Parameters(paramLabel = "SHELL", arity = "0..1", description = "bash, zsh, or fish.")
     String shell;
-    @Option(names = "--words", paramLabel = "KIND", description = "Prints words of a kind that change with your data, a line each; the shell asks for them: cameras, stocks, meters, labs, rolls, orders.")
+
+    @Option(
+            names = "--words",
+            paramLabel = "KIND",
+            description = "Prints words of a kind that change with your data, a line each; the shell asks for them: "
+                    + "cameras, stocks, meters, labs, rolls, orders.")
     String words;
 
-    @Override public Integer call() throws IOException {
+    @Override
+    public Integer call() throws IOException {
         if ((shell == null) == (words == null)) {
             throw new Commands.Unfit(2, "name a shell: " + String.join(", ", SHELLS));
         }
@@ -31,12 +46,18 @@ final class CompletionCommand implements Callable<Integer> {
             return 0;
         }
         CommandTree tree = commands.tree();
-        commands.out().raw(switch (shell) {
-            case "bash" -> new BashCompletion(tree).script();
-            case "zsh" -> new ZshCompletion(tree).script();
-            case "fish" -> new FishCompletion(tree).script();
-            default -> throw new Commands.Unfit(2, shell + " is no shell known here: " + String.join(", ", SHELLS) + Nearest.question(shell, SHELLS));
-        });
+        commands.out()
+                .raw(
+                        switch (shell) {
+                            case "bash" -> new BashCompletion(tree).script();
+                            case "zsh" -> new ZshCompletion(tree).script();
+                            case "fish" -> new FishCompletion(tree).script();
+                            default ->
+                                throw new Commands.Unfit(
+                                        2,
+                                        shell + " is no shell known here: " + String.join(", ", SHELLS)
+                                                + Nearest.question(shell, SHELLS));
+                        });
         return 0;
     }
 }

@@ -24,22 +24,44 @@ import takeup.shoot.PlanTable;
 import takeup.shoot.Prepare;
 import takeup.shoot.Situation;
 
-/** {@code takeup day-end}: where every roll of the day is, what is odd, and what to write on each. Only reads; 1 while a roll is missing. */
-@Command(name = "day-end", description = {"Says where every roll of the day is: closed, in a camera, or missing; what is odd; and what to write on each.",
-    "With the rolls that you hold it names those that you do not. The exit status is 1 while a roll is missing."})
+/**
+ * {@code takeup day-end}: where every roll of the day is, what is odd, and what to write on each. Only reads; 1 while a
+ * roll is missing.
+ */
+@Command(
+        name = "day-end",
+        description = {
+            "Says where every roll of the day is: closed, in a camera, or missing; what is odd; and what to "
+                    + "write on each.",
+            "With the rolls that you hold it names those that you do not. The exit status is 1 while a roll is missing."
+        })
 final class DayEndCommand implements Callable<Integer> {
-    @ParentCommand Commands commands;
-    @Parameters(paramLabel = "ROLL", arity = "0..*", description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
+    @ParentCommand
+    Commands commands;
+
+    @Parameters(
+            paramLabel = "ROLL",
+            arity = "0..*",
+            description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
     List<String> rolls;
+
     @Option(names = "--json", description = "The answer is a JSON object.")
     boolean json;
-    @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T23:00+02:00.")
+
+    @Option(
+            names = "--clock",
+            paramLabel = "TIME",
+            description = "As if it were that time, such as 2026-09-12T23:00+02:00.")
     String clock;
 
-    @Override public Integer call() throws IOException {
+    @Override
+    public Integer call() throws IOException {
         Optional<Set<RollId>> held;
         try {
-            held = rolls == null ? Optional.empty() : Optional.of(DayEnd.held(rolls, Optional.of(commands.settings().writer())));
+            held = rolls == null
+                    ? Optional.empty()
+                    : Optional.of(
+                            DayEnd.held(rolls, Optional.of(commands.settings().writer())));
         } catch (IllegalArgumentException e) {
             throw new Commands.Unfit(2, e.getMessage());
         }
@@ -49,7 +71,9 @@ final class DayEndCommand implements Callable<Integer> {
         if (json) {
             commands.out().raw(JsonText.pretty(end.json()));
         } else {
-            commands.out().line("End of the day: " + PlanTable.title(s) + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
+            commands.out()
+                    .line("End of the day: " + PlanTable.title(s)
+                            + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
             for (Prepare.Section section : end.sections()) {
                 commands.out().line(section.title());
                 section.items().forEach(it -> commands.out().line("  " + it.text()));
@@ -77,7 +101,8 @@ final class DayEndCommand implements Callable<Integer> {
     private Situation read(OffsetDateTime now) throws IOException {
         Situation s = commands.opening().situation();
         Set<RollId> passed = new HashSet<>();
-        for (Optional<RollId> next = DayRolls.unread(s, now, commands.settings().writer(), passed); next.isPresent();
+        for (Optional<RollId> next = DayRolls.unread(s, now, commands.settings().writer(), passed);
+                next.isPresent();
                 next = DayRolls.unread(s, now, commands.settings().writer(), passed)) {
             Archive.Opened<Recorded> roll = commands.archive().roll(next.get());
             roll.problems().forEach(commands.out()::error);

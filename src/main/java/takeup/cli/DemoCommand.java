@@ -19,11 +19,15 @@ final class DemoCommand {
     }
 
     int run() throws IOException {
-        Path folder = Path.of(System.getProperty("java.io.tmpdir", "."), "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
+        Path folder = Path.of(
+                System.getProperty("java.io.tmpdir", "."),
+                "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
         Settings settings = commands.settings();
-        int status = new ScreenCommand(folder, settings, commands.out()).run(
-                Environment.of(Surroundings.variables(), commands.ascii || settings.ascii()), commands.look(),
-                () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
+        int status = new ScreenCommand(folder, settings, commands.out())
+                .run(
+                        Environment.of(Surroundings.variables(), commands.ascii || settings.ascii()),
+                        commands.look(),
+                        () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
         if (status == 0) {
             commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
         }
@@ -35,12 +39,14 @@ final class DemoCommand {
         Archive archive = new Archive(folder);
         Kit kit = new Kit(ProfileShelf.of(folder));
         Out silent = new Out(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), java.util.Map.of());
-        try (Disk disk = Disk.take(archive); InputStream day = DemoCommand.class.getResourceAsStream("/takeup/demo.txt")) {
+        try (Disk disk = Disk.take(archive);
+                InputStream day = DemoCommand.class.getResourceAsStream("/takeup/demo.txt")) {
             if (day == null) {
                 out.error("the demo's day is missing from this program");
                 return;
             }
-            new LineCommand(disk, Opening.of(archive, kit).situation(), Clock.of(Optional.of(from)), silent, false).run(day);
+            new LineCommand(disk, Opening.of(archive, kit).situation(), Clock.of(Optional.of(from)), silent, false)
+                    .run(day);
         }
     }
 }

@@ -101,7 +101,8 @@ final class Disk implements AutoCloseable {
         }
     }
 
-    @Override public void close() throws IOException {
+    @Override
+    public void close() throws IOException {
         writer.close();
     }
 }

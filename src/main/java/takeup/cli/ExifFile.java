@@ -24,8 +24,7 @@ import takeup.review.DigitalShot;
 
 /** The Exif part of a digital camera's JPEG; the one class that knows the library that reads it. */
 final class ExifFile {
-    private ExifFile() {
-    }
+    private ExifFile() {}
 
     /** What a file says; empty where it has no time of its own. */
     static Optional<DigitalShot> of(Path path, String name) throws IOException {
@@ -36,9 +35,15 @@ final class ExifFile {
             throw new IOException("it is no JPEG", e);
         }
         Optional<Directory> exif = Optional.ofNullable(metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class));
-        Optional<LocalDateTime> at = text(exif, ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL).flatMap(ExifFile::time);
+        Optional<LocalDateTime> at =
+                text(exif, ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL).flatMap(ExifFile::time);
         Optional<Directory> first = Optional.ofNullable(metadata.getFirstDirectoryOfType(ExifIFD0Directory.class));
-        return at.map(it -> new DigitalShot(name, camera(first, exif), it, text(exif, ExifSubIFDDirectory.TAG_TIME_ZONE_ORIGINAL).flatMap(ExifFile::zone), set(exif)));
+        return at.map(it -> new DigitalShot(
+                name,
+                camera(first, exif),
+                it,
+                text(exif, ExifSubIFDDirectory.TAG_TIME_ZONE_ORIGINAL).flatMap(ExifFile::zone),
+                set(exif)));
     }
 
     private static Optional<String> text(Optional<Directory> directory, int tag) {
@@ -67,14 +72,24 @@ final class ExifFile {
 
     private static String camera(Optional<Directory> first, Optional<Directory> exif) {
         String model = text(first, ExifIFD0Directory.TAG_MODEL).orElse("a camera without a name");
-        return model + text(exif, ExifSubIFDDirectory.TAG_BODY_SERIAL_NUMBER).map(it -> " no. " + it).orElse("");
+        return model
+                + text(exif, ExifSubIFDDirectory.TAG_BODY_SERIAL_NUMBER)
+                        .map(it -> " no. " + it)
+                        .orElse("");
     }
 
     private static String set(Optional<Directory> exif) {
         List<String> words = new ArrayList<>();
-        rational(exif, ExifSubIFDDirectory.TAG_FNUMBER).ifPresent(it -> words.add("f/" + Plain.digits(it.doubleValue(), 3)));
-        rational(exif, ExifSubIFDDirectory.TAG_EXPOSURE_TIME).ifPresent(it -> words.add(it.doubleValue() <= 0.3 ? "1/" + Math.round(1 / it.doubleValue()) : Plain.digits(it.doubleValue(), 3) + "s"));
-        exif.map(it -> it.getInteger(ExifSubIFDDirectory.TAG_ISO_EQUIVALENT)).filter(it -> it > 0).ifPresent(it -> words.add("ISO " + it));
+        rational(exif, ExifSubIFDDirectory.TAG_FNUMBER)
+                .ifPresent(it -> words.add("f/" + Plain.digits(it.doubleValue(), 3)));
+        rational(exif, ExifSubIFDDirectory.TAG_EXPOSURE_TIME)
+                .ifPresent(it -> words.add(
+                        it.doubleValue() <= 0.3
+                                ? "1/" + Math.round(1 / it.doubleValue())
+                                : Plain.digits(it.doubleValue(), 3) + "s"));
+        exif.map(it -> it.getInteger(ExifSubIFDDirectory.TAG_ISO_EQUIVALENT))
+                .filter(it -> it > 0)
+                .ifPresent(it -> words.add("ISO " + it));
         return String.join(" ", words);
     }
 

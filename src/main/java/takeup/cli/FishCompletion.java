@@ -5,23 +5,32 @@ import java.util.List;
 /** The completion for fish: a line for each command, option and place. */
 record FishCompletion(CommandTree tree) {
     String script() {
-        StringBuilder lines = new StringBuilder("# Completion of takeup " + Version.number() + " for fish, printed by: takeup completion fish\n");
+        StringBuilder lines = new StringBuilder(
+                "# Completion of takeup " + Version.number() + " for fish, printed by: takeup completion fish\n");
         lines.append("complete -c takeup -f\n");
         for (CommandTree command : tree.all()) {
             String here = " -n " + ShellTables.quoted(condition(command));
             for (CommandTree below : command.below()) {
-                lines.append("complete -c takeup").append(here).append(" -a ").append(ShellTables.quoted(below.name())).append(about(below.about().get(0)));
+                lines.append("complete -c takeup")
+                        .append(here)
+                        .append(" -a ")
+                        .append(ShellTables.quoted(below.name()))
+                        .append(about(below.about().get(0)));
             }
             for (CommandTree.Flag flag : command.flags()) {
                 lines.append("complete -c takeup").append(here);
                 for (String name : flag.names()) {
                     lines.append(name.startsWith("--") ? " -l " + name.substring(2) : " -s " + name.substring(1));
                 }
-                lines.append(flag.kind().isEmpty() ? "" : " -r" + values(flag.kind())).append(about(flag.about()));
+                lines.append(flag.kind().isEmpty() ? "" : " -r" + values(flag.kind()))
+                        .append(about(flag.about()));
             }
             for (CommandTree.Place place : command.places()) {
                 if (!place.kind().equals("any")) {
-                    lines.append("complete -c takeup").append(here).append(values(place.kind())).append(about(place.label()));
+                    lines.append("complete -c takeup")
+                            .append(here)
+                            .append(values(place.kind()))
+                            .append(about(place.label()));
                 }
             }
         }
@@ -34,7 +43,9 @@ record FishCompletion(CommandTree tree) {
         }
         StringBuilder seen = new StringBuilder();
         for (String word : command.path().split(" ")) {
-            seen.append(seen.isEmpty() ? "" : "; and ").append("__fish_seen_subcommand_from ").append(word);
+            seen.append(seen.isEmpty() ? "" : "; and ")
+                    .append("__fish_seen_subcommand_from ")
+                    .append(word);
         }
         if (!command.below().isEmpty()) {
             seen.append("; and not __fish_seen_subcommand_from ").append(ShellTables.below(command));
@@ -47,7 +58,12 @@ record FishCompletion(CommandTree tree) {
             case "any" -> " -f";
             case "files" -> " -F";
             case "folders" -> " -f -a '(__fish_complete_directories)'";
-            default -> " -f -a " + ShellTables.quoted(kind.startsWith("=") ? kind.substring(1) : "(takeup completion --words " + kind + " 2>/dev/null)");
+            default ->
+                " -f -a "
+                        + ShellTables.quoted(
+                                kind.startsWith("=")
+                                        ? kind.substring(1)
+                                        : "(takeup completion --words " + kind + " 2>/dev/null)");
         };
     }
 

@@ -9,8 +9,7 @@ import java.util.Optional;
 
 /** Where things are: the data folder after the system's custom, the installed program, its profiles. */
 final class Folder {
-    private Folder() {
-    }
+    private Folder() {}
 
     /**
      * The data folder: as it was asked for, else after XDG, or the custom of macOS or Windows.
@@ -30,7 +29,8 @@ final class Folder {
         if (custom.isPresent()) {
             return custom.get().resolve("takeup");
         }
-        return isWindows ? home(environment, "USERPROFILE", account).resolve(Path.of("AppData", "Roaming", "takeup"))
+        return isWindows
+                ? home(environment, "USERPROFILE", account).resolve(Path.of("AppData", "Roaming", "takeup"))
                 : home(environment, "HOME", account).resolve(Path.of(".local", "share", "takeup"));
     }
 
@@ -39,8 +39,9 @@ final class Folder {
         Optional<Path> home = named.isPresent() ? named : absolute(account);
         if (home.isEmpty()) {
             // Java says ? of an account that the system does not know, as in a container.
-            throw new Commands.Unfit(2, "you have no home folder to keep the data in: set " + variable
-                    + ", or name a folder with --data");
+            throw new Commands.Unfit(
+                    2,
+                    "you have no home folder to keep the data in: set " + variable + ", or name a folder with --data");
         }
         return home.get();
     }
@@ -48,7 +49,10 @@ final class Folder {
     /** A relative path in the environment is to be ignored (XDG Base Directory Specification 0.8). */
     private static Optional<Path> absolute(String value) {
         try {
-            return Optional.ofNullable(value).filter(it -> !it.isBlank()).map(Path::of).filter(Path::isAbsolute);
+            return Optional.ofNullable(value)
+                    .filter(it -> !it.isBlank())
+                    .map(Path::of)
+                    .filter(Path::isAbsolute);
         } catch (InvalidPathException e) {
             return Optional.empty();
         }
@@ -67,7 +71,9 @@ final class Folder {
         }
         String classPath = System.getProperty("java.class.path", "");
         int end = classPath.indexOf(System.getProperty("path.separator", ":"));
-        Path at = Path.of(end < 0 ? classPath : classPath.substring(0, end)).toAbsolutePath().getParent();
+        Path at = Path.of(end < 0 ? classPath : classPath.substring(0, end))
+                .toAbsolutePath()
+                .getParent();
         for (int up = 0; at != null && up < 4; up++, at = at.getParent()) {
             if (Files.isDirectory(at.resolve("profiles"))) {
                 return at.resolve("profiles");

@@ -6,8 +6,7 @@ import takeup.roll.Roll;
 
 /** Frames as they are named in an option: {@code 3-5,9}. */
 final class FrameNumbers {
-    private FrameNumbers() {
-    }
+    private FrameNumbers() {}
 
     /** Their places in the roll's list. */
     static List<Integer> of(String typed, Roll roll) {
@@ -33,6 +32,8 @@ final class FrameNumbers {
     /** A whole number, -1 for anything else. */
     static int number(String typed) {
         String digits = typed.strip();
-        return !digits.isEmpty() && digits.length() < 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9') ? Integer.parseInt(digits) : -1;
+        return !digits.isEmpty() && digits.length() < 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9')
+                ? Integer.parseInt(digits)
+                : -1;
     }
 }

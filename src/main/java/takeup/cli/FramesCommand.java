@@ -26,35 +26,46 @@ final class FramesCommand {
 
     int run(boolean json) throws IOException {
         boolean[] isBad = {false};
-        forEach(commands, true, json ? FramesCommand::lines : (roll, review) -> RollText.of(roll) + "\n", text -> {
-            if (json) {
-                commands.out().raw(text);
-            } else {
-                commands.out().lines(text);
-            }
-        }, isBad);
+        forEach(
+                commands,
+                true,
+                json ? FramesCommand::lines : (roll, review) -> RollText.of(roll) + "\n",
+                text -> {
+                    if (json) {
+                        commands.out().raw(text);
+                    } else {
+                        commands.out().lines(text);
+                    }
+                },
+                isBad);
         return isBad[0] ? 1 : 0;
     }
 
     private static String lines(Roll roll, Review review) {
-        return FrameLines.of(roll, review.scans(roll), review.verdicts(roll).stream().map(it -> it.map(Object::toString)).toList());
+        return FrameLines.of(
+                roll,
+                review.scans(roll),
+                review.verdicts(roll).stream()
+                        .map(it -> it.map(Object::toString))
+                        .toList());
     }
 
     /** A roll and what was decided about its scans. */
-    record Reviewed(Roll roll, Review review) {
-    }
+    record Reviewed(Roll roll, Review review) {}
 
     /** A roll as it was read, made into what is wanted of it. */
-    private record Read<T>(Optional<T> made, List<String> problems) {
-    }
+    private record Read<T>(Optional<T> made, List<String> problems) {}
 
     /**
-     * Every roll by its number, or those alone that have a review; a roll is forgotten as soon as it was made into something.
+     * Every roll by its number, or those alone that have a review; a roll is forgotten as soon as it was made into
+     * something.
      *
      * @param made of a roll and what was decided about its scans; on several threads at once
      * @param taken in the order of the numbers
      */
-    static <T> void forEach(Commands commands, boolean all, BiFunction<Roll, Review, T> made, Consumer<T> taken, boolean[] isBad) throws IOException {
+    static <T> void forEach(
+            Commands commands, boolean all, BiFunction<Roll, Review, T> made, Consumer<T> taken, boolean[] isBad)
+            throws IOException {
         Archive archive = commands.archive();
         TreeSet<RollId> ids = new TreeSet<>(archive.reviewedRolls());
         if (all) {
@@ -80,6 +91,7 @@ final class FramesCommand {
         }
         Optional<Roll> roll = Roll.of(opened.records());
         boolean counts = roll.isPresent() && roll.get().state() != Roll.State.WITHDRAWN;
-        return new Read<>(counts ? Optional.of(made.apply(roll.get(), Review.of(review.records()))) : Optional.empty(), problems);
+        return new Read<>(
+                counts ? Optional.of(made.apply(roll.get(), Review.of(review.records()))) : Optional.empty(), problems);
     }
 }

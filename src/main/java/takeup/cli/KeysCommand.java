@@ -17,18 +17,39 @@ final class KeysCommand {
 
     int run(boolean json) {
         if (json) {
-            List<Json.Obj> keys = KeyHelp.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does()).and("word", it.word().isEmpty()
-                    ? java.util.Optional.empty() : java.util.Optional.of(it.word())).and("views", it.pages()).and("prompt", it.when())).toList();
-            List<Json.Obj> words = Lexicon.WORDS.stream().map(it -> Json.object().and("word", it.word()).and("usage", it.usage()).and("example", it.example()).and("does", it.does())).toList();
-            List<Json.Obj> scans = ScanKeys.all().stream().map(it -> Json.object().and("key", it.key()).and("does", it.does())).toList();
-            out.raw(JsonText.pretty(Json.object().and("keys", keys).and("words", words).and("scanKeys", scans)));
+            List<Json.Obj> keys = KeyHelp.all().stream()
+                    .map(it -> Json.object()
+                            .and("key", it.key())
+                            .and("does", it.does())
+                            .and(
+                                    "word",
+                                    it.word().isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(it.word()))
+                            .and("views", it.pages())
+                            .and("prompt", it.when()))
+                    .toList();
+            List<Json.Obj> words = Lexicon.WORDS.stream()
+                    .map(it -> Json.object()
+                            .and("word", it.word())
+                            .and("usage", it.usage())
+                            .and("example", it.example())
+                            .and("does", it.does()))
+                    .toList();
+            List<Json.Obj> scans = ScanKeys.all().stream()
+                    .map(it -> Json.object().and("key", it.key()).and("does", it.does()))
+                    .toList();
+            out.raw(JsonText.pretty(
+                    Json.object().and("keys", keys).and("words", words).and("scanKeys", scans)));
             return 0;
         }
         out.line("Keys");
         for (KeyHelp key : KeyHelp.all()) {
-            String when = key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
-            String views = key.pages().size() == takeup.shoot.Shoot.Page.values().length ? "" : ", " + String.join(" ", key.pages());
-            out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (") + (when.isEmpty() && views.isEmpty() ? "" : ")")
+            String when =
+                    key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
+            String views = key.pages().size() == takeup.shoot.Shoot.Page.values().length
+                    ? ""
+                    : ", " + String.join(" ", key.pages());
+            out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (")
+                    + (when.isEmpty() && views.isEmpty() ? "" : ")")
                     + (key.word().isEmpty() ? "" : "; word: " + key.word()));
         }
         out.line("Words");

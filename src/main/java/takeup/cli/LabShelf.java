@@ -24,7 +24,8 @@ record LabShelf(Path own, Path shipped) {
     private static final String ENDING = ".json";
 
     static LabShelf of(Path data) {
-        return new LabShelf(data.resolve("profiles").resolve("labs"), Folder.profiles().resolve("labs"));
+        return new LabShelf(
+                data.resolve("profiles").resolve("labs"), Folder.profiles().resolve("labs"));
     }
 
     List<String> keys() {
@@ -35,8 +36,13 @@ record LabShelf(Path own, Path shipped) {
 
     private static List<String> keys(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(ENDING)).map(it -> it.substring(0, it.length() - ENDING.length()))
-                    .filter(ProfileReader::isKey).map(it -> it.toLowerCase(Locale.ROOT)).sorted().toList();
+            return files.map(it -> it.getFileName().toString())
+                    .filter(it -> it.endsWith(ENDING))
+                    .map(it -> it.substring(0, it.length() - ENDING.length()))
+                    .filter(ProfileReader::isKey)
+                    .map(it -> it.toLowerCase(Locale.ROOT))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             return List.of();
         }
@@ -55,12 +61,18 @@ record LabShelf(Path own, Path shipped) {
             Path path = folder.resolve(key + ENDING);
             if (Files.exists(path)) {
                 Kit.File file = ProfileShelf.read(path, "labs/" + key + ENDING);
-                return file.problem().isPresent() ? new Lab.Read(Optional.empty(), List.of(file.problem().get())) : Lab.of(key, file.name(), file.text());
+                return file.problem().isPresent()
+                        ? new Lab.Read(Optional.empty(), List.of(file.problem().get()))
+                        : Lab.of(key, file.name(), file.text());
             }
         }
         List<String> known = keys();
-        return new Lab.Read(Optional.empty(), List.of(typed + " is no lab known here" + Nearest.to(key, known).map(it -> "; did you mean " + it + "?")
-                .orElse("; known: " + (known.isEmpty() ? "none" : String.join(", ", known)))));
+        return new Lab.Read(
+                Optional.empty(),
+                List.of(typed + " is no lab known here"
+                        + Nearest.to(key, known)
+                                .map(it -> "; did you mean " + it + "?")
+                                .orElse("; known: " + (known.isEmpty() ? "none" : String.join(", ", known)))));
     }
 
     /** What is wrong with any of them. */

@@ -58,7 +58,10 @@ final class LineCommand {
         seenTicks = ticks;
     }
 
-    /** Reads all lines; 0 at the end of the input, 1 if a line was refused, or an export or an answer could not be written. */
+    /**
+     * Reads all lines; 0 at the end of the input, 1 if a line was refused, or an export or an answer could not be
+     * written.
+     */
     int run(InputStream in) throws IOException {
         java.io.BufferedInputStream input = new java.io.BufferedInputStream(in);
         boolean going = true;
@@ -86,7 +89,10 @@ final class LineCommand {
     private boolean line(byte[] bytes) {
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             refuse("this line is not UTF-8");
             return true;
@@ -150,11 +156,14 @@ final class LineCommand {
             situation = situation.and(step);
             drift = step.isFrameOrReading() ? 0 : drift;
             try {
-                disk.settle(does.settle().stream().map(it -> situation.rolls().get(it)).toList());
+                disk.settle(does.settle().stream()
+                        .map(it -> situation.rolls().get(it))
+                        .toList());
             } catch (IOException e) {
                 notDone = true;
                 say(does.answer());
-                out.error("the export could not be written: " + Trouble.words(e) + "; it is tried again at the next start");
+                out.error("the export could not be written: " + Trouble.words(e)
+                        + "; it is tried again at the next start");
                 return true;
             }
         }
@@ -172,13 +181,24 @@ final class LineCommand {
         if (json) {
             Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
             answer.fields().fields().forEach(object::and);
-            out.raw(JsonText.line(object.and("text", answer.text()).and("warnings", answer.warnings().stream().map(Warning::json).toList())) + "\n");
+            out.raw(JsonText.line(object.and("text", answer.text())
+                            .and(
+                                    "warnings",
+                                    answer.warnings().stream()
+                                            .map(Warning::json)
+                                            .toList()))
+                    + "\n");
         } else {
             boolean isAsked = answer.event().equals("question");
-            StringBuilder words = new StringBuilder(isAsked ? "Question: " : "").append(answer.text()).append(isAsked ? "." : "");
+            StringBuilder words = new StringBuilder(isAsked ? "Question: " : "")
+                    .append(answer.text())
+                    .append(isAsked ? "." : "");
             for (Warning warning : answer.warnings()) {
                 boolean isSaid = answer.text().contains(warning.text());
-                words.append(" Warning, ").append(warning.code()).append(isSaid ? "" : ": " + warning.text()).append('.');
+                words.append(" Warning, ")
+                        .append(warning.code())
+                        .append(isSaid ? "" : ": " + warning.text())
+                        .append('.');
             }
             out.line(words.toString());
         }

@@ -9,12 +9,16 @@ import takeup.screen.Environment;
 
 /** Where the program begins. The way to the screen reads its few arguments by hand, so that nothing else is loaded. */
 public final class Main {
-    private Main() {
-    }
+    private Main() {}
 
     /** Starts the screen (no arguments, or a data folder alone), or one of the commands. */
     public static void main(String[] arguments) {
-        System.exit(status(arguments, new Out(new FileOutputStream(FileDescriptor.out), new FileOutputStream(FileDescriptor.err), Surroundings.variables())));
+        System.exit(status(
+                arguments,
+                new Out(
+                        new FileOutputStream(FileDescriptor.out),
+                        new FileOutputStream(FileDescriptor.err),
+                        Surroundings.variables())));
     }
 
     /** Does what the arguments ask for; the exit status. */
@@ -38,14 +42,17 @@ public final class Main {
         if (arguments.length == 2 && arguments[0].equals("--data") && !arguments[1].isBlank()) {
             data = Optional.of(arguments[1]);
             at = 2;
-        } else if (arguments.length == 1 && arguments[0].startsWith("--data=") && !arguments[0].substring(7).isBlank()) {
+        } else if (arguments.length == 1
+                && arguments[0].startsWith("--data=")
+                && !arguments[0].substring(7).isBlank()) {
             data = Optional.of(arguments[0].substring(7));
             at = 1;
         }
         if (at == arguments.length) {
             Path folder = Folder.data(data);
             Settings settings = Settings.of(folder);
-            return new ScreenCommand(folder, settings, out).run(Environment.of(Surroundings.variables(), settings.ascii()), theme(settings));
+            return new ScreenCommand(folder, settings, out)
+                    .run(Environment.of(Surroundings.variables(), settings.ascii()), theme(settings));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);

@@ -5,11 +5,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 
 /** {@code takeup man}: the manual page. */
-@Command(name = "man", description = "Prints the manual page: takeup man | man -l -", footer = {"", "To keep it: takeup man > ~/.local/share/man/man1/takeup.1"})
+@Command(
+        name = "man",
+        description = "Prints the manual page: takeup man | man -l -",
+        footer = {"", "To keep it: takeup man > ~/.local/share/man/man1/takeup.1"})
 final class ManCommand implements Callable<Integer> {
-    @ParentCommand Commands commands;
+    @ParentCommand
+    Commands commands;
 
-    @Override public Integer call() {
+    @Override
+    public Integer call() {
         commands.out().raw(new ManPage(commands.tree()).roff());
         return 0;
     }

@@ -28,16 +28,19 @@ final class MeterCommand {
     }
 
     int run() throws IOException {
-        Situation situation = commands.opening().situation().turned(Clock.of(Optional.empty()).now());
+        Situation situation =
+                commands.opening().situation().turned(Clock.of(Optional.empty()).now());
         MeterWords.Answer answer;
         try {
-            answer = MeterWords.answer(situation, options(), Clock.of(Optional.empty()).now());
+            answer = MeterWords.answer(
+                    situation, options(), Clock.of(Optional.empty()).now());
         } catch (MeterWords.Unclear e) {
             throw new Commands.Unfit(2, e.getMessage());
         }
         remarks(situation.kit(), answer.asking());
         if (asked.json) {
-            commands.out().raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
+            commands.out()
+                    .raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
         } else {
             words(answer);
         }
@@ -52,17 +55,30 @@ final class MeterCommand {
     }
 
     private MeterWords.Options options() {
-        return new MeterWords.Options(asked.reading, Optional.ofNullable(asked.camera), Optional.ofNullable(asked.lens), Optional.ofNullable(asked.stock),
-                Optional.ofNullable(asked.index), Optional.ofNullable(asked.meter), Optional.ofNullable(asked.hold), Optional.ofNullable(asked.bias),
-                asked.filters == null ? List.of() : asked.filters, Optional.ofNullable(asked.extension), Optional.ofNullable(asked.magnification),
-                Optional.ofNullable(asked.distance), asked.flash, asked.tripod);
+        return new MeterWords.Options(
+                asked.reading,
+                Optional.ofNullable(asked.camera),
+                Optional.ofNullable(asked.lens),
+                Optional.ofNullable(asked.stock),
+                Optional.ofNullable(asked.index),
+                Optional.ofNullable(asked.meter),
+                Optional.ofNullable(asked.hold),
+                Optional.ofNullable(asked.bias),
+                asked.filters == null ? List.of() : asked.filters,
+                Optional.ofNullable(asked.extension),
+                Optional.ofNullable(asked.magnification),
+                Optional.ofNullable(asked.distance),
+                asked.flash,
+                asked.tripod);
     }
 
     private void words(MeterWords.Answer answer) {
         Out out = commands.out();
-        out.line(State.light(answer.light(), answer.light().at()) + "; at EI " + answer.asking().index()
+        out.line(State.light(answer.light(), answer.light().at()) + "; at EI "
+                + answer.asking().index()
                 + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));
-        double loss = answer.asking().setting().filterStops() + answer.asking().setting().extensionStops();
+        double loss = answer.asking().setting().filterStops()
+                + answer.asking().setting().extensionStops();
         if (loss > 0) {
             out.line("filters and extension take " + Stops.words(loss));
         }
@@ -77,19 +93,34 @@ final class MeterCommand {
             Suggestion row = advice.suggestions().get(i);
             List<String> parts = new ArrayList<>();
             row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
-            row.overBoxStops().ifPresent(it -> parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
-            if (row.correctedSeconds().isPresent() && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
-                parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs " + ExposureTime.words(row.correctedSeconds().getAsDouble())
-                        + row.openStops().stream().mapToObj(it -> ", or open " + Stops.words(it)).findFirst().orElse(""));
+            row.overBoxStops()
+                    .ifPresent(it ->
+                            parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
+            if (row.correctedSeconds().isPresent()
+                    && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
+                parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs "
+                        + ExposureTime.words(row.correctedSeconds().getAsDouble())
+                        + row.openStops().stream()
+                                .mapToObj(it -> ", or open " + Stops.words(it))
+                                .findFirst()
+                                .orElse(""));
             }
-            row.depth().ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
-                    + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
+            row.depth()
+                    .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
+                            + (it.farM().isPresent()
+                                    ? Plain.decimals(it.farM().getAsDouble(), 2) + " m"
+                                    : "infinity")));
             row.warnings().forEach(it -> parts.add(it.code().toString()));
-            out.line((i == advice.best() ? "best  " : "      ") + pad(row.aperture().toString(), 8) + pad(row.time().map(Object::toString).orElse("no time"), 9)
+            out.line((i == advice.best() ? "best  " : "      ")
+                    + pad(row.aperture().toString(), 8)
+                    + pad(row.time().map(Object::toString).orElse("no time"), 9)
                     + String.join(", ", parts));
         }
         if (advice.suggestions().isEmpty()) {
-            out.line(answer.asking().camera().isPresent() ? "this camera sets itself" : "no camera named: --camera K gives settings");
+            out.line(
+                    answer.asking().camera().isPresent()
+                            ? "this camera sets itself"
+                            : "no camera named: --camera K gives settings");
         }
         advice.bestOne().ifPresent(it -> it.warnings().forEach(warning -> warn(out, warning)));
         answer.warnings().forEach(it -> warn(out, it));

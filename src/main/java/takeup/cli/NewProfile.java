@@ -52,27 +52,43 @@ final class NewProfile {
     int write(Kit.Sort sort, String typed, Optional<String> like) throws IOException {
         String one = sort == Kit.Sort.STOCKS ? "stock" : "camera";
         String key = typed.toLowerCase(Locale.ROOT);
-        if (!ProfileReader.isKey(key) || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
+        if (!ProfileReader.isKey(key)
+                || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
             throw new Commands.Unfit(2, typed + " is no key: letters, digits, - and _, and no film size");
         }
-        Path path = commands.folder().resolve("profiles").resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json");
+        Path path = commands.folder()
+                .resolve("profiles")
+                .resolve(sort.name().toLowerCase(Locale.ROOT))
+                .resolve(key + ".json");
         if (Files.exists(path)) {
             throw new Commands.Unfit(1, path + " is there already and is not touched");
         }
-        String text = like.isPresent() ? copy(sort, like.get()) : (sort == Kit.Sort.STOCKS ? STOCK : CAMERA).replace("%1$s", key);
+        String text = like.isPresent()
+                ? copy(sort, like.get())
+                : (sort == Kit.Sort.STOCKS ? STOCK : CAMERA).replace("%1$s", key);
         try (Disk held = Disk.take(commands.archive())) {
-            Folders.replace(held.archive().folder().resolve("profiles").resolve(sort.name().toLowerCase(Locale.ROOT)).resolve(key + ".json"),
+            Folders.replace(
+                    held.archive()
+                            .folder()
+                            .resolve("profiles")
+                            .resolve(sort.name().toLowerCase(Locale.ROOT))
+                            .resolve(key + ".json"),
                     text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Commands.Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
+            throw new Commands.Unfit(
+                    1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
         }
-        commands.out().line(path + " is a " + one + " to start from: change it, then type " + (sort == Kit.Sort.STOCKS ? "load " : "cam ") + key);
+        commands.out()
+                .line(path + " is a " + one + " to start from: change it, then type "
+                        + (sort == Kit.Sort.STOCKS ? "load " : "cam ") + key);
         return 0;
     }
 
     private String copy(Kit.Sort sort, String like) {
         ProfileShelf shelf = ProfileShelf.of(commands.folder());
-        return shelf.file(sort, like.toLowerCase(Locale.ROOT)).filter(it -> it.problem().isEmpty()).map(Kit.File::text)
+        return shelf.file(sort, like.toLowerCase(Locale.ROOT))
+                .filter(it -> it.problem().isEmpty())
+                .map(Kit.File::text)
                 .orElseThrow(() -> new Commands.Unfit(2, commands.kit().whyNot(sort, like)));
     }
 }

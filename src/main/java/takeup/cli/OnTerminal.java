@@ -7,8 +7,7 @@ import java.util.function.Consumer;
 
 /** Whether somebody sits at a terminal, and a question to them; nobody is asked where there is none. */
 final class OnTerminal {
-    private OnTerminal() {
-    }
+    private OnTerminal() {}
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
     static boolean saysYes(Out out, String question) {
@@ -34,7 +33,8 @@ final class OnTerminal {
         return is("[ -t 1 ]");
     }
 
-    // Java's own console is there on newer versions also where no terminal is, so the shell is asked (POSIX.1-2017, test -t).
+    // Java's own console is there on newer versions also where no terminal is, so the shell is asked (POSIX.1-2017,
+    // test -t).
     private static boolean is(String test) {
         try {
             return new ProcessBuilder("/bin/sh", "-c", test).inheritIO().start().waitFor() == 0;

@@ -27,7 +27,8 @@ import takeup.shoot.Happened;
 import takeup.shoot.Situation;
 
 /**
- * What a data folder holds at the start: open rolls and the newest day. Finished rolls are read when they are asked for.
+ * What a data folder holds at the start: open rolls and the newest day. Finished rolls are read when they are asked
+ * for.
  *
  * @param situation what all of it adds up to
  * @param problems what could not be read
@@ -38,7 +39,10 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         return of(archive, kit, archive.rolls());
     }
 
-    /** The same as the one who may write sees it, and without a second look at all the names: what lies there is its own to change. */
+    /**
+     * The same as the one who may write sees it, and without a second look at all the names: what lies there is its own
+     * to change.
+     */
     static Opening of(Disk disk, Kit kit) throws IOException {
         return of(disk.archive(), kit, disk.rolls());
     }
@@ -66,12 +70,16 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         Situation after = situation;
         List<String> all = new ArrayList<>(problems);
         for (HalfMove half : halfMoves) {
-            String words = half.words() + ": moving " + (half.first() == half.last() ? "it" : "them") + " was cut short";
+            String words =
+                    half.words() + ": moving " + (half.first() == half.last() ? "it" : "them") + " was cut short";
             if (disk.isEmpty()) {
                 all.add(words + "; the next start that can write puts that right");
                 continue;
             }
-            Happened rest = new Happened(half.rest().step(), half.rest().at(), List.of(new Entry.OnRoll(half.roll(), half.rest().event())));
+            Happened rest = new Happened(
+                    half.rest().step(),
+                    half.rest().at(),
+                    List.of(new Entry.OnRoll(half.roll(), half.rest().event())));
             try {
                 disk.get().keep(rest);
                 after = after.with(List.of(rest));
@@ -83,7 +91,10 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         return new Opening(after, all, List.of());
     }
 
-    /** The same with the rolls read in that were finished today: pace, must-have moments and the end of the day look at them. */
+    /**
+     * The same with the rolls read in that were finished today: pace, must-have moments and the end of the day look at
+     * them.
+     */
     Situation withToday(Archive archive, OffsetDateTime now) {
         Situation all = situation;
         for (RollId id : DayRolls.finishedUnread(situation, now)) {
@@ -95,7 +106,8 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
     }
 
     /** The day that was written last: the newest, but where the clock went back. */
-    private static Optional<LocalDate> day(Archive archive, List<Happened> steps, List<String> problems) throws IOException {
+    private static Optional<LocalDate> day(Archive archive, List<Happened> steps, List<String> problems)
+            throws IOException {
         List<LocalDate> dates = archive.days();
         Optional<LocalDate> best = Optional.empty();
         List<DayRecorded> records = List.of();
@@ -105,7 +117,8 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         archive.wentBackTo().filter(dates::contains).ifPresent(candidates::add);
         for (LocalDate date : candidates) {
             Archive.Opened<DayRecorded> day = archive.dayOf(date);
-            long last = day.records().stream().mapToLong(DayRecorded::step).max().orElse(0);
+            long last =
+                    day.records().stream().mapToLong(DayRecorded::step).max().orElse(0);
             if (last >= bestStep) {
                 bestStep = last;
                 best = Optional.of(date);
@@ -134,7 +147,10 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
         return allRolls(archive, it -> it, problems);
     }
 
-    /** The same with of each roll only what is made of it, so that an archive of years is never held with all its frames. */
+    /**
+     * The same with of each roll only what is made of it, so that an archive of years is never held with all its
+     * frames.
+     */
     static <T> List<T> allRolls(Archive archive, Function<Roll, T> made, List<String> problems) throws IOException {
         Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
@@ -144,7 +160,9 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
             return it.made.isEmpty() || rolls.add(it);
         });
         // Steps are counted by each writer apart.
-        rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters()).thenComparing(it -> it.loading).thenComparing(it -> it.id));
+        rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters())
+                .thenComparing(it -> it.loading)
+                .thenComparing(it -> it.id));
         List<T> all = new ArrayList<>();
         for (Placed<T> roll : rolls) {
             all.add(roll.made.orElseThrow());
@@ -166,6 +184,5 @@ record Opening(Situation situation, List<String> problems, List<HalfMove> halfMo
     }
 
     /** What was made of a roll, with what it is put in order by, and what could not be read. */
-    private record Placed<T>(RollId id, long loading, Optional<T> made, List<String> problems) {
-    }
+    private record Placed<T>(RollId id, long loading, Optional<T> made, List<String> problems) {}
 }

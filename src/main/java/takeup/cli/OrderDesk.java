@@ -35,7 +35,8 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         }
         Path base = Path.of(from).toAbsolutePath().normalize();
         if (from.isBlank() || !Files.isDirectory(base)) {
-            throw new Commands.Unfit(from.isBlank() ? 2 : 1, from.isBlank() ? "--from names no folder" : base + " is no folder");
+            throw new Commands.Unfit(
+                    from.isBlank() ? 2 : 1, from.isBlank() ? "--from names no folder" : base + " is no folder");
         }
         return new OrderDesk(commands, new OrderFolder(base, true), clock);
     }
@@ -71,18 +72,29 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         OrderFolder.Found<Order> found = folder.allOrders();
         if (!found.problems().isEmpty()) {
             found.problems().forEach(out()::error);
-            throw new Commands.Unfit(1, "nothing was done: an order cannot be read, and its rolls could be ordered twice; put it right, or move it out of "
-                    + folder.orders());
+            throw new Commands.Unfit(
+                    1,
+                    "nothing was done: an order cannot be read, and its rolls could be ordered twice; put it "
+                            + "right, or move it out of "
+                            + folder.orders());
         }
         return found.all();
     }
 
     /** The order that was typed. */
     Order order(String typed) {
-        String number = Order.parse(typed).orElseThrow(() -> new Commands.Unfit(2, typed + " is no order number: ORD-001, or 1"));
+        String number = Order.parse(typed)
+                .orElseThrow(() -> new Commands.Unfit(2, typed + " is no order number: ORD-001, or 1"));
         OrderFolder.Found<Order> found = folder.allOrders();
-        return found.all().stream().filter(it -> it.order().equals(number)).findFirst().orElseThrow(() -> new Commands.Unfit(1,
-                found.problems().stream().filter(it -> it.contains(number)).findFirst().orElse("there is no order " + number + " in " + folder.orders())));
+        return found.all().stream()
+                .filter(it -> it.order().equals(number))
+                .findFirst()
+                .orElseThrow(() -> new Commands.Unfit(
+                        1,
+                        found.problems().stream()
+                                .filter(it -> it.contains(number))
+                                .findFirst()
+                                .orElse("there is no order " + number + " in " + folder.orders())));
     }
 
     /** The rolls of an order as they are now. */
@@ -92,12 +104,16 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
 
     /** A roll number as it is typed: R0007, r7 or 7. */
     static String roll(String typed) {
-        return RollId.parse(typed).or(() -> RollId.parse(takeup.journal.Archive.FIRST_WRITER + typed)).map(RollId::toString)
+        return RollId.parse(typed)
+                .or(() -> RollId.parse(takeup.journal.Archive.FIRST_WRITER + typed))
+                .map(RollId::toString)
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
     }
 
     static List<String> typedRolls(List<String> typed) {
-        return typed == null ? List.of() : typed.stream().map(OrderDesk::roll).distinct().toList();
+        return typed == null
+                ? List.of()
+                : typed.stream().map(OrderDesk::roll).distinct().toList();
     }
 
     /** The rolls of an order that were typed; what it does not hold is refused. */
@@ -117,21 +133,30 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         TreeSet<String> all = new TreeSet<>();
         List<String> words = new ArrayList<>();
         for (takeup.order.Stage stage : takeup.order.Stage.values()) {
-            long many = order.rolls().stream().filter(it -> order.stage(it.roll()) == stage).count();
+            long many = order.rolls().stream()
+                    .filter(it -> order.stage(it.roll()) == stage)
+                    .count();
             if (many > 0) {
                 words.add(String.format(Locale.ROOT, "%d %s", many, stage.where()));
             }
-            order.rolls().stream().filter(it -> order.stage(it.roll()) == stage)
-                    .forEach(it -> all.add(stage.where() + order.last(it.roll()).map(step -> " since " + step.on()).orElse("")));
+            order.rolls().stream()
+                    .filter(it -> order.stage(it.roll()) == stage)
+                    .forEach(it -> all.add(stage.where()
+                            + order.last(it.roll())
+                                    .map(step -> " since " + step.on())
+                                    .orElse("")));
         }
         return all.size() == 1 ? all.first() : String.join(", ", words);
     }
 
     /** What is due, and which rolls of orders were corrected since. */
     List<String> due(List<Order> orders) throws IOException {
-        List<String> due = new ArrayList<>(new Whereabouts(orders).due(clock.now().toLocalDate()));
+        List<String> due =
+                new ArrayList<>(new Whereabouts(orders).due(clock.now().toLocalDate()));
         for (Order order : orders) {
-            boolean isOver = order.withdrawn() || order.rolls().stream().allMatch(it -> order.stage(it.roll()).compareTo(takeup.order.Stage.SCANS) >= 0);
+            boolean isOver = order.withdrawn()
+                    || order.rolls().stream()
+                            .allMatch(it -> order.stage(it.roll()).compareTo(takeup.order.Stage.SCANS) >= 0);
             if (!isOver) {
                 Whereabouts.corrected(order, rolls(order)).forEach(it -> due.add(order.order() + ": " + it));
             }

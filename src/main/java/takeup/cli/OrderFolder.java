@@ -25,8 +25,8 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /**
- * Orders on the disk, and the rolls that they are made from: those of the data folder, or any folder with files of format
- * takeup-roll. The orders lie in {@code orders} of the same folder.
+ * Orders on the disk, and the rolls that they are made from: those of the data folder, or any folder with files of
+ * format takeup-roll. The orders lie in {@code orders} of the same folder.
  *
  * @param base the data folder, or the folder with the files
  * @param isLoose whether it is the latter
@@ -37,8 +37,7 @@ record OrderFolder(Path base, boolean isLoose) {
     private static final long LARGEST = 8_000_000;
 
     /** What could be read, and what could not, each one sentence with the file's name. */
-    record Found<T>(List<T> all, List<String> problems) {
-    }
+    record Found<T>(List<T> all, List<String> problems) {}
 
     private interface Reader<T> {
         T read(String file, String text) throws Unreadable;
@@ -66,7 +65,8 @@ record OrderFolder(Path base, boolean isLoose) {
         return files(orders(), it -> Order.parse(it).equals(Optional.of(it)), "orders/", (file, text) -> {
             Order order = Order.read(file, text);
             if (!file.equals("orders/" + order.order() + ENDING)) {
-                throw new IllegalArgumentException(file + ":1: it holds " + order.order() + ": give the file its own name back");
+                throw new IllegalArgumentException(
+                        file + ":1: it holds " + order.order() + ": give the file its own name back");
             }
             return order;
         });
@@ -76,7 +76,8 @@ record OrderFolder(Path base, boolean isLoose) {
     Found<ExposedRoll> rolls(Predicate<String> wanted) throws IOException {
         if (isLoose) {
             Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
-            List<ExposedRoll> all = new ArrayList<>(found.all.stream().filter(it -> wanted.test(it.roll())).toList());
+            List<ExposedRoll> all = new ArrayList<>(
+                    found.all.stream().filter(it -> wanted.test(it.roll())).toList());
             all.sort(java.util.Comparator.comparing(ExposedRoll::roll));
             return new Found<>(all, found.problems);
         }
@@ -114,7 +115,10 @@ record OrderFolder(Path base, boolean isLoose) {
         List<String> problems = new ArrayList<>();
         List<Path> paths;
         try (Stream<Path> list = Files.list(folder)) {
-            paths = list.filter(it -> it.getFileName().toString().endsWith(ENDING) && !it.getFileName().toString().startsWith(".")).sorted().toList();
+            paths = list.filter(it -> it.getFileName().toString().endsWith(ENDING)
+                            && !it.getFileName().toString().startsWith("."))
+                    .sorted()
+                    .toList();
         } catch (java.nio.file.NoSuchFileException e) {
             return new Found<>(all, problems);
         } catch (IOException e) {
@@ -141,9 +145,14 @@ record OrderFolder(Path base, boolean isLoose) {
         return new Found<>(all, problems);
     }
 
-    /** Writes an order: the page to print, then the file itself. Cut short in between, there is no order yet, and its number is still free. */
+    /**
+     * Writes an order: the page to print, then the file itself. Cut short in between, there is no order yet, and its
+     * number is still free.
+     */
     void save(Order order) throws IOException {
-        Folders.replace(file(order, ".html"), OrderHtml.of(order, order.lab().paper(), List.of(), false).getBytes(StandardCharsets.UTF_8));
+        Folders.replace(
+                file(order, ".html"),
+                OrderHtml.of(order, order.lab().paper(), List.of(), false).getBytes(StandardCharsets.UTF_8));
         Folders.replace(file(order, ENDING), order.json(Version.number()).getBytes(StandardCharsets.UTF_8));
     }
 }

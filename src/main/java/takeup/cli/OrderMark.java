@@ -17,7 +17,11 @@ final class OrderMark {
     }
 
     int mark(String number, String word, List<String> typed, String on) throws IOException {
-        Stage stage = Stage.named(word).orElseThrow(() -> new Commands.Unfit(2, word + " is no stage: " + String.join(", ", Stage.all()) + Nearest.question(word, Stage.all())));
+        Stage stage = Stage.named(word)
+                .orElseThrow(() -> new Commands.Unfit(
+                        2,
+                        word + " is no stage: " + String.join(", ", Stage.all())
+                                + Nearest.question(word, Stage.all())));
         LocalDate day = day(on);
         OrderDesk.rollsOf(desk.order(number), typed);
         return desk.alone(() -> {
@@ -25,7 +29,9 @@ final class OrderMark {
             List<String> rolls = OrderDesk.rollsOf(order, typed);
             Order marked = order.with(new Order.Progress(stage, day, rolls));
             desk.folder().save(marked);
-            desk.out().line(marked.order() + (rolls.isEmpty() ? "" : ", " + String.join(", ", rolls)) + ": " + stage.where() + " since " + day);
+            desk.out()
+                    .line(marked.order() + (rolls.isEmpty() ? "" : ", " + String.join(", ", rolls)) + ": "
+                            + stage.where() + " since " + day);
             desk.due(List.of(marked)).forEach(desk.out()::line);
             return 0;
         });
@@ -48,7 +54,12 @@ final class OrderMark {
             Order order = standing(typed);
             String id = OrderDesk.rollsOf(order, List.of(roll)).get(0);
             desk.folder().save(order.withLabNumber(id, number.strip()));
-            desk.out().line(id + (number.isBlank() ? " has no number of the lab's" : " is " + number.strip() + " at " + order.lab().name()));
+            desk.out()
+                    .line(id
+                            + (number.isBlank()
+                                    ? " has no number of the lab's"
+                                    : " is " + number.strip() + " at "
+                                            + order.lab().name()));
             return 0;
         });
     }
@@ -57,7 +68,12 @@ final class OrderMark {
         desk.order(typed);
         return desk.alone(() -> {
             Order order = standing(typed);
-            if (order.isSent() && !yes && !OnTerminal.saysYes(desk.out(), order.order() + " has gone to the lab. Withdraw it all the same? Type yes, or Enter for no.")) {
+            if (order.isSent()
+                    && !yes
+                    && !OnTerminal.saysYes(
+                            desk.out(),
+                            order.order()
+                                    + " has gone to the lab. Withdraw it all the same? Type yes, or Enter for no.")) {
                 throw new Commands.Unfit(1, order.order() + " has gone to the lab: tell the lab, then say --yes");
             }
             desk.folder().save(order.taken());

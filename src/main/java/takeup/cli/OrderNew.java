@@ -26,7 +26,8 @@ final class OrderNew {
 
     int run() throws IOException {
         if (!Files.isDirectory(desk.folder().base())) {
-            throw new Commands.Unfit(1, "there is no roll yet in " + desk.folder().base());
+            throw new Commands.Unfit(
+                    1, "there is no roll yet in " + desk.folder().base());
         }
         List<String> asked = OrderDesk.typedRolls(typed.rolls);
         List<String> without = OrderDesk.typedRolls(typed.without);
@@ -38,34 +39,46 @@ final class OrderNew {
     }
 
     private int nothing() {
-        throw new Commands.Unfit(1, "no finished roll waits for an order in " + desk.folder().base());
+        throw new Commands.Unfit(
+                1, "no finished roll waits for an order in " + desk.folder().base());
     }
 
     /** The rolls of the new order, those that are left in cameras, and what could not be read. */
-    private record Chosen(List<ExposedRoll> rolls, List<ExposedRoll> loaded, List<String> problems) {
-    }
+    private record Chosen(List<ExposedRoll> rolls, List<ExposedRoll> loaded, List<String> problems) {}
 
     private Chosen choose(List<Order> earlier, List<String> asked, List<String> without) throws IOException {
         Predicate<String> isFree = number -> earlier.stream().noneMatch(it -> !it.withdrawn() && it.holds(number));
-        Predicate<String> wanted = asked.isEmpty() ? isFree.and(it -> !without.contains(it)) : it -> asked.contains(it) && !without.contains(it);
+        Predicate<String> wanted = asked.isEmpty()
+                ? isFree.and(it -> !without.contains(it))
+                : it -> asked.contains(it) && !without.contains(it);
         OrderFolder.Found<ExposedRoll> found = desk.folder().rolls(wanted);
         for (String number : asked) {
-            ExposedRoll roll = found.all().stream().filter(it -> it.roll().equals(number)).findFirst().orElse(null);
+            ExposedRoll roll = found.all().stream()
+                    .filter(it -> it.roll().equals(number))
+                    .findFirst()
+                    .orElse(null);
             if (roll == null && found.problems().isEmpty() && !without.contains(number)) {
-                throw new Commands.Unfit(1, "there is no roll " + number + " in " + desk.folder().base());
+                throw new Commands.Unfit(
+                        1, "there is no roll " + number + " in " + desk.folder().base());
             }
             if (roll != null && roll.state().equals("withdrawn")) {
                 throw new Commands.Unfit(1, number + " was withdrawn: there is no such film");
             }
         }
-        List<ExposedRoll> rolls = found.all().stream().filter(it -> asked.isEmpty() ? it.isFinished() : !it.state().equals("withdrawn")).toList();
-        List<ExposedRoll> loaded = asked.isEmpty() ? found.all().stream().filter(ExposedRoll::isLoaded).toList() : List.of();
+        List<ExposedRoll> rolls = found.all().stream()
+                .filter(it -> asked.isEmpty() ? it.isFinished() : !it.state().equals("withdrawn"))
+                .toList();
+        List<ExposedRoll> loaded = asked.isEmpty()
+                ? found.all().stream().filter(ExposedRoll::isLoaded).toList()
+                : List.of();
         return new Chosen(rolls, loaded, found.problems());
     }
 
     private Lab lab(List<Order> earlier) {
         LabShelf labs = desk.labs();
-        Optional<String> last = earlier.isEmpty() ? Optional.empty() : Optional.of(earlier.get(earlier.size() - 1).lab().key()).filter(labs.keys()::contains);
+        Optional<String> last = earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(earlier.get(earlier.size() - 1).lab().key()).filter(labs.keys()::contains);
         String key = typed.lab != null ? typed.lab : last.orElseGet(labs::usual);
         Lab.Read read = labs.lab(key);
         if (read.lab().isEmpty()) {
@@ -102,12 +115,23 @@ final class OrderNew {
         List<String> stops = new ArrayList<>(chosen.problems);
         checks.stream().filter(Check::isBlocking).forEach(it -> stops.add(it.text()));
         (typed.yes ? chosen.problems : stops).forEach(desk.out()::error);
-        if (!stops.isEmpty() && !typed.yes && !OnTerminal.saysYes(desk.out(), "Order it all the same? Type yes, or Enter for no.")) {
+        if (!stops.isEmpty()
+                && !typed.yes
+                && !OnTerminal.saysYes(desk.out(), "Order it all the same? Type yes, or Enter for no.")) {
             desk.out().error("nothing was ordered: put it right, leave a roll out with --without ROLL, or say --yes");
             return 1;
         }
-        Order order = Order.of(Order.next(earlier.stream().map(Order::order).toList()), desk.clock().now(), lab, reference, typed.flies, wishes, chosen.rolls, checks,
-                typed.withNotes, typed.withClient);
+        Order order = Order.of(
+                Order.next(earlier.stream().map(Order::order).toList()),
+                desk.clock().now(),
+                lab,
+                reference,
+                typed.flies,
+                wishes,
+                chosen.rolls,
+                checks,
+                typed.withNotes,
+                typed.withClient);
         desk.folder().save(order);
         if (typed.json) {
             desk.out().raw(order.json(Version.number()));
@@ -121,13 +145,19 @@ final class OrderNew {
         desk.out().line(order.order() + " for " + order.lab().name() + ", " + order.summary());
         chosenLines(order).forEach(desk.out()::line);
         // What stops was read before the question; after --yes it is to be known all the same.
-        checks.stream().filter(it -> typed.yes || !it.isBlocking()).forEach(it -> desk.out().line("to know: " + it.text()));
-        desk.out().line("print " + desk.folder().file(order, ".html") + ": the sheet that goes with the film, and labels");
+        checks.stream()
+                .filter(it -> typed.yes || !it.isBlocking())
+                .forEach(it -> desk.out().line("to know: " + it.text()));
+        desk.out()
+                .line("print " + desk.folder().file(order, ".html")
+                        + ": the sheet that goes with the film, and labels");
         desk.out().line("once it is on its way: takeup order mark " + order.order() + " sent");
     }
 
     private static List<String> chosenLines(Order order) {
-        return order.rolls().stream().map(it -> it.roll() + "  " + it.filmSize() + " " + it.frameSize() + "  " + it.stock() + "  " + it.words()
-                + "  " + it.framesExpected() + (it.framesExpected() == 1 ? " frame" : " frames")).toList();
+        return order.rolls().stream()
+                .map(it -> it.roll() + "  " + it.filmSize() + " " + it.frameSize() + "  " + it.stock() + "  "
+                        + it.words() + "  " + it.framesExpected() + (it.framesExpected() == 1 ? " frame" : " frames"))
+                .toList();
     }
 }

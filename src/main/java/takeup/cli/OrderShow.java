@@ -26,16 +26,31 @@ final class OrderShow {
             throw new Commands.Unfit(2, "--text, --json, --csv or --html, one of them");
         }
         if (!typed.html && (typed.withFrames || typed.paper != null) || typed.withNotes && !typed.withFrames) {
-            throw new Commands.Unfit(2, !typed.html ? "--paper and --with-frames go with --html" : "--with-notes goes with --with-frames");
+            throw new Commands.Unfit(
+                    2,
+                    !typed.html ? "--paper and --with-frames go with --html" : "--with-notes goes with --with-frames");
         }
-        String paper = typed.paper == null ? null : OrderHtml.PAPERS.stream().filter(it -> it.equalsIgnoreCase(typed.paper)).findFirst()
-                .orElseThrow(() -> new Commands.Unfit(2, typed.paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS)));
+        String paper = typed.paper == null
+                ? null
+                : OrderHtml.PAPERS.stream()
+                        .filter(it -> it.equalsIgnoreCase(typed.paper))
+                        .findFirst()
+                        .orElseThrow(() -> new Commands.Unfit(
+                                2, typed.paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS)));
         Order order = desk.order(typed.number);
         List<ExposedRoll> rolls = desk.rolls(order);
         List<String> corrected = order.withdrawn() ? List.of() : Whereabouts.corrected(order, rolls);
-        String text = typed.json ? order.json(Version.number()) : typed.csv ? OrderCsv.of(order)
-                : typed.html ? OrderHtml.of(order, paper == null ? order.lab().paper() : paper, typed.withFrames ? OrderHtml.of(order, rolls) : List.of(), typed.withNotes)
-                : OrderText.of(order);
+        String text = typed.json
+                ? order.json(Version.number())
+                : typed.csv
+                        ? OrderCsv.of(order)
+                        : typed.html
+                                ? OrderHtml.of(
+                                        order,
+                                        paper == null ? order.lab().paper() : paper,
+                                        typed.withFrames ? OrderHtml.of(order, rolls) : List.of(),
+                                        typed.withNotes)
+                                : OrderText.of(order);
         if (typed.file != null) {
             RollsCommand.write(Path.of(typed.file), text.getBytes(StandardCharsets.UTF_8));
         } else if (typed.json || typed.csv || typed.html) {
@@ -45,7 +60,9 @@ final class OrderShow {
         }
         corrected.forEach(desk.out()::error);
         if (typed.withFrames) {
-            order.rolls().stream().map(it -> it.roll()).filter(it -> rolls.stream().noneMatch(roll -> roll.roll().equals(it)))
+            order.rolls().stream()
+                    .map(it -> it.roll())
+                    .filter(it -> rolls.stream().noneMatch(roll -> roll.roll().equals(it)))
                     .forEach(it -> desk.out().error(it + " cannot be read, so it has no page of frames"));
         }
         return 0;

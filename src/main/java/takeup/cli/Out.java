@@ -9,7 +9,10 @@ import takeup.journal.Trouble;
 import takeup.screen.Environment;
 import takeup.screen.Lettering;
 
-/** Where answers and errors go. Each line passes the border that shows what a terminal must not get. A failed write is a failure. */
+/**
+ * Where answers and errors go. Each line passes the border that shows what a terminal must not get. A failed write is a
+ * failure.
+ */
 final class Out {
     private final OutputStream answers;
     private final OutputStream errors;
@@ -19,7 +22,8 @@ final class Out {
     Out(OutputStream answers, OutputStream errors, Map<String, String> environment) {
         this.answers = answers;
         this.errors = errors;
-        this.lettering = Environment.of(environment, false).lettering() == Lettering.ASCII ? Lettering.ASCII : Lettering.UNICODE;
+        this.lettering =
+                Environment.of(environment, false).lettering() == Lettering.ASCII ? Lettering.ASCII : Lettering.UNICODE;
     }
 
     /** A line of an answer. */
@@ -46,7 +50,10 @@ final class Out {
         write(answers, text);
     }
 
-    /** What went wrong, in one line: a line feed in it came with some name or word, and must not look like a second message. */
+    /**
+     * What went wrong, in one line: a line feed in it came with some name or word, and must not look like a second
+     * message.
+     */
     void error(String text) {
         write(errors, "takeup: " + lettering.of(text) + "\n");
     }

@@ -22,33 +22,65 @@ import takeup.shoot.DayEnd;
 import takeup.shoot.Situation;
 
 /** {@code takeup paper}: a form to go on with by pen, the rolls in the cameras filled in. Only reads. */
-@Command(name = "paper", description = {"Prints a form to write frames on with a pen, for the day the laptop dies: a sheet for each roll that is in a camera, and an empty one.",
-    "On the prompt, paper ROLL and a line a frame (7 5.6 125 veil) read it back."})
+@Command(
+        name = "paper",
+        description = {
+            "Prints a form to write frames on with a pen, for the day the laptop dies: a sheet for each roll "
+                    + "that is in a camera, and an empty one.",
+            "On the prompt, paper ROLL and a line a frame (7 5.6 125 veil) read it back."
+        })
 final class PaperCommand implements Callable<Integer> {
-    @ParentCommand Commands commands;
-    @Parameters(paramLabel = "ROLL", arity = "0..*", description = "The rolls to make sheets for: R0007, r7, 7, or a row of them, 4-7; else those in the cameras.")
+    @ParentCommand
+    Commands commands;
+
+    @Parameters(
+            paramLabel = "ROLL",
+            arity = "0..*",
+            description =
+                    "The rolls to make sheets for: R0007, r7, 7, or a row of them, 4-7; else those in the cameras.")
     List<String> rolls;
+
     @Option(names = "--html", description = "A page to print; a FILE that ends in .html is one too.")
     boolean html;
+
     @Option(names = "--paper", paramLabel = "PAPER", description = "With a page: A4 or Letter.")
     String paper;
+
     @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
     String file;
-    @Option(names = "--clock", paramLabel = "TIME", description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
+
+    @Option(
+            names = "--clock",
+            paramLabel = "TIME",
+            description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
     String clock;
 
-    @Override public Integer call() throws IOException {
+    @Override
+    public Integer call() throws IOException {
         boolean page = html || file != null && (file.endsWith(".html") || file.endsWith(".htm"));
-        String size = paper == null ? PaperForm.PAPERS.get(0) : PaperForm.PAPERS.stream().filter(it -> it.equalsIgnoreCase(paper)).findFirst()
-                .orElseThrow(() -> new Commands.Unfit(2, paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS) + Nearest.question(paper, PaperForm.PAPERS)));
+        String size = paper == null
+                ? PaperForm.PAPERS.get(0)
+                : PaperForm.PAPERS.stream()
+                        .filter(it -> it.equalsIgnoreCase(paper))
+                        .findFirst()
+                        .orElseThrow(() -> new Commands.Unfit(
+                                2,
+                                paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS)
+                                        + Nearest.question(paper, PaperForm.PAPERS)));
         if (paper != null && !page) {
             throw new Commands.Unfit(2, "--paper goes with --html, or a FILE that ends in .html");
         }
         OffsetDateTime now = Commands.clock(clock).now();
         Situation s = commands.opening().situation().turned(now);
-        List<Roll> chosen = rolls == null ? s.rolls().values().stream().filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND).toList() : named();
+        List<Roll> chosen = rolls == null
+                ? s.rolls().values().stream()
+                        .filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND)
+                        .toList()
+                : named();
         String next = s.nextRoll(commands.settings().writer()).toString();
-        String text = page ? PaperForm.html(chosen, next, now.toLocalDate(), size) : PaperForm.text(chosen, next, now.toLocalDate());
+        String text = page
+                ? PaperForm.html(chosen, next, now.toLocalDate(), size)
+                : PaperForm.text(chosen, next, now.toLocalDate());
         if (file != null) {
             RollsCommand.write(Path.of(file), (page ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
         } else if (page) {
@@ -68,9 +100,12 @@ final class PaperCommand implements Callable<Integer> {
     private List<Roll> named() throws IOException {
         List<Roll> all = new ArrayList<>();
         try {
-            for (RollId id : DayEnd.held(rolls, java.util.Optional.of(commands.settings().writer()))) {
+            for (RollId id :
+                    DayEnd.held(rolls, java.util.Optional.of(commands.settings().writer()))) {
                 Archive.Opened<Recorded> opened = commands.archive().roll(id);
-                all.add(Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, "there is no roll " + id + " in " + commands.folder())));
+                all.add(Roll.of(opened.records())
+                        .orElseThrow(
+                                () -> new Commands.Unfit(1, "there is no roll " + id + " in " + commands.folder())));
             }
         } catch (IllegalArgumentException e) {
             throw new Commands.Unfit(2, e.getMessage());

@@ -58,10 +58,14 @@ final class PlanCommand {
     private void table(Situation s) {
         commands.out().line("Plan: " + PlanTable.title(s));
         for (PlanTable.Row row : PlanTable.of(s, now)) {
-            commands.out().line("  " + pad(row.number(), 4) + pad(row.when(), 7) + pad(row.in(), 14) + row.what() + (row.more().isEmpty() ? "" : ", " + row.more().replace("  ", ", ")));
+            commands.out()
+                    .line("  " + pad(row.number(), 4) + pad(row.when(), 7) + pad(row.in(), 14) + row.what()
+                            + (row.more().isEmpty() ? "" : ", " + row.more().replace("  ", ", ")));
         }
         if (s.day().job().plan().moments().isEmpty()) {
-            commands.out().line("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 on the prompt");
+            commands.out()
+                    .line("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
+                            + "on the prompt");
         }
     }
 
@@ -74,7 +78,8 @@ final class PlanCommand {
         String text;
         try {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
-                throw new Commands.Unfit(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
+                throw new Commands.Unfit(
+                        1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
             }
             text = Files.readString(file);
         } catch (CharacterCodingException e) {
@@ -84,11 +89,17 @@ final class PlanCommand {
         try {
             taken = Disk.take(commands.archive());
         } catch (IOException e) {
-            throw new Commands.Unfit(1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
+            throw new Commands.Unfit(
+                    1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
         }
         try (Disk disk = taken) {
             Situation s = commands.opening().situation();
-            PlanSheet.Read read = PlanSheet.read(text, file.getFileName().toString(), s, now, commands.settings().writer());
+            PlanSheet.Read read = PlanSheet.read(
+                    text,
+                    file.getFileName().toString(),
+                    s,
+                    now,
+                    commands.settings().writer());
             if (!read.problems().isEmpty()) {
                 read.problems().forEach(commands.out()::error);
                 commands.out().error("nothing was planned: put these lines right and read the file again");
@@ -104,7 +115,8 @@ final class PlanCommand {
             if (json) {
                 commands.out().raw(JsonText.pretty(Prepare.plan(after, now)));
             } else {
-                commands.out().line(read.does().map(it -> it.answer().text()).orElse("All of it is in the plan already."));
+                commands.out()
+                        .line(read.does().map(it -> it.answer().text()).orElse("All of it is in the plan already."));
                 table(after);
             }
         }

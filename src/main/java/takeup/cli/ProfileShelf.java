@@ -37,7 +37,8 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
         return sort.name().toLowerCase(Locale.ROOT);
     }
 
-    @Override public List<String> keys(Kit.Sort sort) {
+    @Override
+    public List<String> keys(Kit.Sort sort) {
         TreeSet<String> keys = new TreeSet<>();
         for (Path folder : List.of(own, shipped)) {
             names(folder, sort).stream().filter(ProfileShelf::isKey).forEach(keys::add);
@@ -45,12 +46,20 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
         return new ArrayList<>(keys);
     }
 
-    @Override public List<String> strangers(Kit.Sort sort) {
-        return names(own, sort).stream().filter(it -> !isKey(it)).sorted().map(it -> folder(sort) + "/" + it + ENDING
-                + ":1: this name cannot be typed, so the file is not read: a to z, digits, - and _, then " + ENDING).toList();
+    @Override
+    public List<String> strangers(Kit.Sort sort) {
+        return names(own, sort).stream()
+                .filter(it -> !isKey(it))
+                .sorted()
+                .map(it -> folder(sort) + "/" + it + ENDING
+                        + ":1: this name cannot be typed, so the file is not read: a to z, digits, - and _, then "
+                        + ENDING)
+                .toList();
     }
 
-    /** A key is typed in any case and its file is named in small letters: on some disks that is the same, on others not. */
+    /**
+     * A key is typed in any case and its file is named in small letters: on some disks that is the same, on others not.
+     */
     private static boolean isKey(String name) {
         return ProfileReader.isKey(name) && name.equals(name.toLowerCase(Locale.ROOT));
     }
@@ -58,13 +67,17 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
     /** The names of a folder's files without their ending. */
     private static List<String> names(Path folder, Kit.Sort sort) {
         try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
-            return files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(ENDING)).map(it -> it.substring(0, it.length() - ENDING.length())).toList();
+            return files.map(it -> it.getFileName().toString())
+                    .filter(it -> it.endsWith(ENDING))
+                    .map(it -> it.substring(0, it.length() - ENDING.length()))
+                    .toList();
         } catch (IOException | UncheckedIOException e) {
             return List.of(); // no such folder: no profiles in it
         }
     }
 
-    @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+    @Override
+    public Optional<Kit.File> file(Kit.Sort sort, String key) {
         for (Path folder : List.of(own, shipped)) {
             Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
             if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
@@ -87,7 +100,10 @@ record ProfileShelf(Path own, Path shipped) implements Kit.Shelf {
             if (Files.size(path) > largest) {
                 return problem(name, "is larger than any such file can be");
             }
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path))).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                    .toString();
             return new Kit.File(name, text.startsWith("\ufeff") ? text.substring(1) : text, Optional.empty());
         } catch (CharacterCodingException e) {
             return problem(name, "is not UTF-8: save it as UTF-8");

@@ -8,8 +8,7 @@ import takeup.kit.JsonText;
 final class RatedProfile {
     private static final String FIELD = "\"usualEI\"";
 
-    private RatedProfile() {
-    }
+    private RatedProfile() {}
 
     /** The changed text; empty where the number cannot be found for sure. */
     static Optional<String> of(String text, String index) {
@@ -32,7 +31,10 @@ final class RatedProfile {
 
     private static boolean says(String text, String index) {
         try {
-            return JsonText.read(text) instanceof Json.Obj profile && profile.field("usualEI").filter(it -> it instanceof Json.Num number && number.value() == Double.parseDouble(index)).isPresent();
+            return JsonText.read(text) instanceof Json.Obj profile
+                    && profile.field("usualEI")
+                            .filter(it -> it instanceof Json.Num number && number.value() == Double.parseDouble(index))
+                            .isPresent();
         } catch (JsonText.NotJson e) {
             return false;
         }

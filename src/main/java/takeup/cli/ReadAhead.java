@@ -12,17 +12,19 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
- * Reads many things on all cores and hands them over one by one in their order. A core has one in work and one that waits to
- * be taken, so that an archive of any size takes no more memory than a few rolls.
+ * Reads many things on all cores and hands them over one by one in their order. A core has one in work and one that
+ * waits to be taken, so that an archive of any size takes no more memory than a few rolls.
  */
 final class ReadAhead {
     /** Fewer are read before a second thread has its first. */
     private static final int WORTH = 50;
-    /** The largest journal, as frames and as text, needs no more bytes than this; with less to go round one thread reads. */
+    /**
+     * The largest journal, as frames and as text, needs no more bytes than this; with less to go round one thread
+     * reads.
+     */
     private static final long ROOM = 256L << 20;
 
-    private ReadAhead() {
-    }
+    private ReadAhead() {}
 
     /**
      * Reads what the keys stand for.
@@ -32,7 +34,11 @@ final class ReadAhead {
      */
     static <K, V> void inOrder(Collection<K> keys, Function<K, V> read, Predicate<V> isGoingOn) {
         Runtime machine = Runtime.getRuntime();
-        inOrder(keys, keys.size() < WORTH ? 1 : (int) Math.min(machine.availableProcessors(), machine.maxMemory() / ROOM), read, isGoingOn);
+        inOrder(
+                keys,
+                keys.size() < WORTH ? 1 : (int) Math.min(machine.availableProcessors(), machine.maxMemory() / ROOM),
+                read,
+                isGoingOn);
     }
 
     static <K, V> void inOrder(Collection<K> keys, int threads, Function<K, V> read, Predicate<V> isGoingOn) {

@@ -12,12 +12,15 @@ final class ReciprocityCurve {
     private static final double LOWEST = 0.5;
     /** Stops on each axis: the metered one from 1/2 s to 4 min, the time to set to 17 min. */
     private static final double ACROSS = 9;
+
     private static final int ROWS = 11;
 
-    private ReciprocityCurve() {
-    }
+    private ReciprocityCurve() {}
 
-    /** The lines of the drawing: upwards the time to set, to the right the metered one; {@code *} is past what is published, {@code .} what the meter said. */
+    /**
+     * The lines of the drawing: upwards the time to set, to the right the metered one; {@code *} is past what is
+     * published, {@code .} what the meter said.
+     */
     static List<String> of(Reciprocity film) {
         List<String> lines = new ArrayList<>();
         for (int row = ROWS; row >= 0; row--) {

@@ -19,7 +19,9 @@ import takeup.review.LessonLines;
 import takeup.review.LessonPage;
 import takeup.review.Tally;
 
-/** {@code takeup review}: what all verdicts teach; a new rating goes into the photographer's own profile after a yes. */
+/**
+ * {@code takeup review}: what all verdicts teach; a new rating goes into the photographer's own profile after a yes.
+ */
 final class ReviewCommand {
     private final Commands commands;
     private final Out out;
@@ -32,7 +34,8 @@ final class ReviewCommand {
     int run(boolean json, Optional<String> page, Optional<String> rate) throws IOException {
         boolean[] isBad = {false};
         Tally tally = new Tally();
-        FramesCommand.forEach(commands, false, FramesCommand.Reviewed::new, it -> tally.add(it.roll(), it.review()), isBad);
+        FramesCommand.forEach(
+                commands, false, FramesCommand.Reviewed::new, it -> tally.add(it.roll(), it.review()), isBad);
         Lesson lesson = Lesson.of(tally);
         if (json) {
             out.raw(JsonText.pretty(json(tally, lesson)));
@@ -45,8 +48,12 @@ final class ReviewCommand {
         if (rate.isPresent()) {
             rate(rate.get(), lesson);
         } else if (!json) {
-            lesson.findings().stream().filter(it -> it.kind() == Finding.Kind.RATING).map(ReviewCommand::stock).distinct()
-                    .forEach(it -> out.line("takeup review --rate " + it + " writes that into your own profile, after a yes."));
+            lesson.findings().stream()
+                    .filter(it -> it.kind() == Finding.Kind.RATING)
+                    .map(ReviewCommand::stock)
+                    .distinct()
+                    .forEach(it -> out.line(
+                            "takeup review --rate " + it + " writes that into your own profile, after a yes."));
         }
         return isBad[0] ? 1 : 0;
     }
@@ -57,7 +64,9 @@ final class ReviewCommand {
 
     /** Writes the rating that the lesson proposes into the photographer's own profile of that stock. */
     private void rate(String key, Lesson lesson) throws IOException {
-        Finding finding = lesson.findings().stream().filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key)).findFirst()
+        Finding finding = lesson.findings().stream()
+                .filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key))
+                .findFirst()
                 .orElseThrow(() -> new Commands.Unfit(1, "the verdicts propose no other rating for " + key));
         write(key, LessonLines.newIndex(finding));
     }
@@ -71,13 +80,26 @@ final class ReviewCommand {
             out.line(key + " is usually rated at " + index + " already.");
             return;
         }
-        String text = ProfileShelf.of(commands.folder()).file(Kit.Sort.STOCKS, key).map(Kit.File::text)
-                .flatMap(it -> RatedProfile.of(it, index)).orElseThrow(() -> new Commands.Unfit(1, own + ": usualEI could not be found in it: change it by hand to " + index));
-        if (!OnTerminal.answersYes(out::line, "Write " + index + " instead of " + stock.usualIndex() + " as the usual index of " + stock.name() + " into " + own + "? Type yes.")) {
+        String text = ProfileShelf.of(commands.folder())
+                .file(Kit.Sort.STOCKS, key)
+                .map(Kit.File::text)
+                .flatMap(it -> RatedProfile.of(it, index))
+                .orElseThrow(() -> new Commands.Unfit(
+                        1, own + ": usualEI could not be found in it: change it by hand to " + index));
+        if (!OnTerminal.answersYes(
+                out::line,
+                "Write " + index + " instead of " + stock.usualIndex() + " as the usual index of " + stock.name()
+                        + " into " + own + "? Type yes.")) {
             throw new Commands.Unfit(1, "nothing was written");
         }
         try (Disk held = Disk.take(commands.archive())) {
-            Folders.replace(held.archive().folder().resolve("profiles").resolve("stocks").resolve(key + ".json"), text.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(
+                    held.archive()
+                            .folder()
+                            .resolve("profiles")
+                            .resolve("stocks")
+                            .resolve(key + ".json"),
+                    text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new Commands.Unfit(1, "NOT SAVED: " + Trouble.words(e));
         }
@@ -85,15 +107,34 @@ final class ReviewCommand {
     }
 
     private static Json.Obj json(Tally tally, Lesson lesson) {
-        List<Json.Obj> findings = lesson.findings().stream().map(it -> Json.object().and("kind", it.kind().name().toLowerCase(java.util.Locale.ROOT)).and("factor", it.factor())
-                .and("name", it.name()).and("frames", it.frames()).and("stops", stops(it.stops())).and("alike", it.alike())
-                .and("proposedIndex", it.kind() == Finding.Kind.RATING ? Optional.of(Double.parseDouble(LessonLines.newIndex(it))) : Optional.empty())
-                .and("text", LessonLines.words(it))).toList();
-        return Json.object().and("rolls", tally.rolls()).and("judged", tally.judged()).and("usable", tally.usable()).and("enough", lesson.isEnough())
-                .and("findings", findings).and("scatter", lesson.isEnough() ? Optional.of(stops(lesson.scatter())) : Optional.empty());
+        List<Json.Obj> findings = lesson.findings().stream()
+                .map(it -> Json.object()
+                        .and("kind", it.kind().name().toLowerCase(java.util.Locale.ROOT))
+                        .and("factor", it.factor())
+                        .and("name", it.name())
+                        .and("frames", it.frames())
+                        .and("stops", stops(it.stops()))
+                        .and("alike", it.alike())
+                        .and(
+                                "proposedIndex",
+                                it.kind() == Finding.Kind.RATING
+                                        ? Optional.of(Double.parseDouble(LessonLines.newIndex(it)))
+                                        : Optional.empty())
+                        .and("text", LessonLines.words(it)))
+                .toList();
+        return Json.object()
+                .and("rolls", tally.rolls())
+                .and("judged", tally.judged())
+                .and("usable", tally.usable())
+                .and("enough", lesson.isEnough())
+                .and("findings", findings)
+                .and("scatter", lesson.isEnough() ? Optional.of(stops(lesson.scatter())) : Optional.empty());
     }
 
     static Json.Obj stops(Interval interval) {
-        return Json.object().and("estimate", Json.digits(interval.estimate(), 4)).and("low", Json.digits(interval.low(), 4)).and("high", Json.digits(interval.high(), 4));
+        return Json.object()
+                .and("estimate", Json.digits(interval.estimate(), 4))
+                .and("low", Json.digits(interval.low(), 4))
+                .and("high", Json.digits(interval.high(), 4));
     }
 }

@@ -44,12 +44,19 @@ final class RollsCommand {
         problems.forEach(commands.out()::error);
         Whereabouts where = new Whereabouts(orders.all());
         if (json) {
-            commands.out().raw(JsonText.pretty(Json.object().and("rolls", rolls.stream().map(it -> json(it, where)).toList())));
+            commands.out()
+                    .raw(JsonText.pretty(Json.object()
+                            .and(
+                                    "rolls",
+                                    rolls.stream().map(it -> json(it, where)).toList())));
         } else if (rolls.isEmpty()) {
             commands.out().line("no roll yet in " + commands.folder());
         } else {
             List<String> lines = new ArrayList<>();
-            rolls.forEach(it -> lines.add(words(it) + (it.state() == Roll.State.FINISHED ? "  " + where.words(it.id().toString()) : "")));
+            rolls.forEach(it -> lines.add(words(it)
+                    + (it.state() == Roll.State.FINISHED
+                            ? "  " + where.words(it.id().toString())
+                            : "")));
             lines.addAll(due(rolls, where));
             commands.out().lines(lines);
         }
@@ -60,9 +67,12 @@ final class RollsCommand {
     private static List<String> due(List<RollLine> rolls, Whereabouts where) {
         LocalDate today = Clock.of(Optional.empty()).now().toLocalDate();
         List<String> due = new ArrayList<>(where.due(today));
-        int days = where.orders().isEmpty() ? Lab.WAIT : where.orders().get(where.orders().size() - 1).lab().sendWithinDays();
+        int days = where.orders().isEmpty()
+                ? Lab.WAIT
+                : where.orders().get(where.orders().size() - 1).lab().sendWithinDays();
         Map<String, LocalDate> since = new LinkedHashMap<>();
-        rolls.stream().filter(it -> it.state() == Roll.State.FINISHED)
+        rolls.stream()
+                .filter(it -> it.state() == Roll.State.FINISHED)
                 .forEach(it -> it.finishedAt().ifPresent(at -> since.put(it.id().toString(), at.toLocalDate())));
         where.waiting(since, today, days).ifPresent(due::add);
         return due;
@@ -78,15 +88,25 @@ final class RollsCommand {
     }
 
     private static Json.Obj json(RollLine roll, Whereabouts orders) {
-        return Json.object().and("roll", roll.id()).and("state", roll.state()).and("camera", roll.camera()).and("back", roll.back())
-                .and("stock", roll.stock()).and("exposureIndex", roll.exposureIndex()).and("framesUsed", roll.framesUsed())
-                .and("framesNominal", roll.framesNominal()).and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
-                .and("where", where(roll, orders)).and("order", orders.order(roll.id().toString()).map(Order::order));
+        return Json.object()
+                .and("roll", roll.id())
+                .and("state", roll.state())
+                .and("camera", roll.camera())
+                .and("back", roll.back())
+                .and("stock", roll.stock())
+                .and("exposureIndex", roll.exposureIndex())
+                .and("framesUsed", roll.framesUsed())
+                .and("framesNominal", roll.framesNominal())
+                .and("loadedAt", IsoTime.of(roll.loadedAt()))
+                .and("finishedAt", roll.finishedAt().map(IsoTime::of))
+                .and("where", where(roll, orders))
+                .and("order", orders.order(roll.id().toString()).map(Order::order));
     }
 
     private static String words(RollLine roll) {
         return roll.id() + "  " + pad(roll.state().toString(), 10) + pad(roll.place(), 14) + pad(roll.stock(), 12)
-                + pad(roll.framesUsed() + " of " + roll.framesNominal(), 10) + roll.loadedAt().toLocalDate() + "  " + roll.development();
+                + pad(roll.framesUsed() + " of " + roll.framesNominal(), 10)
+                + roll.loadedAt().toLocalDate() + "  " + roll.development();
     }
 
     private static String pad(String text, int width) {
@@ -99,7 +119,8 @@ final class RollsCommand {
     }
 
     private Roll found(String typed, List<String> problems) throws IOException {
-        RollId id = RollId.parse(typed).or(() -> RollId.parse(commands.settings().writer() + typed))
+        RollId id = RollId.parse(typed)
+                .or(() -> RollId.parse(commands.settings().writer() + typed))
                 .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
         Archive archive = commands.archive();
         if (!archive.openRolls().contains(id) && !archive.finishedRolls().contains(id)) {
@@ -108,13 +129,17 @@ final class RollsCommand {
         Archive.Opened<Recorded> opened = archive.roll(id);
         opened.problems().forEach(commands.out()::error);
         problems.addAll(opened.problems());
-        return Roll.of(opened.records()).orElseThrow(() -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
+        return Roll.of(opened.records())
+                .orElseThrow(
+                        () -> new Commands.Unfit(1, id + " cannot be shown: the record of its loading is missing"));
     }
 
     int one(String typed, boolean json, boolean csv, boolean withClient, Optional<String> file) throws IOException {
         List<String> problems = new ArrayList<>();
         Roll roll = found(typed, problems);
-        String text = json ? withClient ? RollJson.textWithClient(roll, Version.number()) : RollJson.text(roll, Version.number()) : csv ? RollCsv.of(roll) : RollText.of(roll);
+        String text = json
+                ? withClient ? RollJson.textWithClient(roll, Version.number()) : RollJson.text(roll, Version.number())
+                : csv ? RollCsv.of(roll) : RollText.of(roll);
         if (file.isPresent()) {
             write(Path.of(file.get()), (json || csv ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
         } else if (json || csv) {
@@ -132,7 +157,10 @@ final class RollsCommand {
         return lines.toString();
     }
 
-    /** A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it is. */
+    /**
+     * A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it
+     * is.
+     */
     static void write(Path path, byte[] bytes) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path)) {

@@ -10,9 +10,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /**
- * When a scan was made, as its own file says: DateTimeDigitized (0x9004), else DateTime (0x0132), of the Exif part of a JPEG
- * or of a TIFF. {@code 2026:10:01 09:30:00} becomes {@code 2026-10-01T09:30:00}. Tags: Exif 2.32, 4.6.5 (second hand,
- * exiftool's tag tables). A date of the file system says when it was downloaded, and is not asked.
+ * When a scan was made, as its own file says: DateTimeDigitized (0x9004), else DateTime (0x0132), of the Exif part of a
+ * JPEG or of a TIFF. {@code 2026:10:01 09:30:00} becomes {@code 2026-10-01T09:30:00}. Tags: Exif 2.32, 4.6.5 (second
+ * hand, exiftool's tag tables). A date of the file system says when it was downloaded, and is not asked.
  */
 final class ScanDate {
     private static final int DIGITISED = 0x9004;
@@ -105,7 +105,10 @@ final class ScanDate {
                 return Optional.empty();
             }
         }
-        return date.startsWith("0000") ? Optional.empty() : Optional.of(date.substring(0, 4) + "-" + date.substring(5, 7) + "-" + date.substring(8, 10) + "T" + date.substring(11));
+        return date.startsWith("0000")
+                ? Optional.empty()
+                : Optional.of(date.substring(0, 4) + "-" + date.substring(5, 7) + "-" + date.substring(8, 10) + "T"
+                        + date.substring(11));
     }
 
     private ByteBuffer bytes(long at, int count) throws IOException {

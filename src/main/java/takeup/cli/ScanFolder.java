@@ -36,13 +36,17 @@ import takeup.review.Tone;
 record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, List<String> problems) {
     /** The long side of the small copies, in dots. */
     private static final int SMALL = 96;
+
     private static final int FINE = 384;
     /** The long side of what a slate is looked for in. */
     private static final int FINEST = 1500;
+
     private static final long LARGEST = 1_000_000_000;
     private static final int MOST = 2000;
     /** Some systems' Java has the decoders of pictures from other packages, which a machine may be without. */
-    private static final String LACKING = "this Java lacks a library for such pictures; install the whole of Java 17 or newer, not a part of it, and let JAVA_HOME name it";
+    private static final String LACKING =
+            "this Java lacks a library for such pictures; install the whole of Java 17 or newer, not a part of "
+                    + "it, and let JAVA_HOME name it";
 
     /**
      * Reads a folder.
@@ -95,7 +99,9 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
 
     private static boolean isPicture(Path path) {
         String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
-        return !name.startsWith(".") && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff")) && Files.isRegularFile(path);
+        return !name.startsWith(".")
+                && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff"))
+                && Files.isRegularFile(path);
     }
 
     /** The screen's clock on a picture that a digital camera took of it. */
@@ -114,20 +120,26 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
         ImageIO.setUseCache(false);
     }
 
-    private record Opened(Picture picture, int width, int height) {
-    }
+    private record Opened(Picture picture, int width, int height) {}
 
-    private static void read(Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures) throws IOException {
+    private static void read(Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures)
+            throws IOException {
         Opened opened = open(folder.resolve(name), slates ? FINEST : FINE);
         Picture picture = small(opened.picture);
         pictures.put(name, picture);
-        scans.add(new Scan(name, opened.width, opened.height, Tone.of(picture), slates ? CodeReader.slate(Grey.of(opened.picture)) : Optional.empty()));
+        scans.add(new Scan(
+                name,
+                opened.width,
+                opened.height,
+                Tone.of(picture),
+                slates ? CodeReader.slate(Grey.of(opened.picture)) : Optional.empty()));
     }
 
     /** A picture with its long side at least so many dots, if it has them, and less than twice as many. */
     private static Opened open(Path file, int side) throws IOException {
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
-            Iterator<ImageReader> readers = in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
+            Iterator<ImageReader> readers =
+                    in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
                 throw new IOException("it is no JPEG and no TIFF");
             }
@@ -159,6 +171,8 @@ record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pictures, 
         int width = whole.columns();
         int height = whole.rows();
         int longer = Math.max(width, height);
-        return longer <= SMALL ? whole : whole.fitted(Math.max(1, width * SMALL / longer), Math.max(1, height * SMALL / longer));
+        return longer <= SMALL
+                ? whole
+                : whole.fitted(Math.max(1, width * SMALL / longer), Math.max(1, height * SMALL / longer));
     }
 }

@@ -11,8 +11,7 @@ import takeup.screen.Width;
 
 /** Scans beside frames, as lines in columns. */
 final class ScanLines {
-    private ScanLines() {
-    }
+    private ScanLines() {}
 
     /** A line for each row of a proposal. */
     static List<String> of(List<Row> rows) {
@@ -27,8 +26,10 @@ final class ScanLines {
         List<String> lines = new ArrayList<>();
         for (Row row : rows) {
             String number = row.scan() < 0 ? "" : Integer.toString(row.scan() + 1);
-            lines.add((Width.padLeft(number, 3) + "  " + Width.pad(row.file(), file) + "  " + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.set(), set) + "  "
-                    + Width.pad(row.read(), read) + "  " + Width.pad(row.verdict(), 5) + "  " + row.note()).stripTrailing());
+            lines.add((Width.padLeft(number, 3) + "  " + Width.pad(row.file(), file) + "  "
+                            + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.set(), set) + "  "
+                            + Width.pad(row.read(), read) + "  " + Width.pad(row.verdict(), 5) + "  " + row.note())
+                    .stripTrailing());
         }
         return lines;
     }
@@ -39,8 +40,11 @@ final class ScanLines {
         List<Optional<Density>> verdicts = review.verdicts(roll);
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < roll.frames().size(); i++) {
-            lines.add((Width.padLeft(Integer.toString(roll.frames().get(i).number()), 4) + "  " + Width.pad(scans.get(i).orElse("–"), 28) + "  "
-                    + Width.pad(verdicts.get(i).map(Object::toString).orElse(""), 5) + "  " + roll.frames().get(i).note().orElse("")).stripTrailing());
+            lines.add((Width.padLeft(Integer.toString(roll.frames().get(i).number()), 4) + "  "
+                            + Width.pad(scans.get(i).orElse("–"), 28) + "  "
+                            + Width.pad(verdicts.get(i).map(Object::toString).orElse(""), 5) + "  "
+                            + roll.frames().get(i).note().orElse(""))
+                    .stripTrailing());
         }
         return lines;
     }

@@ -63,7 +63,10 @@ final class ScansCommand {
         } else {
             Path path = folder(asked.folder);
             List<Sorted.Candidate> rolls = candidates(roll, path);
-            ScanFolder folder = ScanFolder.read(path, rolls.stream().anyMatch(it -> it.slots().stream().anyMatch(slot -> slot.kind() == Frame.Kind.SLATE)));
+            ScanFolder folder = ScanFolder.read(
+                    path,
+                    rolls.stream()
+                            .anyMatch(it -> it.slots().stream().anyMatch(slot -> slot.kind() == Frame.Kind.SLATE)));
             folder.problems().forEach(out::error);
             isBad |= !folder.problems().isEmpty();
             Sorted sorted = Sorted.of(folder.scans(), slated(rolls, folder), roll.id());
@@ -85,14 +88,23 @@ final class ScansCommand {
 
     /** Without an option it is for the eye. */
     private boolean isToLookAt() {
-        return !asked.text && !asked.json && !asked.accept && asked.sidecars == null && asked.thin == null && asked.good == null && asked.dense == null && asked.unjudged == null;
+        return !asked.text
+                && !asked.json
+                && !asked.accept
+                && asked.sidecars == null
+                && asked.thin == null
+                && asked.good == null
+                && asked.dense == null
+                && asked.unjudged == null;
     }
 
     /** Opens the view; false where there is no terminal for it. */
     private boolean opens(Roll roll, Proposal proposal, Review review, ScanFolder folder) {
-        Environment environment = Environment.of(Surroundings.variables(), commands.ascii || commands.settings().ascii());
+        Environment environment = Environment.of(
+                Surroundings.variables(), commands.ascii || commands.settings().ascii());
         try {
-            new ScansScreen(archive, folder.pictures()).run(ScanDesk.of(roll, folder.folder().toString(), proposal, review), environment, commands.look());
+            new ScansScreen(archive, folder.pictures())
+                    .run(ScanDesk.of(roll, folder.folder().toString(), proposal, review), environment, commands.look());
             return true;
         } catch (NoTerminal e) {
             return false;
@@ -117,10 +129,14 @@ final class ScansCommand {
         near.add(roll.id());
         List<Sorted.Candidate> candidates = new ArrayList<>();
         for (RollId id : near) {
-            Optional<ReviewEvent.Accepted> before = Review.of(archive.reviewOf(id).records()).accepted();
+            Optional<ReviewEvent.Accepted> before =
+                    Review.of(archive.reviewOf(id).records()).accepted();
             boolean isElsewhere = before.isPresent() && !before.get().folder().equals(folder.toString());
-            Optional<Roll> other = id.equals(roll.id()) ? Optional.of(roll) : isElsewhere ? Optional.empty() : Roll.of(archive.roll(id).records());
-            other.filter(it -> !it.frames().isEmpty() || id.equals(roll.id())).ifPresent(it -> candidates.add(new Sorted.Candidate(id, Slot.of(it))));
+            Optional<Roll> other = id.equals(roll.id())
+                    ? Optional.of(roll)
+                    : isElsewhere ? Optional.empty() : Roll.of(archive.roll(id).records());
+            other.filter(it -> !it.frames().isEmpty() || id.equals(roll.id()))
+                    .ifPresent(it -> candidates.add(new Sorted.Candidate(id, Slot.of(it))));
         }
         return candidates;
     }
@@ -131,9 +147,11 @@ final class ScansCommand {
         near.forEach(it -> all.put(it.roll(), it));
         List<RollId> finished = archive.finishedRolls();
         for (Scan scan : folder.scans()) {
-            Optional<RollId> id = scan.slate().map(Slate::roll).filter(it -> finished.contains(it) && !all.containsKey(it));
+            Optional<RollId> id =
+                    scan.slate().map(Slate::roll).filter(it -> finished.contains(it) && !all.containsKey(it));
             if (id.isPresent()) {
-                Roll.of(archive.roll(id.get()).records()).ifPresent(it -> all.put(it.id(), new Sorted.Candidate(it.id(), Slot.of(it))));
+                Roll.of(archive.roll(id.get()).records())
+                        .ifPresent(it -> all.put(it.id(), new Sorted.Candidate(it.id(), Slot.of(it))));
             }
         }
         return List.copyOf(all.values());
@@ -163,7 +181,10 @@ final class ScansCommand {
     private static int scan(String typed, Proposal proposal) {
         int number = FrameNumbers.number(typed);
         if (number < 1 || number > proposal.scans().size()) {
-            throw new Commands.Unfit(2, "there is no scan " + typed + ": they are counted from 1 to " + proposal.scans().size());
+            throw new Commands.Unfit(
+                    2,
+                    "there is no scan " + typed + ": they are counted from 1 to "
+                            + proposal.scans().size());
         }
         return number - 1;
     }
@@ -195,7 +216,9 @@ final class ScansCommand {
 
     private static void judge(String frames, Optional<Density> verdict, Roll roll, List<ReviewEvent> into) {
         if (frames != null) {
-            FrameNumbers.of(frames, roll).forEach(it -> into.add(new ReviewEvent.Judged(FrameKey.of(roll.frames().get(it)), verdict)));
+            FrameNumbers.of(frames, roll)
+                    .forEach(it -> into.add(
+                            new ReviewEvent.Judged(FrameKey.of(roll.frames().get(it)), verdict)));
         }
     }
 
@@ -203,8 +226,12 @@ final class ScansCommand {
         if (proposal.scans().isEmpty()) {
             throw new Commands.Unfit(1, "there is nothing to accept: " + String.join("; ", proposal.reasons()));
         }
-        if (!proposal.isSure() && !OnTerminal.answersYes(asked.json ? out::error : out::line, "This is not sure (" + percent(proposal.confidence()) + "): " + proposal.reasons().get(proposal.reasons().size() - 1)
-                + ". Accept it all the same? Type yes.")) {
+        if (!proposal.isSure()
+                && !OnTerminal.answersYes(
+                        asked.json ? out::error : out::line,
+                        "This is not sure (" + percent(proposal.confidence()) + "): "
+                                + proposal.reasons().get(proposal.reasons().size() - 1)
+                                + ". Accept it all the same? Type yes.")) {
             throw new Commands.Unfit(1, "not accepted, and nothing was written");
         }
         return ReviewEvent.Accepted.of(roll, proposal, folder.folder().toString());
@@ -221,10 +248,12 @@ final class ScansCommand {
             throw new Commands.Unfit(1, "NOT SAVED: " + Trouble.words(e));
         }
         List<ReviewEvent> all = new ArrayList<>(archive.reviewOf(roll.id()).records());
-        long verdicts = decided.stream().filter(it -> it instanceof ReviewEvent.Judged).count();
+        long verdicts =
+                decided.stream().filter(it -> it instanceof ReviewEvent.Judged).count();
         boolean isAccepted = decided.size() > verdicts;
         if (!asked.json) {
-            out.line((isAccepted ? "Accepted" : "") + (isAccepted && verdicts > 0 ? ", and " : "") + (verdicts > 0 ? verdicts + (verdicts == 1 ? " verdict" : " verdicts") : "")
+            out.line((isAccepted ? "Accepted" : "") + (isAccepted && verdicts > 0 ? ", and " : "")
+                    + (verdicts > 0 ? verdicts + (verdicts == 1 ? " verdict" : " verdicts") : "")
                     + (isAccepted && verdicts == 0 ? "" : " kept") + ": it is on disk.");
         }
         return Review.of(all);
@@ -235,18 +264,23 @@ final class ScansCommand {
             out.raw(JsonText.pretty(json(roll, sorted, proposal, folder)));
             return;
         }
-        out.line(roll.id() + " · " + roll.film().stock().name() + " · " + roll.framesExposed() + " frames may come back · " + proposal.scans().size() + " scans in " + folder.folder());
+        out.line(roll.id() + " · " + roll.film().stock().name() + " · " + roll.framesExposed()
+                + " frames may come back · " + proposal.scans().size() + " scans in " + folder.folder());
         proposal.reasons().forEach(out::line);
         out.line((proposal.isSure() ? "sure: " : "NOT SURE: ") + percent(proposal.confidence()));
         ScanLines.of(Row.of(proposal, roll, review)).forEach(out::line);
         for (Sorted.Other other : sorted.others()) {
-            out.line(other.proposal().scans().size() + " more scans look like " + other.roll() + " (" + percent(other.proposal().confidence()) + "): takeup scans " + other.roll() + " FOLDER");
+            out.line(other.proposal().scans().size() + " more scans look like " + other.roll() + " ("
+                    + percent(other.proposal().confidence()) + "): takeup scans " + other.roll() + " FOLDER");
         }
         if (!sorted.strangers().isEmpty()) {
-            out.line("of no roll here: " + String.join(", ", sorted.strangers().stream().map(Scan::name).toList()));
+            out.line("of no roll here: "
+                    + String.join(
+                            ", ", sorted.strangers().stream().map(Scan::name).toList()));
         }
         if (!asked.accept) {
-            out.line("Nothing is written yet: --accept keeps this; --reverse, --shift 1, --swap 3,4 and --place 3=4 put it right first.");
+            out.line("Nothing is written yet: --accept keeps this; --reverse, --shift 1, --swap 3,4 and --place "
+                    + "3=4 put it right first.");
         }
     }
 
@@ -258,14 +292,32 @@ final class ScansCommand {
     private static Json.Obj json(Roll roll, Sorted sorted, Proposal proposal, ScanFolder folder) {
         List<Json> scans = new ArrayList<>();
         for (int i = 0; i < proposal.scans().size(); i++) {
-            scans.add(Json.object().and("file", proposal.scans().get(i).name()).and("frames", proposal.slot(i).map(it -> numbers(roll, it)).orElse(List.of())));
+            scans.add(Json.object()
+                    .and("file", proposal.scans().get(i).name())
+                    .and("frames", proposal.slot(i).map(it -> numbers(roll, it)).orElse(List.of())));
         }
         List<Integer> missing = new ArrayList<>();
         proposal.missing().forEach(it -> missing.addAll(numbers(roll, it)));
-        return Json.object().and("roll", roll.id()).and("folder", folder.folder()).and("confidence", Json.digits(proposal.confidence(), 6)).and("sure", proposal.isSure())
-                .and("reversed", proposal.isReversed()).and("piled", proposal.isPiled()).and("reasons", proposal.reasons()).and("scans", scans).and("missing", missing)
-                .and("others", sorted.others().stream().map(it -> Json.object().and("roll", it.roll()).and("scans", it.proposal().scans().size())
-                        .and("confidence", Json.digits(it.proposal().confidence(), 6))).toList())
+        return Json.object()
+                .and("roll", roll.id())
+                .and("folder", folder.folder())
+                .and("confidence", Json.digits(proposal.confidence(), 6))
+                .and("sure", proposal.isSure())
+                .and("reversed", proposal.isReversed())
+                .and("piled", proposal.isPiled())
+                .and("reasons", proposal.reasons())
+                .and("scans", scans)
+                .and("missing", missing)
+                .and(
+                        "others",
+                        sorted.others().stream()
+                                .map(it -> Json.object()
+                                        .and("roll", it.roll())
+                                        .and("scans", it.proposal().scans().size())
+                                        .and(
+                                                "confidence",
+                                                Json.digits(it.proposal().confidence(), 6)))
+                                .toList())
                 .and("strangers", sorted.strangers().stream().map(Scan::name).toList());
     }
 
@@ -279,18 +331,27 @@ final class ScansCommand {
         List<Optional<Density>> verdicts = review.verdicts(roll);
         List<Json> frames = new ArrayList<>();
         for (int i = 0; i < roll.frames().size(); i++) {
-            frames.add(Json.object().and("frame", roll.frames().get(i).number()).and("scan", scans.get(i)).and("verdict", verdicts.get(i)));
+            frames.add(Json.object()
+                    .and("frame", roll.frames().get(i).number())
+                    .and("scan", scans.get(i))
+                    .and("verdict", verdicts.get(i)));
         }
         if (asked.json) {
-            out.raw(JsonText.pretty(Json.object().and("roll", roll.id()).and("folder", review.accepted().map(ReviewEvent.Accepted::folder)).and("frames", frames)));
+            out.raw(JsonText.pretty(Json.object()
+                    .and("roll", roll.id())
+                    .and("folder", review.accepted().map(ReviewEvent.Accepted::folder))
+                    .and("frames", frames)));
             return;
         }
-        out.line(roll.id() + " · " + roll.film().stock().name() + " · " + review.accepted().map(it -> it.scans().size() + " scans in " + it.folder())
-                .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
+        out.line(roll.id() + " · " + roll.film().stock().name() + " · "
+                + review.accepted()
+                        .map(it -> it.scans().size() + " scans in " + it.folder())
+                        .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
         ScanLines.accepted(roll, review).forEach(out::line);
         List<Integer> gone = review.gone(roll.frames());
         if (!gone.isEmpty()) {
-            out.line("frames that were there when the scans were accepted, and are not now: " + String.join(", ", gone.stream().map(String::valueOf).toList()) + "; accept the scans again");
+            out.line("frames that were there when the scans were accepted, and are not now: "
+                    + String.join(", ", gone.stream().map(String::valueOf).toList()) + "; accept the scans again");
         }
     }
 }

@@ -26,6 +26,7 @@ final class ScansScreen {
     private final Map<String, Picture> pictures;
     /** A key, or nothing: the terminal changed its size. */
     private final LinkedBlockingQueue<Optional<Key>> keys = new LinkedBlockingQueue<>();
+
     private volatile boolean ended;
 
     ScansScreen(Archive archive, Map<String, Picture> pictures) {
@@ -36,10 +37,14 @@ final class ScansScreen {
     /** Runs until the photographer leaves. */
     void run(ScanDesk first, Environment environment, String theme) throws NoTerminal {
         try (Terminal terminal = Terminal.open(environment, Theme.named(theme).orElseThrow())) {
-            terminal.listen(key -> keys.add(Optional.of(key)), () -> keys.add(Optional.empty()), () -> keys.add(Optional.empty()), why -> {
-                ended = true;
-                keys.add(Optional.empty());
-            });
+            terminal.listen(
+                    key -> keys.add(Optional.of(key)),
+                    () -> keys.add(Optional.empty()),
+                    () -> keys.add(Optional.empty()),
+                    why -> {
+                        ended = true;
+                        keys.add(Optional.empty());
+                    });
             ScanDesk desk = first;
             while (!ended) {
                 Size size = terminal.size();

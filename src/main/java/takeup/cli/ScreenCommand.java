@@ -61,7 +61,7 @@ final class ScreenCommand {
     }
 
     /** Nothing to do before; the same for the warm-up, so that it is in the archive of classes. */
-    static final Before NOTHING = () -> { };
+    static final Before NOTHING = () -> {};
 
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
     int run(Environment environment, String themeName) {
@@ -147,7 +147,13 @@ final class ScreenCommand {
                 problems.add("the export of a finished roll could not be written: " + Trouble.words(e));
             }
         }
-        Shoot shoot = Shoot.begin(opening.situation(), new Shoot.Settings(settings.writer(), folder.toString(), readOnly), theme, problems, now(), ticks());
+        Shoot shoot = Shoot.begin(
+                opening.situation(),
+                new Shoot.Settings(settings.writer(), folder.toString(), readOnly),
+                theme,
+                problems,
+                now(),
+                ticks());
         return archive.draft().map(shoot::offering).orElse(shoot);
     }
 
@@ -161,12 +167,16 @@ final class ScreenCommand {
 
     private List<String> loop(Terminal terminal, Shoot first) {
         Shoot shoot = first;
-        terminal.listen(key -> {
-            messages.add(new Message.Pressed(key, now(), ticks()));
-            if (!mayLeave(key)) {
-                terminal.next();
-            }
-        }, () -> messages.add(new Message.Resized()), () -> messages.add(new Message.Resized()), why -> messages.add(new Message.Ended(why)));
+        terminal.listen(
+                key -> {
+                    messages.add(new Message.Pressed(key, now(), ticks()));
+                    if (!mayLeave(key)) {
+                        terminal.next();
+                    }
+                },
+                () -> messages.add(new Message.Resized()),
+                () -> messages.add(new Message.Resized()),
+                why -> messages.add(new Message.Ended(why)));
         long wake = Long.MAX_VALUE;
         String theme = shoot.view().theme();
         String drafted = "";
@@ -187,7 +197,8 @@ final class ScreenCommand {
                 theme = shoot.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
                 if (terminal.isColourless()) {
-                    messages.add(new Message.Told("theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
+                    messages.add(new Message.Told(
+                            "theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
                 }
             }
             String typed = shoot.prompt().text();
@@ -217,8 +228,8 @@ final class ScreenCommand {
     }
 
     /**
-     * Whether the program may end with this key. After such a one the next key is read only once it has been dealt with,
-     * since a thread that sits in a read holds up the end of the program for a third of a second.
+     * Whether the program may end with this key. After such a one the next key is read only once it has been dealt
+     * with, since a thread that sits in a read holds up the end of the program for a third of a second.
      */
     private static boolean mayLeave(Key key) {
         return key.name() == Key.Name.ENTER || key.equals(Key.ctrl('c'));
@@ -255,7 +266,8 @@ final class ScreenCommand {
                 done(effect);
             } catch (RuntimeException e) {
                 if (effect instanceof Effect.Fetch fetch) {
-                    messages.add(new Message.Fetched(fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
+                    messages.add(new Message.Fetched(
+                            fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
                 }
                 messages.add(new Message.Told("something went wrong on the way to the disk: " + e.getMessage()));
             }
@@ -268,7 +280,8 @@ final class ScreenCommand {
             keep(keep);
         } else if (effect instanceof Effect.Fetch fetch) {
             Archive.Opened<Recorded> opened = archive.roll(fetch.roll());
-            messages.add(new Message.Fetched(fetch.roll(), Opening.steps(fetch.roll(), opened.records()), opened.problems()));
+            messages.add(new Message.Fetched(
+                    fetch.roll(), Opening.steps(fetch.roll(), opened.records()), opened.problems()));
         } else if (effect instanceof Effect.Draft draft && disk.isPresent()) {
             try {
                 disk.get().draft(draft.text());
@@ -291,7 +304,8 @@ final class ScreenCommand {
         try {
             disk.orElseThrow(() -> new IOException("this is read only")).keep(keep.step());
         } catch (IOException | RuntimeException e) {
-            messages.add(new Message.NotKept(step, e instanceof IOException io ? Trouble.words(io) : String.valueOf(e.getMessage())));
+            messages.add(new Message.NotKept(
+                    step, e instanceof IOException io ? Trouble.words(io) : String.valueOf(e.getMessage())));
             return;
         }
         messages.add(new Message.Kept(step));
@@ -299,8 +313,11 @@ final class ScreenCommand {
         try {
             disk.get().settle(keep.settle());
         } catch (IOException e) {
-            String rolls = String.join(", ", keep.settle().stream().map(Roll::id).map(Object::toString).toList());
-            messages.add(new Message.Told("the export of " + rolls + " could not be written: " + Trouble.words(e) + "; it is tried again at the next start"));
+            String rolls = String.join(
+                    ", ",
+                    keep.settle().stream().map(Roll::id).map(Object::toString).toList());
+            messages.add(new Message.Told("the export of " + rolls + " could not be written: " + Trouble.words(e)
+                    + "; it is tried again at the next start"));
         }
     }
 

@@ -2,11 +2,17 @@ package takeup.cli;
 
 import java.util.List;
 
-/** The tables that bash and zsh share, as {@code case} statements: what follows an option, and what stands in a place. */
+/**
+ * The tables that bash and zsh share, as {@code case} statements: what follows an option, and what stands in a place.
+ */
 record ShellTables(CommandTree tree) {
-    /** A script with its tables, its functions {@code _takeup_after} and {@code _takeup_in_place} and the lists of each command in their places. */
+    /**
+     * A script with its tables, its functions {@code _takeup_after} and {@code _takeup_in_place} and the lists of each
+     * command in their places.
+     */
     String fill(String script, CharSequence lists) {
-        return script.replace("%VERSION%", Version.number()).replace("%FUNCTIONS%", """
+        return script.replace("%VERSION%", Version.number())
+                .replace("%FUNCTIONS%", """
                 _takeup_after() {
                     kind=
                     case "$1:$2" in
@@ -18,10 +24,17 @@ record ShellTables(CommandTree tree) {
                     case "$1:$2" in
                 %PLACE%    esac
                 }
-                """).replace("%AFTER%", afterOption("        ")).replace("%PLACE%", inPlace("        ")).replace("%PATHS%", paths()).replace("%LISTS%", lists);
+                """)
+                .replace("%AFTER%", afterOption("        "))
+                .replace("%PLACE%", inPlace("        "))
+                .replace("%PATHS%", paths())
+                .replace("%LISTS%", lists);
     }
 
-    /** Lines of a function that sets {@code kind} from {@code $command} and {@code $prev}, and leaves it alone for a flag without a value. */
+    /**
+     * Lines of a function that sets {@code kind} from {@code $command} and {@code $prev}, and leaves it alone for a
+     * flag without a value.
+     */
     private String afterOption(String indent) {
         StringBuilder lines = new StringBuilder();
         for (CommandTree command : tree.all()) {
@@ -29,7 +42,9 @@ record ShellTables(CommandTree tree) {
                 if (!flag.kind().isEmpty()) {
                     lines.append(indent);
                     for (int i = 0; i < flag.names().size(); i++) {
-                        lines.append(i == 0 ? "" : "|").append(pattern(command.path() + ":" + flag.names().get(i)));
+                        lines.append(i == 0 ? "" : "|")
+                                .append(pattern(
+                                        command.path() + ":" + flag.names().get(i)));
                     }
                     lines.append(") kind=").append(quoted(flag.kind())).append(" ;;\n");
                 }
@@ -45,7 +60,12 @@ record ShellTables(CommandTree tree) {
             List<CommandTree.Place> places = command.places();
             for (int i = 0; i < places.size(); i++) {
                 String number = places.get(i).isRepeated() ? "*" : Integer.toString(i);
-                lines.append(indent).append(pattern(command.path() + ":")).append(number).append(") kind=").append(quoted(places.get(i).kind())).append(" ;;\n");
+                lines.append(indent)
+                        .append(pattern(command.path() + ":"))
+                        .append(number)
+                        .append(") kind=")
+                        .append(quoted(places.get(i).kind()))
+                        .append(" ;;\n");
             }
         }
         return lines.toString();
@@ -63,7 +83,9 @@ record ShellTables(CommandTree tree) {
     }
 
     static String names(CommandTree command) {
-        return String.join(" ", command.flags().stream().map(it -> String.join(" ", it.names())).toList());
+        return String.join(
+                " ",
+                command.flags().stream().map(it -> String.join(" ", it.names())).toList());
     }
 
     static String below(CommandTree command) {

@@ -33,7 +33,9 @@ final class SidecarFiles {
         if (!habit.equals("full") && !habit.equals("short")) {
             throw new Commands.Unfit(2, "--sidecars full writes crew_01.jpg.xmp, --sidecars short writes crew_01.xmp");
         }
-        ReviewEvent.Accepted accepted = review.accepted().orElseThrow(() -> new Commands.Unfit(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
+        ReviewEvent.Accepted accepted = review.accepted()
+                .orElseThrow(() ->
+                        new Commands.Unfit(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
         int written = 0;
         boolean isWhole = true;
         for (ReviewEvent.Placed placed : accepted.scans()) {
@@ -45,7 +47,8 @@ final class SidecarFiles {
                 }
             }
             if (!frames.isEmpty()) {
-                boolean isDone = write(roll, review, frames, Path.of(accepted.folder()), placed.file(), habit.equals("full"));
+                boolean isDone =
+                        write(roll, review, frames, Path.of(accepted.folder()), placed.file(), habit.equals("full"));
                 isWhole &= isDone;
                 written += isDone ? 1 : 0;
             }

@@ -24,18 +24,30 @@ import takeup.screen.Environment;
 import takeup.screen.NoTerminal;
 
 /** {@code takeup slate}: a sheet with a roll's number to photograph, or the slates read back off scans. */
-@Command(name = "slate", description = {"Fills the terminal with a roll's number and its code, to be photographed on the film; any key ends it.",
-    "With --read it says which roll the scans of a folder belong to, by the slates on them."})
+@Command(
+        name = "slate",
+        description = {
+            "Fills the terminal with a roll's number and its code, to be photographed on the film; any key ends it.",
+            "With --read it says which roll the scans of a folder belong to, by the slates on them."
+        })
 final class SlateCommand implements Callable<Integer> {
-    @ParentCommand Commands commands;
+    @ParentCommand
+    Commands commands;
+
     @Parameters(paramLabel = "ROLL", arity = "0..1", description = "Its number: R0007, r7, or 7.")
     String roll;
-    @Option(names = "--read", paramLabel = "FOLDER", description = "Reads the slates on the scans of a folder; they may be turned, mirrored or negative.")
+
+    @Option(
+            names = "--read",
+            paramLabel = "FOLDER",
+            description = "Reads the slates on the scans of a folder; they may be turned, mirrored or negative.")
     String folder;
+
     @Option(names = "--json", description = "With --read, the answer is a JSON object.")
     boolean json;
 
-    @Override public Integer call() throws IOException {
+    @Override
+    public Integer call() throws IOException {
         if ((roll == null) == (folder == null)) {
             throw new Commands.Unfit(2, "takeup slate takes a roll to show, or --read and a folder");
         }
@@ -51,11 +63,22 @@ final class SlateCommand implements Callable<Integer> {
 
     private void show(Roll found) throws IOException {
         Optional<Frame> logged = found.newest(Frame.Kind.SLATE);
-        Slate slate = logged.map(it -> Slate.of(found, it)).orElseGet(() -> new Slate(found.id(), Math.max(0, Math.min(250, found.next()))));
-        String words = logged.isPresent() ? found.id() + ", the slate that is logged as frame " + logged.get().number() + "; any key ends this"
-                : found.id() + ": photograph it as frame " + slate.frame() + ", and log it with slate on the prompt; any key ends this";
+        Slate slate = logged.map(it -> Slate.of(found, it))
+                .orElseGet(() -> new Slate(found.id(), Math.max(0, Math.min(250, found.next()))));
+        String words = logged.isPresent()
+                ? found.id() + ", the slate that is logged as frame "
+                        + logged.get().number() + "; any key ends this"
+                : found.id() + ": photograph it as frame " + slate.frame()
+                        + ", and log it with slate on the prompt; any key ends this";
         try {
-            new SlateScreen().run(slate, words, Environment.of(Surroundings.variables(), commands.settings().ascii()), commands.look());
+            new SlateScreen()
+                    .run(
+                            slate,
+                            words,
+                            Environment.of(
+                                    Surroundings.variables(),
+                                    commands.settings().ascii()),
+                            commands.look());
         } catch (NoTerminal e) {
             commands.out().line(slate.toString());
             lines(Code.of(slate.text())).forEach(commands.out()::line);
@@ -93,16 +116,24 @@ final class SlateCommand implements Callable<Integer> {
         }
         if (json) {
             List<Json> all = new ArrayList<>();
-            slates.forEach((file, slate) -> all.add(Json.object().and("file", file).and("roll", slate.roll()).and("frame", slate.frame())));
-            commands.out().raw(JsonText.pretty(Json.object().and("folder", read.folder()).and("scans", read.scans().size()).and("slates", all)));
+            slates.forEach((file, slate) -> all.add(
+                    Json.object().and("file", file).and("roll", slate.roll()).and("frame", slate.frame())));
+            commands.out()
+                    .raw(JsonText.pretty(Json.object()
+                            .and("folder", read.folder())
+                            .and("scans", read.scans().size())
+                            .and("slates", all)));
         } else {
             slates.forEach((file, slate) -> commands.out().line(file + "  " + slate));
-            for (RollId id : new TreeSet<>(slates.values().stream().map(Slate::roll).toList())) {
+            for (RollId id :
+                    new TreeSet<>(slates.values().stream().map(Slate::roll).toList())) {
                 commands.out().line(then(id));
             }
         }
         if (slates.isEmpty()) {
-            commands.out().error("no slate could be read in " + read.folder() + ": " + read.scans().size() + (read.scans().size() == 1 ? " scan" : " scans") + " looked at");
+            commands.out()
+                    .error("no slate could be read in " + read.folder() + ": "
+                            + read.scans().size() + (read.scans().size() == 1 ? " scan" : " scans") + " looked at");
         }
         return slates.isEmpty() || !read.problems().isEmpty() ? 1 : 0;
     }
@@ -110,6 +141,8 @@ final class SlateCommand implements Callable<Integer> {
     private String then(RollId id) throws IOException {
         List<RollId> known = new ArrayList<>(commands.archive().openRolls());
         known.addAll(commands.archive().finishedRolls());
-        return known.contains(id) ? "takeup scans " + id + " FOLDER lays them beside its log" : "there is no roll " + id + " in " + commands.folder() + ": another data folder?";
+        return known.contains(id)
+                ? "takeup scans " + id + " FOLDER lays them beside its log"
+                : "there is no roll " + id + " in " + commands.folder() + ": another data folder?";
     }
 }

@@ -15,14 +15,19 @@ import takeup.shoot.Key;
 final class SlateScreen {
     /** A key, or nothing: the terminal changed its size. */
     private final LinkedBlockingQueue<Optional<Key>> keys = new LinkedBlockingQueue<>();
+
     private volatile boolean ended;
 
     void run(Slate slate, String words, Environment environment, String theme) throws NoTerminal {
         try (Terminal terminal = Terminal.open(environment, Theme.named(theme).orElseThrow())) {
-            terminal.listen(key -> keys.add(Optional.of(key)), () -> keys.add(Optional.empty()), () -> keys.add(Optional.empty()), why -> {
-                ended = true;
-                keys.add(Optional.empty());
-            });
+            terminal.listen(
+                    key -> keys.add(Optional.of(key)),
+                    () -> keys.add(Optional.empty()),
+                    () -> keys.add(Optional.empty()),
+                    why -> {
+                        ended = true;
+                        keys.add(Optional.empty());
+                    });
             boolean isPressed = false;
             while (!ended && !isPressed) {
                 Size size = terminal.size();

@@ -7,11 +7,11 @@ import java.util.Optional;
 
 /**
  * Standard input and output, where one of them was closed by whoever started Java without the start script, which
- * refuses that. The first file that Java opens, its own modules, then stands in its place, and would be read as what was typed.
+ * refuses that. The first file that Java opens, its own modules, then stands in its place, and would be read as what
+ * was typed.
  */
 final class StandardStreams {
-    private StandardStreams() {
-    }
+    private StandardStreams() {}
 
     /** What is closed and what to do about it, in the words of the start script. */
     static Optional<String> closed() {

@@ -14,7 +14,9 @@ import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
 
-/** {@code takeup stock}: all films; with a KEY what is known about one, its long exposures as a table and as a curve. */
+/**
+ * {@code takeup stock}: all films; with a KEY what is known about one, its long exposures as a table and as a curve.
+ */
 final class StockCommand {
     private static final double[] TIMES = {1, 2, 4, 8, 15, 30, 60, 120, 240};
 
@@ -40,14 +42,33 @@ final class StockCommand {
     /** All that there are, a line each; a file with a mistake is told and left out. */
     int list(boolean json) {
         Kit kit = commands.kit();
-        List<Stock> stocks = kit.keys(Kit.Sort.STOCKS).stream().flatMap(it -> kit.stock(it).stream()).toList();
-        kit.keys(Kit.Sort.STOCKS).forEach(it -> kit.problems(Kit.Sort.STOCKS, it).forEach(commands.out()::error));
+        List<Stock> stocks = kit.keys(Kit.Sort.STOCKS).stream()
+                .flatMap(it -> kit.stock(it).stream())
+                .toList();
+        kit.keys(Kit.Sort.STOCKS)
+                .forEach(it -> kit.problems(Kit.Sort.STOCKS, it).forEach(commands.out()::error));
         if (json) {
-            commands.out().raw(JsonText.pretty(Json.object().and("stocks", stocks.stream().map(it -> Json.object().and("key", it.key()).and("name", it.name())
-                    .and("process", it.process()).and("boxSpeed", it.boxSpeed().arithmetic()).and("usualEI", it.usualIndex().arithmetic())).toList())));
+            commands.out()
+                    .raw(JsonText.pretty(Json.object()
+                            .and(
+                                    "stocks",
+                                    stocks.stream()
+                                            .map(it -> Json.object()
+                                                    .and("key", it.key())
+                                                    .and("name", it.name())
+                                                    .and("process", it.process())
+                                                    .and(
+                                                            "boxSpeed",
+                                                            it.boxSpeed().arithmetic())
+                                                    .and(
+                                                            "usualEI",
+                                                            it.usualIndex().arithmetic()))
+                                            .toList())));
         } else {
             int widest = stocks.stream().mapToInt(it -> it.key().length()).max().orElse(0);
-            stocks.forEach(it -> commands.out().line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.process() + ", box " + it.boxSpeed() + ", rated " + it.usualIndex()));
+            stocks.forEach(it -> commands.out()
+                    .line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.process()
+                            + ", box " + it.boxSpeed() + ", rated " + it.usualIndex()));
         }
         return 0;
     }
@@ -59,7 +80,8 @@ final class StockCommand {
             return Optional.empty();
         }
         try {
-            return inside(JsonText.read(file.get().text()), "reciprocity").flatMap(it -> inside(it, "source"))
+            return inside(JsonText.read(file.get().text()), "reciprocity")
+                    .flatMap(it -> inside(it, "source"))
                     .flatMap(it -> it instanceof Json.Text text ? Optional.of(text.value()) : Optional.empty());
         } catch (JsonText.NotJson e) {
             return Optional.empty();
@@ -74,18 +96,28 @@ final class StockCommand {
         Reciprocity film = stock.reciprocity();
         List<Json> rows = new ArrayList<>();
         for (double metered : TIMES) {
-            rows.add(Json.object().and("meteredSeconds", metered).and("correctedSeconds", film.corrected(metered)).and("openStops", film.openStops(metered))
-                    .and("developmentPercent", film.developmentPercent(metered)).and("beyond", film.beyond(metered)));
+            rows.add(Json.object()
+                    .and("meteredSeconds", metered)
+                    .and("correctedSeconds", film.corrected(metered))
+                    .and("openStops", film.openStops(metered))
+                    .and("developmentPercent", film.developmentPercent(metered))
+                    .and("beyond", film.beyond(metered)));
         }
-        return Json.object().and("stock", stock.key()).and("profile", ProfileJson.of(stock)).and("reciprocitySource", source(stock.key())).and("reciprocityTable", rows);
+        return Json.object()
+                .and("stock", stock.key())
+                .and("profile", ProfileJson.of(stock))
+                .and("reciprocitySource", source(stock.key()))
+                .and("reciprocityTable", rows);
     }
 
     private static List<String> words(Stock stock) {
         List<String> lines = new ArrayList<>();
         lines.add(stock.name() + " (" + stock.key() + "): " + stock.kind() + ", " + stock.process());
         lines.add("box speed " + stock.boxSpeed() + ", usually rated " + stock.usualIndex() + ", sold in "
-                + String.join(", ", stock.filmSizes().stream().map(Object::toString).toList()));
-        lines.add("bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
+                + String.join(
+                        ", ", stock.filmSizes().stream().map(Object::toString).toList()));
+        lines.add(
+                "bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
         lines.add("");
         Reciprocity film = stock.reciprocity();
         lines.add(pad("metered", 10) + pad("set", 10) + pad("or open", 12) + "develop");
@@ -95,9 +127,12 @@ final class StockCommand {
             OptionalDouble open = film.openStops(metered);
             OptionalDouble change = film.developmentPercent(metered);
             guess |= film.beyond(metered);
-            lines.add((pad(ExposureTime.words(metered), 10) + pad(corrected.isPresent() ? ExposureTime.words(corrected.getAsDouble()) : "none", 10)
-                    + pad(open.isPresent() ? Stops.words(open.getAsDouble()) : "", 12)
-                    + (change.isPresent() ? Plain.decimals(change.getAsDouble(), 0) + " %" : "") + (film.beyond(metered) ? "  *" : "")).stripTrailing());
+            lines.add((pad(ExposureTime.words(metered), 10)
+                            + pad(corrected.isPresent() ? ExposureTime.words(corrected.getAsDouble()) : "none", 10)
+                            + pad(open.isPresent() ? Stops.words(open.getAsDouble()) : "", 12)
+                            + (change.isPresent() ? Plain.decimals(change.getAsDouble(), 0) + " %" : "")
+                            + (film.beyond(metered) ? "  *" : ""))
+                    .stripTrailing());
         }
         if (guess) {
             lines.add("* past the last published point: a guess");

@@ -4,12 +4,11 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The environment variables as the user has them. In the locale C Java cannot name a file with an accent in it, so there the
- * start script gives Java another {@code LC_ALL}, and tells here which one the user's was.
+ * The environment variables as the user has them. In the locale C Java cannot name a file with an accent in it, so
+ * there the start script gives Java another {@code LC_ALL}, and tells here which one the user's was.
  */
 final class Surroundings {
-    private Surroundings() {
-    }
+    private Surroundings() {}
 
     /** All variables of this run. */
     static Map<String, String> variables() {

@@ -1,6 +1,5 @@
 package takeup.cli;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.exposure.Plain;
@@ -18,9 +17,11 @@ final class ThemesCommand {
     }
 
     int run(boolean json) {
-        List<Theme> themes = Theme.names().stream().map(it -> Theme.named(it).orElseThrow()).toList();
+        List<Theme> themes =
+                Theme.names().stream().map(it -> Theme.named(it).orElseThrow()).toList();
         if (json) {
-            out.raw(JsonText.pretty(Json.object().and("themes", themes.stream().map(ThemesCommand::json).toList())));
+            out.raw(JsonText.pretty(Json.object()
+                    .and("themes", themes.stream().map(ThemesCommand::json).toList())));
             return 0;
         }
         boolean isTerminal = OnTerminal.isSeen();
@@ -50,16 +51,29 @@ final class ThemesCommand {
             far = sample.isReadFromAfar() ? Math.min(far, contrast) : far;
             near = Math.min(near, contrast);
         }
-        return "contrast: read from afar " + Plain.decimals(far, 1) + " to 1 or more, all else " + Plain.decimals(near, 1) + " to 1 or more";
+        return "contrast: read from afar " + Plain.decimals(far, 1) + " to 1 or more, all else "
+                + Plain.decimals(near, 1) + " to 1 or more";
     }
 
     private static Json.Obj json(Theme theme) {
         List<Json> looks = new ArrayList<>();
         for (ThemeSample sample : ThemeSample.of(theme)) {
-            looks.add(Json.object().and("look", sample.look()).and("foreground", sample.foreground()).and("background", sample.background())
-                    .and("contrast", sample.contrast().isEmpty() ? sample.contrast() : Plain.rounded(sample.contrast().getAsDouble(), 4))
-                    .and("bold", sample.bold()).and("underline", sample.underline()).and("reverse", sample.reverse()));
+            looks.add(Json.object()
+                    .and("look", sample.look())
+                    .and("foreground", sample.foreground())
+                    .and("background", sample.background())
+                    .and(
+                            "contrast",
+                            sample.contrast().isEmpty()
+                                    ? sample.contrast()
+                                    : Plain.rounded(sample.contrast().getAsDouble(), 4))
+                    .and("bold", sample.bold())
+                    .and("underline", sample.underline())
+                    .and("reverse", sample.reverse()));
         }
-        return Json.object().and("theme", theme.name()).and("purpose", theme.purpose()).and("looks", looks);
+        return Json.object()
+                .and("theme", theme.name())
+                .and("purpose", theme.purpose())
+                .and("looks", looks);
     }
 }

@@ -6,8 +6,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Milliseconds that only run forward, sleep of the computer included where the system tells it: Java's own clock of that
- * kind stands still on Linux while the lid is closed, and a nap must not look like a clock that was set.
+ * Milliseconds that only run forward, sleep of the computer included where the system tells it: Java's own clock of
+ * that kind stands still on Linux while the lid is closed, and a nap must not look like a clock that was set.
  */
 final class Ticks {
     /** Seconds since the start of the computer, sleep included: proc(5), /proc/uptime. */
@@ -38,7 +38,8 @@ final class Ticks {
         try (InputStream in = new FileInputStream(UPTIME)) {
             String text = new String(in.readNBytes(64), StandardCharsets.US_ASCII);
             int point = text.indexOf('.');
-            return Long.parseLong(text.substring(0, point)) * 1000 + Long.parseLong(text.substring(point + 1, point + 3)) * 10;
+            return Long.parseLong(text.substring(0, point)) * 1000
+                    + Long.parseLong(text.substring(point + 1, point + 3)) * 10;
         } catch (IOException | NumberFormatException | IndexOutOfBoundsException e) {
             return 0;
         }

@@ -11,15 +11,15 @@ import takeup.kit.Kit;
 import takeup.screen.Theme;
 
 /**
- * What may stand behind an option or in a place of a command, for completions: {@code folders}, {@code files}, {@code any}; a
- * list after a sign, {@code =bash zsh fish}; or a kind that only the program knows, such as {@code stocks}.
+ * What may stand behind an option or in a place of a command, for completions: {@code folders}, {@code files},
+ * {@code any}; a list after a sign, {@code =bash zsh fish}; or a kind that only the program knows, such as
+ * {@code stocks}.
  */
 final class Values {
     /** The kinds that {@link #words} answers. */
     static final List<String> KINDS = List.of("cameras", "stocks", "meters", "labs", "rolls", "orders");
 
-    private Values() {
-    }
+    private Values() {}
 
     /** By the name of the option ("" for a place) and by the label, which say the same in every command. */
     static String kind(String path, String option, String label) {
@@ -62,7 +62,9 @@ final class Values {
             case "stocks" -> kit.keys(Kit.Sort.STOCKS);
             case "meters" -> kit.keys(Kit.Sort.METERS);
             case "labs" -> LabShelf.of(folder).keys();
-            case "orders" -> new OrderFolder(folder, false).allOrders().all().stream().map(it -> it.order()).toList();
+            case "orders" ->
+                new OrderFolder(folder, false)
+                        .allOrders().all().stream().map(it -> it.order()).toList();
             case "rolls" -> {
                 Archive archive = new Archive(folder);
                 TreeSet<String> rolls = new TreeSet<>();
@@ -70,7 +72,8 @@ final class Values {
                 archive.finishedRolls().forEach(it -> rolls.add(it.toString()));
                 yield new ArrayList<>(rolls);
             }
-            default -> throw new Commands.Unfit(2, kind + " is no kind of words known here: " + String.join(", ", KINDS));
+            default ->
+                throw new Commands.Unfit(2, kind + " is no kind of words known here: " + String.join(", ", KINDS));
         };
     }
 }

@@ -6,8 +6,7 @@ import java.nio.charset.StandardCharsets;
 
 /** The version of the program and its date, as the build wrote them down. */
 final class Version {
-    private Version() {
-    }
+    private Version() {}
 
     static String number() {
         return words()[0];
@@ -21,7 +20,11 @@ final class Version {
 
     private static String[] words() {
         try (InputStream in = Version.class.getResourceAsStream("/takeup/version.txt")) {
-            return in == null ? new String[] {"unknown"} : new String(in.readAllBytes(), StandardCharsets.UTF_8).strip().split("\\s+");
+            return in == null
+                    ? new String[] {"unknown"}
+                    : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                            .strip()
+                            .split("\\s+");
         } catch (IOException e) {
             return new String[] {"unknown"};
         }

@@ -15,15 +15,15 @@ import takeup.screen.Terminal;
 import takeup.screen.Theme;
 
 /**
- * {@code takeup --warm}: the way to the screen gone once with nobody watching, on a roll in a temporary folder. The start
- * script has Java write down meanwhile what was loaded, so that later starts find it ready.
+ * {@code takeup --warm}: the way to the screen gone once with nobody watching, on a roll in a temporary folder. The
+ * start script has Java write down meanwhile what was loaded, so that later starts find it ready.
  */
 final class WarmUp {
     /** A camera, a film, a reading, frames, the views; then the stream ends, and the screen with it. */
-    private static final String KEYS = "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\n.\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
+    private static final String KEYS =
+            "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\n.\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
 
-    private WarmUp() {
-    }
+    private WarmUp() {}
 
     static int run(Out out) {
         try {
@@ -31,8 +31,12 @@ final class WarmUp {
             try {
                 Environment environment = Environment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
                 for (String keys : List.of("", KEYS, "")) {
-                    Terminal terminal = Terminal.unseen(new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)), environment, Theme.named("dark").orElseThrow());
-                    int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark", ScreenCommand.NOTHING);
+                    Terminal terminal = Terminal.unseen(
+                            new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)),
+                            environment,
+                            Theme.named("dark").orElseThrow());
+                    int status = new ScreenCommand(folder, Settings.of(folder), out)
+                            .run(terminal, "dark", ScreenCommand.NOTHING);
                     if (status != 0) {
                         return status;
                     }

@@ -83,6 +83,8 @@ record ZshCompletion(CommandTree tree) {
     }
 
     private static void described(StringBuilder into, String word, String about) {
-        into.append("                ").append(ShellTables.quoted(word + ":" + about)).append('\n');
+        into.append("                ")
+                .append(ShellTables.quoted(word + ":" + about))
+                .append('\n');
     }
 }

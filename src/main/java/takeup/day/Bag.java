@@ -66,7 +66,9 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
     public Optional<Lot> next(String stock, FilmSize size) {
         Optional<Lot> best = Optional.empty();
         for (Map.Entry<Lot, Integer> lot : lots.entrySet()) {
-            if (lot.getValue() > 0 && lot.getKey().is(stock, size) && (best.isEmpty() || month(lot.getKey()).isBefore(month(best.get())))) {
+            if (lot.getValue() > 0
+                    && lot.getKey().is(stock, size)
+                    && (best.isEmpty() || month(lot.getKey()).isBefore(month(best.get())))) {
                 best = Optional.of(lot.getKey());
             }
         }
@@ -77,10 +79,16 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
         return lot.expires().orElse(YearMonth.of(9999, 12));
     }
 
-    /** What the frames that are left on a roll in a camera cost: 4 of 16 on a roll of 24.80 are 6.20. Empty without a price, and past the end. */
+    /**
+     * What the frames that are left on a roll in a camera cost: 4 of 16 on a roll of 24.80 are 6.20. Empty without a
+     * price, and past the end.
+     */
     public Optional<BigDecimal> costLeft(Roll roll) {
-        return Optional.ofNullable(loaded.get(roll.id())).flatMap(Lot::price).filter(it -> roll.framesLeft() > 0)
-                .map(it -> it.multiply(BigDecimal.valueOf(Math.min(roll.framesLeft(), roll.film().framesNominal())))
+        return Optional.ofNullable(loaded.get(roll.id()))
+                .flatMap(Lot::price)
+                .filter(it -> roll.framesLeft() > 0)
+                .map(it -> it.multiply(BigDecimal.valueOf(
+                                Math.min(roll.framesLeft(), roll.film().framesNominal())))
                         .divide(BigDecimal.valueOf(roll.film().framesNominal()), 2, RoundingMode.HALF_UP));
     }
 
@@ -99,7 +107,10 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
                 all.add(Map.entry(lot.getKey(), lot.getValue()));
             }
         }
-        all.sort(java.util.Comparator.comparing((Map.Entry<Lot, Integer> it) -> it.getKey().stock()).thenComparing(it -> it.getKey().size()).thenComparing(it -> month(it.getKey())));
+        all.sort(java.util.Comparator.comparing(
+                        (Map.Entry<Lot, Integer> it) -> it.getKey().stock())
+                .thenComparing(it -> it.getKey().size())
+                .thenComparing(it -> month(it.getKey())));
         return all;
     }
 }

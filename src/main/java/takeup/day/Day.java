@@ -32,12 +32,39 @@ import takeup.roll.Film;
  * @param routine whether the load routine asks after the first roll of the day in each place
  * @param paper the paper form that is being read back
  */
-public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String, String> lastBack, Set<Place> used, Optional<String> meter,
-        Optional<ExposureTime> preset, Optional<Light> light, Optional<FlashLight> flash, Set<Warning.Code> quiet, Map<Place, Film> films,
-        Set<String> flashed, Map<String, Timer> timers, Job job, boolean routine, Optional<Paper> paper) {
+public record Day(
+        Optional<Place> active,
+        Map<String, InHand> inHand,
+        Map<String, String> lastBack,
+        Set<Place> used,
+        Optional<String> meter,
+        Optional<ExposureTime> preset,
+        Optional<Light> light,
+        Optional<FlashLight> flash,
+        Set<Warning.Code> quiet,
+        Map<Place, Film> films,
+        Set<String> flashed,
+        Map<String, Timer> timers,
+        Job job,
+        boolean routine,
+        Optional<Paper> paper) {
     /** The first day of all. */
-    public static final Day FIRST = new Day(Optional.empty(), Map.of(), Map.of(), Set.of(), Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Set.of(), Map.of(), Set.of(), Map.of(), Job.NONE, true, Optional.empty());
+    public static final Day FIRST = new Day(
+            Optional.empty(),
+            Map.of(),
+            Map.of(),
+            Set.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            Map.of(),
+            Set.of(),
+            Map.of(),
+            Job.NONE,
+            true,
+            Optional.empty());
 
     /** What belongs to a camera. */
     public InHand inHand(String camera) {
@@ -50,8 +77,22 @@ public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String
      */
     public Day carried(OffsetDateTime now) {
         Set<Place> still = active.map(Set::of).orElse(Set.of());
-        return new Day(active, inHand, lastBack, still, meter, preset, light.filter(it -> isOfThisNight(it.at(), now)),
-                flash.filter(it -> isOfThisNight(it.at(), now)), Set.of(), films, flashed, timers, job.carried(now), routine, Optional.empty());
+        return new Day(
+                active,
+                inHand,
+                lastBack,
+                still,
+                meter,
+                preset,
+                light.filter(it -> isOfThisNight(it.at(), now)),
+                flash.filter(it -> isOfThisNight(it.at(), now)),
+                Set.of(),
+                films,
+                flashed,
+                timers,
+                job.carried(now),
+                routine,
+                Optional.empty());
     }
 
     private static boolean isOfThisNight(OffsetDateTime taken, OffsetDateTime now) {
@@ -63,70 +104,150 @@ public record Day(Optional<Place> active, Map<String, InHand> inHand, Map<String
         all.add(place);
         Map<String, String> backs = new LinkedHashMap<>(lastBack);
         place.back().ifPresent(it -> backs.put(place.camera(), it));
-        return new Day(Optional.of(place), inHand, backs, all, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, paper);
+        return new Day(
+                Optional.of(place),
+                inHand,
+                backs,
+                all,
+                meter,
+                preset,
+                light,
+                flash,
+                quiet,
+                films,
+                flashed,
+                timers,
+                job,
+                routine,
+                paper);
     }
 
     /** With another state of a camera. */
     public Day with(String camera, InHand other) {
         Map<String, InHand> all = new LinkedHashMap<>(inHand);
         all.put(camera, other);
-        return new Day(active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, paper);
+        return new Day(
+                active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine,
+                paper);
     }
 
     Day metered(String key, Optional<ExposureTime> time) {
-        return new Day(active, inHand, lastBack, used, Optional.of(key).filter(it -> !it.isEmpty()), time, light, flash, quiet, films, flashed, timers, job, routine, paper);
+        return new Day(
+                active,
+                inHand,
+                lastBack,
+                used,
+                Optional.of(key).filter(it -> !it.isEmpty()),
+                time,
+                light,
+                flash,
+                quiet,
+                films,
+                flashed,
+                timers,
+                job,
+                routine,
+                paper);
     }
 
     Day lit(Light reading) {
-        return new Day(active, inHand, lastBack, used, meter, preset, Optional.of(reading), flash, quiet, films, flashed, timers, job, routine, paper);
+        return new Day(
+                active,
+                inHand,
+                lastBack,
+                used,
+                meter,
+                preset,
+                Optional.of(reading),
+                flash,
+                quiet,
+                films,
+                flashed,
+                timers,
+                job,
+                routine,
+                paper);
     }
 
     Day flashLit(FlashLight reading) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, Optional.of(reading), quiet, films, flashed, timers, job, routine, paper);
+        return new Day(
+                active,
+                inHand,
+                lastBack,
+                used,
+                meter,
+                preset,
+                light,
+                Optional.of(reading),
+                quiet,
+                films,
+                flashed,
+                timers,
+                job,
+                routine,
+                paper);
     }
 
     Day quieted(Warning.Code code) {
         Set<Warning.Code> all = new LinkedHashSet<>(quiet);
         all.add(code);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, all, films, flashed, timers, job, routine, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, all, films, flashed, timers, job, routine,
+                paper);
     }
 
     /** With a film as the last one that was loaded in a place. */
     public Day loaded(Place place, Film film) {
         Map<Place, Film> all = new LinkedHashMap<>(films);
         all.put(place, film);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job, routine, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job, routine,
+                paper);
     }
 
     /** With the caution about old flash units given for a camera. */
     Day cautioned(String camera) {
         Set<String> all = new LinkedHashSet<>(flashed);
         all.add(camera);
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, all, timers, job, routine, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, all, timers, job, routine,
+                paper);
     }
 
     /** With a camera's timer, or without one. */
     Day timed(String camera, Optional<Timer> timer) {
         Map<String, Timer> all = new LinkedHashMap<>(timers);
         timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job, routine, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job, routine,
+                paper);
     }
 
-    /** A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera. */
+    /**
+     * A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera.
+     */
     Day touched(DayEvent.Touched touched) {
-        return touched.film().map(it -> loaded(touched.place(), it).with(job.with(job.bag().finished(touched.roll())))).orElse(this);
+        return touched.film()
+                .map(it -> loaded(touched.place(), it).with(job.with(job.bag().finished(touched.roll()))))
+                .orElse(this);
     }
 
     /** With another shoot, plan or bag. */
     Day with(Job other) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other, routine, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other,
+                routine, paper);
     }
 
     Day asking(boolean on) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, on, paper);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, on,
+                paper);
     }
 
     Day reading(Optional<Paper> other) {
-        return new Day(active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine, other);
+        return new Day(
+                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job,
+                routine, other);
     }
 }

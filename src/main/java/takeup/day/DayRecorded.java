@@ -9,5 +9,4 @@ import java.time.OffsetDateTime;
  * @param at when it was written
  * @param event what happened
  */
-public record DayRecorded(long step, OffsetDateTime at, DayEvent event) {
-}
+public record DayRecorded(long step, OffsetDateTime at, DayEvent event) {}

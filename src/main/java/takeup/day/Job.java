@@ -36,6 +36,9 @@ public record Job(Optional<Occasion> occasion, Plan plan, Bag bag) {
 
     /** What the next day begins with: a shoot that is over is closed, but for a night that goes on. */
     Job carried(OffsetDateTime now) {
-        return new Job(occasion.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate())), plan.carried(now.toLocalDateTime()), bag.carried());
+        return new Job(
+                occasion.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate())),
+                plan.carried(now.toLocalDateTime()),
+                bag.carried());
     }
 }

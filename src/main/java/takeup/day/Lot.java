@@ -16,7 +16,10 @@ import takeup.kit.FilmSize;
  * @param price what a roll costs, in the money that the photographer reckons in; empty where nobody said
  */
 public record Lot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
-    /** Stops of speed that a negative film loses in ten years past its date: a rule of thumb, common practice without a source. */
+    /**
+     * Stops of speed that a negative film loses in ten years past its date: a rule of thumb, common practice without a
+     * source.
+     */
     private static final double STOPS_A_DECADE = 1;
 
     public Lot {
@@ -45,7 +48,9 @@ public record Lot(String stock, FilmSize size, Optional<YearMonth> expires, Opti
         return isExpired(on) ? OptionalDouble.of(yearsPast(on) / 10 * STOPS_A_DECADE) : OptionalDouble.empty();
     }
 
-    @Override public String toString() {
-        return stock + " " + size + expires.map(it -> ", expires " + it).orElse("") + price.map(it -> ", " + it.toPlainString() + " a roll").orElse("");
+    @Override
+    public String toString() {
+        return stock + " " + size + expires.map(it -> ", expires " + it).orElse("")
+                + price.map(it -> ", " + it.toPlainString() + " a roll").orElse("");
     }
 }

@@ -19,7 +19,15 @@ import java.util.OptionalDouble;
  * @param back the back on that camera
  * @param ev100 the light that is expected, EV at ISO 100
  */
-public record Moment(int number, LocalDateTime at, String name, int wants, boolean must, Optional<String> camera, Optional<String> back, OptionalDouble ev100) {
+public record Moment(
+        int number,
+        LocalDateTime at,
+        String name,
+        int wants,
+        boolean must,
+        Optional<String> camera,
+        Optional<String> back,
+        OptionalDouble ev100) {
     /** So long after its beginning a moment still counts as the one that is on: a rule of our own. */
     public static final Duration LASTS = Duration.ofMinutes(15);
 

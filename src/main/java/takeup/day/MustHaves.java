@@ -10,18 +10,18 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** The must-have moments that are over, and which rolls hold them: one that is on a single roll is lost with that roll. */
+/**
+ * The must-have moments that are over, and which rolls hold them: one that is on a single roll is lost with that roll.
+ */
 public final class MustHaves {
-    private MustHaves() {
-    }
+    private MustHaves() {}
 
     /** A moment and the rolls that have frames from it. */
-    public record Held(Moment moment, Set<RollId> rolls) {
-    }
+    public record Held(Moment moment, Set<RollId> rolls) {}
 
     /**
-     * What is held of each must-have moment that has begun. A frame is from a moment if it was made after it began, before the
-     * next one did, and at most an hour later.
+     * What is held of each must-have moment that has begun. A frame is from a moment if it was made after it began,
+     * before the next one did, and at most an hour later.
      *
      * @param rolls all rolls of the day, the finished ones too
      */
@@ -50,7 +50,11 @@ public final class MustHaves {
     private static boolean hasFrames(Roll roll, LocalDateTime from, LocalDateTime to) {
         for (Frame frame : roll.frames()) {
             Optional<LocalDateTime> at = frame.exposure().at().map(it -> it.toLocalDateTime());
-            if (frame.mayComeBack() && frame.kind() != Frame.Kind.LOST && at.isPresent() && !at.get().isBefore(from) && at.get().isBefore(to)) {
+            if (frame.mayComeBack()
+                    && frame.kind() != Frame.Kind.LOST
+                    && at.isPresent()
+                    && !at.get().isBefore(from)
+                    && at.get().isBefore(to)) {
                 return true;
             }
         }

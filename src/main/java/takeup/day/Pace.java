@@ -19,8 +19,7 @@ public final class Pace {
     /** With fewer frames than this behind another one nothing is said. */
     static final int LEAST = 5;
 
-    private Pace() {
-    }
+    private Pace() {}
 
     /** Frames a minute; empty while too few were shot in bursts. The times may be in any order. */
     public static OptionalDouble of(List<OffsetDateTime> frames) {
@@ -28,7 +27,7 @@ public final class Pace {
         inOrder.sort(java.util.Comparator.comparing(OffsetDateTime::toInstant));
         int counted = 0;
         long seconds = 0;
-        for (int at = 0; at < inOrder.size();) {
+        for (int at = 0; at < inOrder.size(); ) {
             int end = at;
             while (end < inOrder.size() && inOrder.get(end).isEqual(inOrder.get(at))) {
                 end++;

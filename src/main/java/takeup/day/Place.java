@@ -10,15 +10,18 @@ import java.util.Optional;
  */
 public record Place(String camera, Optional<String> back) {
     // Spelt out, here and in RollId: what Java makes up for a record at its first use holds up the first picture.
-    @Override public boolean equals(Object other) {
+    @Override
+    public boolean equals(Object other) {
         return other instanceof Place place && camera.equals(place.camera) && back.equals(place.back);
     }
 
-    @Override public int hashCode() {
+    @Override
+    public int hashCode() {
         return 31 * camera.hashCode() + back.hashCode();
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return camera + back.map(it -> " back " + it).orElse("");
     }
 }

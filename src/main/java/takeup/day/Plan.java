@@ -57,7 +57,8 @@ public record Plan(List<Moment> moments, int last) {
         Optional<Moment> on = Optional.empty();
         for (Moment moment : moments) {
             if (moment.at().isAfter(now)) {
-                boolean isToday = moment.at().isBefore(now.toLocalDate().plusDays(1).atTime(12, 0));
+                boolean isToday =
+                        moment.at().isBefore(now.toLocalDate().plusDays(1).atTime(12, 0));
                 return on.isPresent() ? on : Optional.of(moment).filter(it -> isToday);
             }
             on = moment.at().plus(Moment.LASTS).isAfter(now) ? Optional.of(moment) : on;
@@ -67,11 +68,15 @@ public record Plan(List<Moment> moments, int last) {
 
     /** The moments that are still to come, or on, up to noon of the day after a date. */
     public List<Moment> ahead(LocalDateTime now, LocalDate date) {
-        return moments.stream().filter(it -> it.at().plus(Moment.LASTS).isAfter(now) && it.at().isBefore(date.plusDays(1).atTime(12, 0))).toList();
+        return moments.stream()
+                .filter(it -> it.at().plus(Moment.LASTS).isAfter(now)
+                        && it.at().isBefore(date.plusDays(1).atTime(12, 0)))
+                .toList();
     }
 
     /** What of it is still of use on a new day. */
     Plan carried(LocalDateTime now) {
-        return new Plan(moments.stream().filter(it -> it.at().plus(KEPT).isAfter(now)).toList(), last);
+        return new Plan(
+                moments.stream().filter(it -> it.at().plus(KEPT).isAfter(now)).toList(), last);
     }
 }

@@ -15,7 +15,8 @@ public record Position(double latitude, double longitude) {
         }
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return Plain.number(latitude) + "," + Plain.number(longitude);
     }
 }

@@ -14,21 +14,25 @@ import org.shredzone.commons.suncalc.SunTimes;
 import takeup.exposure.Light;
 
 /**
- * The sun's times of a day at a place: rise and set at -50' (the upper edge at a flat horizon, with 34' of refraction), civil
- * twilight at -6 degrees, the golden hour between +6 and -4 degrees; the centre of the sun each time (commons-suncalc, SunTimes
- * and its Twilight). Hills and houses are not known; weather neither.
+ * The sun's times of a day at a place: rise and set at -50' (the upper edge at a flat horizon, with 34' of refraction),
+ * civil twilight at -6 degrees, the golden hour between +6 and -4 degrees; the centre of the sun each time
+ * (commons-suncalc, SunTimes and its Twilight). Hills and houses are not known; weather neither.
  */
 public final class Sun {
     private static final int FRESH_AT_SUNSET = 10;
 
-    private Sun() {
-    }
+    private Sun() {}
 
     /** What happens, and at which altitude of the sun's centre it does. */
     public enum Event {
-        CIVIL_DAWN("civil twilight begins", -6, true), GOLDEN_MORNING("golden hour begins", -4, true), SUNRISE("sunrise", -50 / 60.0, true),
-        GOLDEN_MORNING_ENDS("golden hour ends", 6, true), GOLDEN_EVENING("golden hour begins", 6, false), SUNSET("sunset", -50 / 60.0, false),
-        GOLDEN_EVENING_ENDS("golden hour ends", -4, false), CIVIL_DUSK("civil twilight ends", -6, false);
+        CIVIL_DAWN("civil twilight begins", -6, true),
+        GOLDEN_MORNING("golden hour begins", -4, true),
+        SUNRISE("sunrise", -50 / 60.0, true),
+        GOLDEN_MORNING_ENDS("golden hour ends", 6, true),
+        GOLDEN_EVENING("golden hour begins", 6, false),
+        SUNSET("sunset", -50 / 60.0, false),
+        GOLDEN_EVENING_ENDS("golden hour ends", -4, false),
+        CIVIL_DUSK("civil twilight ends", -6, false);
 
         private final String words;
         private final double degrees;
@@ -40,20 +44,21 @@ public final class Sun {
             this.rising = rising;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return words;
         }
     }
 
     /** An event and when it happens, to the minute. */
-    public record At(Event event, OffsetDateTime time) {
-    }
+    public record At(Event event, OffsetDateTime time) {}
 
     /** The events of a local day, in order of time. Near the poles there may be fewer, or none. */
     public static List<At> of(Position position, LocalDate date, ZoneOffset offset) {
         List<At> all = new ArrayList<>();
         for (Event event : Event.values()) {
-            exact(position, date, offset, event).ifPresent(it -> all.add(new At(event, it.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES))));
+            exact(position, date, offset, event)
+                    .ifPresent(it -> all.add(new At(event, it.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES))));
         }
         all.sort(Comparator.comparing(At::time));
         return all;
@@ -65,8 +70,8 @@ public final class Sun {
     }
 
     /**
-     * For how many minutes a reading taken then is called fresh: 30, but 10 within an hour of sunset on either side, and what
-     * is left until that hour begins where that is between the two.
+     * For how many minutes a reading taken then is called fresh: 30, but 10 within an hour of sunset on either side,
+     * and what is left until that hour begins where that is between the two.
      */
     public static int freshMinutes(Position position, OffsetDateTime taken) {
         Optional<OffsetDateTime> set = set(position, taken.toLocalDate(), taken.getOffset());
@@ -83,10 +88,17 @@ public final class Sun {
     }
 
     /** When the sun's centre crosses an altitude on a local day. */
-    static Optional<OffsetDateTime> crossing(Position position, LocalDate date, ZoneOffset offset, double degrees, boolean rising) {
-        SunTimes times = SunTimes.compute().on(date.atStartOfDay().atZone(offset)).oneDay().at(position.latitude(), position.longitude())
-                .twilight(degrees).execute();
+    static Optional<OffsetDateTime> crossing(
+            Position position, LocalDate date, ZoneOffset offset, double degrees, boolean rising) {
+        SunTimes times = SunTimes.compute()
+                .on(date.atStartOfDay().atZone(offset))
+                .oneDay()
+                .at(position.latitude(), position.longitude())
+                .twilight(degrees)
+                .execute();
         ZonedDateTime found = rising ? times.getRise() : times.getSet();
-        return Optional.ofNullable(found).map(ZonedDateTime::toOffsetDateTime).map(it -> it.truncatedTo(ChronoUnit.SECONDS));
+        return Optional.ofNullable(found)
+                .map(ZonedDateTime::toOffsetDateTime)
+                .map(it -> it.truncatedTo(ChronoUnit.SECONDS));
     }
 }

@@ -47,17 +47,23 @@ public record Aperture(double fNumber, int tenths, double stops) {
         return Plain.number(fNumber) + (tenths == 0 ? "" : "+" + tenths + "/10");
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return "f/" + print();
     }
 
-    // Spelt out here and in a few records of other rooms: what Java makes up for a record at its first use holds up the first picture.
-    @Override public boolean equals(Object other) {
-        return other instanceof Aperture aperture && Double.compare(fNumber, aperture.fNumber) == 0 && tenths == aperture.tenths
+    // Spelt out here and in a few records of other rooms: what Java makes up for a record at its first use holds up the
+    // first picture.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Aperture aperture
+                && Double.compare(fNumber, aperture.fNumber) == 0
+                && tenths == aperture.tenths
                 && Double.compare(stops, aperture.stops) == 0;
     }
 
-    @Override public int hashCode() {
+    @Override
+    public int hashCode() {
         return Objects.hash(fNumber, tenths, stops);
     }
 }

@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 /**
  * From where to where a picture is sharp, in metres: near 2.83, far 3.19, hyperfocal 48.8.
  *
- * <p>H = f^2 / (N c) + f; near = s (H - f) / (H + s - 2f); far = s (H - f) / (H - s), infinite from s = H on
- * (after Greenleaf, "Photographic Optics", second hand), N on the exact scale.
+ * <p>H = f^2 / (N c) + f; near = s (H - f) / (H + s - 2f); far = s (H - f) / (H - s), infinite from s = H on (after
+ * Greenleaf, "Photographic Optics", second hand), N on the exact scale.
  *
  * @param nearM the nearest sharp distance
  * @param farM the farthest; empty where it is infinite

@@ -35,13 +35,17 @@ public record DevelopmentChange(Reciprocity times, List<Point> points) implement
     public record Point(double seconds, double percent) {
         public Point {
             if (!(seconds > 0 && seconds <= 1e6 && percent >= -90 && percent <= 100)) {
-                throw new IllegalArgumentException("a change of development is a time above 0 seconds and -90 to 100 percent");
+                throw new IllegalArgumentException(
+                        "a change of development is a time above 0 seconds and -90 to 100 percent");
             }
         }
     }
 
-    /** Straight in the logarithm of the time between the points; nothing below the first, the last one past the last. */
-    @Override public OptionalDouble developmentPercent(double metered) {
+    /**
+     * Straight in the logarithm of the time between the points; nothing below the first, the last one past the last.
+     */
+    @Override
+    public OptionalDouble developmentPercent(double metered) {
         if (Stops.above(Stops.of(points.get(0).seconds() / metered), 0)) {
             return OptionalDouble.empty();
         }
@@ -56,19 +60,23 @@ public record DevelopmentChange(Reciprocity times, List<Point> points) implement
         return OptionalDouble.of(points.get(points.size() - 1).percent());
     }
 
-    @Override public OptionalDouble corrected(double metered) {
+    @Override
+    public OptionalDouble corrected(double metered) {
         return times.corrected(metered);
     }
 
-    @Override public double worth(double exposed) {
+    @Override
+    public double worth(double exposed) {
         return times.worth(exposed);
     }
 
-    @Override public boolean beyond(double metered) {
+    @Override
+    public boolean beyond(double metered) {
         return times.beyond(metered);
     }
 
-    @Override public OptionalDouble openStops(double metered) {
+    @Override
+    public OptionalDouble openStops(double metered) {
         return times.openStops(metered);
     }
 

@@ -32,22 +32,29 @@ public record ExposureTime(double seconds, double exactSeconds) {
         return below > 1 ? Long.toString(below) : Plain.number(seconds);
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return print(seconds);
     }
 
     /**
-     * A worked-out time in the words of the trade, rounded for reading: {@code 1/90}, {@code 2.7s}, {@code 47s}, {@code 4m10s}. From
-     * ten seconds on as one {@linkplain #counted counts} it, so that the time to set and the reason for it are one figure.
+     * A worked-out time in the words of the trade, rounded for reading: {@code 1/90}, {@code 2.7s}, {@code 47s},
+     * {@code 4m10s}. From ten seconds on as one {@linkplain #counted counts} it, so that the time to set and the reason
+     * for it are one figure.
      */
     public static String words(double seconds) {
         if (seconds < 0.29) {
             return "1/" + Math.max(2, Math.round(Plain.rounded(1 / seconds, 2 + (1 / seconds >= 100 ? 1 : 0))));
         }
-        return seconds < 9.95 ? Plain.number(Double.parseDouble(Plain.decimals(seconds, 1))) + "s" : print(counted(seconds));
+        return seconds < 9.95
+                ? Plain.number(Double.parseDouble(Plain.decimals(seconds, 1))) + "s"
+                : print(counted(seconds));
     }
 
-    /** A time by the watch: to half a second up to 10 s, a second up to a minute, then five seconds; half a step is rounded up. */
+    /**
+     * A time by the watch: to half a second up to 10 s, a second up to a minute, then five seconds; half a step is
+     * rounded up.
+     */
     public static double counted(double seconds) {
         return Math.max(1, Math.floor(seconds / step(seconds) + 0.5)) * step(seconds);
     }

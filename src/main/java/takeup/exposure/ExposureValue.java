@@ -38,7 +38,8 @@ public record ExposureValue(double stops) {
     /** Lux in one footcandle: one lumen on a square foot (0.3048 m a foot). */
     public static final double LUX_PER_FOOTCANDLE = 1 / (0.3048 * 0.3048);
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return "EV " + Plain.decimals(stops, 1);
     }
 }

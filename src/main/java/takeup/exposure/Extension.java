@@ -15,7 +15,10 @@ import java.util.OptionalDouble;
 public record Extension(Kind kind, double value) {
     /** How an extension is given. */
     public enum Kind {
-        NONE("off"), DRAW("ext"), TUBE("tube"), MAGNIFICATION("mag");
+        NONE("off"),
+        DRAW("ext"),
+        TUBE("tube"),
+        MAGNIFICATION("mag");
 
         private final String word;
 
@@ -54,7 +57,10 @@ public record Extension(Kind kind, double value) {
         }
     }
 
-    @Override public String toString() {
-        return kind == Kind.NONE ? "ext off" : kind.word + " " + Plain.number(value) + (kind == Kind.MAGNIFICATION ? "" : "mm");
+    @Override
+    public String toString() {
+        return kind == Kind.NONE
+                ? "ext off"
+                : kind.word + " " + Plain.number(value) + (kind == Kind.MAGNIFICATION ? "" : "mm");
     }
 }

@@ -25,7 +25,10 @@ public record FilmSpeed(double arithmetic) {
         return Stops.of(arithmetic / index.arithmetic);
     }
 
-    /** Degrees of the logarithmic scale, 1 + 10 log10 S, rounded: ISO 400 is 27 (GNU units, function Sdeg, after ISO 6:1993). */
+    /**
+     * Degrees of the logarithmic scale, 1 + 10 log10 S, rounded: ISO 400 is 27 (GNU units, function Sdeg, after ISO
+     * 6:1993).
+     */
     public int degrees() {
         return (int) Math.round(1 + 10 * Math.log10(arithmetic));
     }
@@ -35,7 +38,8 @@ public record FilmSpeed(double arithmetic) {
         return Stops.of(arithmetic / 3.125);
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return Plain.number(arithmetic);
     }
 }

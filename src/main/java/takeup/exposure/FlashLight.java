@@ -10,5 +10,4 @@ import java.time.OffsetDateTime;
  * @param typed the line as it was typed
  * @param at when it was taken
  */
-public record FlashLight(Aperture aperture, FilmSpeed index, String typed, OffsetDateTime at) {
-}
+public record FlashLight(Aperture aperture, FilmSpeed index, String typed, OffsetDateTime at) {}

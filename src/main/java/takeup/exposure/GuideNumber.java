@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * How strong a flash is: guide number 36 in metres at ISO 100.
  *
- * <p>N = GN x sqrt(ISO / 100) x sqrt(power) / distance, the guide number and the distance in the same unit; several heads
- * together have the root of the sum of their squares (openphotographicsociety.org, "Flash guide numbers"; the root rule:
- * everything2.com, "Flash guide number").
+ * <p>N = GN x sqrt(ISO / 100) x sqrt(power) / distance, the guide number and the distance in the same unit; several
+ * heads together have the root of the sum of their squares (openphotographicsociety.org, "Flash guide numbers"; the
+ * root rule: everything2.com, "Flash guide number").
  *
  * @param metres the guide number for ISO 100 and metres, above 0 and up to 500
  */
@@ -51,7 +51,10 @@ public record GuideNumber(double metres) {
         return metres * Math.sqrt(speed.arithmetic() / 100) * Math.sqrt(power) / fNumber;
     }
 
-    /** Light that a flash gives at another distance, in stops: twice as far is two stops less (scantips.com, "Flash basics"). */
+    /**
+     * Light that a flash gives at another distance, in stops: twice as far is two stops less (scantips.com, "Flash
+     * basics").
+     */
     public static double fallOff(double distanceRatio) {
         return -2 * Stops.of(distanceRatio);
     }

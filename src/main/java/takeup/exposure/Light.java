@@ -14,15 +14,30 @@ import java.util.OptionalInt;
  * @param zone the zone that a spot reading was placed on, 0 to 10
  * @param index the film speed that the meter was set to, where the reading depended on it
  * @param at when it was taken
- * @param freshMinutes how long it is called fresh: 30 as a rule, less where the light goes fast; common practice, no source
+ * @param freshMinutes how long it is called fresh: 30 as a rule, less where the light goes fast; common practice, no
+ *     source
  */
-public record Light(ExposureValue ev100, Method method, String typed, OptionalDouble spanStops, OptionalInt zone,
-        OptionalDouble index, OffsetDateTime at, int freshMinutes) {
+public record Light(
+        ExposureValue ev100,
+        Method method,
+        String typed,
+        OptionalDouble spanStops,
+        OptionalInt zone,
+        OptionalDouble index,
+        OffsetDateTime at,
+        int freshMinutes) {
     /** After so many minutes a reading is called old, as a rule. */
     public static final int FRESH = 30;
 
     /** A reading of steady light. */
-    public Light(ExposureValue ev100, Method method, String typed, OptionalDouble spanStops, OptionalInt zone, OptionalDouble index, OffsetDateTime at) {
+    public Light(
+            ExposureValue ev100,
+            Method method,
+            String typed,
+            OptionalDouble spanStops,
+            OptionalInt zone,
+            OptionalDouble index,
+            OffsetDateTime at) {
         this(ev100, method, typed, spanStops, zone, index, at, FRESH);
     }
 
@@ -33,7 +48,12 @@ public record Light(ExposureValue ev100, Method method, String typed, OptionalDo
 
     /** How light was read. */
     public enum Method {
-        INCIDENT("incident"), REFLECTED("reflected"), SPOT("spot"), CAMERA("camera"), SKY("sky"), LUX("lux");
+        INCIDENT("incident"),
+        REFLECTED("reflected"),
+        SPOT("spot"),
+        CAMERA("camera"),
+        SKY("sky"),
+        LUX("lux");
 
         private final String word;
 

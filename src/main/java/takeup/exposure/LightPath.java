@@ -13,10 +13,12 @@ import java.util.OptionalDouble;
  * @param biasStops deliberate deviation; + is more light on the film
  * @param reciprocity the film's behaviour in long exposures
  */
-public record LightPath(FilmSpeed index, double filterStops, double extensionStops, double biasStops, Reciprocity reciprocity) {
+public record LightPath(
+        FilmSpeed index, double filterStops, double extensionStops, double biasStops, Reciprocity reciprocity) {
     /** The metered time in seconds that the light asks for at an aperture. */
     public double metered(ExposureValue ev100, Aperture aperture) {
-        return Stops.factor(aperture.stops() - ev100.stops() - index.stopsFrom100() + filterStops + extensionStops + biasStops);
+        return Stops.factor(
+                aperture.stops() - ev100.stops() - index.stopsFrom100() + filterStops + extensionStops + biasStops);
     }
 
     /** The time to set for it, in seconds, after reciprocity; empty where no time is long enough. */
@@ -34,8 +36,12 @@ public record LightPath(FilmSpeed index, double filterStops, double extensionSto
 
     /** The same for flash, where the time does not count: the set aperture against the flash meter's. */
     public double flashError(FlashLight flash, Aperture aperture) {
-        double asked = flash.aperture().stops() + index.stopsFrom100() - flash.index().stopsFrom100()
-                - filterStops - extensionStops - biasStops;
+        double asked = flash.aperture().stops()
+                + index.stopsFrom100()
+                - flash.index().stopsFrom100()
+                - filterStops
+                - extensionStops
+                - biasStops;
         return asked - aperture.stops();
     }
 }

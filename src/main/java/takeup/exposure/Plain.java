@@ -4,21 +4,30 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as plain decimals with a point, never with an exponent or a local sign: {@code 2.8}, {@code 11}, {@code 0.008}. */
+/**
+ * Numbers as plain decimals with a point, never with an exponent or a local sign: {@code 2.8}, {@code 11},
+ * {@code 0.008}.
+ */
 public final class Plain {
-    private Plain() {
-    }
+    private Plain() {}
 
-    /** The shortest decimal that reads back as the same number, without a trailing {@code .0}: {@code 5.6}, {@code 11}. */
+    /**
+     * The shortest decimal that reads back as the same number, without a trailing {@code .0}: {@code 5.6}, {@code 11}.
+     */
     public static String number(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
             return Long.toString((long) value);
         }
         String text = Double.toString(value);
-        return text.indexOf('E') < 0 ? text : new BigDecimal(text).stripTrailingZeros().toPlainString();
+        return text.indexOf('E') < 0
+                ? text
+                : new BigDecimal(text).stripTrailingZeros().toPlainString();
     }
 
-    /** Exactly so many decimals, halves away from zero: {@code decimals(0.25, 1)} is {@code 0.3}. A zero carries no sign. */
+    /**
+     * Exactly so many decimals, halves away from zero: {@code decimals(0.25, 1)} is {@code 0.3}. A zero carries no
+     * sign.
+     */
     public static String decimals(double value, int places) {
         return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
@@ -34,6 +43,8 @@ public final class Plain {
         if (isShort || !Double.isFinite(value)) {
             return value;
         }
-        return BigDecimal.valueOf(value).round(new MathContext(significant, RoundingMode.HALF_UP)).doubleValue();
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(significant, RoundingMode.HALF_UP))
+                .doubleValue();
     }
 }

@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * How a film loses speed in long exposures, by its own published numbers. Applied once and last, to the time that is left
- * after film speed, filters, extension and bias (creativelive.com, Gregory, lesson "Reciprocity failure").
+ * How a film loses speed in long exposures, by its own published numbers. Applied once and last, to the time that is
+ * left after film speed, filters, extension and bias (creativelive.com, Gregory, lesson "Reciprocity failure").
  *
- * <p>All times are in seconds and above 0. Past the last published point the last line goes on, and {@link #beyond} says so.
+ * <p>All times are in seconds and above 0. Past the last published point the last line goes on, and {@link #beyond}
+ * says so.
  */
 public sealed interface Reciprocity
         permits Reciprocity.None, Reciprocity.Power, Reciprocity.Table, Reciprocity.Opening, DevelopmentChange {
@@ -20,27 +21,35 @@ public sealed interface Reciprocity
     /** Whether the answer for a metered time lies past the last published point. */
     boolean beyond(double metered);
 
-    /** Stops to open the lens if the time is kept; empty where nothing is lost, and for a model that is given as times. */
+    /**
+     * Stops to open the lens if the time is kept; empty where nothing is lost, and for a model that is given as times.
+     */
     default OptionalDouble openStops(double metered) {
         return OptionalDouble.empty();
     }
 
-    /** What the publisher changes in the development for it, in percent, below 0 for less; empty where nothing is published. */
+    /**
+     * What the publisher changes in the development for it, in percent, below 0 for less; empty where nothing is
+     * published.
+     */
     default OptionalDouble developmentPercent(double metered) {
         return OptionalDouble.empty();
     }
 
     /** Nothing is lost, as far as anybody published: up to a time, or without a limit. */
     record None(OptionalDouble upToSeconds) implements Reciprocity {
-        @Override public OptionalDouble corrected(double metered) {
+        @Override
+        public OptionalDouble corrected(double metered) {
             return OptionalDouble.of(metered);
         }
 
-        @Override public double worth(double exposed) {
+        @Override
+        public double worth(double exposed) {
             return exposed;
         }
 
-        @Override public boolean beyond(double metered) {
+        @Override
+        public boolean beyond(double metered) {
             return upToSeconds.isPresent() && past(metered, upToSeconds.getAsDouble());
         }
     }
@@ -59,46 +68,58 @@ public sealed interface Reciprocity
             }
         }
 
-        @Override public OptionalDouble corrected(double metered) {
-            return OptionalDouble.of(past(metered, fromSeconds) ? Math.max(metered, Math.pow(metered, exponent)) : metered);
+        @Override
+        public OptionalDouble corrected(double metered) {
+            return OptionalDouble.of(
+                    past(metered, fromSeconds) ? Math.max(metered, Math.pow(metered, exponent)) : metered);
         }
 
-        @Override public double worth(double exposed) {
+        @Override
+        public double worth(double exposed) {
             if (!past(exposed, fromSeconds)) {
                 return exposed;
             }
             return Math.min(exposed, Math.max(fromSeconds, Math.pow(exposed, 1 / exponent)));
         }
 
-        @Override public boolean beyond(double metered) {
+        @Override
+        public boolean beyond(double metered) {
             return false;
         }
     }
 
-    /** Corrected times for metered ones: straight lines between the points on log-log axes. The first point is [t, t]. */
+    /**
+     * Corrected times for metered ones: straight lines between the points on log-log axes. The first point is [t, t].
+     */
     record Table(List<Point> points) implements Reciprocity {
         public Table {
             points = List.copyOf(points);
             Point.checkRising(points);
             if (points.get(0).value() != points.get(0).seconds()) {
-                throw new IllegalArgumentException("the first point is the end of the range that needs nothing: [t, t]");
+                throw new IllegalArgumentException(
+                        "the first point is the end of the range that needs nothing: [t, t]");
             }
             for (int i = 1; i < points.size(); i++) {
-                if (!(points.get(i).value() > points.get(i - 1).value() && points.get(i).value() >= points.get(i).seconds())) {
-                    throw new IllegalArgumentException("corrected times rise from point to point and are never shorter than metered ones");
+                if (!(points.get(i).value() > points.get(i - 1).value()
+                        && points.get(i).value() >= points.get(i).seconds())) {
+                    throw new IllegalArgumentException(
+                            "corrected times rise from point to point and are never shorter than metered ones");
                 }
             }
         }
 
-        @Override public OptionalDouble corrected(double metered) {
+        @Override
+        public OptionalDouble corrected(double metered) {
             return OptionalDouble.of(along(metered, true));
         }
 
-        @Override public double worth(double exposed) {
+        @Override
+        public double worth(double exposed) {
             return along(exposed, false);
         }
 
-        @Override public boolean beyond(double metered) {
+        @Override
+        public boolean beyond(double metered) {
             return past(metered, points.get(points.size() - 1).seconds());
         }
 
@@ -112,7 +133,8 @@ public sealed interface Reciprocity
             }
             Point a = points.get(end - 1);
             Point b = points.get(end);
-            double share = (Stops.of(time) - Stops.of(from(a, forth))) / (Stops.of(from(b, forth)) - Stops.of(from(a, forth)));
+            double share =
+                    (Stops.of(time) - Stops.of(from(a, forth))) / (Stops.of(from(b, forth)) - Stops.of(from(a, forth)));
             double answer = Stops.of(from(a, !forth)) + share * (Stops.of(from(b, !forth)) - Stops.of(from(a, !forth)));
             double found = Stops.factor(answer);
             return forth ? Math.max(time, found) : Math.min(time, found);
@@ -133,10 +155,12 @@ public sealed interface Reciprocity
             points = List.copyOf(points);
             Point.checkRising(points);
             if (points.get(0).value() != 0) {
-                throw new IllegalArgumentException("the first point is the end of the range that needs nothing: [t, 0]");
+                throw new IllegalArgumentException(
+                        "the first point is the end of the range that needs nothing: [t, 0]");
             }
             for (int i = 1; i < points.size(); i++) {
-                if (!(points.get(i).value() >= points.get(i - 1).value() && points.get(i).value() <= 20)) {
+                if (!(points.get(i).value() >= points.get(i - 1).value()
+                        && points.get(i).value() <= 20)) {
                     throw new IllegalArgumentException("stops to open rise from point to point and stay under 20");
                 }
             }
@@ -151,16 +175,19 @@ public sealed interface Reciprocity
             while (end < points.size() - 1 && seconds > points.get(end).seconds()) {
                 end++;
             }
-            return points.get(end - 1).value() + slope(end) * (Stops.of(seconds) - points.get(end - 1).stops());
+            return points.get(end - 1).value()
+                    + slope(end) * (Stops.of(seconds) - points.get(end - 1).stops());
         }
 
-        @Override public OptionalDouble openStops(double metered) {
+        @Override
+        public OptionalDouble openStops(double metered) {
             double lost = lost(metered);
             return lost > 0 ? OptionalDouble.of(lost) : OptionalDouble.empty();
         }
 
         /** Walks the lines f(x) = x - n(x), x = log2 t, for the first x at which f(x) = log2(metered). */
-        @Override public OptionalDouble corrected(double metered) {
+        @Override
+        public OptionalDouble corrected(double metered) {
             double wanted = Stops.of(metered);
             if (!past(metered, points.get(0).seconds())) {
                 return OptionalDouble.of(metered);
@@ -171,17 +198,20 @@ public sealed interface Reciprocity
                 double length = points.get(end).stops() - points.get(end - 1).stops();
                 boolean last = end == points.size() - 1;
                 if (gain > 1e-9 && wanted >= start - 1e-9 && (last || wanted <= start + gain * length + 1e-9)) {
-                    return OptionalDouble.of(Math.max(metered, Stops.factor(points.get(end - 1).stops() + (wanted - start) / gain)));
+                    return OptionalDouble.of(
+                            Math.max(metered, Stops.factor(points.get(end - 1).stops() + (wanted - start) / gain)));
                 }
             }
             return OptionalDouble.empty();
         }
 
-        @Override public double worth(double exposed) {
+        @Override
+        public double worth(double exposed) {
             return exposed / Stops.factor(lost(exposed));
         }
 
-        @Override public boolean beyond(double metered) {
+        @Override
+        public boolean beyond(double metered) {
             double last = points.get(points.size() - 1).seconds();
             OptionalDouble corrected = corrected(metered);
             return past(metered, last) || corrected.isEmpty() || past(corrected.getAsDouble(), last);

@@ -7,26 +7,42 @@ import java.util.Optional;
 /**
  * The marks that rings and dials are engraved with, in full, half or third stops, each with its exact value.
  *
- * <p>Prints of apertures: factbites F-number (full), medfmt.dustynegatives.org fstops (half), largeformatphotography.info
- * thread 8513 and kameraarkasi.org (third). Prints of times: scottlocklear.com shutter-speed-chart from 1 s down; longer
- * ones by the same rule, from memory. Electronically timed cameras give the exact powers of two whatever is printed
- * (scantips.com, fstop2).
+ * <p>Prints of apertures: factbites F-number (full), medfmt.dustynegatives.org fstops (half),
+ * largeformatphotography.info thread 8513 and kameraarkasi.org (third). Prints of times: scottlocklear.com
+ * shutter-speed-chart from 1 s down; longer ones by the same rule, from memory. Electronically timed cameras give the
+ * exact powers of two whatever is printed (scantips.com, fstop2).
  */
 public enum Scale {
-    FULL(1, -1, new double[] {0.7, 1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, 32, 45, 64, 90, 128},
+    FULL(
+            1,
+            -1,
+            new double[] {0.7, 1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, 32, 45, 64, 90, 128},
             new double[] {},
-            -6, "60 30 15 8 4 2 1 /2 /4 /8 /15 /30 /60 /125 /250 /500 /1000 /2000 /4000 /8000"),
-    HALF(2, 0, new double[] {1, 1.2, 1.4, 1.7, 2, 2.4, 2.8, 3.3, 4, 4.8, 5.6, 6.7, 8, 9.5, 11, 13, 16, 19, 22, 27, 32, 38,
-        45, 54, 64},
+            -6,
+            "60 30 15 8 4 2 1 /2 /4 /8 /15 /30 /60 /125 /250 /500 /1000 /2000 /4000 /8000"),
+    HALF(
+            2,
+            0,
+            new double[] {
+                1, 1.2, 1.4, 1.7, 2, 2.4, 2.8, 3.3, 4, 4.8, 5.6, 6.7, 8, 9.5, 11, 13, 16, 19, 22, 27, 32, 38, 45, 54, 64
+            },
             new double[] {3.4, 3.3, 4.7, 4.8, 6.8, 6.7, 9.6, 9.5, 13.5, 13},
-            -5, "30 20 15 10 8 6 4 3 2 1.5 1 .7 /2 .3 /4 /6 /8 /10 /15 /20 /30 /45 /60 /90 /125 /180 /250 /350 /500 /750 "
-            + "/1000 /1500 /2000 /3000 /4000 /6000 /8000"),
-    THIRD(3, 0, new double[] {1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11,
-        13, 14, 16, 18, 20, 22, 25, 29, 32, 36, 40, 45, 51, 57, 64, 72, 81, 90},
+            -5,
+            "30 20 15 10 8 6 4 3 2 1.5 1 .7 /2 .3 /4 /6 /8 /10 /15 /20 /30 /45 /60 /90 /125 /180 /250 /350 /500 /750 "
+                    + "/1000 /1500 /2000 /3000 /4000 /6000 /8000"),
+    THIRD(
+            3,
+            0,
+            new double[] {
+                1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14,
+                16, 18, 20, 22, 25, 29, 32, 36, 40, 45, 51, 57, 64, 72, 81, 90
+            },
             new double[] {28, 29},
-            -5, "30 25 20 15 13 10 8 6 5 4 3.2 2.5 2 1.6 1.3 1 .8 .6 /2 .4 .3 /4 /5 /6 /8 /10 /13 /15 /20 /25 /30 /40 /50 "
-            + "/60 /80 /100 /125 /160 /200 /250 /320 /400 /500 /640 /800 /1000 /1250 /1600 /2000 /2500 /3200 /4000 /5000 "
-            + "/6400 /8000");
+            -5,
+            "30 25 20 15 13 10 8 6 5 4 3.2 2.5 2 1.6 1.3 1 .8 .6 /2 .4 .3 /4 /5 /6 /8 /10 /13 /15 /20 /25 /30 /40 /50 "
+                    + "/60 /80 /100 /125 /160 /200 /250 /320 /400 /500 /640 /800 /1000 /1250 /1600 /2000 /2500 "
+                    + "/3200 /4000 /5000 "
+                    + "/6400 /8000");
 
     private final List<Aperture> apertures;
     private final double[] otherPrints;
@@ -44,7 +60,8 @@ public enum Scale {
         for (int i = 0; from <= times.length(); i++) {
             int end = times.indexOf(' ', from);
             String print = times.substring(from, end < 0 ? times.length() : end);
-            double seconds = print.charAt(0) == '/' ? 1 / Double.parseDouble(print.substring(1)) : Double.parseDouble(print);
+            double seconds =
+                    print.charAt(0) == '/' ? 1 / Double.parseDouble(print.substring(1)) : Double.parseDouble(print);
             timeMarks.add(new ExposureTime(seconds, Stops.factor(-(firstTv + (double) i / parts))));
             from = end < 0 ? times.length() + 1 : end + 1;
         }
@@ -87,7 +104,9 @@ public enum Scale {
         return Optional.empty();
     }
 
-    /** A mark of any scale, the full stops' first, then thirds, then halves; empty for a number on none, such as 11.5. */
+    /**
+     * A mark of any scale, the full stops' first, then thirds, then halves; empty for a number on none, such as 11.5.
+     */
     public static Optional<Aperture> anyMark(double print) {
         return FULL.aperture(print).or(() -> THIRD.aperture(print)).or(() -> HALF.aperture(print));
     }
@@ -97,9 +116,13 @@ public enum Scale {
         return anyMark(print).orElseGet(() -> Aperture.literal(print));
     }
 
-    /** A mark of any scale, the full stops' first, then thirds, then halves; at face value where the print is on none. */
+    /**
+     * A mark of any scale, the full stops' first, then thirds, then halves; at face value where the print is on none.
+     */
     public static ExposureTime anyTime(double seconds) {
-        return FULL.time(seconds).or(() -> THIRD.time(seconds)).or(() -> HALF.time(seconds))
+        return FULL.time(seconds)
+                .or(() -> THIRD.time(seconds))
+                .or(() -> HALF.time(seconds))
                 .orElseGet(() -> ExposureTime.literal(seconds));
     }
 

@@ -13,8 +13,7 @@ public final class Stops {
 
     private static final double LOG_2 = Math.log(2);
 
-    private Stops() {
-    }
+    private Stops() {}
 
     /** log2 of a factor of light: {@code of(8)} is 3. The factor is above 0. */
     public static double of(double factor) {

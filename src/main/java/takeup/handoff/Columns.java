@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Rows of text in aligned columns, two blanks between them; a column with nothing in any row but the first is left out. */
+/**
+ * Rows of text in aligned columns, two blanks between them; a column with nothing in any row but the first is left out.
+ */
 final class Columns {
     private final Set<Integer> toTheRight;
     private final List<List<String>> rows = new ArrayList<>();
@@ -27,7 +29,8 @@ final class Columns {
         for (int column = 0; column < count; column++) {
             int at = column;
             boolean used = rows.stream().skip(1).anyMatch(it -> !it.get(at).isEmpty());
-            widths[column] = used ? rows.stream().mapToInt(it -> width(it.get(at))).max().orElse(0) : 0;
+            widths[column] =
+                    used ? rows.stream().mapToInt(it -> width(it.get(at))).max().orElse(0) : 0;
         }
         return rows.stream().map(it -> line(it, widths)).collect(Collectors.toList());
     }
@@ -46,14 +49,20 @@ final class Columns {
 
     /** Columns on a screen: an East Asian character takes two, a mark that sits on a letter none. */
     static int width(String text) {
-        return text.codePoints().map(it -> {
-            int type = Character.getType(it);
-            if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
-                return 0;
-            }
-            boolean wide = Character.isIdeographic(it) || it >= 0x1100 && it <= 0x115f || it >= 0x3001 && it <= 0x30ff
-                    || it >= 0xac00 && it <= 0xd7a3 || it >= 0xff01 && it <= 0xff60 || it >= 0x1f300 && it <= 0x1faff;
-            return wide ? 2 : 1;
-        }).sum();
+        return text.codePoints()
+                .map(it -> {
+                    int type = Character.getType(it);
+                    if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
+                        return 0;
+                    }
+                    boolean wide = Character.isIdeographic(it)
+                            || it >= 0x1100 && it <= 0x115f
+                            || it >= 0x3001 && it <= 0x30ff
+                            || it >= 0xac00 && it <= 0xd7a3
+                            || it >= 0xff01 && it <= 0xff60
+                            || it >= 0x1f300 && it <= 0x1faff;
+                    return wide ? 2 : 1;
+                })
+                .sum();
     }
 }

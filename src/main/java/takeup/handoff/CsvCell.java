@@ -5,15 +5,15 @@ import takeup.kit.Hidden;
 /**
  * Text as one cell of a CSV file: {@code "bow seat, standing"}.
  *
- * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @} or a tab; a single quote in front keeps
- * it text. A carriage return, which begins one too, and whatever else is {@link Hidden} becomes an escape that can be seen. Numbers do not come here, so a minus in front of one stays.
+ * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @} or a tab; a single quote in front
+ * keeps it text. A carriage return, which begins one too, and whatever else is {@link Hidden} becomes an escape that
+ * can be seen. Numbers do not come here, so a minus in front of one stays.
  */
 final class CsvCell {
     /** The signs that begin a formula, and their full-width twins. */
     private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
 
-    private CsvCell() {
-    }
+    private CsvCell() {}
 
     /** The cell, guarded and quoted where it must be. */
     static String text(String value) {
@@ -33,7 +33,8 @@ final class CsvCell {
         for (int at = 0; at <= value.length(); at++) {
             if (at == value.length() || isBreak(value.charAt(at))) {
                 String line = value.substring(from, at);
-                safe.append(isFormula(line) || from == 0 && isFormula(value) ? "'" : "").append(line);
+                safe.append(isFormula(line) || from == 0 && isFormula(value) ? "'" : "")
+                        .append(line);
                 if (at < value.length()) {
                     safe.append(value.charAt(at));
                 }
@@ -62,7 +63,10 @@ final class CsvCell {
         return c == '\n';
     }
 
-    /** What a terminal might obey as escapes that can be seen; a tab and a line feed, which a quoted cell may hold, stay. */
+    /**
+     * What a terminal might obey as escapes that can be seen; a tab and a line feed, which a quoted cell may hold,
+     * stay.
+     */
     private static String shown(String value) {
         String text = value.replace("\r\n", "\n");
         StringBuilder seen = new StringBuilder(text.length());

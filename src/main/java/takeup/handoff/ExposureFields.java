@@ -13,13 +13,13 @@ import takeup.roll.Verdict;
 
 /** The fields that a frame and each further exposure on it have in common, from {@code at} to {@code tripod}. */
 final class ExposureFields {
-    private ExposureFields() {
-    }
+    private ExposureFields() {}
 
     /** Adds the fields of an exposure, in the order that files hold them. */
     static void into(Json.Obj json, Exposure exposure, Verdict verdict) {
         Setting setting = exposure.setting();
-        json.and("at", exposure.at().map(IsoTime::of)).and("atKnown", exposure.at().isPresent());
+        json.and("at", exposure.at().map(IsoTime::of))
+                .and("atKnown", exposure.at().isPresent());
         json.and("aperture", setting.aperture());
         json.and("fNumber", setting.aperture().map(Aperture::fNumber));
         json.and("exactFNumber", setting.aperture().map(it -> Rounded.number(it.exactFNumber())));
@@ -31,8 +31,11 @@ final class ExposureFields {
         json.and("distanceM", Rounded.number(setting.distanceM()));
         json.and("light", exposure.light().map(ExposureFields::of));
         json.and("flashLight", exposure.flashLight().map(ExposureFields::of));
-        json.and("filters", setting.filters().stream()
-                .map(it -> Json.object().and("name", name(it)).and("stops", Rounded.stops(it.stops()))).toList());
+        json.and(
+                "filters",
+                setting.filters().stream()
+                        .map(it -> Json.object().and("name", name(it)).and("stops", Rounded.stops(it.stops())))
+                        .toList());
         json.and("filterStops", Rounded.stops(setting.filterStops()));
         json.and("extensionStops", Rounded.stops(setting.extension().stops(setting.focalMm())));
         json.and("biasStops", Rounded.stops(setting.biasStops()));
@@ -44,14 +47,23 @@ final class ExposureFields {
     }
 
     private static Json of(Light light) {
-        return Json.object().and("ev100", Rounded.stops(light.ev100().stops())).and("method", light.method().word())
-                .and("typed", light.typed()).and("spanStops", Rounded.stops(light.spanStops())).and("zone", light.zone())
-                .and("index", light.index()).and("at", IsoTime.of(light.at()));
+        return Json.object()
+                .and("ev100", Rounded.stops(light.ev100().stops()))
+                .and("method", light.method().word())
+                .and("typed", light.typed())
+                .and("spanStops", Rounded.stops(light.spanStops()))
+                .and("zone", light.zone())
+                .and("index", light.index())
+                .and("at", IsoTime.of(light.at()));
     }
 
     private static Json of(FlashLight flash) {
-        return Json.object().and("fNumber", flash.aperture().fNumber()).and("exactFNumber", Rounded.number(flash.aperture().exactFNumber()))
-                .and("index", flash.index().arithmetic()).and("typed", flash.typed()).and("at", IsoTime.of(flash.at()));
+        return Json.object()
+                .and("fNumber", flash.aperture().fNumber())
+                .and("exactFNumber", Rounded.number(flash.aperture().exactFNumber()))
+                .and("index", flash.index().arithmetic())
+                .and("typed", flash.typed())
+                .and("at", IsoTime.of(flash.at()));
     }
 
     /** A filter's name. One that was typed as a bare loss (+1) is named in words, since a lab reads +1 as a push. */

@@ -7,17 +7,38 @@ import takeup.kit.JsonText;
 import takeup.roll.Roll;
 
 /**
- * The frames of a roll as JSON lines with one flat schema ({@code takeup schema frames}): every field is text, a number,
- * true or false, or null, so that a table of them needs no unpacking.
+ * The frames of a roll as JSON lines with one flat schema ({@code takeup schema frames}): every field is text, a
+ * number, true or false, or null, so that a table of them needs no unpacking.
  */
 public final class FrameLines {
-    private static final List<String> OF_FRAME = List.of("frame", "sequence", "was", "kind", "at", "aperture", "fNumber", "exactFNumber", "time", "seconds", "exactSeconds",
-            "lens", "focalLengthMm", "distanceM");
-    private static final List<String> WORKED_OUT = List.of("filterStops", "extensionStops", "biasStops", "meteredSeconds", "correctedSeconds", "errorStops", "overBoxStops",
-            "flash", "tripod", "note");
+    private static final List<String> OF_FRAME = List.of(
+            "frame",
+            "sequence",
+            "was",
+            "kind",
+            "at",
+            "aperture",
+            "fNumber",
+            "exactFNumber",
+            "time",
+            "seconds",
+            "exactSeconds",
+            "lens",
+            "focalLengthMm",
+            "distanceM");
+    private static final List<String> WORKED_OUT = List.of(
+            "filterStops",
+            "extensionStops",
+            "biasStops",
+            "meteredSeconds",
+            "correctedSeconds",
+            "errorStops",
+            "overBoxStops",
+            "flash",
+            "tripod",
+            "note");
 
-    private FrameLines() {
-    }
+    private FrameLines() {}
 
     /**
      * A line for each frame, each ending in a line feed.
@@ -37,12 +58,19 @@ public final class FrameLines {
             Json.Obj line = Json.object();
             copy(frame, OF_FRAME, line);
             Json.Obj light = inner(frame, "light");
-            line.and("lightEv100", light.field("ev100")).and("lightMethod", light.field("method")).and("lightTyped", light.field("typed"))
-                    .and("lightSpanStops", light.field("spanStops")).and("lightZone", light.field("zone")).and("lightAt", light.field("at"))
-                    .and("flashFNumber", inner(frame, "flashLight").field("fNumber")).and("filters", names(frame, "filters", "name"));
+            line.and("lightEv100", light.field("ev100"))
+                    .and("lightMethod", light.field("method"))
+                    .and("lightTyped", light.field("typed"))
+                    .and("lightSpanStops", light.field("spanStops"))
+                    .and("lightZone", light.field("zone"))
+                    .and("lightAt", light.field("at"))
+                    .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
+                    .and("filters", names(frame, "filters", "name"));
             copy(frame, WORKED_OUT, line);
-            line.and("warnings", names(frame, "warnings", "code")).and("exposures", 1 + items(frame, "furtherExposures").size())
-                    .and("scan", scans.get(i)).and("verdict", verdicts.get(i));
+            line.and("warnings", names(frame, "warnings", "code"))
+                    .and("exposures", 1 + items(frame, "furtherExposures").size())
+                    .and("scan", scans.get(i))
+                    .and("verdict", verdicts.get(i));
             lines.append(front).append(JsonText.line(line).substring(1)).append('\n');
         }
         return lines.toString();
@@ -52,10 +80,21 @@ public final class FrameLines {
         Json.Obj camera = inner(whole, "camera");
         Json.Obj stock = inner(whole, "stock");
         Json.Obj development = inner(whole, "development");
-        return Json.object().and("roll", whole.field("roll")).and("state", whole.field("state")).and("camera", camera.field("key")).and("back", camera.field("back"))
-                .and("frameSize", camera.field("frameSize")).and("filmSize", whole.field("filmSize")).and("stock", stock.field("key")).and("stockKind", stock.field("kind"))
-                .and("boxSpeed", stock.field("boxSpeed")).and("exposureIndex", whole.field("exposureIndex")).and("process", development.field("process"))
-                .and("pushStops", development.field("pushStops")).and("loadedAt", whole.field("loadedAt")).and("finishedAt", whole.field("finishedAt"));
+        return Json.object()
+                .and("roll", whole.field("roll"))
+                .and("state", whole.field("state"))
+                .and("camera", camera.field("key"))
+                .and("back", camera.field("back"))
+                .and("frameSize", camera.field("frameSize"))
+                .and("filmSize", whole.field("filmSize"))
+                .and("stock", stock.field("key"))
+                .and("stockKind", stock.field("kind"))
+                .and("boxSpeed", stock.field("boxSpeed"))
+                .and("exposureIndex", whole.field("exposureIndex"))
+                .and("process", development.field("process"))
+                .and("pushStops", development.field("pushStops"))
+                .and("loadedAt", whole.field("loadedAt"))
+                .and("finishedAt", whole.field("finishedAt"));
     }
 
     private static void copy(Json.Obj from, List<String> names, Json.Obj into) {
@@ -72,7 +111,9 @@ public final class FrameLines {
 
     /** Names in one text, with commas; nothing is null. */
     private static Optional<String> names(Json.Obj object, String list, String name) {
-        List<String> names = items(object, list).stream().map(it -> ((Json.Text) ((Json.Obj) it).fields().get(name)).value()).toList();
+        List<String> names = items(object, list).stream()
+                .map(it -> ((Json.Text) ((Json.Obj) it).fields().get(name)).value())
+                .toList();
         return names.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", names));
     }
 }

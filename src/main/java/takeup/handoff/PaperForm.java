@@ -8,40 +8,63 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 
 /**
- * A form to write frames on with a pen, for the day the laptop dies: a sheet for each roll, from its next frame on, and an empty
- * one. What is written on it is read back line by line.
+ * A form to write frames on with a pen, for the day the laptop dies: a sheet for each roll, from its next frame on, and
+ * an empty one. What is written on it is read back line by line.
  */
 public final class PaperForm {
     /** The paper that can be printed on. */
     public static final List<String> PAPERS = List.of("A4", "Letter");
+
     private static final int FRAMES = 36;
     /** A roll runs a little longer than it promises. */
     private static final int MORE = 2;
-    private static final String HOW = "A line a frame. \" stands for the same as above; 7-9 for a row. No time to write: a stroke in the tally, and the words later.";
 
-    private PaperForm() {
-    }
+    private static final String HOW =
+            "A line a frame. \" stands for the same as above; 7-9 for a row. No time to write: a stroke in the "
+                    + "tally, and the words later.";
+
+    private PaperForm() {}
 
     /** What stands in the head of a sheet, and the numbers of its frames. */
-    private record Sheet(List<String> head, List<Integer> frames) {
-    }
+    private record Sheet(List<String> head, List<Integer> frames) {}
 
     private static List<Sheet> sheets(List<Roll> rolls, String next, LocalDate date) {
         List<Sheet> sheets = new ArrayList<>();
         for (Roll roll : rolls) {
             List<Integer> frames = new ArrayList<>();
-            roll.frames().stream().filter(it -> it.kind() == Frame.Kind.UNLOGGED).forEach(it -> frames.add(it.number()));
-            for (int number = roll.next(); number <= roll.film().framesNominal() + MORE && roll.finishedAt().isEmpty(); number++) {
+            roll.frames().stream()
+                    .filter(it -> it.kind() == Frame.Kind.UNLOGGED)
+                    .forEach(it -> frames.add(it.number()));
+            for (int number = roll.next();
+                    number <= roll.film().framesNominal() + MORE
+                            && roll.finishedAt().isEmpty();
+                    number++) {
                 frames.add(number);
             }
-            sheets.add(new Sheet(List.of("Roll " + roll.id(), roll.camera().name() + roll.back().map(it -> ", back " + it).orElse(""),
-                    roll.film().stock().name() + ", " + roll.film().size(), roll.film().developmentWords(), "meter at " + roll.film().index(), date.toString()), frames));
+            sheets.add(new Sheet(
+                    List.of(
+                            "Roll " + roll.id(),
+                            roll.camera().name()
+                                    + roll.back().map(it -> ", back " + it).orElse(""),
+                            roll.film().stock().name() + ", " + roll.film().size(),
+                            roll.film().developmentWords(),
+                            "meter at " + roll.film().index(),
+                            date.toString()),
+                    frames));
         }
         List<Integer> all = new ArrayList<>();
         for (int number = 1; number <= FRAMES + MORE; number++) {
             all.add(number);
         }
-        sheets.add(new Sheet(List.of("Roll ______ (the next is " + next + ")", "Camera and back ____________", "Film ____________", "Push, pull, normal ________", "Meter at ______", "Date __________"), all));
+        sheets.add(new Sheet(
+                List.of(
+                        "Roll ______ (the next is " + next + ")",
+                        "Camera and back ____________",
+                        "Film ____________",
+                        "Push, pull, normal ________",
+                        "Meter at ______",
+                        "Date __________"),
+                all));
         return sheets;
     }
 
@@ -61,7 +84,8 @@ public final class PaperForm {
             lines.add("frame  aperture    time        words");
             for (int frame : sheet.frames) {
                 String number = Integer.toString(frame);
-                lines.add(" ".repeat(5 - Math.min(5, number.length())) + number + "  __________  __________  " + "_".repeat(47));
+                lines.add(" ".repeat(5 - Math.min(5, number.length())) + number + "  __________  __________  "
+                        + "_".repeat(47));
             }
         }
         return String.join("\n", lines) + "\n";
@@ -87,20 +111,35 @@ public final class PaperForm {
     public static String html(List<Roll> rolls, String next, LocalDate date, String paper) {
         // 38 rows and the head fit the height of the paper: 297 mm, or 279 mm.
         String row = paper.equals("A4") ? "6.1mm" : "5.6mm";
-        StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>takeup: paper form</title>\n<style>\n"
-                + "@page { size: " + paper + "; margin: 12mm; }\n"
-                + "body { margin: 0; color: #000; background: #fff; font: 9.5pt/1.3 \"Liberation Sans\", Arial, Helvetica, sans-serif; }\n"
-                + "section { break-after: page; }\nsection:last-child { break-after: auto; }\n"
-                + "h1 { font-size: 13pt; margin: 0 0 1mm; }\np { margin: 0 0 1mm; }\n"
-                + "table { border-collapse: collapse; width: 100%; table-layout: fixed; }\nthead { display: table-header-group; }\ntr { height: " + row + "; break-inside: avoid; }\n"
-                + "th, td { border: 0.2mm solid #000; padding: 0 1.5mm; text-align: left; }\n"
-                + ".frame { width: 14mm; text-align: right; }\n.value { width: 26mm; }\n.tally { border: 0.2mm solid #000; height: 8mm; padding: 0.5mm 1.5mm; font-size: 8pt; margin-bottom: 1.5mm; }\n"
-                + "</style>\n</head>\n<body>\n");
+        StringBuilder html = new StringBuilder(
+                "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>takeup: paper "
+                        + "form</title>\n<style>\n"
+                        + "@page { size: " + paper + "; margin: 12mm; }\n"
+                        + "body { margin: 0; color: #000; background: #fff; font: 9.5pt/1.3 \"Liberation "
+                        + "Sans\", Arial, Helvetica, sans-serif; }\n"
+                        + "section { break-after: page; }\nsection:last-child { break-after: auto; }\n"
+                        + "h1 { font-size: 13pt; margin: 0 0 1mm; }\np { margin: 0 0 1mm; }\n"
+                        + "table { border-collapse: collapse; width: 100%; table-layout: fixed; }\nthead { "
+                        + "display: table-header-group; }\ntr { height: "
+                        + row + "; break-inside: avoid; }\n"
+                        + "th, td { border: 0.2mm solid #000; padding: 0 1.5mm; text-align: left; }\n"
+                        + ".frame { width: 14mm; text-align: right; }\n.value { width: 26mm; }\n.tally { "
+                        + "border: 0.2mm solid #000; height: 8mm; padding: 0.5mm 1.5mm; font-size: 8pt; "
+                        + "margin-bottom: 1.5mm; }\n"
+                        + "</style>\n</head>\n<body>\n");
         for (Sheet sheet : sheets(rolls, next, date)) {
-            html.append("<section>\n<h1>").append(escaped(sheet.head.get(0))).append("</h1>\n<p>").append(escaped(String.join(" \u00b7 ", sheet.head.subList(1, sheet.head.size()))))
-                    .append("</p>\n<p>").append(escaped(HOW)).append("</p>\n<div class=\"tally\">Tally</div>\n<table>\n<thead><tr><th class=\"frame\">frame</th>"
-                    + "<th class=\"value\">aperture</th><th class=\"value\">time</th><th>words</th></tr></thead>\n<tbody>\n");
-            sheet.frames.forEach(it -> html.append("<tr><td class=\"frame\">").append(it).append("</td><td></td><td></td><td></td></tr>\n"));
+            html.append("<section>\n<h1>")
+                    .append(escaped(sheet.head.get(0)))
+                    .append("</h1>\n<p>")
+                    .append(escaped(String.join(" \u00b7 ", sheet.head.subList(1, sheet.head.size()))))
+                    .append("</p>\n<p>")
+                    .append(escaped(HOW))
+                    .append("</p>\n<div class=\"tally\">Tally</div>\n<table>\n<thead><tr><th class=\"frame\">frame</th>"
+                            + "<th class=\"value\">aperture</th><th "
+                            + "class=\"value\">time</th><th>words</th></tr></thead>\n<tbody>\n");
+            sheet.frames.forEach(it -> html.append("<tr><td class=\"frame\">")
+                    .append(it)
+                    .append("</td><td></td><td></td><td></td></tr>\n"));
             html.append("</tbody>\n</table>\n</section>\n");
         }
         return html.append("</body>\n</html>\n").toString();
@@ -115,7 +154,11 @@ public final class PaperForm {
                 case '>' -> out.append("&gt;");
                 case '"' -> out.append("&quot;");
                 case '\'' -> out.append("&#39;");
-                default -> out.append(Optional.of(c).filter(it -> it >= ' ' && (it < 0x7f || it > 0x9f)).map(String::valueOf).orElse(" "));
+                default ->
+                    out.append(Optional.of(c)
+                            .filter(it -> it >= ' ' && (it < 0x7f || it > 0x9f))
+                            .map(String::valueOf)
+                            .orElse(" "));
             }
         }
         return out.toString();

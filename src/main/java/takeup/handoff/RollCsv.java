@@ -12,21 +12,57 @@ import takeup.roll.Roll;
  * A roll as a table for a spreadsheet, one row a frame: CSV after RFC 4180 (Common Format and MIME Type for
  * Comma-Separated Values Files), a header row, lines end in CR LF.
  *
- * <p>The values are those of the roll's JSON; not known is an empty cell. Stops carry a decimal in any case (-1.0), filters
- * are joined by {@code and}, warnings are their codes, further exposures their count.
+ * <p>The values are those of the roll's JSON; not known is an empty cell. Stops carry a decimal in any case (-1.0),
+ * filters are joined by {@code and}, warnings are their codes, further exposures their count.
  */
 public final class RollCsv {
-    private static final List<String> OF_ROLL = List.of("roll", "camera.name", "camera.back", "stock.name", "exposureIndex",
-            "development.words");
-    private static final List<String> ROLL_HEADS = List.of("roll", "camera", "back", "stock", "exposureIndex", "development");
-    private static final List<String> OF_FRAME = List.of("frame", "sequence", "was", "kind", "at", "atKnown", "aperture", "fNumber",
-            "exactFNumber", "time", "seconds", "exactSeconds", "lens", "focalLengthMm", "distanceM", "light.ev100", "light.method",
-            "light.typed", "light.spanStops", "light.zone", "light.index", "light.at", "flashLight.fNumber", "flashLight.exactFNumber",
-            "flashLight.index", "flashLight.typed", "flashLight.at", "filters", "filterStops", "extensionStops", "biasStops",
-            "meteredSeconds", "correctedSeconds", "errorStops", "overBoxStops", "flash", "tripod", "warnings", "note", "furtherExposures");
+    private static final List<String> OF_ROLL =
+            List.of("roll", "camera.name", "camera.back", "stock.name", "exposureIndex", "development.words");
+    private static final List<String> ROLL_HEADS =
+            List.of("roll", "camera", "back", "stock", "exposureIndex", "development");
+    private static final List<String> OF_FRAME = List.of(
+            "frame",
+            "sequence",
+            "was",
+            "kind",
+            "at",
+            "atKnown",
+            "aperture",
+            "fNumber",
+            "exactFNumber",
+            "time",
+            "seconds",
+            "exactSeconds",
+            "lens",
+            "focalLengthMm",
+            "distanceM",
+            "light.ev100",
+            "light.method",
+            "light.typed",
+            "light.spanStops",
+            "light.zone",
+            "light.index",
+            "light.at",
+            "flashLight.fNumber",
+            "flashLight.exactFNumber",
+            "flashLight.index",
+            "flashLight.typed",
+            "flashLight.at",
+            "filters",
+            "filterStops",
+            "extensionStops",
+            "biasStops",
+            "meteredSeconds",
+            "correctedSeconds",
+            "errorStops",
+            "overBoxStops",
+            "flash",
+            "tripod",
+            "warnings",
+            "note",
+            "furtherExposures");
 
-    private RollCsv() {
-    }
+    private RollCsv() {}
 
     /** The table; its first row names the columns. */
     public static String of(Roll roll) {
@@ -52,8 +88,11 @@ public final class RollCsv {
     /** {@code lightEv100} for {@code light.ev100}. */
     private static String head(String path) {
         int dot = path.indexOf('.');
-        return dot < 0 ? path
-                : path.substring(0, dot) + path.substring(dot + 1, dot + 2).toUpperCase(Locale.ROOT) + path.substring(dot + 2);
+        return dot < 0
+                ? path
+                : path.substring(0, dot)
+                        + path.substring(dot + 1, dot + 2).toUpperCase(Locale.ROOT)
+                        + path.substring(dot + 2);
     }
 
     private static List<String> cells(Json.Obj json, List<String> paths) {
@@ -90,7 +129,10 @@ public final class RollCsv {
     }
 
     private static String joined(List<Json> items, String field, String between) {
-        return String.join(between,
-                items.stream().map(it -> ((Json.Text) ((Json.Obj) it).field(field).orElseThrow()).value()).toList());
+        return String.join(
+                between,
+                items.stream()
+                        .map(it -> ((Json.Text) ((Json.Obj) it).field(field).orElseThrow()).value())
+                        .toList());
     }
 }

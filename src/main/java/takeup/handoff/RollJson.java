@@ -27,8 +27,7 @@ import takeup.roll.Verdict;
 public final class RollJson {
     private static final int VERSION = 1;
 
-    private RollJson() {
-    }
+    private RollJson() {}
 
     /** The roll in a state of any kind, as text on several lines that ends in a line feed. */
     public static String text(Roll roll, String programVersion) {
@@ -40,40 +39,74 @@ public final class RollJson {
         return JsonText.pretty(of(roll, programVersion, roll.assignment().flatMap(Assignment::client)));
     }
 
-    /** The roll in a state of any kind, as plain data, without the client. The version is that of the program, such as 1.0.0. */
+    /**
+     * The roll in a state of any kind, as plain data, without the client. The version is that of the program, such as
+     * 1.0.0.
+     */
     public static Json.Obj of(Roll roll, String programVersion) {
         return of(roll, programVersion, Optional.empty());
     }
 
     private static Json.Obj of(Roll roll, String programVersion, Optional<String> client) {
         Film film = roll.film();
-        Json.Obj json = Json.object().and("format", "takeup-roll").and("version", VERSION).and("revision", roll.revision())
+        Json.Obj json = Json.object()
+                .and("format", "takeup-roll")
+                .and("version", VERSION)
+                .and("revision", roll.revision())
                 .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
-                .and("roll", roll.id()).and("state", roll.state())
-                .and("shoot", Json.object().and("name", roll.assignment().map(Assignment::name))
-                        .and("date", roll.assignment().map(Assignment::date).orElse(roll.loadedAt().toLocalDate())).and("client", client))
-                .and("camera", camera(roll)).and("filmSize", film.size()).and("stock", stock(film.stock()))
+                .and("roll", roll.id())
+                .and("state", roll.state())
+                .and(
+                        "shoot",
+                        Json.object()
+                                .and("name", roll.assignment().map(Assignment::name))
+                                .and(
+                                        "date",
+                                        roll.assignment()
+                                                .map(Assignment::date)
+                                                .orElse(roll.loadedAt().toLocalDate()))
+                                .and("client", client))
+                .and("camera", camera(roll))
+                .and("filmSize", film.size())
+                .and("stock", stock(film.stock()))
                 .and("exposureIndex", speed(film.index()))
-                .and("development", Json.object().and("process", film.development().process())
-                        .and("pushStops", Rounded.stops(film.development().pushStops())).and("words", film.developmentWords()))
-                .and("framesNominal", film.framesNominal()).and("framesUsed", roll.framesUsed())
+                .and(
+                        "development",
+                        Json.object()
+                                .and("process", film.development().process())
+                                .and(
+                                        "pushStops",
+                                        Rounded.stops(film.development().pushStops()))
+                                .and("words", film.developmentWords()))
+                .and("framesNominal", film.framesNominal())
+                .and("framesUsed", roll.framesUsed())
                 .and("framesExposed", roll.framesExposed())
                 .and("counterChecks", counterChecks(roll));
         later(roll, json);
-        return json
-                .and("loadedAt", IsoTime.of(roll.loadedAt())).and("finishedAt", roll.finishedAt().map(IsoTime::of))
-                .and("condition", roll.conditions().stream()
-                        .map(it -> Json.object().and("kind", it.kind()).and("words", it.words())).toList())
-                .and("note", roll.note()).and("frames", frames(roll));
+        return json.and("loadedAt", IsoTime.of(roll.loadedAt()))
+                .and("finishedAt", roll.finishedAt().map(IsoTime::of))
+                .and(
+                        "condition",
+                        roll.conditions().stream()
+                                .map(it -> Json.object().and("kind", it.kind()).and("words", it.words()))
+                                .toList())
+                .and("note", roll.note())
+                .and("frames", frames(roll));
     }
 
-    /** Each look at the counter, and since when a difference can have come about: since the look before, or the loading. */
+    /**
+     * Each look at the counter, and since when a difference can have come about: since the look before, or the loading.
+     */
     private static List<Json> counterChecks(Roll roll) {
         List<Json> all = new ArrayList<>();
         OffsetDateTime since = roll.loadedAt();
         for (CounterCheck check : roll.counterChecks()) {
-            all.add(Json.object().and("at", IsoTime.of(check.at())).and("expected", check.expected()).and("shown", check.shown())
-                    .and("difference", check.shown() - check.expected()).and("since", IsoTime.of(since)));
+            all.add(Json.object()
+                    .and("at", IsoTime.of(check.at()))
+                    .and("expected", check.expected())
+                    .and("shown", check.shown())
+                    .and("difference", check.shown() - check.expected())
+                    .and("since", IsoTime.of(since)));
             since = check.at();
         }
         return all;
@@ -82,23 +115,43 @@ public final class RollJson {
     /** What few rolls have; where there is nothing to say the fields are left out. */
     private static void later(Roll roll, Json.Obj json) {
         if (!roll.loadChecks().isEmpty()) {
-            json.and("loadChecks", roll.loadChecks().stream().map(it -> Json.object().and("at", IsoTime.of(it.at())).and("frame", it.frame())
-                    .and("check", it.what()).and("answer", it.answer())).toList());
+            json.and(
+                    "loadChecks",
+                    roll.loadChecks().stream()
+                            .map(it -> Json.object()
+                                    .and("at", IsoTime.of(it.at()))
+                                    .and("frame", it.frame())
+                                    .and("check", it.what())
+                                    .and("answer", it.answer()))
+                            .toList());
         }
         if (!roll.rewindings().isEmpty()) {
-            json.and("rewinds", roll.rewindings().stream().map(it -> Json.object().and("at", IsoTime.of(it.at())).and("after", it.after())
-                    .and("loadedAt", it.again().map(IsoTime::of)).and("spare", it.spare())).toList());
+            json.and(
+                    "rewinds",
+                    roll.rewindings().stream()
+                            .map(it -> Json.object()
+                                    .and("at", IsoTime.of(it.at()))
+                                    .and("after", it.after())
+                                    .and("loadedAt", it.again().map(IsoTime::of))
+                                    .and("spare", it.spare()))
+                            .toList());
         }
     }
 
     private static Json camera(Roll roll) {
         Camera camera = roll.camera();
-        return Json.object().and("key", camera.key()).and("name", camera.name()).and("frameSize", camera.frameSize())
+        return Json.object()
+                .and("key", camera.key())
+                .and("name", camera.name())
+                .and("frameSize", camera.frameSize())
                 .and("back", roll.back());
     }
 
     private static Json stock(Stock stock) {
-        return Json.object().and("key", stock.key()).and("name", stock.name()).and("kind", stock.kind())
+        return Json.object()
+                .and("key", stock.key())
+                .and("name", stock.name())
+                .and("kind", stock.kind())
                 .and("boxSpeed", speed(stock.boxSpeed()));
     }
 
@@ -117,21 +170,32 @@ public final class RollJson {
     }
 
     private static Json frame(Roll roll, Frame frame, int sequence, List<Warning> warnings) {
-        Json.Obj json = Json.object().and("frame", frame.number()).and("sequence", sequence).and("was", frame.was())
+        Json.Obj json = Json.object()
+                .and("frame", frame.number())
+                .and("sequence", sequence)
+                .and("was", frame.was())
                 .and("kind", frame.kind());
         ExposureFields.into(json, shown(frame), Verdict.of(roll, frame));
-        return json.and("warnings", warnings.stream().map(Warning::json).toList()).and("note", frame.note())
-                .and("furtherExposures", frame.further().stream().map(it -> further(roll.film(), it)).toList());
+        return json.and("warnings", warnings.stream().map(Warning::json).toList())
+                .and("note", frame.note())
+                .and(
+                        "furtherExposures",
+                        frame.further().stream()
+                                .map(it -> further(roll.film(), it))
+                                .toList());
     }
 
     /** What is told of the first exposure: a blank frame had none, whatever was set. */
     static Exposure shown(Frame frame) {
         Exposure first = frame.exposure();
-        return frame.kind() == Frame.Kind.BLANK ? new Exposure(first.at(), Setting.NONE, Optional.empty(), Optional.empty()) : first;
+        return frame.kind() == Frame.Kind.BLANK
+                ? new Exposure(first.at(), Setting.NONE, Optional.empty(), Optional.empty())
+                : first;
     }
 
     private static Json further(Film film, Exposure exposure) {
         Json.Obj json = Json.object();
         ExposureFields.into(json, exposure, Verdict.of(film, exposure));
         return json;
-    }}
+    }
+}

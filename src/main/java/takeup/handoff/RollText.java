@@ -21,13 +21,13 @@ import takeup.roll.Setting;
 import takeup.roll.Verdict;
 
 /**
- * A roll as plain text for people: what it is, then a table of its frames. Differences in light are words
- * ({@code 0.9 under}), and {@code -} is not known. Control characters are left for whoever shows it; line breaks in a note
- * are blanks.
+ * A roll as plain text for people: what it is, then a table of its frames. Differences in light are words ({@code 0.9
+ * under}), and {@code -} is not known. Control characters are left for whoever shows it; line breaks in a note are
+ * blanks.
  */
 public final class RollText {
-    private static final List<String> HEADS = List.of("frame", "at", "aperture", "shutter", "lens", "EV", "error", "kind", "with",
-            "warnings", "note");
+    private static final List<String> HEADS =
+            List.of("frame", "at", "aperture", "shutter", "lens", "EV", "error", "kind", "with", "warnings", "note");
     private static final String UNKNOWN = "-";
 
     private final Roll roll;
@@ -37,7 +37,9 @@ public final class RollText {
     private RollText(Roll roll) {
         this.roll = roll;
         this.manyLenses = lenses(roll).size() > 1;
-        this.manyDays = exposures(roll).stream().flatMap(it -> it.at().stream()).map(OffsetDateTime::toLocalDate)
+        this.manyDays = exposures(roll).stream()
+                .flatMap(it -> it.at().stream())
+                .map(OffsetDateTime::toLocalDate)
                 .anyMatch(it -> !it.equals(roll.loadedAt().toLocalDate()));
     }
 
@@ -58,22 +60,47 @@ public final class RollText {
         Film film = roll.film();
         Columns head = new Columns(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
         roll.assignment().ifPresent(it -> line(head, "shoot", it.name() + ", " + it.date()));
-        line(head, "camera", roll.camera().name() + roll.back().map(it -> ", back " + it).orElse("") + ", " + roll.camera().frameSize());
+        line(
+                head,
+                "camera",
+                roll.camera().name() + roll.back().map(it -> ", back " + it).orElse("") + ", "
+                        + roll.camera().frameSize());
         line(head, "stock", film.stock().name() + ", " + film.size());
         line(head, "development", film.developmentWords());
-        line(head, "frames", roll.framesUsed() + " used of " + film.framesNominal() + ", " + roll.framesExposed() + " exposed");
+        line(
+                head,
+                "frames",
+                roll.framesUsed() + " used of " + film.framesNominal() + ", " + roll.framesExposed() + " exposed");
         line(head, "loaded", day(roll.loadedAt()));
         roll.finishedAt().ifPresent(it -> line(head, "unloaded", day(it)));
         List<String> lenses = lenses(roll);
         if (lenses.size() == 1) {
             line(head, "lens", lenses.get(0));
         }
-        roll.conditions().forEach(it -> line(head, "condition", it.kind() + it.words().map(words -> ": " + words).orElse("")));
+        roll.conditions()
+                .forEach(it -> line(
+                        head,
+                        "condition",
+                        it.kind() + it.words().map(words -> ": " + words).orElse("")));
         roll.counterChecks().forEach(it -> line(head, "counter", counter(it)));
-        roll.rewindings().forEach(it -> line(head, "rewound", "after frame " + it.after() + " (" + day(it.at()) + ")"
-                + it.again().map(again -> ", loaded again " + day(again) + ", " + it.spare() + " frames left blank to be safe").orElse("")));
+        roll.rewindings()
+                .forEach(it -> line(
+                        head,
+                        "rewound",
+                        "after frame " + it.after() + " (" + day(it.at()) + ")"
+                                + it.again()
+                                        .map(again -> ", loaded again " + day(again) + ", " + it.spare()
+                                                + " frames left blank to be safe")
+                                        .orElse("")));
         if (!roll.loadChecks().isEmpty()) {
-            line(head, "looks", String.join(", ", roll.loadChecks().stream().map(it -> it.what() + " " + it.answer()).toList()));
+            line(
+                    head,
+                    "looks",
+                    String.join(
+                            ", ",
+                            roll.loadChecks().stream()
+                                    .map(it -> it.what() + " " + it.answer())
+                                    .toList()));
         }
         roll.note().ifPresent(it -> line(head, "note", it));
         return head.lines();
@@ -84,7 +111,8 @@ public final class RollText {
     }
 
     private static String counter(CounterCheck check) {
-        return "the camera showed " + check.shown() + ", the log came to " + check.expected() + " (" + day(check.at()) + ")";
+        return "the camera showed " + check.shown() + ", the log came to " + check.expected() + " (" + day(check.at())
+                + ")";
     }
 
     private static String day(OffsetDateTime at) {
@@ -96,26 +124,55 @@ public final class RollText {
         List<List<Warning>> warnings = FrameWarnings.of(roll);
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
-            String codes = String.join(" ", warnings.get(i).stream().map(it -> it.code().toString()).toList());
-            table.row(row(Integer.toString(frame.number()), RollJson.shown(frame), Verdict.of(roll, frame).errorStops(),
-                    frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString(), ofFrame(frame), codes, frame.note()));
+            String codes = String.join(
+                    " ",
+                    warnings.get(i).stream().map(it -> it.code().toString()).toList());
+            table.row(row(
+                    Integer.toString(frame.number()),
+                    RollJson.shown(frame),
+                    Verdict.of(roll, frame).errorStops(),
+                    frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString(),
+                    ofFrame(frame),
+                    codes,
+                    frame.note()));
             for (Exposure more : frame.further()) {
-                table.row(row("", more, Verdict.of(roll.film(), more).errorStops(), "", List.of("exposed again"), "", Optional.empty()));
+                table.row(row(
+                        "",
+                        more,
+                        Verdict.of(roll.film(), more).errorStops(),
+                        "",
+                        List.of("exposed again"),
+                        "",
+                        Optional.empty()));
             }
         }
         return table.lines();
     }
 
-    private List<String> row(String number, Exposure exposure, OptionalDouble error, String kind, List<String> first, String codes,
+    private List<String> row(
+            String number,
+            Exposure exposure,
+            OptionalDouble error,
+            String kind,
+            List<String> first,
+            String codes,
             Optional<String> note) {
         Setting setting = exposure.setting();
         List<String> with = new ArrayList<>(first);
         with.addAll(with(exposure));
-        return List.of(number, exposure.at().map(it -> manyDays ? day(it) : IsoTime.clock(it)).orElse(UNKNOWN),
-                setting.aperture().map(Object::toString).orElse(UNKNOWN), setting.time().map(Object::toString).orElse(UNKNOWN),
+        return List.of(
+                number,
+                exposure.at().map(it -> manyDays ? day(it) : IsoTime.clock(it)).orElse(UNKNOWN),
+                setting.aperture().map(Object::toString).orElse(UNKNOWN),
+                setting.time().map(Object::toString).orElse(UNKNOWN),
                 manyLenses ? oneLine(setting.lens().map(Lens::name).orElse(UNKNOWN)) : "",
-                exposure.light().map(it -> Plain.decimals(it.ev100().stops(), 1)).orElse(UNKNOWN),
-                error.isPresent() ? Stops.error(error.getAsDouble()) : UNKNOWN, kind, oneLine(String.join(", ", with)), codes,
+                exposure.light()
+                        .map(it -> Plain.decimals(it.ev100().stops(), 1))
+                        .orElse(UNKNOWN),
+                error.isPresent() ? Stops.error(error.getAsDouble()) : UNKNOWN,
+                kind,
+                oneLine(String.join(", ", with)),
+                codes,
                 oneLine(note.orElse("")));
     }
 
@@ -131,7 +188,9 @@ public final class RollText {
         return words;
     }
 
-    /** All that is not neutral: filters, extension, bias, flash, tripod, a focal length or a distance that was named. */
+    /**
+     * All that is not neutral: filters, extension, bias, flash, tripod, a focal length or a distance that was named.
+     */
     private static List<String> with(Exposure exposure) {
         Setting setting = exposure.setting();
         List<String> words = new ArrayList<>();
@@ -145,7 +204,8 @@ public final class RollText {
             words.add("bias " + Stops.words(setting.biasStops()) + (setting.biasStops() > 0 ? " more" : " less"));
         }
         if (setting.flash()) {
-            words.add("flash" + exposure.flashLight().map(it -> " " + it.aperture()).orElse(""));
+            words.add("flash"
+                    + exposure.flashLight().map(it -> " " + it.aperture()).orElse(""));
         }
         if (setting.tripod()) {
             words.add("tripod");
@@ -163,7 +223,11 @@ public final class RollText {
     }
 
     private static List<String> lenses(Roll roll) {
-        return exposures(roll).stream().flatMap(it -> it.setting().lens().stream()).map(Lens::name).distinct().toList();
+        return exposures(roll).stream()
+                .flatMap(it -> it.setting().lens().stream())
+                .map(Lens::name)
+                .distinct()
+                .toList();
     }
 
     /** Every kind of line break as a blank, and none at the ends. */

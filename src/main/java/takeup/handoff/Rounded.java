@@ -8,8 +8,7 @@ final class Rounded {
     /** What a sum of stops misses zero by is no light. */
     private static final double NOTHING = 1e-9;
 
-    private Rounded() {
-    }
+    private Rounded() {}
 
     /** Stops or EV; what differs from 0 by less than a billionth is 0. */
     static Json stops(double stops) {

@@ -7,12 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-/** The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order}, {@code frames}. */
+/**
+ * The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order},
+ * {@code frames}.
+ */
 public final class Schemas {
     private static final List<String> NAMES = List.of("roll", "order", "frames");
 
-    private Schemas() {
-    }
+    private Schemas() {}
 
     /** The names that there are, in order. */
     public static List<String> names() {

@@ -21,15 +21,14 @@ import takeup.roll.Roll;
 import takeup.roll.Setting;
 
 /**
- * What is known of a frame, as an XMP sidecar for its scan (ISO 16684-1; properties of Exif for XMP, CIPA DC-010). What is
- * not known is left out. When it was taken and when it was scanned are kept apart.
+ * What is known of a frame, as an XMP sidecar for its scan (ISO 16684-1; properties of Exif for XMP, CIPA DC-010). What
+ * is not known is left out. When it was taken and when it was scanned are kept apart.
  */
 public final class Sidecar {
     private static final String EXIF_EX = "http://cipa.jp/exif/1.0/";
     private static final double SMALL_DIAGONAL = FrameSize.SMALL.diagonalMm();
 
-    private Sidecar() {
-    }
+    private Sidecar() {}
 
     /**
      * The sidecar's text.
@@ -39,7 +38,8 @@ public final class Sidecar {
      * @param verdict thin, good or dense
      * @param version of this program, such as 1.0.0
      */
-    public static String of(Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version) {
+    public static String of(
+            Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version) {
         try {
             XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
             XMPMeta meta = XMPMetaFactory.create();
@@ -48,13 +48,19 @@ public final class Sidecar {
             // Exif's DateTimeDigitized has this name in XMP.
             scannedAt.ifPresent(it -> set(meta, XMPConst.NS_XMP, "CreateDate", it));
             set(meta, XMPConst.NS_TIFF, "Model", roll.camera().name());
-            meta.setLocalizedText(XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
-            meta.setLocalizedText(XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
+            meta.setLocalizedText(
+                    XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
+            meta.setLocalizedText(
+                    XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
             for (String subject : subjects(roll, frames, verdict)) {
-                meta.appendArrayItem(XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
+                meta.appendArrayItem(
+                        XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
             }
             set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + version);
-            SerializeOptions options = new SerializeOptions().setUseCanonicalFormat(true).setNewline("\n").setReadOnlyPacket(true);
+            SerializeOptions options = new SerializeOptions()
+                    .setUseCanonicalFormat(true)
+                    .setNewline("\n")
+                    .setReadOnlyPacket(true);
             return XMPMetaFactory.serializeToString(meta, options) + "\n";
         } catch (XMPException e) {
             throw new IllegalStateException("this frame cannot be written as XMP: " + e.getMessage(), e);
@@ -72,8 +78,16 @@ public final class Sidecar {
     /** What XML cannot hold (XML 1.0, 2.2, Char) becomes the sign for a lost character. */
     private static String clean(String text) {
         StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().forEach(it -> clean.appendCodePoint(it == '\t' || it == '\n' || it == '\r' || it >= 0x20 && it <= 0xd7ff || it >= 0xe000 && it <= 0xfffd
-                || it >= 0x10000 ? it : 0xfffd));
+        text.codePoints()
+                .forEach(it -> clean.appendCodePoint(
+                        it == '\t'
+                                        || it == '\n'
+                                        || it == '\r'
+                                        || it >= 0x20 && it <= 0xd7ff
+                                        || it >= 0xe000 && it <= 0xfffd
+                                        || it >= 0x10000
+                                ? it
+                                : 0xfffd));
         return clean.toString();
     }
 
@@ -83,16 +97,23 @@ public final class Sidecar {
         setting.time().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "ExposureTime", time(it)));
         String index = Long.toString(Math.round(roll.film().index().arithmetic()));
         // A reader works out a light value only where the older name is there too: measured with exiftool 12.57.
-        meta.appendArrayItem(XMPConst.NS_EXIF, "ISOSpeedRatings", new PropertyOptions().setArrayOrdered(true), index, null);
+        meta.appendArrayItem(
+                XMPConst.NS_EXIF, "ISOSpeedRatings", new PropertyOptions().setArrayOrdered(true), index, null);
         set(meta, EXIF_EX, "PhotographicSensitivity", index);
         if (setting.aperture().isPresent() || setting.time().isPresent()) {
             set(meta, XMPConst.NS_EXIF, "ExposureBiasValue", bias(setting.biasStops()));
-            meta.setStructField(XMPConst.NS_EXIF, "Flash", XMPConst.NS_EXIF, "Fired", setting.flash() ? "True" : "False");
+            meta.setStructField(
+                    XMPConst.NS_EXIF, "Flash", XMPConst.NS_EXIF, "Fired", setting.flash() ? "True" : "False");
         }
         if (setting.focalMm().isPresent()) {
             double focal = setting.focalMm().getAsDouble();
             set(meta, XMPConst.NS_EXIF, "FocalLength", rational(focal));
-            set(meta, XMPConst.NS_EXIF, "FocalLengthIn35mmFilm", Long.toString(Math.round(focal * SMALL_DIAGONAL / roll.camera().frameSize().diagonalMm())));
+            set(
+                    meta,
+                    XMPConst.NS_EXIF,
+                    "FocalLengthIn35mmFilm",
+                    Long.toString(Math.round(
+                            focal * SMALL_DIAGONAL / roll.camera().frameSize().diagonalMm())));
         }
         setting.lens().map(Lens::name).ifPresent(it -> set(meta, EXIF_EX, "LensModel", it));
         setting.distanceM().ifPresent(it -> set(meta, XMPConst.NS_EXIF, "SubjectDistance", rational(it)));
@@ -106,7 +127,9 @@ public final class Sidecar {
 
     private static String time(ExposureTime time) {
         double below = Math.rint(1 / time.seconds());
-        return time.seconds() < 0.75 && Math.abs(1 / time.seconds() - below) < 1e-6 * below ? "1/" + Math.round(below) : rational(time.seconds());
+        return time.seconds() < 0.75 && Math.abs(1 / time.seconds() - below) < 1e-6 * below
+                ? "1/" + Math.round(below)
+                : rational(time.seconds());
     }
 
     /** Thirds and halves as such: -1/3. */
@@ -131,15 +154,20 @@ public final class Sidecar {
     private static String description(Roll roll, List<Frame> frames) {
         List<String> words = new ArrayList<>();
         for (Frame frame : frames) {
-            words.add("Roll " + roll.id() + ", frame " + frame.number() + frame.note().map(it -> ": " + it).orElse(""));
+            words.add("Roll " + roll.id() + ", frame " + frame.number()
+                    + frame.note().map(it -> ": " + it).orElse(""));
         }
         return String.join(" | ", words);
     }
 
     private static String comment(Roll roll, Frame frame, Optional<String> verdict) {
         Exposure exposure = RollJson.shown(frame);
-        List<String> words = new ArrayList<>(List.of(roll.film().stock().name(), roll.film().developmentWords()));
-        exposure.light().ifPresent(it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, " + it.method().word()));
+        List<String> words =
+                new ArrayList<>(List.of(roll.film().stock().name(), roll.film().developmentWords()));
+        exposure.light()
+                .ifPresent(
+                        it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, "
+                                + it.method().word()));
         exposure.setting().filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
         takeup.roll.Verdict.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
         verdict.ifPresent(it -> words.add("verdict " + it));

@@ -17,7 +17,10 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 
-/** The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes nothing. */
+/**
+ * The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes
+ * nothing.
+ */
 public final class Archive {
     private static final String ENDING = ".journal";
 
@@ -48,7 +51,10 @@ public final class Archive {
         this.writer = writer;
     }
 
-    /** The letters that this writer's roll numbers begin with, and that its days bear unless they are those of the first. */
+    /**
+     * The letters that this writer's roll numbers begin with, and that its days bear unless they are those of the
+     * first.
+     */
     public String writer() {
         return writer;
     }
@@ -69,8 +75,14 @@ public final class Archive {
         if (Plainly.date(name).isPresent()) {
             return Optional.of(FIRST_WRITER);
         }
-        String letters = name.length() > 11 && name.charAt(10) == '-' && Plainly.date(name.substring(0, 10)).isPresent() ? name.substring(11) : "";
-        return RollId.parse(letters + "1").filter(it -> it.letters().equals(letters) && !letters.equals(FIRST_WRITER)).map(RollId::letters);
+        String letters = name.length() > 11
+                        && name.charAt(10) == '-'
+                        && Plainly.date(name.substring(0, 10)).isPresent()
+                ? name.substring(11)
+                : "";
+        return RollId.parse(letters + "1")
+                .filter(it -> it.letters().equals(letters) && !letters.equals(FIRST_WRITER))
+                .map(RollId::letters);
     }
 
     private String ending() {
@@ -79,7 +91,11 @@ public final class Archive {
 
     /** The folders that a data folder always has, itself first; {@link #reviews} comes with the first scans. */
     static List<Path> folders(Path folder) {
-        return List.of(folder, folder.resolve("rolls").resolve("open"), folder.resolve("rolls").resolve("finished"), folder.resolve("days"),
+        return List.of(
+                folder,
+                folder.resolve("rolls").resolve("open"),
+                folder.resolve("rolls").resolve("finished"),
+                folder.resolve("days"),
                 exports(folder));
     }
 
@@ -99,8 +115,7 @@ public final class Archive {
      * @param records the records, in order
      * @param problems each with file, line and what it means
      */
-    public record Opened<T>(List<T> records, List<String> problems) {
-    }
+    public record Opened<T>(List<T> records, List<String> problems) {}
 
     Path open(RollId roll) {
         return folder.resolve("rolls").resolve("open").resolve(roll + ENDING);
@@ -118,11 +133,15 @@ public final class Archive {
         return folder.resolve("went-back-to");
     }
 
-    /** The day that was written on when the clock had gone back, so that it was not the newest; empty where it never did. */
+    /**
+     * The day that was written on when the clock had gone back, so that it was not the newest; empty where it never
+     * did.
+     */
     public Optional<LocalDate> wentBackTo() {
         try {
             return drive.kind(wentBackFile()) == Drive.Kind.FILE && drive.size(wentBackFile()) == 10
-                    ? Plainly.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII)) : Optional.empty();
+                    ? Plainly.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII))
+                    : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -145,8 +164,12 @@ public final class Archive {
     /** What was decided about the scans of a roll; nothing and no problem where there is no such file. */
     public Opened<ReviewEvent> reviewOf(RollId roll) {
         try {
-            return drive.kind(review(roll)) == Drive.Kind.NOTHING ? new Opened<>(List.of(), List.of())
-                    : read(review(roll), it -> ReviewEventJson.event(new Fields(it.whole()), it::event), (records, gap) -> "");
+            return drive.kind(review(roll)) == Drive.Kind.NOTHING
+                    ? new Opened<>(List.of(), List.of())
+                    : read(
+                            review(roll),
+                            it -> ReviewEventJson.event(new Fields(it.whole()), it::event),
+                            (records, gap) -> "");
         } catch (IOException e) {
             return new Opened<>(List.of(), List.of(roll + ENDING + ":1: cannot be read: " + Trouble.words(e)));
         }
@@ -162,7 +185,10 @@ public final class Archive {
             if (drive.kind(draftFile()) != Drive.Kind.FILE || drive.size(draftFile()) > 200_000) {
                 return Optional.empty();
             }
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(drive.read(draftFile()))).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(drive.read(draftFile())))
+                    .toString();
             return Optional.of(text).filter(it -> !it.isBlank());
         } catch (IOException e) {
             return Optional.empty();
@@ -205,13 +231,17 @@ public final class Archive {
 
     /** Whether a folder of a data folder holds journals and nothing else. */
     static boolean holdsJournals(Path root, Path folder) {
-        return folder.equals(root.resolve("days")) || folder.equals(reviews(root)) || folder.startsWith(root.resolve("rolls"));
+        return folder.equals(root.resolve("days"))
+                || folder.equals(reviews(root))
+                || folder.startsWith(root.resolve("rolls"));
     }
 
     /** Whether a file there has a name that makes it a journal. */
     static boolean isJournal(Path root, Path folder, String name) {
         String front = name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : "";
-        return folder.equals(root.resolve("days")) ? dayWriter(front).isPresent() : id(front).isPresent();
+        return folder.equals(root.resolve("days"))
+                ? dayWriter(front).isPresent()
+                : id(front).isPresent();
     }
 
     /** What lies in the data folder beside what is read, in words; often nothing. */
@@ -256,7 +286,8 @@ public final class Archive {
 
     private boolean isBeginningOfOther(RollId id) {
         try {
-            return Aside.isBeginning(drive, open(id), Folders.read(drive, finished(id))) || Aside.isBeginning(drive, finished(id), Folders.read(drive, open(id)));
+            return Aside.isBeginning(drive, open(id), Folders.read(drive, finished(id)))
+                    || Aside.isBeginning(drive, finished(id), Folders.read(drive, open(id)));
         } catch (IOException e) {
             return false;
         }
@@ -267,7 +298,11 @@ public final class Archive {
         if (drive.kind(finished(id)) == Drive.Kind.NOTHING) {
             return open(id);
         }
-        return liesTwice(id) && roll(open(id)).records.size() >= roll(finished(id)).records.size() ? open(id) : finished(id);
+        return liesTwice(id)
+                        && roll(open(id)).records.size()
+                                >= roll(finished(id)).records.size()
+                ? open(id)
+                : finished(id);
     }
 
     private boolean liesTwice(RollId id) throws IOException {
@@ -275,22 +310,37 @@ public final class Archive {
     }
 
     private Opened<Recorded> roll(Path path) {
-        Opened<Recorded> found = read(path, it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)), MissingFrames::words);
+        Opened<Recorded> found = read(
+                path,
+                it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)),
+                MissingFrames::words);
         String name = path.getFileName().toString();
-        boolean isOther = !found.records.isEmpty() && found.records.get(0).event() instanceof RollEvent.Loaded loaded && !name.equals(loaded.id() + ENDING);
-        return !isOther ? found : new Opened<>(List.of(), List.of(name + ":2: by its records this is roll "
-                + ((RollEvent.Loaded) found.records.get(0).event()).id() + "; give the file that name back"));
+        boolean isOther = !found.records.isEmpty()
+                && found.records.get(0).event() instanceof RollEvent.Loaded loaded
+                && !name.equals(loaded.id() + ENDING);
+        return !isOther
+                ? found
+                : new Opened<>(
+                        List.of(),
+                        List.of(name + ":2: by its records this is roll "
+                                + ((RollEvent.Loaded) found.records.get(0).event()).id()
+                                + "; give the file that name back"));
     }
 
     /** The records of a day. */
     public Opened<DayRecorded> dayOf(LocalDate date) {
-        return read(day(date), it -> new DayRecorded(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)), (records, gap) -> "");
+        return read(
+                day(date),
+                it -> new DayRecorded(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)),
+                (records, gap) -> "");
     }
 
     /** Whether a later version wrote a journal: nothing is written to such a one, and it is left where it lies. */
     public boolean isLater(RollId id) throws IOException {
         Path path = where(id);
-        return drive.kind(path) == Drive.Kind.FILE && Lines.read(path.getFileName().toString(), Folders.read(drive, path)).newer();
+        return drive.kind(path) == Drive.Kind.FILE
+                && Lines.read(path.getFileName().toString(), Folders.read(drive, path))
+                        .newer();
     }
 
     private interface Decoder<T> {
@@ -313,7 +363,9 @@ public final class Archive {
         Lines.Content content = Lines.read(name, bytes);
         List<String> problems = new ArrayList<>(content.problems());
         if (content.newer()) {
-            problems.add(name + ":1: a later version of takeup wrote this file; what this one does not know is passed over, and nothing is written to it");
+            problems.add(name
+                    + ":1: a later version of takeup wrote this file; what this one does not know is "
+                    + "passed over, and nothing is written to it");
         }
         List<T> records = new ArrayList<>();
         List<Integer> gaps = new ArrayList<>();
@@ -322,14 +374,18 @@ public final class Archive {
         for (Lines.Line line : content.lines()) {
             if (line.n() > before + 1) {
                 gaps.add(records.size());
-                heads.add(name + ":" + line.number() + ": in front of this line " + (line.n() - before == 2 ? "record " + (before + 1) + " is"
-                        : "records " + (before + 1) + " to " + (line.n() - 1) + " are") + " missing");
+                heads.add(name + ":" + line.number() + ": in front of this line "
+                        + (line.n() - before == 2
+                                ? "record " + (before + 1) + " is"
+                                : "records " + (before + 1) + " to " + (line.n() - 1) + " are")
+                        + " missing");
             }
             before = line.n();
             try {
                 records.add(decoder.decode(line));
             } catch (Fields.Unreadable | IllegalArgumentException e) {
-                problems.add(name + ":" + line.number() + ": record " + line.n() + " cannot be understood and is left out: " + e.getMessage());
+                problems.add(name + ":" + line.number() + ": record " + line.n()
+                        + " cannot be understood and is left out: " + e.getMessage());
             }
         }
         for (int i = 0; i < gaps.size(); i++) {

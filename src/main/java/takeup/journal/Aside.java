@@ -15,8 +15,7 @@ final class Aside {
     /** What a file aside holds, by its name: an end that was cut off, another file of that name, damaged lines. */
     static final List<String> KINDS = List.of("torn", "other", "damaged");
 
-    private Aside() {
-    }
+    private Aside() {}
 
     /** The first name of {@code R0007.journal.torn-1}, {@code .torn-2} ... that is free. */
     private static Path free(Drive drive, Path path, String why) throws IOException {
@@ -33,8 +32,8 @@ final class Aside {
     }
 
     /**
-     * Copies a torn tail aside before it is cut off, if there is anything in it and room for it. Nobody was told that it
-     * is safe, so a full disk is no reason to leave it in the way.
+     * Copies a torn tail aside before it is cut off, if there is anything in it and room for it. Nobody was told that
+     * it is safe, so a full disk is no reason to leave it in the way.
      */
     static void tail(Drive drive, Path path, byte[] tail) {
         int at = 0;
@@ -46,10 +45,14 @@ final class Aside {
         }
     }
 
-    /** Copies damaged lines aside, once; they stay in the journal too, so that a full disk is no reason not to go on. */
+    /**
+     * Copies damaged lines aside, once; they stay in the journal too, so that a full disk is no reason not to go on.
+     */
     static void damaged(Drive drive, Path path, byte[] lines) {
         try {
-            for (int number = 1; drive.kind(path.resolveSibling(name(path, "damaged", number))) == Drive.Kind.FILE; number++) {
+            for (int number = 1;
+                    drive.kind(path.resolveSibling(name(path, "damaged", number))) == Drive.Kind.FILE;
+                    number++) {
                 if (Arrays.equals(Folders.read(drive, path.resolveSibling(name(path, "damaged", number))), lines)) {
                     return;
                 }
@@ -74,7 +77,10 @@ final class Aside {
         }
     }
 
-    /** Keeps what lies under a name under another one as well, unless it is no more than the beginning of what follows it. */
+    /**
+     * Keeps what lies under a name under another one as well, unless it is no more than the beginning of what follows
+     * it.
+     */
     static void other(Drive drive, Path path, byte[] following) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (!drive.names(folder).contains(path.getFileName().toString()) || isBeginning(drive, path, following)) {
@@ -99,7 +105,9 @@ final class Aside {
         }
     }
 
-    /** Takes the shorter of two journals of one roll out of the way. What the longer one holds too needs not be kept. */
+    /**
+     * Takes the shorter of two journals of one roll out of the way. What the longer one holds too needs not be kept.
+     */
     static void shorter(Drive drive, Path path, Path longer) throws IOException {
         if (isBeginning(drive, path, Folders.read(drive, longer))) {
             drive.delete(path);

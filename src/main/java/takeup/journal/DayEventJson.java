@@ -32,105 +32,132 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return Json.object().and("event", kind);
     }
 
-    @Override public Json.Obj took(DayEvent.Took took) {
+    @Override
+    public Json.Obj took(DayEvent.Took took) {
         return event("camera").and("place", of(took.place()));
     }
 
-    @Override public Json.Obj changed(DayEvent.Changed changed) {
+    @Override
+    public Json.Obj changed(DayEvent.Changed changed) {
         return event("inHand").and("camera", changed.camera()).and("inHand", of(changed.inHand()));
     }
 
-    @Override public Json.Obj metered(DayEvent.Metered metered) {
+    @Override
+    public Json.Obj metered(DayEvent.Metered metered) {
         Json.Obj json = event("meter").and("meter", metered.meter());
         metered.preset().ifPresent(it -> json.and("preset", ExposureJson.of(it)));
         return json;
     }
 
-    @Override public Json.Obj lit(DayEvent.Lit lit) {
-        return event("light").and("light", ExposureJson.of(lit.light())).and("meter", lit.meter()).and("said", lit.said());
+    @Override
+    public Json.Obj lit(DayEvent.Lit lit) {
+        return event("light")
+                .and("light", ExposureJson.of(lit.light()))
+                .and("meter", lit.meter())
+                .and("said", lit.said());
     }
 
-    @Override public Json.Obj flashLit(DayEvent.FlashLit lit) {
+    @Override
+    public Json.Obj flashLit(DayEvent.FlashLit lit) {
         return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
     }
 
-    @Override public Json.Obj quieted(DayEvent.Quieted quieted) {
+    @Override
+    public Json.Obj quieted(DayEvent.Quieted quieted) {
         return event("quiet").and("code", quieted.code());
     }
 
-    @Override public Json.Obj touched(DayEvent.Touched touched) {
+    @Override
+    public Json.Obj touched(DayEvent.Touched touched) {
         Json.Obj json = event("roll").and("roll", touched.roll()).and("place", of(touched.place()));
         touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
         return json;
     }
 
-    @Override public Json.Obj carried(DayEvent.Carried carried) {
+    @Override
+    public Json.Obj carried(DayEvent.Carried carried) {
         return event("carried").and("day", of(carried.day()));
     }
 
-    @Override public Json.Obj flashCautioned(DayEvent.FlashCautioned cautioned) {
+    @Override
+    public Json.Obj flashCautioned(DayEvent.FlashCautioned cautioned) {
         return event("flashCaution").and("camera", cautioned.camera());
     }
 
-    @Override public Json.Obj timerStarted(DayEvent.TimerStarted started) {
+    @Override
+    public Json.Obj timerStarted(DayEvent.TimerStarted started) {
         return event("timer").and("camera", started.camera()).and("timer", of(started.timer()));
     }
 
-    @Override public Json.Obj timerStopped(DayEvent.TimerStopped stopped) {
+    @Override
+    public Json.Obj timerStopped(DayEvent.TimerStopped stopped) {
         return event("timerStopped").and("camera", stopped.camera());
     }
 
-    @Override public Json.Obj guideLeft(DayEvent.GuideLeft left) {
+    @Override
+    public Json.Obj guideLeft(DayEvent.GuideLeft left) {
         return event("guideLeft");
     }
 
-    @Override public Json.Obj clockShifted(DayEvent.ClockShifted shifted) {
+    @Override
+    public Json.Obj clockShifted(DayEvent.ClockShifted shifted) {
         return event("clock").and("shift", ExposureJson.of(shifted.shift()));
     }
 
-    @Override public Json.Obj opened(DayEvent.Opened opened) {
+    @Override
+    public Json.Obj opened(DayEvent.Opened opened) {
         return event("shoot").and("shoot", JobJson.of(opened.occasion()));
     }
 
-    @Override public Json.Obj planned(DayEvent.Planned planned) {
+    @Override
+    public Json.Obj planned(DayEvent.Planned planned) {
         return event("planned").and("moment", JobJson.of(planned.moment()));
     }
 
-    @Override public Json.Obj unplanned(DayEvent.Unplanned unplanned) {
+    @Override
+    public Json.Obj unplanned(DayEvent.Unplanned unplanned) {
         return event("unplanned").and("moment", unplanned.moment());
     }
 
-    @Override public Json.Obj bagged(DayEvent.Bagged bagged) {
+    @Override
+    public Json.Obj bagged(DayEvent.Bagged bagged) {
         Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", JobJson.of(bagged.lot()));
         bagged.into().ifPresent(it -> json.and("into", it));
         return json;
     }
 
-    @Override public Json.Obj routineSet(DayEvent.RoutineSet set) {
+    @Override
+    public Json.Obj routineSet(DayEvent.RoutineSet set) {
         return event("routine").and("on", set.on());
     }
 
-    @Override public Json.Obj paperBegun(DayEvent.PaperBegun begun) {
+    @Override
+    public Json.Obj paperBegun(DayEvent.PaperBegun begun) {
         return event("paper").and("roll", begun.roll());
     }
 
-    @Override public Json.Obj paperAside(DayEvent.PaperAside aside) {
+    @Override
+    public Json.Obj paperAside(DayEvent.PaperAside aside) {
         return event("paperAside").and("line", aside.line());
     }
 
-    @Override public Json.Obj paperDone(DayEvent.PaperDone done) {
+    @Override
+    public Json.Obj paperDone(DayEvent.PaperDone done) {
         return event("paperDone");
     }
 
-    @Override public Json.Obj takenBack(DayEvent.TakenBack back) {
+    @Override
+    public Json.Obj takenBack(DayEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
 
-    @Override public Json.Obj putBack(DayEvent.PutBack again) {
+    @Override
+    public Json.Obj putBack(DayEvent.PutBack again) {
         return event("redo").and("of", again.step());
     }
 
-    @Override public Json.Obj unknown(DayEvent.Unknown unknown) {
+    @Override
+    public Json.Obj unknown(DayEvent.Unknown unknown) {
         try {
             return (Json.Obj) JsonText.read(unknown.text());
         } catch (JsonText.NotJson e) {
@@ -148,14 +175,23 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     private static Json.Obj of(InHand inHand) {
         Json.Obj json = Json.object().and("setting", ExposureJson.of(inHand.setting()));
-        inHand.hold().ifPresent(it -> json.and("hold", it.aperture().map(a -> Json.object().and("aperture", ExposureJson.of(a)))
-                .orElseGet(() -> Json.object().and("time", ExposureJson.of(it.time().orElseThrow())))));
+        inHand.hold()
+                .ifPresent(it -> json.and(
+                        "hold",
+                        it.aperture()
+                                .map(a -> Json.object().and("aperture", ExposureJson.of(a)))
+                                .orElseGet(() -> Json.object()
+                                        .and("time", ExposureJson.of(it.time().orElseThrow())))));
         return json;
     }
 
     private static InHand inHand(Fields fields) {
-        return new InHand(ExposureJson.setting(fields.inner("setting")), fields.inside("hold").map(it ->
-                new Hold(it.inside("aperture").map(ExposureJson::aperture), it.inside("time").map(ExposureJson::time))));
+        return new InHand(
+                ExposureJson.setting(fields.inner("setting")),
+                fields.inside("hold")
+                        .map(it -> new Hold(
+                                it.inside("aperture").map(ExposureJson::aperture),
+                                it.inside("time").map(ExposureJson::time))));
     }
 
     private static Json.Obj of(Timer timer) {
@@ -174,10 +210,17 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         Json.Obj backs = Json.object();
         day.lastBack().forEach(backs::and);
         List<Json> films = new ArrayList<>();
-        day.films().forEach((place, film) -> films.add(Json.object().and("place", of(place)).and("film", RollEventJson.of(film))));
-        Json.Obj json = Json.object().and("active", day.active().map(DayEventJson::of)).and("inHand", inHand).and("backs", backs)
-                .and("used", day.used().stream().map(DayEventJson::of).toList()).and("meter", day.meter())
-                .and("preset", day.preset().map(ExposureJson::of)).and("films", films);
+        day.films()
+                .forEach((place, film) ->
+                        films.add(Json.object().and("place", of(place)).and("film", RollEventJson.of(film))));
+        Json.Obj json = Json.object()
+                .and("active", day.active().map(DayEventJson::of))
+                .and("inHand", inHand)
+                .and("backs", backs)
+                .and("used", day.used().stream().map(DayEventJson::of).toList())
+                .and("meter", day.meter())
+                .and("preset", day.preset().map(ExposureJson::of))
+                .and("films", films);
         day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
         day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
         if (!day.flashed().isEmpty()) {
@@ -207,19 +250,36 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         Set<Place> used = new LinkedHashSet<>();
         fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
         Map<Place, Film> films = new LinkedHashMap<>();
-        fields.list("films").forEach(it -> films.put(place(Fields.of(it).inner("place")), RollEventJson.film(Fields.of(it).inner("film"))));
+        fields.list("films")
+                .forEach(it -> films.put(
+                        place(Fields.of(it).inner("place")),
+                        RollEventJson.film(Fields.of(it).inner("film"))));
         Set<String> flashed = new LinkedHashSet<>();
-        fields.maybeList("flashed").ifPresent(it -> it.forEach(item -> {
-            if (item instanceof Json.Text text) {
-                flashed.add(text.value());
-            }
-        }));
+        fields.maybeList("flashed")
+                .ifPresent(it -> it.forEach(item -> {
+                    if (item instanceof Json.Text text) {
+                        flashed.add(text.value());
+                    }
+                }));
         Map<String, Timer> timers = new LinkedHashMap<>();
-        fields.inside("timers").ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
-        return new Day(fields.inside("active").map(DayEventJson::place), inHand, backs, used, fields.maybeText("meter"),
-                fields.inside("preset").map(ExposureJson::time), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash), Set.of(), films, flashed, timers, fields.inside("job").map(JobJson::job).orElse(Job.NONE),
-                fields.object().field("routine").isEmpty() || fields.flag("routine"), Optional.empty());
+        fields.inside("timers")
+                .ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
+        return new Day(
+                fields.inside("active").map(DayEventJson::place),
+                inHand,
+                backs,
+                used,
+                fields.maybeText("meter"),
+                fields.inside("preset").map(ExposureJson::time),
+                fields.inside("light").map(ExposureJson::light),
+                fields.inside("flash").map(ExposureJson::flash),
+                Set.of(),
+                films,
+                flashed,
+                timers,
+                fields.inside("job").map(JobJson::job).orElse(Job.NONE),
+                fields.object().field("routine").isEmpty() || fields.flag("routine"),
+                Optional.empty());
     }
 
     static DayEvent event(Fields fields, Supplier<String> text) {
@@ -227,11 +287,19 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return switch (kind) {
             case "camera" -> new DayEvent.Took(place(fields.inner("place")));
             case "inHand" -> new DayEvent.Changed(fields.text("camera"), inHand(fields.inner("inHand")));
-            case "meter" -> new DayEvent.Metered(fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
-            case "light" -> new DayEvent.Lit(ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
+            case "meter" ->
+                new DayEvent.Metered(
+                        fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
+            case "light" ->
+                new DayEvent.Lit(
+                        ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
             case "flashLight" -> new DayEvent.FlashLit(ExposureJson.flash(fields.inner("flash")));
             case "quiet" -> quiet(fields, text);
-            case "roll" -> new DayEvent.Touched(RollEventJson.id(fields.text("roll")), place(fields.inner("place")), fields.inside("film").map(RollEventJson::film));
+            case "roll" ->
+                new DayEvent.Touched(
+                        RollEventJson.id(fields.text("roll")),
+                        place(fields.inner("place")),
+                        fields.inside("film").map(RollEventJson::film));
             case "carried" -> new DayEvent.Carried(day(fields.inner("day")));
             case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
             case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
@@ -241,7 +309,11 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "shoot" -> new DayEvent.Opened(JobJson.occasion(fields.inner("shoot")));
             case "planned" -> new DayEvent.Planned(JobJson.moment(fields.inner("moment")));
             case "unplanned" -> new DayEvent.Unplanned(fields.count("moment"));
-            case "bagged" -> new DayEvent.Bagged(JobJson.lot(fields.inner("lot")), fields.count("rolls"), fields.maybeText("into").map(RollEventJson::id));
+            case "bagged" ->
+                new DayEvent.Bagged(
+                        JobJson.lot(fields.inner("lot")),
+                        fields.count("rolls"),
+                        fields.maybeText("into").map(RollEventJson::id));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
             case "paper" -> new DayEvent.PaperBegun(RollEventJson.id(fields.text("roll")));
             case "paperAside" -> new DayEvent.PaperAside(fields.text("line"));

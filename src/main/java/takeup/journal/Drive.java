@@ -6,22 +6,30 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * The calls that this room makes on a disk, one by one: all of them are here, so that a test can let any of them fail, or
- * be forgotten when the power goes. The program has {@link RealDrive}.
+ * The calls that this room makes on a disk, one by one: all of them are here, so that a test can let any of them fail,
+ * or be forgotten when the power goes. The program has {@link RealDrive}.
  */
 interface Drive {
     /** The disk of this machine. */
     Drive REAL = new RealDrive();
 
     /** What lies under a name; of a link what it leads to. */
-    enum Kind { NOTHING, FILE, FOLDER, OTHER }
+    enum Kind {
+        NOTHING,
+        FILE,
+        FOLDER,
+        OTHER
+    }
 
     /** A file that is open to be written to, at its end. */
     interface Open extends AutoCloseable {
         /** Writes some of the bytes or all of them. */
         int write(ByteBuffer bytes) throws IOException;
 
-        /** Returns once what was written is on the disk; {@code attributes}: with what is not needed to read it back, too. */
+        /**
+         * Returns once what was written is on the disk; {@code attributes}: with what is not needed to read it back,
+         * too.
+         */
         void force(boolean attributes) throws IOException;
 
         /** Cuts the file to that length, and goes on there. */
@@ -29,7 +37,8 @@ interface Drive {
 
         long size() throws IOException;
 
-        @Override void close() throws IOException;
+        @Override
+        void close() throws IOException;
     }
 
     /** A folder held for one program. */
@@ -37,7 +46,8 @@ interface Drive {
         /** Whether the file that tells other programs so still lies where they look for it. */
         boolean isSeen();
 
-        @Override void close() throws IOException;
+        @Override
+        void close() throws IOException;
     }
 
     /** Takes hold of a folder by its lock file; {@link Writer.Taken} if another program has. */

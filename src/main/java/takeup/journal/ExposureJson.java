@@ -27,11 +27,11 @@ import takeup.roll.Setting;
 final class ExposureJson {
     /** No f-number, time, speed or length is smaller or larger, in its unit, and no difference in stops is greater. */
     static final double LEAST = 1e-9;
+
     static final double MOST = 1e9;
     static final double STOPS = 200;
 
-    private ExposureJson() {
-    }
+    private ExposureJson() {}
 
     static Json.Obj of(Aperture aperture) {
         Json.Obj json = Json.object().and("f", aperture.fNumber()).and("av", aperture.stops());
@@ -39,7 +39,10 @@ final class ExposureJson {
     }
 
     static Aperture aperture(Fields fields) {
-        return new Aperture(fields.number("f", LEAST, MOST), fields.maybeCount("tenths").orElse(0), fields.number("av", -STOPS, STOPS));
+        return new Aperture(
+                fields.number("f", LEAST, MOST),
+                fields.maybeCount("tenths").orElse(0),
+                fields.number("av", -STOPS, STOPS));
     }
 
     static Json.Obj of(ExposureTime time) {
@@ -51,7 +54,10 @@ final class ExposureJson {
     }
 
     static Json.Obj of(Light light) {
-        Json.Obj json = Json.object().and("ev100", light.ev100().stops()).and("method", light.method().word()).and("typed", light.typed());
+        Json.Obj json = Json.object()
+                .and("ev100", light.ev100().stops())
+                .and("method", light.method().word())
+                .and("typed", light.typed());
         light.spanStops().ifPresent(it -> json.and("span", it));
         light.zone().ifPresent(it -> json.and("zone", it));
         light.index().ifPresent(it -> json.and("index", it));
@@ -66,8 +72,14 @@ final class ExposureJson {
         String word = fields.text("method");
         for (Light.Method method : Light.Method.values()) {
             if (method.word().equals(word)) {
-                return new Light(new ExposureValue(fields.number("ev100", -STOPS, STOPS)), method, fields.text("typed"), fields.maybeNumber("span", 0, STOPS),
-                        fields.maybeCount("zone"), fields.maybeNumber("index", LEAST, MOST), fields.time("at"),
+                return new Light(
+                        new ExposureValue(fields.number("ev100", -STOPS, STOPS)),
+                        method,
+                        fields.text("typed"),
+                        fields.maybeNumber("span", 0, STOPS),
+                        fields.maybeCount("zone"),
+                        fields.maybeNumber("index", LEAST, MOST),
+                        fields.time("at"),
                         (int) fields.maybeNumber("fresh", 1, Light.FRESH).orElse(Light.FRESH));
             }
         }
@@ -75,19 +87,32 @@ final class ExposureJson {
     }
 
     static Json.Obj of(FlashLight flash) {
-        return Json.object().and("aperture", of(flash.aperture())).and("index", flash.index().arithmetic()).and("typed", flash.typed()).and("at", flash.at());
+        return Json.object()
+                .and("aperture", of(flash.aperture()))
+                .and("index", flash.index().arithmetic())
+                .and("typed", flash.typed())
+                .and("at", flash.at());
     }
 
     static FlashLight flash(Fields fields) {
-        return new FlashLight(aperture(fields.inner("aperture")), new FilmSpeed(fields.number("index", LEAST, MOST)), fields.text("typed"), fields.time("at"));
+        return new FlashLight(
+                aperture(fields.inner("aperture")),
+                new FilmSpeed(fields.number("index", LEAST, MOST)),
+                fields.text("typed"),
+                fields.time("at"));
     }
 
     private static Json of(List<Filter> filters) {
-        return Json.of(filters.stream().map(it -> Json.object().and("name", it.name()).and("stops", it.stops())).toList());
+        return Json.of(filters.stream()
+                .map(it -> Json.object().and("name", it.name()).and("stops", it.stops()))
+                .toList());
     }
 
     private static List<Filter> filters(List<Json> items) {
-        return items.stream().map(Fields::of).map(it -> new Filter(it.text("name"), it.number("stops", -STOPS, STOPS))).toList();
+        return items.stream()
+                .map(Fields::of)
+                .map(it -> new Filter(it.text("name"), it.number("stops", -STOPS, STOPS)))
+                .toList();
     }
 
     private static Json.Obj of(Extension extension) {
@@ -105,10 +130,12 @@ final class ExposureJson {
     }
 
     /** A lens as it stood in a record, and was read. */
-    private record Read(String text, Lens lens) {
-    }
+    private record Read(String text, Lens lens) {}
 
-    /** Frame after frame bears the same lens; to write its fields down costs less than to read them. Another thread's is as good. */
+    /**
+     * Frame after frame bears the same lens; to write its fields down costs less than to read them. Another thread's is
+     * as good.
+     */
     private static volatile Optional<Read> last = Optional.empty();
 
     private static Lens lens(Fields fields) {
@@ -117,7 +144,9 @@ final class ExposureJson {
         if (before.isPresent() && before.get().text.equals(text)) {
             return before.get().lens;
         }
-        Lens lens = ProfileJson.lens("journal", fields.object()).profile().orElseThrow(() -> new Fields.Unreadable("the lens cannot be read"));
+        Lens lens = ProfileJson.lens("journal", fields.object())
+                .profile()
+                .orElseThrow(() -> new Fields.Unreadable("the lens cannot be read"));
         last = Optional.of(new Read(text, lens));
         return lens;
     }
@@ -148,11 +177,17 @@ final class ExposureJson {
     }
 
     static Setting setting(Fields fields) {
-        return new Setting(fields.inside("aperture").map(ExposureJson::aperture), fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm", LEAST, MOST), fields.maybeNumber("distanceM", 0, MOST),
+        return new Setting(
+                fields.inside("aperture").map(ExposureJson::aperture),
+                fields.inside("time").map(ExposureJson::time),
+                fields.inside("lens").map(ExposureJson::lens),
+                fields.maybeNumber("zoomMm", LEAST, MOST),
+                fields.maybeNumber("distanceM", 0, MOST),
                 fields.maybeList("filters").map(ExposureJson::filters).orElse(List.of()),
-                fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE), fields.maybeNumber("bias", -STOPS, STOPS).orElse(0),
-                fields.flag("flash"), fields.flag("tripod"));
+                fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE),
+                fields.maybeNumber("bias", -STOPS, STOPS).orElse(0),
+                fields.flag("flash"),
+                fields.flag("tripod"));
     }
 
     static Json.Obj of(Exposure exposure) {
@@ -166,17 +201,25 @@ final class ExposureJson {
     }
 
     static Exposure exposure(Fields fields) {
-        return new Exposure(fields.maybeTime("at"), setting(fields.inner("setting")), fields.inside("light").map(ExposureJson::light),
-                fields.inside("flashLight").map(ExposureJson::flash), fields.inside("clock").map(ExposureJson::clock));
+        return new Exposure(
+                fields.maybeTime("at"),
+                setting(fields.inner("setting")),
+                fields.inside("light").map(ExposureJson::light),
+                fields.inside("flashLight").map(ExposureJson::flash),
+                fields.inside("clock").map(ExposureJson::clock));
     }
 
     static Json.Obj of(ClockShift shift) {
-        return Json.object().and("seconds", shift.seconds()).and("from", shift.from().getId()).and("to", shift.to().getId());
+        return Json.object()
+                .and("seconds", shift.seconds())
+                .and("from", shift.from().getId())
+                .and("to", shift.to().getId());
     }
 
     static ClockShift clock(Fields fields) {
         try {
-            return new ClockShift(fields.whole("seconds"), ZoneOffset.of(fields.text("from")), ZoneOffset.of(fields.text("to")));
+            return new ClockShift(
+                    fields.whole("seconds"), ZoneOffset.of(fields.text("from")), ZoneOffset.of(fields.text("to")));
         } catch (DateTimeException e) {
             throw new Fields.Unreadable("a zone is an offset such as +02:00");
         }
@@ -194,8 +237,17 @@ final class ExposureJson {
     }
 
     static Frame frame(Fields fields) {
-        return new Frame(fields.count("number"), fields.maybeCount("was"), kind(fields.text("kind")), exposure(fields.inner("exposure")),
-                fields.maybeList("further").map(it -> it.stream().map(Fields::of).map(ExposureJson::exposure).toList()).orElse(List.of()),
+        return new Frame(
+                fields.count("number"),
+                fields.maybeCount("was"),
+                kind(fields.text("kind")),
+                exposure(fields.inner("exposure")),
+                fields.maybeList("further")
+                        .map(it -> it.stream()
+                                .map(Fields::of)
+                                .map(ExposureJson::exposure)
+                                .toList())
+                        .orElse(List.of()),
                 fields.maybeText("note"));
     }
 
@@ -225,10 +277,18 @@ final class ExposureJson {
     }
 
     static Change change(Fields fields) {
-        return new Change(fields.inside("aperture").map(ExposureJson::aperture), fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens), fields.maybeNumber("zoomMm", LEAST, MOST), fields.maybeNumber("distanceM", 0, MOST),
-                fields.maybeList("filters").map(ExposureJson::filters), fields.inside("extension").map(ExposureJson::extension),
-                fields.maybeNumber("bias", -STOPS, STOPS), fields.maybeFlag("flash"), fields.maybeFlag("tripod"), fields.maybeText("kind").map(ExposureJson::kind),
+        return new Change(
+                fields.inside("aperture").map(ExposureJson::aperture),
+                fields.inside("time").map(ExposureJson::time),
+                fields.inside("lens").map(ExposureJson::lens),
+                fields.maybeNumber("zoomMm", LEAST, MOST),
+                fields.maybeNumber("distanceM", 0, MOST),
+                fields.maybeList("filters").map(ExposureJson::filters),
+                fields.inside("extension").map(ExposureJson::extension),
+                fields.maybeNumber("bias", -STOPS, STOPS),
+                fields.maybeFlag("flash"),
+                fields.maybeFlag("tripod"),
+                fields.maybeText("kind").map(ExposureJson::kind),
                 fields.maybeText("note"));
     }
 }

@@ -14,10 +14,10 @@ import java.util.List;
 public final class Folders {
     /** No journal grows larger, in bytes: more than 10,000 frames. */
     static final int LARGEST = 16 << 20;
+
     private static final String PART = ".part";
 
-    private Folders() {
-    }
+    private Folders() {}
 
     /** Makes a folder and those above it, for nobody else to read. */
     public static void make(Path folder) throws IOException {
@@ -44,7 +44,10 @@ public final class Folders {
         }
     }
 
-    /** Takes the lock file of a folder that is no data folder; it is free again once this is closed, or the program ends. */
+    /**
+     * Takes the lock file of a folder that is no data folder; it is free again once this is closed, or the program
+     * ends.
+     */
     public static Closeable lock(Path file) throws IOException {
         make(file.toAbsolutePath().getParent());
         Drive.Hold hold = Drive.REAL.hold(file);
@@ -80,7 +83,9 @@ public final class Folders {
         }
     }
 
-    /** Writes a whole file so that either the old or the new one is there, never half of one. A symbolic link stays one. */
+    /**
+     * Writes a whole file so that either the old or the new one is there, never half of one. A symbolic link stays one.
+     */
     public static void replace(Path path, byte[] bytes) throws IOException {
         replace(Drive.REAL, path, bytes);
     }
@@ -134,8 +139,8 @@ public final class Folders {
     }
 
     /**
-     * Moves a file to another folder, whose entries are forced before the old name goes: a disk that writes the two folders
-     * in its own order has the file under one name or under both at any moment, and never under none.
+     * Moves a file to another folder, whose entries are forced before the old name goes: a disk that writes the two
+     * folders in its own order has the file under one name or under both at any moment, and never under none.
      */
     static void handOver(Drive drive, Path from, Path to) throws IOException {
         try {

@@ -11,8 +11,8 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /**
- * A move of frames that was cut short: they are written where they go before they are taken from where they were, so that
- * a crash in between leaves them on two rolls.
+ * A move of frames that was cut short: they are written where they go before they are taken from where they were, so
+ * that a crash in between leaves them on two rolls.
  *
  * @param from the roll that they were on
  * @param to the roll that they went to
@@ -22,13 +22,18 @@ import takeup.roll.RollId;
  * @param rest what it lacks: with it the move, or its undoing, is whole
  */
 public record HalfMove(RollId from, RollId to, int first, int last, RollId roll, Recorded rest) {
-    /** All of them among some rolls, each given with its records. Frames of which nobody knows when they were exposed are not told apart. */
+    /**
+     * All of them among some rolls, each given with its records. Frames of which nobody knows when they were exposed
+     * are not told apart.
+     */
     public static List<HalfMove> among(Map<RollId, List<Recorded>> rolls) {
         List<HalfMove> all = new ArrayList<>();
         for (Map.Entry<RollId, List<Recorded>> to : rolls.entrySet()) {
             List<Recorded> moved = new ArrayList<>();
             for (Recorded record : to.getValue()) {
-                if (record.event() instanceof RollEvent.Added added && added.how() == RollEvent.How.MOVED && added.frame().exposure().at().isPresent()) {
+                if (record.event() instanceof RollEvent.Added added
+                        && added.how() == RollEvent.How.MOVED
+                        && added.frame().exposure().at().isPresent()) {
                     if (!moved.isEmpty() && moved.get(0).step() != record.step()) {
                         find(rolls, to.getKey(), moved).ifPresent(all::add);
                         moved.clear();
@@ -57,10 +62,18 @@ public record HalfMove(RollId from, RollId to, int first, int last, RollId roll,
                 Optional<Recorded> here = turned(rolls.get(to), head.step());
                 Optional<Recorded> there = turned(from.getValue(), head.step());
                 if (stepOf(here) == stepOf(there)) {
-                    return Optional.of(new HalfMove(source, to, first, last, source, new Recorded(head.step(), head.at(), new RollEvent.Dropped(first, last, Optional.of(to)))));
+                    return Optional.of(new HalfMove(
+                            source,
+                            to,
+                            first,
+                            last,
+                            source,
+                            new Recorded(head.step(), head.at(), new RollEvent.Dropped(first, last, Optional.of(to)))));
                 }
-                return Optional.of(stepOf(here) > stepOf(there) ? new HalfMove(source, to, first, last, source, here.get())
-                        : new HalfMove(source, to, first, last, to, there.get()));
+                return Optional.of(
+                        stepOf(here) > stepOf(there)
+                                ? new HalfMove(source, to, first, last, source, here.get())
+                                : new HalfMove(source, to, first, last, to, there.get()));
             }
         }
         return Optional.empty();
@@ -70,7 +83,8 @@ public record HalfMove(RollId from, RollId to, int first, int last, RollId roll,
     private static Optional<Recorded> turned(List<Recorded> records, long step) {
         Optional<Recorded> last = Optional.empty();
         for (Recorded record : records) {
-            if (record.event() instanceof RollEvent.TakenBack back && back.step() == step || record.event() instanceof RollEvent.PutBack again && again.step() == step) {
+            if (record.event() instanceof RollEvent.TakenBack back && back.step() == step
+                    || record.event() instanceof RollEvent.PutBack again && again.step() == step) {
                 last = Optional.of(record);
             }
         }
@@ -86,7 +100,10 @@ public record HalfMove(RollId from, RollId to, int first, int last, RollId roll,
         List<Frame> frames = Roll.of(records).map(Roll::frames).orElse(List.of());
         for (int at = 0; at + moved.size() <= frames.size(); at++) {
             int same = 0;
-            while (same < moved.size() && isSame(frames.get(at + same), ((RollEvent.Added) moved.get(same).event()).frame())) {
+            while (same < moved.size()
+                    && isSame(
+                            frames.get(at + same),
+                            ((RollEvent.Added) moved.get(same).event()).frame())) {
                 same++;
             }
             if (same == moved.size()) {
@@ -97,11 +114,18 @@ public record HalfMove(RollId from, RollId to, int first, int last, RollId roll,
     }
 
     private static boolean isSame(Frame a, Frame b) {
-        return a.loggedAs() == b.loggedAs() && a.kind() == b.kind() && a.exposure().equals(b.exposure()) && a.further().equals(b.further()) && a.note().equals(b.note());
+        return a.loggedAs() == b.loggedAs()
+                && a.kind() == b.kind()
+                && a.exposure().equals(b.exposure())
+                && a.further().equals(b.further())
+                && a.note().equals(b.note());
     }
 
     /** The frames and the rolls in words: {@code frames 3 to 5 of R0001 are on R0002 too}. */
     public String words() {
-        return (first == last ? "frame " + first + " of " + from + " is on " : "frames " + first + " to " + last + " of " + from + " are on ") + to + " too";
+        return (first == last
+                        ? "frame " + first + " of " + from + " is on "
+                        : "frames " + first + " to " + last + " of " + from + " are on ")
+                + to + " too";
     }
 }

@@ -24,11 +24,12 @@ import takeup.roll.RollId;
 
 /** The shoot, its plan and the bag to JSON and back. */
 final class JobJson {
-    private JobJson() {
-    }
+    private JobJson() {}
 
     static Json.Obj of(Occasion occasion) {
-        Json.Obj json = Json.object().and("name", occasion.name()).and("date", occasion.date().toString());
+        Json.Obj json = Json.object()
+                .and("name", occasion.name())
+                .and("date", occasion.date().toString());
         occasion.position().ifPresent(it -> json.and("latitude", it.latitude()).and("longitude", it.longitude()));
         occasion.client().ifPresent(it -> json.and("client", it));
         return json;
@@ -36,13 +37,19 @@ final class JobJson {
 
     static Occasion occasion(Fields fields) {
         Optional<Position> position = fields.maybeNumber("latitude", -90, 90).isPresent()
-                ? Optional.of(new Position(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180))) : Optional.empty();
-        return new Occasion(fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
+                ? Optional.of(new Position(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
+                : Optional.empty();
+        return new Occasion(
+                fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
     }
 
     static Json.Obj of(Moment moment) {
-        Json.Obj json = Json.object().and("number", moment.number()).and("at", moment.at().toString()).and("name", moment.name())
-                .and("wants", moment.wants()).and("must", moment.must());
+        Json.Obj json = Json.object()
+                .and("number", moment.number())
+                .and("at", moment.at().toString())
+                .and("name", moment.name())
+                .and("wants", moment.wants())
+                .and("must", moment.must());
         moment.camera().ifPresent(it -> json.and("camera", it));
         moment.back().ifPresent(it -> json.and("back", it));
         moment.ev100().ifPresent(it -> json.and("ev100", it));
@@ -50,8 +57,15 @@ final class JobJson {
     }
 
     static Moment moment(Fields fields) {
-        return new Moment(fields.count("number"), when(fields.text("at"), LocalDateTime::parse), fields.text("name"), fields.count("wants"), fields.flag("must"),
-                fields.maybeText("camera"), fields.maybeText("back"), fields.maybeNumber("ev100", -30, 30));
+        return new Moment(
+                fields.count("number"),
+                when(fields.text("at"), LocalDateTime::parse),
+                fields.text("name"),
+                fields.count("wants"),
+                fields.flag("must"),
+                fields.maybeText("camera"),
+                fields.maybeText("back"),
+                fields.maybeNumber("ev100", -30, 30));
     }
 
     static Json.Obj of(Lot lot) {
@@ -63,8 +77,11 @@ final class JobJson {
 
     static Lot lot(Fields fields) {
         String size = fields.text("filmSize");
-        return new Lot(fields.text("stock"), FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
-                fields.maybeText("expires").map(it -> when(it, YearMonth::parse)), fields.maybeText("price").map(JobJson::price));
+        return new Lot(
+                fields.text("stock"),
+                FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
+                fields.maybeText("expires").map(it -> when(it, YearMonth::parse)),
+                fields.maybeText("price").map(JobJson::price));
     }
 
     private static BigDecimal price(String text) {
@@ -91,7 +108,8 @@ final class JobJson {
         Json.Obj json = Json.object();
         job.occasion().ifPresent(it -> json.and("shoot", of(it)));
         if (!job.plan().equals(Plan.NONE)) {
-            json.and("plan", job.plan().moments().stream().map(JobJson::of).toList()).and("last", job.plan().last());
+            json.and("plan", job.plan().moments().stream().map(JobJson::of).toList())
+                    .and("last", job.plan().last());
         }
         Bag bag = job.bag();
         if (bag.kept()) {
@@ -107,12 +125,17 @@ final class JobJson {
     static Job job(Fields fields) {
         Plan plan = Plan.NONE;
         if (fields.maybeCount("last").isPresent()) {
-            plan = new Plan(fields.list("plan").stream().map(it -> moment(Fields.of(it))).toList(), fields.count("last"));
+            plan = new Plan(
+                    fields.list("plan").stream()
+                            .map(it -> moment(Fields.of(it)))
+                            .toList(),
+                    fields.count("last"));
         }
         Bag bag = Bag.NONE;
         if (fields.maybeList("bag").isPresent()) {
             Map<Lot, Integer> lots = new LinkedHashMap<>();
-            fields.list("bag").forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+            fields.list("bag")
+                    .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
             Map<RollId, Lot> loaded = new LinkedHashMap<>();
             Fields rolls = fields.inner("loaded");
             rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));

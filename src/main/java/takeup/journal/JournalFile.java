@@ -17,8 +17,14 @@ import java.util.Optional;
  * place. A new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
-    /** Why a journal was written anew, if it was: it could not be forced, or somebody had moved, deleted or changed it. */
-    enum Anew { NOT, BROKEN, DISPLACED }
+    /**
+     * Why a journal was written anew, if it was: it could not be forced, or somebody had moved, deleted or changed it.
+     */
+    enum Anew {
+        NOT,
+        BROKEN,
+        DISPLACED
+    }
 
     private final Drive drive;
     private final Path path;
@@ -38,7 +44,10 @@ final class JournalFile implements AutoCloseable {
         acknowledged.writeBytes(bytes);
     }
 
-    /** Opens a journal to go on with it, or begins it. Damaged lines, and a torn tail before it is cut off, are copied aside. */
+    /**
+     * Opens a journal to go on with it, or begins it. Damaged lines, and a torn tail before it is cut off, are copied
+     * aside.
+     */
     static JournalFile open(Drive drive, Path path) throws IOException {
         if (drive.kind(path) == Drive.Kind.NOTHING) {
             return new JournalFile(drive, path, Lines.header(), 0);
@@ -79,9 +88,9 @@ final class JournalFile implements AutoCloseable {
     }
 
     /**
-     * Appends the events of one step and forces them. Once this returns they are on the disk. The step that was appended
-     * last is not appended a second time: a step over several files is tried again as a whole. That the events can be
-     * read back is for the {@link Writer} to try.
+     * Appends the events of one step and forces them. Once this returns they are on the disk. The step that was
+     * appended last is not appended a second time: a step over several files is tried again as a whole. That the events
+     * can be read back is for the {@link Writer} to try.
      *
      * @return why the journal was written anew
      */
@@ -95,7 +104,8 @@ final class JournalFile implements AutoCloseable {
             lines.writeBytes(Lines.unread(++n, step, at, event));
         }
         if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
-            throw new IOException(path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
+            throw new IOException(
+                    path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
         }
         byte[] more = lines.toByteArray();
         if (isSound(0)) {
@@ -144,7 +154,10 @@ final class JournalFile implements AutoCloseable {
         return !displaced;
     }
 
-    /** What cannot be written is refused. Where it cannot be forced the file is let go, and nothing is acknowledged in it again. */
+    /**
+     * What cannot be written is refused. Where it cannot be forced the file is let go, and nothing is acknowledged in
+     * it again.
+     */
     private void write(Drive.Open open, byte[] more) throws IOException {
         try {
             Folders.write(open, more);
@@ -196,7 +209,8 @@ final class JournalFile implements AutoCloseable {
         }
     }
 
-    @Override public void close() throws IOException {
+    @Override
+    public void close() throws IOException {
         Optional<Drive.Open> open = channel;
         channel = Optional.empty();
         if (open.isPresent()) {

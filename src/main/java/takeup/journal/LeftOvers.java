@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What lies in a data folder beside what takeup reads: files put aside, halves of files, names that are none of its own. */
+/**
+ * What lies in a data folder beside what takeup reads: files put aside, halves of files, names that are none of its
+ * own.
+ */
 final class LeftOvers {
     private final Drive drive;
     private final Path root;
@@ -39,35 +42,55 @@ final class LeftOvers {
         int kind = kind(name);
         if (kind >= 0) {
             String journal = name.substring(0, name.indexOf("." + Aside.KINDS.get(kind) + "-"));
-            found.add(where + ": " + switch (kind) {
-                case 0 -> drive.size(folder.resolve(name)) + " bytes that were cut off the end of " + journal + "; they were never confirmed on screen";
-                case 1 -> "another file that lay in the place of " + journal + "; compare the two";
-                default -> "a copy of the damaged lines of " + journal;
-            } + ". Delete it once nothing in it is needed");
+            found.add(where + ": "
+                    + switch (kind) {
+                        case 0 ->
+                            drive.size(folder.resolve(name)) + " bytes that were cut off the end of " + journal
+                                    + "; they were never confirmed on screen";
+                        case 1 -> "another file that lay in the place of " + journal + "; compare the two";
+                        default -> "a copy of the damaged lines of " + journal;
+                    }
+                    + ". Delete it once nothing in it is needed");
         } else if (Folders.isPart(name)) {
             found.add(where + ": half a file, left by a program that was stopped; the next start removes it");
-        } else if (Archive.holdsJournals(root, folder) && !name.startsWith(".") && !Archive.isJournal(root, folder, name)) {
+        } else if (Archive.holdsJournals(root, folder)
+                && !name.startsWith(".")
+                && !Archive.isJournal(root, folder, name)) {
             found.add(where + ": " + copyOf(folder, name).orElse("by its name no journal, so that it is not read"));
         }
     }
 
-    /** What a tool that carries folders from laptop to laptop kept beside a journal: {@code R0007 (conflicted copy).journal}. */
+    /**
+     * What a tool that carries folders from laptop to laptop kept beside a journal: {@code R0007 (conflicted
+     * copy).journal}.
+     */
     private Optional<String> copyOf(Path folder, String name) throws IOException {
         if (!name.endsWith(".journal")) {
             return Optional.empty();
         }
         boolean isDay = folder.equals(root.resolve("days"));
         int end = isDay ? Math.min(10, name.length()) : 0;
-        while (!isDay && (name.charAt(end) >= 'A' && name.charAt(end) <= 'Z' || name.charAt(end) >= '0' && name.charAt(end) <= '9')) {
+        while (!isDay
+                && (name.charAt(end) >= 'A' && name.charAt(end) <= 'Z'
+                        || name.charAt(end) >= '0' && name.charAt(end) <= '9')) {
             end++;
         }
         String journal = name.substring(0, end) + ".journal";
-        List<Path> places = isDay ? List.of(folder) : List.of(root.resolve("rolls").resolve("open"), root.resolve("rolls").resolve("finished"));
+        List<Path> places = isDay
+                ? List.of(folder)
+                : List.of(
+                        root.resolve("rolls").resolve("open"),
+                        root.resolve("rolls").resolve("finished"));
         for (Path place : places) {
             if (Archive.isJournal(root, folder, journal) && drive.kind(place.resolve(journal)) == Drive.Kind.FILE) {
-                boolean isIn = Aside.isBeginning(drive, folder.resolve(name), Folders.read(drive, place.resolve(journal)));
-                return Optional.of(isIn ? "a copy of " + journal + ", which holds all that is in it. Delete it"
-                        : "a conflicting copy of " + journal + ", which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)");
+                boolean isIn =
+                        Aside.isBeginning(drive, folder.resolve(name), Folders.read(drive, place.resolve(journal)));
+                return Optional.of(
+                        isIn
+                                ? "a copy of " + journal + ", which holds all that is in it. Delete it"
+                                : "a conflicting copy of " + journal
+                                        + ", which differs. Compare the two; where two laptops log, each needs "
+                                        + "letters of its own (writer in settings.json)");
             }
         }
         return Optional.empty();

@@ -22,8 +22,7 @@ final class Lines {
     static final String CRC = ",\"crc\":\"";
     static final int TAIL = CRC.length() + 8 + 2;
 
-    private Lines() {
-    }
+    private Lines() {}
 
     /**
      * A record with its place in the file.
@@ -36,7 +35,9 @@ final class Lines {
      * @param text the line as it stands
      */
     record Line(int number, int n, long step, OffsetDateTime at, Json.Obj whole, String text) {
-        /** The event letter for letter, without number, step, time and CRC: what this version does not know is kept so. */
+        /**
+         * The event letter for letter, without number, step, time and CRC: what this version does not know is kept so.
+         */
         String event() {
             String front = START + n + ",\"step\":" + step + ",\"at\":\"";
             int comma = text.startsWith(front) ? text.indexOf('"', front.length()) + 1 : -1;
@@ -65,8 +66,15 @@ final class Lines {
      * @param newer whether a later version wrote the file
      * @param damaged the damaged lines, letter for letter, one after the other
      */
-    record Content(List<Line> lines, List<String> problems, long goodBytes, int lastN, boolean torn, boolean unended, boolean newer, byte[] damaged) {
-    }
+    record Content(
+            List<Line> lines,
+            List<String> problems,
+            long goodBytes,
+            int lastN,
+            boolean torn,
+            boolean unended,
+            boolean newer,
+            byte[] damaged) {}
 
     /** What the bytes of a file hold. Whatever they are, this gives problems and throws nothing. */
     static Content read(String file, byte[] bytes) {
@@ -74,7 +82,8 @@ final class Lines {
     }
 
     static byte[] header() {
-        return sealed(JsonText.line(Json.object().and("n", 0).and("format", FORMAT).and("version", VERSION)));
+        return sealed(
+                JsonText.line(Json.object().and("n", 0).and("format", FORMAT).and("version", VERSION)));
     }
 
     /**
@@ -85,7 +94,8 @@ final class Lines {
     static byte[] of(int n, long step, OffsetDateTime at, String event) {
         byte[] line = unread(n, step, at, event);
         if (event.indexOf('\n') >= 0 || record(line, 0, line.length - 1).isEmpty()) {
-            throw new IllegalArgumentException("this cannot be written down so that it can be read again; a note holds up to 20000 letters");
+            throw new IllegalArgumentException(
+                    "this cannot be written down so that it can be read again; a note holds up to 20000 letters");
         }
         return line;
     }
@@ -112,8 +122,7 @@ final class Lines {
     }
 
     /** A stretch of bytes that is a whole object with the right CRC. */
-    record Sealed(Json.Obj object, String text) {
-    }
+    record Sealed(Json.Obj object, String text) {}
 
     static Optional<Sealed> record(byte[] bytes, int start, int end) {
         int front = end - start - TAIL;
@@ -129,11 +138,20 @@ final class Lines {
         }
     }
 
-    /** The class library reads UTF-8 four times as quickly where it may put U+FFFD for what is none, so only a line with one is read strictly. */
+    /**
+     * The class library reads UTF-8 four times as quickly where it may put U+FFFD for what is none, so only a line with
+     * one is read strictly.
+     */
     private static String text(byte[] bytes, int start, int end) throws CharacterCodingException {
         String text = new String(bytes, start, end - start, StandardCharsets.UTF_8);
-        return text.indexOf('\ufffd') < 0 ? text : StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes, start, end - start)).toString();
+        return text.indexOf('\ufffd') < 0
+                ? text
+                : StandardCharsets.UTF_8
+                        .newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT)
+                        .decode(ByteBuffer.wrap(bytes, start, end - start))
+                        .toString();
     }
 
     private static boolean isTail(byte[] bytes, int from, String crc) {

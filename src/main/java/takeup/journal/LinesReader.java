@@ -79,15 +79,18 @@ final class LinesReader {
         if (outOfOrder) {
             lines.sort(Comparator.comparingInt(Lines.Line::n));
         }
-        return new Lines.Content(lines, problems, good, lastN, good < bytes.length, unended, newer, damaged.toByteArray());
+        return new Lines.Content(
+                lines, problems, good, lastN, good < bytes.length, unended, newer, damaged.toByteArray());
     }
 
     private void damaged(int start, int end) {
         damaged.write(bytes, start, end + 1 - start);
         int before = lines.size();
         inside(start, end);
-        tell(lines.size() > before ? "this line is damaged; what is whole in it is kept"
-                : "this line is damaged and is left out" + after());
+        tell(
+                lines.size() > before
+                        ? "this line is damaged; what is whole in it is kept"
+                        : "this line is damaged and is left out" + after());
     }
 
     private void take(Lines.Sealed record) {
@@ -182,6 +185,9 @@ final class LinesReader {
     }
 
     private String after() {
-        return lines.isEmpty() ? "" : "; the record before it is number " + lines.get(lines.size() - 1).n();
+        return lines.isEmpty()
+                ? ""
+                : "; the record before it is number "
+                        + lines.get(lines.size() - 1).n();
     }
 }

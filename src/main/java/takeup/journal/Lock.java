@@ -12,8 +12,8 @@ import java.util.HashSet;
 import java.util.Set;
 
 /**
- * The lock of a data folder: the system frees it when its holder ends, however it ends. The file holds the number of the
- * process.
+ * The lock of a data folder: the system frees it when its holder ends, however it ends. The file holds the number of
+ * the process.
  *
  * <p>The file is opened once in a program: closing any other channel on it, also one that was only read, would free the
  * lock without a word.
@@ -35,7 +35,9 @@ final class Lock implements Drive.Hold {
             if (Files.exists(path) && HELD.contains(Drive.REAL.key(path))) {
                 throw taken(Long.toString(ProcessHandle.current().pid()));
             }
-            FileChannel channel = FileChannel.open(path, Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
+            FileChannel channel = FileChannel.open(
+                    path,
+                    Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
                     RealDrive.mode("rw-------"));
             try {
                 if (!isLocked(channel)) {
@@ -62,7 +64,8 @@ final class Lock implements Drive.Hold {
 
     private static void sign(FileChannel channel) {
         try {
-            ByteBuffer pid = ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII));
+            ByteBuffer pid =
+                    ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII));
             int length = channel.write(pid, 0);
             channel.truncate(length);
         } catch (IOException e) {
@@ -82,10 +85,12 @@ final class Lock implements Drive.Hold {
     }
 
     private static Writer.Taken taken(String pid) {
-        return new Writer.Taken("another takeup" + (pid.isEmpty() ? "" : " (process " + pid + ")") + " is writing in this folder");
+        return new Writer.Taken(
+                "another takeup" + (pid.isEmpty() ? "" : " (process " + pid + ")") + " is writing in this folder");
     }
 
-    @Override public boolean isSeen() {
+    @Override
+    public boolean isSeen() {
         try {
             return key.equals(Drive.REAL.key(path));
         } catch (IOException e) {
@@ -93,7 +98,8 @@ final class Lock implements Drive.Hold {
         }
     }
 
-    @Override public void close() throws IOException {
+    @Override
+    public void close() throws IOException {
         synchronized (HELD) {
             HELD.remove(key);
             channel.close();

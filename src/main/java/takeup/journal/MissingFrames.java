@@ -6,20 +6,27 @@ import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 
-/** Which frames are not in the log where records of a roll are missing: what the numbers before and after the gap say. */
+/**
+ * Which frames are not in the log where records of a roll are missing: what the numbers before and after the gap say.
+ */
 final class MissingFrames {
-    private MissingFrames() {
-    }
+    private MissingFrames() {}
 
-    /** Such as {@code : frame 8 is not in the log}; nothing where it cannot be known, or where no number is left out. */
+    /**
+     * Such as {@code : frame 8 is not in the log}; nothing where it cannot be known, or where no number is left out.
+     */
     static String words(List<Recorded> records, int gap) {
         Optional<Roll> before = Roll.of(records.subList(0, gap));
         int first = before.isEmpty() ? 0 : before.get().next();
         for (Recorded record : records.subList(gap, records.size())) {
-            if (record.event() instanceof RollEvent.Added added && added.before().isEmpty()) {
+            if (record.event() instanceof RollEvent.Added added
+                    && added.before().isEmpty()) {
                 int last = added.frame().number() - 1;
-                return before.isEmpty() || last < first ? "" : first == last ? ": frame " + first + " is not in the log"
-                        : ": frames " + first + " to " + last + " are not in the log";
+                return before.isEmpty() || last < first
+                        ? ""
+                        : first == last
+                                ? ": frame " + first + " is not in the log"
+                                : ": frames " + first + " to " + last + " are not in the log";
             }
             if (renumbers(record.event())) {
                 return "";
@@ -30,7 +37,11 @@ final class MissingFrames {
 
     /** Whether numbers after it say nothing of what was before it. */
     private static boolean renumbers(RollEvent event) {
-        return event instanceof RollEvent.Added || event instanceof RollEvent.Dropped || event instanceof RollEvent.CounterShown
-                || event instanceof RollEvent.TakenBack || event instanceof RollEvent.PutBack || event instanceof RollEvent.Unknown;
+        return event instanceof RollEvent.Added
+                || event instanceof RollEvent.Dropped
+                || event instanceof RollEvent.CounterShown
+                || event instanceof RollEvent.TakenBack
+                || event instanceof RollEvent.PutBack
+                || event instanceof RollEvent.Unknown;
     }
 }

@@ -10,7 +10,10 @@ import java.util.Optional;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 
-/** The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the program. */
+/**
+ * The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the
+ * program.
+ */
 final class Places {
     private final Drive drive;
     private final Archive archive;
@@ -53,7 +56,10 @@ final class Places {
         }
     }
 
-    /** The journals that went away with a folder, as a sentence; said once. What was written to since the start is back by now. */
+    /**
+     * The journals that went away with a folder, as a sentence; said once. What was written to since the start is back
+     * by now.
+     */
     Optional<String> gone() throws IOException {
         boolean same = true;
         for (Map.Entry<Path, Object> place : keys.entrySet()) {
@@ -65,11 +71,14 @@ final class Places {
         }
         List<String> gone = new ArrayList<>();
         for (RollId roll : rolls) {
-            if (drive.kind(archive.open(roll)) == Drive.Kind.NOTHING && drive.kind(archive.finished(roll)) == Drive.Kind.NOTHING) {
+            if (drive.kind(archive.open(roll)) == Drive.Kind.NOTHING
+                    && drive.kind(archive.finished(roll)) == Drive.Kind.NOTHING) {
                 gone.add(roll.toString());
             }
         }
-        return gone.isEmpty() ? Optional.empty() : Optional.of("a folder of the journals was moved or deleted by another program, and with it "
-                + String.join(", ", gone) + ": leave, and put that folder's files back where they were");
+        return gone.isEmpty()
+                ? Optional.empty()
+                : Optional.of("a folder of the journals was moved or deleted by another program, and with it "
+                        + String.join(", ", gone) + ": leave, and put that folder's files back where they were");
     }
 }

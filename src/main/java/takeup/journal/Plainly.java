@@ -8,18 +8,18 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 
 /**
- * Dates and times from the form that {@code toString} gives them: {@code 2026-09-12T15:10:03.25+02:00}. The parser of the
- * class library needs its whole machinery of formats, which costs more than the reading of a roll.
+ * Dates and times from the form that {@code toString} gives them: {@code 2026-09-12T15:10:03.25+02:00}. The parser of
+ * the class library needs its whole machinery of formats, which costs more than the reading of a roll.
  */
 final class Plainly {
-    private Plainly() {
-    }
+    private Plainly() {}
 
     /** A date such as {@code 2026-09-12}. */
     static Optional<LocalDate> date(String text) {
         try {
             return text.length() == 10 && is(text, 4, '-') && is(text, 7, '-')
-                    ? Optional.of(LocalDate.of(digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10))) : Optional.empty();
+                    ? Optional.of(LocalDate.of(digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10)))
+                    : Optional.empty();
         } catch (DateTimeException e) {
             return Optional.empty();
         }
@@ -31,12 +31,19 @@ final class Plainly {
         while (offset < text.length() && "Z+-".indexOf(text.charAt(offset)) < 0) {
             offset++;
         }
-        if (offset >= text.length() || !is(text, 10, 'T') || !is(text, 13, ':') || offset > 16 && (!is(text, 16, ':') || offset < 19)
+        if (offset >= text.length()
+                || !is(text, 10, 'T')
+                || !is(text, 13, ':')
+                || offset > 16 && (!is(text, 16, ':') || offset < 19)
                 || offset > 19 && (!is(text, 19, '.') || offset == 20 || offset > 29)) {
             return Optional.empty();
         }
         try {
-            LocalTime time = LocalTime.of(digits(text, 11, 13), digits(text, 14, 16), offset > 16 ? digits(text, 17, 19) : 0, nanos(text, offset));
+            LocalTime time = LocalTime.of(
+                    digits(text, 11, 13),
+                    digits(text, 14, 16),
+                    offset > 16 ? digits(text, 17, 19) : 0,
+                    nanos(text, offset));
             ZoneOffset zone = zone(text.substring(offset));
             return date(text.substring(0, 10)).map(it -> OffsetDateTime.of(it, time, zone));
         } catch (DateTimeException e) {
@@ -56,11 +63,17 @@ final class Plainly {
         if (text.equals("Z")) {
             return ZoneOffset.UTC;
         }
-        if (text.charAt(0) == 'Z' || text.length() != 6 && text.length() != 9 || !is(text, 3, ':') || text.length() == 9 && !is(text, 6, ':')) {
+        if (text.charAt(0) == 'Z'
+                || text.length() != 6 && text.length() != 9
+                || !is(text, 3, ':')
+                || text.length() == 9 && !is(text, 6, ':')) {
             throw new DateTimeException(text);
         }
         int sign = text.charAt(0) == '-' ? -1 : 1;
-        return ZoneOffset.ofHoursMinutesSeconds(sign * digits(text, 1, 3), sign * digits(text, 4, 6), text.length() == 9 ? sign * digits(text, 7, 9) : 0);
+        return ZoneOffset.ofHoursMinutesSeconds(
+                sign * digits(text, 1, 3),
+                sign * digits(text, 4, 6),
+                text.length() == 9 ? sign * digits(text, 7, 9) : 0);
     }
 
     private static boolean is(String text, int at, char wanted) {

@@ -16,17 +16,36 @@ final class ReviewEventJson implements ReviewEvent.Cases<String> {
         return event.match(new ReviewEventJson());
     }
 
-    @Override public String accepted(ReviewEvent.Accepted accepted) {
-        return JsonText.line(Json.object().and("event", "accepted").and("folder", accepted.folder()).and("reversed", accepted.isReversed())
-                .and("confidence", Json.digits(accepted.confidence(), 6)).and("scans", accepted.scans().stream().map(it -> Json.object().and("file", it.file())
-                        .and("frames", it.frames().stream().map(ReviewEventJson::of).toList())).toList()));
+    @Override
+    public String accepted(ReviewEvent.Accepted accepted) {
+        return JsonText.line(Json.object()
+                .and("event", "accepted")
+                .and("folder", accepted.folder())
+                .and("reversed", accepted.isReversed())
+                .and("confidence", Json.digits(accepted.confidence(), 6))
+                .and(
+                        "scans",
+                        accepted.scans().stream()
+                                .map(it -> Json.object()
+                                        .and("file", it.file())
+                                        .and(
+                                                "frames",
+                                                it.frames().stream()
+                                                        .map(ReviewEventJson::of)
+                                                        .toList()))
+                                .toList()));
     }
 
-    @Override public String judged(ReviewEvent.Judged judged) {
-        return JsonText.line(Json.object().and("event", "judged").and("frame", of(judged.frame())).and("verdict", judged.verdict()));
+    @Override
+    public String judged(ReviewEvent.Judged judged) {
+        return JsonText.line(Json.object()
+                .and("event", "judged")
+                .and("frame", of(judged.frame()))
+                .and("verdict", judged.verdict()));
     }
 
-    @Override public String unknown(ReviewEvent.Unknown unknown) {
+    @Override
+    public String unknown(ReviewEvent.Unknown unknown) {
         return unknown.text();
     }
 
@@ -37,15 +56,25 @@ final class ReviewEventJson implements ReviewEvent.Cases<String> {
     static ReviewEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
-            case "accepted" -> new ReviewEvent.Accepted(fields.text("folder"), fields.flag("reversed"), fields.number("confidence"),
-                    fields.list("scans").stream().map(Fields::of).map(ReviewEventJson::placed).toList());
+            case "accepted" ->
+                new ReviewEvent.Accepted(
+                        fields.text("folder"),
+                        fields.flag("reversed"),
+                        fields.number("confidence"),
+                        fields.list("scans").stream()
+                                .map(Fields::of)
+                                .map(ReviewEventJson::placed)
+                                .toList());
             case "judged" -> new ReviewEvent.Judged(key(fields.inner("frame")), verdict(fields.maybeText("verdict")));
             default -> new ReviewEvent.Unknown(kind, text.get());
         };
     }
 
     private static ReviewEvent.Placed placed(Fields fields) {
-        List<FrameKey> frames = fields.list("frames").stream().map(Fields::of).map(ReviewEventJson::key).toList();
+        List<FrameKey> frames = fields.list("frames").stream()
+                .map(Fields::of)
+                .map(ReviewEventJson::key)
+                .toList();
         return new ReviewEvent.Placed(fields.text("file"), frames);
     }
 
@@ -54,6 +83,7 @@ final class ReviewEventJson implements ReviewEvent.Cases<String> {
     }
 
     private static Optional<Density> verdict(Optional<String> word) {
-        return word.map(it -> Density.named(it).orElseThrow(() -> new Fields.Unreadable("verdict " + it + " is not known")));
+        return word.map(
+                it -> Density.named(it).orElseThrow(() -> new Fields.Unreadable("verdict " + it + " is not known")));
     }
 }

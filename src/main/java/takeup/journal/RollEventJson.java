@@ -30,46 +30,63 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return Json.object().and("event", kind);
     }
 
-    @Override public Json.Obj loaded(RollEvent.Loaded loaded) {
-        return event("loaded").and("roll", loaded.id()).and("camera", of(loaded.camera()))
-                .and("back", loaded.back()).and("film", of(loaded.film()));
+    @Override
+    public Json.Obj loaded(RollEvent.Loaded loaded) {
+        return event("loaded")
+                .and("roll", loaded.id())
+                .and("camera", of(loaded.camera()))
+                .and("back", loaded.back())
+                .and("film", of(loaded.film()));
     }
 
-    @Override public Json.Obj added(RollEvent.Added added) {
-        Json.Obj json = event("frame").and("how", switch (added.how()) {
-            case LOGGED -> "logged";
-            case INSERTED -> "inserted";
-            case MOVED -> "moved";
-        });
+    @Override
+    public Json.Obj added(RollEvent.Added added) {
+        Json.Obj json = event("frame")
+                .and(
+                        "how",
+                        switch (added.how()) {
+                            case LOGGED -> "logged";
+                            case INSERTED -> "inserted";
+                            case MOVED -> "moved";
+                        });
         added.before().ifPresent(it -> json.and("before", it));
         return json.and("frame", ExposureJson.of(added.frame()));
     }
 
-    @Override public Json.Obj doubled(RollEvent.Doubled doubled) {
+    @Override
+    public Json.Obj doubled(RollEvent.Doubled doubled) {
         return event("double");
     }
 
-    @Override public Json.Obj exposedAgain(RollEvent.ExposedAgain again) {
+    @Override
+    public Json.Obj exposedAgain(RollEvent.ExposedAgain again) {
         Json.Obj json = event("exposedAgain").and("exposure", ExposureJson.of(again.exposure()));
         again.note().ifPresent(it -> json.and("note", it));
         return json;
     }
 
-    @Override public Json.Obj corrected(RollEvent.Corrected corrected) {
-        return event("corrected").and("from", corrected.from()).and("to", corrected.to()).and("change", ExposureJson.of(corrected.change()));
+    @Override
+    public Json.Obj corrected(RollEvent.Corrected corrected) {
+        return event("corrected")
+                .and("from", corrected.from())
+                .and("to", corrected.to())
+                .and("change", ExposureJson.of(corrected.change()));
     }
 
-    @Override public Json.Obj dropped(RollEvent.Dropped dropped) {
+    @Override
+    public Json.Obj dropped(RollEvent.Dropped dropped) {
         Json.Obj json = event("dropped").and("from", dropped.from()).and("to", dropped.to());
         dropped.movedTo().ifPresent(it -> json.and("movedTo", it));
         return json;
     }
 
-    @Override public Json.Obj counterShown(RollEvent.CounterShown shown) {
+    @Override
+    public Json.Obj counterShown(RollEvent.CounterShown shown) {
         return event("counter").and("shown", shown.shown());
     }
 
-    @Override public Json.Obj rollCorrected(RollEvent.RollCorrected corrected) {
+    @Override
+    public Json.Obj rollCorrected(RollEvent.RollCorrected corrected) {
         RollChange change = corrected.change();
         Json.Obj json = event("rollCorrected");
         change.stock().ifPresent(it -> json.and("stock", of(it)));
@@ -81,45 +98,62 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return json;
     }
 
-    @Override public Json.Obj noted(RollEvent.Noted noted) {
+    @Override
+    public Json.Obj noted(RollEvent.Noted noted) {
         return event("note").and("words", noted.words());
     }
 
-    @Override public Json.Obj conditioned(RollEvent.Conditioned conditioned) {
-        return event("condition").and("kind", conditioned.condition().kind()).and("words", conditioned.condition().words());
+    @Override
+    public Json.Obj conditioned(RollEvent.Conditioned conditioned) {
+        return event("condition")
+                .and("kind", conditioned.condition().kind())
+                .and("words", conditioned.condition().words());
     }
 
-    @Override public Json.Obj assigned(RollEvent.Assigned assigned) {
-        Json.Obj json = event("assigned").and("shoot", assigned.assignment().name()).and("date", assigned.assignment().date().toString());
+    @Override
+    public Json.Obj assigned(RollEvent.Assigned assigned) {
+        Json.Obj json = event("assigned")
+                .and("shoot", assigned.assignment().name())
+                .and("date", assigned.assignment().date().toString());
         assigned.assignment().client().ifPresent(it -> json.and("client", it));
         return json;
     }
 
-    @Override public Json.Obj checked(RollEvent.Checked checked) {
+    @Override
+    public Json.Obj checked(RollEvent.Checked checked) {
         return event("checked").and("what", checked.what()).and("answer", checked.answer());
     }
 
-    @Override public Json.Obj rewound(RollEvent.Rewound rewound) {
+    @Override
+    public Json.Obj rewound(RollEvent.Rewound rewound) {
         return event("rewound");
     }
 
-    @Override public Json.Obj reloaded(RollEvent.Reloaded again) {
-        return event("reloaded").and("camera", of(again.camera())).and("back", again.back()).and("spare", again.spare());
+    @Override
+    public Json.Obj reloaded(RollEvent.Reloaded again) {
+        return event("reloaded")
+                .and("camera", of(again.camera()))
+                .and("back", again.back())
+                .and("spare", again.spare());
     }
 
-    @Override public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
+    @Override
+    public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
         return event("unloaded");
     }
 
-    @Override public Json.Obj takenBack(RollEvent.TakenBack back) {
+    @Override
+    public Json.Obj takenBack(RollEvent.TakenBack back) {
         return event("undo").and("of", back.step());
     }
 
-    @Override public Json.Obj putBack(RollEvent.PutBack again) {
+    @Override
+    public Json.Obj putBack(RollEvent.PutBack again) {
         return event("redo").and("of", again.step());
     }
 
-    @Override public Json.Obj unknown(RollEvent.Unknown unknown) {
+    @Override
+    public Json.Obj unknown(RollEvent.Unknown unknown) {
         try {
             return (Json.Obj) JsonText.read(unknown.text());
         } catch (JsonText.NotJson e) {
@@ -128,8 +162,13 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     static Json.Obj of(Film film) {
-        return Json.object().and("stock", of(film.stock())).and("size", film.size()).and("index", film.index().arithmetic())
-                .and("process", film.development().process()).and("push", film.development().pushStops()).and("frames", film.framesNominal());
+        return Json.object()
+                .and("stock", of(film.stock()))
+                .and("size", film.size())
+                .and("index", film.index().arithmetic())
+                .and("process", film.development().process())
+                .and("push", film.development().pushStops())
+                .and("frames", film.framesNominal());
     }
 
     private static Json.Obj of(Camera camera) {
@@ -141,17 +180,25 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     static Film film(Fields fields) {
-        return new Film(stock(fields.inner("stock")), size(fields.text("size")), new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
-                new Development(fields.text("process"), fields.number("push", -ExposureJson.STOPS, ExposureJson.STOPS)), fields.count("frames"));
+        return new Film(
+                stock(fields.inner("stock")),
+                size(fields.text("size")),
+                new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
+                new Development(fields.text("process"), fields.number("push", -ExposureJson.STOPS, ExposureJson.STOPS)),
+                fields.count("frames"));
     }
 
     private static Stock stock(Fields fields) {
-        return ProfileJson.stock(fields.text("key"), "journal", fields.inner("profile").object()).profile()
+        return ProfileJson.stock(
+                        fields.text("key"), "journal", fields.inner("profile").object())
+                .profile()
                 .orElseThrow(() -> new Fields.Unreadable("the stock cannot be read"));
     }
 
     private static Camera camera(Fields fields) {
-        return ProfileJson.camera(fields.text("key"), "journal", fields.inner("profile").object()).profile()
+        return ProfileJson.camera(
+                        fields.text("key"), "journal", fields.inner("profile").object())
+                .profile()
                 .orElseThrow(() -> new Fields.Unreadable("the camera cannot be read"));
     }
 
@@ -166,24 +213,54 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     static RollEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
-            case "loaded" -> new RollEvent.Loaded(id(fields.text("roll")), camera(fields.inner("camera")), fields.maybeText("back"), film(fields.inner("film")));
-            case "frame" -> new RollEvent.Added(ExposureJson.frame(fields.inner("frame")), how(fields.text("how")), fields.maybeCount("before"));
+            case "loaded" ->
+                new RollEvent.Loaded(
+                        id(fields.text("roll")),
+                        camera(fields.inner("camera")),
+                        fields.maybeText("back"),
+                        film(fields.inner("film")));
+            case "frame" ->
+                new RollEvent.Added(
+                        ExposureJson.frame(fields.inner("frame")),
+                        how(fields.text("how")),
+                        fields.maybeCount("before"));
             case "double" -> new RollEvent.Doubled();
-            case "exposedAgain" -> new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
-            case "corrected" -> new RollEvent.Corrected(fields.count("from"), fields.count("to"), ExposureJson.change(fields.inner("change")));
-            case "dropped" -> new RollEvent.Dropped(fields.count("from"), fields.count("to"), fields.maybeText("movedTo").map(RollEventJson::id));
+            case "exposedAgain" ->
+                new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
+            case "corrected" ->
+                new RollEvent.Corrected(
+                        fields.count("from"), fields.count("to"), ExposureJson.change(fields.inner("change")));
+            case "dropped" ->
+                new RollEvent.Dropped(
+                        fields.count("from"),
+                        fields.count("to"),
+                        fields.maybeText("movedTo").map(RollEventJson::id));
             case "counter" -> new RollEvent.CounterShown(fields.count("shown"));
-            case "rollCorrected" -> new RollEvent.RollCorrected(new RollChange(fields.inside("stock").map(RollEventJson::stock),
-                    fields.maybeText("filmSize").map(RollEventJson::size),
-                    fields.object().field("index").isPresent() ? Optional.of(new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST))) : Optional.empty(),
-                    fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS), fields.maybeText("process"), fields.maybeCount("frames")));
+            case "rollCorrected" ->
+                new RollEvent.RollCorrected(new RollChange(
+                        fields.inside("stock").map(RollEventJson::stock),
+                        fields.maybeText("filmSize").map(RollEventJson::size),
+                        fields.object().field("index").isPresent()
+                                ? Optional.of(
+                                        new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)))
+                                : Optional.empty(),
+                        fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS),
+                        fields.maybeText("process"),
+                        fields.maybeCount("frames")));
             case "note" -> new RollEvent.Noted(fields.text("words"));
-            case "condition" -> new RollEvent.Conditioned(new Condition(Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER), fields.maybeText("words")));
-            case "assigned" -> new RollEvent.Assigned(new Assignment(fields.text("shoot"), Plainly.date(fields.text("date"))
-                    .orElseThrow(() -> new Fields.Unreadable("date is no date")), fields.maybeText("client")));
+            case "condition" ->
+                new RollEvent.Conditioned(new Condition(
+                        Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER),
+                        fields.maybeText("words")));
+            case "assigned" ->
+                new RollEvent.Assigned(new Assignment(
+                        fields.text("shoot"),
+                        Plainly.date(fields.text("date")).orElseThrow(() -> new Fields.Unreadable("date is no date")),
+                        fields.maybeText("client")));
             case "checked" -> checked(fields, text);
             case "rewound" -> new RollEvent.Rewound();
-            case "reloaded" -> new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
+            case "reloaded" ->
+                new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
             case "unloaded" -> new RollEvent.Unloaded();
             case "undo" -> new RollEvent.TakenBack(fields.whole("of"));
             case "redo" -> new RollEvent.PutBack(fields.whole("of"));
@@ -195,7 +272,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     private static RollEvent checked(Fields fields, Supplier<String> text) {
         for (LoadCheck.What what : LoadCheck.What.values()) {
             for (LoadCheck.Answer answer : LoadCheck.Answer.values()) {
-                if (what.toString().equals(fields.text("what")) && answer.toString().equals(fields.text("answer"))) {
+                if (what.toString().equals(fields.text("what"))
+                        && answer.toString().equals(fields.text("answer"))) {
                     return new RollEvent.Checked(what, answer);
                 }
             }

@@ -10,16 +10,21 @@ import java.util.Locale;
 public final class Trouble {
     private static final String NO_SPACE = "no space left";
 
-    private Trouble() {
-    }
+    private Trouble() {}
 
     /** Below so many bytes a disk that refuses is full, whatever language it says so in. */
     private static final long NO_ROOM = 64 << 10;
 
-    /** The same exception, or one that says in words known here that the disk is full: where there is no room, and no other reason is given. */
+    /**
+     * The same exception, or one that says in words known here that the disk is full: where there is no room, and no
+     * other reason is given.
+     */
     static IOException named(IOException e, long room) {
-        boolean open = e.getClass() == IOException.class || e.getClass() == FileSystemException.class && ((FileSystemException) e).getReason() != null;
-        return open && room < NO_ROOM && !isFull(e) && !isReadOnly(e) && !isBroken(e) ? new IOException(NO_SPACE, e) : e;
+        boolean open = e.getClass() == IOException.class
+                || e.getClass() == FileSystemException.class && ((FileSystemException) e).getReason() != null;
+        return open && room < NO_ROOM && !isFull(e) && !isReadOnly(e) && !isBroken(e)
+                ? new IOException(NO_SPACE, e)
+                : e;
     }
 
     private static boolean says(IOException e, String words) {
@@ -51,7 +56,8 @@ public final class Trouble {
             return "the disk reports an error (Input/output error); copy the data folder to another disk";
         }
         if (e instanceof AccessDeniedException denied) {
-            return "no permission for " + denied.getFile() + "; make it yours, or choose another data folder (--data DIR)";
+            return "no permission for " + denied.getFile()
+                    + "; make it yours, or choose another data folder (--data DIR)";
         }
         if (e instanceof NoSuchFileException gone) {
             return gone.getFile() + " is not there";

@@ -108,8 +108,8 @@ public final class Writer implements AutoCloseable {
     }
 
     /**
-     * Removes what a program that died left half written beside exports and reviews. Nobody reads it, and each of the two folders
-     * has a file for every roll ever shot: for a quiet moment, not for the start.
+     * Removes what a program that died left half written beside exports and reviews. Nobody reads it, and each of the
+     * two folders has a file for every roll ever shot: for a quiet moment, not for the start.
      */
     public void sweep() throws IOException {
         Folders.sweep(drive, Archive.exports(archive.folder()));
@@ -145,8 +145,8 @@ public final class Writer implements AutoCloseable {
     }
 
     /**
-     * Writes a step down. Once this returns, all of it is on the disk. The day goes first: a finished roll's change must
-     * never be unknown to it. A frame that is moved is written where it goes before it is taken from where it was.
+     * Writes a step down. Once this returns, all of it is on the disk. The day goes first: a finished roll's change
+     * must never be unknown to it. A frame that is moved is written where it goes before it is taken from where it was.
      *
      * <p>After an exception the same step is handed in again; what of it was written already is not written twice.
      *
@@ -163,11 +163,15 @@ public final class Writer implements AutoCloseable {
         keepLock();
         Map<Path, List<String>> texts = new LinkedHashMap<>();
         if (!batch.day.isEmpty()) {
-            texts.put(archive.day(batch.at.toLocalDate()), batch.day.stream().map(DayEventJson::text).toList());
+            texts.put(
+                    archive.day(batch.at.toLocalDate()),
+                    batch.day.stream().map(DayEventJson::text).toList());
         }
         for (Map.Entry<RollId, List<RollEvent>> roll : batch.rolls.entrySet()) {
             Path open = archive.open(roll.getKey());
-            texts.put(files.containsKey(open) ? open : archive.where(roll.getKey()), roll.getValue().stream().map(RollEventJson::text).toList());
+            texts.put(
+                    files.containsKey(open) ? open : archive.where(roll.getKey()),
+                    roll.getValue().stream().map(RollEventJson::text).toList());
         }
         texts.values().forEach(it -> it.forEach(event -> Lines.of(1, batch.step, batch.at, event)));
         undisturbed(() -> {
@@ -205,7 +209,9 @@ public final class Writer implements AutoCloseable {
         return Trouble.named(e, drive.room(archive.folder()));
     }
 
-    /** Without its file the lock is there and nobody sees it. A frame is refused only where another program has come in. */
+    /**
+     * Without its file the lock is there and nobody sees it. A frame is refused only where another program has come in.
+     */
     private void keepLock() throws IOException {
         if (lock.isSeen()) {
             return;
@@ -219,15 +225,17 @@ public final class Writer implements AutoCloseable {
             throw e;
         } catch (IOException e) {
             if (!saidUnlocked) {
-                remarks.add("the lock file was deleted and cannot be made again: start no second takeup in this folder");
+                remarks.add(
+                        "the lock file was deleted and cannot be made again: start no second takeup in this folder");
             }
             saidUnlocked = true;
         }
     }
 
     /**
-     * Writes down what was decided about the scans of a roll. Once this returns, all of it is on the disk. Reviews are not
-     * undone but decided anew, so their step is a count of their own. On a full disk they are refused: the reserve is the frames'.
+     * Writes down what was decided about the scans of a roll. Once this returns, all of it is on the disk. Reviews are
+     * not undone but decided anew, so their step is a count of their own. On a full disk they are refused: the reserve
+     * is the frames'.
      */
     public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
@@ -280,7 +288,9 @@ public final class Writer implements AutoCloseable {
         }
     }
 
-    /** A day that is not the newest is found again at the next start by this mark; one that is left behind costs a look. */
+    /**
+     * A day that is not the newest is found again at the next start by this mark; one that is left behind costs a look.
+     */
     private void turn(LocalDate date) throws IOException {
         List<LocalDate> days = archive.days();
         if (!days.isEmpty() && days.get(days.size() - 1).isAfter(date)) {
@@ -300,9 +310,11 @@ public final class Writer implements AutoCloseable {
     private void remark(Path path, JournalFile.Anew anew) {
         if (anew == JournalFile.Anew.DISPLACED) {
             displaced = true;
-            remarks.add(path.getFileName() + " was moved, deleted or changed by another program; all of it was written anew");
+            remarks.add(path.getFileName()
+                    + " was moved, deleted or changed by another program; all of it was written anew");
         } else if (anew == JournalFile.Anew.BROKEN) {
-            remarks.add("the disk reported an error in " + path.getFileName() + "; all of it was written anew and is safe: copy the data folder to another disk");
+            remarks.add("the disk reported an error in " + path.getFileName()
+                    + "; all of it was written anew and is safe: copy the data folder to another disk");
         }
     }
 
@@ -326,7 +338,10 @@ public final class Writer implements AutoCloseable {
     public void export(RollId roll, String json) throws IOException {
         refuseLater(roll);
         try {
-            Folders.replace(drive, Archive.exports(archive.folder()).resolve(roll + ".json"), json.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(
+                    drive,
+                    Archive.exports(archive.folder()).resolve(roll + ".json"),
+                    json.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw named(e);
         }
@@ -371,12 +386,15 @@ public final class Writer implements AutoCloseable {
     }
 
     private void refuseLater(RollId roll) throws IOException {
-        if (!files.containsKey(archive.open(roll)) && !files.containsKey(archive.finished(roll)) && archive.isLater(roll)) {
+        if (!files.containsKey(archive.open(roll))
+                && !files.containsKey(archive.finished(roll))
+                && archive.isLater(roll)) {
             throw new Later(roll + ".journal");
         }
     }
 
-    @Override public void close() throws IOException {
+    @Override
+    public void close() throws IOException {
         try {
             for (JournalFile file : files.values()) {
                 file.close();

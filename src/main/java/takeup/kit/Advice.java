@@ -42,9 +42,19 @@ public record Advice(List<Suggestion> suggestions, int best) {
      * @param flash whether flash is on
      * @param tripod whether the camera stands on one
      */
-    public record Asked(Camera camera, Optional<Lens> lens, OptionalDouble focalMm, Optional<Stock> stock, double pushStops,
-            LightPath path, ExposureValue light, Optional<Hold> hold, Optional<Aperture> inHand, OptionalDouble distanceM,
-            boolean flash, boolean tripod) {
+    public record Asked(
+            Camera camera,
+            Optional<Lens> lens,
+            OptionalDouble focalMm,
+            Optional<Stock> stock,
+            double pushStops,
+            LightPath path,
+            ExposureValue light,
+            Optional<Hold> hold,
+            Optional<Aperture> inHand,
+            OptionalDouble distanceM,
+            boolean flash,
+            boolean tripod) {
         boolean leansToLight() {
             return stock.map(it -> it.kind().isNegative()).orElse(true);
         }
@@ -61,7 +71,8 @@ public record Advice(List<Suggestion> suggestions, int best) {
         if (asked.lens.isPresent()) {
             Optional<Aperture> heldTimeAt = asked.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, asked));
             for (Aperture aperture : asked.lens.get().ring().marks()) {
-                Optional<ExposureTime> held = heldTimeAt.equals(Optional.of(aperture)) ? asked.hold.flatMap(Hold::time) : Optional.empty();
+                Optional<ExposureTime> held =
+                        heldTimeAt.equals(Optional.of(aperture)) ? asked.hold.flatMap(Hold::time) : Optional.empty();
                 rows.add(row(aperture, held, asked));
             }
         }
@@ -90,28 +101,55 @@ public record Advice(List<Suggestion> suggestions, int best) {
     private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Asked asked) {
         double metered = asked.path.metered(asked.light, aperture);
         OptionalDouble corrected = asked.path.reciprocity().corrected(metered);
-        Optional<ExposureTime> time = asked.camera.shutter().isEmpty() || corrected.isEmpty() ? Optional.empty()
-                : held.isPresent() ? held : Optional.of(asked.camera.shutter().get().nearest(corrected.getAsDouble(), asked.leansToLight()));
-        OptionalDouble error = time.isEmpty() ? OptionalDouble.empty()
+        Optional<ExposureTime> time = asked.camera.shutter().isEmpty() || corrected.isEmpty()
+                ? Optional.empty()
+                : held.isPresent()
+                        ? held
+                        : Optional.of(
+                                asked.camera.shutter().get().nearest(corrected.getAsDouble(), asked.leansToLight()));
+        OptionalDouble error = time.isEmpty()
+                ? OptionalDouble.empty()
                 : OptionalDouble.of(asked.path.error(asked.light, aperture, time.get()));
-        OptionalDouble overBox = asked.stock.isEmpty() || error.isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(asked.stock.get().boxSpeed().stopsOver(asked.path.index()) + asked.path.biasStops() + error.getAsDouble());
-        Optional<DepthOfField> depth = asked.distanceM.isEmpty() || asked.focalMm.isEmpty() ? Optional.empty()
-                : Optional.of(DepthOfField.of(asked.focalMm.getAsDouble(), aperture, asked.camera.circleOfConfusionMm(),
+        OptionalDouble overBox = asked.stock.isEmpty() || error.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(asked.stock.get().boxSpeed().stopsOver(asked.path.index())
+                        + asked.path.biasStops()
+                        + error.getAsDouble());
+        Optional<DepthOfField> depth = asked.distanceM.isEmpty() || asked.focalMm.isEmpty()
+                ? Optional.empty()
+                : Optional.of(DepthOfField.of(
+                        asked.focalMm.getAsDouble(),
+                        aperture,
+                        asked.camera.circleOfConfusionMm(),
                         asked.distanceM.getAsDouble()));
         List<Warning> warnings = new ArrayList<>();
-        boolean keeps = held.isPresent() || asked.hold.flatMap(Hold::aperture).map(it -> same(it, aperture)).orElse(false);
+        boolean keeps = held.isPresent()
+                || asked.hold
+                        .flatMap(Hold::aperture)
+                        .map(it -> same(it, aperture))
+                        .orElse(false);
         if (error.isPresent() && keeps && Stops.above(Math.abs(error.getAsDouble()), 0.5)) {
-            warnings.add(new Warning(Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
+            warnings.add(new Warning(
+                    Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
         } else if (corrected.isPresent()) {
             Cautions.beyondDial(corrected.getAsDouble(), asked.camera).ifPresent(warnings::add);
         }
         time.ifPresent(it -> Cautions.ofTime(it, asked.camera, asked.focalMm, asked.flash, asked.tripod, warnings));
         Cautions.reciprocity(metered, asked.path.reciprocity(), warnings);
         if (overBox.isPresent()) {
-            Cautions.latitude(overBox.getAsDouble() + asked.pushStops, asked.stock.get()).ifPresent(warnings::add);
+            Cautions.latitude(overBox.getAsDouble() + asked.pushStops, asked.stock.get())
+                    .ifPresent(warnings::add);
         }
-        return new Suggestion(aperture, time, metered, corrected, asked.path.reciprocity().openStops(metered), error, overBox, depth, warnings);
+        return new Suggestion(
+                aperture,
+                time,
+                metered,
+                corrected,
+                asked.path.reciprocity().openStops(metered),
+                error,
+                overBox,
+                depth,
+                warnings);
     }
 
     private static int best(List<Suggestion> rows, Asked asked) {
@@ -138,14 +176,19 @@ public record Advice(List<Suggestion> suggestions, int best) {
             }
         }
         double wanted = asked.inHand.map(Aperture::stops).orElse(F_5_6);
-        return equals.stream().min(Comparator.comparingDouble(it ->
-                Math.rint(1e6 * Math.abs(rows.get(it).aperture().stops() - wanted)))).orElse(-1);
+        return equals.stream()
+                .min(Comparator.comparingDouble(
+                        it -> Math.rint(1e6 * Math.abs(rows.get(it).aperture().stops() - wanted))))
+                .orElse(-1);
     }
 
     /** What speaks against a row, the weightiest first as the highest bit. */
     private static int rank(Suggestion row) {
         int rank = 0;
-        for (Warning.Code code : List.of(Warning.Code.OUT_OF_RANGE, Warning.Code.SYNC_SPEED, Warning.Code.HAND_HELD,
+        for (Warning.Code code : List.of(
+                Warning.Code.OUT_OF_RANGE,
+                Warning.Code.SYNC_SPEED,
+                Warning.Code.HAND_HELD,
                 Warning.Code.RECIPROCITY_BEYOND)) {
             rank = 2 * rank + (row.has(code) ? 1 : 0);
         }

@@ -21,10 +21,19 @@ import takeup.exposure.ExposureTime;
  * @param shutter the dial, if there is one to set
  * @param syncTime the fastest time for electronic flash, if there is a limit
  * @param lenses the lenses, the one that is on first
- * @param ownCircleMm the circle of confusion that the photographer wants for it, in mm; empty for that of the frame size
+ * @param ownCircleMm the circle of confusion that the photographer wants for it, in mm; empty for that of the frame
+ *     size
  */
-public record Camera(String key, String name, FrameSize frameSize, Map<FilmSize, Integer> frames, List<String> backs,
-        Optional<Shutter> shutter, Optional<ExposureTime> syncTime, List<Lens> lenses, OptionalDouble ownCircleMm) {
+public record Camera(
+        String key,
+        String name,
+        FrameSize frameSize,
+        Map<FilmSize, Integer> frames,
+        List<String> backs,
+        Optional<Shutter> shutter,
+        Optional<ExposureTime> syncTime,
+        List<Lens> lenses,
+        OptionalDouble ownCircleMm) {
     public Camera {
         // Not Map.copyOf: the first film size of the profile is the usual one.
         frames = Collections.unmodifiableMap(new LinkedHashMap<>(frames));
@@ -33,8 +42,15 @@ public record Camera(String key, String name, FrameSize frameSize, Map<FilmSize,
     }
 
     /** A camera with the circle of confusion of its frame size. */
-    public Camera(String key, String name, FrameSize frameSize, Map<FilmSize, Integer> frames, List<String> backs,
-            Optional<Shutter> shutter, Optional<ExposureTime> syncTime, List<Lens> lenses) {
+    public Camera(
+            String key,
+            String name,
+            FrameSize frameSize,
+            Map<FilmSize, Integer> frames,
+            List<String> backs,
+            Optional<Shutter> shutter,
+            Optional<ExposureTime> syncTime,
+            List<Lens> lenses) {
         this(key, name, frameSize, frames, backs, shutter, syncTime, lenses, OptionalDouble.empty());
     }
 

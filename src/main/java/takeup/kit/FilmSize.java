@@ -4,7 +4,9 @@ import java.util.Optional;
 
 /** The size of the film itself: 135 cassettes, 120 and 220 roll film. */
 public enum FilmSize {
-    F135("135"), F120("120"), F220("220");
+    F135("135"),
+    F120("120"),
+    F220("220");
 
     private final String word;
 
@@ -22,7 +24,8 @@ public enum FilmSize {
         return Optional.empty();
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return word;
     }
 }

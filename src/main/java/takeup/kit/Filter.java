@@ -16,8 +16,15 @@ import takeup.exposure.Stops;
  * @param stops the loss, not below 0
  */
 public record Filter(String name, double stops) {
-    private static final List<Filter> TABLE = List.of(factor("yellow", 2), factor("yellow-green", 4), factor("orange", 3),
-            factor("red", 8), factor("green", 6), factor("polariser", 3), factor("warming", 1.4), factor("skylight", 1));
+    private static final List<Filter> TABLE = List.of(
+            factor("yellow", 2),
+            factor("yellow-green", 4),
+            factor("orange", 3),
+            factor("red", 8),
+            factor("green", 6),
+            factor("polariser", 3),
+            factor("warming", 1.4),
+            factor("skylight", 1));
 
     public Filter {
         if (!(stops >= 0 && stops <= 30)) {
@@ -43,7 +50,10 @@ public record Filter(String name, double stops) {
     /** The loss said both ways: {@code yellow takes 1 stop (2x)}. */
     public String words() {
         String factor = Plain.digits(Stops.factor(stops), 2 + (stops > 6.7 ? 1 : 0)) + "x";
-        return name.startsWith("+") ? "a filter takes " + Stops.words(stops) + " (" + factor + ")"
-                : name.equals(factor) ? factor + " takes " + Stops.words(stops) : name + " takes " + Stops.words(stops) + " (" + factor + ")";
+        return name.startsWith("+")
+                ? "a filter takes " + Stops.words(stops) + " (" + factor + ")"
+                : name.equals(factor)
+                        ? factor + " takes " + Stops.words(stops)
+                        : name + " takes " + Stops.words(stops) + " (" + factor + ")";
     }
 }

@@ -5,12 +5,20 @@ import java.util.Optional;
 /**
  * The size of one picture on the film: 24x36, 6x4.5, 6x6.
  *
- * <p>Gates in mm: liquisearch.com, "120 film", frame sizes; academickids.com, "135 film". 18x24 and 24x65 by their names.
+ * <p>Gates in mm: liquisearch.com, "120 film", frame sizes; academickids.com, "135 film". 18x24 and 24x65 by their
+ * names.
  */
 public enum FrameSize {
-    HALF("18x24", 18, 24), SMALL("24x36", 24, 36), PANORAMIC("24x65", 24, 65), SIX_BY_FOUR_AND_A_HALF("6x4.5", 41.5, 56),
-    SIX_BY_SIX("6x6", 56, 56), SIX_BY_SEVEN("6x7", 56, 70), SIX_BY_EIGHT("6x8", 56, 77), SIX_BY_NINE("6x9", 56, 84),
-    SIX_BY_TWELVE("6x12", 56, 118), SIX_BY_SEVENTEEN("6x17", 56, 168);
+    HALF("18x24", 18, 24),
+    SMALL("24x36", 24, 36),
+    PANORAMIC("24x65", 24, 65),
+    SIX_BY_FOUR_AND_A_HALF("6x4.5", 41.5, 56),
+    SIX_BY_SIX("6x6", 56, 56),
+    SIX_BY_SEVEN("6x7", 56, 70),
+    SIX_BY_EIGHT("6x8", 56, 77),
+    SIX_BY_NINE("6x9", 56, 84),
+    SIX_BY_TWELVE("6x12", 56, 118),
+    SIX_BY_SEVENTEEN("6x17", 56, 168);
 
     private final String word;
     private final double diagonalMm;
@@ -48,14 +56,15 @@ public enum FrameSize {
     }
 
     /**
-     * The longest time that can be held by hand, in seconds: 1 / (focal length x 43.27 / diagonal), the focal length as on
-     * 35 mm film (steves-digicams, thread 166831; a rule of thumb of the trade).
+     * The longest time that can be held by hand, in seconds: 1 / (focal length x 43.27 / diagonal), the focal length as
+     * on 35 mm film (steves-digicams, thread 166831; a rule of thumb of the trade).
      */
     public double handHeldLimit(double focalMm) {
         return 1 / (focalMm * SMALL.diagonalMm / diagonalMm);
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return word;
     }
 }

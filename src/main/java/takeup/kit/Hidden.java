@@ -1,14 +1,13 @@
 package takeup.kit;
 
 /**
- * Which characters steer a terminal or hide from the eye, such as ESC or U+202E: control characters, halves of characters,
- * marks that turn the writing direction or have no width, line and paragraph separators, and whatever Unicode calls a
- * format character, private use or unassigned (The Unicode Standard, section 4.5, General Category Cc, Cf, Cs, Co, Cn, Zl,
- * Zp). Each way out shows them in its own form of an escape.
+ * Which characters steer a terminal or hide from the eye, such as ESC or U+202E: control characters, halves of
+ * characters, marks that turn the writing direction or have no width, line and paragraph separators, and whatever
+ * Unicode calls a format character, private use or unassigned (The Unicode Standard, section 4.5, General Category Cc,
+ * Cf, Cs, Co, Cn, Zl, Zp). Each way out shows them in its own form of an escape.
  */
 public final class Hidden {
-    private Hidden() {
-    }
+    private Hidden() {}
 
     /** Whether a code point is one of them. */
     public static boolean is(int point) {
@@ -16,8 +15,13 @@ public final class Hidden {
             return point < ' ';
         }
         return switch (Character.getType(point)) {
-            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED,
-                 Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> true;
             // Letters by name, blanks to the eye: the Hangul fillers.
             default -> point == 0x115f || point == 0x1160 || point == 0x3164 || point == 0xffa0;
         };

@@ -22,7 +22,8 @@ public record Hold(Optional<Aperture> aperture, Optional<ExposureTime> time) {
         return new Hold(Optional.empty(), Optional.of(time));
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return aperture.map(Object::toString).orElseGet(() -> time.orElseThrow().toString());
     }
 }

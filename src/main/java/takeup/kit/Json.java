@@ -33,24 +33,19 @@ public sealed interface Json {
     }
 
     /** An array. */
-    record Arr(List<Json> items, int line) implements Json {
-    }
+    record Arr(List<Json> items, int line) implements Json {}
 
     /** A string. */
-    record Text(String value, int line) implements Json {
-    }
+    record Text(String value, int line) implements Json {}
 
     /** A finite number. */
-    record Num(double value, int line) implements Json {
-    }
+    record Num(double value, int line) implements Json {}
 
     /** true or false. */
-    record Bool(boolean value, int line) implements Json {
-    }
+    record Bool(boolean value, int line) implements Json {}
 
     /** null: not known. */
-    record Nil(int line) implements Json {
-    }
+    record Nil(int line) implements Json {}
 
     /** An empty object to which fields are added. */
     static Obj object() {

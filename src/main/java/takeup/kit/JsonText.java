@@ -24,12 +24,16 @@ import takeup.exposure.Plain;
  */
 public final class JsonText {
     private static final JsonFactory FACTORY = JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
-                    .maxStringLength(20_000).maxNumberLength(64).maxNameLength(200).build())
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(32)
+                    .maxDocumentLength(8_000_000)
+                    .maxStringLength(20_000)
+                    .maxNumberLength(64)
+                    .maxNameLength(200)
+                    .build())
             .build();
 
-    private JsonText() {
-    }
+    private JsonText() {}
 
     /** Why a text is no acceptable JSON, and on which line. */
     public static final class NotJson extends Exception {
@@ -64,7 +68,11 @@ public final class JsonText {
             } catch (StreamConstraintsException e) {
                 throw new NotJson(Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage()));
             } catch (JsonProcessingException e) {
-                throw new NotJson(e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNr()), plainly(e.getOriginalMessage()));
+                throw new NotJson(
+                        e.getLocation() == null
+                                ? 1
+                                : Math.max(1, e.getLocation().getLineNr()),
+                        plainly(e.getOriginalMessage()));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -83,10 +91,15 @@ public final class JsonText {
     }
 
     private static String beyond(String message) {
-        return message.contains("nesting") ? "brackets stand in brackets, more than 32 deep"
-                : message.startsWith("Number") ? "a number has more than 64 digits"
-                : message.startsWith("Name") ? "a field's name has more than 200 letters"
-                : message.startsWith("String") ? "a text has more than 20000 letters" : "it is longer than anything that is read here";
+        return message.contains("nesting")
+                ? "brackets stand in brackets, more than 32 deep"
+                : message.startsWith("Number")
+                        ? "a number has more than 64 digits"
+                        : message.startsWith("Name")
+                                ? "a field's name has more than 200 letters"
+                                : message.startsWith("String")
+                                        ? "a text has more than 20000 letters"
+                                        : "it is longer than anything that is read here";
     }
 
     /** The first line of a parser's message, without what only a programmer could do about it. */
@@ -159,7 +172,8 @@ public final class JsonText {
         try (JsonGenerator generator = FACTORY.createGenerator(text)) {
             if (pretty) {
                 DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-                generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+                generator.setPrettyPrinter(
+                        new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
             }
             write(json, generator);
         } catch (IOException e) {
@@ -169,8 +183,8 @@ public final class JsonText {
     }
 
     /**
-     * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in strings
-     * alone, but for the line feeds between the fields.
+     * What a terminal might obey, and half a character that UTF-8 has no form for, as escapes of JSON: they stand in
+     * strings alone, but for the line feeds between the fields.
      */
     private static String plain(String json) {
         StringBuilder out = null;

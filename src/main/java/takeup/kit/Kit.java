@@ -17,11 +17,17 @@ public final class Kit {
     private final Shelf shelf;
     private final OptionalInt fewLeft;
     private final Map<String, ProfileReader.Read<?>> read = new HashMap<>();
-    /** Lists of files are asked for at each key that is pressed; a file that is met for the first time may be a new one. */
+    /**
+     * Lists of files are asked for at each key that is pressed; a file that is met for the first time may be a new one.
+     */
     private final Map<Sort, List<String>> listed = new EnumMap<>(Sort.class);
 
     /** The three sorts of profile, named as their folders are. */
-    public enum Sort { CAMERAS, STOCKS, METERS }
+    public enum Sort {
+        CAMERAS,
+        STOCKS,
+        METERS
+    }
 
     /** Where the texts of profiles come from. */
     public interface Shelf {
@@ -44,8 +50,7 @@ public final class Kit {
      * @param text what it holds; empty where it could not be read
      * @param problem why it could not be read; empty where it could
      */
-    public record File(String name, String text, Optional<String> problem) {
-    }
+    public record File(String name, String text, Optional<String> problem) {}
 
     /** A kit on a shelf. */
     public Kit(Shelf shelf) {
@@ -107,7 +112,8 @@ public final class Kit {
         };
         listed.remove(sort);
         List<String> known = keys(sort);
-        return Nearest.to(key, known).map(it -> key + " is no " + one + " known here; did you mean " + it + "?")
+        return Nearest.to(key, known)
+                .map(it -> key + " is no " + one + " known here; did you mean " + it + "?")
                 .orElseGet(() -> key + " is no " + one + " known here; known: " + listed(known));
     }
 
@@ -124,7 +130,10 @@ public final class Kit {
     }
 
     private static String listed(List<String> keys) {
-        return keys.isEmpty() ? "none" : String.join(", ", keys.size() > 14 ? keys.subList(0, 14) : keys) + (keys.size() > 14 ? " and more" : "");
+        return keys.isEmpty()
+                ? "none"
+                : String.join(", ", keys.size() > 14 ? keys.subList(0, 14) : keys)
+                        + (keys.size() > 14 ? " and more" : "");
     }
 
     private <T> Optional<T> profile(Sort sort, String key, Class<T> type) {
@@ -144,7 +153,9 @@ public final class Kit {
                 return Optional.empty();
             }
             File file = found.get();
-            known = file.problem().isPresent() ? new ProfileReader.Read<>(Optional.empty(), List.of(file.problem().get()))
+            known = file.problem().isPresent()
+                    ? new ProfileReader.Read<>(
+                            Optional.empty(), List.of(file.problem().get()))
                     : switch (sort) {
                         case CAMERAS -> ProfileReader.camera(key, file.name(), file.text());
                         case STOCKS -> ProfileReader.stock(key, file.name(), file.text());

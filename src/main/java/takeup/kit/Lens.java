@@ -15,7 +15,8 @@ import takeup.exposure.Plain;
 public record Lens(String key, String name, double shortestMm, double longestMm, Ring ring) {
     public Lens {
         if (!(shortestMm > 0 && longestMm >= shortestMm && longestMm <= 5000)) {
-            throw new IllegalArgumentException("a focal length lies above 0 and up to 5000 mm, the short end of a zoom first");
+            throw new IllegalArgumentException(
+                    "a focal length lies above 0 and up to 5000 mm, the short end of a zoom first");
         }
     }
 
@@ -35,12 +36,18 @@ public record Lens(String key, String name, double shortestMm, double longestMm,
     }
 
     // Spelt out as in Place: what Java makes up for a record at its first use holds up the first picture.
-    @Override public boolean equals(Object other) {
-        return other instanceof Lens lens && key.equals(lens.key) && name.equals(lens.name) && Double.compare(shortestMm, lens.shortestMm) == 0
-                && Double.compare(longestMm, lens.longestMm) == 0 && ring.equals(lens.ring);
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Lens lens
+                && key.equals(lens.key)
+                && name.equals(lens.name)
+                && Double.compare(shortestMm, lens.shortestMm) == 0
+                && Double.compare(longestMm, lens.longestMm) == 0
+                && ring.equals(lens.ring);
     }
 
-    @Override public int hashCode() {
+    @Override
+    public int hashCode() {
         return Objects.hash(key, name, shortestMm, longestMm, ring);
     }
 }

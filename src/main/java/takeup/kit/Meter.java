@@ -16,12 +16,24 @@ import takeup.exposure.Scale;
  * @param reflectedConstant K, cd/m2; 12.5 most often
  * @param method how it reads unless the line says otherwise
  */
-public record Meter(String key, String name, Shows shows, boolean tenths, Scale step, boolean evAtSetSpeed,
-        double incidentConstant, double reflectedConstant, Light.Method method) {
+public record Meter(
+        String key,
+        String name,
+        Shows shows,
+        boolean tenths,
+        Scale step,
+        boolean evAtSetSpeed,
+        double incidentConstant,
+        double reflectedConstant,
+        Light.Method method) {
     /** What a meter shows. */
-    public enum Shows { PAIR, APERTURE, EV }
+    public enum Shows {
+        PAIR,
+        APERTURE,
+        EV
+    }
 
     /** What is assumed while no meter was chosen: third stops, pairs, the constants 250 and 12.5, incident. */
-    public static final Meter NONE = new Meter("", "no meter chosen", Shows.PAIR, false, Scale.THIRD, false, 250, 12.5,
-            Light.Method.INCIDENT);
+    public static final Meter NONE =
+            new Meter("", "no meter chosen", Shows.PAIR, false, Scale.THIRD, false, 250, 12.5, Light.Method.INCIDENT);
 }

@@ -6,13 +6,12 @@ import java.util.Optional;
 
 /** The known word that a misspelt one was probably meant to be. */
 public final class Nearest {
-    private Nearest() {
-    }
+    private Nearest() {}
 
     /**
-     * The nearest known word, by letters changed, added, dropped or swapped with their neighbour, each of which counts one:
-     * {@code laod} is {@code load}. At most two, and at most a third of the longer word's letters (one in a word of two), so
-     * that a word of another kind is answered with none: {@code banana} is not {@code blank}.
+     * The nearest known word, by letters changed, added, dropped or swapped with their neighbour, each of which counts
+     * one: {@code laod} is {@code load}. At most two, and at most a third of the longer word's letters (one in a word
+     * of two), so that a word of another kind is answered with none: {@code banana} is not {@code blank}.
      */
     public static Optional<String> to(String typed, Collection<String> known) {
         String word = typed.toLowerCase(Locale.ROOT);

@@ -41,8 +41,8 @@ final class ProfileFields {
     void done() {
         for (var field : object.fields().entrySet()) {
             if (!asked.contains(field.getKey())) {
-                notes.add(file + ":" + field.getValue().line() + ": " + field.getKey() + " is no field known here, and is left out"
-                        + Nearest.question(field.getKey(), asked));
+                notes.add(file + ":" + field.getValue().line() + ": " + field.getKey()
+                        + " is no field known here, and is left out" + Nearest.question(field.getKey(), asked));
             }
         }
     }
@@ -58,7 +58,9 @@ final class ProfileFields {
     }
 
     String text(String field) {
-        if (need(field) instanceof Json.Text text && !text.value().isBlank() && text.value().length() <= 80) {
+        if (need(field) instanceof Json.Text text
+                && !text.value().isBlank()
+                && text.value().length() <= 80) {
             return text.value();
         }
         throw wrong(need(field).line(), field, "is text of 1 to 80 letters in quotes");
@@ -77,8 +79,10 @@ final class ProfileFields {
 
     /** A count: a part of a frame is refused, not cut off. */
     int whole(String field, int least, int most) {
-        if (need(field) instanceof Json.Num number && number.value() == Math.rint(number.value())
-                && number.value() >= least && number.value() <= most) {
+        if (need(field) instanceof Json.Num number
+                && number.value() == Math.rint(number.value())
+                && number.value() >= least
+                && number.value() <= most) {
             return (int) number.value();
         }
         throw wrong(need(field).line(), field, "is a whole number from " + least + " to " + most);
@@ -105,14 +109,17 @@ final class ProfileFields {
         if (!has("step")) {
             return Optional.empty();
         }
-        return Optional.of(word("step", word -> {
-            for (Scale scale : Scale.values()) {
-                if (scale.name().toLowerCase(Locale.ROOT).equals(word)) {
-                    return Optional.of(scale);
-                }
-            }
-            return Optional.empty();
-        }, "full, half, third"));
+        return Optional.of(word(
+                "step",
+                word -> {
+                    for (Scale scale : Scale.values()) {
+                        if (scale.name().toLowerCase(Locale.ROOT).equals(word)) {
+                            return Optional.of(scale);
+                        }
+                    }
+                    return Optional.empty();
+                },
+                "full, half, third"));
     }
 
     ProfileFields inside(String field) {
@@ -123,7 +130,9 @@ final class ProfileFields {
     }
 
     List<Json> list(String field, int most) {
-        if (need(field) instanceof Json.Arr array && !array.items().isEmpty() && array.items().size() <= most) {
+        if (need(field) instanceof Json.Arr array
+                && !array.items().isEmpty()
+                && array.items().size() <= most) {
             return array.items();
         }
         throw wrong(need(field).line(), field, "is a list in brackets of 1 to " + most + " items");
@@ -144,7 +153,8 @@ final class ProfileFields {
     double seconds(Json json, String field) {
         if (json instanceof Json.Text text) {
             String word = text.value();
-            double seconds = word.startsWith("1/") ? 1 / plain(word.substring(2))
+            double seconds = word.startsWith("1/")
+                    ? 1 / plain(word.substring(2))
                     : word.endsWith("s") ? plain(word.substring(0, word.length() - 1)) : -1;
             if (seconds > 0 && seconds <= 86_400) {
                 return seconds;
@@ -153,7 +163,10 @@ final class ProfileFields {
         throw wrong(json.line(), field, "is a time such as \"1/125\" or \"2s\"");
     }
 
-    /** Digits with at most one point; -1 for anything else, also for what Java alone calls a number: {@code 125d}, {@code 0x10}. */
+    /**
+     * Digits with at most one point; -1 for anything else, also for what Java alone calls a number: {@code 125d},
+     * {@code 0x10}.
+     */
     private static double plain(String word) {
         int points = 0;
         for (int at = 0; at < word.length(); at++) {

@@ -7,16 +7,21 @@ import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 
-/** Profiles as JSON that {@link ProfileReader} reads back as equal, so that a roll keeps the camera and stock as they were. */
+/**
+ * Profiles as JSON that {@link ProfileReader} reads back as equal, so that a roll keeps the camera and stock as they
+ * were.
+ */
 public final class ProfileJson {
-    private ProfileJson() {
-    }
+    private ProfileJson() {}
 
     /** A camera, its key inside. */
     public static Json.Obj of(Camera camera) {
         Json.Obj frames = Json.object();
         camera.frames().forEach((size, count) -> frames.and(size.toString(), count));
-        Json.Obj json = Json.object().and("name", camera.name()).and("frameSize", camera.frameSize()).and("frames", frames);
+        Json.Obj json = Json.object()
+                .and("name", camera.name())
+                .and("frameSize", camera.frameSize())
+                .and("frames", frames);
         if (!camera.backs().isEmpty()) {
             json.and("backs", camera.backs());
         }
@@ -32,7 +37,9 @@ public final class ProfileJson {
     private static Json.Obj of(Shutter shutter) {
         Json.Obj json = Json.object();
         if (shutter.scale().isPresent()) {
-            json.and("step", step(shutter.scale().get().name())).and("longest", time(shutter.longest())).and("fastest", time(shutter.fastest()));
+            json.and("step", step(shutter.scale().get().name()))
+                    .and("longest", time(shutter.longest()))
+                    .and("fastest", time(shutter.fastest()));
         } else {
             json.and("marks", shutter.marks().stream().map(ProfileJson::time).toList());
         }
@@ -41,31 +48,50 @@ public final class ProfileJson {
 
     /** A lens. */
     public static Json.Obj of(Lens lens) {
-        Json.Obj json = Json.object().and("key", lens.key()).and("name", lens.name())
+        Json.Obj json = Json.object()
+                .and("key", lens.key())
+                .and("name", lens.name())
                 .and("focalMm", lens.isZoom() ? List.of(lens.shortestMm(), lens.longestMm()) : lens.shortestMm());
         if (lens.ring().scale().isPresent()) {
-            return json.and("widest", lens.ring().widest().fNumber()).and("narrowest", lens.ring().narrowest().fNumber())
+            return json.and("widest", lens.ring().widest().fNumber())
+                    .and("narrowest", lens.ring().narrowest().fNumber())
                     .and("step", step(lens.ring().scale().get().name()));
         }
-        return json.and("marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
+        return json.and(
+                "marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
     }
 
     /** A stock. */
     public static Json.Obj of(Stock stock) {
-        return Json.object().and("name", stock.name()).and("kind", stock.kind()).and("process", stock.process())
-                .and("boxSpeed", stock.boxSpeed().arithmetic()).and("usualEI", stock.usualIndex().arithmetic())
-                .and("filmSizes", stock.filmSizes().stream().map(Object::toString).toList())
-                .and("latitude", Json.object().and("underStops", stock.underStops()).and("overStops", stock.overStops()))
+        return Json.object()
+                .and("name", stock.name())
+                .and("kind", stock.kind())
+                .and("process", stock.process())
+                .and("boxSpeed", stock.boxSpeed().arithmetic())
+                .and("usualEI", stock.usualIndex().arithmetic())
+                .and(
+                        "filmSizes",
+                        stock.filmSizes().stream().map(Object::toString).toList())
+                .and(
+                        "latitude",
+                        Json.object().and("underStops", stock.underStops()).and("overStops", stock.overStops()))
                 .and("reciprocity", of(stock.reciprocity()));
     }
 
     private static Json.Obj of(Reciprocity reciprocity) {
         if (reciprocity instanceof DevelopmentChange change) {
-            return of(change.times()).and("developmentPercent",
-                    change.points().stream().map(it -> List.of(it.seconds(), it.percent())).toList());
+            return of(change.times())
+                    .and(
+                            "developmentPercent",
+                            change.points().stream()
+                                    .map(it -> List.of(it.seconds(), it.percent()))
+                                    .toList());
         }
         if (reciprocity instanceof Reciprocity.Power power) {
-            return Json.object().and("model", "power").and("exponent", power.exponent()).and("fromSeconds", power.fromSeconds());
+            return Json.object()
+                    .and("model", "power")
+                    .and("exponent", power.exponent())
+                    .and("fromSeconds", power.fromSeconds());
         }
         if (reciprocity instanceof Reciprocity.Table table) {
             return Json.object().and("model", "table").and("points", points(table.points()));
@@ -87,7 +113,9 @@ public final class ProfileJson {
     /** A time as a profile writes it: {@code 1/125} or {@code 2s}, never minutes or hours. */
     private static String time(ExposureTime time) {
         String print = time.toString();
-        return print.indexOf('m') < 0 && print.indexOf('h') < 0 ? print : takeup.exposure.Plain.number(time.seconds()) + "s";
+        return print.indexOf('m') < 0 && print.indexOf('h') < 0
+                ? print
+                : takeup.exposure.Plain.number(time.seconds()) + "s";
     }
 
     private static String step(String name) {

@@ -17,8 +17,7 @@ import takeup.exposure.Scale;
 
 /** Profiles of cameras, stocks and meters from the text of their files. */
 public final class ProfileReader {
-    private ProfileReader() {
-    }
+    private ProfileReader() {}
 
     /**
      * What came of one file.
@@ -26,8 +25,7 @@ public final class ProfileReader {
      * @param profile the profile, unless something in the file was wrong
      * @param problems each with file, line, field and what is allowed; with a profile they are remarks only
      */
-    public record Read<T>(Optional<T> profile, List<String> problems) {
-    }
+    public record Read<T>(Optional<T> profile, List<String> problems) {}
 
     /** A camera from the text of {@code cameras/KEY.json}. */
     public static Read<Camera> camera(String key, String file, String text) {
@@ -61,15 +59,17 @@ public final class ProfileReader {
 
     static Camera camera(String key, ProfileFields fields) {
         String name = fields.text("name");
-        FrameSize frameSize = fields.word("frameSize", FrameSize::named, "18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17");
+        FrameSize frameSize = fields.word(
+                "frameSize", FrameSize::named, "18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17");
         ProfileFields framesIn = fields.inside("frames");
         Map<FilmSize, Integer> frames = new LinkedHashMap<>();
         for (String size : framesIn.object().fields().keySet()) {
             if (size.equals("source") || size.equals("note")) {
                 continue;
             }
-            FilmSize filmSize = FilmSize.named(size).orElseThrow(() ->
-                    framesIn.wrong(framesIn.line(size), "frames", "names film sizes: 135, 120 or 220, not " + size));
+            FilmSize filmSize = FilmSize.named(size)
+                    .orElseThrow(() -> framesIn.wrong(
+                            framesIn.line(size), "frames", "names film sizes: 135, 120 or 220, not " + size));
             frames.put(filmSize, framesIn.whole(size, 1, 250));
         }
         if (frames.isEmpty()) {
@@ -87,7 +87,8 @@ public final class ProfileReader {
                 backs.add(text.value().toLowerCase(Locale.ROOT));
             }
         }
-        Optional<Shutter> shutter = fields.has("times") ? Optional.of(shutter(fields.inside("times"), fields)) : Optional.empty();
+        Optional<Shutter> shutter =
+                fields.has("times") ? Optional.of(shutter(fields.inside("times"), fields)) : Optional.empty();
         Optional<ExposureTime> sync = Optional.empty();
         if (fields.has("syncTime")) {
             double seconds = fields.seconds("syncTime");
@@ -104,7 +105,8 @@ public final class ProfileReader {
             }
         }
         OptionalDouble circle = fields.has("circleOfConfusionMm")
-                ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1)) : OptionalDouble.empty();
+                ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1))
+                : OptionalDouble.empty();
         fields.done();
         return new Camera(key, name, frameSize, frames, backs, shutter, sync, lenses, circle);
     }
@@ -122,7 +124,10 @@ public final class ProfileReader {
                 return Shutter.of(prints, bulb);
             }
             if (step.isEmpty()) {
-                throw around.wrong(around.line("times"), "times", "has a step (full, half, third) with longest and fastest, or marks");
+                throw around.wrong(
+                        around.line("times"),
+                        "times",
+                        "has a step (full, half, third) with longest and fastest, or marks");
             }
             return Shutter.between(fields.seconds("longest"), fields.seconds("fastest"), step.get(), bulb);
         } catch (IllegalArgumentException e) {
@@ -143,7 +148,9 @@ public final class ProfileReader {
         double shortest;
         double longest;
         if (fields.has("focalMm") && fields.object().field("focalMm").get() instanceof Json.Arr zoom) {
-            if (zoom.items().size() != 2 || !(zoom.items().get(0) instanceof Json.Num a) || !(zoom.items().get(1) instanceof Json.Num b)) {
+            if (zoom.items().size() != 2
+                    || !(zoom.items().get(0) instanceof Json.Num a)
+                    || !(zoom.items().get(1) instanceof Json.Num b)) {
                 throw fields.wrong(zoom.line(), "focalMm", "is a number of mm, or for a zoom two in brackets");
             }
             shortest = a.value();
@@ -166,8 +173,11 @@ public final class ProfileReader {
                 ring = Ring.of(prints);
             } else {
                 double widest = fields.number("widest", 0.5, 1000);
-                ring = Ring.between(widest, fields.number("narrowest", 0.5, 1000),
-                        step.orElseThrow(() -> fields.wrong(fields.object().line(), "step", "is one of full, half, third")));
+                ring = Ring.between(
+                        widest,
+                        fields.number("narrowest", 0.5, 1000),
+                        step.orElseThrow(
+                                () -> fields.wrong(fields.object().line(), "step", "is one of full, half, third")));
             }
             fields.ask("widest");
             fields.ask("narrowest");
@@ -180,14 +190,19 @@ public final class ProfileReader {
 
     static Stock stock(String key, ProfileFields fields) {
         String name = fields.text("name");
-        Stock.Kind kind = fields.word("kind", Stock.Kind::named, "colour-negative, bw-negative, colour-reversal, bw-reversal");
+        Stock.Kind kind =
+                fields.word("kind", Stock.Kind::named, "colour-negative, bw-negative, colour-reversal, bw-reversal");
         String process = fields.text("process");
         double box = fields.number("boxSpeed", 0.1, 1_000_000);
         double usual = fields.number("usualEI", 0.1, 1_000_000, box);
         List<FilmSize> sizes = new ArrayList<>();
         for (Json size : fields.list("filmSizes", 3)) {
-            sizes.add(size instanceof Json.Text text ? FilmSize.named(text.value()).orElseThrow(() ->
-                    fields.wrong(size.line(), "filmSizes", "holds \"135\", \"120\" or \"220\"")) : null);
+            sizes.add(
+                    size instanceof Json.Text text
+                            ? FilmSize.named(text.value())
+                                    .orElseThrow(() ->
+                                            fields.wrong(size.line(), "filmSizes", "holds \"135\", \"120\" or \"220\""))
+                            : null);
             if (sizes.contains(null)) {
                 throw fields.wrong(size.line(), "filmSizes", "holds \"135\", \"120\" or \"220\"");
             }
@@ -196,25 +211,35 @@ public final class ProfileReader {
         double under = latitude.number("underStops", 0, 10);
         double over = latitude.number("overStops", 0, 10);
         latitude.done();
-        Reciprocity reciprocity = fields.has("reciprocity") ? reciprocity(fields.inside("reciprocity"), fields)
+        Reciprocity reciprocity = fields.has("reciprocity")
+                ? reciprocity(fields.inside("reciprocity"), fields)
                 : new Reciprocity.None(OptionalDouble.empty());
         fields.done();
-        return new Stock(key, name, kind, process, new FilmSpeed(box), new FilmSpeed(usual), sizes, under, over, reciprocity);
+        return new Stock(
+                key, name, kind, process, new FilmSpeed(box), new FilmSpeed(usual), sizes, under, over, reciprocity);
     }
 
     private static Reciprocity reciprocity(ProfileFields fields, ProfileFields around) {
-        String model = fields.word("model", it -> List.of("none", "power", "table", "stops").contains(it) ? Optional.of(it) : Optional.empty(),
+        String model = fields.word(
+                "model",
+                it -> List.of("none", "power", "table", "stops").contains(it) ? Optional.of(it) : Optional.empty(),
                 "none, power, table, stops");
         try {
             Reciprocity found = switch (model) {
-                case "none" -> new Reciprocity.None(fields.has("upToSeconds")
-                        ? OptionalDouble.of(fields.number("upToSeconds", 0.000001, 1_000_000)) : OptionalDouble.empty());
-                case "power" -> new Reciprocity.Power(fields.number("exponent", 1, 3), fields.number("fromSeconds", 0.000001, 1_000_000));
+                case "none" ->
+                    new Reciprocity.None(
+                            fields.has("upToSeconds")
+                                    ? OptionalDouble.of(fields.number("upToSeconds", 0.000001, 1_000_000))
+                                    : OptionalDouble.empty());
+                case "power" ->
+                    new Reciprocity.Power(
+                            fields.number("exponent", 1, 3), fields.number("fromSeconds", 0.000001, 1_000_000));
                 case "table" -> new Reciprocity.Table(points(fields));
                 default -> new Reciprocity.Opening(points(fields));
             };
             List<DevelopmentChange.Point> changes = fields.has("developmentPercent")
-                    ? pairs(fields, "developmentPercent", DevelopmentChange.Point::new) : List.of();
+                    ? pairs(fields, "developmentPercent", DevelopmentChange.Point::new)
+                    : List.of();
             fields.done();
             return changes.isEmpty() ? found : new DevelopmentChange(found, changes);
         } catch (IllegalArgumentException e) {
@@ -234,8 +259,10 @@ public final class ProfileReader {
     private static <T> List<T> pairs(ProfileFields fields, String field, PointOf<T> point) {
         List<T> points = new ArrayList<>();
         for (Json item : fields.list(field, 100)) {
-            if (!(item instanceof Json.Arr pair) || pair.items().size() != 2
-                    || !(pair.items().get(0) instanceof Json.Num seconds) || !(pair.items().get(1) instanceof Json.Num value)) {
+            if (!(item instanceof Json.Arr pair)
+                    || pair.items().size() != 2
+                    || !(pair.items().get(0) instanceof Json.Num seconds)
+                    || !(pair.items().get(1) instanceof Json.Num value)) {
                 throw fields.wrong(item.line(), field, "holds pairs of numbers such as [1, 2]");
             }
             try {
@@ -249,27 +276,39 @@ public final class ProfileReader {
 
     static Meter meter(String key, ProfileFields fields) {
         String name = fields.text("name");
-        Meter.Shows shows = fields.word("shows", word -> switch (word) {
-            case "pair" -> Optional.of(Meter.Shows.PAIR);
-            case "aperture" -> Optional.of(Meter.Shows.APERTURE);
-            case "ev" -> Optional.of(Meter.Shows.EV);
-            default -> Optional.empty();
-        }, "pair, aperture, ev");
+        Meter.Shows shows = fields.word(
+                "shows",
+                word -> switch (word) {
+                    case "pair" -> Optional.of(Meter.Shows.PAIR);
+                    case "aperture" -> Optional.of(Meter.Shows.APERTURE);
+                    case "ev" -> Optional.of(Meter.Shows.EV);
+                    default -> Optional.empty();
+                },
+                "pair, aperture, ev");
         boolean tenths = fields.flag("tenths");
         Scale step = fields.step().orElse(Scale.THIRD);
-        boolean setSpeed = fields.has("evShown") && fields.word("evShown", word -> switch (word) {
-            case "iso100" -> Optional.of(false);
-            case "set-speed" -> Optional.of(true);
-            default -> Optional.empty();
-        }, "iso100, set-speed");
+        boolean setSpeed = fields.has("evShown")
+                && fields.word(
+                        "evShown",
+                        word -> switch (word) {
+                            case "iso100" -> Optional.of(false);
+                            case "set-speed" -> Optional.of(true);
+                            default -> Optional.empty();
+                        },
+                        "iso100, set-speed");
         double incident = fields.number("incidentConstant", 100, 1000, Meter.NONE.incidentConstant());
         double reflected = fields.number("reflectedConstant", 5, 30, Meter.NONE.reflectedConstant());
-        Light.Method method = fields.has("method") ? fields.word("method", word -> switch (word) {
-            case "incident" -> Optional.of(Light.Method.INCIDENT);
-            case "reflected" -> Optional.of(Light.Method.REFLECTED);
-            case "spot" -> Optional.of(Light.Method.SPOT);
-            default -> Optional.empty();
-        }, "incident, reflected, spot") : Light.Method.INCIDENT;
+        Light.Method method = fields.has("method")
+                ? fields.word(
+                        "method",
+                        word -> switch (word) {
+                            case "incident" -> Optional.of(Light.Method.INCIDENT);
+                            case "reflected" -> Optional.of(Light.Method.REFLECTED);
+                            case "spot" -> Optional.of(Light.Method.SPOT);
+                            default -> Optional.empty();
+                        },
+                        "incident, reflected, spot")
+                : Light.Method.INCIDENT;
         fields.done();
         return new Meter(key, name, shows, tenths, step, setSpeed, incident, reflected, method);
     }

@@ -53,7 +53,8 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
 
     /** The mark of this ring with that print, also by another print of it (f/6.8 for f/6.7). */
     public Optional<Aperture> mark(double print) {
-        double known = scale.flatMap(it -> it.aperture(print)).map(Aperture::fNumber).orElse(print);
+        double known =
+                scale.flatMap(it -> it.aperture(print)).map(Aperture::fNumber).orElse(print);
         for (Aperture mark : marks) {
             if (Math.abs(mark.fNumber() - known) < 1e-6 * known) {
                 return Optional.of(mark);
@@ -89,11 +90,13 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
     }
 
     // Spelt out as in Place: what Java makes up for a record at its first use holds up the first picture.
-    @Override public boolean equals(Object other) {
+    @Override
+    public boolean equals(Object other) {
         return other instanceof Ring ring && marks.equals(ring.marks) && scale.equals(ring.scale);
     }
 
-    @Override public int hashCode() {
+    @Override
+    public int hashCode() {
         return 31 * marks.hashCode() + scale.hashCode();
     }
 }

@@ -46,7 +46,8 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
         List<ExposureTime> marks = new ArrayList<>();
         for (double print : prints) {
             ExposureTime mark = Scale.anyTime(print);
-            if (!marks.isEmpty() && mark.exactSeconds() >= marks.get(marks.size() - 1).exactSeconds()) {
+            if (!marks.isEmpty()
+                    && mark.exactSeconds() >= marks.get(marks.size() - 1).exactSeconds()) {
                 throw new IllegalArgumentException("the marks run from the longest to the fastest");
             }
             marks.add(mark);
@@ -64,13 +65,17 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
         return Optional.empty();
     }
 
-    /** What a time stands for here: a mark, a mark of the scale past the fastest, or its face value (also past the longest). */
+    /**
+     * What a time stands for here: a mark, a mark of the scale past the fastest, or its face value (also past the
+     * longest).
+     */
     public ExposureTime read(double seconds) {
         Optional<ExposureTime> mark = mark(seconds);
         if (mark.isPresent()) {
             return mark.get();
         }
-        return seconds > longest().seconds() ? ExposureTime.literal(seconds)
+        return seconds > longest().seconds()
+                ? ExposureTime.literal(seconds)
                 : scale.flatMap(it -> it.time(seconds)).orElseGet(() -> ExposureTime.literal(seconds));
     }
 
@@ -100,8 +105,8 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
     }
 
     /**
-     * The time to set for a wanted one: the nearest mark, or past the longest mark by more than half a step, with bulb, the
-     * time itself, to half a second up to 10 s, a second up to a minute, then five seconds.
+     * The time to set for a wanted one: the nearest mark, or past the longest mark by more than half a step, with bulb,
+     * the time itself, to half a second up to 10 s, a second up to a minute, then five seconds.
      *
      * @param moreLight where two marks are equally near, whether the longer one is taken
      */
@@ -109,7 +114,8 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
         double wanted = Stops.of(seconds);
         if (bulb && Stops.above(wanted - longest().stops(), halfStepAtLongest())) {
             double step = ExposureTime.step(seconds);
-            return ExposureTime.literal(moreLight ? ExposureTime.counted(seconds) : Math.max(1, Math.ceil(seconds / step - 0.5)) * step);
+            return ExposureTime.literal(
+                    moreLight ? ExposureTime.counted(seconds) : Math.max(1, Math.ceil(seconds / step - 0.5)) * step);
         }
         ExposureTime best = marks.get(0);
         for (ExposureTime mark : marks) {

@@ -19,15 +19,27 @@ import takeup.exposure.Reciprocity;
  * @param overStops how many stops of more light it bears, not below 0
  * @param reciprocity how it behaves in long exposures
  */
-public record Stock(String key, String name, Kind kind, String process, FilmSpeed boxSpeed, FilmSpeed usualIndex,
-        List<FilmSize> filmSizes, double underStops, double overStops, Reciprocity reciprocity) {
+public record Stock(
+        String key,
+        String name,
+        Kind kind,
+        String process,
+        FilmSpeed boxSpeed,
+        FilmSpeed usualIndex,
+        List<FilmSize> filmSizes,
+        double underStops,
+        double overStops,
+        Reciprocity reciprocity) {
     public Stock {
         filmSizes = List.copyOf(filmSizes);
     }
 
     /** What sort of picture is on the film. */
     public enum Kind {
-        COLOUR_NEGATIVE("colour-negative"), BW_NEGATIVE("bw-negative"), COLOUR_REVERSAL("colour-reversal"), BW_REVERSAL("bw-reversal");
+        COLOUR_NEGATIVE("colour-negative"),
+        BW_NEGATIVE("bw-negative"),
+        COLOUR_REVERSAL("colour-reversal"),
+        BW_REVERSAL("bw-reversal");
 
         private final String word;
 
@@ -50,7 +62,8 @@ public record Stock(String key, String name, Kind kind, String process, FilmSpee
             return this == COLOUR_NEGATIVE || this == BW_NEGATIVE;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }

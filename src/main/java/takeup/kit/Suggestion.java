@@ -20,8 +20,15 @@ import takeup.exposure.ExposureTime;
  * @param depth what is sharp, where a distance was given
  * @param warnings what speaks against it
  */
-public record Suggestion(Aperture aperture, Optional<ExposureTime> time, double meteredSeconds, OptionalDouble correctedSeconds,
-        OptionalDouble openStops, OptionalDouble errorStops, OptionalDouble overBoxStops, Optional<DepthOfField> depth,
+public record Suggestion(
+        Aperture aperture,
+        Optional<ExposureTime> time,
+        double meteredSeconds,
+        OptionalDouble correctedSeconds,
+        OptionalDouble openStops,
+        OptionalDouble errorStops,
+        OptionalDouble overBoxStops,
+        Optional<DepthOfField> depth,
         List<Warning> warnings) {
     public Suggestion {
         warnings = List.copyOf(warnings);

@@ -11,12 +11,28 @@ import java.util.Optional;
 public record Warning(Code code, String text) {
     /** The codes, most urgent first. */
     public enum Code {
-        NO_FILM("no-film", "NO FILM"), PAST_END("past-end", "PAST THE END"), SYNC_SPEED("sync-speed", "SYNC"),
-        PUSH_MISMATCH("push-mismatch", "PUSH?"), OUT_OF_RANGE("out-of-range", "BEYOND THE RINGS"), THIN("thin", "THIN"), DENSE("dense", "DENSE"),
-        FRAMES_LEFT("frames-left", "FEW LEFT"), RECIPROCITY_BEYOND("reciprocity-beyond", "PAST THE TABLE"), RECIPROCITY("reciprocity", "RECIPROCITY"),
-        HAND_HELD("hand-held", "HAND-HELD"), METER_SPEED("meter-speed", "METER SPEED"), SPAN("span", "SPAN"), STALE_LIGHT("stale-light", "OLD LIGHT"),
-        NO_LIGHT("no-light", "NO READING"), CAMERA_METER("camera-meter", "CAMERA'S METER"), SUN("sun", "SUN"), FLASH_VOLTAGE("flash-voltage", "FLASH VOLTAGE"), EXPIRED("expired", "EXPIRED"), MOMENT("moment", "MOMENT"),
-        BAG_LOW("bag-low", "BAG"), CLOCK("clock", "CLOCK");
+        NO_FILM("no-film", "NO FILM"),
+        PAST_END("past-end", "PAST THE END"),
+        SYNC_SPEED("sync-speed", "SYNC"),
+        PUSH_MISMATCH("push-mismatch", "PUSH?"),
+        OUT_OF_RANGE("out-of-range", "BEYOND THE RINGS"),
+        THIN("thin", "THIN"),
+        DENSE("dense", "DENSE"),
+        FRAMES_LEFT("frames-left", "FEW LEFT"),
+        RECIPROCITY_BEYOND("reciprocity-beyond", "PAST THE TABLE"),
+        RECIPROCITY("reciprocity", "RECIPROCITY"),
+        HAND_HELD("hand-held", "HAND-HELD"),
+        METER_SPEED("meter-speed", "METER SPEED"),
+        SPAN("span", "SPAN"),
+        STALE_LIGHT("stale-light", "OLD LIGHT"),
+        NO_LIGHT("no-light", "NO READING"),
+        CAMERA_METER("camera-meter", "CAMERA'S METER"),
+        SUN("sun", "SUN"),
+        FLASH_VOLTAGE("flash-voltage", "FLASH VOLTAGE"),
+        EXPIRED("expired", "EXPIRED"),
+        MOMENT("moment", "MOMENT"),
+        BAG_LOW("bag-low", "BAG"),
+        CLOCK("clock", "CLOCK");
 
         private final String word;
         private final String standing;
@@ -41,7 +57,8 @@ public record Warning(Code code, String text) {
             return standing;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }

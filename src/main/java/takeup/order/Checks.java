@@ -8,15 +8,18 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * What is looked at before an order goes. Blocking: a roll without a frame, a roll number that is there twice, a process
- * that the film does not belong in, an index above the box speed without a push. All else is a line.
+ * What is looked at before an order goes. Blocking: a roll without a frame, a roll number that is there twice, a
+ * process that the film does not belong in, an index above the box speed without a push. All else is a line.
  */
 public final class Checks {
     /** Rolls that a first order holds at most. Common practice: two to four until the first scans are back. */
     static final int AT_FIRST = 4;
     /** An index so many stops above the box speed asks for a push; the warning push-mismatch has the same limit. */
     private static final double THIRD = 1 / 3.0 + 0.01;
-    /** From this speed on film is to be inspected by hand (a public reply of the US screening authority of February 2020). */
+    /**
+     * From this speed on film is to be inspected by hand (a public reply of the US screening authority of February
+     * 2020).
+     */
     private static final double FAST = 800;
 
     private final List<ExposedRoll> rolls;
@@ -33,29 +36,48 @@ public final class Checks {
      * @param loaded rolls that are still in a camera and not in the order
      * @param earlier the orders so far
      */
-    public static List<Check> of(List<ExposedRoll> rolls, List<ExposedRoll> loaded, Lab lab, List<Order> earlier, Optional<String> reference, Wishes wishes,
+    public static List<Check> of(
+            List<ExposedRoll> rolls,
+            List<ExposedRoll> loaded,
+            Lab lab,
+            List<Order> earlier,
+            Optional<String> reference,
+            Wishes wishes,
             boolean flies) {
         Checks checks = new Checks(rolls);
         List<Order> valid = earlier.stream().filter(it -> !it.withdrawn()).toList();
-        checks.each(it -> it.framesExposed() == 0, "no-frames", true, "holds no exposed frame, and a blank roll is charged too");
+        checks.each(
+                it -> it.framesExposed() == 0,
+                "no-frames",
+                true,
+                "holds no exposed frame, and a blank roll is charged too");
         checks.twice(valid);
         checks.process();
         checks.development();
         checks.each(ExposedRoll::isLoaded, "in-camera", false, "is still in a camera: unload it before it goes");
         for (ExposedRoll roll : loaded) {
-            checks.say("left-in-camera", false, List.of(roll), roll.roll() + " is still in " + roll.body() + ", and not in this order");
+            checks.say(
+                    "left-in-camera",
+                    false,
+                    List.of(roll),
+                    roll.roll() + " is still in " + roll.body() + ", and not in this order");
         }
         checks.mixed();
         checks.travel(flies);
         checks.learning(lab, valid);
         checks.lab(lab, reference, wishes);
-        List<Check> all = new ArrayList<>(checks.found.stream().filter(Check::isBlocking).toList());
+        List<Check> all =
+                new ArrayList<>(checks.found.stream().filter(Check::isBlocking).toList());
         checks.found.stream().filter(it -> !it.isBlocking()).forEach(all::add);
         return List.copyOf(all);
     }
 
     private void say(String code, boolean isBlocking, List<ExposedRoll> about, String text) {
-        found.add(new Check(code, isBlocking, about.stream().map(ExposedRoll::roll).distinct().toList(), text));
+        found.add(new Check(
+                code,
+                isBlocking,
+                about.stream().map(ExposedRoll::roll).distinct().toList(),
+                text));
     }
 
     private void each(Predicate<ExposedRoll> wrong, String code, boolean isBlocking, String text) {
@@ -64,12 +86,19 @@ public final class Checks {
 
     private void twice(List<Order> earlier) {
         Map<String, List<ExposedRoll>> byNumber = new LinkedHashMap<>();
-        rolls.forEach(it -> byNumber.computeIfAbsent(it.roll(), number -> new ArrayList<>()).add(it));
+        rolls.forEach(it ->
+                byNumber.computeIfAbsent(it.roll(), number -> new ArrayList<>()).add(it));
         byNumber.forEach((number, same) -> {
             if (same.size() > 1) {
-                say("duplicate", true, same, number + " stands on " + same.size() + " rolls: the lab could not tell them apart");
+                say(
+                        "duplicate",
+                        true,
+                        same,
+                        number + " stands on " + same.size() + " rolls: the lab could not tell them apart");
             }
-            earlier.stream().filter(it -> it.holds(number)).forEach(it -> say("duplicate", true, same, number + " is in " + it.order() + " already"));
+            earlier.stream()
+                    .filter(it -> it.holds(number))
+                    .forEach(it -> say("duplicate", true, same, number + " is in " + it.order() + " already"));
         });
     }
 
@@ -77,12 +106,24 @@ public final class Checks {
         for (ExposedRoll roll : rolls) {
             Development development = roll.development();
             if (!development.fits(roll.kind())) {
-                say("process", true, List.of(roll), roll.roll() + " is " + roll.kind().replace('-', ' ') + " film and ordered as "
-                        + Speech.of(development.process()) + (development.chemistry() == Development.Chemistry.UNKNOWN ? ", a process that is not known here"
-                        : ": it does not belong in there"));
+                say(
+                        "process",
+                        true,
+                        List.of(roll),
+                        roll.roll() + " is " + roll.kind().replace('-', ' ') + " film and ordered as "
+                                + Speech.of(development.process())
+                                + (development.chemistry() == Development.Chemistry.UNKNOWN
+                                        ? ", a process that is not known here"
+                                        : ": it does not belong in there"));
             } else if (roll.kind().equals("bw-negative") && development.chemistry() == Development.Chemistry.C41) {
-                say("bw-in-c41", false, List.of(roll), roll.roll() + " is black-and-white and ordered as C-41: only chromogenic film bears that, so look at the cassette ("
-                        + Speech.of(roll.stock()) + ")");
+                say(
+                        "bw-in-c41",
+                        false,
+                        List.of(roll),
+                        roll.roll()
+                                + " is black-and-white and ordered as C-41: only chromogenic film bears that, "
+                                + "so look at the cassette ("
+                                + Speech.of(roll.stock()) + ")");
             }
         }
     }
@@ -92,50 +133,98 @@ public final class Checks {
             Development development = roll.development();
             double above = development.aboveBox();
             if (development.pushStops() <= 0 && above > THIRD) {
-                say("no-push", true, List.of(roll), roll.roll() + " was rated " + Speech.tenths(above) + (Speech.tenths(above).equals("1") ? " stop" : " stops")
-                        + " above its box speed and is ordered " + development.words() + ": it comes back thin");
+                say(
+                        "no-push",
+                        true,
+                        List.of(roll),
+                        roll.roll() + " was rated " + Speech.tenths(above)
+                                + (Speech.tenths(above).equals("1") ? " stop" : " stops")
+                                + " above its box speed and is ordered " + development.words()
+                                + ": it comes back thin");
             } else if (development.pushStops() > 0 && above - development.pushStops() > THIRD) {
-                say("push-mismatch", false, List.of(roll), roll.roll() + " was rated further above its box speed than it is pushed: " + development.words());
+                say(
+                        "push-mismatch",
+                        false,
+                        List.of(roll),
+                        roll.roll() + " was rated further above its box speed than it is pushed: "
+                                + development.words());
             } else if (development.pushStops() > 0 && above < 0.01 || development.pushStops() < 0 && above > -0.01) {
-                say("push-mismatch", false, List.of(roll), roll.roll() + " is to be developed otherwise, and its rating does not ask for it: " + development.words());
+                say(
+                        "push-mismatch",
+                        false,
+                        List.of(roll),
+                        roll.roll() + " is to be developed otherwise, and its rating does not ask for it: "
+                                + development.words());
             }
         }
     }
 
     private void mixed() {
-        List<ExposedRoll> black = rolls.stream().filter(it -> it.development().chemistry() == Development.Chemistry.BW).toList();
-        if (!black.isEmpty() && rolls.stream().anyMatch(it -> it.development().chemistry() == Development.Chemistry.C41)) {
-            say("bw-among-c41", false, black, numbers(black) + (black.size() == 1 ? " is" : " are")
-                    + " traditional black-and-white among C-41, which would ruin it: put it in a bag of its own and mark it");
+        List<ExposedRoll> black = rolls.stream()
+                .filter(it -> it.development().chemistry() == Development.Chemistry.BW)
+                .toList();
+        if (!black.isEmpty()
+                && rolls.stream().anyMatch(it -> it.development().chemistry() == Development.Chemistry.C41)) {
+            say(
+                    "bw-among-c41",
+                    false,
+                    black,
+                    numbers(black) + (black.size() == 1 ? " is" : " are")
+                            + " traditional black-and-white among C-41, which would ruin it: put it in a bag of "
+                            + "its own and mark it");
         }
     }
 
     private void travel(boolean flies) {
-        List<ExposedRoll> tender = rolls.stream().filter(it -> it.development().index() >= FAST || it.development().boxSpeed() >= FAST
-                || it.development().pushStops() > 0).toList();
+        List<ExposedRoll> tender = rolls.stream()
+                .filter(it -> it.development().index() >= FAST
+                        || it.development().boxSpeed() >= FAST
+                        || it.development().pushStops() > 0)
+                .toList();
         if (flies && !tender.isEmpty()) {
-            say("flies", false, tender, numbers(tender) + (tender.size() == 1 ? " is" : " are")
-                    + " fast or pushed and will fly: never in checked baggage, and ask for inspection by hand instead of X-rays or CT");
+            say(
+                    "flies",
+                    false,
+                    tender,
+                    numbers(tender) + (tender.size() == 1 ? " is" : " are")
+                            + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
+                            + "by hand instead of X-rays or CT");
         } else if (flies) {
-            say("flies", false, rolls, "This film will fly: never in checked baggage, and ask for inspection by hand where a CT scanner stands");
+            say(
+                    "flies",
+                    false,
+                    rolls,
+                    "This film will fly: never in checked baggage, and ask for inspection by hand where a CT "
+                            + "scanner stands");
         }
     }
 
     private void learning(Lab lab, List<Order> earlier) {
-        boolean learning = earlier.stream().allMatch(it -> it.rolls().stream().noneMatch(roll -> it.stage(roll.roll()).compareTo(Stage.SCANS) >= 0));
+        boolean learning = earlier.stream()
+                .allMatch(it -> it.rolls().stream()
+                        .noneMatch(roll -> it.stage(roll.roll()).compareTo(Stage.SCANS) >= 0));
         if (!learning) {
             return;
         }
         int sent = earlier.stream().mapToInt(it -> it.rolls().size()).sum();
         if (sent + rolls.size() > AT_FIRST) {
-            say("many-at-first", false, List.of(), "No scans are back yet, and this makes " + (sent + rolls.size())
-                    + " rolls: common practice is two to four until they are");
+            say(
+                    "many-at-first",
+                    false,
+                    List.of(),
+                    "No scans are back yet, and this makes " + (sent + rolls.size())
+                            + " rolls: common practice is two to four until they are");
         }
         if (!earlier.isEmpty()) {
             Order last = earlier.get(earlier.size() - 1);
             if (!last.lab().key().equals(lab.key())) {
-                say("another-lab", false, List.of(), "No scans are back yet, and " + last.order() + " went to " + Speech.of(last.lab().name())
-                        + ": with one lab at a time it shows what comes from whom");
+                say(
+                        "another-lab",
+                        false,
+                        List.of(),
+                        "No scans are back yet, and " + last.order() + " went to "
+                                + Speech.of(last.lab().name())
+                                + ": with one lab at a time it shows what comes from whom");
             }
         }
     }
@@ -146,15 +235,29 @@ public final class Checks {
             String process = roll.development().process();
             if (!lab.processes().isEmpty() && lab.wordFor(process).isEmpty() && !odd.contains(process)) {
                 odd.add(process);
-                say("lab-process", false, List.of(roll), Speech.of(lab.name()) + " lists no process " + Speech.of(process) + ": ask before it goes");
+                say(
+                        "lab-process",
+                        false,
+                        List.of(roll),
+                        Speech.of(lab.name()) + " lists no process " + Speech.of(process) + ": ask before it goes");
             }
         }
         for (String need : lab.needs()) {
-            boolean isSaid = need.equals("reference") ? reference.isPresent() : wishes.of(Wish.named(need).orElseThrow()).isPresent();
+            boolean isSaid = need.equals("reference")
+                    ? reference.isPresent()
+                    : wishes.of(Wish.named(need).orElseThrow()).isPresent();
             if (!isSaid) {
-                String option = need.equals("reference") ? "--reference" : Wish.named(need).orElseThrow().option();
-                say("lab-needs", false, List.of(), Speech.of(lab.name()) + " wants to know the " + (need.equals("reference") ? need : Wish.named(need).orElseThrow().words())
-                        + ": say it with " + option);
+                String option = need.equals("reference")
+                        ? "--reference"
+                        : Wish.named(need).orElseThrow().option();
+                say(
+                        "lab-needs",
+                        false,
+                        List.of(),
+                        Speech.of(lab.name()) + " wants to know the "
+                                + (need.equals("reference")
+                                        ? need
+                                        : Wish.named(need).orElseThrow().words()) + ": say it with " + option);
             }
         }
     }

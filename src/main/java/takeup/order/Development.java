@@ -14,7 +14,9 @@ public record Development(String process, double pushStops, double index, double
     /** {@code NORMAL}, {@code PUSH 1 STOP} or {@code PULL 0.5 STOPS}. */
     String order() {
         String stops = Speech.tenths(pushStops);
-        return stops.equals("0") ? "NORMAL" : (pushStops > 0 ? "PUSH " : "PULL ") + stops + (stops.equals("1") ? " STOP" : " STOPS");
+        return stops.equals("0")
+                ? "NORMAL"
+                : (pushStops > 0 ? "PUSH " : "PULL ") + stops + (stops.equals("1") ? " STOP" : " STOPS");
     }
 
     /** All in words: {@code NORMAL (rated 200, box 400)}. */
@@ -35,7 +37,10 @@ public record Development(String process, double pushStops, double index, double
     /** The chemistry that the process names, as far as it is known: C-41, c41 and C 41 are one. */
     Chemistry chemistry() {
         StringBuilder letters = new StringBuilder();
-        process.toLowerCase(Locale.ROOT).chars().filter(it -> it >= 'a' && it <= 'z' || it >= '0' && it <= '9').forEach(it -> letters.append((char) it));
+        process.toLowerCase(Locale.ROOT)
+                .chars()
+                .filter(it -> it >= 'a' && it <= 'z' || it >= '0' && it <= '9')
+                .forEach(it -> letters.append((char) it));
         String word = letters.toString();
         if (word.startsWith("c41")) {
             return Chemistry.C41;
@@ -49,11 +54,23 @@ public record Development(String process, double pushStops, double index, double
         if (word.contains("reversal")) {
             return Chemistry.BW_REVERSAL;
         }
-        return word.contains("blackandwhite") || word.contains("blackwhite") || word.startsWith("bw") || word.equals("b") ? Chemistry.BW : Chemistry.UNKNOWN;
+        return word.contains("blackandwhite")
+                        || word.contains("blackwhite")
+                        || word.startsWith("bw")
+                        || word.equals("b")
+                ? Chemistry.BW
+                : Chemistry.UNKNOWN;
     }
 
     /** What is in the tank. */
-    enum Chemistry { C41, ECN2, E6, BW, BW_REVERSAL, UNKNOWN }
+    enum Chemistry {
+        C41,
+        ECN2,
+        E6,
+        BW,
+        BW_REVERSAL,
+        UNKNOWN
+    }
 
     /** Whether film of that kind belongs in it; chromogenic black-and-white is a bw-negative that belongs in C-41. */
     boolean fits(String kind) {

@@ -15,8 +15,15 @@ import java.util.Optional;
  * @param errorStops light on the film against light asked for; above 0 is more
  * @param note words on the frame
  */
-record ExposedFrame(int frame, String kind, Optional<OffsetDateTime> at, Optional<String> aperture, Optional<String> time, Optional<String> lens,
-        Optional<Double> errorStops, Optional<String> note) {
+record ExposedFrame(
+        int frame,
+        String kind,
+        Optional<OffsetDateTime> at,
+        Optional<String> aperture,
+        Optional<String> time,
+        Optional<String> lens,
+        Optional<Double> errorStops,
+        Optional<String> note) {
     /** Whether a picture may come back of it. */
     boolean isPicture() {
         return !kind.equals("blank");
@@ -24,6 +31,8 @@ record ExposedFrame(int frame, String kind, Optional<OffsetDateTime> at, Optiona
 
     /** {@code 0.3 over}, {@code right}, or nothing where it is not known. */
     String error() {
-        return errorStops.map(it -> Speech.tenths(it).equals("0") ? "right" : Speech.tenths(it) + (it > 0 ? " over" : " under")).orElse("");
+        return errorStops
+                .map(it -> Speech.tenths(it).equals("0") ? "right" : Speech.tenths(it) + (it > 0 ? " over" : " under"))
+                .orElse("");
     }
 }

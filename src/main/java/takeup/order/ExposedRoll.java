@@ -25,9 +25,24 @@ import java.util.Optional;
  * @param finishedAt when it was unloaded
  * @param frames in the order of the film
  */
-public record ExposedRoll(String roll, int revision, String state, String date, Optional<String> client, String camera, Optional<String> back,
-        String frameSize, String filmSize, String stock, String kind, Development development, int framesExposed, List<String> condition,
-        Optional<String> note, Optional<OffsetDateTime> finishedAt, List<ExposedFrame> frames) {
+public record ExposedRoll(
+        String roll,
+        int revision,
+        String state,
+        String date,
+        Optional<String> client,
+        String camera,
+        Optional<String> back,
+        String frameSize,
+        String filmSize,
+        String stock,
+        String kind,
+        Development development,
+        int framesExposed,
+        List<String> condition,
+        Optional<String> note,
+        Optional<OffsetDateTime> finishedAt,
+        List<ExposedFrame> frames) {
     public ExposedRoll {
         condition = List.copyOf(condition);
         frames = List.copyOf(frames);

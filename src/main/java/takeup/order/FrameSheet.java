@@ -9,15 +9,17 @@ final class FrameSheet {
     /** Rows of a table before the next one begins, so that two stand side by side. */
     private static final int LEAST_ROWS = 12;
 
-    private FrameSheet() {
-    }
+    private FrameSheet() {}
 
     static void into(Html html, Order order, ExposedRoll roll, boolean withNotes) {
         Development development = roll.development();
         html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + roll.stock());
         Map<String, String> heads = new LinkedHashMap<>();
         heads.put("development", Speech.of(development.process()) + ", " + development.words());
-        heads.put("film", roll.filmSize() + " " + roll.frameSize() + roll.special().map(it -> ", " + it).orElse("") + " · " + roll.body());
+        heads.put(
+                "film",
+                roll.filmSize() + " " + roll.frameSize()
+                        + roll.special().map(it -> ", " + it).orElse("") + " · " + roll.body());
         heads.put("frames", roll.framesExposed() + " exposed · loaded " + roll.date());
         heads.put("order", order.order());
         if (!roll.condition().isEmpty()) {
@@ -38,15 +40,23 @@ final class FrameSheet {
     }
 
     private static void table(Html html, List<ExposedFrame> frames, boolean withNotes) {
-        html.raw("<table class=\"" + (withNotes ? "noted" : "plain") + "\">\n<thead><tr>").element("th class=\"at\"", "frame").element("th class=\"set\"", "setting")
-                .element("th class=\"lens\"", "lens").element("th class=\"light\"", "light");
+        html.raw("<table class=\"" + (withNotes ? "noted" : "plain") + "\">\n<thead><tr>")
+                .element("th class=\"at\"", "frame")
+                .element("th class=\"set\"", "setting")
+                .element("th class=\"lens\"", "lens")
+                .element("th class=\"light\"", "light");
         if (withNotes) {
             html.element("th", "note");
         }
         html.raw("</tr></thead>\n<tbody>\n");
         for (ExposedFrame frame : frames) {
-            String setting = frame.aperture().orElse("") + (frame.aperture().isPresent() && frame.time().isPresent() ? " · " : "") + frame.time().orElse("");
-            html.raw("<tr>").element("td", Integer.toString(frame.frame())).element("td", setting).element("td", frame.lens().orElse(""))
+            String setting = frame.aperture().orElse("")
+                    + (frame.aperture().isPresent() && frame.time().isPresent() ? " · " : "")
+                    + frame.time().orElse("");
+            html.raw("<tr>")
+                    .element("td", Integer.toString(frame.frame()))
+                    .element("td", setting)
+                    .element("td", frame.lens().orElse(""))
                     .element("td", frame.kind().equals("exposed") ? frame.error() : frame.kind());
             if (withNotes) {
                 html.element("td", frame.note().orElse(""));

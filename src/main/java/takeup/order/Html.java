@@ -50,14 +50,18 @@ final class Html {
 
     /** The whole page. */
     String page(String title, String style) {
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
-                + "style-src 'sha256-" + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>" + encoded(Speech.of(title)) + "</title>\n<style>" + style
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta "
+                + "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
+                + "style-src 'sha256-" + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>"
+                + encoded(Speech.of(title)) + "</title>\n<style>" + style
                 + "</style>\n</head>\n<body>\n" + body + "</body>\n</html>\n";
     }
 
     private static String hash(String style) {
         try {
-            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
+            return Base64.getEncoder()
+                    .encodeToString(
+                            MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

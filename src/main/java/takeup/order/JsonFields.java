@@ -22,9 +22,15 @@ import java.util.Set;
  * duplicate names, a second document, deep nesting and endless strings are refused.
  */
 final class JsonFields {
-    private static final JsonFactory FACTORY = JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(32).maxDocumentLength(8_000_000)
-                    .maxStringLength(100_000).maxNumberLength(64).maxNameLength(200).build())
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(32)
+                    .maxDocumentLength(8_000_000)
+                    .maxStringLength(100_000)
+                    .maxNumberLength(64)
+                    .maxNameLength(200)
+                    .build())
             .build();
 
     private final String file;
@@ -40,8 +46,7 @@ final class JsonFields {
     }
 
     /** A value and the line that it stands on; of an object a map, of an array a list, of null nothing. */
-    private record Value(Optional<Object> is, int line) {
-    }
+    private record Value(Optional<Object> is, int line) {}
 
     /** The one object that a file holds. */
     static JsonFields of(String file, String text) throws Unreadable {
@@ -51,7 +56,8 @@ final class JsonFields {
             }
             Value value = value(parser, file);
             if (parser.nextToken() != null) {
-                throw new Unreadable(file, parser.currentTokenLocation().getLineNr(), "something follows after the end");
+                throw new Unreadable(
+                        file, parser.currentTokenLocation().getLineNr(), "something follows after the end");
             }
             return new JsonFields(file, "", 1, object(value.is.orElseThrow()));
         } catch (JsonProcessingException e) {

@@ -9,11 +9,22 @@ import java.util.OptionalInt;
 
 /** A file {@code labs/KEY.json} to a lab. An unknown field is left out and told; a wrong value takes the file out. */
 final class JsonLab {
-    private static final List<String> FIELDS = List.of("note", "name", "processes", "scanSizes", "fileTypes", "asks", "needs", "usual", "paper",
-            "sendWithinDays", "scansKeptDays", "negativesKeptDays", "source");
+    private static final List<String> FIELDS = List.of(
+            "note",
+            "name",
+            "processes",
+            "scanSizes",
+            "fileTypes",
+            "asks",
+            "needs",
+            "usual",
+            "paper",
+            "sendWithinDays",
+            "scansKeptDays",
+            "negativesKeptDays",
+            "source");
 
-    private JsonLab() {
-    }
+    private JsonLab() {}
 
     static Lab.Read read(String key, String file, String text) {
         List<String> problems = new ArrayList<>();
@@ -26,10 +37,19 @@ final class JsonLab {
                 unknown(wishes, Wish.fields(), problems);
                 usual = wishes(wishes);
             }
-            Lab lab = new Lab(key, named(json), processes(json), texts(json, "scanSizes"), texts(json, "fileTypes"),
-                    json.has("asks") ? among(json, "asks", Column.fields()) : Column.fields(), among(json, "needs", needed()), usual,
+            Lab lab = new Lab(
+                    key,
+                    named(json),
+                    processes(json),
+                    texts(json, "scanSizes"),
+                    texts(json, "fileTypes"),
+                    json.has("asks") ? among(json, "asks", Column.fields()) : Column.fields(),
+                    among(json, "needs", needed()),
+                    usual,
                     json.has("paper") ? json.oneOf("paper", List.of("A4", "Letter")) : "A4",
-                    days(json, "sendWithinDays").orElse(Lab.WAIT), days(json, "scansKeptDays"), days(json, "negativesKeptDays"));
+                    days(json, "sendWithinDays").orElse(Lab.WAIT),
+                    days(json, "scansKeptDays"),
+                    days(json, "negativesKeptDays"));
             for (Wish wish : Wish.values()) {
                 Optional<String> why = usual.of(wish).flatMap(it -> lab.whyNot(wish, it));
                 if (why.isPresent()) {
@@ -46,7 +66,9 @@ final class JsonLab {
     private static void unknown(JsonFields json, List<String> known, List<String> problems) {
         for (String name : json.names()) {
             if (!known.contains(name)) {
-                problems.add(json.wrong(name, "is no field known here, and is left out; known: " + String.join(", ", known)).getMessage());
+                problems.add(
+                        json.wrong(name, "is no field known here, and is left out; known: " + String.join(", ", known))
+                                .getMessage());
             }
         }
     }

@@ -21,7 +21,8 @@ import java.util.OptionalInt;
 /** An order to a file of format {@code takeup-order}, version 1, and back. Not known is null, never 0. */
 final class JsonOrder {
     private static final JsonFactory FACTORY = new JsonFactory();
-    private static final DateTimeFormatter TO_THE_SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssXXX", Locale.ROOT);
+    private static final DateTimeFormatter TO_THE_SECOND =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssXXX", Locale.ROOT);
 
     private final JsonGenerator out;
 
@@ -33,7 +34,8 @@ final class JsonOrder {
         StringWriter text = new StringWriter();
         try (JsonGenerator generator = FACTORY.createGenerator(text)) {
             DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-            generator.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
+            generator.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
             new JsonOrder(generator).order(order, programVersion);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -41,15 +43,25 @@ final class JsonOrder {
         return visible(text.append("\n").toString());
     }
 
-    /** What JSON allows as it is, and a terminal might obey or an eye not see, as escapes: it stands in strings alone. */
+    /**
+     * What JSON allows as it is, and a terminal might obey or an eye not see, as escapes: it stands in strings alone.
+     */
     private static String visible(String json) {
         StringBuilder seen = new StringBuilder(json.length());
         for (int at = 0; at < json.length(); at++) {
             char c = json.charAt(at);
-            boolean isPair = Character.isHighSurrogate(c) && at + 1 < json.length() && Character.isLowSurrogate(json.charAt(at + 1))
+            boolean isPair = Character.isHighSurrogate(c)
+                            && at + 1 < json.length()
+                            && Character.isLowSurrogate(json.charAt(at + 1))
                     || Character.isLowSurrogate(c) && at > 0 && Character.isHighSurrogate(json.charAt(at - 1));
             int type = Character.getType(c);
-            if (c >= 0x7f && !isPair && (type == Character.SURROGATE || type == Character.CONTROL || type == Character.FORMAT || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR)) {
+            if (c >= 0x7f
+                    && !isPair
+                    && (type == Character.SURROGATE
+                            || type == Character.CONTROL
+                            || type == Character.FORMAT
+                            || type == Character.LINE_SEPARATOR
+                            || type == Character.PARAGRAPH_SEPARATOR)) {
                 String hex = Integer.toHexString(c);
                 seen.append("\\u").append("0000".substring(hex.length())).append(hex);
             } else {
@@ -220,10 +232,24 @@ final class JsonOrder {
         }
         List<Order.Progress> progress = new ArrayList<>();
         for (JsonFields step : json.objects("progress")) {
-            progress.add(new Order.Progress(Stage.named(step.oneOf("stage", Stage.all())).orElseThrow(), date(step, "on"), step.texts("rolls")));
+            progress.add(new Order.Progress(
+                    Stage.named(step.oneOf("stage", Stage.all())).orElseThrow(),
+                    date(step, "on"),
+                    step.texts("rolls")));
         }
-        return new Order(number, json.whole("revision", 1, Integer.MAX_VALUE), json.time("madeAt"), json.flag("withdrawn"), to(json.object("lab")),
-                json.maybeText("reference"), json.maybeText("client"), json.flag("flies"), parcel(json), JsonLab.wishes(json.object("wishes")), rolls, checks,
+        return new Order(
+                number,
+                json.whole("revision", 1, Integer.MAX_VALUE),
+                json.time("madeAt"),
+                json.flag("withdrawn"),
+                to(json.object("lab")),
+                json.maybeText("reference"),
+                json.maybeText("client"),
+                json.flag("flies"),
+                parcel(json),
+                JsonLab.wishes(json.object("wishes")),
+                rolls,
+                checks,
                 progress);
     }
 
@@ -236,8 +262,14 @@ final class JsonOrder {
     }
 
     private static Order.To to(JsonFields lab) throws Unreadable {
-        return new Order.To(lab.text("key"), lab.text("name"), lab.texts("asks"), lab.oneOf("paper", List.of("A4", "Letter")),
-                lab.whole("sendWithinDays", 1, 3650), days(lab, "scansKeptDays"), days(lab, "negativesKeptDays"));
+        return new Order.To(
+                lab.text("key"),
+                lab.text("name"),
+                lab.texts("asks"),
+                lab.oneOf("paper", List.of("A4", "Letter")),
+                lab.whole("sendWithinDays", 1, 3650),
+                days(lab, "scansKeptDays"),
+                days(lab, "negativesKeptDays"));
     }
 
     private static OptionalInt days(JsonFields json, String name) throws Unreadable {
@@ -246,16 +278,34 @@ final class JsonOrder {
 
     private static Optional<Order.Parcel> parcel(JsonFields json) throws Unreadable {
         Optional<JsonFields> parcel = json.maybeObject("parcel");
-        return parcel.isEmpty() ? Optional.empty()
-                : Optional.of(new Order.Parcel(parcel.get().whole("number", 1, 100), parcel.get().whole("of", 1, 100), parcel.get().texts("others")));
+        return parcel.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Order.Parcel(
+                        parcel.get().whole("number", 1, 100),
+                        parcel.get().whole("of", 1, 100),
+                        parcel.get().texts("others")));
     }
 
     private static OrderedRoll roll(JsonFields json) throws Unreadable {
-        return new OrderedRoll(JsonRoll.number(json, "roll"), json.whole("revision", 1, Integer.MAX_VALUE), json.maybeText("labNumber"),
-                json.oneOf("filmSize", JsonRoll.FILM_SIZES), json.oneOf("frameSize", JsonRoll.FRAME_SIZES), json.maybeText("special"), json.text("stock"),
+        return new OrderedRoll(
+                JsonRoll.number(json, "roll"),
+                json.whole("revision", 1, Integer.MAX_VALUE),
+                json.maybeText("labNumber"),
+                json.oneOf("filmSize", JsonRoll.FILM_SIZES),
+                json.oneOf("frameSize", JsonRoll.FRAME_SIZES),
+                json.maybeText("special"),
+                json.text("stock"),
                 json.oneOf("kind", JsonRoll.KINDS),
-                new Development(json.text("process"), json.number("pushStops", -5, 5), json.number("exposureIndex", 0.1, 1e6), json.number("boxSpeed", 0.1, 1e6)),
-                json.text("labProcess"), json.whole("framesExpected", 0, 10_000), json.text("body"), json.text("date"), json.texts("condition"),
+                new Development(
+                        json.text("process"),
+                        json.number("pushStops", -5, 5),
+                        json.number("exposureIndex", 0.1, 1e6),
+                        json.number("boxSpeed", 0.1, 1e6)),
+                json.text("labProcess"),
+                json.whole("framesExpected", 0, 10_000),
+                json.text("body"),
+                json.text("date"),
+                json.texts("condition"),
                 json.maybeText("note"));
     }
 }

@@ -3,17 +3,20 @@ package takeup.order;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A file of format {@code takeup-roll}, version 1, to what an order takes from it. Fields that it does not know are passed over. */
+/**
+ * A file of format {@code takeup-roll}, version 1, to what an order takes from it. Fields that it does not know are
+ * passed over.
+ */
 final class JsonRoll {
-    static final List<String> FRAME_SIZES = List.of("18x24", "24x36", "24x65", "6x4.5", "6x6", "6x7", "6x8", "6x9", "6x12", "6x17");
+    static final List<String> FRAME_SIZES =
+            List.of("18x24", "24x36", "24x65", "6x4.5", "6x6", "6x7", "6x8", "6x9", "6x12", "6x17");
     static final List<String> FILM_SIZES = List.of("135", "120", "220");
     static final List<String> KINDS = List.of("colour-negative", "bw-negative", "colour-reversal", "bw-reversal");
     private static final List<String> STATES = List.of("open", "rewound", "finished", "withdrawn");
     private static final List<String> FRAME_KINDS = List.of("exposed", "blank", "unlogged", "lost", "slate");
     private static final List<String> CONDITIONS = List.of("torn", "opened", "stuck", "partial", "other");
 
-    private JsonRoll() {
-    }
+    private JsonRoll() {}
 
     static ExposedRoll read(String file, String text) throws Unreadable {
         JsonFields json = JsonFields.of(file, text);
@@ -23,7 +26,19 @@ final class JsonRoll {
         if (json.whole("version", 1, 1_000_000) > 1) {
             throw json.wrong("version", "is newer than 1, the one that is known here: use a newer takeup");
         }
-        json.mustHave("madeBy", "shoot", "camera", "stock", "framesUsed", "framesNominal", "counterChecks", "loadedAt", "finishedAt", "condition", "note", "frames");
+        json.mustHave(
+                "madeBy",
+                "shoot",
+                "camera",
+                "stock",
+                "framesUsed",
+                "framesNominal",
+                "counterChecks",
+                "loadedAt",
+                "finishedAt",
+                "condition",
+                "note",
+                "frames");
         JsonFields madeBy = json.object("madeBy");
         madeBy.mustHave("program", "version");
         JsonFields shoot = json.object("shoot");
@@ -38,12 +53,28 @@ final class JsonRoll {
         json.whole("framesNominal", 1, 250);
         json.objects("counterChecks");
         json.time("loadedAt");
-        return new ExposedRoll(number(json, "roll"), json.whole("revision", 1, Integer.MAX_VALUE), json.oneOf("state", STATES), shoot.text("date"),
-                shoot.maybeText("client"), camera.text("name"), camera.maybeText("back"), camera.oneOf("frameSize", FRAME_SIZES),
-                json.oneOf("filmSize", FILM_SIZES), stock.text("name"), stock.oneOf("kind", KINDS),
-                new Development(development.text("process"), development.number("pushStops", -5, 5), json.number("exposureIndex", 0.1, 1e6),
+        return new ExposedRoll(
+                number(json, "roll"),
+                json.whole("revision", 1, Integer.MAX_VALUE),
+                json.oneOf("state", STATES),
+                shoot.text("date"),
+                shoot.maybeText("client"),
+                camera.text("name"),
+                camera.maybeText("back"),
+                camera.oneOf("frameSize", FRAME_SIZES),
+                json.oneOf("filmSize", FILM_SIZES),
+                stock.text("name"),
+                stock.oneOf("kind", KINDS),
+                new Development(
+                        development.text("process"),
+                        development.number("pushStops", -5, 5),
+                        json.number("exposureIndex", 0.1, 1e6),
                         stock.number("boxSpeed", 0.1, 1e6)),
-                json.whole("framesExposed", 0, 10_000), conditions(json), json.maybeText("note"), json.maybeTime("finishedAt"), frames(json));
+                json.whole("framesExposed", 0, 10_000),
+                conditions(json),
+                json.maybeText("note"),
+                json.maybeTime("finishedAt"),
+                frames(json));
     }
 
     /** A roll's number: one to three capital letters, four to eight digits. */
@@ -61,7 +92,11 @@ final class JsonRoll {
             letters++;
         }
         int digits = text.length() - letters;
-        return letters >= 1 && letters <= 3 && digits >= 4 && digits <= 8 && text.substring(letters).chars().allMatch(it -> it >= '0' && it <= '9');
+        return letters >= 1
+                && letters <= 3
+                && digits >= 4
+                && digits <= 8
+                && text.substring(letters).chars().allMatch(it -> it >= '0' && it <= '9');
     }
 
     private static List<String> conditions(JsonFields json) throws Unreadable {
@@ -78,11 +113,43 @@ final class JsonRoll {
     private static List<ExposedFrame> frames(JsonFields json) throws Unreadable {
         List<ExposedFrame> frames = new ArrayList<>();
         for (JsonFields frame : json.objects("frames")) {
-            frame.mustHave("sequence", "was", "at", "atKnown", "aperture", "fNumber", "exactFNumber", "time", "seconds", "exactSeconds", "lens",
-                    "focalLengthMm", "distanceM", "light", "flashLight", "filters", "filterStops", "extensionStops", "biasStops", "meteredSeconds",
-                    "correctedSeconds", "errorStops", "overBoxStops", "flash", "tripod", "warnings", "note", "furtherExposures");
-            frames.add(new ExposedFrame(frame.whole("frame", -1000, 10_000), frame.oneOf("kind", FRAME_KINDS), frame.maybeTime("at"),
-                    frame.maybeText("aperture"), frame.maybeText("time"), frame.maybeText("lens"), frame.maybeNumber("errorStops", -1000, 1000),
+            frame.mustHave(
+                    "sequence",
+                    "was",
+                    "at",
+                    "atKnown",
+                    "aperture",
+                    "fNumber",
+                    "exactFNumber",
+                    "time",
+                    "seconds",
+                    "exactSeconds",
+                    "lens",
+                    "focalLengthMm",
+                    "distanceM",
+                    "light",
+                    "flashLight",
+                    "filters",
+                    "filterStops",
+                    "extensionStops",
+                    "biasStops",
+                    "meteredSeconds",
+                    "correctedSeconds",
+                    "errorStops",
+                    "overBoxStops",
+                    "flash",
+                    "tripod",
+                    "warnings",
+                    "note",
+                    "furtherExposures");
+            frames.add(new ExposedFrame(
+                    frame.whole("frame", -1000, 10_000),
+                    frame.oneOf("kind", FRAME_KINDS),
+                    frame.maybeTime("at"),
+                    frame.maybeText("aperture"),
+                    frame.maybeText("time"),
+                    frame.maybeText("lens"),
+                    frame.maybeNumber("errorStops", -1000, 1000),
                     frame.maybeText("note")));
         }
         return frames;

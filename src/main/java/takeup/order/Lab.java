@@ -22,8 +22,19 @@ import java.util.OptionalInt;
  * @param scansKeptDays after so many days it deletes the scans
  * @param negativesKeptDays after so many days it destroys negatives that nobody asked for
  */
-public record Lab(String key, String name, Map<String, String> processes, List<String> scanSizes, List<String> fileTypes, List<String> asks,
-        List<String> needs, Wishes usual, String paper, int sendWithinDays, OptionalInt scansKeptDays, OptionalInt negativesKeptDays) {
+public record Lab(
+        String key,
+        String name,
+        Map<String, String> processes,
+        List<String> scanSizes,
+        List<String> fileTypes,
+        List<String> asks,
+        List<String> needs,
+        Wishes usual,
+        String paper,
+        int sendWithinDays,
+        OptionalInt scansKeptDays,
+        OptionalInt negativesKeptDays) {
     /** Days that an exposed roll may wait where nobody said otherwise: common practice is to send it soon. */
     public static final int WAIT = 14;
 
@@ -41,8 +52,7 @@ public record Lab(String key, String name, Map<String, String> processes, List<S
      * @param lab the lab; empty if the file is wrong
      * @param problems what is wrong with it, or was left out of it
      */
-    public record Read(Optional<Lab> lab, List<String> problems) {
-    }
+    public record Read(Optional<Lab> lab, List<String> problems) {}
 
     /** The lab that a file describes; the file is named in what is wrong with it. */
     public static Read of(String key, String file, String json) {
@@ -64,7 +74,8 @@ public record Lab(String key, String name, Map<String, String> processes, List<S
     /** Why a wish cannot be had here; empty if it can. */
     public Optional<String> whyNot(Wish wish, String words) {
         List<String> offered = wish == Wish.SCAN_SIZE ? scanSizes : wish == Wish.FILE_TYPE ? fileTypes : List.of();
-        return offered.isEmpty() || words.isBlank() || offered.contains(words.strip()) ? Optional.empty()
+        return offered.isEmpty() || words.isBlank() || offered.contains(words.strip())
+                ? Optional.empty()
                 : Optional.of(words + " is no " + wish.words() + " of " + name + ": " + String.join(", ", offered));
     }
 }

@@ -7,8 +7,8 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 
 /**
- * A must-have moment by the clock: {@code 16:30-16:45 prize-giving}, or {@code 2026-09-12 16:30-16:45 prize-giving} where
- * rolls of several days go together. Both ends belong to it; it may run past midnight.
+ * A must-have moment by the clock: {@code 16:30-16:45 prize-giving}, or {@code 2026-09-12 16:30-16:45 prize-giving}
+ * where rolls of several days go together. Both ends belong to it; it may run past midnight.
  *
  * @param day the day on which it begins; empty means any
  * @param from from this minute on
@@ -26,8 +26,11 @@ public record Moment(Optional<LocalDate> day, LocalTime from, LocalTime to, Stri
             if (ends.length != 2) {
                 return Optional.empty();
             }
-            String name = words.length < (dated ? 3 : 2) ? ends[0] + "-" + ends[1]
-                    : dated ? words[2] : String.join(" ", java.util.Arrays.asList(words).subList(1, words.length));
+            String name = words.length < (dated ? 3 : 2)
+                    ? ends[0] + "-" + ends[1]
+                    : dated
+                            ? words[2]
+                            : String.join(" ", java.util.Arrays.asList(words).subList(1, words.length));
             return Optional.of(new Moment(day, LocalTime.parse(ends[0]), LocalTime.parse(ends[1]), name.strip()));
         } catch (DateTimeException e) {
             return Optional.empty();
@@ -36,14 +39,18 @@ public record Moment(Optional<LocalDate> day, LocalTime from, LocalTime to, Stri
 
     /** Whether a roll holds a picture that was taken in it, by the time of the place. */
     boolean isOn(ExposedRoll roll) {
-        return roll.frames().stream().anyMatch(it -> it.isPicture() && it.at().filter(this::holds).isPresent());
+        return roll.frames().stream()
+                .anyMatch(it -> it.isPicture() && it.at().filter(this::holds).isPresent());
     }
 
     private boolean holds(OffsetDateTime at) {
         LocalTime minute = at.toLocalTime().withSecond(0).withNano(0);
         boolean isOvernight = to.isBefore(from);
         boolean isAfterMidnight = isOvernight && !minute.isAfter(to);
-        boolean isIn = isOvernight ? isAfterMidnight || !minute.isBefore(from) : !minute.isBefore(from) && !minute.isAfter(to);
-        return isIn && (day.isEmpty() || day.get().equals(isAfterMidnight ? at.toLocalDate().minusDays(1) : at.toLocalDate()));
+        boolean isIn =
+                isOvernight ? isAfterMidnight || !minute.isBefore(from) : !minute.isBefore(from) && !minute.isAfter(to);
+        return isIn
+                && (day.isEmpty()
+                        || day.get().equals(isAfterMidnight ? at.toLocalDate().minusDays(1) : at.toLocalDate()));
     }
 }

@@ -26,8 +26,20 @@ import java.util.OptionalInt;
  * @param checks what was said before it went
  * @param progress what became of it, oldest first
  */
-public record Order(String order, int revision, OffsetDateTime madeAt, boolean withdrawn, To lab, Optional<String> reference, Optional<String> client,
-        boolean flies, Optional<Parcel> parcel, Wishes wishes, List<OrderedRoll> rolls, List<Check> checks, List<Progress> progress) {
+public record Order(
+        String order,
+        int revision,
+        OffsetDateTime madeAt,
+        boolean withdrawn,
+        To lab,
+        Optional<String> reference,
+        Optional<String> client,
+        boolean flies,
+        Optional<Parcel> parcel,
+        Wishes wishes,
+        List<OrderedRoll> rolls,
+        List<Check> checks,
+        List<Progress> progress) {
     private static final String LETTERS = "ORD-";
 
     public Order {
@@ -42,13 +54,27 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
      * @param asks what its form asks of each roll
      * @param paper A4 or Letter
      */
-    public record To(String key, String name, List<String> asks, String paper, int sendWithinDays, OptionalInt scansKeptDays, OptionalInt negativesKeptDays) {
+    public record To(
+            String key,
+            String name,
+            List<String> asks,
+            String paper,
+            int sendWithinDays,
+            OptionalInt scansKeptDays,
+            OptionalInt negativesKeptDays) {
         public To {
             asks = List.copyOf(asks);
         }
 
         static To of(Lab lab) {
-            return new To(lab.key(), lab.name(), lab.asks(), lab.paper(), lab.sendWithinDays(), lab.scansKeptDays(), lab.negativesKeptDays());
+            return new To(
+                    lab.key(),
+                    lab.name(),
+                    lab.asks(),
+                    lab.paper(),
+                    lab.sendWithinDays(),
+                    lab.scansKeptDays(),
+                    lab.negativesKeptDays());
         }
 
         boolean asksFor(Column column) {
@@ -70,7 +96,10 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
 
         /** {@code parcel 1 of 2; the other is ORD-002}. */
         String words() {
-            return "parcel " + number + " of " + of + (others.isEmpty() ? "" : "; the other" + (others.size() == 1 ? " is " : "s are ") + String.join(", ", others));
+            return "parcel " + number + " of " + of
+                    + (others.isEmpty()
+                            ? ""
+                            : "; the other" + (others.size() == 1 ? " is " : "s are ") + String.join(", ", others));
         }
     }
 
@@ -88,12 +117,36 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
     }
 
     /** A new order. */
-    public static Order of(String number, OffsetDateTime at, Lab lab, Optional<String> reference, boolean flies, Wishes wishes, List<ExposedRoll> rolls,
-            List<Check> checks, boolean withNotes, boolean withClient) {
-        List<String> clients = rolls.stream().flatMap(it -> it.client().stream()).filter(it -> !it.isBlank()).distinct().toList();
-        return new Order(number, 1, at, false, To.of(lab), reference.filter(it -> !it.isBlank()),
-                withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(), flies, Optional.empty(), wishes,
-                rolls.stream().map(it -> OrderedRoll.of(it, lab, withNotes)).toList(), checks, List.of());
+    public static Order of(
+            String number,
+            OffsetDateTime at,
+            Lab lab,
+            Optional<String> reference,
+            boolean flies,
+            Wishes wishes,
+            List<ExposedRoll> rolls,
+            List<Check> checks,
+            boolean withNotes,
+            boolean withClient) {
+        List<String> clients = rolls.stream()
+                .flatMap(it -> it.client().stream())
+                .filter(it -> !it.isBlank())
+                .distinct()
+                .toList();
+        return new Order(
+                number,
+                1,
+                at,
+                false,
+                To.of(lab),
+                reference.filter(it -> !it.isBlank()),
+                withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(),
+                flies,
+                Optional.empty(),
+                wishes,
+                rolls.stream().map(it -> OrderedRoll.of(it, lab, withNotes)).toList(),
+                checks,
+                List.of());
     }
 
     /** The order that a file of format takeup-order holds; the file is named in what is wrong with it. */
@@ -123,8 +176,11 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
     /** A number as it is typed: {@code ORD-001}, {@code ord1} or {@code 1}. */
     public static Optional<String> parse(String typed) {
         String word = typed.toUpperCase(java.util.Locale.ROOT);
-        String digits = word.startsWith(LETTERS) ? word.substring(LETTERS.length()) : word.startsWith("ORD") ? word.substring(3) : word;
-        boolean isNumber = !digits.isEmpty() && digits.length() <= 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9');
+        String digits = word.startsWith(LETTERS)
+                ? word.substring(LETTERS.length())
+                : word.startsWith("ORD") ? word.substring(3) : word;
+        boolean isNumber =
+                !digits.isEmpty() && digits.length() <= 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9');
         return isNumber && Integer.parseInt(digits) > 0 ? Optional.of(id(Integer.parseInt(digits))) : Optional.empty();
     }
 
@@ -157,7 +213,8 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
     /** How many rolls go through which process and development, in the order of the rolls: {@code C-41, NORMAL} 3. */
     public Map<String, Integer> counts() {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        rolls.forEach(it -> counts.merge(Speech.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
+        rolls.forEach(it -> counts.merge(
+                Speech.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
         return counts;
     }
 
@@ -177,7 +234,13 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
 
     /** With the lab's own number of a roll. */
     public Order withLabNumber(String roll, String number) {
-        return changed(withdrawn, parcel, rolls.stream().map(it -> it.roll().equals(roll) ? it.withLabNumber(number) : it).toList(), progress);
+        return changed(
+                withdrawn,
+                parcel,
+                rolls.stream()
+                        .map(it -> it.roll().equals(roll) ? it.withLabNumber(number) : it)
+                        .toList(),
+                progress);
     }
 
     /** Taken back: its rolls can be ordered again. */
@@ -187,12 +250,39 @@ public record Order(String order, int revision, OffsetDateTime madeAt, boolean w
 
     /** As one of several parcels, with some of its rolls. */
     public Order asParcel(String number, Parcel of, List<String> kept) {
-        List<Check> said = checks.stream().filter(it -> it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains)).toList();
-        return new Order(number, number.equals(order) ? revision + 1 : 1, madeAt, withdrawn, lab, reference, client, flies, Optional.of(of), wishes,
-                rolls.stream().filter(it -> kept.contains(it.roll())).toList(), said, progress);
+        List<Check> said = checks.stream()
+                .filter(it -> it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains))
+                .toList();
+        return new Order(
+                number,
+                number.equals(order) ? revision + 1 : 1,
+                madeAt,
+                withdrawn,
+                lab,
+                reference,
+                client,
+                flies,
+                Optional.of(of),
+                wishes,
+                rolls.stream().filter(it -> kept.contains(it.roll())).toList(),
+                said,
+                progress);
     }
 
     private Order changed(boolean isWithdrawn, Optional<Parcel> part, List<OrderedRoll> all, List<Progress> steps) {
-        return new Order(order, revision + 1, madeAt, isWithdrawn, lab, reference, client, flies, part, wishes, all, checks, steps);
+        return new Order(
+                order,
+                revision + 1,
+                madeAt,
+                isWithdrawn,
+                lab,
+                reference,
+                client,
+                flies,
+                part,
+                wishes,
+                all,
+                checks,
+                steps);
     }
 }

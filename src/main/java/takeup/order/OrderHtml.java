@@ -8,7 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** An order to print: the sheet that goes with the film, labels for the rolls, and a page for each roll's frames where asked for. */
+/**
+ * An order to print: the sheet that goes with the film, labels for the rolls, and a page for each roll's frames where
+ * asked for.
+ */
 public final class OrderHtml {
     /** The paper that can be printed on. */
     public static final List<String> PAPERS = List.of("A4", "Letter");
@@ -93,15 +96,22 @@ public final class OrderHtml {
     }
 
     private void sheet() {
-        html.raw("<section class=\"sheet\">\n").element("h1", "Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
+        html.raw("<section class=\"sheet\">\n")
+                .element("h1", "Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
         heads(html, OrderText.heads(order));
-        html.raw("<p class=\"counts\">").element("span", Speech.count(order.rolls().size(), "roll"));
+        html.raw("<p class=\"counts\">")
+                .element("span", Speech.count(order.rolls().size(), "roll"));
         order.counts().forEach((what, many) -> html.raw(" ").element("span", many + " × " + what));
         html.raw("</p>\n<table class=\"rolls\">\n<thead><tr>");
         columns().forEach((head, kind) -> html.element("th class=\"" + kind + "\"", head));
         html.raw("</tr></thead>\n<tbody>\n");
         order.rolls().forEach(this::row);
-        html.raw("</tbody>\n</table>\n").element("p class=\"foot\"", "The roll number stands on each cassette or band. Rated is the speed that it was exposed for, box the speed on its box.").raw("</section>\n");
+        html.raw("</tbody>\n</table>\n")
+                .element(
+                        "p class=\"foot\"",
+                        "The roll number stands on each cassette or band. Rated is the speed that it was "
+                                + "exposed for, box the speed on its box.")
+                .raw("</section>\n");
     }
 
     private boolean asks(Column column) {
@@ -111,7 +121,8 @@ public final class OrderHtml {
     /** Names and words, side by side in two columns. */
     static void heads(Html html, Map<String, String> heads) {
         html.raw("<dl class=\"heads\">\n");
-        heads.forEach((name, words) -> html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));
+        heads.forEach((name, words) ->
+                html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));
         html.raw("</dl>\n");
     }
 
@@ -130,7 +141,8 @@ public final class OrderHtml {
         if (asks(Column.FRAMES)) {
             columns.put("frames", "frames-due");
         }
-        if (asks(Column.CONDITION) || order.rolls().stream().anyMatch(it -> it.note().isPresent())) {
+        if (asks(Column.CONDITION)
+                || order.rolls().stream().anyMatch(it -> it.note().isPresent())) {
             columns.put("to be known", "known");
         }
         return columns;
@@ -142,24 +154,37 @@ public final class OrderHtml {
         if (asks(Column.LAB_NUMBER)) {
             html.element("td class=\"blank\"", roll.labNumber().orElse(""));
         }
-        html.element("td class=\"film\"", asks(Column.FRAME_SIZE) || roll.special().isPresent() ? roll.format() : roll.filmSize());
+        html.element(
+                "td class=\"film\"",
+                asks(Column.FRAME_SIZE) || roll.special().isPresent() ? roll.format() : roll.filmSize());
         if (asks(Column.STOCK)) {
             html.element("td class=\"stock\"", shortened(roll.stock(), 40));
         }
-        html.raw("<td class=\"process\">").element("b", shortened(roll.labProcess(), 24) + ", " + development.order()).raw(" ").element("span", speeds(development)).raw("</td>");
+        html.raw("<td class=\"process\">")
+                .element("b", shortened(roll.labProcess(), 24) + ", " + development.order())
+                .raw(" ")
+                .element("span", speeds(development))
+                .raw("</td>");
         if (asks(Column.FRAMES)) {
             html.element("td class=\"frames-due\"", Integer.toString(roll.framesExpected()));
         }
         if (columns().containsKey("to be known")) {
-            html.element("td class=\"known\"", asks(Column.CONDITION) ? roll.remarks() : roll.note().orElse(""));
+            html.element(
+                    "td class=\"known\"",
+                    asks(Column.CONDITION) ? roll.remarks() : roll.note().orElse(""));
         }
         html.raw("</tr>\n");
     }
 
-    /** What a roll was rated at is told where it matters even if the form does not ask: a push without it can be misread. */
+    /**
+     * What a roll was rated at is told where it matters even if the form does not ask: a push without it can be
+     * misread.
+     */
     private String speeds(Development development) {
         boolean isTold = asks(Column.RATING) || !development.order().equals("NORMAL");
-        return isTold ? development.speeds() : asks(Column.BOX_SPEED) ? "box " + Speech.number(development.boxSpeed()) : "";
+        return isTold
+                ? development.speeds()
+                : asks(Column.BOX_SPEED) ? "box " + Speech.number(development.boxSpeed()) : "";
     }
 
     /** Words too long for their place are cut with a mark; the plain text and the JSON have all of them. */
@@ -171,9 +196,16 @@ public final class OrderHtml {
     private void labels() {
         html.raw("<section class=\"labels\">\n");
         for (OrderedRoll roll : order.rolls()) {
-            html.raw("<div class=\"label\">").element("b", roll.roll()).element("p class=\"order\"", shortened(roll.labProcess(), 24) + ", " + roll.development().order())
+            html.raw("<div class=\"label\">")
+                    .element("b", roll.roll())
+                    .element(
+                            "p class=\"order\"",
+                            shortened(roll.labProcess(), 24) + ", "
+                                    + roll.development().order())
                     .element("p", roll.development().speeds())
-                    .element("p", roll.format() + " · " + shortened(roll.stock(), 40)).element("p", order.order() + " · EXPOSED" + (order.flies() ? " · NO X-RAYS" : "")).raw("</div>\n");
+                    .element("p", roll.format() + " · " + shortened(roll.stock(), 40))
+                    .element("p", order.order() + " · EXPOSED" + (order.flies() ? " · NO X-RAYS" : ""))
+                    .raw("</div>\n");
         }
         html.raw("</section>\n");
     }
@@ -183,7 +215,10 @@ public final class OrderHtml {
         List<ExposedRoll> among = new ArrayList<>();
         Set<String> wanted = new LinkedHashSet<>();
         order.rolls().forEach(it -> wanted.add(it.roll()));
-        wanted.forEach(number -> rolls.stream().filter(it -> it.roll().equals(number)).findFirst().ifPresent(among::add));
+        wanted.forEach(number -> rolls.stream()
+                .filter(it -> it.roll().equals(number))
+                .findFirst()
+                .ifPresent(among::add));
         return among;
     }
 }

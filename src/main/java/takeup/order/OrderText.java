@@ -8,8 +8,7 @@ import java.util.Map;
 public final class OrderText {
     private static final int WIDTH = 100;
 
-    private OrderText() {
-    }
+    private OrderText() {}
 
     /** The order, as lines that end in a line feed. */
     public static String of(Order order) {
@@ -23,7 +22,10 @@ public final class OrderText {
         for (OrderedRoll roll : order.rolls()) {
             lines.add(pad(roll.roll(), 11) + roll.words());
             List<String> rest = new ArrayList<>();
-            rest.add(roll.filmSize() + (order.lab().asksFor(Column.FRAME_SIZE) ? " " + roll.format().substring(roll.filmSize().length() + 1) : ""));
+            rest.add(roll.filmSize()
+                    + (order.lab().asksFor(Column.FRAME_SIZE)
+                            ? " " + roll.format().substring(roll.filmSize().length() + 1)
+                            : ""));
             if (order.lab().asksFor(Column.STOCK)) {
                 rest.add(Speech.of(roll.stock()));
             }

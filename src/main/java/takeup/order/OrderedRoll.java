@@ -22,21 +22,63 @@ import java.util.Optional;
  * @param condition what the lab must know
  * @param note words on the roll, where they were asked for
  */
-public record OrderedRoll(String roll, int revision, Optional<String> labNumber, String filmSize, String frameSize, Optional<String> special, String stock,
-        String kind, Development development, String labProcess, int framesExpected, String body, String date, List<String> condition, Optional<String> note) {
+public record OrderedRoll(
+        String roll,
+        int revision,
+        Optional<String> labNumber,
+        String filmSize,
+        String frameSize,
+        Optional<String> special,
+        String stock,
+        String kind,
+        Development development,
+        String labProcess,
+        int framesExpected,
+        String body,
+        String date,
+        List<String> condition,
+        Optional<String> note) {
     public OrderedRoll {
         condition = List.copyOf(condition);
     }
 
     static OrderedRoll of(ExposedRoll roll, Lab lab, boolean withNotes) {
-        return new OrderedRoll(roll.roll(), roll.revision(), Optional.empty(), roll.filmSize(), roll.frameSize(), roll.special(), roll.stock(), roll.kind(),
-                roll.development(), lab.wordFor(roll.development().process()).orElse(roll.development().process()), roll.framesExposed(), roll.body(),
-                roll.date(), roll.condition(), withNotes ? roll.note() : Optional.empty());
+        return new OrderedRoll(
+                roll.roll(),
+                roll.revision(),
+                Optional.empty(),
+                roll.filmSize(),
+                roll.frameSize(),
+                roll.special(),
+                roll.stock(),
+                roll.kind(),
+                roll.development(),
+                lab.wordFor(roll.development().process())
+                        .orElse(roll.development().process()),
+                roll.framesExposed(),
+                roll.body(),
+                roll.date(),
+                roll.condition(),
+                withNotes ? roll.note() : Optional.empty());
     }
 
     OrderedRoll withLabNumber(String number) {
-        return new OrderedRoll(roll, revision, Optional.of(number).filter(it -> !it.isBlank()), filmSize, frameSize, special, stock, kind, development, labProcess,
-                framesExpected, body, date, condition, note);
+        return new OrderedRoll(
+                roll,
+                revision,
+                Optional.of(number).filter(it -> !it.isBlank()),
+                filmSize,
+                frameSize,
+                special,
+                stock,
+                kind,
+                development,
+                labProcess,
+                framesExpected,
+                body,
+                date,
+                condition,
+                note);
     }
 
     /** Process and development in the lab's word: {@code C-41, PUSH 1 STOP (rated 800, box 400)}. */
@@ -46,7 +88,9 @@ public record OrderedRoll(String roll, int revision, Optional<String> labNumber,
 
     /** What else is to be known of the film: size, and what is unusual about it. */
     String format() {
-        return filmSize + " " + frameSize + special.map(it -> ", " + it.toUpperCase(java.util.Locale.ROOT)).orElse("");
+        return filmSize + " " + frameSize
+                + special.map(it -> ", " + it.toUpperCase(java.util.Locale.ROOT))
+                        .orElse("");
     }
 
     /** Condition, and the note where it was asked for. */

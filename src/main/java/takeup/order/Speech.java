@@ -11,8 +11,7 @@ final class Speech {
     private static final String PLUS = "+\uff0b\ufe62\u2795";
     private static final String MINUS = "-\u2212\u2010\u2011\u2012\u2013\uff0d\ufe63\u2796";
 
-    private Speech() {
-    }
+    private Speech() {}
 
     /** A text on one line, signs before a number as words, what steers a printer or hides from the eye as an escape. */
     static String of(String text) {
@@ -21,12 +20,17 @@ final class Speech {
 
     /** A number without an exponent or a trailing {@code .0}: {@code 400}, {@code 0.3}. */
     static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** Stops to a tenth, without a sign: {@code 1}, {@code 0.5}. */
     static String tenths(double stops) {
-        return number(BigDecimal.valueOf(Math.abs(stops)).setScale(1, RoundingMode.HALF_UP).doubleValue());
+        return number(BigDecimal.valueOf(Math.abs(stops))
+                .setScale(1, RoundingMode.HALF_UP)
+                .doubleValue());
     }
 
     /** {@code 1 roll}, {@code 3 rolls}. */
@@ -39,9 +43,11 @@ final class Speech {
         for (int at = 0; at < text.length(); at++) {
             char c = text.charAt(at);
             boolean isPlus = PLUS.indexOf(c) >= 0;
-            boolean isBare = isPlus || MINUS.indexOf(c) >= 0 && !(at > 0 && Character.isLetterOrDigit(text.charAt(at - 1)));
+            boolean isBare =
+                    isPlus || MINUS.indexOf(c) >= 0 && !(at > 0 && Character.isLetterOrDigit(text.charAt(at - 1)));
             if (isBare && isOneDigit(text, at + 1)) {
-                words.append(words.isEmpty() || words.charAt(words.length() - 1) == ' ' ? "" : " ").append(isPlus ? "plus " : "minus ");
+                words.append(words.isEmpty() || words.charAt(words.length() - 1) == ' ' ? "" : " ")
+                        .append(isPlus ? "plus " : "minus ");
             } else {
                 words.append(c);
             }
@@ -51,7 +57,9 @@ final class Speech {
 
     /** Whether a number below ten begins here; a telephone number does not. */
     private static boolean isOneDigit(String text, int at) {
-        return at < text.length() && Character.isDigit(text.charAt(at)) && !(at + 1 < text.length() && Character.isDigit(text.charAt(at + 1)));
+        return at < text.length()
+                && Character.isDigit(text.charAt(at))
+                && !(at + 1 < text.length() && Character.isDigit(text.charAt(at + 1)));
     }
 
     private static String visible(String text) {
@@ -61,10 +69,12 @@ final class Speech {
             at += Character.charCount(point);
             switch (Character.getType(point)) {
                 case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> {
-                    boolean isBlank = point >= '\t' && point <= '\r' || point == 0x85 || point == 0x2028 || point == 0x2029;
+                    boolean isBlank =
+                            point >= '\t' && point <= '\r' || point == 0x85 || point == 0x2028 || point == 0x2029;
                     seen.append(isBlank ? " " : escape(point));
                 }
-                case Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED -> seen.append(escape(point));
+                case Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED ->
+                    seen.append(escape(point));
                 default -> seen.appendCodePoint(point);
             }
         }

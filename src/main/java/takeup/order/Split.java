@@ -21,7 +21,11 @@ public record Split(List<String> first, List<String> second, List<String> remark
     }
 
     /** By what rolls are parted. */
-    public enum By { MOMENTS, NUMBER, BODY }
+    public enum By {
+        MOMENTS,
+        NUMBER,
+        BODY
+    }
 
     /** Odd and even places: neighbours in time travel apart. */
     public static Split byNumber(List<ExposedRoll> rolls) {
@@ -33,17 +37,24 @@ public record Split(List<String> first, List<String> second, List<String> remark
         return new Split(first, second, List.of());
     }
 
-    /** All rolls of a camera together, the cameras with most rolls first, each to the parcel that holds fewer so far. */
+    /**
+     * All rolls of a camera together, the cameras with most rolls first, each to the parcel that holds fewer so far.
+     */
     public static Split byBody(List<ExposedRoll> rolls) {
         Map<String, List<String>> bodies = new TreeMap<>();
-        rolls.forEach(it -> bodies.computeIfAbsent(it.camera(), camera -> new ArrayList<>()).add(it.roll()));
+        rolls.forEach(it ->
+                bodies.computeIfAbsent(it.camera(), camera -> new ArrayList<>()).add(it.roll()));
         List<String> first = new ArrayList<>();
         List<String> second = new ArrayList<>();
-        bodies.values().stream().sorted(Comparator.comparing((List<String> it) -> -it.size())).forEach(it -> (first.size() <= second.size() ? first : second).addAll(it));
+        bodies.values().stream()
+                .sorted(Comparator.comparing((List<String> it) -> -it.size()))
+                .forEach(it -> (first.size() <= second.size() ? first : second).addAll(it));
         return new Split(first, second, List.of());
     }
 
-    /** Moments that several rolls hold end up in both parcels, as far as that can be; then the parcels are of a size. */
+    /**
+     * Moments that several rolls hold end up in both parcels, as far as that can be; then the parcels are of a size.
+     */
     public static Split byMoments(List<ExposedRoll> rolls, List<Moment> moments) {
         return new SplitSearch(rolls, moments).best();
     }

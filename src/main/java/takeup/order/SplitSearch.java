@@ -16,6 +16,7 @@ final class SplitSearch {
     private final List<Moment> moments;
     /** For each moment the places in {@link #rolls} of those that hold it. */
     private final List<List<Integer>> held = new ArrayList<>();
+
     private final boolean[] inSecond;
     private boolean[] best = new boolean[0];
     private int bestCost = Integer.MAX_VALUE;
@@ -86,7 +87,8 @@ final class SplitSearch {
     private int together(int placed) {
         int count = 0;
         for (List<Integer> places : held) {
-            count += places.size() > 1 && places.get(places.size() - 1) < placed && isTogether(places, inSecond) ? 1 : 0;
+            count +=
+                    places.size() > 1 && places.get(places.size() - 1) < placed && isTogether(places, inSecond) ? 1 : 0;
         }
         return count;
     }
@@ -105,7 +107,10 @@ final class SplitSearch {
             } else if (places.size() == 1) {
                 remarks.add(name + " is on " + rolls.get(places.get(0)).roll() + " alone");
             } else if (isTogether(places, best)) {
-                remarks.add(name + " stays in one parcel: " + String.join(", ", places.stream().map(it -> rolls.get(it).roll()).toList()));
+                remarks.add(name + " stays in one parcel: "
+                        + String.join(
+                                ", ",
+                                places.stream().map(it -> rolls.get(it).roll()).toList()));
             }
         }
         return remarks;

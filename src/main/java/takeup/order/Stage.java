@@ -5,7 +5,10 @@ import java.util.Optional;
 
 /** Where an ordered roll is. */
 public enum Stage {
-    ORDERED("ordered", "ordered"), SENT("sent", "at the lab"), SCANS("scans", "scans back"), NEGATIVES("negatives", "negatives back");
+    ORDERED("ordered", "ordered"),
+    SENT("sent", "at the lab"),
+    SCANS("scans", "scans back"),
+    NEGATIVES("negatives", "negatives back");
 
     private final String word;
     private final String where;

@@ -30,7 +30,10 @@ public record Whereabouts(List<Order> orders) {
 
     /** Where a roll is that came out of the camera: {@code exposed}, {@code at the lab since 2026-09-14 (ORD-001)}. */
     public String words(String roll) {
-        return order(roll).map(it -> it.stage(roll).where() + it.last(roll).map(step -> " since " + step.on()).orElse("") + " (" + it.order() + ")").orElse("exposed");
+        return order(roll)
+                .map(it -> it.stage(roll).where()
+                        + it.last(roll).map(step -> " since " + step.on()).orElse("") + " (" + it.order() + ")")
+                .orElse("exposed");
     }
 
     /** Where it is, without date and order: {@code exposed}, {@code at the lab}. */
@@ -52,28 +55,56 @@ public record Whereabouts(List<Order> orders) {
     private static void due(Order order, LocalDate today, List<String> due) {
         long waited = ChronoUnit.DAYS.between(order.madeAt().toLocalDate(), today);
         if (!order.isSent() && waited > order.lab().sendWithinDays()) {
-            due.add(order.order() + " was made " + waited + " days ago and has not gone to the lab: exposed film fades, so send it, or say takeup order mark "
+            due.add(order.order() + " was made " + waited
+                    + " days ago and has not gone to the lab: exposed film fades, so send it, or say takeup order mark "
                     + order.order() + " sent");
         }
         Optional<LocalDate> scans = Optional.empty();
         for (OrderedRoll roll : order.rolls()) {
-            Optional<LocalDate> since = order.last(roll.roll()).filter(it -> it.stage() == Stage.SCANS).map(Order.Progress::on);
+            Optional<LocalDate> since = order.last(roll.roll())
+                    .filter(it -> it.stage() == Stage.SCANS)
+                    .map(Order.Progress::on);
             scans = since.isPresent() && (scans.isEmpty() || since.get().isBefore(scans.get())) ? since : scans;
         }
         if (scans.isPresent()) {
-            kept(order.order(), "the scans are deleted", ": save them before", scans.get(), order.lab().scansKeptDays(), today, due);
+            kept(
+                    order.order(),
+                    "the scans are deleted",
+                    ": save them before",
+                    scans.get(),
+                    order.lab().scansKeptDays(),
+                    today,
+                    due);
             if (order.wishes().of(Wish.NEGATIVES).isEmpty()) {
-                kept(order.order(), "negatives that nobody asked for are destroyed", ": ask for them before", scans.get(), order.lab().negativesKeptDays(), today, due);
+                kept(
+                        order.order(),
+                        "negatives that nobody asked for are destroyed",
+                        ": ask for them before",
+                        scans.get(),
+                        order.lab().negativesKeptDays(),
+                        today,
+                        due);
             }
         }
     }
 
-    private static void kept(String order, String what, String remedy, LocalDate from, java.util.OptionalInt days, LocalDate today, List<String> due) {
+    private static void kept(
+            String order,
+            String what,
+            String remedy,
+            LocalDate from,
+            java.util.OptionalInt days,
+            LocalDate today,
+            List<String> due) {
         if (days.isPresent()) {
             LocalDate end = from.plusDays(days.getAsInt());
             long left = ChronoUnit.DAYS.between(today, end);
-            due.add(order + ": " + what + " on " + end + ", " + (left < 0 ? -left + (left == -1 ? " day" : " days") + " ago; ask at once"
-                    : left == 0 ? "today" + remedy.replace(" before", " now") : "in " + left + (left == 1 ? " day" : " days") + remedy));
+            due.add(order + ": " + what + " on " + end + ", "
+                    + (left < 0
+                            ? -left + (left == -1 ? " day" : " days") + " ago; ask at once"
+                            : left == 0
+                                    ? "today" + remedy.replace(" before", " now")
+                                    : "in " + left + (left == 1 ? " day" : " days") + remedy));
         }
     }
 
@@ -90,8 +121,10 @@ public record Whereabouts(List<Order> orders) {
                 names.add(roll + " for " + waited + " days");
             }
         });
-        return names.isEmpty() ? Optional.empty()
-                : Optional.of("exposed and in no order: " + String.join(", ", names) + "; exposed film fades with time and heat, so send it soon");
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of("exposed and in no order: " + String.join(", ", names)
+                        + "; exposed film fades with time and heat, so send it soon");
     }
 
     /** Rolls of an order whose files have changed since, each one sentence. */
@@ -101,9 +134,13 @@ public record Whereabouts(List<Order> orders) {
             for (ExposedRoll roll : now) {
                 if (roll.roll().equals(ordered.roll()) && roll.revision() > ordered.revision()) {
                     boolean isOther = !roll.development().equals(ordered.development());
-                    corrected.add(ordered.roll() + " was corrected after it was ordered (revision " + ordered.revision() + ", now " + roll.revision() + ")"
-                            + (isOther ? ": it says " + Speech.of(roll.development().process()) + ", " + roll.development().words() + " now, and the order says "
-                            + ordered.words() : ""));
+                    corrected.add(ordered.roll() + " was corrected after it was ordered (revision " + ordered.revision()
+                            + ", now " + roll.revision() + ")"
+                            + (isOther
+                                    ? ": it says "
+                                            + Speech.of(roll.development().process()) + ", "
+                                            + roll.development().words() + " now, and the order says " + ordered.words()
+                                    : ""));
                 }
             }
         }

@@ -4,11 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What a lab can be asked for with a whole order, each in words: a scan size, negatives back or not, a colour preference. */
+/**
+ * What a lab can be asked for with a whole order, each in words: a scan size, negatives back or not, a colour
+ * preference.
+ */
 public enum Wish {
-    SCAN_SIZE("scanSize", "scan size"), FILE_TYPE("fileType", "file type"), BORDER("border", "border"), COLOUR("colour", "colour"),
-    DENSITY("density", "density"), NEGATIVES("negatives", "negatives"), CUTTING("cutting", "cutting"), SLEEVES("sleeves", "sleeves"),
-    PRINTS("prints", "prints"), DELIVERY("delivery", "delivery"), NOTES("notes", "notes");
+    SCAN_SIZE("scanSize", "scan size"),
+    FILE_TYPE("fileType", "file type"),
+    BORDER("border", "border"),
+    COLOUR("colour", "colour"),
+    DENSITY("density", "density"),
+    NEGATIVES("negatives", "negatives"),
+    CUTTING("cutting", "cutting"),
+    SLEEVES("sleeves", "sleeves"),
+    PRINTS("prints", "prints"),
+    DELIVERY("delivery", "delivery"),
+    NOTES("notes", "notes");
 
     private final String field;
     private final String words;

@@ -34,7 +34,13 @@ public final class Aligner {
     /** The most likely alignment of scans, in natural order, with the frames of one film or of several in a row. */
     public static Proposal of(List<Scan> scans, List<Slot> slots) {
         if (scans.isEmpty() || slots.isEmpty()) {
-            return new Proposal(scans, slots, Collections.nCopies(scans.size(), -1), false, false, 0,
+            return new Proposal(
+                    scans,
+                    slots,
+                    Collections.nCopies(scans.size(), -1),
+                    false,
+                    false,
+                    0,
                     List.of(scans.isEmpty() ? "there are no scans" : "no frame is logged"));
         }
         return new Aligner(scans, slots).best();
@@ -68,7 +74,9 @@ public final class Aligner {
     private List<Weighed> weigh() {
         List<Weighed> ways = new ArrayList<>();
         for (Hypothesis.Layout layout : layouts()) {
-            List<Slot> inOrder = layout == Hypothesis.Layout.SINGLE ? singles : Slot.pairs(singles, layout == Hypothesis.Layout.PAIRS_FIRST_ALONE);
+            List<Slot> inOrder = layout == Hypothesis.Layout.SINGLE
+                    ? singles
+                    : Slot.pairs(singles, layout == Hypothesis.Layout.PAIRS_FIRST_ALONE);
             Tones first = Tones.of(scans, inOrder);
             for (boolean reversed : new boolean[] {false, true}) {
                 List<Slot> slots = new ArrayList<>(inOrder);
@@ -77,8 +85,15 @@ public final class Aligner {
                 }
                 for (double slope : Hypothesis.SLOPES) {
                     Hypothesis plain = new Hypothesis(reversed, layout, false, false, slope, OptionalInt.empty());
-                    Hypothesis byName = new Hypothesis(reversed, layout, false, false, slope, numbersMayMean() ? OptionalInt.of(0) : OptionalInt.empty());
-                    int[] chain = new Strip(Looks.of(scans, slots, first, slope, reversed), slots, byName, numbers).best();
+                    Hypothesis byName = new Hypothesis(
+                            reversed,
+                            layout,
+                            false,
+                            false,
+                            slope,
+                            numbersMayMean() ? OptionalInt.of(0) : OptionalInt.empty());
+                    int[] chain =
+                            new Strip(Looks.of(scans, slots, first, slope, reversed), slots, byName, numbers).best();
                     weigh(plain, slots, first.fitted(scans, slots, chain, slope), ways);
                 }
             }
@@ -97,14 +112,31 @@ public final class Aligner {
 
     private void weigh(Hypothesis plain, List<Slot> slots, Tones tones, List<Weighed> into) {
         Looks looks = Looks.of(scans, slots, tones, plain.slope(), plain.isReversed());
-        boolean mayBeLeftOut = slots.stream().anyMatch(it -> it.isFarOff() || it.kind() == Frame.Kind.BLANK || it.kind() == Frame.Kind.LOST);
-        boolean mayBePiled = scans.size() < slots.size() && tones.mayBePile(scans.get(plain.isReversed() ? 0 : scans.size() - 1));
+        boolean mayBeLeftOut = slots.stream()
+                .anyMatch(it -> it.isFarOff() || it.kind() == Frame.Kind.BLANK || it.kind() == Frame.Kind.LOST);
+        boolean mayBePiled =
+                scans.size() < slots.size() && tones.mayBePile(scans.get(plain.isReversed() ? 0 : scans.size() - 1));
         for (boolean good : mayBeLeftOut ? new boolean[] {false, true} : new boolean[] {false}) {
             for (boolean piled : mayBePiled ? new boolean[] {false, true} : new boolean[] {false}) {
-                add(new Hypothesis(plain.isReversed(), plain.layout(), piled, good, plain.slope(), OptionalInt.empty()), slots, looks, into);
+                add(
+                        new Hypothesis(
+                                plain.isReversed(), plain.layout(), piled, good, plain.slope(), OptionalInt.empty()),
+                        slots,
+                        looks,
+                        into);
                 if (numbersMayMean()) {
                     for (int offset : OFFSETS) {
-                        add(new Hypothesis(plain.isReversed(), plain.layout(), piled, good, plain.slope(), OptionalInt.of(offset)), slots, looks, into);
+                        add(
+                                new Hypothesis(
+                                        plain.isReversed(),
+                                        plain.layout(),
+                                        piled,
+                                        good,
+                                        plain.slope(),
+                                        OptionalInt.of(offset)),
+                                slots,
+                                looks,
+                                into);
                     }
                 }
             }
@@ -113,7 +145,11 @@ public final class Aligner {
 
     private void add(Hypothesis how, List<Slot> slots, Looks looks, List<Weighed> into) {
         Strip strip = new Strip(looks, slots, how, numbers);
-        double names = !numbersMayMean() ? 0 : how.offset().isPresent() ? Math.log(numbers.get().prior()) : Math.log(1 - numbers.get().prior()) + numbers.get().meaningless();
+        double names = !numbersMayMean()
+                ? 0
+                : how.offset().isPresent()
+                        ? Math.log(numbers.get().prior())
+                        : Math.log(1 - numbers.get().prior()) + numbers.get().meaningless();
         into.add(new Weighed(how, slots, strip, how.prior() + names + strip.total()));
     }
 
@@ -140,10 +176,30 @@ public final class Aligner {
             }
         }
         Hypothesis how = best.how;
-        List<Slot> slots = how.layout() == Hypothesis.Layout.SINGLE ? singles : Slot.pairs(singles, how.layout() == Hypothesis.Layout.PAIRS_FIRST_ALONE);
-        Proposal proposal = new Proposal(scans, slots, Arrays.stream(best.slotOf).boxed().toList(), how.isReversed(), how.isPiled(), Math.min(1, best.share), List.of());
-        return new Proposal(scans, slots, proposal.slotOf(), how.isReversed(), how.isPiled(), proposal.confidence(),
-                Reasons.of(proposal, how, Optional.ofNullable(second).map(it -> it.how.isReversed() != how.isReversed()).orElse(false)));
+        List<Slot> slots = how.layout() == Hypothesis.Layout.SINGLE
+                ? singles
+                : Slot.pairs(singles, how.layout() == Hypothesis.Layout.PAIRS_FIRST_ALONE);
+        Proposal proposal = new Proposal(
+                scans,
+                slots,
+                Arrays.stream(best.slotOf).boxed().toList(),
+                how.isReversed(),
+                how.isPiled(),
+                Math.min(1, best.share),
+                List.of());
+        return new Proposal(
+                scans,
+                slots,
+                proposal.slotOf(),
+                how.isReversed(),
+                how.isPiled(),
+                proposal.confidence(),
+                Reasons.of(
+                        proposal,
+                        how,
+                        Optional.ofNullable(second)
+                                .map(it -> it.how.isReversed() != how.isReversed())
+                                .orElse(false)));
     }
 
     private record Found(Hypothesis how, int[] slotOf, double share) {

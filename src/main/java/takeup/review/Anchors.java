@@ -13,8 +13,8 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 
 /**
- * Digital files beside the frames of a roll that were taken at about the same time. A frame whose time is not known has no
- * place among them.
+ * Digital files beside the frames of a roll that were taken at about the same time. A frame whose time is not known has
+ * no place among them.
  *
  * @param rows the frames with a known time, in the order of the film
  * @param unknown how many frames were left out because their time is not known
@@ -35,7 +35,9 @@ public record Anchors(List<Row> rows, int unknown, List<DigitalShot> apart) {
     public record Anchor(DigitalShot shot, OffsetDateTime at, long afterSeconds) {
         /** How it lies to its frame: {@code 2 s after}. */
         public String words() {
-            return afterSeconds == 0 ? "same second" : CameraClock.words(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
+            return afterSeconds == 0
+                    ? "same second"
+                    : CameraClock.words(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
         }
     }
 
@@ -65,13 +67,18 @@ public record Anchors(List<Row> rows, int unknown, List<DigitalShot> apart) {
             if (nearest < 0) {
                 apart.add(shot);
             } else {
-                files.get(nearest).add(new Anchor(shot, at, Duration.between(time(frames.get(nearest)), at).toSeconds()));
+                files.get(nearest)
+                        .add(new Anchor(
+                                shot,
+                                at,
+                                Duration.between(time(frames.get(nearest)), at).toSeconds()));
             }
         }
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < frames.size(); i++) {
             List<Anchor> beside = files.get(i);
-            beside.sort(Comparator.comparingLong((Anchor it) -> Math.abs(it.afterSeconds())).thenComparing(it -> it.shot().name(), NaturalOrder.BY_NAME));
+            beside.sort(Comparator.comparingLong((Anchor it) -> Math.abs(it.afterSeconds()))
+                    .thenComparing(it -> it.shot().name(), NaturalOrder.BY_NAME));
             rows.add(new Row(frames.get(i), time(frames.get(i)), beside));
         }
         return new Anchors(rows, roll.frames().size() - frames.size(), apart);
@@ -82,12 +89,16 @@ public record Anchors(List<Row> rows, int unknown, List<DigitalShot> apart) {
     }
 
     private static OffsetDateTime right(DigitalShot shot, Map<String, CameraClock> clocks, List<Frame> frames) {
-        ZoneOffset here = frames.isEmpty() ? ZoneOffset.UTC : time(frames.get(0)).getOffset();
-        return Optional.ofNullable(clocks.get(shot.camera())).map(it -> it.right(shot.at(), shot.offset()))
+        ZoneOffset here =
+                frames.isEmpty() ? ZoneOffset.UTC : time(frames.get(0)).getOffset();
+        return Optional.ofNullable(clocks.get(shot.camera()))
+                .map(it -> it.right(shot.at(), shot.offset()))
                 .orElseGet(() -> shot.at().atOffset(shot.offset().orElse(here)).withOffsetSameInstant(here));
     }
 
-    /** The place of the frame that is nearest in time, of equals the earlier one; -1 where the file is of another time. */
+    /**
+     * The place of the frame that is nearest in time, of equals the earlier one; -1 where the file is of another time.
+     */
     private static int nearest(List<Frame> frames, OffsetDateTime at) {
         int nearest = -1;
         Duration best = Duration.ofDays(100_000);

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import takeup.review.Sorted.Candidate;
 
-/** Which group of scans belongs to which roll: every way is weighed by how well each group fits. Labs mostly keep the order of the rolls. */
+/**
+ * Which group of scans belongs to which roll: every way is weighed by how well each group fits. Labs mostly keep the
+ * order of the rolls.
+ */
 final class Assignment {
     private static final double OUT_OF_ORDER = Math.log(0.1);
     private static final int MOST_GROUPS = 6;
@@ -18,11 +21,12 @@ final class Assignment {
     private final List<Way> ways = new ArrayList<>();
 
     /** For each group the place of its roll among the candidates, -1 for none. */
-    private record Way(int[] rollOf, double weight) {
-    }
+    private record Way(int[] rollOf, double weight) {}
 
     Assignment(List<List<Scan>> groups, List<Candidate> candidates, Candidate wanted) {
-        this.groups = groups.size() <= MOST_GROUPS ? groups : List.of(groups.stream().flatMap(List::stream).toList());
+        this.groups = groups.size() <= MOST_GROUPS
+                ? groups
+                : List.of(groups.stream().flatMap(List::stream).toList());
         this.candidates = candidates;
         this.wanted = wanted;
         fits = new double[this.groups.size()][candidates.size() + 1];
@@ -43,7 +47,9 @@ final class Assignment {
             all = all == Double.NEGATIVE_INFINITY ? way.weight : Strip.sum(all, way.weight);
             best = way.weight > best.weight ? way : best;
         }
-        double together = scans.size() <= wanted.slots().size() + 3 ? Aligner.evidence(scans, wanted.slots()) : Double.NEGATIVE_INFINITY;
+        double together = scans.size() <= wanted.slots().size() + 3
+                ? Aligner.evidence(scans, wanted.slots())
+                : Double.NEGATIVE_INFINITY;
         if (together > best.weight) {
             return new Sorted(Aligner.of(scans, wanted.slots()), List.of(), List.of());
         }
@@ -65,7 +71,10 @@ final class Assignment {
             if (!isTaken) {
                 boolean isInOrder = roll < 0 || Arrays.stream(rollOf, 0, group).allMatch(it -> it < roll);
                 rollOf[group] = roll;
-                spread(rollOf, group + 1, weight + fits[group][roll < 0 ? candidates.size() : roll] + (isInOrder ? 0 : OUT_OF_ORDER));
+                spread(
+                        rollOf,
+                        group + 1,
+                        weight + fits[group][roll < 0 ? candidates.size() : roll] + (isInOrder ? 0 : OUT_OF_ORDER));
             }
         }
     }
@@ -83,19 +92,38 @@ final class Assignment {
             }
             Proposal proposal = Aligner.of(groups.get(g), candidates.get(roll).slots());
             double share = share(g, roll, all);
-            List<String> reasons = new ArrayList<>(List.of("the folder holds " + groups.size() + " groups of scans; this one begins with " + groups.get(g).get(0).name()));
+            List<String> reasons = new ArrayList<>(
+                    List.of("the folder holds " + groups.size() + " groups of scans; this one begins with "
+                            + groups.get(g).get(0).name()));
             reasons.addAll(proposal.reasons());
             if (share < Proposal.SURE) {
                 reasons.add("another group fits this roll nearly as well: look at the first scan of each");
             }
-            Proposal weighed = new Proposal(proposal.scans(), proposal.slots(), proposal.slotOf(), proposal.isReversed(), proposal.isPiled(), proposal.confidence() * share, reasons);
+            Proposal weighed = new Proposal(
+                    proposal.scans(),
+                    proposal.slots(),
+                    proposal.slotOf(),
+                    proposal.isReversed(),
+                    proposal.isPiled(),
+                    proposal.confidence() * share,
+                    reasons);
             if (roll == asked) {
                 own = Optional.of(weighed);
             } else {
                 others.add(new Sorted.Other(candidates.get(roll).roll(), weighed));
             }
         }
-        return new Sorted(own.orElseGet(() -> new Proposal(List.of(), wanted.slots(), List.of(), false, false, 0, List.of("no group of scans in this folder fits this roll"))), others, strangers);
+        return new Sorted(
+                own.orElseGet(() -> new Proposal(
+                        List.of(),
+                        wanted.slots(),
+                        List.of(),
+                        false,
+                        false,
+                        0,
+                        List.of("no group of scans in this folder fits this roll"))),
+                others,
+                strangers);
     }
 
     /** How much of all that was weighed gives this group to this roll. */

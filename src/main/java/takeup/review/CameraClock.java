@@ -7,7 +7,8 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 
 /**
- * How far a digital camera's clock is off: 73 s slow, set against +02:00. Found once, by a photograph of the screen's clock.
+ * How far a digital camera's clock is off: 73 s slow, set against +02:00. Found once, by a photograph of the screen's
+ * clock.
  *
  * @param camera the camera, as its files name it
  * @param behindSeconds what is added to its time to get the true one; + for a clock that is slow
@@ -35,6 +36,9 @@ public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, 
     static String words(long seconds) {
         long hours = seconds / 3600;
         long minutes = seconds / 60 % 60;
-        return ((hours > 0 ? hours + " h " : "") + (minutes > 0 ? minutes + " min " : "") + (seconds % 60 > 0 || seconds == 0 ? seconds % 60 + " s" : "")).strip();
+        return ((hours > 0 ? hours + " h " : "")
+                        + (minutes > 0 ? minutes + " min " : "")
+                        + (seconds % 60 > 0 || seconds == 0 ? seconds % 60 + " s" : ""))
+                .strip();
     }
 }

@@ -23,12 +23,27 @@ import takeup.roll.Roll;
  * @param over how many stops over
  * @param verdict what the photographer saw
  */
-public record Case(String stock, double index, String body, String lens, String method, String light, int overTenths, double under, double over, Density verdict) {
+public record Case(
+        String stock,
+        double index,
+        String body,
+        String lens,
+        String method,
+        String light,
+        int overTenths,
+        double under,
+        double over,
+        Density verdict) {
     /** What may be the cause of an error, each with the name that a frame gives it. */
     public enum Factor {
-        RATING, BODY, LENS, METHOD, LIGHT;
+        RATING,
+        BODY,
+        LENS,
+        METHOD,
+        LIGHT;
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return name().toLowerCase(Locale.ROOT);
         }
     }
@@ -41,13 +56,28 @@ public record Case(String stock, double index, String body, String lens, String 
         }
         Optional<Light> read = frame.exposure().light();
         boolean flash = frame.exposure().setting().flash();
-        String lens = frame.exposure().setting().lens().map(it -> roll.camera().key() + " " + it.key()).orElse(roll.camera().key());
-        return Optional.of(new Case(roll.film().stock().key(), roll.film().index().arithmetic(), roll.camera().key(), lens,
-                flash ? "flash" : read.map(it -> it.method().word()).orElse("none"), flash ? "flash" : read.map(Case::light).orElse("not known"),
-                (int) Math.round(10 * Math.max(-12, Math.min(12, over.getAsDouble()))), roll.film().stock().underStops(), roll.film().stock().overStops(), verdict));
+        String lens = frame.exposure()
+                .setting()
+                .lens()
+                .map(it -> roll.camera().key() + " " + it.key())
+                .orElse(roll.camera().key());
+        return Optional.of(new Case(
+                roll.film().stock().key(),
+                roll.film().index().arithmetic(),
+                roll.camera().key(),
+                lens,
+                flash ? "flash" : read.map(it -> it.method().word()).orElse("none"),
+                flash ? "flash" : read.map(Case::light).orElse("not known"),
+                (int) Math.round(10 * Math.max(-12, Math.min(12, over.getAsDouble()))),
+                roll.film().stock().underStops(),
+                roll.film().stock().overStops(),
+                verdict));
     }
 
-    /** Kinds of light by their EV at ISO 100: ANSI exposure guide as tabulated (liquisearch.com, "Exposure value"): cloudy bright 13, open shade 12, after sunset 9 to 11, interiors 5 to 8. */
+    /**
+     * Kinds of light by their EV at ISO 100: ANSI exposure guide as tabulated (liquisearch.com, "Exposure value"):
+     * cloudy bright 13, open shade 12, after sunset 9 to 11, interiors 5 to 8.
+     */
     private static String light(Light light) {
         double ev = light.ev100().stops();
         return ev >= 12.75 ? "sun" : ev >= 8.75 ? "shade" : "indoors";
@@ -66,6 +96,7 @@ public record Case(String stock, double index, String body, String lens, String 
 
     /** All names of a frame. */
     List<String> names() {
-        return List.of(name(Factor.RATING), name(Factor.BODY), name(Factor.LENS), name(Factor.METHOD), name(Factor.LIGHT));
+        return List.of(
+                name(Factor.RATING), name(Factor.BODY), name(Factor.LENS), name(Factor.METHOD), name(Factor.LIGHT));
     }
 }

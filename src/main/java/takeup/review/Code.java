@@ -10,8 +10,7 @@ public final class Code {
     /** The light border that a reader needs, in squares (ISO/IEC 18004, 9.1: four). */
     public static final int QUIET = 4;
 
-    private Code() {
-    }
+    private Code() {}
 
     /** The squares row by row, true for dark, without the border; a quarter of them may be lost (level Q). */
     public static boolean[][] of(String text) {

@@ -1,7 +1,7 @@
 package takeup.review;
 
-import com.google.zxing.BinaryBitmap;
 import com.google.zxing.Binarizer;
+import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.LuminanceSource;
 import com.google.zxing.PlanarYUVLuminanceSource;
@@ -14,18 +14,21 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Reads a QR code off a scan or a photograph: turned, mirrored, as a negative, dim, soft, grainy. A text is given out only if
- * the caller knows it for takeup's own; with that check a code read with a fault says nothing at all.
+ * Reads a QR code off a scan or a photograph: turned, mirrored, as a negative, dim, soft, grainy. A text is given out
+ * only if the caller knows it for takeup's own; with that check a code read with a fault says nothing at all.
  */
 public final class CodeReader {
-    /** Long sides that are tried, in dots: in the small ones grain is gone, in the large ones a small code is still there. */
+    /**
+     * Long sides that are tried, in dots: in the small ones grain is gone, in the large ones a small code is still
+     * there.
+     */
     private static final int[] SIDES = {600, 1000, 380, 1500};
     /** A code that lies askew in a soft picture may show only once the picture is turned. */
     private static final int[] TURNS = {45, 22, 68};
+
     private static final Map<DecodeHintType, Object> HARDER = Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE);
 
-    private CodeReader() {
-    }
+    private CodeReader() {}
 
     /** The slate on a picture. */
     public static Optional<Slate> slate(Grey picture) {
@@ -64,7 +67,9 @@ public final class CodeReader {
         for (Grey one : new Grey[] {picture, picture.inverted()}) {
             LuminanceSource source = source(one);
             LuminanceSource soft = source(one.smoothed());
-            for (Binarizer way : new Binarizer[] {new HybridBinarizer(source), new HybridBinarizer(soft), new GlobalHistogramBinarizer(soft)}) {
+            for (Binarizer way : new Binarizer[] {
+                new HybridBinarizer(source), new HybridBinarizer(soft), new GlobalHistogramBinarizer(soft)
+            }) {
                 Optional<T> found = decoded(way).flatMap(meaning);
                 if (found.isPresent()) {
                     return found;
@@ -75,13 +80,15 @@ public final class CodeReader {
     }
 
     private static LuminanceSource source(Grey picture) {
-        return new PlanarYUVLuminanceSource(picture.light(), picture.columns(), picture.rows(), 0, 0, picture.columns(), picture.rows(), false);
+        return new PlanarYUVLuminanceSource(
+                picture.light(), picture.columns(), picture.rows(), 0, 0, picture.columns(), picture.rows(), false);
     }
 
     /** The library tries a mirrored code too. Its exceptions only say that nothing was found. */
     private static Optional<String> decoded(Binarizer way) {
         try {
-            return Optional.of(new QRCodeReader().decode(new BinaryBitmap(way), HARDER).getText());
+            return Optional.of(
+                    new QRCodeReader().decode(new BinaryBitmap(way), HARDER).getText());
         } catch (ReaderException | IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }

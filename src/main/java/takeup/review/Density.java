@@ -3,8 +3,8 @@ package takeup.review;
 import java.util.Optional;
 
 /**
- * The photographer's verdict on a frame by the texture of its shadows, in the negative or the scan: thin, good or dense.
- * The brightness of a scan is no verdict: it may be the lab's.
+ * The photographer's verdict on a frame by the texture of its shadows, in the negative or the scan: thin, good or
+ * dense. The brightness of a scan is no verdict: it may be the lab's.
  */
 public enum Density {
     /** Too little light: no texture left in the shadows. */
@@ -30,7 +30,8 @@ public enum Density {
         return Optional.empty();
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return word;
     }
 }

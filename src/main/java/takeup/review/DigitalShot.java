@@ -13,5 +13,4 @@ import java.util.Optional;
  * @param offset OffsetTimeOriginal, where the file has it
  * @param set aperture, time and ISO in words; "" where nothing is known
  */
-public record DigitalShot(String name, String camera, LocalDateTime at, Optional<ZoneOffset> offset, String set) {
-}
+public record DigitalShot(String name, String camera, LocalDateTime at, Optional<ZoneOffset> offset, String set) {}

@@ -5,15 +5,16 @@ import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * How far the film got more or less light than the log says, from verdicts: an ordered probit with known limits. A frame is
- * thin where log + offset + scatter lies below what the stock bears under, dense where it lies above what it bears over (the
- * limits are the stock's latitude, by its file). Scatter is normal. The model is McCullagh's for ordered categories
- * ("Regression Models for Ordinal Data", J. R. Statist. Soc. B 42, 1980), its intervals are those of the likelihood ratio
- * (NIST/SEMATECH e-Handbook, 8.2.3.3, Likelihood ratio tests).
+ * How far the film got more or less light than the log says, from verdicts: an ordered probit with known limits. A
+ * frame is thin where log + offset + scatter lies below what the stock bears under, dense where it lies above what it
+ * bears over (the limits are the stock's latitude, by its file). Scatter is normal. The model is McCullagh's for
+ * ordered categories ("Regression Models for Ordinal Data", J. R. Statist. Soc. B 42, 1980), its intervals are those of
+ * the likelihood ratio (NIST/SEMATECH e-Handbook, 8.2.3.3, Likelihood ratio tests).
  */
 final class Fit {
     /** One verdict in thirty is taken for a slip of the finger, so that a single odd frame decides nothing. Opinion. */
     private static final double SLIP = 0.03;
+
     private static final double LEAST_SCATTER = 0.15;
     private static final double MOST_SCATTER = 4;
     private static final double MOST_OFFSET = 6;
@@ -66,7 +67,8 @@ final class Fit {
     /** The likeliest scatter, in stops. */
     double scatter() {
         boolean[] none = new boolean[offsets.length];
-        return Math.exp(highest(it -> likelihood(0, Math.exp(it), none), Math.log(LEAST_SCATTER), Math.log(MOST_SCATTER)));
+        return Math.exp(
+                highest(it -> likelihood(0, Math.exp(it), none), Math.log(LEAST_SCATTER), Math.log(MOST_SCATTER)));
     }
 
     /** The offset of the marked cases with the range in which no likelihood ratio speaks against it. */
@@ -77,7 +79,11 @@ final class Fit {
     /** The scatter with its range. */
     Interval scatterInterval() {
         boolean[] none = new boolean[offsets.length];
-        Interval log = interval(it -> likelihood(0, Math.exp(it), none), Math.log(scatter()), Math.log(LEAST_SCATTER), Math.log(MOST_SCATTER));
+        Interval log = interval(
+                it -> likelihood(0, Math.exp(it), none),
+                Math.log(scatter()),
+                Math.log(LEAST_SCATTER),
+                Math.log(MOST_SCATTER));
         return new Interval(Math.exp(log.estimate()), Math.exp(log.low()), Math.exp(log.high()));
     }
 
@@ -86,7 +92,9 @@ final class Fit {
         return new Interval(best, edge(likelihood, floor, best, low), edge(likelihood, floor, best, high));
     }
 
-    /** Where the likelihood falls to the floor on the way from the best value to an end; the end where it never does. */
+    /**
+     * Where the likelihood falls to the floor on the way from the best value to an end; the end where it never does.
+     */
     private static double edge(DoubleUnaryOperator likelihood, double floor, double best, double end) {
         if (likelihood.applyAsDouble(end) >= floor) {
             return end;
@@ -113,7 +121,8 @@ final class Fit {
             double at = low + (high - low) * i / steps;
             double value = of.applyAsDouble(at);
             // Of equals the one nearest to the middle: no evidence moves nothing.
-            if (value > most + 1e-9 || value > most - 1e-9 && Math.abs(at - (low + high) / 2) < Math.abs(best - (low + high) / 2)) {
+            if (value > most + 1e-9
+                    || value > most - 1e-9 && Math.abs(at - (low + high) / 2) < Math.abs(best - (low + high) / 2)) {
                 most = value;
                 best = at;
             }

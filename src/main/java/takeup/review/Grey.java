@@ -99,7 +99,8 @@ public record Grey(int columns, int rows, byte[] light) {
         }
         double right = x - left;
         double down = y - top;
-        return (int) ((1 - down) * ((1 - right) * at(left, top) + right * at(left + 1, top)) + down * ((1 - right) * at(left, top + 1) + right * at(left + 1, top + 1)));
+        return (int) ((1 - down) * ((1 - right) * at(left, top) + right * at(left + 1, top))
+                + down * ((1 - right) * at(left, top + 1) + right * at(left + 1, top + 1)));
     }
 
     /** Dark for light. */

@@ -5,12 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** A folder's scans in the groups that their names and shapes form: one for each film, if the lab kept films apart at all. */
+/**
+ * A folder's scans in the groups that their names and shapes form: one for each film, if the lab kept films apart at
+ * all.
+ */
 final class Groups {
     private static final int FEWEST = 3;
 
-    private Groups() {
-    }
+    private Groups() {}
 
     /** The scans, in natural order, in groups of neighbours. */
     static List<List<Scan>> of(List<Scan> scans) {
@@ -30,7 +32,9 @@ final class Groups {
         return all;
     }
 
-    /** Which run of digits, counted from the end, goes on from scan to scan: the one without which fewest names differ. */
+    /**
+     * Which run of digits, counted from the end, goes on from scan to scan: the one without which fewest names differ.
+     */
     private static int counter(List<Scan> scans) {
         int best = 0;
         int fewest = Integer.MAX_VALUE;
@@ -66,7 +70,9 @@ final class Groups {
     /** Another shape of picture from some scan on is another camera. A single one that is cropped is none. */
     private static List<List<Scan>> byShape(List<Scan> scans) {
         for (int at = FEWEST; at <= scans.size() - FEWEST; at++) {
-            if (isOne(scans.subList(0, at)) && isOne(scans.subList(at, scans.size())) && !isLike(scans.get(0), scans.get(at))) {
+            if (isOne(scans.subList(0, at))
+                    && isOne(scans.subList(at, scans.size()))
+                    && !isLike(scans.get(0), scans.get(at))) {
                 return List.of(scans.subList(0, at), scans.subList(at, scans.size()));
             }
         }

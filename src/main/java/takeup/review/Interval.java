@@ -15,11 +15,12 @@ import org.apache.commons.statistics.distribution.TDistribution;
 public record Interval(double estimate, double low, double high) {
     /** How sure an interval is, unless said otherwise. */
     public static final double CONFIDENCE = 0.95;
+
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     /**
-     * A share of counted things, such as 3 thin of 12, by Wilson's method (NIST/SEMATECH e-Handbook of Statistical Methods,
-     * 7.2.4.1, Confidence intervals: it recommends this one for small counts).
+     * A share of counted things, such as 3 thin of 12, by Wilson's method (NIST/SEMATECH e-Handbook of Statistical
+     * Methods, 7.2.4.1, Confidence intervals: it recommends this one for small counts).
      */
     public static Interval share(int some, int all, double confidence) {
         double z = NORMAL.inverseCumulativeProbability(0.5 + confidence / 2);
@@ -39,7 +40,10 @@ public record Interval(double estimate, double low, double high) {
     /** A standard deviation of measured values: s √((n-1)/χ²) (NIST/SEMATECH e-Handbook, 1.3.5.8 and 7.2.3.1). */
     public static Interval deviation(double deviation, int count, double confidence) {
         double root = Math.sqrt(count - 1.0) * deviation;
-        return new Interval(deviation, root / Math.sqrt(chiSquared(0.5 + confidence / 2, count - 1)), root / Math.sqrt(chiSquared(0.5 - confidence / 2, count - 1)));
+        return new Interval(
+                deviation,
+                root / Math.sqrt(chiSquared(0.5 + confidence / 2, count - 1)),
+                root / Math.sqrt(chiSquared(0.5 - confidence / 2, count - 1)));
     }
 
     /** Below this value lies that share of Student's t. */

@@ -9,9 +9,10 @@ import java.util.Map;
 import java.util.TreeSet;
 
 /**
- * What the verdicts on all judged frames teach: consistent, change the rating; scattered, technique or equipment; one body
- * only, that shutter (two training manuals say so: US Army SS0508, on film speed, and SS0514, on evaluating negatives).
- * Causes are taken up one by one, the one that explains most first, as long as a likelihood ratio speaks for it.
+ * What the verdicts on all judged frames teach: consistent, change the rating; scattered, technique or equipment; one
+ * body only, that shutter (two training manuals say so: US Army SS0508, on film speed, and SS0514, on evaluating
+ * negatives). Causes are taken up one by one, the one that explains most first, as long as a likelihood ratio speaks
+ * for it.
  *
  * @param frames how many judged frames could be used
  * @param findings what was found, the weightiest first
@@ -28,6 +29,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
     static final double WILD = 0.75;
     /** So many verdicts against the log are no slips. Opinion. */
     private static final int FEWEST_MIXED = 3;
+
     private static final double RISK = 0.002;
     private static final int MOST = 4;
     /** Causes whose likelihoods differ by less are not told apart: e² is about 7 to 1. Opinion. */
@@ -48,7 +50,8 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             return new Lesson(tally.usable(), List.of(), new Interval(0, 0, 0));
         }
         List<Map.Entry<Case, Integer>> cases = new ArrayList<>(tally.counts().entrySet());
-        cases.sort(Comparator.comparing((Map.Entry<Case, Integer> it) -> it.getKey().toString()));
+        cases.sort(Comparator.comparing(
+                (Map.Entry<Case, Integer> it) -> it.getKey().toString()));
         return new Search(cases).lesson();
     }
 
@@ -100,7 +103,10 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             return new Lesson(cases.stream().mapToInt(Map.Entry::getValue).sum(), findings, scatter);
         }
 
-        /** Takes up the cause that explains most of what is left, if it explains enough. The limit allows for how many are tried (Bonferroni: NIST/SEMATECH e-Handbook, 7.4.7.3). */
+        /**
+         * Takes up the cause that explains most of what is left, if it explains enough. The limit allows for how many
+         * are tried (Bonferroni: NIST/SEMATECH e-Handbook, 7.4.7.3).
+         */
         private boolean takeUp(double limit) {
             Map<Suspect, Double> gains = new LinkedHashMap<>();
             Suspect best = null;
@@ -130,8 +136,10 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             for (int i = 0; i < offsets.length; i++) {
                 offsets[i] += best.marked[i] ? offset : 0;
             }
-            Interval around = new Fit(cases, without(best, offset)).offsetInterval(fitOf(best).scatter(), best.marked);
-            findings.add(new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
+            Interval around = new Fit(cases, without(best, offset))
+                    .offsetInterval(fitOf(best).scatter(), best.marked);
+            findings.add(
+                    new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
             return true;
         }
 
@@ -170,7 +178,8 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
                 if (suspect.factor == Case.Factor.METHOD && suspect.frames >= FEWEST) {
                     Interval own = fitOf(suspect).scatterInterval();
                     if (own.low() > WILD && isMixed(suspect.marked)) {
-                        wild.add(new Finding(Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));
+                        wild.add(new Finding(
+                                Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));
                     } else {
                         tame++;
                     }
@@ -179,7 +188,13 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             if (!wild.isEmpty() && tame > 0) {
                 findings.addAll(wild);
             } else if (all.low() > WILD && isMixed(everything())) {
-                findings.add(new Finding(Finding.Kind.SCATTER, Case.Factor.METHOD, "all frames", cases.stream().mapToInt(Map.Entry::getValue).sum(), all, List.of()));
+                findings.add(new Finding(
+                        Finding.Kind.SCATTER,
+                        Case.Factor.METHOD,
+                        "all frames",
+                        cases.stream().mapToInt(Map.Entry::getValue).sum(),
+                        all,
+                        List.of()));
             }
         }
 
@@ -190,15 +205,16 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         }
 
         /**
-         * Whether frames that the log has within the stock's limits were judged thin or dense. Where only the limits are crossed
-         * without harm, the stock bears more than its file says, and nobody's metering is to blame.
+         * Whether frames that the log has within the stock's limits were judged thin or dense. Where only the limits
+         * are crossed without harm, the stock bears more than its file says, and nobody's metering is to blame.
          */
         private boolean isMixed(boolean[] marked) {
             int inside = 0;
             for (int i = 0; i < offsets.length; i++) {
                 Case each = cases.get(i).getKey();
                 double light = each.overTenths() / 10.0 + offsets[i];
-                boolean isOff = each.verdict() == Density.THIN && light > -each.under() + LEAST || each.verdict() == Density.DENSE && light < each.over() - LEAST;
+                boolean isOff = each.verdict() == Density.THIN && light > -each.under() + LEAST
+                        || each.verdict() == Density.DENSE && light < each.over() - LEAST;
                 inside += isOff && marked[i] ? cases.get(i).getValue() : 0;
             }
             return inside >= FEWEST_MIXED;

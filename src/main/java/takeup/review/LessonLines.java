@@ -12,13 +12,13 @@ public final class LessonLines {
     private static final int RIGHT = 6;
     private static final String SHADES = " .:oO#";
 
-    private LessonLines() {
-    }
+    private LessonLines() {}
 
     /** All of it: counts, the plot, the findings. */
     public static List<String> of(Tally tally, Lesson lesson) {
         List<String> lines = new ArrayList<>();
-        lines.add(count(tally.judged(), "frame") + " judged on " + count(tally.rolls(), "roll") + (tally.unknown() > 0 ? "; of " + tally.unknown() + " the log cannot tell the exposure" : ""));
+        lines.add(count(tally.judged(), "frame") + " judged on " + count(tally.rolls(), "roll")
+                + (tally.unknown() > 0 ? "; of " + tally.unknown() + " the log cannot tell the exposure" : ""));
         if (tally.usable() > 0) {
             lines.add("");
             lines.addAll(plot(tally));
@@ -41,48 +41,69 @@ public final class LessonLines {
     public static List<String> findings(Lesson lesson) {
         List<String> said = new ArrayList<>();
         if (!lesson.isEnough()) {
-            said.add("Not enough frames: " + lesson.frames() + " judged with a known exposure, " + Lesson.FEWEST + " at least.");
+            said.add("Not enough frames: " + lesson.frames() + " judged with a known exposure, " + Lesson.FEWEST
+                    + " at least.");
             return said;
         }
         lesson.findings().forEach(it -> said.add(words(it)));
         if (said.isEmpty() && lesson.scatter().low() > Lesson.WILD) {
-            said.add("Nothing to change: frames came back well where the log feared for them, so these stocks bear more than their files say (" + lesson.frames() + " frames).");
+            said.add("Nothing to change: frames came back well where the log feared for them, so these stocks "
+                    + "bear more than their files say ("
+                    + lesson.frames() + " frames).");
             return said;
         }
         if (said.isEmpty()) {
             said.add("Nothing to change: the verdicts follow the log within chance (" + lesson.frames() + " frames).");
         }
-        said.add("Frames lie about the log with " + range(lesson.scatter()) + " of scatter" + (lesson.scatter().high() < 0.9 ? ", which is usual." : "."));
+        said.add("Frames lie about the log with " + range(lesson.scatter()) + " of scatter"
+                + (lesson.scatter().high() < 0.9 ? ", which is usual." : "."));
         return said;
     }
 
     /** One finding as a sentence. */
     public static String words(Finding finding) {
-        String how = range(finding.stops()) + (finding.stops().estimate() < 0 ? " thinner" : " denser") + " than the log says";
-        String alike = finding.alike().isEmpty() ? "" : " It may as well be " + String.join(" or ", finding.alike()) + ": the log cannot tell them apart.";
+        String how = range(finding.stops()) + (finding.stops().estimate() < 0 ? " thinner" : " denser")
+                + " than the log says";
+        String alike = finding.alike().isEmpty()
+                ? ""
+                : " It may as well be " + String.join(" or ", finding.alike()) + ": the log cannot tell them apart.";
         String frames = " (" + count(finding.frames(), "frame") + ")";
         return switch (finding.kind()) {
-            case RATING -> finding.name() + frames + ": consistently " + how + ": rate it at " + newIndex(finding) + "." + alike;
-            case EQUIPMENT -> finding.factor() + " " + finding.name() + frames + ": " + how + ", and not elsewhere: "
-                    + (finding.factor() == Case.Factor.BODY ? "that shutter, or its meter; have it timed." : "that lens; look at its diaphragm.") + alike;
-            case TECHNIQUE -> finding.factor() + " " + finding.name() + frames + ": " + how + ", and not elsewhere: technique; meter a roll of it in two ways." + alike;
-            case SCATTER -> finding.name() + frames + ": scattered, " + range(finding.stops()) + ": technique or equipment; no rating helps.";
+            case RATING ->
+                finding.name() + frames + ": consistently " + how + ": rate it at " + newIndex(finding) + "." + alike;
+            case EQUIPMENT ->
+                finding.factor() + " " + finding.name() + frames + ": " + how + ", and not elsewhere: "
+                        + (finding.factor() == Case.Factor.BODY
+                                ? "that shutter, or its meter; have it timed."
+                                : "that lens; look at its diaphragm.")
+                        + alike;
+            case TECHNIQUE ->
+                finding.factor() + " " + finding.name() + frames + ": " + how
+                        + ", and not elsewhere: technique; meter a roll of it in two ways." + alike;
+            case SCATTER ->
+                finding.name() + frames + ": scattered, " + range(finding.stops())
+                        + ": technique or equipment; no rating helps.";
         };
     }
 
     /** What a stock is to be rated at, for a finding about its rating: {@code 200}. */
     public static String newIndex(Finding finding) {
-        return Plain.number(finding.newIndex(Double.parseDouble(finding.name().substring(finding.name().lastIndexOf(' ') + 1))));
+        return Plain.number(finding.newIndex(
+                Double.parseDouble(finding.name().substring(finding.name().lastIndexOf(' ') + 1))));
     }
 
     private static String range(Interval stops) {
         double low = Math.min(Math.abs(stops.low()), Math.abs(stops.high()));
         double high = Math.max(Math.abs(stops.low()), Math.abs(stops.high()));
         boolean isOpen = high > 3.9;
-        return Stops.words(stops.estimate()) + " (" + Plain.decimals(low, 1) + (isOpen ? " or more)" : " to " + Plain.decimals(high, 1) + ")");
+        return Stops.words(stops.estimate()) + " (" + Plain.decimals(low, 1)
+                + (isOpen ? " or more)" : " to " + Plain.decimals(high, 1) + ")");
     }
 
-    /** Stops over box by the log from left to right, the verdict from top to bottom; the darker a place, the more frames. */
+    /**
+     * Stops over box by the log from left to right, the verdict from top to bottom; the darker a place, the more
+     * frames.
+     */
     private static List<String> plot(Tally tally) {
         int width = 2 * (RIGHT - LEFT) + 1;
         int[][] at = new int[Density.values().length][width];
@@ -116,8 +137,10 @@ public final class LessonLines {
         tally.by(factor).forEach((name, counts) -> {
             int all = counts[0] + counts[1] + counts[2];
             Interval thin = Interval.share(counts[Density.THIN.ordinal()], all, Interval.CONFIDENCE);
-            lines.add("  " + pad(factor.toString(), 8) + pad(name, 22) + pad(all + (all == 1 ? " frame" : " frames"), 12) + pad(counts[0] + " thin", 9) + pad(counts[1] + " good", 9) + pad(counts[2] + " dense", 10)
-                    + "thin " + Math.round(100 * thin.low()) + " to " + Math.round(100 * thin.high()) + " %");
+            lines.add(
+                    "  " + pad(factor.toString(), 8) + pad(name, 22) + pad(all + (all == 1 ? " frame" : " frames"), 12)
+                            + pad(counts[0] + " thin", 9) + pad(counts[1] + " good", 9) + pad(counts[2] + " dense", 10)
+                            + "thin " + Math.round(100 * thin.low()) + " to " + Math.round(100 * thin.high()) + " %");
         });
     }
 

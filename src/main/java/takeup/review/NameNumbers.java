@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The numbers in file names that may be frame numbers: 1, 2, 4, 5 of {@code a_01.jpg}, {@code a_02.jpg}, {@code a_04.jpg},
- * {@code a_05.jpg}. A plain count from 1 says no more than the order; one with gaps was made before something was left out.
+ * The numbers in file names that may be frame numbers: 1, 2, 4, 5 of {@code a_01.jpg}, {@code a_02.jpg},
+ * {@code a_04.jpg}, {@code a_05.jpg}. A plain count from 1 says no more than the order; one with gaps was made before
+ * something was left out.
  *
  * @param values one number a scan, rising
  */
@@ -23,13 +24,15 @@ record NameNumbers(List<Integer> values) {
         for (String name : names) {
             all.add(runs(name));
         }
-        if (names.size() < 2 || all.stream().anyMatch(it -> it.size() != all.get(0).size())) {
+        if (names.size() < 2
+                || all.stream().anyMatch(it -> it.size() != all.get(0).size())) {
             return Optional.empty();
         }
         Optional<NameNumbers> best = Optional.empty();
         for (int field = 0; field < all.get(0).size(); field++) {
             Optional<NameNumbers> found = field(all, field);
-            if (found.isPresent() && (best.isEmpty() || found.get().hasGaps() || !best.get().hasGaps())) {
+            if (found.isPresent()
+                    && (best.isEmpty() || found.get().hasGaps() || !best.get().hasGaps())) {
                 best = found;
             }
         }

@@ -5,16 +5,17 @@ import java.util.Locale;
 
 /**
  * The order in which a person reads file names: {@code 2.jpg} before {@code 10.jpg}. Runs of the digits 0 to 9 count as
- * numbers, all else letter by letter and in either case; names that differ in nothing else are told apart by their bytes.
+ * numbers, all else letter by letter and in either case; names that differ in nothing else are told apart by their
+ * bytes.
  */
 public final class NaturalOrder implements Comparator<String> {
     /** The one order there is. */
     public static final NaturalOrder BY_NAME = new NaturalOrder();
 
-    private NaturalOrder() {
-    }
+    private NaturalOrder() {}
 
-    @Override public int compare(String a, String b) {
+    @Override
+    public int compare(String a, String b) {
         String left = a.toLowerCase(Locale.ROOT);
         String right = b.toLowerCase(Locale.ROOT);
         int i = 0;

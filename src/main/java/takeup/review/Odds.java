@@ -2,7 +2,9 @@ package takeup.review;
 
 import takeup.roll.Frame;
 
-/** How likely it is that a lab leaves a frame out, and what its scan then looks like. All shares are opinion: no source. */
+/**
+ * How likely it is that a lab leaves a frame out, and what its scan then looks like. All shares are opinion: no source.
+ */
 final class Odds {
     /** That a roll ends early, and its last frames are not there. */
     static final double ENDS_EARLY = 0.03;
@@ -16,13 +18,13 @@ final class Odds {
     static final double ONE_MORE_LEFT_OUT = 0.2;
     /** That a number in a name is right, where numbers mean frames. */
     static final double NUMBER_IS_RIGHT = 0.998;
+
     static final double NUMBER_IS_WRONG = 0.002 / 20;
 
     /** That a frame of one roll shows the slate of another, as a natural logarithm: it does not. */
     private static final double ANOTHER_ROLLS = -40;
 
-    private Odds() {
-    }
+    private Odds() {}
 
     /** That no scan comes back for what stands in a slot. */
     static double leftOut(Slot slot, boolean isGoodOnly) {
@@ -55,8 +57,8 @@ final class Odds {
     }
 
     /**
-     * What a slate, or that there is none, says of a scan in a slot, as a natural logarithm. A slate may be too spoilt to be
-     * read, and may have been logged with the space bar; it is never read wrong.
+     * What a slate, or that there is none, says of a scan in a slot, as a natural logarithm. A slate may be too spoilt
+     * to be read, and may have been logged with the space bar; it is never read wrong.
      */
     static double slate(Scan scan, Slot slot) {
         boolean isOne = slot.kind() == Frame.Kind.SLATE;

@@ -15,7 +15,8 @@ public record Picture(int columns, int rows, int[] rgb) {
         rgb = rgb.clone();
     }
 
-    @Override public int[] rgb() {
+    @Override
+    public int[] rgb() {
         return rgb.clone();
     }
 
@@ -24,7 +25,9 @@ public record Picture(int columns, int rows, int[] rgb) {
         return rgb[row * columns + column];
     }
 
-    /** Brightness of a dot from 0 to 1: 0.299 R + 0.587 G + 0.114 B of the coded values (ITU-R BT.601, section 2.5.1). */
+    /**
+     * Brightness of a dot from 0 to 1: 0.299 R + 0.587 G + 0.114 B of the coded values (ITU-R BT.601, section 2.5.1).
+     */
     public double lightness(int column, int row) {
         return lightness(at(column, row));
     }

@@ -16,7 +16,14 @@ import java.util.Optional;
  * @param confidence how likely it is among all that was weighed, 0 to 1
  * @param reasons why, in sentences, the weightiest first
  */
-public record Proposal(List<Scan> scans, List<Slot> slots, List<Integer> slotOf, boolean isReversed, boolean isPiled, double confidence, List<String> reasons) {
+public record Proposal(
+        List<Scan> scans,
+        List<Slot> slots,
+        List<Integer> slotOf,
+        boolean isReversed,
+        boolean isPiled,
+        double confidence,
+        List<String> reasons) {
     /** Below this the photographer is asked, and nothing is accepted unseen. */
     public static final double SURE = 0.98;
 
@@ -62,12 +69,20 @@ public record Proposal(List<Scan> scans, List<Slot> slots, List<Integer> slotOf,
         return extra;
     }
 
-    /** The same with all scans from one on showing so many frames later; what falls off an end shows no logged frame. */
+    /**
+     * The same with all scans from one on showing so many frames later; what falls off an end shows no logged frame.
+     */
     public Proposal shifted(int from, int by) {
         List<Integer> places = new ArrayList<>(slotOf);
         for (int i = from; i < places.size(); i++) {
             int place = places.get(i) < 0 ? -1 : places.get(i) + by;
-            places.set(i, place < 0 || place >= slots.size() || slotOf.subList(0, from).contains(place) ? -1 : place);
+            places.set(
+                    i,
+                    place < 0
+                                    || place >= slots.size()
+                                    || slotOf.subList(0, from).contains(place)
+                            ? -1
+                            : place);
         }
         return byHand(places, isReversed);
     }

@@ -10,11 +10,12 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 
 /**
- * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of the
- * test carries a card, {@code 1 STOP OVER}, and a note that names it.
+ * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of
+ * the test carries a card, {@code 1 STOP OVER}, and a note that names it.
  *
  * @param over stops above box speed of each frame that was called the best, of all rolls of the stock
- * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers differ
+ * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers
+ *     differ
  * @param isOpen whether a best frame stands at the end of its bracket, so that a further one might have been better
  */
 public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
@@ -44,7 +45,8 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
         List<Integer> places = new ArrayList<>();
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
-            if (frame.note().map(it -> it.startsWith(NOTE)).orElse(false) && Slot.over(roll, frame).isPresent()) {
+            if (frame.note().map(it -> it.startsWith(NOTE)).orElse(false)
+                    && Slot.over(roll, frame).isPresent()) {
                 places.add(i);
             }
         }
@@ -63,8 +65,14 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
         boolean isOpen = false;
         for (Answer test : tests) {
             for (double over : test.best()) {
-                OptionalDouble lower = test.bracket().stream().mapToDouble(it -> it).filter(it -> it < over - 0.01).max();
-                OptionalDouble upper = test.bracket().stream().mapToDouble(it -> it).filter(it -> it > over + 0.01).min();
+                OptionalDouble lower = test.bracket().stream()
+                        .mapToDouble(it -> it)
+                        .filter(it -> it < over - 0.01)
+                        .max();
+                OptionalDouble upper = test.bracket().stream()
+                        .mapToDouble(it -> it)
+                        .filter(it -> it > over + 0.01)
+                        .min();
                 isOpen |= lower.isEmpty() || upper.isEmpty();
                 below += (over - lower.orElse(over - 1)) / 2;
                 above += (upper.orElse(over + 1) - over) / 2;
@@ -76,9 +84,16 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
         }
         int count = best.size();
         double mean = best.stream().mapToDouble(it -> it).sum() / count;
-        double squares = best.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
-        double apart = count < 2 ? 0 : Interval.mean(0, Math.sqrt(squares / (count - 1)), count, Interval.CONFIDENCE).high();
-        return Optional.of(new RatingTest(best, new Interval(mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)), isOpen));
+        double squares =
+                best.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
+        double apart = count < 2
+                ? 0
+                : Interval.mean(0, Math.sqrt(squares / (count - 1)), count, Interval.CONFIDENCE)
+                        .high();
+        return Optional.of(new RatingTest(
+                best,
+                new Interval(mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)),
+                isOpen));
     }
 
     /** The answers of one test: the stops over box of all its frames, and of the best. */

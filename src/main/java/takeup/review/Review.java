@@ -40,7 +40,8 @@ public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Dens
 
     /** The verdict on each frame of a roll, in its order. */
     public List<Optional<Density>> verdicts(Roll roll) {
-        List<Optional<Density>> found = new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
+        List<Optional<Density>> found =
+                new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
         verdicts.forEach((key, density) -> {
             int at = key.in(roll.frames());
             if (at >= 0) {
@@ -52,19 +53,25 @@ public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Dens
 
     /** The scan of each frame of a roll, in its order. */
     public List<Optional<String>> scans(Roll roll) {
-        List<Optional<String>> found = new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
-        accepted.ifPresent(it -> it.scans().forEach(placed -> placed.frames().forEach(key -> {
-            int at = key.in(roll.frames());
-            if (at >= 0) {
-                found.set(at, Optional.of(placed.file()));
-            }
-        })));
+        List<Optional<String>> found =
+                new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
+        accepted.ifPresent(it -> it.scans()
+                .forEach(placed -> placed.frames().forEach(key -> {
+                    int at = key.in(roll.frames());
+                    if (at >= 0) {
+                        found.set(at, Optional.of(placed.file()));
+                    }
+                })));
         return List.copyOf(found);
     }
 
     /** Frames that were meant when the scans were accepted and are not in the roll any more, by their numbers then. */
     public List<Integer> gone(List<Frame> frames) {
-        return accepted.map(it -> it.scans().stream().flatMap(placed -> placed.frames().stream()).filter(key -> key.in(frames) < 0).map(FrameKey::number).toList())
+        return accepted.map(it -> it.scans().stream()
+                        .flatMap(placed -> placed.frames().stream())
+                        .filter(key -> key.in(frames) < 0)
+                        .map(FrameKey::number)
+                        .toList())
                 .orElse(List.of());
     }
 }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import takeup.roll.Roll;
 
-/** What the photographer decided about the scans of a roll. A later event takes the place of an earlier one on the same thing. */
+/**
+ * What the photographer decided about the scans of a roll. A later event takes the place of an earlier one on the same
+ * thing.
+ */
 public sealed interface ReviewEvent {
     /** One method for each kind, for rooms that must know which it is. */
     <R> R match(Cases<R> cases);
@@ -36,27 +39,35 @@ public sealed interface ReviewEvent {
         public static Accepted of(Roll roll, Proposal proposal, String folder) {
             List<Placed> placed = new ArrayList<>();
             for (int i = 0; i < proposal.scans().size(); i++) {
-                placed.add(new Placed(proposal.scans().get(i).name(),
-                        proposal.slot(i).map(slot -> slot.frames().stream().map(it -> FrameKey.of(roll.frames().get(it))).toList()).orElse(List.of())));
+                placed.add(new Placed(
+                        proposal.scans().get(i).name(),
+                        proposal.slot(i)
+                                .map(slot -> slot.frames().stream()
+                                        .map(it -> FrameKey.of(roll.frames().get(it)))
+                                        .toList())
+                                .orElse(List.of())));
             }
             return new Accepted(folder, proposal.isReversed(), proposal.confidence(), placed);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.accepted(this);
         }
     }
 
     /** A frame got a verdict; an empty one takes the verdict back. */
     record Judged(FrameKey frame, Optional<Density> verdict) implements ReviewEvent {
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.judged(this);
         }
     }
 
     /** A kind that a later version wrote: kept as it stands. */
     record Unknown(String kind, String text) implements ReviewEvent {
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.unknown(this);
         }
     }

@@ -49,7 +49,8 @@ public record Row(int scan, String file, String frame, String set, String read, 
         return rows;
     }
 
-    private static void missing(Proposal proposal, int slot, Roll roll, List<Optional<Density>> verdicts, List<Row> into) {
+    private static void missing(
+            Proposal proposal, int slot, Roll roll, List<Optional<Density>> verdicts, List<Row> into) {
         if (!proposal.slotOf().contains(slot)) {
             into.add(row(-1, NONE, proposal.slots().get(slot), roll, verdicts));
         }
@@ -69,19 +70,38 @@ public record Row(int scan, String file, String frame, String set, String read, 
             verdicts.get(index).ifPresent(it -> judged.add(it.toString()));
             frame.note().ifPresent(notes::add);
         }
-        return new Row(scan, file, String.join("+", numbers), String.join(" + ", set), String.join(" + ", read), String.join("+", judged), String.join("; ", notes));
+        return new Row(
+                scan,
+                file,
+                String.join("+", numbers),
+                String.join(" + ", set),
+                String.join(" + ", read),
+                String.join("+", judged),
+                String.join("; ", notes));
     }
 
     /** What was set; for a frame that was not exposed what became of it. */
     static String set(Frame frame) {
         Setting setting = frame.exposure().setting();
-        String pair = setting.aperture().map(Object::toString).orElse("") + setting.time().map(it -> " " + it).orElse("");
-        return frame.kind() == Frame.Kind.EXPOSED ? pair.isEmpty() ? "not known" : pair.strip() : (frame.kind() + " " + pair).strip();
+        String pair = setting.aperture().map(Object::toString).orElse("")
+                + setting.time().map(it -> " " + it).orElse("");
+        return frame.kind() == Frame.Kind.EXPOSED
+                ? pair.isEmpty() ? "not known" : pair.strip()
+                : (frame.kind() + " " + pair).strip();
     }
 
     private static String read(Roll roll, Frame frame) {
-        String light = frame.kind() == Frame.Kind.BLANK ? "" : frame.exposure().light().map(it -> "EV " + takeup.exposure.Plain.decimals(it.ev100().stops(), 1)).orElse("");
-        String error = Verdict.of(roll, frame).errorStops().stream().mapToObj(Stops::error).findFirst().orElse("");
+        String light = frame.kind() == Frame.Kind.BLANK
+                ? ""
+                : frame.exposure()
+                        .light()
+                        .map(it -> "EV "
+                                + takeup.exposure.Plain.decimals(it.ev100().stops(), 1))
+                        .orElse("");
+        String error = Verdict.of(roll, frame).errorStops().stream()
+                .mapToObj(Stops::error)
+                .findFirst()
+                .orElse("");
         return light + (light.isEmpty() || error.isEmpty() ? "" : ", ") + error;
     }
 }

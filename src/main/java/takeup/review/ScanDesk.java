@@ -21,7 +21,17 @@ import takeup.roll.Roll;
  * @param wanted what is to be written down before anything else is said
  * @param isAsked whether accepting was asked about, so that the same key again does it
  */
-public record ScanDesk(Roll roll, String folder, Proposal proposal, Review review, int cursor, int marked, boolean isSheet, String said, List<ReviewEvent> wanted, boolean isAsked) {
+public record ScanDesk(
+        Roll roll,
+        String folder,
+        Proposal proposal,
+        Review review,
+        int cursor,
+        int marked,
+        boolean isSheet,
+        String said,
+        List<ReviewEvent> wanted,
+        boolean isAsked) {
     public ScanDesk {
         wanted = List.copyOf(wanted);
     }
@@ -48,7 +58,17 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
     /** The cursor so many rows further. */
     public ScanDesk moved(int by) {
         int last = Math.max(0, rows().size() - 1);
-        return new ScanDesk(roll, folder, proposal, review, Math.max(0, Math.min(last, cursor + by)), marked, isSheet, "", wanted, false);
+        return new ScanDesk(
+                roll,
+                folder,
+                proposal,
+                review,
+                Math.max(0, Math.min(last, cursor + by)),
+                marked,
+                isSheet,
+                "",
+                wanted,
+                false);
     }
 
     /** The contact sheet instead of the list, or back. */
@@ -68,7 +88,10 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
 
     /** This scan and all behind it show frames so many further on. */
     public ScanDesk shifted(int by) {
-        return onScan(it -> it.with(it.proposal.shifted(it.scan(), by), "from here on " + (by > 0 ? "a frame later" : "a frame earlier") + "; a keeps it").onto(it.scan()));
+        return onScan(it -> it.with(
+                        it.proposal.shifted(it.scan(), by),
+                        "from here on " + (by > 0 ? "a frame later" : "a frame earlier") + "; a keeps it")
+                .onto(it.scan()));
     }
 
     /** The film the other way round. */
@@ -79,13 +102,25 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
     /** Marks a scan; the same key on another one exchanges their frames. */
     public ScanDesk swapped() {
         return onScan(it -> it.marked < 0 || it.marked == it.scan()
-                ? new ScanDesk(roll, folder, proposal, review, cursor, it.marked < 0 ? it.scan() : -1, isSheet, it.marked < 0 ? "go to the other scan, then s again" : "given up", wanted, false)
-                : it.with(it.proposal.swapped(it.marked, it.scan()), "swapped; a keeps it").onto(it.scan()));
+                ? new ScanDesk(
+                        roll,
+                        folder,
+                        proposal,
+                        review,
+                        cursor,
+                        it.marked < 0 ? it.scan() : -1,
+                        isSheet,
+                        it.marked < 0 ? "go to the other scan, then s again" : "given up",
+                        wanted,
+                        false)
+                : it.with(it.proposal.swapped(it.marked, it.scan()), "swapped; a keeps it")
+                        .onto(it.scan()));
     }
 
     /** This scan shows no logged frame. */
     public ScanDesk unlogged() {
-        return onScan(it -> it.with(it.proposal.placed(it.scan(), -1), "nobody logged this one; a keeps it").onto(it.scan()));
+        return onScan(it -> it.with(it.proposal.placed(it.scan(), -1), "nobody logged this one; a keeps it")
+                .onto(it.scan()));
     }
 
     private ScanDesk onto(int scan) {
@@ -108,15 +143,27 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
         if (events.isEmpty()) {
             return saying("no frame stands here: nothing to judge");
         }
-        String what = rows.get(cursor).frame() + (verdict.isPresent() ? " is " + verdict.get() : " is not judged any more");
-        return new ScanDesk(roll, folder, proposal, review, Math.min(rows.size() - 1, cursor + 1), marked, isSheet, "frame " + what, events, false);
+        String what =
+                rows.get(cursor).frame() + (verdict.isPresent() ? " is " + verdict.get() : " is not judged any more");
+        return new ScanDesk(
+                roll,
+                folder,
+                proposal,
+                review,
+                Math.min(rows.size() - 1, cursor + 1),
+                marked,
+                isSheet,
+                "frame " + what,
+                events,
+                false);
     }
 
     /** The places of the frames in the row under the cursor. */
     private List<Integer> frames(List<Row> rows) {
         List<Integer> places = new ArrayList<>();
         if (!rows.isEmpty()) {
-            for (String number : rows.get(Math.min(cursor, rows.size() - 1)).frame().split("\\+")) {
+            for (String number :
+                    rows.get(Math.min(cursor, rows.size() - 1)).frame().split("\\+")) {
                 for (int i = 0; i < roll.frames().size(); i++) {
                     Frame frame = roll.frames().get(i);
                     if (Integer.toString(frame.number()).equals(number) && !places.contains(i)) {
@@ -134,9 +181,30 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
             return saying("there are no scans to keep");
         }
         if (!proposal.isSure() && !isAsked) {
-            return new ScanDesk(roll, folder, proposal, review, cursor, marked, isSheet, "not sure (" + (int) (100 * proposal.confidence()) + " %): look first; a again keeps it all the same", wanted, true);
+            return new ScanDesk(
+                    roll,
+                    folder,
+                    proposal,
+                    review,
+                    cursor,
+                    marked,
+                    isSheet,
+                    "not sure (" + (int) (100 * proposal.confidence())
+                            + " %): look first; a again keeps it all the same",
+                    wanted,
+                    true);
         }
-        return new ScanDesk(roll, folder, proposal, review, cursor, -1, isSheet, "accepted", List.of(ReviewEvent.Accepted.of(roll, proposal, folder)), false);
+        return new ScanDesk(
+                roll,
+                folder,
+                proposal,
+                review,
+                cursor,
+                -1,
+                isSheet,
+                "accepted",
+                List.of(ReviewEvent.Accepted.of(roll, proposal, folder)),
+                false);
     }
 
     /** What was wanted is on the disk. */
@@ -146,6 +214,7 @@ public record ScanDesk(Roll roll, String folder, Proposal proposal, Review revie
 
     /** What was wanted could not be written. */
     public ScanDesk notKept(String why) {
-        return new ScanDesk(roll, folder, proposal, review, cursor, marked, isSheet, "NOT SAVED: " + why, List.of(), false);
+        return new ScanDesk(
+                roll, folder, proposal, review, cursor, marked, isSheet, "NOT SAVED: " + why, List.of(), false);
     }
 }

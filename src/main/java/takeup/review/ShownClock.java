@@ -34,7 +34,9 @@ public record ShownClock(OffsetDateTime at) {
         int colon = numbers.indexOf(':');
         try {
             ZoneOffset offset = ZoneOffset.ofTotalSeconds(60 * Integer.parseInt(numbers.substring(colon + 1)));
-            return Optional.of(new ShownClock(Instant.ofEpochSecond(Long.parseLong(numbers.substring(0, Math.max(0, colon)))).atOffset(offset)));
+            return Optional.of(new ShownClock(
+                    Instant.ofEpochSecond(Long.parseLong(numbers.substring(0, Math.max(0, colon))))
+                            .atOffset(offset)));
         } catch (NumberFormatException | DateTimeException e) {
             return Optional.empty();
         }

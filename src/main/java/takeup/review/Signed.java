@@ -14,8 +14,7 @@ final class Signed {
     private static final String FIRST = "TAKEUP:";
     private static final int CHECK = 8;
 
-    private Signed() {
-    }
+    private Signed() {}
 
     /** The whole text of a code. */
     static String text(String body) {
@@ -26,7 +25,10 @@ final class Signed {
     /** What is said between the first word and the check; empty where the check does not fit. */
     static Optional<String> read(String text) {
         int end = text.length() - CHECK;
-        if (!text.startsWith(FIRST) || end <= FIRST.length() || text.charAt(end - 1) != ':' || !check(text.substring(0, end)).equals(text.substring(end))) {
+        if (!text.startsWith(FIRST)
+                || end <= FIRST.length()
+                || text.charAt(end - 1) != ':'
+                || !check(text.substring(0, end)).equals(text.substring(end))) {
             return Optional.empty();
         }
         return Optional.of(text.substring(FIRST.length(), end - 1));

@@ -6,8 +6,8 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /**
- * What a slate says: R0007, frame 1. It is photographed as that frame, so that a scan of it names the film and the place
- * on it.
+ * What a slate says: R0007, frame 1. It is photographed as that frame, so that a scan of it names the film and the
+ * place on it.
  *
  * @param roll the roll
  * @param frame the number that the counter showed, 0 to 250
@@ -40,13 +40,18 @@ public record Slate(RollId roll, int frame) {
         }
         Optional<RollId> roll = RollId.parse(body.get().substring(0, colon));
         String digits = body.get().substring(colon + 1);
-        if (roll.isEmpty() || digits.isEmpty() || digits.length() > 3 || !digits.chars().allMatch(it -> it >= '0' && it <= '9') || Integer.parseInt(digits) > HIGHEST) {
+        if (roll.isEmpty()
+                || digits.isEmpty()
+                || digits.length() > 3
+                || !digits.chars().allMatch(it -> it >= '0' && it <= '9')
+                || Integer.parseInt(digits) > HIGHEST) {
             return Optional.empty();
         }
         return Optional.of(new Slate(roll.get(), Integer.parseInt(digits)));
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return roll + ", frame " + frame;
     }
 }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import takeup.roll.RollId;
 
 /**
- * A folder sorted by the slates in it: each names its film, so that films in one folder are told apart whatever the files are
- * called. Where one film ends and the next begins between two slates, what fits best decides.
+ * A folder sorted by the slates in it: each names its film, so that films in one folder are told apart whatever the
+ * files are called. Where one film ends and the next begins between two slates, what fits best decides.
  */
 final class Slated {
     private final List<Sorted.Candidate> candidates;
@@ -37,14 +37,19 @@ final class Slated {
         return Optional.of(slated.sorted());
     }
 
-    /** Scans that follow each other, of one film or of several; false where a film's slates stand on both sides of another's. */
+    /**
+     * Scans that follow each other, of one film or of several; false where a film's slates stand on both sides of
+     * another's.
+     */
     private boolean take(List<Scan> group) {
         List<Integer> first = new ArrayList<>();
         List<Integer> last = new ArrayList<>();
         List<RollId> rolls = new ArrayList<>();
         for (int i = 0; i < group.size(); i++) {
             Optional<RollId> roll = group.get(i).slate().map(Slate::roll);
-            if (roll.isPresent() && !rolls.isEmpty() && rolls.get(rolls.size() - 1).equals(roll.get())) {
+            if (roll.isPresent()
+                    && !rolls.isEmpty()
+                    && rolls.get(rolls.size() - 1).equals(roll.get())) {
                 last.set(last.size() - 1, i);
             } else if (roll.isPresent()) {
                 if (rolls.contains(roll.get()) || films.containsKey(roll.get())) {
@@ -58,7 +63,16 @@ final class Slated {
         int from = 0;
         for (int i = 0; i < rolls.size(); i++) {
             boolean isLast = i == rolls.size() - 1;
-            int to = isLast ? group.size() : border(group, from, last.get(i), first.get(i + 1), i + 2 < rolls.size() ? first.get(i + 2) : group.size(), rolls.get(i), rolls.get(i + 1));
+            int to = isLast
+                    ? group.size()
+                    : border(
+                            group,
+                            from,
+                            last.get(i),
+                            first.get(i + 1),
+                            i + 2 < rolls.size() ? first.get(i + 2) : group.size(),
+                            rolls.get(i),
+                            rolls.get(i + 1));
             films.put(rolls.get(i), group.subList(from, to));
             from = to;
         }
@@ -86,7 +100,10 @@ final class Slated {
     }
 
     private double evidence(List<Scan> scans, RollId roll) {
-        return candidate(roll).filter(it -> !it.slots().isEmpty()).map(it -> Aligner.evidence(scans, it.slots())).orElse(0.0);
+        return candidate(roll)
+                .filter(it -> !it.slots().isEmpty())
+                .map(it -> Aligner.evidence(scans, it.slots()))
+                .orElse(0.0);
     }
 
     private Optional<Sorted.Candidate> candidate(RollId roll) {
@@ -109,10 +126,23 @@ final class Slated {
             return new Sorted(proposal(films.get(wanted.roll()), wanted), others, strangers);
         }
         if (rest.isEmpty()) {
-            String rolls = String.join(", ", films.keySet().stream().map(RollId::toString).toList());
-            return new Sorted(new Proposal(List.of(), wanted.slots(), List.of(), false, false, 0, List.of("by its " + (films.size() == 1 ? "slate" : "slates") + " this folder is of " + rolls)), others, strangers);
+            String rolls = String.join(
+                    ", ", films.keySet().stream().map(RollId::toString).toList());
+            return new Sorted(
+                    new Proposal(
+                            List.of(),
+                            wanted.slots(),
+                            List.of(),
+                            false,
+                            false,
+                            0,
+                            List.of("by its " + (films.size() == 1 ? "slate" : "slates") + " this folder is of "
+                                    + rolls)),
+                    others,
+                    strangers);
         }
-        List<Sorted.Candidate> open = candidates.stream().filter(it -> !films.containsKey(it.roll())).toList();
+        List<Sorted.Candidate> open =
+                candidates.stream().filter(it -> !films.containsKey(it.roll())).toList();
         Sorted without = Sorted.unslated(rest, open, wanted);
         others.addAll(without.others());
         strangers.addAll(without.strangers());
@@ -121,6 +151,13 @@ final class Slated {
 
     private Proposal proposal(List<Scan> scans, Sorted.Candidate roll) {
         Proposal own = Aligner.of(scans, roll.slots());
-        return new Proposal(own.scans(), own.slots(), own.slotOf(), own.isReversed(), own.isPiled(), own.confidence() * sure, own.reasons());
+        return new Proposal(
+                own.scans(),
+                own.slots(),
+                own.slotOf(),
+                own.isReversed(),
+                own.isPiled(),
+                own.confidence() * sure,
+                own.reasons());
     }
 }

@@ -14,8 +14,7 @@ import takeup.roll.RollId;
  */
 public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
     /** Scans of another roll. */
-    public record Other(RollId roll, Proposal proposal) {
-    }
+    public record Other(RollId roll, Proposal proposal) {}
 
     /** A roll that scans may belong to; rolls stand in the order of loading. */
     public record Candidate(RollId roll, List<Slot> slots) {
@@ -34,7 +33,10 @@ public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
 
     /** The likeliest sorting; the roll that was asked for is one of the candidates. */
     public static Sorted of(List<Scan> scans, List<Candidate> candidates, RollId asked) {
-        Candidate wanted = candidates.stream().filter(it -> it.roll().equals(asked)).findFirst().orElseThrow();
+        Candidate wanted = candidates.stream()
+                .filter(it -> it.roll().equals(asked))
+                .findFirst()
+                .orElseThrow();
         return Slated.of(scans, candidates, wanted).orElseGet(() -> unslated(scans, candidates, wanted));
     }
 
@@ -42,7 +44,8 @@ public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
     static Sorted unslated(List<Scan> scans, List<Candidate> candidates, Candidate wanted) {
         List<List<Scan>> groups = Groups.of(scans);
         if (groups.size() == 1 || candidates.size() == 1) {
-            return scans.size() <= wanted.slots.size() + MORE || candidates.size() == 1 ? new Sorted(Aligner.of(scans, wanted.slots), List.of(), List.of())
+            return scans.size() <= wanted.slots.size() + MORE || candidates.size() == 1
+                    ? new Sorted(Aligner.of(scans, wanted.slots), List.of(), List.of())
                     : inARow(scans, candidates, wanted);
         }
         return new Assignment(groups, candidates, wanted).sorted(scans);
@@ -93,7 +96,8 @@ public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
     private static Proposal part(Proposal whole, Candidate roll, double sure) {
         List<Scan> scans = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
-        List<Slot> own = whole.slots().stream().filter(it -> it.roll().equals(roll.roll)).toList();
+        List<Slot> own =
+                whole.slots().stream().filter(it -> it.roll().equals(roll.roll)).toList();
         boolean isIn = whole.slotOf().isEmpty() || whole.slots().get(0).roll().equals(roll.roll);
         for (int i = 0; i < whole.scans().size(); i++) {
             Optional<Slot> slot = whole.slot(i);
@@ -103,8 +107,10 @@ public record Sorted(Proposal asked, List<Other> others, List<Scan> strangers) {
                 places.add(slot.map(own::indexOf).orElse(-1));
             }
         }
-        List<String> reasons = new ArrayList<>(List.of("one count runs over several rolls: " + scans.size() + " of " + whole.scans().size() + " scans, " + own.size() + " logged"));
+        List<String> reasons = new ArrayList<>(List.of("one count runs over several rolls: " + scans.size() + " of "
+                + whole.scans().size() + " scans, " + own.size() + " logged"));
         reasons.addAll(whole.reasons());
-        return new Proposal(scans, own, places, whole.isReversed(), whole.isPiled(), whole.confidence() * sure, reasons);
+        return new Proposal(
+                scans, own, places, whole.isReversed(), whole.isPiled(), whole.confidence() * sure, reasons);
     }
 }

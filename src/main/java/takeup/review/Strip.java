@@ -22,8 +22,12 @@ final class Strip {
     private final double[] skipMore;
     private final double[] logKeep;
     private final double[] logSkip;
-    /** What the numbers in the names say, by scan: the slot that they point to, -1 for one beyond the log, -2 for nothing. */
+    /**
+     * What the numbers in the names say, by scan: the slot that they point to, -1 for one beyond the log, -2 for
+     * nothing.
+     */
     private final int[] pointsTo;
+
     private final double[] head;
     private final double[] tail;
 
@@ -48,13 +52,20 @@ final class Strip {
         }
         pointsTo = new int[scans];
         for (int i = 0; i < scans; i++) {
-            pointsTo[i] = how.offset().isEmpty() || numbers.isEmpty() ? -2 : place(slots, how, numbers.get().values().get(i) - how.offset().getAsInt());
+            pointsTo[i] = how.offset().isEmpty() || numbers.isEmpty()
+                    ? -2
+                    : place(
+                            slots,
+                            how,
+                            numbers.get().values().get(i) - how.offset().getAsInt());
         }
         head = ends(how.isReversed() ? Odds.ENDS_EARLY : Odds.BEGINS_LATE, false);
         tail = ends(how.isReversed() ? Odds.BEGINS_LATE : Odds.ENDS_EARLY, true);
     }
 
-    /** From the film's other end the count of the pictures runs against the log: there the place in the scanner counts. */
+    /**
+     * From the film's other end the count of the pictures runs against the log: there the place in the scanner counts.
+     */
     private static int place(List<Slot> slots, Hypothesis how, int number) {
         if (how.isReversed()) {
             return number >= 1 && number <= slots.size() ? number - 1 : -1;
@@ -96,7 +107,8 @@ final class Strip {
     /** A match of scan and slot as a logarithm; a pile is a match of its own. */
     private double match(int scan, int slot) {
         boolean isPile = scan == 0 && isPileFirst || scan == scans - 1 && isPileLast;
-        return (isPile ? looks.pile()[slot] : looks.log()[scan][slot]) + logKeep[slot]
+        return (isPile ? looks.pile()[slot] : looks.log()[scan][slot])
+                + logKeep[slot]
                 + (pointsTo[scan] == -2 ? 0 : Math.log(number(scan, slot)));
     }
 
@@ -175,14 +187,19 @@ final class Strip {
                     double next = Math.max(matched[i - 1][j - 1], more[i - 1][j - 1]);
                     double over = high + skips[j - 1];
                     double from = i == 1 ? log(begin(j - 1)) : Math.max(next, over);
-                    cameMatched[i][j] = i == 1 ? 0 : over > next ? highAt : matched[i - 1][j - 1] >= more[i - 1][j - 1] ? j - 1 : -1;
+                    cameMatched[i][j] = i == 1
+                            ? 0
+                            : over > next ? highAt : matched[i - 1][j - 1] >= more[i - 1][j - 1] ? j - 1 : -1;
                     matched[i][j] = from + match(i - 1, j - 1);
                 }
                 double next = Math.max(matched[i - 1][j], more[i - 1][j]);
                 double over = high + skips[j];
                 double before = i == 1 ? isPileFirst ? NEVER : log(head[j]) : Math.max(next, over);
                 cameMore[i][j] = i == 1 ? -1 : over > next ? highAt : matched[i - 1][j] >= more[i - 1][j] ? j : -1;
-                more[i][j] = before + looks.extra()[i - 1] + (j == 0 || j == slots ? extraAtEnd : extraBetween) + (i == scans && isPileLast ? NEVER : 0);
+                more[i][j] = before
+                        + looks.extra()[i - 1]
+                        + (j == 0 || j == slots ? extraAtEnd : extraBetween)
+                        + (i == scans && isPileLast ? NEVER : 0);
                 if (i > 1 && j < slots && matched[i - 1][j] + logSkip[j] - skips[j + 1] > high) {
                     high = matched[i - 1][j] + logSkip[j] - skips[j + 1];
                     highAt = j;

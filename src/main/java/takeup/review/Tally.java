@@ -8,8 +8,8 @@ import java.util.TreeMap;
 import takeup.roll.Roll;
 
 /**
- * All judged frames of an archive, counted by what they have in common: it does not grow with the number of rolls, only with
- * the number of different cases.
+ * All judged frames of an archive, counted by what they have in common: it does not grow with the number of rolls, only
+ * with the number of different cases.
  */
 public final class Tally {
     private final Map<Case, Integer> counts = new HashMap<>();
@@ -25,7 +25,8 @@ public final class Tally {
             if (verdicts.get(i).isPresent()) {
                 any = true;
                 judged++;
-                Optional<Case> found = Case.of(roll, roll.frames().get(i), verdicts.get(i).get());
+                Optional<Case> found =
+                        Case.of(roll, roll.frames().get(i), verdicts.get(i).get());
                 found.ifPresent(it -> add(it, 1));
                 unknown += found.isPresent() ? 0 : 1;
             }
@@ -65,7 +66,8 @@ public final class Tally {
     /** Frames by each name of a factor, and in it by verdict. */
     public Map<String, int[]> by(Case.Factor factor) {
         Map<String, int[]> by = new TreeMap<>(NaturalOrder.BY_NAME);
-        counts.forEach((each, count) -> by.computeIfAbsent(each.name(factor), it -> new int[Density.values().length])[each.verdict().ordinal()] += count);
+        counts.forEach((each, count) -> by.computeIfAbsent(each.name(factor), it -> new int[Density.values().length])[
+                each.verdict().ordinal()] += count);
         return by;
     }
 }

@@ -10,6 +10,7 @@ package takeup.review;
 public record Tone(double brightness, double contrast, boolean isDivided) {
     /** Darker than this, and flatter than {@link #FLAT}, is a frame without light. Opinion: no source. */
     private static final double BLACK = 0.06;
+
     private static final double FLAT = 0.03;
     private static final double WHITE = 0.94;
 
@@ -43,7 +44,9 @@ public record Tone(double brightness, double contrast, boolean isDivided) {
     private static boolean isDivided(Picture picture) {
         int middle = picture.columns() / 2;
         int reach = Math.max(1, picture.columns() / 40);
-        for (int column = Math.max(0, middle - reach); column <= Math.min(picture.columns() - 1, middle + reach); column++) {
+        for (int column = Math.max(0, middle - reach);
+                column <= Math.min(picture.columns() - 1, middle + reach);
+                column++) {
             double least = 1;
             double most = 0;
             for (int row = 0; row < picture.rows(); row++) {

@@ -10,5 +10,4 @@ import java.util.Optional;
  * @param date the day it is on
  * @param client words about whom it is for; no export holds them unless they are asked for
  */
-public record Assignment(String name, LocalDate date, Optional<String> client) {
-}
+public record Assignment(String name, LocalDate date, Optional<String> client) {}

@@ -15,97 +15,268 @@ import takeup.kit.Lens;
  * @param kind for a correction: what became of the frame
  * @param note words for the frame
  */
-public record Change(Optional<Aperture> aperture, Optional<ExposureTime> time, Optional<Lens> lens, OptionalDouble zoomMm,
-        OptionalDouble distanceM, Optional<List<Filter>> filters, Optional<Extension> extension, OptionalDouble biasStops,
-        Optional<Boolean> flash, Optional<Boolean> tripod, Optional<Frame.Kind> kind, Optional<String> note) {
+public record Change(
+        Optional<Aperture> aperture,
+        Optional<ExposureTime> time,
+        Optional<Lens> lens,
+        OptionalDouble zoomMm,
+        OptionalDouble distanceM,
+        Optional<List<Filter>> filters,
+        Optional<Extension> extension,
+        OptionalDouble biasStops,
+        Optional<Boolean> flash,
+        Optional<Boolean> tripod,
+        Optional<Frame.Kind> kind,
+        Optional<String> note) {
     /** Nothing said. */
-    public static final Change NOTHING = new Change(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-            OptionalDouble.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty());
+    public static final Change NOTHING = new Change(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     /** Whether nothing at all is said. */
     public boolean isNothing() {
-        return aperture.isEmpty() && time.isEmpty() && lens.isEmpty() && zoomMm.isEmpty() && distanceM.isEmpty() && filters.isEmpty() && extension.isEmpty()
-                && biasStops.isEmpty() && flash.isEmpty() && tripod.isEmpty() && kind.isEmpty() && note.isEmpty();
+        return aperture.isEmpty()
+                && time.isEmpty()
+                && lens.isEmpty()
+                && zoomMm.isEmpty()
+                && distanceM.isEmpty()
+                && filters.isEmpty()
+                && extension.isEmpty()
+                && biasStops.isEmpty()
+                && flash.isEmpty()
+                && tripod.isEmpty()
+                && kind.isEmpty()
+                && note.isEmpty();
     }
 
     /** This change and another on top of it. */
     public Change and(Change more) {
-        return new Change(more.aperture.or(() -> aperture), more.time.or(() -> time), more.lens.or(() -> lens),
-                more.zoomMm.isPresent() ? more.zoomMm : zoomMm, more.distanceM.isPresent() ? more.distanceM : distanceM,
-                more.filters.or(() -> filters), more.extension.or(() -> extension), more.biasStops.isPresent() ? more.biasStops : biasStops,
-                more.flash.or(() -> flash), more.tripod.or(() -> tripod), more.kind.or(() -> kind), more.note.or(() -> note));
+        return new Change(
+                more.aperture.or(() -> aperture),
+                more.time.or(() -> time),
+                more.lens.or(() -> lens),
+                more.zoomMm.isPresent() ? more.zoomMm : zoomMm,
+                more.distanceM.isPresent() ? more.distanceM : distanceM,
+                more.filters.or(() -> filters),
+                more.extension.or(() -> extension),
+                more.biasStops.isPresent() ? more.biasStops : biasStops,
+                more.flash.or(() -> flash),
+                more.tripod.or(() -> tripod),
+                more.kind.or(() -> kind),
+                more.note.or(() -> note));
     }
 
     /** Says the aperture. */
     public static Change aperture(Aperture aperture) {
-        return new Change(Optional.of(aperture), NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                Optional.of(aperture),
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the time. */
     public static Change time(ExposureTime time) {
-        return new Change(NOTHING.aperture, Optional.of(time), NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                Optional.of(time),
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the lens. */
     public static Change lens(Lens lens) {
-        return new Change(NOTHING.aperture, NOTHING.time, Optional.of(lens), NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                Optional.of(lens),
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the focal length in mm. */
     public static Change zoom(double mm) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, OptionalDouble.of(mm), NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                OptionalDouble.of(mm),
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the distance in metres. */
     public static Change distance(double metres) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, OptionalDouble.of(metres), NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                OptionalDouble.of(metres),
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the filters; an empty list takes them off. */
     public static Change filters(List<Filter> filters) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, Optional.of(List.copyOf(filters)),
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                Optional.of(List.copyOf(filters)),
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the extension. */
     public static Change extension(Extension extension) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                Optional.of(extension), NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                Optional.of(extension),
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says the bias in stops. */
     public static Change bias(double stops) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, OptionalDouble.of(stops), NOTHING.flash, NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                OptionalDouble.of(stops),
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says whether flash is on. */
     public static Change flash(boolean on) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, Optional.of(on), NOTHING.tripod, NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                Optional.of(on),
+                NOTHING.tripod,
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says whether the camera stands on a tripod. */
     public static Change tripod(boolean on) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, Optional.of(on), NOTHING.kind, NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                Optional.of(on),
+                NOTHING.kind,
+                NOTHING.note);
     }
 
     /** Says what became of the frame. */
     public static Change kind(Frame.Kind kind) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, Optional.of(kind), NOTHING.note);
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                Optional.of(kind),
+                NOTHING.note);
     }
 
     /** Says words for the frame. */
     public static Change note(String words) {
-        return new Change(NOTHING.aperture, NOTHING.time, NOTHING.lens, NOTHING.zoomMm, NOTHING.distanceM, NOTHING.filters,
-                NOTHING.extension, NOTHING.biasStops, NOTHING.flash, NOTHING.tripod, NOTHING.kind, Optional.of(words));
+        return new Change(
+                NOTHING.aperture,
+                NOTHING.time,
+                NOTHING.lens,
+                NOTHING.zoomMm,
+                NOTHING.distanceM,
+                NOTHING.filters,
+                NOTHING.extension,
+                NOTHING.biasStops,
+                NOTHING.flash,
+                NOTHING.tripod,
+                NOTHING.kind,
+                Optional.of(words));
     }
 }

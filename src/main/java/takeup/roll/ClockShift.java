@@ -3,8 +3,8 @@ package takeup.roll;
 import java.time.ZoneOffset;
 
 /**
- * How the clock of the computer was moved between two things that were logged: back 2 h, or from +02:00 to +01:00. It is a
- * remark on the times; the order of what was logged never hangs on it.
+ * How the clock of the computer was moved between two things that were logged: back 2 h, or from +02:00 to +01:00. It
+ * is a remark on the times; the order of what was logged never hangs on it.
  *
  * @param seconds by how many seconds the time itself jumped; negative is back, 0 where only the zone changed
  * @param from the offset before
@@ -23,7 +23,9 @@ public record ClockShift(long seconds, ZoneOffset from, ZoneOffset to) {
 
     /** In words: {@code the clock went back 2 h since frame 6; the order of the frames is not touched}. */
     public String words(String since) {
-        String time = seconds < 0 ? "went back " + length() : "jumped ahead " + length() + " (it was set, or the computer slept)";
+        String time = seconds < 0
+                ? "went back " + length()
+                : "jumped ahead " + length() + " (it was set, or the computer slept)";
         String zone = "changed its zone from " + from.getId() + " to " + to.getId();
         return "the clock " + (seconds == 0 ? zone : from.equals(to) ? time : time + " and " + zone) + " since " + since
                 + "; the order of the frames is not touched";

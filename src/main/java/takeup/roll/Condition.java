@@ -6,7 +6,11 @@ import java.util.Optional;
 public record Condition(Kind kind, Optional<String> words) {
     /** What happened to the film. */
     public enum Kind {
-        TORN("torn"), OPENED("opened"), STUCK("stuck"), PARTIAL("partial"), OTHER("other");
+        TORN("torn"),
+        OPENED("opened"),
+        STUCK("stuck"),
+        PARTIAL("partial"),
+        OTHER("other");
 
         private final String word;
 
@@ -24,7 +28,8 @@ public record Condition(Kind kind, Optional<String> words) {
             return Optional.empty();
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }

@@ -9,5 +9,4 @@ import java.time.OffsetDateTime;
  * @param expected the next frame by the log
  * @param shown what the camera, wound on, showed
  */
-public record CounterCheck(OffsetDateTime at, int expected, int shown) {
-}
+public record CounterCheck(OffsetDateTime at, int expected, int shown) {}

@@ -14,12 +14,19 @@ import takeup.exposure.Light;
  * @param flashLight the last flash reading, while flash was on
  * @param clock how the clock was moved since the frame before it on this roll
  */
-public record Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight, Optional<ClockShift> clock) {
+public record Exposure(
+        Optional<OffsetDateTime> at,
+        Setting setting,
+        Optional<Light> light,
+        Optional<FlashLight> flashLight,
+        Optional<ClockShift> clock) {
     /** Nothing known. */
-    public static final Exposure UNKNOWN = new Exposure(Optional.empty(), Setting.NONE, Optional.empty(), Optional.empty());
+    public static final Exposure UNKNOWN =
+            new Exposure(Optional.empty(), Setting.NONE, Optional.empty(), Optional.empty());
 
     /** An exposure under a clock that nobody moved. */
-    public Exposure(Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
+    public Exposure(
+            Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
         this(at, setting, light, flashLight, Optional.empty());
     }
 

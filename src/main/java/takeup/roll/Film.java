@@ -22,8 +22,13 @@ public record Film(Stock stock, FilmSize size, FilmSpeed index, Development deve
 
     /** The film put right. */
     public Film with(RollChange change) {
-        return new Film(change.stock().orElse(stock), change.filmSize().orElse(size), change.index().orElse(index),
-                new Development(change.process().orElse(development.process()), change.pushStops().orElse(development.pushStops())),
+        return new Film(
+                change.stock().orElse(stock),
+                change.filmSize().orElse(size),
+                change.index().orElse(index),
+                new Development(
+                        change.process().orElse(development.process()),
+                        change.pushStops().orElse(development.pushStops())),
                 change.framesNominal().orElse(framesNominal));
     }
 

@@ -15,10 +15,15 @@ import java.util.OptionalInt;
  * @param further more openings on the same frame
  * @param note the photographer's words
  */
-public record Frame(int number, OptionalInt was, Kind kind, Exposure exposure, List<Exposure> further, Optional<String> note) {
+public record Frame(
+        int number, OptionalInt was, Kind kind, Exposure exposure, List<Exposure> further, Optional<String> note) {
     /** What became of a frame. */
     public enum Kind {
-        EXPOSED("exposed"), BLANK("blank"), UNLOGGED("unlogged"), LOST("lost"), SLATE("slate");
+        EXPOSED("exposed"),
+        BLANK("blank"),
+        UNLOGGED("unlogged"),
+        LOST("lost"),
+        SLATE("slate");
 
         private final String word;
 
@@ -36,7 +41,8 @@ public record Frame(int number, OptionalInt was, Kind kind, Exposure exposure, L
             return Optional.empty();
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }
@@ -62,7 +68,8 @@ public record Frame(int number, OptionalInt was, Kind kind, Exposure exposure, L
 
     Frame renumbered(int other) {
         int first = loggedAs();
-        return new Frame(other, first == other ? OptionalInt.empty() : OptionalInt.of(first), kind, exposure, further, note);
+        return new Frame(
+                other, first == other ? OptionalInt.empty() : OptionalInt.of(first), kind, exposure, further, note);
     }
 
     Frame exposedAgain(Exposure more, Optional<String> words) {
@@ -80,8 +87,13 @@ public record Frame(int number, OptionalInt was, Kind kind, Exposure exposure, L
         Kind now = change.kind().orElse(set && (kind == Kind.BLANK || kind == Kind.UNLOGGED) ? Kind.EXPOSED : kind);
         Exposure right = exposure.with(change);
         boolean bare = now == Kind.BLANK || now == Kind.UNLOGGED;
-        return new Frame(number, was, now, bare && change.kind().isPresent() ? exposure.bare() : right,
-                further, change.note().or(() -> note));
+        return new Frame(
+                number,
+                was,
+                now,
+                bare && change.kind().isPresent() ? exposure.bare() : right,
+                further,
+                change.note().or(() -> note));
     }
 
     /** Two notes in one. */

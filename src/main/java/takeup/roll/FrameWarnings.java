@@ -12,8 +12,7 @@ import takeup.kit.Warning;
 
 /** The warnings that belong to each frame of a roll, worked out from the roll, in the order of its frames. */
 public final class FrameWarnings {
-    private FrameWarnings() {
-    }
+    private FrameWarnings() {}
 
     /** A list for each frame. */
     public static List<List<Warning>> of(Roll roll) {
@@ -31,7 +30,10 @@ public final class FrameWarnings {
         return of(roll, few, from).subList(from, roll.frames().size());
     }
 
-    /** What was said with an earlier frame is not said again, so the frames before are gone through, without judging them. */
+    /**
+     * What was said with an earlier frame is not said again, so the frames before are gone through, without judging
+     * them.
+     */
     private static List<List<Warning>> of(Roll roll, int few, int from) {
         List<List<Warning>> all = new ArrayList<>();
         boolean saidNoLight = false;
@@ -48,14 +50,23 @@ public final class FrameWarnings {
                     set(roll, frame, warnings);
                 }
                 Exposure exposure = frame.exposure();
-                if (exposure.light().isEmpty() && !roll.camera().isAutomatic() && exposure.at().isPresent() && !exposure.setting().flash() && !saidNoLight) {
+                if (exposure.light().isEmpty()
+                        && !roll.camera().isAutomatic()
+                        && exposure.at().isPresent()
+                        && !exposure.setting().flash()
+                        && !saidNoLight) {
                     saidNoLight = true;
-                    warnings.add(new Warning(Warning.Code.NO_LIGHT, "no light reading today: the exposure of this roll cannot be judged (m READING)"));
+                    warnings.add(new Warning(
+                            Warning.Code.NO_LIGHT,
+                            "no light reading today: the exposure of this roll cannot be judged (m READING)"));
                 }
                 Optional<OffsetDateTime> taken = exposure.light().map(Light::at);
-                if (exposure.at().isPresent() && isStale(exposure.light(), exposure.at().get()) && !taken.equals(saidStale)) {
+                if (exposure.at().isPresent()
+                        && isStale(exposure.light(), exposure.at().get())
+                        && !taken.equals(saidStale)) {
                     saidStale = taken;
-                    warnings.add(stale(exposure.light().orElseThrow(), exposure.at().get()));
+                    warnings.add(
+                            stale(exposure.light().orElseThrow(), exposure.at().get()));
                 }
             }
             clock(frame, last).ifPresent(warnings::add);
@@ -67,21 +78,38 @@ public final class FrameWarnings {
 
     /** Whether a reading is old by then. */
     public static boolean isStale(Optional<Light> light, OffsetDateTime now) {
-        return light.isPresent() && Duration.between(light.get().at(), now).compareTo(Duration.ofMinutes(light.get().freshMinutes())) > 0;
+        return light.isPresent()
+                && Duration.between(light.get().at(), now)
+                                .compareTo(Duration.ofMinutes(light.get().freshMinutes()))
+                        > 0;
     }
 
     private static Warning stale(Light light, OffsetDateTime now) {
-        return new Warning(Warning.Code.STALE_LIGHT, "the light reading is " + Duration.between(light.at(), now).toMinutes() + " minutes old"
-                + (light.freshMinutes() < Light.FRESH ? ", and the light goes fast near sunset" : "") + ": meter again");
+        return new Warning(
+                Warning.Code.STALE_LIGHT,
+                "the light reading is " + Duration.between(light.at(), now).toMinutes() + " minutes old"
+                        + (light.freshMinutes() < Light.FRESH ? ", and the light goes fast near sunset" : "")
+                        + ": meter again");
     }
 
     /** The clock was moved before one of the frame's exposures; a reading from the future may be of any age. */
     private static Optional<Warning> clock(Frame frame, Optional<Frame> before) {
-        Optional<Exposure> met = frame.exposure().clock().isPresent() ? Optional.of(frame.exposure())
+        Optional<Exposure> met = frame.exposure().clock().isPresent()
+                ? Optional.of(frame.exposure())
                 : frame.further().stream().filter(it -> it.clock().isPresent()).findFirst();
-        return met.map(it -> new Warning(Warning.Code.CLOCK, it.clock().orElseThrow().words(before.map(one -> "frame " + one.number()).orElse("the line before"))
-                + (it.at().isPresent() && it.light().map(light -> isAhead(light.at(), it.at().get())).orElse(false)
-                ? "; how old the light reading is cannot be known now: meter again" : "")));
+        return met.map(it -> new Warning(
+                Warning.Code.CLOCK,
+                it.clock()
+                                .orElseThrow()
+                                .words(before.map(one -> "frame " + one.number())
+                                        .orElse("the line before"))
+                        + (it.at().isPresent()
+                                        && it.light()
+                                                .map(light -> isAhead(
+                                                        light.at(), it.at().get()))
+                                                .orElse(false)
+                                ? "; how old the light reading is cannot be known now: meter again"
+                                : "")));
     }
 
     /** Whether something lies in the future, so that its age cannot be known; a second is nothing. */
@@ -93,27 +121,38 @@ public final class FrameWarnings {
     private static void counted(Roll roll, int left, int before, int few, List<Warning> into) {
         int nominal = roll.film().framesNominal();
         if (left < 0 && before >= 0) {
-            into.add(new Warning(Warning.Code.PAST_END, "frame " + (nominal - left) + " of " + nominal
-                    + ": past the end by the counter; the film may stop any time"));
+            into.add(new Warning(
+                    Warning.Code.PAST_END,
+                    "frame " + (nominal - left) + " of " + nominal
+                            + ": past the end by the counter; the film may stop any time"));
         } else if (left >= 0 && (left <= 2 || left <= few && before > few)) {
-            into.add(new Warning(Warning.Code.FRAMES_LEFT, left == 0 ? "that was the last frame by the counter" : left + " left"));
+            into.add(new Warning(
+                    Warning.Code.FRAMES_LEFT, left == 0 ? "that was the last frame by the counter" : left + " left"));
         }
     }
 
     private static void set(Roll roll, Frame frame, List<Warning> into) {
         Setting setting = frame.exposure().setting();
-        Cautions.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens()).ifPresent(into::add);
-        setting.time().ifPresent(it -> Cautions.ofTime(it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
+        Cautions.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens())
+                .ifPresent(into::add);
+        setting.time()
+                .ifPresent(it ->
+                        Cautions.ofTime(it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
         Verdict verdict = Verdict.of(roll, frame);
         OptionalDouble metered = verdict.meteredSeconds();
         if (metered.isEmpty() && setting.time().isPresent()) {
-            metered = OptionalDouble.of(roll.film().stock().reciprocity().worth(setting.time().get().exactSeconds()));
+            metered = OptionalDouble.of(
+                    roll.film().stock().reciprocity().worth(setting.time().get().exactSeconds()));
         }
         if (metered.isPresent() && !setting.flash()) {
             Cautions.reciprocity(metered.getAsDouble(), roll.film().stock().reciprocity(), into);
         }
         if (verdict.overBoxStops().isPresent()) {
-            Cautions.latitude(verdict.overBoxStops().getAsDouble() + roll.film().development().pushStops(), roll.film().stock()).ifPresent(into::add);
+            Cautions.latitude(
+                            verdict.overBoxStops().getAsDouble()
+                                    + roll.film().development().pushStops(),
+                            roll.film().stock())
+                    .ifPresent(into::add);
         }
     }
 }

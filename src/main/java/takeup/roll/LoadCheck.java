@@ -13,7 +13,9 @@ import java.time.OffsetDateTime;
 public record LoadCheck(OffsetDateTime at, int frame, What what, Answer answer) {
     /** What is looked at: that it is this film at this index, that the meter says the index, that the film moves. */
     public enum What {
-        FILM("film"), METER("meter"), MOVING("moving");
+        FILM("film"),
+        METER("meter"),
+        MOVING("moving");
 
         private final String word;
 
@@ -21,14 +23,17 @@ public record LoadCheck(OffsetDateTime at, int frame, What what, Answer answer) 
             this.word = word;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }
 
     /** What was found. What nobody answered is not recorded. */
     public enum Answer {
-        YES("yes"), NO("no"), SKIPPED("skipped");
+        YES("yes"),
+        NO("no"),
+        SKIPPED("skipped");
 
         private final String word;
 
@@ -36,7 +41,8 @@ public record LoadCheck(OffsetDateTime at, int frame, What what, Answer answer) 
             this.word = word;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }

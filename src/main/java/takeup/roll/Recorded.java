@@ -9,5 +9,4 @@ import java.time.OffsetDateTime;
  * @param at when it was written
  * @param event what happened
  */
-public record Recorded(long step, OffsetDateTime at, RollEvent event) {
-}
+public record Recorded(long step, OffsetDateTime at, RollEvent event) {}

@@ -29,13 +29,30 @@ import takeup.kit.Camera;
  * @param assignment the shoot that it belongs to
  * @param revision how many events there are so far, those taken back counted too
  */
-public record Roll(RollId id, State state, Camera camera, Optional<String> back, Film film, List<Frame> frames, int next,
-        boolean doubleAwaited, List<CounterCheck> counterChecks, List<LoadCheck> loadChecks, List<Rewinding> rewindings, List<Condition> conditions, Optional<String> note,
-        OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt, Optional<Assignment> assignment,
+public record Roll(
+        RollId id,
+        State state,
+        Camera camera,
+        Optional<String> back,
+        Film film,
+        List<Frame> frames,
+        int next,
+        boolean doubleAwaited,
+        List<CounterCheck> counterChecks,
+        List<LoadCheck> loadChecks,
+        List<Rewinding> rewindings,
+        List<Condition> conditions,
+        Optional<String> note,
+        OffsetDateTime loadedAt,
+        Optional<OffsetDateTime> finishedAt,
+        Optional<Assignment> assignment,
         int revision) {
     /** Where a roll is in its life. */
     public enum State {
-        OPEN("open"), REWOUND("rewound"), FINISHED("finished"), WITHDRAWN("withdrawn");
+        OPEN("open"),
+        REWOUND("rewound"),
+        FINISHED("finished"),
+        WITHDRAWN("withdrawn");
 
         private final String word;
 
@@ -43,7 +60,8 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
             this.word = word;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return word;
         }
     }
@@ -87,17 +105,35 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     }
 
     /**
-     * The roll once one thing more has happened to it: what {@link #of} says of all records with this one behind them. Not
-     * for records that take something back or put it back; they change what went before.
+     * The roll once one thing more has happened to it: what {@link #of} says of all records with this one behind them.
+     * Not for records that take something back or put it back; they change what went before.
      */
     public Roll and(Recorded record) {
-        Roll after = record.event() instanceof RollEvent.Loaded ? this : record.event().appliedTo(this, record.at());
+        Roll after = record.event() instanceof RollEvent.Loaded
+                ? this
+                : record.event().appliedTo(this, record.at());
         return after.with(state == State.WITHDRAWN ? state : after.state, revision + 1);
     }
 
     static Roll loaded(RollEvent.Loaded loaded, OffsetDateTime at) {
-        return new Roll(loaded.id(), State.OPEN, loaded.camera(), loaded.back(), loaded.film(), List.of(), 1, false, List.of(), List.of(), List.of(), List.of(),
-                Optional.empty(), at, Optional.empty(), Optional.empty(), 1);
+        return new Roll(
+                loaded.id(),
+                State.OPEN,
+                loaded.camera(),
+                loaded.back(),
+                loaded.film(),
+                List.of(),
+                1,
+                false,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                at,
+                Optional.empty(),
+                Optional.empty(),
+                1);
     }
 
     /** How many numbers went by. */
@@ -209,11 +245,45 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
             }
         }
         // A note or a correction in between does not end the waiting for a double exposure.
-        return new Roll(id, state, camera, back, film, all, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                all,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll doubled() {
-        return new Roll(id, state, camera, back, film, frames, next, true, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                true,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll exposedAgain(Exposure exposure, Optional<String> words) {
@@ -228,20 +298,71 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     Roll counterShown(int shown, OffsetDateTime at) {
         List<CounterCheck> checks = new ArrayList<>(counterChecks);
         checks.add(new CounterCheck(at, next, shown));
-        return new Roll(id, state, camera, back, film, frames, shown, doubleAwaited, checks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                shown,
+                doubleAwaited,
+                checks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll checked(LoadCheck.What what, LoadCheck.Answer answer, OffsetDateTime at) {
         List<LoadCheck> all = new ArrayList<>(loadChecks);
         all.add(new LoadCheck(at, next, what, answer));
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, all, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                all,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     /** Out of the camera, its tongue out; what waits for a second exposure waits no longer. */
     Roll rewound(OffsetDateTime at) {
         List<Rewinding> all = new ArrayList<>(rewindings);
         all.add(new Rewinding(at, next, Optional.empty(), 0));
-        return new Roll(id, State.REWOUND, camera, back, film, frames, next, false, counterChecks, loadChecks, all, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                State.REWOUND,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                false,
+                counterChecks,
+                loadChecks,
+                all,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     /** In a camera again; the spare frames behind the last one are blank. */
@@ -253,34 +374,137 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
         }
         List<Frame> more = new ArrayList<>(frames);
         for (int i = 0; i < again.spare(); i++) {
-            more.add(Frame.of(next + i, Frame.Kind.BLANK, new Exposure(Optional.of(at), Setting.NONE, Optional.empty(), Optional.empty()), Optional.empty()));
+            more.add(Frame.of(
+                    next + i,
+                    Frame.Kind.BLANK,
+                    new Exposure(Optional.of(at), Setting.NONE, Optional.empty(), Optional.empty()),
+                    Optional.empty()));
         }
-        return new Roll(id, State.OPEN, again.camera(), again.back(), film, more, next + again.spare(), false, counterChecks, loadChecks, all, conditions, note, loadedAt,
-                finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                State.OPEN,
+                again.camera(),
+                again.back(),
+                film,
+                more,
+                next + again.spare(),
+                false,
+                counterChecks,
+                loadChecks,
+                all,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll with(Film other) {
-        return new Roll(id, state, camera, back, other, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                other,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll noted(String words) {
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions,
-                Optional.of(Frame.joined(note, words)), loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                Optional.of(Frame.joined(note, words)),
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll assigned(Assignment other) {
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, Optional.of(other), revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                Optional.of(other),
+                revision);
     }
 
     Roll conditioned(Condition condition) {
         List<Condition> all = new ArrayList<>(conditions);
         all.add(condition);
-        return new Roll(id, state, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, all, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                all,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     Roll unloaded(OffsetDateTime at) {
-        return new Roll(id, State.FINISHED, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt,
-                Optional.of(at), assignment, revision);
+        return new Roll(
+                id,
+                State.FINISHED,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                Optional.of(at),
+                assignment,
+                revision);
     }
 
     /** A further frame ends the waiting for a double exposure. */
@@ -289,10 +513,44 @@ public record Roll(RollId id, State state, Camera camera, Optional<String> back,
     }
 
     private Roll with(List<Frame> all, int nextNumber, boolean waits) {
-        return new Roll(id, state, camera, back, film, all, nextNumber, waits, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, revision);
+        return new Roll(
+                id,
+                state,
+                camera,
+                back,
+                film,
+                all,
+                nextNumber,
+                waits,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                revision);
     }
 
     private Roll with(State now, int events) {
-        return new Roll(id, now, camera, back, film, frames, next, doubleAwaited, counterChecks, loadChecks, rewindings, conditions, note, loadedAt, finishedAt, assignment, events);
+        return new Roll(
+                id,
+                now,
+                camera,
+                back,
+                film,
+                frames,
+                next,
+                doubleAwaited,
+                counterChecks,
+                loadChecks,
+                rewindings,
+                conditions,
+                note,
+                loadedAt,
+                finishedAt,
+                assignment,
+                events);
     }
 }

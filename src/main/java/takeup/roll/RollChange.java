@@ -8,14 +8,30 @@ import takeup.kit.FilmSize;
 import takeup.kit.Stock;
 
 /** What is put right about a roll; what is not mentioned is empty and stays. */
-public record RollChange(Optional<Stock> stock, Optional<FilmSize> filmSize, Optional<FilmSpeed> index, OptionalDouble pushStops,
-        Optional<String> process, OptionalInt framesNominal) {
+public record RollChange(
+        Optional<Stock> stock,
+        Optional<FilmSize> filmSize,
+        Optional<FilmSpeed> index,
+        OptionalDouble pushStops,
+        Optional<String> process,
+        OptionalInt framesNominal) {
     /** Nothing said. */
-    public static final RollChange NOTHING = new RollChange(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-            Optional.empty(), OptionalInt.empty());
+    public static final RollChange NOTHING = new RollChange(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalInt.empty());
 
     /** Development only. */
     public static RollChange push(double stops) {
-        return new RollChange(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.of(stops), Optional.empty(), OptionalInt.empty());
+        return new RollChange(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(stops),
+                Optional.empty(),
+                OptionalInt.empty());
     }
 }

@@ -54,202 +54,246 @@ public sealed interface RollEvent {
 
     /** A film was put into a camera or back. Camera and stock are kept as they were then. */
     record Loaded(RollId id, Camera camera, Optional<String> back, Film film) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return Roll.loaded(this, at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.loaded(this);
         }
     }
 
     /** How a frame came into the log. */
-    enum How { LOGGED, INSERTED, MOVED }
+    enum How {
+        LOGGED,
+        INSERTED,
+        MOVED
+    }
 
     /** A frame went by, was forgotten before another one, or belongs here from another roll. */
     record Added(Frame frame, How how, OptionalInt before) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return before.isPresent() ? roll.inserted(frame, before.getAsInt())
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return before.isPresent()
+                    ? roll.inserted(frame, before.getAsInt())
                     : how == How.INSERTED && roll.isPassed(frame.number()) ? roll.filled(frame) : roll.added(frame);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.added(this);
         }
     }
 
     /** The next exposure goes on the newest frame. */
     record Doubled() implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.doubled();
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.doubled(this);
         }
     }
 
     /** The newest frame was exposed once more. */
     record ExposedAgain(Exposure exposure, Optional<String> note) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.exposedAgain(exposure, note);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.exposedAgain(this);
         }
     }
 
     /** Frames were logged wrong: this is right. */
     record Corrected(int from, int to, Change change) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.corrected(from, to, change);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.corrected(this);
         }
     }
 
     /** Frames never happened here, or were shot on another camera's roll; later ones are renumbered. */
     record Dropped(int from, int to, Optional<RollId> movedTo) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.dropped(from, to);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.dropped(this);
         }
     }
 
     /** The camera, wound on, shows a number. */
     record CounterShown(int shown) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.counterShown(shown, at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.counterShown(this);
         }
     }
 
     /** What was said of the roll was wrong, or its development was decided. */
     record RollCorrected(RollChange change) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.with(roll.film().with(change));
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.rollCorrected(this);
         }
     }
 
     /** A note on the roll. */
     record Noted(String words) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.noted(words);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.noted(this);
         }
     }
 
     /** Something that the lab must know. */
     record Conditioned(Condition condition) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.conditioned(condition);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.conditioned(this);
         }
     }
 
     /** The roll belongs to a shoot. */
     record Assigned(Assignment assignment) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.assigned(assignment);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.assigned(this);
         }
     }
 
     /** A beat of the load routine was answered. */
     record Checked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.checked(what, answer, at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.checked(this);
         }
     }
 
     /** The roll was rewound before its end and is out of the camera, to be loaded again. */
     record Rewound() implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.rewound(at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.rewound(this);
         }
     }
 
-    /** A rewound roll was put into a camera again and wound past what is exposed, and so many frames further, to be safe. */
+    /**
+     * A rewound roll was put into a camera again and wound past what is exposed, and so many frames further, to be
+     * safe.
+     */
     record Reloaded(Camera camera, Optional<String> back, int spare) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.reloaded(this, at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.reloaded(this);
         }
     }
 
     /** The roll is finished and out of the camera. */
     record Unloaded() implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.unloaded(at);
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.unloaded(this);
         }
     }
 
     /** A step was undone: what it did here counts no longer. */
     record TakenBack(long step) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.takenBack(this);
         }
     }
 
     /** A step that was undone was done again. */
     record PutBack(long step) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.putBack(this);
         }
     }
 
     /** A kind that a later version wrote: kept, and shown as such. */
     record Unknown(String kind, String text) implements RollEvent {
-        @Override public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
         }
 
-        @Override public <R> R match(Cases<R> cases) {
+        @Override
+        public <R> R match(Cases<R> cases) {
             return cases.unknown(this);
         }
     }

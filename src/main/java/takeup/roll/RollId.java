@@ -4,8 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The number written on the cassette or the band: R0007. One to three capital letters of the writer, then four digits or
- * more; typed {@code r7}.
+ * The number written on the cassette or the band: R0007. One to three capital letters of the writer, then four digits
+ * or more; typed {@code r7}.
  */
 public record RollId(String letters, int number) implements Comparable<RollId> {
     public RollId {
@@ -39,19 +39,23 @@ public record RollId(String letters, int number) implements Comparable<RollId> {
     }
 
     // Spelt out, here and in Place: what Java makes up for a record at its first use holds up the first picture.
-    @Override public boolean equals(Object other) {
+    @Override
+    public boolean equals(Object other) {
         return other instanceof RollId roll && number == roll.number && letters.equals(roll.letters);
     }
 
-    @Override public int hashCode() {
+    @Override
+    public int hashCode() {
         return 31 * letters.hashCode() + number;
     }
 
-    @Override public int compareTo(RollId other) {
+    @Override
+    public int compareTo(RollId other) {
         return letters.equals(other.letters) ? Integer.compare(number, other.number) : letters.compareTo(other.letters);
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         String digits = Integer.toString(number);
         return letters + "0000".substring(Math.min(4, digits.length())) + digits;
     }

@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.NoSuchElementException;
 
 /**
- * Numbers of rolls, each once and in their order: what a start has to know of ten thousand finished rolls, none of which
- * it reads. They lie packed side by side, since as many {@link RollId} in a set of hashes delay the first picture.
+ * Numbers of rolls, each once and in their order: what a start has to know of ten thousand finished rolls, none of
+ * which it reads. They lie packed side by side, since as many {@link RollId} in a set of hashes delay the first
+ * picture.
  */
 public final class RollNumbers extends AbstractSet<RollId> {
     private static final RollNumbers NONE = new RollNumbers(new long[0]);
@@ -28,7 +29,10 @@ public final class RollNumbers extends AbstractSet<RollId> {
         return rolls instanceof RollNumbers numbers ? numbers : NONE.and(rolls);
     }
 
-    /** The numbers among names that are written as a number writes itself; others, such as {@code r7} and {@code R007}, are passed over. */
+    /**
+     * The numbers among names that are written as a number writes itself; others, such as {@code r7} and {@code R007},
+     * are passed over.
+     */
     public static RollNumbers named(List<String> names) {
         long[] all = new long[names.size()];
         int count = 0;
@@ -116,23 +120,28 @@ public final class RollNumbers extends AbstractSet<RollId> {
         return last / ROOM == end / ROOM ? (int) (last % ROOM) : 0;
     }
 
-    @Override public boolean contains(Object other) {
+    @Override
+    public boolean contains(Object other) {
         return other instanceof RollId roll && Arrays.binarySearch(packed, packed(roll)) >= 0;
     }
 
-    @Override public int size() {
+    @Override
+    public int size() {
         return packed.length;
     }
 
-    @Override public Iterator<RollId> iterator() {
+    @Override
+    public Iterator<RollId> iterator() {
         return new Iterator<>() {
             private int at;
 
-            @Override public boolean hasNext() {
+            @Override
+            public boolean hasNext() {
                 return at < packed.length;
             }
 
-            @Override public RollId next() {
+            @Override
+            public RollId next() {
                 if (at == packed.length) {
                     throw new NoSuchElementException();
                 }

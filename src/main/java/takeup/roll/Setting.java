@@ -23,11 +23,29 @@ import takeup.kit.Lens;
  * @param flash whether flash is on
  * @param tripod whether the camera stands on one
  */
-public record Setting(Optional<Aperture> aperture, Optional<ExposureTime> time, Optional<Lens> lens, OptionalDouble zoomMm,
-        OptionalDouble distanceM, List<Filter> filters, Extension extension, double biasStops, boolean flash, boolean tripod) {
+public record Setting(
+        Optional<Aperture> aperture,
+        Optional<ExposureTime> time,
+        Optional<Lens> lens,
+        OptionalDouble zoomMm,
+        OptionalDouble distanceM,
+        List<Filter> filters,
+        Extension extension,
+        double biasStops,
+        boolean flash,
+        boolean tripod) {
     /** Nothing known. */
-    public static final Setting NONE = new Setting(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-            OptionalDouble.empty(), List.of(), Extension.NONE, 0, false, false);
+    public static final Setting NONE = new Setting(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of(),
+            Extension.NONE,
+            0,
+            false,
+            false);
 
     public Setting {
         filters = List.copyOf(filters);
@@ -41,7 +59,9 @@ public record Setting(Optional<Aperture> aperture, Optional<ExposureTime> time, 
         if (zoomMm.isPresent()) {
             return zoomMm;
         }
-        return lens.isPresent() && !lens.get().isZoom() ? OptionalDouble.of(lens.get().shortestMm()) : OptionalDouble.empty();
+        return lens.isPresent() && !lens.get().isZoom()
+                ? OptionalDouble.of(lens.get().shortestMm())
+                : OptionalDouble.empty();
     }
 
     /** What the filters take, in stops. */
@@ -61,10 +81,16 @@ public record Setting(Optional<Aperture> aperture, Optional<ExposureTime> time, 
     /** The setting after a change. Another lens forgets the focal length that was named for the one before. */
     public Setting with(Change change) {
         boolean otherLens = change.lens().isPresent() && !change.lens().equals(lens);
-        return new Setting(change.aperture().or(() -> aperture), change.time().or(() -> time), change.lens().or(() -> lens),
+        return new Setting(
+                change.aperture().or(() -> aperture),
+                change.time().or(() -> time),
+                change.lens().or(() -> lens),
                 change.zoomMm().isPresent() ? change.zoomMm() : otherLens ? OptionalDouble.empty() : zoomMm,
-                change.distanceM().isPresent() ? change.distanceM() : distanceM, change.filters().orElse(filters),
-                change.extension().orElse(extension), change.biasStops().isPresent() ? change.biasStops().getAsDouble() : biasStops,
-                change.flash().orElse(flash), change.tripod().orElse(tripod));
+                change.distanceM().isPresent() ? change.distanceM() : distanceM,
+                change.filters().orElse(filters),
+                change.extension().orElse(extension),
+                change.biasStops().isPresent() ? change.biasStops().getAsDouble() : biasStops,
+                change.flash().orElse(flash),
+                change.tripod().orElse(tripod));
     }
 }

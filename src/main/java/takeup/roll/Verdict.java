@@ -13,12 +13,22 @@ import takeup.exposure.Stops;
  * @param errorStops light on the film against light asked for; + is more
  * @param overBoxStops stops above box speed: rating, bias and error added
  */
-public record Verdict(OptionalDouble meteredSeconds, OptionalDouble correctedSeconds, OptionalDouble errorStops, OptionalDouble overBoxStops) {
-    private static final Verdict NONE = new Verdict(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+public record Verdict(
+        OptionalDouble meteredSeconds,
+        OptionalDouble correctedSeconds,
+        OptionalDouble errorStops,
+        OptionalDouble overBoxStops) {
+    private static final Verdict NONE =
+            new Verdict(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
     /** What lies between the light and the film for a setting on that film. */
     public static LightPath path(Film film, Setting setting) {
-        return new LightPath(film.index(), setting.filterStops(), setting.extensionStops(), setting.biasStops(), film.stock().reciprocity());
+        return new LightPath(
+                film.index(),
+                setting.filterStops(),
+                setting.extensionStops(),
+                setting.biasStops(),
+                film.stock().reciprocity());
     }
 
     /** The verdict on one opening of the shutter. With flash only a flash reading can tell. */
@@ -29,17 +39,26 @@ public record Verdict(OptionalDouble meteredSeconds, OptionalDouble correctedSec
         OptionalDouble corrected = OptionalDouble.empty();
         OptionalDouble error = OptionalDouble.empty();
         if (exposure.light().isPresent() && setting.aperture().isPresent()) {
-            metered = OptionalDouble.of(path.metered(exposure.light().get().ev100(), setting.aperture().get()));
+            metered = OptionalDouble.of(path.metered(
+                    exposure.light().get().ev100(), setting.aperture().get()));
             corrected = path.reciprocity().corrected(metered.getAsDouble());
             if (setting.time().isPresent() && !setting.flash()) {
-                error = OptionalDouble.of(path.error(exposure.light().get().ev100(), setting.aperture().get(), setting.time().get()));
+                error = OptionalDouble.of(path.error(
+                        exposure.light().get().ev100(),
+                        setting.aperture().get(),
+                        setting.time().get()));
             }
         }
-        if (setting.flash() && exposure.flashLight().isPresent() && setting.aperture().isPresent()) {
-            error = OptionalDouble.of(path.flashError(exposure.flashLight().get(), setting.aperture().get()));
+        if (setting.flash()
+                && exposure.flashLight().isPresent()
+                && setting.aperture().isPresent()) {
+            error = OptionalDouble.of(path.flashError(
+                    exposure.flashLight().get(), setting.aperture().get()));
         }
-        OptionalDouble overBox = error.isEmpty() ? error
-                : OptionalDouble.of(film.stock().boxSpeed().stopsOver(film.index()) + setting.biasStops() + error.getAsDouble());
+        OptionalDouble overBox = error.isEmpty()
+                ? error
+                : OptionalDouble.of(
+                        film.stock().boxSpeed().stopsOver(film.index()) + setting.biasStops() + error.getAsDouble());
         return new Verdict(metered, corrected, error, overBox);
     }
 
@@ -49,14 +68,17 @@ public record Verdict(OptionalDouble meteredSeconds, OptionalDouble correctedSec
             return NONE;
         }
         Verdict first = of(roll.film(), frame.exposure());
-        boolean awaited = roll.doubleAwaited() && roll.newest().filter(it -> it == frame).isPresent();
+        boolean awaited =
+                roll.doubleAwaited() && roll.newest().filter(it -> it == frame).isPresent();
         if (awaited) {
-            return new Verdict(first.meteredSeconds, first.correctedSeconds, OptionalDouble.empty(), OptionalDouble.empty());
+            return new Verdict(
+                    first.meteredSeconds, first.correctedSeconds, OptionalDouble.empty(), OptionalDouble.empty());
         }
         if (frame.further().isEmpty()) {
             return first;
         }
-        List<Verdict> more = frame.further().stream().map(it -> of(roll.film(), it)).toList();
+        List<Verdict> more =
+                frame.further().stream().map(it -> of(roll.film(), it)).toList();
         OptionalDouble error = first.errorStops;
         OptionalDouble over = first.overBoxStops;
         for (Verdict verdict : more) {
@@ -67,7 +89,8 @@ public record Verdict(OptionalDouble meteredSeconds, OptionalDouble correctedSec
     }
 
     private static OptionalDouble together(OptionalDouble a, OptionalDouble b) {
-        return a.isEmpty() || b.isEmpty() ? OptionalDouble.empty()
+        return a.isEmpty() || b.isEmpty()
+                ? OptionalDouble.empty()
                 : OptionalDouble.of(Stops.of(Stops.factor(a.getAsDouble()) + Stops.factor(b.getAsDouble())));
     }
 }

@@ -1,13 +1,16 @@
 package takeup.screen;
 
 /**
- * Letters several rows high, for what is read across a room: frame numbers and the pair to set. A pixel is half a cell high,
- * so that it is nearly square; where such halves cannot be drawn, {@link Glyphs} keeps the shapes.
+ * Letters several rows high, for what is read across a room: frame numbers and the pair to set. A pixel is half a cell
+ * high, so that it is nearly square; where such halves cannot be drawn, {@link Glyphs} keeps the shapes.
  */
 final class BigText {
     private static final String LETTERS = "0123456789f/.sm-+";
 
-    /** Ten rows of pixels for each letter, joined by blanks; a dot is an empty pixel. Drawn five rows high, or a multiple. */
+    /**
+     * Ten rows of pixels for each letter, joined by blanks; a dot is an empty pixel. Drawn five rows high, or a
+     * multiple.
+     */
     private static final String[] LARGE = {
         ".####. ###### ##..## ##..## ##..## ##..## ##..## ##..## ###### .####.",
         "..## .### #### ..## ..## ..## ..## ..## ..## ..##",
@@ -25,16 +28,20 @@ final class BigText {
         "..... ..... ..... ..... .#### ##... .###. ..### ...## ####.",
         "........ ........ ........ ........ #######. ######## ##.##.## ##.##.## ##.##.## ##.##.##",
         ".... .... .... .... #### #### .... .... .... ....",
-        "...... ...... ..##.. ..##.. ###### ###### ..##.. ..##.. ...... ......"};
+        "...... ...... ..##.. ..##.. ###### ###### ..##.. ..##.. ...... ......"
+    };
 
     /** Five rows of narrow pixels: three rows high, for a pair that finds no more room. */
     private static final String[] SMALL = {
-        "### #.# #.# #.# ###", ".#. ##. .#. .#. ###", "### ..# ### #.. ###", "### ..# ### ..# ###", "#.# #.# ### ..# ..#", "### #.. ### ..# ###",
-        "### #.. ### #.# ###", "### ..# .#. .#. .#.", "### #.# ### #.# ###", "### #.# ### ..# ###", ".## #.. ##. #.. #..", "..# ..# .#. #.. #..",
-        ". . . . #", "... .## #.. ..# ##.", "..... ##.#. #.#.# #.#.# #.#.#", "... ... ### ... ...", "... .#. ### .#. ..."};
+        "### #.# #.# #.# ###", ".#. ##. .#. .#. ###", "### ..# ### #.. ###", "### ..# ### ..# ###",
+                "#.# #.# ### ..# ..#", "### #.. ### ..# ###",
+        "### #.. ### #.# ###", "### ..# .#. .#. .#.", "### #.# ### #.# ###", "### #.# ### ..# ###",
+                ".## #.. ##. #.. #..", "..# ..# .#. #.. #..",
+        ". . . . #", "... .## #.. ..# ##.", "..... ##.#. #.#.# #.#.# #.#.#", "... ... ### ... ...",
+                "... .#. ### .#. ..."
+    };
 
-    private BigText() {
-    }
+    private BigText() {}
 
     /** How many columns a text takes when it is 5 * scale rows high. */
     static int width(String text, int scale) {

@@ -30,6 +30,9 @@ record Cell(String text, Look look, Ink ink) {
 
     /** True where a terminal may think otherwise than {@link Width} about the columns it takes. */
     boolean isUncertain() {
-        return text.length() > 1 || text.length() == 1 && text.charAt(0) >= 0x7f && Glyphs.ascii(text.charAt(0), false).isEmpty();
+        return text.length() > 1
+                || text.length() == 1
+                        && text.charAt(0) >= 0x7f
+                        && Glyphs.ascii(text.charAt(0), false).isEmpty();
     }
 }

@@ -1,8 +1,8 @@
 package takeup.screen;
 
 /**
- * One colour as a theme names it: {@code rgb(0xf5cf7b, 11)} is brass, and the bright yellow of a terminal that has sixteen
- * colours only; or the terminal's own.
+ * One colour as a theme names it: {@code rgb(0xf5cf7b, 11)} is brass, and the bright yellow of a terminal that has
+ * sixteen colours only; or the terminal's own.
  *
  * @param kind how it is named
  * @param value 0 to 15, 0 to 255, or red, green and blue in 24 bits
@@ -10,7 +10,12 @@ package takeup.screen;
  * @param of16 which of 16 colours stands for it; -1 is the nearest
  */
 record Colour(Kind kind, int value, int of256, int of16) {
-    enum Kind { OWN, ANSI, INDEXED, RGB }
+    enum Kind {
+        OWN,
+        ANSI,
+        INDEXED,
+        RGB
+    }
 
     /** Whatever the terminal uses when nobody asks. */
     static final Colour OWN = new Colour(Kind.OWN, 0, -1, -1);
@@ -42,7 +47,10 @@ record Colour(Kind kind, int value, int of256, int of16) {
         return new Colour(Kind.RGB, value, -1, -1);
     }
 
-    /** With the one of sixteen colours that stands for it: what is nearest by its numbers may not be readable on its ground. */
+    /**
+     * With the one of sixteen colours that stands for it: what is nearest by its numbers may not be readable on its
+     * ground.
+     */
     static Colour rgb(int value, int of16) {
         return new Colour(Kind.RGB, value, -1, of16);
     }
@@ -58,8 +66,10 @@ record Colour(Kind kind, int value, int of256, int of16) {
             case NONE -> OWN;
             case TRUE -> this;
             case INDEXED -> kind == Kind.RGB ? indexed(of256 >= 0 ? of256 : depth.nearest(value)) : this;
-            case SIXTEEN -> kind == Kind.RGB ? ansi(of16 >= 0 ? of16 : depth.nearest(value))
-                    : kind == Kind.INDEXED ? ansi(depth.nearest(Depth.rgb(value))) : this;
+            case SIXTEEN ->
+                kind == Kind.RGB
+                        ? ansi(of16 >= 0 ? of16 : depth.nearest(value))
+                        : kind == Kind.INDEXED ? ansi(depth.nearest(Depth.rgb(value))) : this;
         };
     }
 

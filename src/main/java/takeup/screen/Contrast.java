@@ -5,8 +5,7 @@ package takeup.screen;
  * "contrast ratio" and "relative luminance".
  */
 final class Contrast {
-    private Contrast() {
-    }
+    private Contrast() {}
 
     /** From 1 to 21; which of the two lies below does not matter. Both as red, green and blue in 24 bits. */
     static double of(int one, int other) {

@@ -13,8 +13,7 @@ final class DayViews {
     /** Narrower than this a row of the plan takes several lines. */
     private static final int NARROW = 60;
 
-    private DayViews() {
-    }
+    private DayViews() {}
 
     static void plan(Shoot shoot, Grid grid) {
         Situation s = shoot.shown();
@@ -31,10 +30,12 @@ final class DayViews {
         }
         lines.addAll(grid.columns() < NARROW ? narrow(rows, wide) : table(rows, wide));
         if (rows.isEmpty()) {
-            lines.addAll(ListViews.Line.of("nothing is planned: plan 16:30 Prize-giving wants 12 must", 0, wide, Look.QUIET));
+            lines.addAll(ListViews.Line.of(
+                    "nothing is planned: plan 16:30 Prize-giving wants 12 must", 0, wide, Look.QUIET));
         }
         if (s.day().job().position().isEmpty()) {
-            lines.addAll(ListViews.Line.of("the sun's times want a place: shoot NAME at 59.33,18.07", 0, wide, Look.QUIET));
+            lines.addAll(
+                    ListViews.Line.of("the sun's times want a place: shoot NAME at 59.33,18.07", 0, wide, Look.QUIET));
         }
         ListViews.list(shoot, grid, "Plan · " + PlanTable.title(s), lines);
     }
@@ -62,8 +63,14 @@ final class DayViews {
         what = Math.min(what, Math.max(14, columns - 6 - when - in - more));
         List<ListViews.Line> lines = new ArrayList<>();
         for (PlanTable.Row row : rows) {
-            lines.add(new ListViews.Line(start(row) + Width.pad(row.when(), when) + Width.pad(row.in(), in)
-                    + (row.more().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 2), what) + row.more()), look(row)));
+            lines.add(new ListViews.Line(
+                    start(row)
+                            + Width.pad(row.when(), when)
+                            + Width.pad(row.in(), in)
+                            + (row.more().isEmpty()
+                                    ? row.what()
+                                    : Width.pad(Width.cut(row.what(), what - 2), what) + row.more()),
+                    look(row)));
         }
         return lines;
     }
@@ -101,14 +108,22 @@ final class DayViews {
     }
 
     static void bag(Shoot shoot, Grid grid) {
-        ListViews.list(shoot, grid, "Bag · for " + PlanTable.title(shoot.shown()), lines(Prepare.of(shoot.shown(), shoot.now()), grid));
+        ListViews.list(
+                shoot,
+                grid,
+                "Bag · for " + PlanTable.title(shoot.shown()),
+                lines(Prepare.of(shoot.shown(), shoot.now()), grid));
     }
 
     static void dayEnd(Shoot shoot, Grid grid) {
         DayEnd end = DayEnd.of(shoot);
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
-        ListViews.list(shoot, grid, !end.isShort() ? title : grid.columns() < NARROW ? missing + " · " + title : title + " · " + missing, lines(end.sections(), grid));
+        ListViews.list(
+                shoot,
+                grid,
+                !end.isShort() ? title : grid.columns() < NARROW ? missing + " · " + title : title + " · " + missing,
+                lines(end.sections(), grid));
     }
 
     private static List<ListViews.Line> lines(List<Prepare.Section> sections, Grid grid) {
@@ -116,7 +131,11 @@ final class DayViews {
         for (Prepare.Section section : sections) {
             lines.add(new ListViews.Line(section.title(), Look.LABEL));
             for (Prepare.Item item : section.items()) {
-                lines.addAll(ListViews.Line.of(item.text(), 2, grid.columns() - 2 * Pieces.margin(grid), item.caution() ? Look.CAUTION : Look.NORMAL));
+                lines.addAll(ListViews.Line.of(
+                        item.text(),
+                        2,
+                        grid.columns() - 2 * Pieces.margin(grid),
+                        item.caution() ? Look.CAUTION : Look.NORMAL));
             }
         }
         return lines;

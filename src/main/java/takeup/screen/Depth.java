@@ -2,12 +2,16 @@ package takeup.screen;
 
 /** How many colours a terminal is asked for, from none to all of them. */
 enum Depth {
-    NONE, SIXTEEN, INDEXED, TRUE;
+    NONE,
+    SIXTEEN,
+    INDEXED,
+    TRUE;
 
     /** The sixteen colours as the virtual console of Linux has them; other terminals differ a little. */
     private static final int[] SIXTEEN_RGB = {
         0x000000, 0xaa0000, 0x00aa00, 0xaa5500, 0x0000aa, 0xaa00aa, 0x00aaaa, 0xaaaaaa,
-        0x555555, 0xff5555, 0x55ff55, 0xffff55, 0x5555ff, 0xff55ff, 0x55ffff, 0xffffff};
+        0x555555, 0xff5555, 0x55ff55, 0xffff55, 0x5555ff, 0xff55ff, 0x55ffff, 0xffffff
+    };
 
     /** The six levels of the 6x6x6 cube, colours 16 to 231 (xterm, 256colres.pl). */
     private static final int[] LEVELS = {0x00, 0x5f, 0x87, 0xaf, 0xd7, 0xff};

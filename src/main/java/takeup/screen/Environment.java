@@ -4,7 +4,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * What the surroundings say about the terminal, each "" where not set: {@code TERM=xterm-256color}, {@code LANG=en_GB.UTF-8}.
+ * What the surroundings say about the terminal, each "" where not set: {@code TERM=xterm-256color},
+ * {@code LANG=en_GB.UTF-8}.
  *
  * @param term {@code TERM}
  * @param colorTerm {@code COLORTERM}
@@ -14,13 +15,19 @@ import java.util.Map;
  * @param lang {@code LANG}
  * @param ascii true if only ASCII was asked for
  */
-public record Environment(String term, String colorTerm, String noColor, String lcAll, String lcCtype, String lang, boolean ascii) {
+public record Environment(
+        String term, String colorTerm, String noColor, String lcAll, String lcCtype, String lang, boolean ascii) {
 
     /** Picked from all environment variables. */
     public static Environment of(Map<String, String> variables, boolean ascii) {
-        return new Environment(variables.getOrDefault("TERM", ""), variables.getOrDefault("COLORTERM", ""),
-                variables.getOrDefault("NO_COLOR", ""), variables.getOrDefault("LC_ALL", ""),
-                variables.getOrDefault("LC_CTYPE", ""), variables.getOrDefault("LANG", ""), ascii);
+        return new Environment(
+                variables.getOrDefault("TERM", ""),
+                variables.getOrDefault("COLORTERM", ""),
+                variables.getOrDefault("NO_COLOR", ""),
+                variables.getOrDefault("LC_ALL", ""),
+                variables.getOrDefault("LC_CTYPE", ""),
+                variables.getOrDefault("LANG", ""),
+                ascii);
     }
 
     /** False for a terminal that says it can do nothing, or says nothing at all. */
@@ -29,9 +36,9 @@ public record Environment(String term, String colorTerm, String noColor, String 
     }
 
     /**
-     * How many colours may be asked for; none with NO_COLOR. By name, as the terminal database (terminfo) counts them: the
-     * terminals of DEC and what is called monochrome have none, the consoles of kernels and what is named after 16 colours have
-     * 16, a "direct" one has all. Any other of today knows 256.
+     * How many colours may be asked for; none with NO_COLOR. By name, as the terminal database (terminfo) counts them:
+     * the terminals of DEC and what is called monochrome have none, the consoles of kernels and what is named after 16
+     * colours have 16, a "direct" one has all. Any other of today knows 256.
      */
     Depth depth() {
         if (!noColor.isEmpty() || term.startsWith("vt") || term.endsWith("-m") || term.endsWith("-mono")) {
@@ -40,8 +47,14 @@ public record Environment(String term, String colorTerm, String noColor, String 
         if (colorTerm.equals("truecolor") || colorTerm.equals("24bit") || term.endsWith("-direct")) {
             return Depth.TRUE;
         }
-        return term.startsWith("linux") || term.endsWith("-16color") || term.endsWith("-color") || term.equals("ansi") || term.equals("cygwin")
-                || term.equals("cons25") ? Depth.SIXTEEN : Depth.INDEXED;
+        return term.startsWith("linux")
+                        || term.endsWith("-16color")
+                        || term.endsWith("-color")
+                        || term.equals("ansi")
+                        || term.equals("cygwin")
+                        || term.equals("cons25")
+                ? Depth.SIXTEEN
+                : Depth.INDEXED;
     }
 
     /** Which characters may be sent. The first of the three locale variables that is set decides, as POSIX has it. */

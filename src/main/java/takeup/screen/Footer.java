@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The last line of the screen: keys that work now, and what each does. The views F2 to F5 are named one by one where there is room
- * for all of them, and else together, {@code F2-F5 lists}: one that is named says nothing about its neighbours. What finds no room is left to help.
+ * The last line of the screen: keys that work now, and what each does. The views F2 to F5 are named one by one where
+ * there is room for all of them, and else together, {@code F2-F5 lists}: one that is named says nothing about its
+ * neighbours. What finds no room is left to help.
  */
 final class Footer {
     private static final String LISTS = "lists";
@@ -75,7 +76,14 @@ final class Footer {
             if (!item.isList()) {
                 all.add(item);
             } else if (item == lists.get(0)) {
-                all.add(lists.size() == 1 ? item : new Item(item.key() + (lists.size() == 2 ? " " : "-") + lists.get(lists.size() - 1).key(), LISTS));
+                all.add(
+                        lists.size() == 1
+                                ? item
+                                : new Item(
+                                        item.key()
+                                                + (lists.size() == 2 ? " " : "-")
+                                                + lists.get(lists.size() - 1).key(),
+                                        LISTS));
             }
         }
         return all;

@@ -5,15 +5,16 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Stands between the terminal and the key decoder and lets an escape sequence through only when it is whole. A slow line
- * tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, and letters do things.
+ * Stands between the terminal and the key decoder and lets an escape sequence through only when it is whole. A slow
+ * line tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, and
+ * letters do things.
  *
- * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120 ms later, and
- * Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so is the rest of it if that comes
- * within a further 400 ms.
+ * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120
+ * ms later, and Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so
+ * is the rest of it if that comes within a further 400 ms.
  *
- * <p>Not every terminal marks what is pasted. More text with line ends in it than hands can type at once, 256 bytes without a
- * pause, is marked here, so that a text on its way into the wrong window lies on the prompt and runs nothing.
+ * <p>Not every terminal marks what is pasted. More text with line ends in it than hands can type at once, 256 bytes
+ * without a pause, is marked here, so that a text on its way into the wrong window lies on the prompt and runs nothing.
  */
 final class Gate extends InputStream {
     private static final int ALT = 30;
@@ -27,10 +28,12 @@ final class Gate extends InputStream {
 
     /** So many bytes in one go may be a paste; then it is looked whether more follows at once. */
     private static final int MANY = 16;
+
     private static final int FLOOD = 256;
     private static final int AT_ONCE = 4;
     /** A flood is over after so much silence. */
     private static final int EBB = 60;
+
     private static final String PASTE_BEGINS = "\u001b[200~";
     private static final String PASTE_ENDS = "\u001b[201~";
 
@@ -42,7 +45,10 @@ final class Gate extends InputStream {
     private boolean marked;
     private boolean flooded;
     private boolean escapeJustPassed;
-    /** So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks twice. */
+    /**
+     * So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks
+     * twice.
+     */
     private int silent;
 
     Gate(InputStream in, Incoming.Nap nap) {
@@ -113,7 +119,11 @@ final class Gate extends InputStream {
             }
             let(first);
         }
-        while (openEnd > 0 && !escapeJustPassed && in.here() > 0 && in.after(0) != Sequence.ESCAPE && openEnd < Incoming.MOST) {
+        while (openEnd > 0
+                && !escapeJustPassed
+                && in.here() > 0
+                && in.after(0) != Sequence.ESCAPE
+                && openEnd < Incoming.MOST) {
             let(in.next());
         }
     }
@@ -124,7 +134,9 @@ final class Gate extends InputStream {
         let(Sequence.ESCAPE);
         boolean tooLong = false;
         while (true) {
-            if (!(sequence.isIntroduced() ? in.comes(GAP) : in.comes(ALT) || in.comes(LONE_ESCAPE - ALT) && begins(peek()))) {
+            if (!(sequence.isIntroduced()
+                    ? in.comes(GAP)
+                    : in.comes(ALT) || in.comes(LONE_ESCAPE - ALT) && begins(peek()))) {
                 if (sequence.isIntroduced()) {
                     openEnd = 0;
                     swallow(sequence);
@@ -204,7 +216,9 @@ final class Gate extends InputStream {
         }
     }
 
-    /** Whether this is the second character of a sequence that a program sends, and hardly anybody types after Escape. */
+    /**
+     * Whether this is the second character of a sequence that a program sends, and hardly anybody types after Escape.
+     */
     private static boolean begins(int second) {
         return second == '[' || second == 'O' || second == ']' || second == 'P';
     }

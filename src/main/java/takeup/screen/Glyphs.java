@@ -9,9 +9,12 @@ final class Glyphs {
     private static final String SIGNS = "─│┌┐└┘├┤┬┴┼▁▂▃▄▅▆▇█▪▫·…–→►✓▌▐▀×µ";
     private static final String ASCII = "-|+++++++++__.ooOO##..~->>*##\"xu";
 
-    private Glyphs() { }
+    private Glyphs() {}
 
-    /** What stands for this sign, "" if it is none of ours. After a digit a fraction says that it is added: {@code 5+1/2}. */
+    /**
+     * What stands for this sign, "" if it is none of ours. After a digit a fraction says that it is added:
+     * {@code 5+1/2}.
+     */
     static String ascii(int point, boolean afterDigit) {
         int at = SIGNS.indexOf(point);
         if (at >= 0) {

@@ -3,8 +3,8 @@ package takeup.screen;
 import java.util.Arrays;
 
 /**
- * What the screen shows, as cells: {@code Grid.of(80, 24)}. Columns and rows count from 0, from the top left. A view fills
- * a fresh one and hands it on; after that nobody changes it.
+ * What the screen shows, as cells: {@code Grid.of(80, 24)}. Columns and rows count from 0, from the top left. A view
+ * fills a fresh one and hands it on; after that nobody changes it.
  */
 public final class Grid {
     /** More marks than this on one letter would spill over its neighbours. */

@@ -11,8 +11,7 @@ import takeup.shoot.State;
 final class GuidePiece {
     private static final String FOOT = "Esc ends the guide; ? shows all keys and words.";
 
-    private GuidePiece() {
-    }
+    private GuidePiece() {}
 
     static boolean isShown(Shoot shoot) {
         return Guide.of(shoot).isPresent();
@@ -25,7 +24,15 @@ final class GuidePiece {
         int margin = Pieces.margin(grid);
         String title = guide.map(GuidePiece::title).orElseGet(() -> asked(shoot));
         int room = grid.columns() - 1 - margin;
-        grid.put(margin, row, Width.cut(Width.of(title) <= room ? title : guide.isPresent() ? title.replace("First roll, ", "") : shortly(shoot), room), Look.STRONG);
+        grid.put(
+                margin,
+                row,
+                Width.cut(
+                        Width.of(title) <= room
+                                ? title
+                                : guide.isPresent() ? title.replace("First roll, ", "") : shortly(shoot),
+                        room),
+                Look.STRONG);
         int first = row + 1;
         if (count > 5) {
             String hint = guide.map(Guide::hint).orElse("Down and Enter take one; typing the line does the same");
@@ -36,19 +43,32 @@ final class GuidePiece {
         int most = Math.max(1, row + count - first - (foot ? 1 : 0));
         rows(grid, shoot.view().chosen(), offered, first, most);
         if (foot) {
-            grid.put(margin, first + Math.min(most, offered.size() + 1), Width.of(FOOT) <= room ? FOOT : "Esc ends the guide; ? shows all", Look.QUIET);
+            grid.put(
+                    margin,
+                    first + Math.min(most, offered.size() + 1),
+                    Width.of(FOOT) <= room ? FOOT : "Esc ends the guide; ? shows all",
+                    Look.QUIET);
         }
     }
 
     private static String asked(Shoot shoot) {
-        return shoot.shown().place().map(it -> "No film in " + it + ". Which one goes in?").orElse("Which camera?");
+        return shoot.shown()
+                .place()
+                .map(it -> "No film in " + it + ". Which one goes in?")
+                .orElse("Which camera?");
     }
 
     private static String shortly(Shoot shoot) {
-        return shoot.shown().place().map(it -> "Which film goes into " + it + "?").orElse("Which camera?");
+        return shoot.shown()
+                .place()
+                .map(it -> "Which film goes into " + it + "?")
+                .orElse("Which camera?");
     }
 
-    /** The rows side by side in as many columns as they need, up to two; where they are more, the part around the chosen one. */
+    /**
+     * The rows side by side in as many columns as they need, up to two; where they are more, the part around the chosen
+     * one.
+     */
     private static void rows(Grid grid, int chosen, List<Offer.Row> offered, int row, int most) {
         int margin = Pieces.margin(grid);
         int room = grid.columns() - 2 * margin;
@@ -75,15 +95,26 @@ final class GuidePiece {
             grid.put(column, y, isChosen ? "►" : " ", isChosen ? Look.CHOSEN : Look.NORMAL);
             grid.put(column + 2, y, offered.get(i).line(), isChosen ? Look.CHOSEN : Look.READOUT);
             int words = Math.max(line, Width.of(offered.get(i).line())) + 4;
-            grid.put(column + words, y, shortened(offered.get(i).words(), own - words), isChosen ? Look.CHOSEN : Look.NORMAL);
+            grid.put(
+                    column + words,
+                    y,
+                    shortened(offered.get(i).words(), own - words),
+                    isChosen ? Look.CHOSEN : Look.NORMAL);
         }
         if (isCut) {
             int after = offered.size() - Math.min(offered.size(), from + shown);
-            grid.put(margin + 2, row + most - 1, after > 0 ? after + " more below: Down goes on" : from + " more above: Up goes back", Look.QUIET);
+            grid.put(
+                    margin + 2,
+                    row + most - 1,
+                    after > 0 ? after + " more below: Down goes on" : from + " more above: Up goes back",
+                    Look.QUIET);
         }
     }
 
-    /** The widest line up to so many columns: one key that is longer pushes its own words to the right, and not those of all. */
+    /**
+     * The widest line up to so many columns: one key that is longer pushes its own words to the right, and not those of
+     * all.
+     */
     private static int widest(List<Offer.Row> rows, int most) {
         int widest = 0;
         for (Offer.Row row : rows) {
@@ -93,7 +124,10 @@ final class GuidePiece {
         return widest;
     }
 
-    /** Where the right column begins: so that neither has a word cut, if there is room for that at all; in the middle, if there is not. */
+    /**
+     * Where the right column begins: so that neither has a word cut, if there is room for that at all; in the middle,
+     * if there is not.
+     */
     private static int parted(List<Offer.Row> left, List<Offer.Row> right, int most, int room) {
         for (boolean isRightShort : new boolean[] {false, true}) {
             for (boolean isLeftShort : new boolean[] {false, true}) {
@@ -109,7 +143,11 @@ final class GuidePiece {
 
     private static int need(List<Offer.Row> rows, int most, boolean isShort) {
         int line = widest(rows, most);
-        return rows.stream().mapToInt(it -> Math.max(line, Width.of(it.line())) + 4 + Width.of(isShort ? shortly(it.words()) : it.words())).max().orElse(0);
+        return rows.stream()
+                .mapToInt(it ->
+                        Math.max(line, Width.of(it.line())) + 4 + Width.of(isShort ? shortly(it.words()) : it.words()))
+                .max()
+                .orElse(0);
     }
 
     /** Without what stands behind its comma, where room is short. */
@@ -140,8 +178,14 @@ final class GuidePiece {
     /** The guide on one line, for a small screen; answers how many rows it took. */
     static int line(Grid grid, Shoot shoot, int row) {
         Optional<Guide> guide = Guide.of(shoot);
-        guide.ifPresent(it -> grid.put(0, row, Width.cut(it.step() + " of " + Guide.STEPS + ": "
-                + (it.step() < Guide.STEPS ? "m 5.6 125, or Down and Enter" : "Space logs a frame"), grid.columns()), Look.STRONG));
+        guide.ifPresent(it -> grid.put(
+                0,
+                row,
+                Width.cut(
+                        it.step() + " of " + Guide.STEPS + ": "
+                                + (it.step() < Guide.STEPS ? "m 5.6 125, or Down and Enter" : "Space logs a frame"),
+                        grid.columns()),
+                Look.STRONG));
         return guide.isPresent() ? 1 : 0;
     }
 }

@@ -5,8 +5,8 @@ import java.io.InputStream;
 import java.io.InterruptedIOException;
 
 /**
- * The bytes that a terminal sends, in their order, for a reader that must know what comes <em>soon</em>: it waits for the next
- * one for so many milliseconds and no longer, looks at what lies here already, and gives one byte back.
+ * The bytes that a terminal sends, in their order, for a reader that must know what comes <em>soon</em>: it waits for
+ * the next one for so many milliseconds and no longer, looks at what lies here already, and gives one byte back.
  */
 final class Incoming {
     /** How to let time pass; tests have their own. */

@@ -3,8 +3,8 @@ package takeup.screen;
 import takeup.review.Picture;
 
 /**
- * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the lower
- * one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
+ * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the
+ * lower one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
  *
  * @param top the upper dot, red, green and blue in 24 bits; -1 for a cell that is no picture
  * @param bottom the lower dot
@@ -12,6 +12,7 @@ import takeup.review.Picture;
 record Ink(int top, int bottom) {
     /** No picture. */
     static final Ink NONE = new Ink(-1, -1);
+
     private static final String SHADES = " ░▒▓█";
     private static final String SIGNS = " .:-=+*#%@";
 
@@ -32,6 +33,8 @@ record Ink(int top, int bottom) {
     }
 
     private int mean() {
-        return (top >> 16) + (bottom >> 16) >> 1 << 16 | (top >> 8 & 0xff) + (bottom >> 8 & 0xff) >> 1 << 8 | (top & 0xff) + (bottom & 0xff) >> 1;
+        return (top >> 16) + (bottom >> 16) >> 1 << 16
+                | (top >> 8 & 0xff) + (bottom >> 8 & 0xff) >> 1 << 8
+                | (top & 0xff) + (bottom & 0xff) >> 1;
     }
 }

@@ -20,6 +20,7 @@ final class Keyboard {
     private static final KeyStroke PASTE_ENDS = new KeyStroke(KeyType.Unknown);
     /** A paste whose end is lost ends after two seconds of silence. */
     private static final int SILENCE = 2000;
+
     private static final int STEP = 5;
 
     private final InputDecoder decoder;
@@ -74,13 +75,18 @@ final class Keyboard {
         return switch (stroke.getKeyType()) {
             case Enter -> "\n";
             case Tab -> "\t";
-            case Character -> stroke.isAltDown() || stroke.isCtrlDown() ? "" : stroke.getCharacter().toString();
+            case Character ->
+                stroke.isAltDown() || stroke.isCtrlDown()
+                        ? ""
+                        : stroke.getCharacter().toString();
             default -> "";
         };
     }
 
     private static boolean isHalf(KeyStroke stroke) {
-        return stroke != null && stroke.getKeyType() == KeyType.Character && !stroke.isAltDown()
+        return stroke != null
+                && stroke.getKeyType() == KeyType.Character
+                && !stroke.isAltDown()
                 && Character.isSurrogate(stroke.getCharacter());
     }
 
@@ -110,7 +116,8 @@ final class Keyboard {
     private static Key character(KeyStroke stroke) {
         char written = stroke.getCharacter();
         if (stroke.isAltDown()) {
-            return stroke.isCtrlDown() || Character.isSurrogate(written) ? Key.of(Key.Name.UNKNOWN)
+            return stroke.isCtrlDown() || Character.isSurrogate(written)
+                    ? Key.of(Key.Name.UNKNOWN)
                     : new Key(Key.Name.ALT, String.valueOf(written));
         }
         return stroke.isCtrlDown() ? Key.ctrl(written) : Key.typed(String.valueOf(written));
@@ -150,7 +157,10 @@ final class Keyboard {
                 new BasicCharacterPattern(new KeyStroke(KeyType.F3), escape, '[', '[', 'C'),
                 new BasicCharacterPattern(new KeyStroke(KeyType.F4), escape, '[', '[', 'D'),
                 new BasicCharacterPattern(new KeyStroke(KeyType.F5), escape, '[', '[', 'E'),
-                new Known(), new NormalCharacterPattern(), new Alt(), new CtrlAndCharacterPattern(),
+                new Known(),
+                new NormalCharacterPattern(),
+                new Alt(),
+                new CtrlAndCharacterPattern(),
                 new CtrlAltAndCharacterPattern());
     }
 
@@ -173,8 +183,14 @@ final class Keyboard {
         }
 
         private static KeyStroke meaning(List<Character> read) {
-            if (read.size() == 6 && read.get(1) == '[' && read.get(2) == '2' && read.get(3) == '0' && read.get(5) == '~') {
-                return read.get(4) == '0' ? PASTE_BEGINS : read.get(4) == '1' ? PASTE_ENDS : new KeyStroke(KeyType.Unknown);
+            if (read.size() == 6
+                    && read.get(1) == '['
+                    && read.get(2) == '2'
+                    && read.get(3) == '0'
+                    && read.get(5) == '~') {
+                return read.get(4) == '0'
+                        ? PASTE_BEGINS
+                        : read.get(4) == '1' ? PASTE_ENDS : new KeyStroke(KeyType.Unknown);
             }
             return new KeyStroke(KeyType.Unknown);
         }

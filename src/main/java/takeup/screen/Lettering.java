@@ -6,7 +6,10 @@ public enum Lettering {
     UNICODE,
     /** Letters of all scripts, but none of the program's own {@link Glyphs}. */
     PLAIN_GLYPHS,
-    /** ASCII alone: glyphs in their ASCII form, all else as a visible escape such as {@code \}{@code u{e9}}; never a {@code ?}. */
+    /**
+     * ASCII alone: glyphs in their ASCII form, all else as a visible escape such as {@code \}{@code u{e9}}; never a
+     * {@code ?}.
+     */
     ASCII;
 
     /** A line of plain output in these letters. */
@@ -20,8 +23,8 @@ public enum Lettering {
     }
 
     /**
-     * The same screen in these letters. What grows longer pushes the rest of its row to the right, but only up to the next
-     * two blanks, which give way: so columns and frames further right stay where they were.
+     * The same screen in these letters. What grows longer pushes the rest of its row to the right, but only up to the
+     * next two blanks, which give way: so columns and frames further right stay where they were.
      */
     Grid of(Grid grid) {
         if (this == UNICODE) {
@@ -62,7 +65,8 @@ public enum Lettering {
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int point = text.codePointAt(at);
             String glyph = Glyphs.ascii(point, afterDigit);
-            spelt.append(!glyph.isEmpty() ? glyph : this == ASCII ? Visible.ascii(point, false) : Character.toString(point));
+            spelt.append(
+                    !glyph.isEmpty() ? glyph : this == ASCII ? Visible.ascii(point, false) : Character.toString(point));
         }
         return spelt.toString();
     }

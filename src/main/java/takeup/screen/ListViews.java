@@ -12,13 +12,16 @@ import takeup.shoot.State;
 
 /** The views that are lists: frames of the roll, help; and how a list is drawn. */
 final class ListViews {
-    private static final List<String> CAUTIONS = List.of("Never look at the sun through a finder or a spot meter.",
-            "Old flash units can carry a high trigger voltage, old cells can leak: keep to the makers' instructions and local rules.");
+    private static final List<String> CAUTIONS = List.of(
+            "Never look at the sun through a finder or a spot meter.",
+            "Old flash units can carry a high trigger voltage, old cells can leak: keep to the makers' "
+                    + "instructions and local rules.");
 
-    private ListViews() {
-    }
+    private ListViews() {}
 
-    /** A line of a list, how it looks, and whether it goes on with the line before: a list is scrolled by whole entries. */
+    /**
+     * A line of a list, how it looks, and whether it goes on with the line before: a list is scrolled by whole entries.
+     */
     record Line(String text, Look look, boolean isRest) {
         Line(String text, Look look) {
             this(text, look, false);
@@ -42,18 +45,38 @@ final class ListViews {
     static void frames(Shoot shoot, Grid grid) {
         List<Line> lines = new ArrayList<>();
         Optional<Roll> found = shoot.shown().roll();
-        String title = found.map(it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place()).orElse("Frames: no film");
+        String title = found.map(
+                        it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place())
+                .orElse("Frames: no film");
         found.ifPresent(roll -> {
-            String head = roll.film().developmentWords() + " · " + roll.framesUsed() + " of " + roll.film().framesNominal() + " used"
-                    + roll.note().map(it -> " · " + it).orElse("") + (roll.conditions().isEmpty() ? "" : " · CONDITION "
-                    + String.join(", ", roll.conditions().stream().map(it -> it.kind() + it.words().map(words -> " " + words).orElse("")).toList()));
+            String head = roll.film().developmentWords() + " · " + roll.framesUsed() + " of "
+                    + roll.film().framesNominal() + " used"
+                    + roll.note().map(it -> " · " + it).orElse("")
+                    + (roll.conditions().isEmpty()
+                            ? ""
+                            : " · CONDITION "
+                                    + String.join(
+                                            ", ",
+                                            roll.conditions().stream()
+                                                    .map(it -> it.kind()
+                                                            + it.words()
+                                                                    .map(words -> " " + words)
+                                                                    .orElse(""))
+                                                    .toList()));
             lines.addAll(Line.of(head, 0, grid.columns() - 2 * Pieces.margin(grid), Look.STRONG));
-            roll.counterChecks().forEach(it -> lines.add(new Line("counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to " + it.expected(), Look.CAUTION)));
-            List<List<Warning>> warnings = FrameWarnings.of(roll, shoot.shown().kit().fewLeft(roll.film().framesNominal()));
+            roll.counterChecks()
+                    .forEach(it -> lines.add(new Line(
+                            "counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to "
+                                    + it.expected(),
+                            Look.CAUTION)));
+            List<List<Warning>> warnings = FrameWarnings.of(
+                    roll, shoot.shown().kit().fewLeft(roll.film().framesNominal()));
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
                 List<Warning> warned = warnings.get(i);
                 boolean wide = grid.columns() >= 60;
-                lines.add(new Line(Pieces.frame(roll, roll.frames().get(i), wide, Optional.of(warned)), warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
+                lines.add(new Line(
+                        Pieces.frame(roll, roll.frames().get(i), wide, Optional.of(warned)),
+                        warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
             }
             if (roll.frames().isEmpty()) {
                 lines.add(new Line("no frame yet: Space on the shoot screen logs one", Look.QUIET));
@@ -73,7 +96,10 @@ final class ListViews {
             int wide = grid.columns() - 2 * Pieces.margin(grid);
             int room = room(section, wide);
             for (HelpList.Entry entry : section.entries()) {
-                boolean isMarked = onEnter.isPresent() && (shoot.view().chosen() < 0 ? at == 0 : at == shoot.view().chosen());
+                boolean isMarked = onEnter.isPresent()
+                        && (shoot.view().chosen() < 0
+                                ? at == 0
+                                : at == shoot.view().chosen());
                 marked = isMarked ? lines.size() : marked;
                 entry(entry, room, wide, isMarked, lines);
                 at++;
@@ -88,8 +114,16 @@ final class ListViews {
             }
         }
         int high = Math.max(1, grid.rows() - 5);
-        list(shoot.view().scroll(), marked < 0 ? 0 : Math.max(0, marked - high / 2), shoot, grid, help.title() + (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()
-                && grid.columns() >= 72 ? ": type to search, Down Enter does it" : ""), lines);
+        list(
+                shoot.view().scroll(),
+                marked < 0 ? 0 : Math.max(0, marked - high / 2),
+                shoot,
+                grid,
+                help.title()
+                        + (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty() && grid.columns() >= 72
+                                ? ": type to search, Down Enter does it"
+                                : ""),
+                lines);
     }
 
     /** How wide the left part of a section is: its longest entry, but for those that get a line of their own. */
@@ -138,7 +172,8 @@ final class ListViews {
     private static void list(int asked, int atLeast, Shoot shoot, Grid grid, String title, List<Line> lines) {
         int rows = grid.rows();
         grid.fill(0, Look.BAR);
-        String right = shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
+        String right =
+                shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
         int margin = Pieces.margin(grid);
         grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), Look.BAR);
         grid.put(grid.columns() - margin - Width.of(right), 0, right, Look.BAR);
@@ -152,7 +187,11 @@ final class ListViews {
             grid.put(margin, 1 + i, Width.cut(line.text(), grid.columns() - 2 * margin), line.look());
         }
         if (lines.size() > room && rows > 5) {
-            grid.put(margin, rows - 4, (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines", Look.QUIET);
+            grid.put(
+                    margin,
+                    rows - 4,
+                    (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines",
+                    Look.QUIET);
         }
         if (rows > 3) {
             boolean isDisk = Pieces.disk(grid, shoot, rows - 4);

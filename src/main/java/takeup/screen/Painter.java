@@ -78,7 +78,8 @@ final class Painter {
 
     private void paint(Grid grid, Grid before, int row) {
         // Where the terminal may count columns otherwise than we do, one change redraws the row from known places.
-        boolean whole = before == null || (uncertain(grid, row) || uncertain(before, row)) && differs(grid, before, row);
+        boolean whole =
+                before == null || (uncertain(grid, row) || uncertain(before, row)) && differs(grid, before, row);
         for (int column = 0; column < grid.columns(); column++) {
             Cell cell = grid.cell(column, row);
             if (!cell.isSecondHalf() && (whole || !cell.equals(before.cell(column, row)))) {
@@ -113,7 +114,9 @@ final class Painter {
         boolean painted = !frame.isEmpty();
         boolean wasShown = before != null && before.cursorColumn() >= 0;
         boolean isShown = grid.cursorColumn() >= 0;
-        boolean moved = !painted && wasShown && isShown
+        boolean moved = !painted
+                && wasShown
+                && isShown
                 && (before.cursorColumn() != grid.cursorColumn() || before.cursorRow() != grid.cursorRow());
         if (wasShown && (painted || !isShown)) {
             frame.insert(0, HIDE);

@@ -5,8 +5,7 @@ package takeup.screen;
  * Contrast is that of WCAG 2.x: what is read from afar, the warnings and NOT SAVED have 7:1, all other text 4.5:1.
  */
 final class Palette {
-    private Palette() {
-    }
+    private Palette() {}
 
     /** Bone, brass and teal on near black; the strip on the brown of a developed film. */
     static Theme dark() {
@@ -23,7 +22,10 @@ final class Palette {
                 .set(Look.LABEL, Style.of(Colour.rgb(0x8fb3bd, 6), ground))
                 .set(Look.GOOD, Style.of(Colour.rgb(0x8fd19e, 10), ground))
                 .set(Look.CAUTION, Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
-                .set(Look.ALARM, Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7)).strong())
+                .set(
+                        Look.ALARM,
+                        Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7))
+                                .strong())
                 .set(Look.PROMPT, Style.of(bone, slate))
                 .set(Look.CURSOR, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7)))
                 .set(Look.CHOSEN, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xd9b662, 7)))
@@ -64,10 +66,10 @@ final class Palette {
     }
 
     /**
-     * Red on black, for a theatre or a church. The brightest pure red has 5.25:1 on black, (0.2126 + 0.05) / 0.05, so 7:1
-     * cannot be had without another primary: what is read from afar and what warns takes the least green that reaches it,
-     * 99 of 255, and no blue. Of the 256 colours only 203 has no more than 95 of green and 7:1; it has as much blue. Of
-     * sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters and the
+     * Red on black, for a theatre or a church. The brightest pure red has 5.25:1 on black, (0.2126 + 0.05) / 0.05, so
+     * 7:1 cannot be had without another primary: what is read from afar and what warns takes the least green that
+     * reaches it, 99 of 255, and no blue. Of the 256 colours only 203 has no more than 95 of green and 7:1; it has as
+     * much blue. Of sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters and the
      * cursor.
      */
     static Theme night() {

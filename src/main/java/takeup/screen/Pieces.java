@@ -22,15 +22,14 @@ import takeup.shoot.KeyHelp;
 import takeup.shoot.Offer;
 import takeup.shoot.Outcome;
 import takeup.shoot.RatingLines;
+import takeup.shoot.Routine;
 import takeup.shoot.Shoot;
 import takeup.shoot.Situation;
-import takeup.shoot.Routine;
 import takeup.shoot.State;
 
 /** The pieces that the views share: prompt, echo, footer, strip, and the words for frames and suggestions. */
 final class Pieces {
-    private Pieces() {
-    }
+    private Pieces() {}
 
     /** Columns left free at the sides of a wide screen; what is typed begins there too. */
     static int margin(Grid grid) {
@@ -41,7 +40,8 @@ final class Pieces {
     static void prompt(Grid grid, Shoot shoot, int row, int saidRows) {
         grid.fill(row, Look.PROMPT);
         String text = shoot.prompt().text().replace("\n", " │ ");
-        int cursor = Width.of(shoot.prompt().text().substring(0, shoot.prompt().cursor()).replace("\n", " │ "));
+        int cursor = Width.of(
+                shoot.prompt().text().substring(0, shoot.prompt().cursor()).replace("\n", " │ "));
         int room = grid.columns() - 3;
         int skip = Math.max(0, cursor - room + 1);
         String shown = skip == 0 ? text : dropped(text, skip);
@@ -56,12 +56,14 @@ final class Pieces {
     private static void routine(Grid grid, Shoot shoot, int row) {
         routine(shoot).ifPresent(it -> {
             int room = grid.columns() - 4;
-            // Where to look goes before what is asked, and the count of the looks before that; the footer has the keys in any case.
+            // Where to look goes before what is asked, and the count of the looks before that; the footer has the keys
+            // in any case.
             String asked = it.question().substring(0, it.question().indexOf('?') + 1);
             String bare = asked.substring(asked.indexOf(": ") + 2);
             // The rating is what is to be confirmed; where the film is stands on the first line too.
             String shortest = bare.replaceFirst(" in [^,]*,", ",");
-            for (String words : List.of(it.question() + " Enter: yes, Esc: skip", it.question(), asked, bare, shortest)) {
+            for (String words :
+                    List.of(it.question() + " Enter: yes, Esc: skip", it.question(), asked, bare, shortest)) {
                 if (Width.of(words) <= room || words.equals(shortest)) {
                     grid.put(3, row, Width.cut(words, room), Look.PROMPT);
                     return;
@@ -71,7 +73,11 @@ final class Pieces {
     }
 
     private static Optional<Routine> routine(Shoot shoot) {
-        boolean isFree = shoot.prompt().isEmpty() && shoot.question().isEmpty() && shoot.view().page() == Shoot.Page.SHOOT && shoot.view().sheet().isEmpty() && Guide.of(shoot).isEmpty();
+        boolean isFree = shoot.prompt().isEmpty()
+                && shoot.question().isEmpty()
+                && shoot.view().page() == Shoot.Page.SHOOT
+                && shoot.view().sheet().isEmpty()
+                && Guide.of(shoot).isEmpty();
         return isFree ? Routine.of(shoot.shown()) : Optional.empty();
     }
 
@@ -90,14 +96,20 @@ final class Pieces {
         List<String> lines = shoot.prompt().lines();
         Optional<HelpList.Entry> entry = lines.isEmpty() ? Optional.empty() : HelpList.onEnter(shoot);
         Optional<Outcome> echo = entry.isPresent() ? Optional.empty() : shoot.echo();
-        boolean fresh = shoot.said().tone() == Shoot.Tone.REFUSAL || shoot.said().tone() == Shoot.Tone.CHOICES;
+        boolean fresh =
+                shoot.said().tone() == Shoot.Tone.REFUSAL || shoot.said().tone() == Shoot.Tone.CHOICES;
         if (lines.isEmpty() && shoot.question().isPresent()) {
             // Another theme or view leaves the question open: so it stays on the screen, too.
             wrap(grid, row, rows, shoot.question().get().question(), Look.STRONG);
         } else if (entry.isPresent() && !fresh) {
             wrap(grid, row, rows, HelpList.words(entry.get(), shoot.view().topic()), Look.NORMAL);
         } else if (lines.size() > 1 && !fresh) {
-            wrap(grid, row, rows, lines.size() + " lines: Enter runs them one after another, Esc drops them", Look.STRONG);
+            wrap(
+                    grid,
+                    row,
+                    rows,
+                    lines.size() + " lines: Enter runs them one after another, Esc drops them",
+                    Look.STRONG);
         } else if (echo.isPresent() && !fresh) {
             if (echo.get() instanceof Outcome.Refused refused) {
                 wrap(grid, row, rows, "· " + refused.why(), Look.QUIET);
@@ -107,7 +119,12 @@ final class Pieces {
                 wrap(grid, row, rows, "Enter reads " + needs.roll() + " first", Look.QUIET);
             } else {
                 Outcome.Does does = (Outcome.Does) echo.get();
-                wrap(grid, row, rows, "Enter: " + does.answer().text() + remarks(does.answer().warnings()), Look.NORMAL);
+                wrap(
+                        grid,
+                        row,
+                        rows,
+                        "Enter: " + does.answer().text() + remarks(does.answer().warnings()),
+                        Look.NORMAL);
             }
         } else {
             Look look = switch (shoot.said().tone()) {
@@ -118,15 +135,30 @@ final class Pieces {
                 case REFUSAL -> Look.CAUTION;
             };
             String large = shoot.said().tone() == Shoot.Tone.LARGE
-                    ? shoot.shown().camera().map(it -> it.name().toUpperCase(java.util.Locale.ROOT)).orElse("")
-                    + shoot.shown().place().flatMap(Place::back).map(it -> " BACK " + it).orElse("") + " ► " : "";
+                    ? shoot.shown()
+                                    .camera()
+                                    .map(it -> it.name().toUpperCase(java.util.Locale.ROOT))
+                                    .orElse("")
+                            + shoot.shown()
+                                    .place()
+                                    .flatMap(Place::back)
+                                    .map(it -> " BACK " + it)
+                                    .orElse("") + " ► "
+                    : "";
             String mark = shoot.said().tone() == Shoot.Tone.REFUSAL ? "! " : "";
             wrap(grid, row, rows, mark + large + shoot.said().words(), look);
         }
     }
 
     private static String remarks(List<Warning> warnings) {
-        return warnings.isEmpty() ? "" : " (" + String.join(", ", warnings.stream().map(it -> it.code().toString()).toList()) + ")";
+        return warnings.isEmpty()
+                ? ""
+                : " ("
+                        + String.join(
+                                ", ",
+                                warnings.stream()
+                                        .map(it -> it.code().toString())
+                                        .toList()) + ")";
     }
 
     /** Writes words over so many rows, cut at blanks; the last row ends in … where something is left. */
@@ -171,7 +203,9 @@ final class Pieces {
         return end == 0 ? at : end;
     }
 
-    /** The keys that work now, and do something where everything of a list is seen ({@code scrolls} is false) or is not. */
+    /**
+     * The keys that work now, and do something where everything of a list is seen ({@code scrolls} is false) or is not.
+     */
     static void footer(Grid grid, Shoot shoot, int row, boolean scrolls) {
         Footer footer = new Footer();
         boolean isAsked = shoot.question().isPresent() && shoot.prompt().isEmpty();
@@ -182,8 +216,13 @@ final class Pieces {
         boolean isLook = routine(shoot).isPresent();
         for (KeyHelp key : KeyHelp.now(shoot)) {
             String does = shortly(key, shoot, scrolls, isLook);
-            boolean isWayBack = key.key().equals("Esc") && shoot.prompt().isEmpty() && (shoot.view().page() != Shoot.Page.SHOOT || !shoot.view().sheet().isEmpty());
-            boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter")) && shoot.view().chosen() < 0 && isLook;
+            boolean isWayBack = key.key().equals("Esc")
+                    && shoot.prompt().isEmpty()
+                    && (shoot.view().page() != Shoot.Page.SHOOT
+                            || !shoot.view().sheet().isEmpty());
+            boolean isAnswer = (key.key().equals("Esc") || key.key().equals("Enter"))
+                    && shoot.view().chosen() < 0
+                    && isLook;
             if (isAsked && key.key().equals("Esc")) {
                 continue;
             }
@@ -203,11 +242,21 @@ final class Pieces {
         boolean shooting = page == Shoot.Page.SHOOT;
         return switch (key.key()) {
             case "Space" -> shooting ? "same again" : scrolls ? "page" : "";
-            case "Enter" -> shoot.prompt().isEmpty() ? shoot.view().chosen() >= 0 ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it" : isLook ? "yes" : "" : "do it";
+            case "Enter" ->
+                shoot.prompt().isEmpty()
+                        ? shoot.view().chosen() >= 0
+                                ? shooting && Offer.of(shoot).rows().isEmpty() ? "set" : "do it"
+                                : isLook ? "yes" : ""
+                        : "do it";
             case "Tab" -> shoot.prompt().isEmpty() ? "camera" : "complete";
             case "Down" -> shooting || page == Shoot.Page.HELP ? "choose" : scrolls ? "scroll" : "";
             case "Ctrl-Z" -> "undo";
-            case "Esc" -> !shoot.prompt().isEmpty() ? "clear" : !shooting || !shoot.view().sheet().isEmpty() ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back" : GuidePiece.isShown(shoot) ? "end guide" : isLook ? "skip" : "";
+            case "Esc" ->
+                !shoot.prompt().isEmpty()
+                        ? "clear"
+                        : !shooting || !shoot.view().sheet().isEmpty()
+                                ? shoot.view().about() == Shoot.Page.SHOOT ? "shoot" : "back"
+                                : GuidePiece.isShown(shoot) ? "end guide" : isLook ? "skip" : "";
             case "F1" -> shoot.prompt().isEmpty() || page == Shoot.Page.HELP ? "" : "help";
             case "?" -> page == Shoot.Page.HELP ? "" : "help";
             case "F2" -> page == Shoot.Page.FRAMES ? "" : "frames";
@@ -231,8 +280,16 @@ final class Pieces {
         String all = notSaved(shoot, true);
         String first = notSaved(shoot, false);
         grid.fill(row, Look.ALARM);
-        alarm(grid, row, List.of(all + ": " + why + ". Held, and tried again at each key", all + ": " + why + "; held", all + ": " + why,
-                first + ": " + why, all + ": " + briefly, first + ": " + briefly));
+        alarm(
+                grid,
+                row,
+                List.of(
+                        all + ": " + why + ". Held, and tried again at each key",
+                        all + ": " + why + "; held",
+                        all + ": " + why,
+                        first + ": " + why,
+                        all + ": " + briefly,
+                        first + ": " + briefly));
         return true;
     }
 
@@ -241,13 +298,19 @@ final class Pieces {
         grid.fill(row, Look.ALARM);
         grid.fill(row + 1, Look.ALARM);
         alarm(grid, row, List.of(notSaved(shoot, true), notSaved(shoot, false)));
-        alarm(grid, row + 1, List.of(shoot.trouble().orElseThrow() + "; held", shoot.trouble().orElseThrow()));
+        alarm(
+                grid,
+                row + 1,
+                List.of(
+                        shoot.trouble().orElseThrow() + "; held",
+                        shoot.trouble().orElseThrow()));
     }
 
     /** The first of these that fits, else the last. */
     private static void alarm(Grid grid, int row, List<String> words) {
         int room = grid.columns() - margin(grid);
-        String fits = words.stream().filter(it -> Width.of(it) < room).findFirst().orElse(words.get(words.size() - 1));
+        String fits =
+                words.stream().filter(it -> Width.of(it) < room).findFirst().orElse(words.get(words.size() - 1));
         grid.put(margin(grid), row, Width.cut(fits, room), Look.ALARM);
     }
 
@@ -261,20 +324,34 @@ final class Pieces {
         return "NOT SAVED: " + shoot.waiting().get(0).name() + (withMore && more > 0 ? ", and " + more + " more" : "");
     }
 
-    /** The state of the disk, else the warnings that came with the last answer; answers whether there was anything to say. */
+    /**
+     * The state of the disk, else the warnings that came with the last answer; answers whether there was anything to
+     * say.
+     */
     static boolean warnings(Grid grid, Shoot shoot, int row) {
         if (disk(grid, shoot, row)) {
             return true;
         }
         int room = grid.columns() - 1 - margin(grid);
         if (shoot.settings().readOnly().isPresent()) {
-            grid.put(margin(grid), row, Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), room), Look.CAUTION);
+            grid.put(
+                    margin(grid),
+                    row,
+                    Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), room),
+                    Look.CAUTION);
         } else if (!shoot.said().warnings().isEmpty()) {
             Warning first = shoot.said().warnings().get(0);
-            List<String> rest = shoot.said().warnings().stream().skip(1).map(it -> it.code().standing()).toList();
+            List<String> rest = shoot.said().warnings().stream()
+                    .skip(1)
+                    .map(it -> it.code().standing())
+                    .toList();
             String also = rest.isEmpty() ? "" : ", also " + String.join(", ", rest);
             String more = Width.of(also) <= room / 2 ? also : ", and " + rest.size() + " more";
-            grid.put(margin(grid), row, Width.cut(first.code().standing() + ": " + first.text(), room - Width.of(more)) + more, Look.CAUTION);
+            grid.put(
+                    margin(grid),
+                    row,
+                    Width.cut(first.code().standing() + ": " + first.text(), room - Width.of(more)) + more,
+                    Look.CAUTION);
         } else if (!shoot.waiting().isEmpty()) {
             grid.put(margin(grid), row, "saving …", Look.QUIET);
         } else {
@@ -285,12 +362,16 @@ final class Pieces {
 
     /** The standing warnings as words. */
     static String standing(Shoot shoot) {
-        List<String> words = new ArrayList<>(RatingLines.card(shoot.shown()).stream().toList());
+        List<String> words =
+                new ArrayList<>(RatingLines.card(shoot.shown()).stream().toList());
         State.standing(shoot.shown(), shoot.now()).forEach(it -> words.add(it.standing()));
         return String.join(" · ", words);
     }
 
-    /** A frame's number, setting and what there is to say of it; with details also its warnings, and its light beside the time. */
+    /**
+     * A frame's number, setting and what there is to say of it; with details also its warnings, and its light beside
+     * the time.
+     */
     static String frame(Roll roll, Frame frame, boolean withTime, Optional<List<Warning>> details) {
         Setting setting = frame.exposure().setting();
         StringBuilder words = new StringBuilder();
@@ -298,23 +379,46 @@ final class Pieces {
         int tight = withTime || details.isPresent() ? 0 : 1;
         words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append(" ".repeat(2 - tight));
         if (withTime) {
-            words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  ")).append("  ");
+            words.append(frame.exposure().at().map(Pieces::clock).orElse("  –  "))
+                    .append("  ");
         }
-        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7 - tight) + Width.pad(setting.time().map(Object::toString).orElse("–"), 7 - tight);
+        String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7 - tight)
+                + Width.pad(setting.time().map(Object::toString).orElse("–"), 7 - tight);
         OptionalDouble error = Verdict.of(roll, frame).errorStops();
-        String judged = error.isPresent() ? Stops.error(error.getAsDouble()) : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
+        String judged = error.isPresent()
+                ? Stops.error(error.getAsDouble())
+                : frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString();
         boolean isSet = setting.aperture().isPresent() || frame.kind() == Frame.Kind.EXPOSED;
         // With flash nothing is judged: there the note begins where the judgement would.
         int wide = tight > 0 && isSet && judged.isEmpty() ? 13 : 26 - 3 * tight;
         words.append(Width.pad((isSet ? pair : " ".repeat(14 - 2 * tight)) + " " + judged, wide));
         if (details.isPresent()) {
-            words.append(withTime ? Width.pad(frame.exposure().light().map(it -> ev(it.ev100().stops())).orElse(""), 9) : "");
-            words.append(details.get().isEmpty() ? "" : String.join(" ", details.get().stream().map(it -> it.code().toString()).toList()) + "  ");
+            words.append(
+                    withTime
+                            ? Width.pad(
+                                    frame.exposure()
+                                            .light()
+                                            .map(it -> ev(it.ev100().stops()))
+                                            .orElse(""),
+                                    9)
+                            : "");
+            words.append(
+                    details.get().isEmpty()
+                            ? ""
+                            : String.join(
+                                            " ",
+                                            details.get().stream()
+                                                    .map(it -> it.code().toString())
+                                                    .toList()) + "  ");
         }
         words.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
         words.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
         // Eleven stops under fill their column.
-        frame.was().ifPresent(it -> words.append(words.charAt(words.length() - 1) == ' ' ? "" : " ").append("(was ").append(it).append(") "));
+        frame.was()
+                .ifPresent(it -> words.append(words.charAt(words.length() - 1) == ' ' ? "" : " ")
+                        .append("(was ")
+                        .append(it)
+                        .append(") "));
         frame.note().ifPresent(words::append);
         return words.toString();
     }
@@ -330,19 +434,29 @@ final class Pieces {
     /** The names of the columns of the suggestions. */
     static final String SUGGESTION_HEAD = "  to set        error     over box";
 
-    /** A suggestion as a row of the list: pair, error, stops above box speed, what speaks against it. Brackets hold the highlighted pair. */
+    /**
+     * A suggestion as a row of the list: pair, error, stops above box speed, what speaks against it. Brackets hold the
+     * highlighted pair.
+     */
     static String suggestion(Suggestion row, boolean best, boolean chosen) {
         String time = row.time().map(Object::toString).orElse("–") + (chosen ? "]" : "");
-        String error = row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
+        String error =
+                row.errorStops().isPresent() ? Stops.error(row.errorStops().getAsDouble()) : "";
         String sum = row.overBoxStops().isPresent() ? boxes(row.overBoxStops().getAsDouble()) : "";
-        String why = row.warnings().isEmpty() ? "" : shortly(row.warnings().get(0).code());
-        return (best ? "►" : " ") + (chosen ? "[" : " ") + Width.pad(row.aperture().toString(), 6) + Width.pad(Width.pad(time, 7) + " " + error, 18)
-                + Width.pad(sum, sum.length() > 4 ? 10 : 5) + why;
+        String why =
+                row.warnings().isEmpty() ? "" : shortly(row.warnings().get(0).code());
+        return (best ? "►" : " ")
+                + (chosen ? "[" : " ")
+                + Width.pad(row.aperture().toString(), 6)
+                + Width.pad(Width.pad(time, 7) + " " + error, 18)
+                + Width.pad(sum, sum.length() > 4 ? 10 : 5)
+                + why;
     }
 
     /** The same with what is sharp, where a distance is known. */
     static String suggestionWithDepth(Suggestion row, boolean best, boolean chosen) {
-        return Width.pad(suggestion(row, best, chosen), 46) + row.depth().map(State::depth).orElse("");
+        return Width.pad(suggestion(row, best, chosen), 46)
+                + row.depth().map(State::depth).orElse("");
     }
 
     private static String boxes(double overBox) {
@@ -365,8 +479,8 @@ final class Pieces {
     }
 
     /**
-     * The sum in words: stops above box speed, and the habits that it is made of. What adds nothing is left out; where room is
-     * short the way of reading goes first.
+     * The sum in words: stops above box speed, and the habits that it is made of. What adds nothing is left out; where
+     * room is short the way of reading goes first.
      */
     static Optional<String> sum(Situation s, int room) {
         OptionalDouble error = State.errorInHand(s);
@@ -381,8 +495,16 @@ final class Pieces {
         part("rating", rating, parts);
         part("bias", bias, parts);
         part("error", error.getAsDouble(), parts);
-        String text = signless(sum) + (Stops.tenths(sum).equals("0.0") ? "" : " box") + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
-        String habit = s.inHand().setting().flash() ? "" : s.day().light().flatMap(State::habit).map(it -> (parts.isEmpty() ? ": " : ", ") + it).orElse("");
+        String text = signless(sum)
+                + (Stops.tenths(sum).equals("0.0") ? "" : " box")
+                + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
+        String habit = s.inHand().setting().flash()
+                ? ""
+                : s.day()
+                        .light()
+                        .flatMap(State::habit)
+                        .map(it -> (parts.isEmpty() ? ": " : ", ") + it)
+                        .orElse("");
         String fits = Width.of(text + habit) <= room ? text + habit : text;
         return Optional.of(Width.of(fits) <= room ? fits : fits.replace(",", ""));
     }
@@ -405,8 +527,15 @@ final class Pieces {
         List<String> lines = new ArrayList<>();
         for (Place place : s.placesInUse()) {
             if (!s.place().equals(Optional.of(place))) {
-                lines.add(place + " · " + s.rollIn(place).map(it -> it.film().stock().key() + (whole ? " EI " + it.film().index() : "") + " · " + State.leftWords(it)
-                        + age(it, shoot).filter(age -> whole).map(age -> " · " + age).orElse("")).orElse("no film"));
+                lines.add(place + " · "
+                        + s.rollIn(place)
+                                .map(it -> it.film().stock().key()
+                                        + (whole ? " EI " + it.film().index() : "") + " · " + State.leftWords(it)
+                                        + age(it, shoot)
+                                                .filter(age -> whole)
+                                                .map(age -> " · " + age)
+                                                .orElse(""))
+                                .orElse("no film"));
             }
         }
         return lines;
@@ -415,15 +544,21 @@ final class Pieces {
     /** The same with the place and what is left there alone. */
     static List<String> left(Shoot shoot) {
         Situation s = shoot.shown();
-        return s.placesInUse().stream().filter(it -> !s.place().equals(Optional.of(it)))
-                .map(it -> it + " · " + s.rollIn(it).map(State::leftWords).orElse("no film")).toList();
+        return s.placesInUse().stream()
+                .filter(it -> !s.place().equals(Optional.of(it)))
+                .map(it -> it + " · " + s.rollIn(it).map(State::leftWords).orElse("no film"))
+                .toList();
     }
 
     /** Since when a roll is in, from the second day on. */
     static Optional<String> age(Roll roll, Shoot shoot) {
         LocalDate loaded = roll.loadedAt().toLocalDate();
-        long days = Duration.between(loaded.atStartOfDay(), shoot.now().toLocalDate().atStartOfDay()).toDays();
-        return days < 1 ? Optional.empty() : Optional.of("in since " + loaded + (days == 1 ? ", yesterday" : ", " + days + " days"));
+        long days = Duration.between(
+                        loaded.atStartOfDay(), shoot.now().toLocalDate().atStartOfDay())
+                .toDays();
+        return days < 1
+                ? Optional.empty()
+                : Optional.of("in since " + loaded + (days == 1 ? ", yesterday" : ", " + days + " days"));
     }
 
     static String cameraWords(Camera camera, Situation s) {
@@ -436,7 +571,8 @@ final class Pieces {
     }
 
     private static String words(String name, Camera camera, Situation s) {
-        return name + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
+        return name
+                + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
                 + s.inHand(camera).setting().lens().map(it -> " · " + it.name()).orElse("");
     }
 

@@ -7,7 +7,10 @@ import takeup.roll.Roll;
 import takeup.shoot.RollLine;
 import takeup.shoot.Shoot;
 
-/** All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the line below. */
+/**
+ * All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the
+ * line below.
+ */
 final class RollsView {
     private static final int INDENT = 7;
     private final List<RollLine> rolls;
@@ -40,16 +43,25 @@ final class RollsView {
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollLine roll = rolls.get(i);
             Look look = roll.state() == Roll.State.OPEN ? Look.STRONG : Look.NORMAL;
-            String start = Width.pad(roll.id().toString(), INDENT) + Width.pad(roll.state().toString(), 10) + Width.pad(roll.place(), place);
+            String start = Width.pad(roll.id().toString(), INDENT)
+                    + Width.pad(roll.state().toString(), 10)
+                    + Width.pad(roll.place(), place);
             String used = roll.framesUsed() + "/" + roll.framesNominal();
-            String full = start + Width.pad(stock(roll), stock) + Width.pad(used, 7) + roll.loadedAt().toLocalDate();
+            String full = start
+                    + Width.pad(stock(roll), stock)
+                    + Width.pad(used, 7)
+                    + roll.loadedAt().toLocalDate();
             boolean fits = Width.of(full) <= room;
             if (Width.of(full) + 2 + development <= room) {
                 lines.add(new ListViews.Line(full + "  " + roll.development(), look));
             } else {
                 lines.add(new ListViews.Line(fits ? full : start + used, look));
-                String rest = fits ? roll.development() : stock(roll) + ", " + roll.development() + ", " + roll.loadedAt().toLocalDate();
-                ListViews.Line.of(rest, INDENT, room, look == Look.STRONG ? Look.NORMAL : Look.LABEL).forEach(it -> lines.add(it.rest()));
+                String rest = fits
+                        ? roll.development()
+                        : stock(roll) + ", " + roll.development() + ", "
+                                + roll.loadedAt().toLocalDate();
+                ListViews.Line.of(rest, INDENT, room, look == Look.STRONG ? Look.NORMAL : Look.LABEL)
+                        .forEach(it -> lines.add(it.rest()));
             }
         }
         return lines;

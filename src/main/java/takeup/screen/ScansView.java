@@ -14,8 +14,7 @@ public final class ScansView {
     private static final int TILE = 20;
     private static final int TILE_ROWS = 9;
 
-    private ScansView() {
-    }
+    private ScansView() {}
 
     /** The picture of a desk in so many columns and rows. */
     public static Grid render(ScanDesk desk, Map<String, Picture> pictures, int columns, int rows) {
@@ -23,20 +22,36 @@ public final class ScansView {
         List<Row> all = desk.rows();
         int cursor = Math.max(0, Math.min(all.size() - 1, desk.cursor()));
         grid.fill(0, Look.BAR);
-        String state = desk.review().accepted().isPresent() ? "accepted" : desk.proposal().isSure() ? "sure" : "NOT SURE";
+        String state = desk.review().accepted().isPresent()
+                ? "accepted"
+                : desk.proposal().isSure() ? "sure" : "NOT SURE";
         String right = state + " " + (int) (100 * desk.proposal().confidence()) + " %";
-        grid.put(0, 0, Width.cut("Scans of " + desk.roll().id() + " · " + desk.roll().film().stock().name() + " · " + name(desk.folder()), columns - Width.of(right) - 2), Look.BAR);
+        grid.put(
+                0,
+                0,
+                Width.cut(
+                        "Scans of " + desk.roll().id() + " · "
+                                + desk.roll().film().stock().name() + " · " + name(desk.folder()),
+                        columns - Width.of(right) - 2),
+                Look.BAR);
         grid.put(columns - Width.of(right), 0, right, Look.BAR);
         int top = 1;
         if (rows > 8) {
-            List<String> reasons = desk.proposal().reasons().stream().flatMap(it -> Pieces.wrapped(it, columns).stream()).toList();
+            List<String> reasons = desk.proposal().reasons().stream()
+                    .flatMap(it -> Pieces.wrapped(it, columns).stream())
+                    .toList();
             int shown = Math.min(rows > 16 ? 4 : 2, reasons.size());
             for (int i = 0; i < shown; i++) {
                 boolean isCut = i == shown - 1 && shown < reasons.size();
-                grid.put(0, top++, isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i), desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
+                grid.put(
+                        0,
+                        top++,
+                        isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i),
+                        desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
             }
         }
-        List<List<Item>> keys = footer(desk, columns, rows > 16 || rows >= 12 && columns < 60 && !desk.isSheet() ? 2 : 1);
+        List<List<Item>> keys =
+                footer(desk, columns, rows > 16 || rows >= 12 && columns < 60 && !desk.isSheet() ? 2 : 1);
         int foot = rows - keys.size();
         int room = Math.max(1, foot - top - 2);
         if (desk.isSheet()) {
@@ -48,9 +63,17 @@ public final class ScansView {
             if (!desk.said().isEmpty()) {
                 grid.fill(foot - 2, Look.NORMAL);
             }
-            grid.put(0, foot - 2, Width.cut(desk.said(), columns), desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
+            grid.put(
+                    0,
+                    foot - 2,
+                    Width.cut(desk.said(), columns),
+                    desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
             String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
-            grid.put(0, foot - 1, Width.of(hint) <= columns ? hint : Width.cut("thin: no texture in the shadows", columns), Look.QUIET);
+            grid.put(
+                    0,
+                    foot - 1,
+                    Width.of(hint) <= columns ? hint : Width.cut("thin: no texture in the shadows", columns),
+                    Look.QUIET);
             for (int i = 0; i < keys.size(); i++) {
                 footer(grid, foot + i, keys.get(i));
             }
@@ -58,7 +81,8 @@ public final class ScansView {
         return grid;
     }
 
-    private static void list(Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+    private static void list(
+            Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
         int picture = grid.columns() >= 90 ? grid.columns() * 2 / 5 : 0;
         int width = grid.columns() - picture - (picture > 0 ? 1 : 0);
         int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
@@ -75,16 +99,25 @@ public final class ScansView {
         }
         for (int i = 0; i < Math.min(room, all.size() - from); i++) {
             Row row = all.get(from + i);
-            Look look = from + i == cursor ? Look.CHOSEN : row.scan() < 0 || row.frame().equals("–") ? Look.CAUTION : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
+            Look look = from + i == cursor
+                    ? Look.CHOSEN
+                    : row.scan() < 0 || row.frame().equals("–")
+                            ? Look.CAUTION
+                            : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
             grid.fill(0, top + i, width, look);
-            String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame) + "  " + Width.pad(row.verdict(), 5) + "  "
-                    + Width.pad(row.set(), set);
+            String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame)
+                    + "  " + Width.pad(row.verdict(), 5) + "  " + Width.pad(row.set(), set);
             // A reading without its end, as in 4.0 of 4.0 under, is no reading.
             boolean fits = Width.of(what) + 2 + read <= width;
-            grid.put(0, top + i, Width.cut(fits ? what + "  " + Width.pad(row.read(), read) + "  " + row.note() : what, width), look);
+            grid.put(
+                    0,
+                    top + i,
+                    Width.cut(fits ? what + "  " + Width.pad(row.read(), read) + "  " + row.note() : what, width),
+                    look);
         }
         if (picture > 0 && !all.isEmpty()) {
-            Optional.ofNullable(pictures.get(all.get(cursor).file())).ifPresent(it -> paint(grid, it, width + 1, top, picture, room));
+            Optional.ofNullable(pictures.get(all.get(cursor).file()))
+                    .ifPresent(it -> paint(grid, it, width + 1, top, picture, room));
         }
     }
 
@@ -100,7 +133,8 @@ public final class ScansView {
         }
     }
 
-    private static void sheet(Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+    private static void sheet(
+            Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
         int across = Math.max(1, grid.columns() / TILE);
         // Two rows of somewhat lower pictures rather than one and a gap.
         int down = Math.max(1, (room + TILE_ROWS / 3) / TILE_ROWS);
@@ -118,9 +152,18 @@ public final class ScansView {
             } else {
                 grid.put(column, line, "no scan", Look.QUIET, TILE - 1);
             }
-            Look look = i == cursor ? Look.CHOSEN : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
+            Look look = i == cursor
+                    ? Look.CHOSEN
+                    : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
             grid.fill(column, line + tall - 2, TILE - 1, look);
-            grid.put(column, line + tall - 2, Width.cut(mark(desk, row, "") + row.frame() + " " + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(), TILE - 1), look);
+            grid.put(
+                    column,
+                    line + tall - 2,
+                    Width.cut(
+                            mark(desk, row, "") + row.frame() + " "
+                                    + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(),
+                            TILE - 1),
+                    look);
             grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), Look.QUIET);
         }
     }
@@ -161,7 +204,11 @@ public final class ScansView {
                 rows.add(new ArrayList<>());
                 at = 0;
             }
-            int kept = most == 1 && !item.key().equals("q") && rows.get(0).stream().noneMatch(it -> it.key().equals("q")) ? 9 : 0;
+            int kept = most == 1
+                            && !item.key().equals("q")
+                            && rows.get(0).stream().noneMatch(it -> it.key().equals("q"))
+                    ? 9
+                    : 0;
             if (at + item.width() + kept <= columns) {
                 rows.get(rows.size() - 1).add(item);
                 at += item.width() + 2;

@@ -4,8 +4,7 @@ import takeup.shoot.Shoot;
 
 /** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */
 public final class Screen {
-    private Screen() {
-    }
+    private Screen() {}
 
     /** The picture of a model in so many columns and rows. */
     public static Grid render(Shoot shoot, int columns, int rows) {

@@ -2,8 +2,8 @@ package takeup.screen;
 
 /**
  * Follows one escape sequence, such as {@code ESC [ 1 5 ~}, character by character, and says when it is whole (ECMA-48,
- * 5.3, 5.4 and 5.6; the two odd ones, {@code ESC [ [ A} of the Linux console and the three characters after
- * {@code ESC [ M} of an old mouse, from console_codes(4) and ctlseqs, "Mouse Tracking").
+ * 5.3, 5.4 and 5.6; the two odd ones, {@code ESC [ [ A} of the Linux console and the three characters after {@code ESC
+ * [ M} of an old mouse, from console_codes(4) and ctlseqs, "Mouse Tracking").
  */
 final class Sequence {
     static final char ESCAPE = 0x1b;
@@ -17,7 +17,16 @@ final class Sequence {
         BROKEN
     }
 
-    private enum Place { START, ESCAPED, CONTROL_START, CONTROL, COUNTED, SINGLE, STRING, STRING_END }
+    private enum Place {
+        START,
+        ESCAPED,
+        CONTROL_START,
+        CONTROL,
+        COUNTED,
+        SINGLE,
+        STRING,
+        STRING_END
+    }
 
     private Place place = Place.START;
     private boolean twice;

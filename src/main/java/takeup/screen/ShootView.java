@@ -55,14 +55,23 @@ final class ShootView {
 
     /** What must be known in one line, or in two if there is room; a prompt if there is a second line. */
     private void tiny() {
-        String left = (shoot.trouble().isPresent() ? "NOT SAVED " : "") + s.roll().map(State::leftWords).orElse("no film");
+        String left = (shoot.trouble().isPresent() ? "NOT SAVED " : "")
+                + s.roll().map(State::leftWords).orElse("no film");
         String frame = s.roll().map(it -> ", frame " + it.next()).orElse("");
         String pair = pair().map(it -> "  " + it).orElse("");
         boolean below = rows >= 4 && Width.of(left + frame + pair) > columns;
         boolean frameBelow = below && Width.of(left + frame) > columns;
-        grid.put(0, 0, Width.cut(left + (frameBelow ? "" : frame) + (below ? "" : pair), columns), shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
+        grid.put(
+                0,
+                0,
+                Width.cut(left + (frameBelow ? "" : frame) + (below ? "" : pair), columns),
+                shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
         if (below) {
-            grid.put(0, 1, Width.cut(((frameBelow ? frame.replace(", ", "") : "") + pair).strip(), columns), Look.READOUT);
+            grid.put(
+                    0,
+                    1,
+                    Width.cut(((frameBelow ? frame.replace(", ", "") : "") + pair).strip(), columns),
+                    Look.READOUT);
         }
         if (rows >= 5) {
             grid.put(0, below ? 2 : 1, Width.cut(Pieces.standing(shoot), columns), Look.CAUTION);
@@ -82,7 +91,8 @@ final class ShootView {
         int top = rows < 14 ? 1 : 2;
         BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), top, number, scale, Look.READOUT);
         int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String counted = roll.map(State::leftWords).orElse("no film") + pair().map(it -> " · " + it).orElse("");
+        String counted = roll.map(State::leftWords).orElse("no film")
+                + pair().map(it -> " · " + it).orElse("");
         // A pair that is cut, as 1/12 of 1/125, is another pair.
         String whole = roll.isPresent() ? "next frame · " + counted : counted;
         String left = Width.cut(Width.of(whole) <= columns ? whole : counted, columns);
@@ -92,9 +102,13 @@ final class ShootView {
 
     private void small() {
         String head = s.camera().map(it -> s.place().orElseThrow() + "").orElse("no camera");
-        String tail = s.roll().map(it -> " EI " + it.film().index() + " · " + it.id()).orElse("");
+        String tail =
+                s.roll().map(it -> " EI " + it.film().index() + " · " + it.id()).orElse("");
         int room = columns - 6 - Width.of(head + " · " + tail);
-        String film = s.roll().map(it -> " · " + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail)).orElse("");
+        String film = s.roll()
+                .map(it -> " · "
+                        + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail))
+                .orElse("");
         grid.fill(0, Look.BAR);
         grid.put(0, 0, Width.cut(head + film, columns - 6), Look.BAR);
         grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
@@ -111,7 +125,8 @@ final class ShootView {
             below(s.roll().get(), smallCounter(s.roll().get(), bottom), bottom);
         } else {
             // What the warning that just came says stands there already, and the guide needs the row.
-            List<Warning.Code> said = shoot.said().warnings().stream().map(Warning::code).toList();
+            List<Warning.Code> said =
+                    shoot.said().warnings().stream().map(Warning::code).toList();
             String standing = said.equals(State.standing(s, shoot.now())) ? "" : Pieces.standing(shoot);
             grid.put(0, bottom, Width.cut(standing, columns), Look.CAUTION);
             GuidePiece.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));
@@ -129,11 +144,14 @@ final class ShootView {
         grid.put(column, 2, State.leftWords(roll), Look.READOUT);
         Optional<Timer> timer = State.timer(s);
         boolean setsItself = s.camera().map(Camera::isAutomatic).orElse(false);
-        String pair = timer.filter(it -> it.targetSeconds().isEmpty()).map(it -> State.seconds(it.elapsed(shoot.now())))
+        String pair = timer.filter(it -> it.targetSeconds().isEmpty())
+                .map(it -> State.seconds(it.elapsed(shoot.now())))
                 .orElseGet(() -> setsItself ? "sets itself" : pair().orElse("nothing set"));
         grid.put(column, 3, pair, Look.READOUT);
-        // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be no word on this frame.
-        String below = timer.map(it -> timerWords(it).replaceFirst("^of [^;]*; ", "")).orElseGet(() -> setsItself ? "" : errorWords());
+        // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be
+        // no word on this frame.
+        String below = timer.map(it -> timerWords(it).replaceFirst("^of [^;]*; ", ""))
+                .orElseGet(() -> setsItself ? "" : errorWords());
         grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? Look.STRONG : Look.NORMAL);
         int row = 5;
         int at = column;
@@ -173,7 +191,10 @@ final class ShootView {
         row += row <= bottom ? GuidePiece.line(grid, shoot, row) : 0;
         for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
             String more = row == bottom && i < others.size() - 1 ? " · " + (others.size() - 1 - i) + " more" : "";
-            String fits = java.util.stream.Stream.of(others.get(i), briefly.get(i)).filter(it -> Width.of(it + more) <= columns).findFirst().orElse(briefest.get(i));
+            String fits = java.util.stream.Stream.of(others.get(i), briefly.get(i))
+                    .filter(it -> Width.of(it + more) <= columns)
+                    .findFirst()
+                    .orElse(briefest.get(i));
             grid.put(0, row, Width.cut(fits, columns - Width.of(more)) + more, Look.QUIET);
         }
     }
@@ -222,7 +243,11 @@ final class ShootView {
     private void moment(NextMoment moment, int row, int room) {
         String line = "► " + moment.line();
         String must = moment.moment().must() && !moment.recommendation().isEmpty() ? " · MUST" : "";
-        grid.put(margin, row, Width.cut(Width.of(line + must) <= room - margin ? line + must : line, room - margin), moment.isUrgent() ? Look.CAUTION : Look.STRONG);
+        grid.put(
+                margin,
+                row,
+                Width.cut(Width.of(line + must) <= room - margin ? line + must : line, room - margin),
+                moment.isUrgent() ? Look.CAUTION : Look.STRONG);
     }
 
     /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */
@@ -232,7 +257,9 @@ final class ShootView {
         while (!rest.isEmpty() && lines.size() < most) {
             boolean isLast = lines.size() == most - 1;
             String line = rest.remove(0);
-            while (!rest.isEmpty() && Width.of(line + APART + rest.get(0) + (isLast ? more(rest.size() - 1) : "")) < columns - 2 * margin) {
+            while (!rest.isEmpty()
+                    && Width.of(line + APART + rest.get(0) + (isLast ? more(rest.size() - 1) : ""))
+                            < columns - 2 * margin) {
                 line += APART + rest.remove(0);
             }
             lines.add(line + (isLast ? more(rest.size()) : ""));
@@ -253,9 +280,21 @@ final class ShootView {
     private void bar(int row) {
         grid.fill(row, Look.BAR);
         String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
-        String right = s.roll().map(it -> it.id() + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ").orElse("") + Pieces.clock(shoot.now());
+        String right = s.roll()
+                        .map(it -> it.id()
+                                + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ")
+                        .orElse("")
+                + Pieces.clock(shoot.now());
         int room = columns - Width.of(right) - 2 - 2 * margin;
-        grid.put(margin, row, Width.cut(Width.of(camera) <= room ? camera : s.camera().map(it -> Pieces.briefly(it, s)).orElse(camera), room), Look.BAR);
+        grid.put(
+                margin,
+                row,
+                Width.cut(
+                        Width.of(camera) <= room
+                                ? camera
+                                : s.camera().map(it -> Pieces.briefly(it, s)).orElse(camera),
+                        room),
+                Look.BAR);
         grid.put(columns - margin - Width.of(right), row, right, Look.BAR);
     }
 
@@ -265,15 +304,23 @@ final class ShootView {
         if (roll.isPresent()) {
             Roll it = roll.get();
             // A long name gives way to how the film is rated and developed: that costs money.
-            int name = Math.max(16, columns - 2 * margin - 2 - Width.of(it.film().developmentWords()));
+            int name =
+                    Math.max(16, columns - 2 * margin - 2 - Width.of(it.film().developmentWords()));
             int column = grid.put(margin, row, Width.cut(it.film().stock().name(), name), Look.STRONG) + 2;
             grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), Look.NORMAL);
             String meter = "meter at " + it.film().index();
             column = grid.put(margin, row + 1, meter, Look.READOUT) + 2;
-            String light = s.day().light().map(reading -> "light " + State.light(reading, shoot.now())).orElse("no light reading today");
+            String light = s.day()
+                    .light()
+                    .map(reading -> "light " + State.light(reading, shoot.now()))
+                    .orElse("no light reading today");
             grid.put(column, row + 1, Width.cut(light, columns - column), Look.NORMAL);
         } else if (s.day().light().isPresent()) {
-            grid.put(margin, row + 1, Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns - margin), Look.NORMAL);
+            grid.put(
+                    margin,
+                    row + 1,
+                    Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns - margin),
+                    Look.NORMAL);
         }
         return flow(words(), row + 2);
     }
@@ -290,8 +337,7 @@ final class ShootView {
     }
 
     /** A word and how it looks. */
-    private record Word(String text, Look look) {
-    }
+    private record Word(String text, Look look) {}
 
     /** Puts words one after the other, on a further row where one is full; answers the row after them. */
     private int flow(List<Word> words, int first) {
@@ -333,11 +379,18 @@ final class ShootView {
             return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(right, row, "nothing set", Look.LABEL);
-            String hint = shoot.choices().isEmpty() ? "type " + State.example(s) + ", or a reading: m 5.6 125" : "Down and Enter take one below; or type " + State.example(s);
+            String hint = shoot.choices().isEmpty()
+                    ? "type " + State.example(s) + ", or a reading: m 5.6 125"
+                    : "Down and Enter take one below; or type " + State.example(s);
             grid.put(right, row + 1, Width.cut(hint, columns - margin - right), Look.QUIET);
             return end;
         } else {
-            large(setting.aperture().map(Object::toString).orElse("-") + " " + setting.time().map(Object::toString).orElse("-"), right, row, airy);
+            large(
+                    setting.aperture().map(Object::toString).orElse("-") + " "
+                            + setting.time().map(Object::toString).orElse("-"),
+                    right,
+                    row,
+                    airy);
             sum(roll, right, below, scale > 1);
         }
         return Math.max(end, below + 2);
@@ -374,45 +427,62 @@ final class ShootView {
             return "timer runs; time stops it";
         }
         double target = timer.targetSeconds().getAsDouble();
-        return (timer.elapsed(shoot.now()) >= target ? "CLOSE: " : "of ") + ExposureTime.words(target) + (timer.elapsed(shoot.now()) >= target ? " are over" : "") + "; time stops it";
+        return (timer.elapsed(shoot.now()) >= target ? "CLOSE: " : "of ") + ExposureTime.words(target)
+                + (timer.elapsed(shoot.now()) >= target ? " are over" : "") + "; time stops it";
     }
 
     private Optional<String> pair() {
         Optional<Timer> timer = State.timer(s);
         if (timer.isPresent()) {
-            return Optional.of(State.seconds(timer.get().elapsed(shoot.now())) + timer.get().targetSeconds().stream().mapToObj(it -> " of " + ExposureTime.words(it))
-                    .findFirst().orElse(", timer runs"));
+            return Optional.of(State.seconds(timer.get().elapsed(shoot.now()))
+                    + timer.get().targetSeconds().stream()
+                            .mapToObj(it -> " of " + ExposureTime.words(it))
+                            .findFirst()
+                            .orElse(", timer runs"));
         }
         Setting setting = s.inHand().setting();
-        String pair = setting.aperture().map(Object::toString).orElse("") + " " + setting.time().map(Object::toString).orElse("");
+        String pair = setting.aperture().map(Object::toString).orElse("") + " "
+                + setting.time().map(Object::toString).orElse("");
         return pair.isBlank() ? Optional.empty() : Optional.of(pair.strip());
     }
 
     private String errorWords() {
         OptionalDouble error = State.errorInHand(s);
-        return error.isEmpty() ? s.day().light().isEmpty() ? "no reading to judge it by" : ""
+        return error.isEmpty()
+                ? s.day().light().isEmpty() ? "no reading to judge it by" : ""
                 : Stops.error(error.getAsDouble()) + " for this light";
     }
 
     private void lists(Roll roll, int row, int end) {
         List<Suggestion> choices = shoot.choices();
         boolean both = columns >= 78;
-        boolean depth = columns >= 100 && choices.stream().anyMatch(it -> it.depth().isPresent());
+        boolean depth =
+                columns >= 100 && choices.stream().anyMatch(it -> it.depth().isPresent());
         int half = margin + (!choices.isEmpty() && both ? depth ? 65 : 44 : 0);
         int count = end - row - 1;
         if (!choices.isEmpty()) {
-            grid.put(margin, row, depth ? Width.pad(Pieces.SUGGESTION_HEAD, 46) + "sharp" : Pieces.SUGGESTION_HEAD, Look.LABEL);
+            grid.put(
+                    margin,
+                    row,
+                    depth ? Width.pad(Pieces.SUGGESTION_HEAD, 46) + "sharp" : Pieces.SUGGESTION_HEAD,
+                    Look.LABEL);
             int best = shoot.bestChoice();
             int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
             int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
             for (int i = first; i < Math.min(choices.size(), first + count); i++) {
                 boolean isChosen = i == shoot.view().chosen();
-                String text = depth ? Pieces.suggestionWithDepth(choices.get(i), i == best, isChosen) : Pieces.suggestion(choices.get(i), i == best, isChosen);
+                String text = depth
+                        ? Pieces.suggestionWithDepth(choices.get(i), i == best, isChosen)
+                        : Pieces.suggestion(choices.get(i), i == best, isChosen);
                 int width = both ? half - margin - 2 : columns;
                 if (isChosen) {
                     grid.fill(margin, row + 1 + i - first, width, Look.CHOSEN);
                 }
-                grid.put(margin, row + 1 + i - first, Width.cut(text, width), isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
+                grid.put(
+                        margin,
+                        row + 1 + i - first,
+                        Width.cut(text, width),
+                        isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
             }
         }
         if (both || choices.isEmpty()) {
@@ -421,7 +491,10 @@ final class ShootView {
             for (int i = 0; i < Math.min(count, frames.size()); i++) {
                 Frame frame = frames.get(frames.size() - 1 - i);
                 boolean withTime = half == margin || columns >= (depth ? 106 : 100);
-                grid.put(half, row + 1 + i, Width.cut(Pieces.frame(roll, frame, withTime, Optional.empty()), columns - half - margin),
+                grid.put(
+                        half,
+                        row + 1 + i,
+                        Width.cut(Pieces.frame(roll, frame, withTime, Optional.empty()), columns - half - margin),
                         i == 0 ? Look.STRONG : Look.NORMAL);
             }
             if (frames.isEmpty() && GuidePiece.isShown(shoot)) {

@@ -1,6 +1,8 @@
 package takeup.screen;
 
-/** Capital letters and figures of five by seven dots, for a slate that is read off a photograph; a zero has a stroke. */
+/**
+ * Capital letters and figures of five by seven dots, for a slate that is read off a photograph; a zero has a stroke.
+ */
 final class SlateLetters {
     private static final String KNOWN = "0123456789:ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
@@ -41,10 +43,10 @@ final class SlateLetters {
         "#...# #...# #...# #.#.# #.#.# ##.## #...#",
         "#...# #...# .#.#. ..#.. .#.#. #...# #...#",
         "#...# #...# .#.#. ..#.. ..#.. ..#.. ..#..",
-        "##### ....# ...#. ..#.. .#... #.... #####"};
+        "##### ....# ...#. ..#.. .#... #.... #####"
+    };
 
-    private SlateLetters() {
-    }
+    private SlateLetters() {}
 
     /** Whether a dot is set; none is in a letter that is not known. */
     static boolean isSet(char letter, int x, int y) {

@@ -24,7 +24,8 @@ final class SlateSheet {
      *
      * @param columns columns of the terminal
      * @param rows its rows
-     * @param halves whether two dots can stand in one cell; where not, a code or letters that fill no whole cells are left out
+     * @param halves whether two dots can stand in one cell; where not, a code or letters that fill no whole cells are
+     *     left out
      * @param text what stands in the code
      * @param lines the letters, a line each where they do not fit on one
      */
@@ -106,7 +107,10 @@ final class SlateSheet {
     void draw(Grid grid, int top) {
         for (int row = 0; row < dark.length / 2; row++) {
             for (int column = 0; column < dark[0].length; column++) {
-                grid.ink(column, top + row, new Ink(dark[2 * row][column] ? DARK : LIGHT, dark[2 * row + 1][column] ? DARK : LIGHT));
+                grid.ink(
+                        column,
+                        top + row,
+                        new Ink(dark[2 * row][column] ? DARK : LIGHT, dark[2 * row + 1][column] ? DARK : LIGHT));
             }
         }
     }

@@ -11,8 +11,7 @@ import takeup.shoot.Shoot;
 public final class SlateView {
     private static final int FOOT = 3;
 
-    private SlateView() {
-    }
+    private SlateView() {}
 
     static void draw(Shoot shoot, Grid grid, boolean halves) {
         int rows = grid.rows() - FOOT;
@@ -20,11 +19,26 @@ public final class SlateView {
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
         if (shoot.view().sheet().equals("clock")) {
             String text = new ShownClock(shoot.now()).text();
-            draw(grid, rows, FOOT, halves, text, two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()), ":" + two(shoot.now().getSecond()));
+            draw(
+                    grid,
+                    rows,
+                    FOOT,
+                    halves,
+                    text,
+                    two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()),
+                    ":" + two(shoot.now().getSecond()));
         } else if (slate.isPresent()) {
             draw(grid, rows, FOOT, halves, slate.get());
         } else {
-            grid.put(0, 0, Width.cut(shoot.waiting().isEmpty() ? "no slate on this roll: the word slate logs one" : "the slate is shown once the disk has it", grid.columns()), Look.STRONG);
+            grid.put(
+                    0,
+                    0,
+                    Width.cut(
+                            shoot.waiting().isEmpty()
+                                    ? "no slate on this roll: the word slate logs one"
+                                    : "the slate is shown once the disk has it",
+                            grid.columns()),
+                    Look.STRONG);
         }
         Pieces.disk(grid, shoot, grid.rows() - 4);
         Pieces.prompt(grid, shoot, grid.rows() - 2, 1);
@@ -43,7 +57,14 @@ public final class SlateView {
 
     private static void draw(Grid grid, int rows, int foot, boolean halves, Slate slate) {
         String letters = slate.roll().letters();
-        draw(grid, rows, foot, halves, slate.text(), letters, slate.roll().toString().substring(letters.length()));
+        draw(
+                grid,
+                rows,
+                foot,
+                halves,
+                slate.text(),
+                letters,
+                slate.roll().toString().substring(letters.length()));
     }
 
     private static String two(int number) {
@@ -54,8 +75,18 @@ public final class SlateView {
         SlateSheet.of(grid.columns(), rows, halves, text, lines).draw(grid, 0);
         Size fewest = SlateSheet.fewest(text, halves);
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
-            String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot) + " rows: make the window larger, or its letters smaller";
-            Pieces.wrap(grid, Math.max(0, rows - Pieces.wrapped(words, grid.columns() - 1 - Pieces.margin(grid)).size()), rows, words, Look.CAUTION);
+            String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot)
+                    + " rows: make the window larger, or its letters smaller";
+            Pieces.wrap(
+                    grid,
+                    Math.max(
+                            0,
+                            rows
+                                    - Pieces.wrapped(words, grid.columns() - 1 - Pieces.margin(grid))
+                                            .size()),
+                    rows,
+                    words,
+                    Look.CAUTION);
         }
     }
 }

@@ -7,8 +7,8 @@ import takeup.roll.Roll;
 import takeup.roll.Verdict;
 
 /**
- * The roll drawn as film: a bar for each frame, as high as the light that the shadows got between thin and dense, and the
- * numbers on the rebate below. A roll that is longer than the screen shows the part around the next frame.
+ * The roll drawn as film: a bar for each frame, as high as the light that the shadows got between thin and dense, and
+ * the numbers on the rebate below. A roll that is longer than the screen shows the part around the next frame.
  */
 final class Strip {
     private final Grid grid;
@@ -51,12 +51,22 @@ final class Strip {
                 bar(roll.frames().get(index), at, bar);
             } else {
                 // A frame that the film went past and nobody knows of is no frame to come.
-                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : number < roll.next() ? "?" : "·", number <= roll.next() ? Look.FRAME : Look.EMPTY);
+                grid.put(
+                        at + (bar - 1) / 2,
+                        row + high - 1,
+                        isNext ? "►" : number < roll.next() ? "?" : "·",
+                        number <= roll.next() ? Look.FRAME : Look.EMPTY);
             }
-            if (isNext || number == 1 && (roll.next() - 1) * step > 1 || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2 || number == shown && (shown - roll.next()) * step > 2
-                    && shown % 5 > (step > 2 ? 0 : 2)) {
+            if (isNext
+                    || number == 1 && (roll.next() - 1) * step > 1
+                    || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2
+                    || number == shown && (shown - roll.next()) * step > 2 && shown % 5 > (step > 2 ? 0 : 2)) {
                 String label = Integer.toString(number);
-                grid.put(Math.max(column, at + (bar - label.length() + 1) / 2), row + high, label, isNext ? Look.FRAME : Look.FILM);
+                grid.put(
+                        Math.max(column, at + (bar - label.length() + 1) / 2),
+                        row + high,
+                        label,
+                        isNext ? Look.FRAME : Look.FILM);
             }
         }
     }
@@ -68,7 +78,8 @@ final class Strip {
         if (roll.film().size() == FilmSize.F135) {
             grid.put(column + 1, row - 1, "▪ ".repeat(wide / 2), Look.FILM, wide);
         } else {
-            String print = roll.film().stock().name() + "   " + roll.id() + "   EI " + roll.film().index();
+            String print = roll.film().stock().name() + "   " + roll.id() + "   EI "
+                    + roll.film().index();
             grid.put(column + 2, row - 1, Width.cut(print, Math.max(0, wide - 2)), Look.FILM);
         }
     }
@@ -88,7 +99,9 @@ final class Strip {
             case LOST -> "×";
             default -> "▪";
         };
-        OptionalDouble over = frame.kind() == Frame.Kind.EXPOSED || frame.kind() == Frame.Kind.SLATE ? Verdict.of(roll, frame).overBoxStops() : OptionalDouble.empty();
+        OptionalDouble over = frame.kind() == Frame.Kind.EXPOSED || frame.kind() == Frame.Kind.SLATE
+                ? Verdict.of(roll, frame).overBoxStops()
+                : OptionalDouble.empty();
         if (over.isEmpty()) {
             grid.put(at + (wide - 1) / 2, row + high - 1, sign, Look.FRAME);
             return;

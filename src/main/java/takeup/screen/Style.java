@@ -27,7 +27,8 @@ record Style(Colour foreground, Colour background, boolean bold, boolean reverse
     /** The sequence that sets exactly this style, whatever was set before: {@code ESC [0;1;38;5;208m}. */
     String sequence(Depth depth) {
         Colour letters = foreground.at(depth);
-        // Where there are sixteen colours, bold is another colour: black turns into a grey that cannot be read on white.
+        // Where there are sixteen colours, bold is another colour: black turns into a grey that cannot be read on
+        // white.
         boolean heavy = bold && !(depth == Depth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
         return "\u001b[0" + (heavy ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "")
                 + letters.parameters(false) + background.at(depth).parameters(true) + "m";

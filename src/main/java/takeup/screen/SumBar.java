@@ -6,17 +6,18 @@ import takeup.shoot.Situation;
 import takeup.shoot.State;
 
 /**
- * The stops above box speed drawn as a bar, from where the film gets thin to where it gets dense: what rating, bias and the
- * error of the setting add up to, before the frame is spent. {@code thin ──┼█████▌──── dense}; ┼ is box speed. The strip
- * shows the same of each frame by its height.
+ * The stops above box speed drawn as a bar, from where the film gets thin to where it gets dense: what rating, bias and
+ * the error of the setting add up to, before the frame is spent. {@code thin ──┼█████▌──── dense}; ┼ is box speed. The
+ * strip shows the same of each frame by its height.
  *
  * @param low where thin begins, in stops above box speed; below 0 on negative film
  * @param high where dense begins
  * @param sum where the setting in hand lies
  */
 record SumBar(double low, double high, double sum) {
-    /** What stands at the ends: {@code thin } and {@code  dense}. */
+    /** What stands at the ends: {@code thin } and {@code dense}. */
     private static final int ENDS = 11;
+
     private static final int LEAST = 8;
 
     /** The bar of the setting in hand; without a roll or a reading there is none. */
@@ -25,8 +26,14 @@ record SumBar(double low, double high, double sum) {
         if (error.isEmpty() || s.roll().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(s.roll().get().film().stock().boxSpeed().stopsOver(s.roll().get().film().index())
-                + s.inHand().setting().biasStops() + error.getAsDouble());
+        return OptionalDouble.of(s.roll()
+                        .get()
+                        .film()
+                        .stock()
+                        .boxSpeed()
+                        .stopsOver(s.roll().get().film().index())
+                + s.inHand().setting().biasStops()
+                + error.getAsDouble());
     }
 
     /** For a roll: pushing it moves both ends. */
@@ -82,7 +89,11 @@ record SumBar(double low, double high, double sum) {
     }
 
     private static int end(Grid grid, int column, int row, boolean isBeyond, String word) {
-        return grid.put(column, row, isBeyond ? word.toUpperCase(java.util.Locale.ROOT) : word, isBeyond ? Look.CAUTION : Look.LABEL);
+        return grid.put(
+                column,
+                row,
+                isBeyond ? word.toUpperCase(java.util.Locale.ROOT) : word,
+                isBeyond ? Look.CAUTION : Look.LABEL);
     }
 
     /** The cell of a bar in which a number of stops lies. */
@@ -102,7 +113,11 @@ record SumBar(double low, double high, double sum) {
             grid.put(column + (isOver ? box + 1 + i : box - 1 - i), row, "█", Look.READOUT);
         }
         if (halves % 2 == 1) {
-            grid.put(column + (isOver ? box + 1 + halves / 2 : box - 1 - halves / 2), row, isOver ? "▌" : "▐", Look.READOUT);
+            grid.put(
+                    column + (isOver ? box + 1 + halves / 2 : box - 1 - halves / 2),
+                    row,
+                    isOver ? "▌" : "▐",
+                    Look.READOUT);
         }
         grid.put(column + box, row, "┼", Look.STRONG);
     }

@@ -15,17 +15,18 @@ import java.util.function.Consumer;
 import takeup.shoot.Key;
 
 /**
- * The terminal that the program runs in, taken over whole and given back as it was. Keys come in one at a time, pictures go
- * out as a {@link Grid}; what happens in between is kept in this class.
+ * The terminal that the program runs in, taken over whole and given back as it was. Keys come in one at a time,
+ * pictures go out as a {@link Grid}; what happens in between is kept in this class.
  *
- * <p>Lanterna's own terminal class is not used as it is: it starts seven helpers, asks the terminal for its size and waits
- * for an answer, goes deaf after Ctrl-Z, and lets sequences it does not know through as typed letters.
+ * <p>Lanterna's own terminal class is not used as it is: it starts seven helpers, asks the terminal for its size and
+ * waits for an answer, goes deaf after Ctrl-Z, and lets sequences it does not know through as typed letters.
  */
 public final class Terminal implements AutoCloseable {
     // The other screen; plain arrows; no mouse and no focus reports, should another program have left them on;
     // pasted text marked as such; no cursor.
-    private static final String ENTER = "\u001b[?1049h\u001b[?1l\u001b>\u001b[?1000l\u001b[?1002l\u001b[?1003l\u001b[?1004l"
-            + "\u001b[?2004h\u001b[?25l";
+    private static final String ENTER =
+            "\u001b[?1049h\u001b[?1l\u001b>\u001b[?1000l\u001b[?1002l\u001b[?1003l\u001b[?1004l"
+                    + "\u001b[?2004h\u001b[?25l";
     private static final String LEAVE = "\u001b[0m\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
     private final Stty stty;
@@ -37,13 +38,14 @@ public final class Terminal implements AutoCloseable {
 
     private final Semaphore permits = new Semaphore(0);
     private final AtomicBoolean ended = new AtomicBoolean();
-    private volatile Consumer<String> atTheEnd = sentence -> { };
+    private volatile Consumer<String> atTheEnd = sentence -> {};
     private volatile boolean sizeChanged = true;
     private volatile Size size = Size.USUAL;
     private final Object leaving = new Object();
     private boolean left;
 
-    private Terminal(Stty stty, InputStream keys, OutputStream out, Environment environment, Theme theme) throws IOException {
+    private Terminal(Stty stty, InputStream keys, OutputStream out, Environment environment, Theme theme)
+            throws IOException {
         this.stty = stty;
         this.out = new Outlet(out);
         lettering = environment.lettering();
@@ -61,7 +63,12 @@ public final class Terminal implements AutoCloseable {
         }
         Stty stty = Stty.take();
         try {
-            return new Terminal(stty, new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out), environment, theme);
+            return new Terminal(
+                    stty,
+                    new FileInputStream(FileDescriptor.in),
+                    new FileOutputStream(FileDescriptor.out),
+                    environment,
+                    theme);
         } catch (IOException | IllegalStateException gone) {
             stty.restore();
             throw new NoTerminal("The terminal went away while it was set up.");
@@ -74,10 +81,10 @@ public final class Terminal implements AutoCloseable {
     }
 
     /**
-     * Starts listening. One key is handed over, on a thread of its own, and the next is read only after {@link #next()}: so no
-     * thread waits in a read when the program ends, which would hold up the end by 300 ms. After {@code resized} and
-     * {@code continued} (the program was stopped and goes on) ask {@link #size()} and show a picture; it is drawn whole.
-     * {@code ended} comes once, when the terminal is gone.
+     * Starts listening. One key is handed over, on a thread of its own, and the next is read only after
+     * {@link #next()}: so no thread waits in a read when the program ends, which would hold up the end by 300 ms. After
+     * {@code resized} and {@code continued} (the program was stopped and goes on) ask {@link #size()} and show a
+     * picture; it is drawn whole. {@code ended} comes once, when the terminal is gone.
      */
     public void listen(Consumer<Key> keys, Runnable resized, Runnable continued, Consumer<String> ended) {
         atTheEnd = ended;
@@ -219,7 +226,9 @@ public final class Terminal implements AutoCloseable {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end. */
+    /**
+     * Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end.
+     */
     private final class Wire extends UnixLikeTerminal {
         Wire(InputStream keys) throws IOException {
             super(new Gate(keys, Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
@@ -238,18 +247,18 @@ public final class Terminal implements AutoCloseable {
         // The rest is done already, by one helper instead of five, and the size is never asked from here.
 
         @Override
-        protected void saveTerminalSettings() { }
+        protected void saveTerminalSettings() {}
 
         @Override
-        protected void canonicalMode(boolean enabled) { }
+        protected void canonicalMode(boolean enabled) {}
 
         @Override
-        protected void keyEchoEnabled(boolean enabled) { }
+        protected void keyEchoEnabled(boolean enabled) {}
 
         @Override
-        protected void keyStrokeSignalsEnabled(boolean enabled) { }
+        protected void keyStrokeSignalsEnabled(boolean enabled) {}
 
         @Override
-        protected void registerTerminalResizeListener(Runnable onResize) { }
+        protected void registerTerminalResizeListener(Runnable onResize) {}
     }
 }

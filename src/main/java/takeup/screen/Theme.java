@@ -50,8 +50,8 @@ public final class Theme {
     }
 
     /**
-     * Whether the cursor is a cell of the picture and the terminal's own is hidden: that one has a colour of its own, white in
-     * the dark of a church, or too near to the paper in the sun.
+     * Whether the cursor is a cell of the picture and the terminal's own is hidden: that one has a colour of its own,
+     * white in the dark of a church, or too near to the paper in the sun.
      */
     boolean isCursorDrawn() {
         return cursorDrawn;

@@ -18,22 +18,42 @@ import java.util.OptionalDouble;
  * @param underline whether it is underlined
  * @param reverse whether the two colours are swapped
  */
-public record ThemeSample(String look, Optional<String> foreground, Optional<String> background, OptionalDouble contrast,
-        boolean bold, boolean underline, boolean reverse) {
+public record ThemeSample(
+        String look,
+        Optional<String> foreground,
+        Optional<String> background,
+        OptionalDouble contrast,
+        boolean bold,
+        boolean underline,
+        boolean reverse) {
 
     /** A piece of text and how it looks. */
-    private record Piece(String text, Look look) {
-    }
+    private record Piece(String text, Look look) {}
 
     private static final List<List<Piece>> LINES = List.of(
             List.of(new Piece(" 645 reflex, back 1 · 80mm f/2.8                  R0002  15:16  ", Look.BAR)),
-            List.of(new Piece(" next frame ", Look.LABEL), new Piece("11   6 left   f/5.6 1/125   ", Look.READOUT), new Piece("0.3 over for this light ", Look.STRONG)),
-            List.of(new Piece(" ", Look.NORMAL), new Piece("FEW LEFT", Look.CAUTION), new Piece(" · ", Look.QUIET), new Piece("meter again after 30 minutes                        ", Look.NORMAL)),
-            List.of(new Piece(" ▆▆ ▆▆ ▄▄ ", Look.FRAME), new Piece(" ·  · ", Look.EMPTY), new Piece("  10  11  ", Look.FILM), new Piece("  frame 10 is on disk                 ", Look.GOOD)),
+            List.of(
+                    new Piece(" next frame ", Look.LABEL),
+                    new Piece("11   6 left   f/5.6 1/125   ", Look.READOUT),
+                    new Piece("0.3 over for this light ", Look.STRONG)),
+            List.of(
+                    new Piece(" ", Look.NORMAL),
+                    new Piece("FEW LEFT", Look.CAUTION),
+                    new Piece(" · ", Look.QUIET),
+                    new Piece("meter again after 30 minutes                        ", Look.NORMAL)),
+            List.of(
+                    new Piece(" ▆▆ ▆▆ ▄▄ ", Look.FRAME),
+                    new Piece(" ·  · ", Look.EMPTY),
+                    new Piece("  10  11  ", Look.FILM),
+                    new Piece("  frame 10 is on disk                 ", Look.GOOD)),
             List.of(new Piece(" NOT SAVED: frame 11 on R0002, the disk is full                 ", Look.ALARM)),
             List.of(new Piece(" ►[f/5.6 1/125]  0.3 over  1.3                                  ", Look.CHOSEN)),
             List.of(new Piece(" > 4 125 ; bow seat                                             ", Look.PROMPT)),
-            List.of(new Piece(" Space", Look.KEY), new Piece(" same again  ", Look.BAR), new Piece("F9", Look.KEY), new Piece(" theme                                     ", Look.BAR)));
+            List.of(
+                    new Piece(" Space", Look.KEY),
+                    new Piece(" same again  ", Look.BAR),
+                    new Piece("F9", Look.KEY),
+                    new Piece(" theme                                     ", Look.BAR)));
 
     /** Whether it is what must be read from two metres away: counters, the pair to set, warnings, NOT SAVED. */
     public boolean isReadFromAfar() {
@@ -42,7 +62,10 @@ public record ThemeSample(String look, Optional<String> foreground, Optional<Str
 
     /** The lines without any colour, as a pipe gets them. */
     public static List<String> words() {
-        return LINES.stream().map(line -> String.join("", line.stream().map(Piece::text).toList()).stripTrailing()).toList();
+        return LINES.stream()
+                .map(line ->
+                        String.join("", line.stream().map(Piece::text).toList()).stripTrailing())
+                .toList();
     }
 
     /** The lines as this terminal would show them, with the sequences that colour them. */
@@ -54,7 +77,8 @@ public record ThemeSample(String look, Optional<String> foreground, Optional<Str
         for (List<Piece> line : LINES) {
             StringBuilder text = new StringBuilder();
             for (Piece piece : line) {
-                text.append(seen.style(piece.look()).sequence(depth)).append(terminal.lettering().drawn(piece.text()));
+                text.append(seen.style(piece.look()).sequence(depth))
+                        .append(terminal.lettering().drawn(piece.text()));
             }
             painted.add(text.append("\u001b[0m").toString());
         }
@@ -67,9 +91,18 @@ public record ThemeSample(String look, Optional<String> foreground, Optional<Str
         for (Look look : Look.values()) {
             Style style = theme.style(look);
             boolean isOwn = style.foreground().kind() == Colour.Kind.OWN;
-            all.add(new ThemeSample(look.name().toLowerCase(Locale.ROOT), hex(style.foreground()), hex(style.background()),
-                    isOwn ? OptionalDouble.empty() : OptionalDouble.of(Contrast.of(style.foreground().value(), style.background().value())),
-                    style.bold(), style.underline(), style.reverse()));
+            all.add(new ThemeSample(
+                    look.name().toLowerCase(Locale.ROOT),
+                    hex(style.foreground()),
+                    hex(style.background()),
+                    isOwn
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Contrast.of(
+                                    style.foreground().value(),
+                                    style.background().value())),
+                    style.bold(),
+                    style.underline(),
+                    style.reverse()));
         }
         return all;
     }

@@ -3,18 +3,20 @@ package takeup.screen;
 import takeup.kit.Hidden;
 
 /**
- * The one sanitiser at the border to the screen and to plain output: what steers a terminal or hides from the eye becomes
- * a visible escape such as {@code \}{@code u{1b}}, and all else stays as it is.
+ * The one sanitiser at the border to the screen and to plain output: what steers a terminal or hides from the eye
+ * becomes a visible escape such as {@code \}{@code u{1b}}, and all else stays as it is.
  */
 public final class Visible {
-    private Visible() { }
+    private Visible() {}
 
     /** The text with nothing {@link Hidden} in it. */
     public static String of(String text) {
         return Hidden.shown(text);
     }
 
-    /** As {@link #of}, and everything beyond ASCII as an escape or, for the program's own glyphs, in their ASCII form. */
+    /**
+     * As {@link #of}, and everything beyond ASCII as an escape or, for the program's own glyphs, in their ASCII form.
+     */
     public static String ascii(String text) {
         StringBuilder seen = new StringBuilder(text.length() + 16);
         String clean = of(text);

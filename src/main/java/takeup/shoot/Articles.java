@@ -3,14 +3,15 @@ package takeup.shoot;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The forms of a word of the prompt, each with what it means: what {@code help fix} tells. Read only when it is asked for. */
+/**
+ * The forms of a word of the prompt, each with what it means: what {@code help fix} tells. Read only when it is asked
+ * for.
+ */
 final class Articles {
-    private Articles() {
-    }
+    private Articles() {}
 
     /** A line as it is typed, {@code fix 3-5 filter yellow}, and what it means. */
-    record Form(String typed, String means) {
-    }
+    record Form(String typed, String means) {}
 
     /** The forms of a word, the usual one first; never empty. */
     static List<Form> of(Lexicon.Word word) {
@@ -21,7 +22,8 @@ final class Articles {
         List<Form> forms = new ArrayList<>();
         for (String line : text.split("\n")) {
             int bar = line.indexOf(" | ");
-            forms.add(new Form(line.substring(0, bar).strip(), line.substring(bar + 3).strip()));
+            forms.add(new Form(
+                    line.substring(0, bar).strip(), line.substring(bar + 3).strip()));
         }
         return forms;
     }

@@ -29,14 +29,27 @@ import takeup.roll.Setting;
  * @param pushStops development of the roll
  * @param meter the meter in hand
  */
-public record Asking(Optional<Camera> camera, Setting setting, Optional<Hold> hold, Optional<Stock> stock, FilmSpeed index, double pushStops, Meter meter) {
+public record Asking(
+        Optional<Camera> camera,
+        Setting setting,
+        Optional<Hold> hold,
+        Optional<Stock> stock,
+        FilmSpeed index,
+        double pushStops,
+        Meter meter) {
     /** The path of the light to the film. */
     public LightPath path() {
-        return new LightPath(index, setting.filterStops(), setting.extensionStops(), setting.biasStops(),
+        return new LightPath(
+                index,
+                setting.filterStops(),
+                setting.extensionStops(),
+                setting.biasStops(),
                 stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(java.util.OptionalDouble.empty())));
     }
 
-    /** Whether the film bears more light rather than less, as negative film does; one that is not known counts as such. */
+    /**
+     * Whether the film bears more light rather than less, as negative film does; one that is not known counts as such.
+     */
     boolean leansToLight() {
         return stock.map(it -> it.kind().isNegative()).orElse(true);
     }
@@ -51,8 +64,19 @@ public record Asking(Optional<Camera> camera, Setting setting, Optional<Hold> ho
         if (camera.isEmpty()) {
             return new Advice(List.of(), -1);
         }
-        return Advice.of(new Advice.Asked(camera.get(), setting.lens(), setting.focalMm(), stock, pushStops, path(), light.ev100(), hold,
-                setting.aperture(), setting.distanceM(), setting.flash(), setting.tripod()));
+        return Advice.of(new Advice.Asked(
+                camera.get(),
+                setting.lens(),
+                setting.focalMm(),
+                stock,
+                pushStops,
+                path(),
+                light.ev100(),
+                hold,
+                setting.aperture(),
+                setting.distanceM(),
+                setting.flash(),
+                setting.tripod()));
     }
 
     /** The cautions about the reading itself. */
@@ -60,8 +84,10 @@ public record Asking(Optional<Camera> camera, Setting setting, Optional<Hold> ho
         List<Warning> warnings = new ArrayList<>();
         Cautions.span(light.spanStops(), stock).ifPresent(warnings::add);
         if (light.method() == Light.Method.CAMERA) {
-            warnings.add(new Warning(Warning.Code.CAMERA_METER, "a digital camera's meter guards the highlights and makes all mid-grey; "
-                    + "for negative film meter the shadow side, or hold an incident meter at the subject"));
+            warnings.add(new Warning(
+                    Warning.Code.CAMERA_METER,
+                    "a digital camera's meter guards the highlights and makes all mid-grey; "
+                            + "for negative film meter the shadow side, or hold an incident meter at the subject"));
         }
         Cautions.sun(light.ev100()).ifPresent(warnings::add);
         return warnings;
@@ -73,24 +99,48 @@ public record Asking(Optional<Camera> camera, Setting setting, Optional<Hold> ho
         for (int i = 0; i < advice.suggestions().size(); i++) {
             rows.add(row(advice.suggestions().get(i), i == advice.best()));
         }
-        return Json.object().and("ev100", exact(light.ev100().stops())).and("method", light.method().word())
-                .and("spanStops", exact(light.spanStops())).and("zone", light.zone())
-                .and("exposureIndex", index.arithmetic()).and("camera", camera.map(Camera::key)).and("lens", setting.lens().map(it -> it.key()))
-                .and("stock", stock.map(Stock::key)).and("meter", Optional.of(meter.key()).filter(it -> !it.isEmpty()))
-                .and("lossStops", Json.object().and("filters", exact(setting.filterStops())).and("extension", exact(setting.extensionStops())))
-                .and("biasStops", exact(setting.biasStops())).and("suggestions", rows)
+        return Json.object()
+                .and("ev100", exact(light.ev100().stops()))
+                .and("method", light.method().word())
+                .and("spanStops", exact(light.spanStops()))
+                .and("zone", light.zone())
+                .and("exposureIndex", index.arithmetic())
+                .and("camera", camera.map(Camera::key))
+                .and("lens", setting.lens().map(it -> it.key()))
+                .and("stock", stock.map(Stock::key))
+                .and("meter", Optional.of(meter.key()).filter(it -> !it.isEmpty()))
+                .and(
+                        "lossStops",
+                        Json.object()
+                                .and("filters", exact(setting.filterStops()))
+                                .and("extension", exact(setting.extensionStops())))
+                .and("biasStops", exact(setting.biasStops()))
+                .and("suggestions", rows)
                 .and("warnings", warnings.stream().map(Warning::json).toList());
     }
 
     private static Json.Obj row(Suggestion row, boolean best) {
-        Json.Obj json = Json.object().and("aperture", row.aperture()).and("fNumber", row.aperture().fNumber())
-                .and("exactFNumber", exact(row.aperture().exactFNumber())).and("time", row.time().map(Object::toString))
-                .and("seconds", row.time().map(it -> exact(it.seconds()))).and("exactSeconds", row.time().map(it -> exact(it.exactSeconds())))
-                .and("meteredSeconds", exact(row.meteredSeconds())).and("correctedSeconds", exact(row.correctedSeconds()))
-                .and("openStops", exact(row.openStops())).and("errorStops", exact(row.errorStops())).and("overBoxStops", exact(row.overBoxStops()));
-        row.depth().ifPresent(it -> json.and("depth", Json.object().and("nearM", exact(it.nearM())).and("farM", exact(it.farM()))
-                .and("hyperfocalM", exact(it.hyperfocalM()))));
-        return json.and("warnings", row.warnings().stream().map(Warning::json).toList()).and("best", best);
+        Json.Obj json = Json.object()
+                .and("aperture", row.aperture())
+                .and("fNumber", row.aperture().fNumber())
+                .and("exactFNumber", exact(row.aperture().exactFNumber()))
+                .and("time", row.time().map(Object::toString))
+                .and("seconds", row.time().map(it -> exact(it.seconds())))
+                .and("exactSeconds", row.time().map(it -> exact(it.exactSeconds())))
+                .and("meteredSeconds", exact(row.meteredSeconds()))
+                .and("correctedSeconds", exact(row.correctedSeconds()))
+                .and("openStops", exact(row.openStops()))
+                .and("errorStops", exact(row.errorStops()))
+                .and("overBoxStops", exact(row.overBoxStops()));
+        row.depth()
+                .ifPresent(it -> json.and(
+                        "depth",
+                        Json.object()
+                                .and("nearM", exact(it.nearM()))
+                                .and("farM", exact(it.farM()))
+                                .and("hyperfocalM", exact(it.hyperfocalM()))));
+        return json.and("warnings", row.warnings().stream().map(Warning::json).toList())
+                .and("best", best);
     }
 
     static Json exact(double value) {

@@ -23,7 +23,10 @@ import takeup.kit.Warning;
 import takeup.roll.Film;
 import takeup.roll.RollId;
 
-/** The film in the bag: {@code bag add 10 cn400 120 expires 2027-03 price 6.20}, {@code bag take 1 cn400 120}; and what a loading takes from it. */
+/**
+ * The film in the bag: {@code bag add 10 cn400 120 expires 2027-03 price 6.20}, {@code bag take 1 cn400 120}; and what
+ * a loading takes from it.
+ */
 final class BagLines {
     private static final int MOST = 999;
     private static final List<String> DOES = List.of("add", "take");
@@ -37,7 +40,8 @@ final class BagLines {
     Outcome read(List<String> words) {
         String first = words.get(0);
         if (!DOES.contains(first)) {
-            throw new Refusal("bag add or bag take, not " + first + Nearest.question(first, DOES) + "; bag alone shows what is in it");
+            throw new Refusal("bag add or bag take, not " + first + Nearest.question(first, DOES)
+                    + "; bag alone shows what is in it");
         }
         return first.equals("add") ? add(words.subList(1, words.size())) : take(words.subList(1, words.size()));
     }
@@ -46,7 +50,9 @@ final class BagLines {
         int count = count(words, "add");
         Lot lot = lot(words.subList(1, words.size()));
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Bagged(lot, count, Optional.empty())));
-        String aged = lot.isExpired(in.now.toLocalDate()) ? " " + Interpreter.upper(expiredWords(lot, in.s.kit().stock(lot.stock()))) + "." : "";
+        String aged = lot.isExpired(in.now.toLocalDate())
+                ? " " + Interpreter.upper(expiredWords(lot, in.s.kit().stock(lot.stock()))) + "."
+                : "";
         return answered(entries, rolls(count) + " of " + lot + " into the bag", lot, aged);
     }
 
@@ -57,7 +63,9 @@ final class BagLines {
         List<Entry> entries = new ArrayList<>();
         int left = count;
         for (Map.Entry<Lot, Integer> lot : bag.filled()) {
-            boolean fits = lot.getKey().is(wanted.stock(), wanted.size()) && (wanted.expires().isEmpty() || wanted.expires().equals(lot.getKey().expires()));
+            boolean fits = lot.getKey().is(wanted.stock(), wanted.size())
+                    && (wanted.expires().isEmpty()
+                            || wanted.expires().equals(lot.getKey().expires()));
             if (fits && left > 0) {
                 int taken = Math.min(left, lot.getValue());
                 entries.add(new Entry.OnDay(new DayEvent.Bagged(lot.getKey(), -taken, Optional.empty())));
@@ -67,14 +75,19 @@ final class BagLines {
         if (left > 0) {
             throw new Refusal("the bag holds " + rolls(count - left) + " of " + wanted + ", not " + count);
         }
-        return answered(entries, rolls(count) + " of " + wanted.stock() + " " + wanted.size() + " out of the bag", wanted, "");
+        return answered(
+                entries, rolls(count) + " of " + wanted.stock() + " " + wanted.size() + " out of the bag", wanted, "");
     }
 
     private Outcome answered(List<Entry> entries, String what, Lot lot, String more) {
         Situation after = in.after(entries);
         int now = after.day().job().bag().rolls(lot.stock(), lot.size());
-        Json.Obj fields = Json.object().and("stock", lot.stock()).and("filmSize", lot.size()).and("rolls", now);
-        String text = Interpreter.upper(what) + "; it holds " + rolls(now) + " of " + lot.stock() + " " + lot.size() + "." + more;
+        Json.Obj fields = Json.object()
+                .and("stock", lot.stock())
+                .and("filmSize", lot.size())
+                .and("rolls", now);
+        String text = Interpreter.upper(what) + "; it holds " + rolls(now) + " of " + lot.stock() + " " + lot.size()
+                + "." + more;
         return in.does(entries, after, new Outcome.Answer("bag", text, fields, List.of()), List.of());
     }
 
@@ -84,7 +97,9 @@ final class BagLines {
 
     private static int count(List<String> words, String how) {
         String word = words.isEmpty() ? "" : words.get(0);
-        return Tokens.number(word.startsWith("x") ? word.substring(1) : word).filter(it -> it >= 1 && it <= MOST && it == Math.rint(it)).map(Double::intValue)
+        return Tokens.number(word.startsWith("x") ? word.substring(1) : word)
+                .filter(it -> it >= 1 && it <= MOST && it == Math.rint(it))
+                .map(Double::intValue)
                 .orElseThrow(() -> new Refusal("how many rolls? bag " + how + " 10 cn400 120; 1 to " + MOST));
     }
 
@@ -107,7 +122,9 @@ final class BagLines {
             } else if (stock.isPresent()) {
                 throw new Refusal("two stocks: " + stock.get().key() + " and " + word);
             } else {
-                stock = Optional.of(in.s.kit().stock(word).orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.STOCKS, word))));
+                stock = Optional.of(in.s.kit()
+                        .stock(word)
+                        .orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.STOCKS, word))));
             }
         }
         Stock found = stock.orElseThrow(() -> new Refusal("which film? bag add 10 cn400 120"));
@@ -118,9 +135,12 @@ final class BagLines {
     private FilmSize size(Stock stock) {
         List<FilmSize> sizes = stock.filmSizes();
         Optional<Camera> camera = in.s.camera();
-        List<FilmSize> fitting = sizes.size() == 1 || camera.isEmpty() ? sizes : sizes.stream().filter(camera.get().frames()::containsKey).toList();
+        List<FilmSize> fitting = sizes.size() == 1 || camera.isEmpty()
+                ? sizes
+                : sizes.stream().filter(camera.get().frames()::containsKey).toList();
         if (fitting.size() != 1) {
-            throw new Refusal("which size? " + stock.name() + " comes in " + String.join(" and ", sizes.stream().map(Object::toString).toList()));
+            throw new Refusal("which size? " + stock.name() + " comes in "
+                    + String.join(" and ", sizes.stream().map(Object::toString).toList()));
         }
         return fitting.get(0);
     }
@@ -141,14 +161,17 @@ final class BagLines {
             points += c == '.' ? 1 : 0;
         }
         if (!plain || points > 1 || word.equals(".")) {
-            throw new Refusal((word.isEmpty() ? "nothing" : word) + " is no price: price 6.20, for one roll, in the money that you reckon in");
+            throw new Refusal((word.isEmpty() ? "nothing" : word)
+                    + " is no price: price 6.20, for one roll, in the money that you reckon in");
         }
         return new BigDecimal(word.endsWith(".") ? word.substring(0, word.length() - 1) : word);
     }
 
     // Loading.
 
-    /** What the bag gives for a roll that is loaded: the entry, and the remarks. Where no bag is kept there is neither. */
+    /**
+     * What the bag gives for a roll that is loaded: the entry, and the remarks. Where no bag is kept there is neither.
+     */
     Optional<Entry> given(RollId roll, Film film, List<Warning> into) {
         Bag bag = in.s.day().job().bag();
         if (!bag.kept()) {
@@ -157,7 +180,9 @@ final class BagLines {
         String key = film.stock().key();
         Optional<Lot> lot = bag.next(key, film.size());
         if (lot.isEmpty()) {
-            into.add(new Warning(Warning.Code.BAG_LOW, "no " + key + " " + film.size() + " is left in the bag: this roll is not counted in it (bag add)"));
+            into.add(new Warning(
+                    Warning.Code.BAG_LOW,
+                    "no " + key + " " + film.size() + " is left in the bag: this roll is not counted in it (bag add)"));
             return Optional.empty();
         }
         lot.flatMap(this::expired).ifPresent(into::add);
@@ -168,19 +193,26 @@ final class BagLines {
     }
 
     private Optional<Warning> expired(Lot lot) {
-        return lot.isExpired(in.now.toLocalDate()) ? Optional.of(new Warning(Warning.Code.EXPIRED, expiredWords(lot, in.s.kit().stock(lot.stock())))) : Optional.empty();
+        return lot.isExpired(in.now.toLocalDate())
+                ? Optional.of(new Warning(
+                        Warning.Code.EXPIRED, expiredWords(lot, in.s.kit().stock(lot.stock()))))
+                : Optional.empty();
     }
 
     /** What age does to film, by the rule of thumb, marked as one. */
     private String expiredWords(Lot lot, Optional<Stock> stock) {
-        String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", " + Plain.decimals(lot.yearsPast(in.now.toLocalDate()), 1) + " years ago";
+        String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", "
+                + Plain.decimals(lot.yearsPast(in.now.toLocalDate()), 1) + " years ago";
         if (stock.isEmpty() || !stock.get().kind().isNegative()) {
             return past + ": more light mends no reversal film, test a roll first";
         }
         double stops = lot.agedStops(in.now.toLocalDate()).orElseThrow();
         FilmSpeed usual = stock.get().usualIndex();
-        String rating = stops < 1 / 6.0 ? "hardly any more light" : Stops.words(stops) + " more light, from EI " + usual + " to about "
-                + Plain.digits(usual.arithmetic() / Stops.factor(stops), 2);
-        return past + "; rule of thumb (common practice, no source), one stop a decade: " + rating + "; test a roll first";
+        String rating = stops < 1 / 6.0
+                ? "hardly any more light"
+                : Stops.words(stops) + " more light, from EI " + usual + " to about "
+                        + Plain.digits(usual.arithmetic() / Stops.factor(stops), 2);
+        return past + "; rule of thumb (common practice, no source), one stop a decade: " + rating
+                + "; test a roll first";
     }
 }

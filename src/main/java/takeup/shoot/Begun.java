@@ -13,12 +13,16 @@ import takeup.kit.Warning;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 
-/** The warnings about a state that begins when another camera, back or roll comes in hand; said then, and no oftener. */
+/**
+ * The warnings about a state that begins when another camera, back or roll comes in hand; said then, and no oftener.
+ */
 final class Begun {
-    private Begun() {
-    }
+    private Begun() {}
 
-    /** What begins to hold between two situations: no film where the camera in hand had one, a meter set to another speed. */
+    /**
+     * What begins to hold between two situations: no film where the camera in hand had one, a meter set to another
+     * speed.
+     */
     static List<Warning> between(Situation before, Situation after, OffsetDateTime now) {
         List<Warning> begun = new ArrayList<>();
         boolean stood = before.roll().isEmpty() && before.place().equals(after.place());
@@ -26,7 +30,9 @@ final class Begun {
             begun.add(State.noFilm(after));
         }
         if (meterSpeed(before).isEmpty()) {
-            meterSpeed(after).filter(it -> !wasSaid(after.day().light().orElseThrow(), before, now)).ifPresent(begun::add);
+            meterSpeed(after)
+                    .filter(it -> !wasSaid(after.day().light().orElseThrow(), before, now))
+                    .ifPresent(begun::add);
         }
         return begun;
     }
@@ -34,21 +40,31 @@ final class Begun {
     /** The meter at another speed than the roll in hand is rated at. */
     static Optional<Warning> meterSpeed(Situation s) {
         Optional<Light> light = s.day().light();
-        return s.roll().filter(it -> light.isPresent() && isOther(light.get(), it)).map(it -> meterSpeed(light.get(), it));
+        return s.roll()
+                .filter(it -> light.isPresent() && isOther(light.get(), it))
+                .map(it -> meterSpeed(light.get(), it));
     }
 
     static Warning meterSpeed(Light light, Roll roll) {
-        return new Warning(Warning.Code.METER_SPEED, "the meter was set to " + Plain.number(light.index().orElseThrow()) + ", " + roll.id()
-                + " is rated " + roll.film().index() + ": set it to " + roll.film().index());
+        return new Warning(
+                Warning.Code.METER_SPEED,
+                "the meter was set to " + Plain.number(light.index().orElseThrow()) + ", " + roll.id() + " is rated "
+                        + roll.film().index() + ": set it to " + roll.film().index());
     }
 
     /** Whether a reading was taken at another speed than a roll's; a digital camera's own meter may be. */
     static boolean isOther(Light light, Roll roll) {
-        return light.index().isPresent() && light.method() != Light.Method.CAMERA
-                && Math.abs(Stops.of(light.index().getAsDouble() / roll.film().index().arithmetic())) > Stops.TOLERANCE;
+        return light.index().isPresent()
+                && light.method() != Light.Method.CAMERA
+                && Math.abs(Stops.of(light.index().getAsDouble()
+                                / roll.film().index().arithmetic()))
+                        > Stops.TOLERANCE;
     }
 
-    /** Whether the warning about that meter at that speed was given on this day: with a reading, or when a roll came in hand. */
+    /**
+     * Whether the warning about that meter at that speed was given on this day: with a reading, or when a roll came in
+     * hand.
+     */
     static boolean wasSaid(Light light, Situation s, OffsetDateTime now) {
         boolean same = false;
         String meter = s.day().meter().orElse("");
@@ -62,7 +78,11 @@ final class Begun {
                     if (same && lit.said().contains(Warning.Code.METER_SPEED)) {
                         return true;
                     }
-                } else if (same && cameInHand(entry).flatMap(it -> rollIn(it, step.at(), s)).filter(it -> isOther(light, it)).isPresent()) {
+                } else if (same
+                        && cameInHand(entry)
+                                .flatMap(it -> rollIn(it, step.at(), s))
+                                .filter(it -> isOther(light, it))
+                                .isPresent()) {
                     return true;
                 }
             }
@@ -75,11 +95,16 @@ final class Begun {
             return Optional.of(took.place());
         }
         return entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded
-                ? Optional.of(new Place(loaded.camera().key(), loaded.back())) : Optional.empty();
+                ? Optional.of(new Place(loaded.camera().key(), loaded.back()))
+                : Optional.empty();
     }
 
     private static Optional<Roll> rollIn(Place place, OffsetDateTime at, Situation s) {
-        return s.rolls().values().stream().filter(it -> Situation.place(it).equals(place) && !it.loadedAt().isAfter(at)
-                && it.state() != Roll.State.WITHDRAWN && it.finishedAt().map(end -> end.isAfter(at)).orElse(true)).findFirst();
+        return s.rolls().values().stream()
+                .filter(it -> Situation.place(it).equals(place)
+                        && !it.loadedAt().isAfter(at)
+                        && it.state() != Roll.State.WITHDRAWN
+                        && it.finishedAt().map(end -> end.isAfter(at)).orElse(true))
+                .findFirst();
     }
 }

@@ -17,13 +17,25 @@ import java.util.function.Function;
  * @param whyNot why it cannot act now; empty if it can
  * @param action what it does
  */
-record Binding(Key key, String does, String word, When when, List<Shoot.Page> pages, Function<Shoot, Optional<String>> whyNot, Consumer<Turn> action) {
+record Binding(
+        Key key,
+        String does,
+        String word,
+        When when,
+        List<Shoot.Page> pages,
+        Function<Shoot, Optional<String>> whyNot,
+        Consumer<Turn> action) {
     /** When a key works. */
-    enum When { EMPTY, TYPED, ALWAYS }
+    enum When {
+        EMPTY,
+        TYPED,
+        ALWAYS
+    }
 
     private static final List<Shoot.Page> EVERYWHERE = List.of(Shoot.Page.values());
     private static final List<Shoot.Page> SHOOT = List.of(Shoot.Page.SHOOT);
-    private static final List<Shoot.Page> ELSEWHERE = List.of(Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.PLAN, Shoot.Page.BAG, Shoot.Page.DAY_END, Shoot.Page.HELP);
+    private static final List<Shoot.Page> ELSEWHERE = List.of(
+            Shoot.Page.FRAMES, Shoot.Page.ROLLS, Shoot.Page.PLAN, Shoot.Page.BAG, Shoot.Page.DAY_END, Shoot.Page.HELP);
     private static final Function<Shoot, Optional<String>> ALWAYS = shoot -> Optional.empty();
 
     /** All keys, the usual ones first. */
@@ -52,44 +64,128 @@ record Binding(Key key, String does, String word, When when, List<Shoot.Page> pa
         List<Binding> all = new ArrayList<>();
         Function<Shoot, Optional<String>> camera = shoot -> WhyNot.camera(shoot.ahead());
         Function<Shoot, Optional<String>> film = shoot -> WhyNot.film(shoot.ahead());
-        Function<Shoot, Optional<String>> advice = shoot -> shoot.choices().isEmpty() && Offer.of(shoot).rows().isEmpty()
-                ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)") : Optional.empty();
-        Function<Shoot, Optional<String>> round = shoot -> camera.apply(shoot).or(() -> shoot.ahead().turned(shoot.now()).placesInUse().size() < 2
-                ? Optional.of("one camera or back in use today: cam and a key takes up another") : Optional.empty());
-        Function<Shoot, Optional<String>> oldest = shoot -> shoot.prompt().past().isEmpty() ? Optional.of("nothing was typed yet")
-                : shoot.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
-        Function<Shoot, Optional<String>> newest = shoot -> shoot.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
+        Function<Shoot, Optional<String>> advice =
+                shoot -> shoot.choices().isEmpty() && Offer.of(shoot).rows().isEmpty()
+                        ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)")
+                        : Optional.empty();
+        Function<Shoot, Optional<String>> round = shoot -> camera.apply(shoot)
+                .or(() -> shoot.ahead().turned(shoot.now()).placesInUse().size() < 2
+                        ? Optional.of("one camera or back in use today: cam and a key takes up another")
+                        : Optional.empty());
+        Function<Shoot, Optional<String>> oldest =
+                shoot -> shoot.prompt().past().isEmpty()
+                        ? Optional.of("nothing was typed yet")
+                        : shoot.prompt().isOldest() ? Optional.of("nothing older was typed") : Optional.empty();
+        Function<Shoot, Optional<String>> newest =
+                shoot -> shoot.prompt().recall() == 0 ? Optional.of("nothing newer was typed") : Optional.empty();
 
         all.add(new Binding(Key.typed(" "), "same again: one frame", ".", When.EMPTY, SHOOT, film, Turn::space));
         all.add(new Binding(Key.typed(" "), "next page", "", When.EMPTY, ELSEWHERE, ALWAYS, page(1)));
-        all.add(new Binding(Key.of(Key.Name.ENTER), "does what stands on the prompt", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::enter));
-        all.add(new Binding(Key.of(Key.Name.ENTER), "takes the highlighted choice, says yes to the load routine, or says what Space does", "", When.EMPTY, EVERYWHERE, ALWAYS, Turn::enter));
-        all.add(new Binding(Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, round(1)));
+        all.add(new Binding(
+                Key.of(Key.Name.ENTER),
+                "does what stands on the prompt",
+                "",
+                When.TYPED,
+                EVERYWHERE,
+                ALWAYS,
+                Turn::enter));
+        all.add(new Binding(
+                Key.of(Key.Name.ENTER),
+                "takes the highlighted choice, says yes to the load routine, or says what Space does",
+                "",
+                When.EMPTY,
+                EVERYWHERE,
+                ALWAYS,
+                Turn::enter));
+        all.add(new Binding(
+                Key.of(Key.Name.TAB), "next camera or back in use", "cam", When.EMPTY, SHOOT, round, round(1)));
         all.add(new Binding(Key.of(Key.Name.SHIFT_TAB), "the one before", "cam", When.EMPTY, SHOOT, round, round(-1)));
-        all.add(new Binding(Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
+        all.add(new Binding(
+                Key.of(Key.Name.TAB), "completes the word", "", When.TYPED, EVERYWHERE, ALWAYS, Turn::complete));
         all.add(new Binding(Key.of(Key.Name.UP), "choice above", "", When.EMPTY, SHOOT, advice, choose(-1)));
         all.add(new Binding(Key.of(Key.Name.DOWN), "choice below", "", When.EMPTY, SHOOT, advice, choose(1)));
         all.add(new Binding(Key.of(Key.Name.UP), "line up", "", When.ALWAYS, ELSEWHERE, ALWAYS, scroll(-1)));
         all.add(new Binding(Key.of(Key.Name.DOWN), "line down", "", When.ALWAYS, ELSEWHERE, ALWAYS, scroll(1)));
-        all.add(new Binding(Key.ctrl('t'), "counts a frame that is written down later", "tally", When.EMPTY, SHOOT, film, Turn::tally));
+        all.add(new Binding(
+                Key.ctrl('t'),
+                "counts a frame that is written down later",
+                "tally",
+                When.EMPTY,
+                SHOOT,
+                film,
+                Turn::tally));
         all.add(new Binding(Key.ctrl('z'), "undo", "undo", When.ALWAYS, EVERYWHERE, why("undo"), runApart("undo")));
         all.add(new Binding(Key.ctrl('y'), "redo", "redo", When.ALWAYS, EVERYWHERE, why("redo"), runApart("redo")));
-        all.add(new Binding(Key.of(Key.Name.ESCAPE), "clears the prompt, skips the load routine, ends the guide, or goes back", "shoot", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::escape));
-        all.add(new Binding(Key.of(Key.Name.PAGE_UP), "what was cleared or typed before", "", When.ALWAYS, SHOOT, oldest, recall(1)));
-        all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, recall(-1)));
+        all.add(new Binding(
+                Key.of(Key.Name.ESCAPE),
+                "clears the prompt, skips the load routine, ends the guide, or goes back",
+                "shoot",
+                When.ALWAYS,
+                EVERYWHERE,
+                ALWAYS,
+                Turn::escape));
+        all.add(new Binding(
+                Key.of(Key.Name.PAGE_UP),
+                "what was cleared or typed before",
+                "",
+                When.ALWAYS,
+                SHOOT,
+                oldest,
+                recall(1)));
+        all.add(new Binding(
+                Key.of(Key.Name.PAGE_DOWN), "the line after it", "", When.ALWAYS, SHOOT, newest, recall(-1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_UP), "page up", "", When.ALWAYS, ELSEWHERE, ALWAYS, page(-1)));
         all.add(new Binding(Key.of(Key.Name.PAGE_DOWN), "page down", "", When.ALWAYS, ELSEWHERE, ALWAYS, page(1)));
-        all.add(new Binding(Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.HELP)));
+        all.add(new Binding(
+                Key.of(Key.Name.F1), "help", "help", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.HELP)));
         all.add(new Binding(Key.typed("?"), "help", "help", When.EMPTY, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.HELP)));
-        all.add(new Binding(Key.of(Key.Name.F2), "frames of this roll", "frames", When.ALWAYS, EVERYWHERE, film, turnTo(Shoot.Page.FRAMES)));
-        all.add(new Binding(Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.ROLLS)));
-        all.add(new Binding(Key.of(Key.Name.F4), "the day's plan", "plan", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.PLAN)));
-        all.add(new Binding(Key.of(Key.Name.F5), "film in the bag", "bag", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.BAG)));
-        all.add(new Binding(Key.of(Key.Name.F6), "end of the day: where every roll is", "day-end", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::endDay));
-        all.add(new Binding(Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::nextTheme));
+        all.add(new Binding(
+                Key.of(Key.Name.F2),
+                "frames of this roll",
+                "frames",
+                When.ALWAYS,
+                EVERYWHERE,
+                film,
+                turnTo(Shoot.Page.FRAMES)));
+        all.add(new Binding(
+                Key.of(Key.Name.F3), "all rolls", "rolls", When.ALWAYS, EVERYWHERE, ALWAYS, turnTo(Shoot.Page.ROLLS)));
+        all.add(new Binding(
+                Key.of(Key.Name.F4),
+                "the day's plan",
+                "plan",
+                When.ALWAYS,
+                EVERYWHERE,
+                ALWAYS,
+                turnTo(Shoot.Page.PLAN)));
+        all.add(new Binding(
+                Key.of(Key.Name.F5),
+                "film in the bag",
+                "bag",
+                When.ALWAYS,
+                EVERYWHERE,
+                ALWAYS,
+                turnTo(Shoot.Page.BAG)));
+        all.add(new Binding(
+                Key.of(Key.Name.F6),
+                "end of the day: where every roll is",
+                "day-end",
+                When.ALWAYS,
+                EVERYWHERE,
+                ALWAYS,
+                Turn::endDay));
+        all.add(new Binding(
+                Key.of(Key.Name.F9), "next theme", "theme", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::nextTheme));
         all.add(new Binding(Key.of(Key.Name.F10), "big counter", "big", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::big));
-        all.add(new Binding(Key.ctrl('l'), "paints the screen afresh", "", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::repaint));
-        all.add(new Binding(Key.ctrl('c'), "clears the prompt; twice: leaves", "quit", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::leave));
+        all.add(new Binding(
+                Key.ctrl('l'), "paints the screen afresh", "", When.ALWAYS, EVERYWHERE, ALWAYS, Turn::repaint));
+        all.add(new Binding(
+                Key.ctrl('c'),
+                "clears the prompt; twice: leaves",
+                "quit",
+                When.ALWAYS,
+                EVERYWHERE,
+                ALWAYS,
+                Turn::leave));
         all.add(edit(Key.of(Key.Name.BACKSPACE), "deletes the character before", Prompt::backspace));
         all.add(edit(Key.of(Key.Name.DELETE), "deletes the character under the cursor", Prompt::delete));
         all.add(edit(Key.of(Key.Name.LEFT), "cursor left", Prompt::left));

@@ -14,9 +14,9 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /**
- * Tells with a frame or a reading that the clock was moved before it. What the running program saw counts; across a restart
- * only a time that lies before the last one, and another offset, can be known. Steps are ordered by number, so nothing else
- * follows from it.
+ * Tells with a frame or a reading that the clock was moved before it. What the running program saw counts; across a
+ * restart only a time that lies before the last one, and another offset, can be known. Steps are ordered by number, so
+ * nothing else follows from it.
  */
 final class ClockNotes {
     /** Times are written down in whole seconds, so one second less is none. */
@@ -41,7 +41,8 @@ final class ClockNotes {
             return false;
         }
         return s.happened().get(s.happened().size() - 1).entries().stream()
-                .anyMatch(it -> shift(it).isPresent() || logged(it).flatMap(takeup.roll.Exposure::clock).isPresent());
+                .anyMatch(it -> shift(it).isPresent()
+                        || logged(it).flatMap(takeup.roll.Exposure::clock).isPresent());
     }
 
     /** For a reading: writes the shift down beside it, and says it. */
@@ -51,7 +52,10 @@ final class ClockNotes {
         return met.map(it -> new Warning(Warning.Code.CLOCK, it.words("the last frame or reading")));
     }
 
-    /** For a frame of a roll: writes the shift down if it is new, and answers how the clock was moved since the frame before. */
+    /**
+     * For a frame of a roll: writes the shift down if it is new, and answers how the clock was moved since the frame
+     * before.
+     */
     Optional<ClockShift> frame(Roll roll, List<Entry> entries) {
         Optional<ClockShift> met = met();
         met.ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.ClockShifted(it))));
@@ -69,7 +73,11 @@ final class ClockNotes {
             if (!undone.contains(step.step()) && step.entries().stream().anyMatch(it -> isOn(it, roll.id()))) {
                 return between(step.at(), seconds);
             }
-            seconds += step.entries().stream().map(ClockNotes::shift).flatMap(Optional::stream).mapToLong(ClockShift::seconds).sum();
+            seconds += step.entries().stream()
+                    .map(ClockNotes::shift)
+                    .flatMap(Optional::stream)
+                    .mapToLong(ClockShift::seconds)
+                    .sum();
         }
         return met;
     }
@@ -81,7 +89,9 @@ final class ClockNotes {
                 return between(steps.get(i).at(), in.drift);
             }
         }
-        return in.drift == 0 ? Optional.empty() : Optional.of(new ClockShift(in.drift, in.now.getOffset(), in.now.getOffset()));
+        return in.drift == 0
+                ? Optional.empty()
+                : Optional.of(new ClockShift(in.drift, in.now.getOffset(), in.now.getOffset()));
     }
 
     private Optional<ClockShift> between(OffsetDateTime then, long known) {
@@ -92,23 +102,31 @@ final class ClockNotes {
     }
 
     private static boolean isReading(Entry entry) {
-        return entry instanceof Entry.OnDay onDay && (onDay.event() instanceof DayEvent.Lit || onDay.event() instanceof DayEvent.FlashLit);
+        return entry instanceof Entry.OnDay onDay
+                && (onDay.event() instanceof DayEvent.Lit || onDay.event() instanceof DayEvent.FlashLit);
     }
 
     private static Optional<ClockShift> shift(Entry entry) {
-        return entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.ClockShifted shifted ? Optional.of(shifted.shift()) : Optional.empty();
+        return entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.ClockShifted shifted
+                ? Optional.of(shifted.shift())
+                : Optional.empty();
     }
 
     private static Optional<takeup.roll.Exposure> logged(Entry entry) {
         if (!(entry instanceof Entry.OnRoll onRoll)) {
             return Optional.empty();
         }
-        return onRoll.event() instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED ? Optional.of(added.frame().exposure())
-                : onRoll.event() instanceof RollEvent.ExposedAgain again ? Optional.of(again.exposure()) : Optional.empty();
+        return onRoll.event() instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED
+                ? Optional.of(added.frame().exposure())
+                : onRoll.event() instanceof RollEvent.ExposedAgain again
+                        ? Optional.of(again.exposure())
+                        : Optional.empty();
     }
 
     /** A frame of that roll, or its loading. */
     private static boolean isOn(Entry entry, RollId roll) {
-        return entry instanceof Entry.OnRoll onRoll && onRoll.roll().equals(roll) && (onRoll.event() instanceof RollEvent.Loaded || logged(entry).isPresent());
+        return entry instanceof Entry.OnRoll onRoll
+                && onRoll.roll().equals(roll)
+                && (onRoll.event() instanceof RollEvent.Loaded || logged(entry).isPresent());
     }
 }

@@ -7,10 +7,10 @@ import java.time.OffsetDateTime;
 public final class ClockWatch {
     /** The time of day may gain so much, in milliseconds, before it counts as moved: a slow line, a paused program. */
     private static final long AHEAD = 120_000;
+
     private static final long BACK = 1000;
 
-    private ClockWatch() {
-    }
+    private ClockWatch() {}
 
     /**
      * By how many seconds the time of day jumped between two looks at both clocks: 0 for no jump, negative for back.

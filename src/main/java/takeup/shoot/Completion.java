@@ -20,8 +20,7 @@ import takeup.roll.Roll;
 final class Completion {
     private static final List<String> ON_OFF = List.of("on", "off");
 
-    private Completion() {
-    }
+    private Completion() {}
 
     /** The words that could stand there; empty if none is known. */
     static List<String> of(Situation s, String typed) {
@@ -43,21 +42,53 @@ final class Completion {
         }
         String last = before.get(before.size() - 1);
         return switch (before.get(0)) {
-            case "cam" -> before.size() == 1 ? s.kit().keys(Kit.Sort.CAMERAS) : before.size() > 2 ? List.of() : s.camera(last).map(it -> it.backs()).orElse(List.of());
+            case "cam" ->
+                before.size() == 1
+                        ? s.kit().keys(Kit.Sort.CAMERAS)
+                        : before.size() > 2
+                                ? List.of()
+                                : s.camera(last).map(it -> it.backs()).orElse(List.of());
             case "back" -> alone(before, s.camera().map(it -> it.backs()).orElse(List.of()));
             case "load" -> with(s.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames");
             case "meter" -> alone(before, s.kit().keys(Kit.Sort.METERS));
             case "lens" -> alone(before, lenses(s));
             case "filter" -> with(Filter.names(), "off", "and");
-            case "fix" -> last.equals("filter") ? Filter.names() : last.equals("lens") ? lenses(s) : last.equals("flash") || last.equals("tripod") ? ON_OFF : with(last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(), "roll", "filter", "lens", "bias", "tube",
-                    "flash", "tripod", "exposed", "blank", "unlogged", "slate");
+            case "fix" ->
+                last.equals("filter")
+                        ? Filter.names()
+                        : last.equals("lens")
+                                ? lenses(s)
+                                : last.equals("flash") || last.equals("tripod")
+                                        ? ON_OFF
+                                        : with(
+                                                last.equals("roll") ? s.kit().keys(Kit.Sort.STOCKS) : List.of(),
+                                                "roll",
+                                                "filter",
+                                                "lens",
+                                                "bias",
+                                                "tube",
+                                                "flash",
+                                                "tripod",
+                                                "exposed",
+                                                "blank",
+                                                "unlogged",
+                                                "slate");
             case "move" -> last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
-            case "m" -> last.equals("sky") ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
-                    : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
+            case "m" ->
+                last.equals("sky")
+                        ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
+                        : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
             case "shoot" -> List.of("on", "at", "client", "today", "tomorrow");
-            case "plan" -> before.size() == 1 ? List.of("drop", "late", "early") : last.equals("cam") ? s.kit().keys(Kit.Sort.CAMERAS)
-                    : last.equals("light") ? List.of("sun", "hazy", "cloudy", "overcast", "shade", "snow") : List.of("wants", "must", "cam", "back", "light", "on", "today", "tomorrow");
-            case "bag" -> before.size() == 1 ? List.of("add", "take") : with(s.kit().keys(Kit.Sort.STOCKS), "expires", "price");
+            case "plan" ->
+                before.size() == 1
+                        ? List.of("drop", "late", "early")
+                        : last.equals("cam")
+                                ? s.kit().keys(Kit.Sort.CAMERAS)
+                                : last.equals("light")
+                                        ? List.of("sun", "hazy", "cloudy", "overcast", "shade", "snow")
+                                        : List.of("wants", "must", "cam", "back", "light", "on", "today", "tomorrow");
+            case "bag" ->
+                before.size() == 1 ? List.of("add", "take") : with(s.kit().keys(Kit.Sort.STOCKS), "expires", "price");
             case "help" -> alone(before, Lexicon.firstWords());
             case "theme" -> alone(before, Lexicon.THEMES);
             case "condition" -> List.of("torn", "opened", "stuck", "partial");
@@ -74,16 +105,23 @@ final class Completion {
         for (Roll roll : s.rolls().values()) {
             boolean isInHand = s.roll().equals(Optional.of(roll));
             for (Frame frame : roll.frames()) {
-                if (frame.note().isPresent() && (isInHand || frame.exposure().at().filter(it -> it.toLocalDate().equals(today)).isPresent())) {
+                if (frame.note().isPresent()
+                        && (isInHand
+                                || frame.exposure()
+                                        .at()
+                                        .filter(it -> it.toLocalDate().equals(today))
+                                        .isPresent())) {
                     frames.add(frame);
                 }
             }
         }
-        frames.sort(Comparator.comparing((Frame it) -> it.exposure().at().map(at -> at.toInstant()).orElse(Instant.EPOCH)));
+        frames.sort(Comparator.comparing(
+                (Frame it) -> it.exposure().at().map(at -> at.toInstant()).orElse(Instant.EPOCH)));
         Set<String> notes = new LinkedHashSet<>();
         for (int i = frames.size() - 1; i >= 0; i--) {
             // A frame's further notes stand behind the first one, each after a semicolon.
-            List<String> parts = new ArrayList<>(List.of(frames.get(i).note().orElseThrow().split("; ", -1)));
+            List<String> parts =
+                    new ArrayList<>(List.of(frames.get(i).note().orElseThrow().split("; ", -1)));
             for (int part = parts.size() - 1; part >= 0; part--) {
                 String note = parts.get(part);
                 if (note.regionMatches(true, 0, begun, 0, begun.length()) && note.length() > begun.length()) {
@@ -110,7 +148,9 @@ final class Completion {
     }
 
     private static List<String> lenses(Situation s) {
-        return s.camera().map(it -> it.lenses().stream().map(Lens::key).toList()).orElse(List.of());
+        return s.camera()
+                .map(it -> it.lenses().stream().map(Lens::key).toList())
+                .orElse(List.of());
     }
 
     private static List<String> with(List<String> words, String... more) {

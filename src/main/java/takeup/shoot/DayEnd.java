@@ -18,8 +18,8 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /**
- * The end of a day: every roll of it is closed, in a camera, or missing by name; what is odd and should be asked about; and
- * what is written on each roll.
+ * The end of a day: every roll of it is closed, in a camera, or missing by name; what is odd and should be asked about;
+ * and what is written on each roll.
  *
  * @param date the day
  * @param rolls each roll and where it is
@@ -29,7 +29,11 @@ import takeup.roll.RollId;
 public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<RollLine> elsewhere) {
     /** Where a roll is. */
     public enum Is {
-        CLOSED("closed"), IN_CAMERA("in a camera"), REWOUND("rewound, to be loaded again"), WITHDRAWN("withdrawn: the loading was taken back"), MISSING("MISSING");
+        CLOSED("closed"),
+        IN_CAMERA("in a camera"),
+        REWOUND("rewound, to be loaded again"),
+        WITHDRAWN("withdrawn: the loading was taken back"),
+        MISSING("MISSING");
 
         private final String words;
 
@@ -44,8 +48,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     }
 
     /** A roll, where it is, and the words about it. */
-    public record One(RollId id, Is is, Optional<Roll> roll, String words) {
-    }
+    public record One(RollId id, Is is, Optional<Roll> roll, String words) {}
 
     public DayEnd {
         rolls = List.copyOf(rolls);
@@ -65,11 +68,18 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     }
 
     /** The same with the rolls of other writers, whose laptops log on their own. */
-    public static DayEnd of(Situation s, List<Roll> others, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+    public static DayEnd of(
+            Situation s, List<Roll> others, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
         return of(s, others, List.of(), now, letters, held);
     }
 
-    private static DayEnd of(Situation s, List<Roll> others, List<RollLine> elsewhere, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+    private static DayEnd of(
+            Situation s,
+            List<Roll> others,
+            List<RollLine> elsewhere,
+            OffsetDateTime now,
+            String letters,
+            Optional<Set<RollId>> held) {
         List<One> rolls = new ArrayList<>();
         List<String> asks = new ArrayList<>();
         List<Roll> both = new ArrayList<>(s.rolls().values());
@@ -80,7 +90,11 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             rolls.add(new One(roll.id(), is, Optional.of(roll), words(roll, is)));
         }
         for (RollId id : DayRolls.missing(s, now, letters)) {
-            rolls.add(new One(id, Is.MISSING, Optional.empty(), "its number was given, and its file is not there or cannot be read (takeup check)"));
+            rolls.add(new One(
+                    id,
+                    Is.MISSING,
+                    Optional.empty(),
+                    "its number was given, and its file is not there or cannot be read (takeup check)"));
         }
         rolls.sort(java.util.Comparator.comparing(One::id));
         all.forEach(it -> ask(it, asks));
@@ -98,14 +112,23 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** The day as the view of it shows it. */
     public static DayEnd of(Shoot shoot) {
         String held = shoot.view().topic();
-        List<RollLine> elsewhere = shoot.rolls().stream().filter(it -> !it.id().letters().equals(shoot.settings().letters()) && isOfDay(it, shoot.now())).toList();
-        return of(shoot.shown(), List.of(), elsewhere, shoot.now(), shoot.settings().letters(), held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
+        List<RollLine> elsewhere = shoot.rolls().stream()
+                .filter(it -> !it.id().letters().equals(shoot.settings().letters()) && isOfDay(it, shoot.now()))
+                .toList();
+        return of(
+                shoot.shown(),
+                List.of(),
+                elsewhere,
+                shoot.now(),
+                shoot.settings().letters(),
+                held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
     }
 
     private static boolean isOfDay(RollLine roll, OffsetDateTime now) {
         return switch (roll.state()) {
             case OPEN, REWOUND -> true;
-            case FINISHED -> !roll.finishedAt().orElse(roll.loadedAt()).toLocalDate().isBefore(DayRolls.date(now));
+            case FINISHED ->
+                !roll.finishedAt().orElse(roll.loadedAt()).toLocalDate().isBefore(DayRolls.date(now));
             case WITHDRAWN -> false;
         };
     }
@@ -113,7 +136,9 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     private static String words(RollLine roll) {
         String film = roll.stock() + ", " + roll.framesUsed() + " of " + roll.framesNominal() + " frames";
         return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + roll.place() + ", " + film
-                + roll.finishedAt().map(it -> ", finished " + RawWords.clock(it.toLocalTime())).orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
+                + roll.finishedAt()
+                        .map(it -> ", finished " + RawWords.clock(it.toLocalTime()))
+                        .orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
     }
 
     private static Is is(Roll roll, Optional<Set<RollId>> held) {
@@ -127,11 +152,16 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     }
 
     private static String words(Roll roll, Is is) {
-        String film = roll.film().stock().key() + ", " + roll.framesUsed() + " of " + roll.film().framesNominal() + " frames";
-        String finished = roll.finishedAt().map(it -> ", finished " + RawWords.clock(it.toLocalTime())).orElse("");
+        String film = roll.film().stock().key() + ", " + roll.framesUsed() + " of "
+                + roll.film().framesNominal() + " frames";
+        String finished = roll.finishedAt()
+                .map(it -> ", finished " + RawWords.clock(it.toLocalTime()))
+                .orElse("");
         return switch (is) {
             case IN_CAMERA -> "in " + roll.place() + ", " + film + ", " + State.leftWords(roll);
-            case MISSING -> "not in your hand: " + film + ", out of " + roll.place() + finished + "; look in the pockets and by the camera";
+            case MISSING ->
+                "not in your hand: " + film + ", out of " + roll.place() + finished
+                        + "; look in the pockets and by the camera";
             case CLOSED, REWOUND -> "out of " + roll.place() + ", " + film + finished;
             case WITHDRAWN -> roll.place() + ", " + roll.film().stock().key();
         };
@@ -146,9 +176,12 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             return;
         }
         if (isOpen) {
-            into.add(id + " is still in " + roll.place() + (roll.frames().isEmpty() ? " and has no frame" : "") + ", " + State.leftWords(roll) + ": unload it, or let it stay");
+            into.add(id + " is still in " + roll.place() + (roll.frames().isEmpty() ? " and has no frame" : "") + ", "
+                    + State.leftWords(roll) + ": unload it, or let it stay");
         } else if (roll.frames().isEmpty()) {
-            into.add(id + " has no frame: keep it apart if it is unexposed; if it was shot and not written down, insert " + typed + " 1 unlogged x" + roll.film().framesNominal());
+            into.add(
+                    id + " has no frame: keep it apart if it is unexposed; if it was shot and not written down, insert "
+                            + typed + " 1 unlogged x" + roll.film().framesNominal());
         }
         if (roll.state() == Roll.State.REWOUND) {
             into.add(id + " is rewound: load " + typed + " goes on with it, unload " + typed + " closes it");
@@ -158,16 +191,21 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             open += frame.kind() == Frame.Kind.UNLOGGED ? 1 : 0;
         }
         if (open > 0) {
-            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are") + " not written down: fix, or paper " + typed + ", while it is fresh");
+            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are")
+                    + " not written down: fix, or paper " + typed + ", while it is fresh");
         }
         if (roll.doubleAwaited()) {
-            into.add(id + " waits for a second exposure on frame " + roll.newest().map(Frame::number).orElse(0));
+            into.add(id + " waits for a second exposure on frame "
+                    + roll.newest().map(Frame::number).orElse(0));
         }
         for (CounterCheck check : roll.counterChecks()) {
-            int more = (int) IntStream.range(check.expected(), check.shown()).filter(roll::isPassed).count();
+            int more = (int) IntStream.range(check.expected(), check.shown())
+                    .filter(roll::isPassed)
+                    .count();
             if (more > 0 || check.shown() < check.expected()) {
-                into.add("on " + id + " the camera showed " + check.shown() + " where the log came to " + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime())
-                        + ": " + difference(more > 0 ? more : check.shown() - check.expected()));
+                into.add("on " + id + " the camera showed " + check.shown() + " where the log came to "
+                        + check.expected() + ", at " + RawWords.clock(check.at().toLocalTime()) + ": "
+                        + difference(more > 0 ? more : check.shown() - check.expected()));
             }
         }
     }
@@ -176,7 +214,9 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     private static String difference(int more) {
         int count = Math.abs(more);
         String frames = count + (count == 1 ? " frame" : " frames");
-        return more > 0 ? frames + " went past that " + (count == 1 ? "is" : "are") + " not in the log" : "the log has " + frames + " more than the camera";
+        return more > 0
+                ? frames + " went past that " + (count == 1 ? "is" : "are") + " not in the log"
+                : "the log has " + frames + " more than the camera";
     }
 
     /** What is held and cannot be. */
@@ -184,9 +224,11 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         for (RollId id : held) {
             Optional<Roll> roll = day.stream().filter(it -> it.id().equals(id)).findFirst();
             if (roll.isEmpty()) {
-                into.add(id + " is in your hand and is " + (s.known().contains(id) ? "no roll of this day" : "no roll known here"));
+                into.add(id + " is in your hand and is "
+                        + (s.known().contains(id) ? "no roll of this day" : "no roll known here"));
             } else if (roll.get().state() == Roll.State.OPEN) {
-                into.add(id + " is in your hand, and by the log in " + roll.get().place() + ": cam, then unload");
+                into.add(
+                        id + " is in your hand, and by the log in " + roll.get().place() + ": cam, then unload");
             } else if (roll.get().state() == Roll.State.WITHDRAWN) {
                 into.add(id + " is in your hand, and its loading was taken back: what is on it?");
             }
@@ -195,11 +237,15 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
 
     /** What is written on the cassette or band: number, film, process and push in words, how it was rated. */
     public static String label(Roll roll) {
-        StringBuilder words = new StringBuilder(roll.id() + ", " + roll.film().stock().name() + ", " + roll.film().developmentWords());
+        StringBuilder words = new StringBuilder(roll.id() + ", "
+                + roll.film().stock().name() + ", " + roll.film().developmentWords());
         if (roll.state() == Roll.State.REWOUND) {
             words.append(", REWOUND after frame ").append(RewindLines.last(roll));
         }
-        roll.conditions().forEach(it -> words.append(", ").append(it.kind().toString().toUpperCase(Locale.ROOT)).append(it.words().map(more -> " " + more).orElse("")));
+        roll.conditions()
+                .forEach(it -> words.append(", ")
+                        .append(it.kind().toString().toUpperCase(Locale.ROOT))
+                        .append(it.words().map(more -> " " + more).orElse("")));
         return words.toString();
     }
 
@@ -213,23 +259,38 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         List<Prepare.Section> all = new ArrayList<>();
         for (Map.Entry<Is, List<One>> kind : byKind().entrySet()) {
             boolean missing = kind.getKey() == Is.MISSING;
-            all.add(new Prepare.Section(Interpreter.upper(kind.getKey().words) + ", " + BagLines.rolls(kind.getValue().size()),
-                    kind.getValue().stream().map(it -> new Prepare.Item(it.id() + "  " + it.words(), missing)).toList()));
+            all.add(new Prepare.Section(
+                    Interpreter.upper(kind.getKey().words) + ", "
+                            + BagLines.rolls(kind.getValue().size()),
+                    kind.getValue().stream()
+                            .map(it -> new Prepare.Item(it.id() + "  " + it.words(), missing))
+                            .toList()));
         }
         if (rolls.isEmpty()) {
-            all.add(new Prepare.Section("Rolls", List.of(new Prepare.Item("no roll was loaded or finished on this day", false))));
+            all.add(new Prepare.Section(
+                    "Rolls", List.of(new Prepare.Item("no roll was loaded or finished on this day", false))));
         }
         if (!asks.isEmpty()) {
-            all.add(new Prepare.Section("To ask", asks.stream().map(it -> new Prepare.Item(Interpreter.upper(it), true)).toList()));
+            all.add(new Prepare.Section(
+                    "To ask",
+                    asks.stream()
+                            .map(it -> new Prepare.Item(Interpreter.upper(it), true))
+                            .toList()));
         }
         if (!elsewhere.isEmpty()) {
-            List<Prepare.Item> others = new ArrayList<>(elsewhere.stream().map(it -> new Prepare.Item(words(it), false)).toList());
-            others.add(new Prepare.Item("whether one is missing, and what to write on each, tells takeup day-end", false));
-            all.add(new Prepare.Section("Logged by another writer in this folder, " + BagLines.rolls(elsewhere.size()), others));
+            List<Prepare.Item> others = new ArrayList<>(elsewhere.stream()
+                    .map(it -> new Prepare.Item(words(it), false))
+                    .toList());
+            others.add(
+                    new Prepare.Item("whether one is missing, and what to write on each, tells takeup day-end", false));
+            all.add(new Prepare.Section(
+                    "Logged by another writer in this folder, " + BagLines.rolls(elsewhere.size()), others));
         }
         List<Prepare.Item> labels = new ArrayList<>();
         for (One one : rolls) {
-            one.roll().filter(it -> it.state() != Roll.State.WITHDRAWN).ifPresent(it -> labels.add(new Prepare.Item(label(it), false)));
+            one.roll()
+                    .filter(it -> it.state() != Roll.State.WITHDRAWN)
+                    .ifPresent(it -> labels.add(new Prepare.Item(label(it), false)));
         }
         if (!labels.isEmpty()) {
             all.add(new Prepare.Section("To write on each roll", labels));
@@ -239,7 +300,8 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
 
     private Map<Is, List<One>> byKind() {
         Map<Is, List<One>> all = new EnumMap<>(Is.class);
-        rolls.forEach(it -> all.computeIfAbsent(it.is(), kind -> new ArrayList<>()).add(it));
+        rolls.forEach(
+                it -> all.computeIfAbsent(it.is(), kind -> new ArrayList<>()).add(it));
         return all;
     }
 
@@ -250,8 +312,14 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         }
         List<String> parts = new ArrayList<>();
         byKind().forEach((is, list) -> parts.add(list.size() + " " + is.words + " ("
-                + String.join(is == Is.MISSING ? "; " : ", ", list.stream().map(it -> it.id() + (is == Is.MISSING ? ": " + it.words() : "")).toList()) + ")"));
-        return BagLines.rolls(rolls.size()) + ": " + String.join(", ", parts) + "." + (isShort() ? "" : " None is missing.")
+                + String.join(
+                        is == Is.MISSING ? "; " : ", ",
+                        list.stream()
+                                .map(it -> it.id() + (is == Is.MISSING ? ": " + it.words() : ""))
+                                .toList())
+                + ")"));
+        return BagLines.rolls(rolls.size()) + ": " + String.join(", ", parts) + "."
+                + (isShort() ? "" : " None is missing.")
                 + (asks.isEmpty() ? "" : " To ask: " + String.join("; ", asks) + ".");
     }
 
@@ -260,11 +328,30 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         List<Json> all = new ArrayList<>();
         for (One one : rolls) {
             Optional<Roll> roll = one.roll();
-            all.add(Json.object().and("roll", one.id()).and("is", one.is().code()).and("camera", roll.map(it -> it.camera().key())).and("back", roll.flatMap(Roll::back))
-                    .and("stock", roll.map(it -> it.film().stock().key())).and("framesUsed", roll.map(Roll::framesUsed)).and("framesNominal", roll.map(it -> it.film().framesNominal()))
-                    .and("words", one.words()).and("label", roll.filter(it -> it.state() != Roll.State.WITHDRAWN).map(DayEnd::label)));
+            all.add(Json.object()
+                    .and("roll", one.id())
+                    .and("is", one.is().code())
+                    .and("camera", roll.map(it -> it.camera().key()))
+                    .and("back", roll.flatMap(Roll::back))
+                    .and("stock", roll.map(it -> it.film().stock().key()))
+                    .and("framesUsed", roll.map(Roll::framesUsed))
+                    .and("framesNominal", roll.map(it -> it.film().framesNominal()))
+                    .and("words", one.words())
+                    .and(
+                            "label",
+                            roll.filter(it -> it.state() != Roll.State.WITHDRAWN)
+                                    .map(DayEnd::label)));
         }
-        return Json.object().and("date", date).and("rolls", all).and("missing", rolls.stream().filter(it -> it.is() == Is.MISSING).map(One::id).toList()).and("ask", asks);
+        return Json.object()
+                .and("date", date)
+                .and("rolls", all)
+                .and(
+                        "missing",
+                        rolls.stream()
+                                .filter(it -> it.is() == Is.MISSING)
+                                .map(One::id)
+                                .toList())
+                .and("ask", asks);
     }
 
     /**
@@ -279,7 +366,9 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             int dash = word.indexOf('-');
             RollId from = number(dash < 0 ? word : word.substring(0, dash), letters);
             RollId to = dash < 0 ? from : number(word.substring(dash + 1), Optional.of(from.letters()));
-            if (!to.letters().equals(from.letters()) || to.number() < from.number() || to.number() - from.number() > 999) {
+            if (!to.letters().equals(from.letters())
+                    || to.number() < from.number()
+                    || to.number() - from.number() > 999) {
                 throw new IllegalArgumentException(word + " is no row of rolls: r4-r7");
             }
             for (int number = from.number(); number <= to.number(); number++) {
@@ -290,7 +379,9 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     }
 
     private static RollId number(String word, Optional<String> letters) {
-        return RollId.parse(word).or(() -> letters.flatMap(it -> RollId.parse(it + word)))
-                .orElseThrow(() -> new IllegalArgumentException((word.isEmpty() ? "nothing" : word) + " is no roll number: r1 r2 r4-r7"));
+        return RollId.parse(word)
+                .or(() -> letters.flatMap(it -> RollId.parse(it + word)))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        (word.isEmpty() ? "nothing" : word) + " is no roll number: r1 r2 r4-r7"));
     }
 }

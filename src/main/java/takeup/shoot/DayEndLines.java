@@ -5,7 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import takeup.roll.RollId;
 
-/** {@code day-end [ROLLS]}: where every roll of the day is; with the numbers of those that are in the hand, which are not. */
+/**
+ * {@code day-end [ROLLS]}: where every roll of the day is; with the numbers of those that are in the hand, which are
+ * not.
+ */
 final class DayEndLines {
     private final Interpreter in;
 
@@ -19,8 +22,13 @@ final class DayEndLines {
             throw new Interpreter.NotReadYet(it);
         });
         DayEnd end = DayEnd.of(in.s, in.now, in.letters(), held);
-        return new Outcome.Does(List.of(), in.original, new Outcome.Answer("day-end", end.sentence(), end.json().and("held", String.join(" ", words)), List.of()),
-                Outcome.Act.SHOW_DAY_END, List.of());
+        return new Outcome.Does(
+                List.of(),
+                in.original,
+                new Outcome.Answer(
+                        "day-end", end.sentence(), end.json().and("held", String.join(" ", words)), List.of()),
+                Outcome.Act.SHOW_DAY_END,
+                List.of());
     }
 
     private static Set<RollId> held(List<String> words) {

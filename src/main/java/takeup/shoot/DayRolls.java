@@ -14,25 +14,33 @@ import takeup.day.DayEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** The rolls of a day: those that were loaded or finished on it, and those that are in a camera. Up to six in the morning the evening before counts too. */
+/**
+ * The rolls of a day: those that were loaded or finished on it, and those that are in a camera. Up to six in the
+ * morning the evening before counts too.
+ */
 public final class DayRolls {
     private static final Duration NIGHT = Duration.ofHours(6);
 
-    private DayRolls() {
-    }
+    private DayRolls() {}
 
     /** The day that a time belongs to: at 01:30 still that of the evening. */
     static LocalDate date(OffsetDateTime now) {
         return now.minus(NIGHT).toLocalDate();
     }
 
-    /** The rolls that the day's journal names as finished, and that were not read yet: a handful, however large the archive. */
+    /**
+     * The rolls that the day's journal names as finished, and that were not read yet: a handful, however large the
+     * archive.
+     */
     public static List<RollId> finishedUnread(Situation s, OffsetDateTime now) {
         Set<RollId> all = new LinkedHashSet<>();
         for (Happened step : s.happened()) {
             for (Entry entry : step.entries()) {
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Touched touched && touched.film().isPresent()
-                        && !s.rolls().containsKey(touched.roll()) && !step.at().toLocalDate().isBefore(date(now))) {
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Touched touched
+                        && touched.film().isPresent()
+                        && !s.rolls().containsKey(touched.roll())
+                        && !step.at().toLocalDate().isBefore(date(now))) {
                     all.add(touched.roll());
                 }
             }
@@ -41,8 +49,8 @@ public final class DayRolls {
     }
 
     /**
-     * The next roll that must be read in before all of the day is known; empty once it is. Numbers are given in the order of
-     * loading, so going back from the newest ends at the first roll of an earlier day.
+     * The next roll that must be read in before all of the day is known; empty once it is. Numbers are given in the
+     * order of loading, so going back from the newest ends at the first roll of an earlier day.
      *
      * @param letters those of the writer; another one's rolls are never read in
      * @param passed rolls that cannot be read
@@ -74,7 +82,9 @@ public final class DayRolls {
         List<Roll> all = new ArrayList<>();
         for (Roll roll : rolls) {
             boolean isIn = roll.state() == Roll.State.OPEN || roll.state() == Roll.State.REWOUND;
-            boolean finished = roll.finishedAt().map(it -> !it.toLocalDate().isBefore(date)).orElse(false);
+            boolean finished = roll.finishedAt()
+                    .map(it -> !it.toLocalDate().isBefore(date))
+                    .orElse(false);
             if (isIn || finished || !roll.loadedAt().toLocalDate().isBefore(date)) {
                 all.add(roll);
             }
@@ -82,14 +92,19 @@ public final class DayRolls {
         return all;
     }
 
-    /** Numbers that were given on the day, or that its journal names, and whose rolls are not there or cannot be read. */
+    /**
+     * Numbers that were given on the day, or that its journal names, and whose rolls are not there or cannot be read.
+     */
     static List<RollId> missing(Situation s, OffsetDateTime now, String letters) {
         int first = Integer.MAX_VALUE;
         int last = 0;
         int newest = 0;
         for (Roll roll : s.rolls().values()) {
-            newest = roll.id().letters().equals(letters) ? Math.max(newest, roll.id().number()) : newest;
-            if (roll.id().letters().equals(letters) && !roll.loadedAt().toLocalDate().isBefore(date(now))) {
+            newest = roll.id().letters().equals(letters)
+                    ? Math.max(newest, roll.id().number())
+                    : newest;
+            if (roll.id().letters().equals(letters)
+                    && !roll.loadedAt().toLocalDate().isBefore(date(now))) {
                 first = Math.min(first, roll.id().number());
                 last = Math.max(last, roll.id().number());
             }
@@ -97,13 +112,17 @@ public final class DayRolls {
         Set<RollId> all = new TreeSet<>(finishedUnread(s, now));
         for (Happened step : s.happened()) {
             for (Entry entry : step.entries()) {
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Bagged bagged && !step.at().toLocalDate().isBefore(date(now))) {
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Bagged bagged
+                        && !step.at().toLocalDate().isBefore(date(now))) {
                     bagged.into().filter(it -> !s.rolls().containsKey(it)).ifPresent(all::add);
                 }
             }
         }
         for (RollId id : s.known()) {
-            boolean isNewer = id.letters().equals(letters) && id.number() > newest && !s.rolls().containsKey(id);
+            boolean isNewer = id.letters().equals(letters)
+                    && id.number() > newest
+                    && !s.rolls().containsKey(id);
             if (isNewer) {
                 all.add(id);
             }

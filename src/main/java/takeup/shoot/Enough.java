@@ -16,7 +16,8 @@ import takeup.kit.FilmSize;
 import takeup.roll.Roll;
 
 /**
- * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are 160 more.
+ * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
+ * 160 more.
  *
  * @param wanted frames that the moments to come want
  * @param inCameras frames left on the rolls that are in
@@ -29,7 +30,10 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, int others
     /** What is there for the shoot that is open, or for today. */
     public static Enough of(Situation s, OffsetDateTime now) {
         Job job = s.day().job();
-        LocalDate date = job.occasion().map(Occasion::date).filter(it -> it.isAfter(now.toLocalDate())).orElse(now.toLocalDate());
+        LocalDate date = job.occasion()
+                .map(Occasion::date)
+                .filter(it -> it.isAfter(now.toLocalDate()))
+                .orElse(now.toLocalDate());
         int wanted = 0;
         Set<Camera> cameras = new LinkedHashSet<>();
         for (Moment moment : job.plan().ahead(now.toLocalDateTime(), date)) {
@@ -54,7 +58,10 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, int others
     }
 
     private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {
-        return cameras.stream().filter(it -> it.frames().containsKey(size)).mapToInt(it -> it.frames().get(size)).min();
+        return cameras.stream()
+                .filter(it -> it.frames().containsKey(size))
+                .mapToInt(it -> it.frames().get(size))
+                .min();
     }
 
     /** How many more frames there are than wanted; negative where some are missing. */
@@ -62,7 +69,10 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, int others
         return inCameras + inBag - wanted;
     }
 
-    /** Whether the plan wants more than there is; only where a bag is kept, and not while its film waits for a camera to be named. */
+    /**
+     * Whether the plan wants more than there is; only where a bag is kept, and not while its film waits for a camera to
+     * be named.
+     */
     public boolean isShort() {
         return kept && over() < 0 && !waits();
     }
@@ -77,9 +87,20 @@ public record Enough(int wanted, int inCameras, int rolls, int inBag, int others
             return Optional.empty();
         }
         String there = "the plan wants " + wanted + ", " + inCameras + " are left in the cameras";
-        String bag = rolls == 0 && others > 0 ? "" : ", " + BagLines.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag;
-        String beside = others == 0 ? "" : ", " + BagLines.rolls(others) + " in the bag " + (others == 1 ? "fits" : "fit") + " no camera in use";
-        return Optional.of(!kept ? there + ", and no bag is kept (bag add)"
-                : there + bag + beside + (waits() ? ": choose one (cam)" : over() < 0 ? ": " + -over() + " TOO FEW" : ": enough, " + over() + " over"));
+        String bag = rolls == 0 && others > 0
+                ? ""
+                : ", " + BagLines.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag;
+        String beside = others == 0
+                ? ""
+                : ", " + BagLines.rolls(others) + " in the bag " + (others == 1 ? "fits" : "fit") + " no camera in use";
+        return Optional.of(
+                !kept
+                        ? there + ", and no bag is kept (bag add)"
+                        : there
+                                + bag
+                                + beside
+                                + (waits()
+                                        ? ": choose one (cam)"
+                                        : over() < 0 ? ": " + -over() + " TOO FEW" : ": enough, " + over() + " over"));
     }
 }

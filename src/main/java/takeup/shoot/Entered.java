@@ -3,14 +3,20 @@ package takeup.shoot;
 import java.util.List;
 
 /**
- * Lines that are to be read one after the other, such as a paste of three after Enter, or the point that a Space stands for.
+ * Lines that are to be read one after the other, such as a paste of three after Enter, or the point that a Space stands
+ * for.
  *
  * @param lines one or more, none of them blank
  * @param from what gave them
  */
 record Entered(List<String> lines, From from) {
     /** Where lines come from: only those of the prompt go back to it when they are refused. */
-    enum From { PROMPT, KEY, SPACE, SUGGESTION }
+    enum From {
+        PROMPT,
+        KEY,
+        SPACE,
+        SUGGESTION
+    }
 
     Entered {
         lines = List.copyOf(lines);

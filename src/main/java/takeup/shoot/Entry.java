@@ -7,10 +7,8 @@ import takeup.roll.RollId;
 /** One thing that a line did, and where it is written down: on a roll, or on the day. */
 public sealed interface Entry {
     /** On a roll. */
-    record OnRoll(RollId roll, RollEvent event) implements Entry {
-    }
+    record OnRoll(RollId roll, RollEvent event) implements Entry {}
 
     /** On the day. */
-    record OnDay(DayEvent event) implements Entry {
-    }
+    record OnDay(DayEvent event) implements Entry {}
 }

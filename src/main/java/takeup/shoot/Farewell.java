@@ -6,8 +6,7 @@ import takeup.roll.Roll;
 
 /** What the terminal shows once the screen is gone: what was saved, then whatever was not. */
 final class Farewell {
-    private Farewell() {
-    }
+    private Farewell() {}
 
     static List<String> of(Shoot shoot) {
         List<String> lines = new ArrayList<>();
@@ -16,7 +15,9 @@ final class Farewell {
             lines.add("NOT SAVED: " + one.answer().text());
         }
         for (Entered entered : shoot.todo()) {
-            entered.lines().stream().filter(it -> entered.from() == Entered.From.PROMPT && !isQuit(it)).forEach(it -> lines.add("NOT DONE: " + it));
+            entered.lines().stream()
+                    .filter(it -> entered.from() == Entered.From.PROMPT && !isQuit(it))
+                    .forEach(it -> lines.add("NOT DONE: " + it));
         }
         return lines;
     }
@@ -29,9 +30,11 @@ final class Farewell {
         List<String> rolls = new ArrayList<>();
         for (Roll roll : shoot.kept().rolls().values()) {
             if (roll.state() == Roll.State.OPEN) {
-                rolls.add(roll.id() + " in " + roll.place() + ": " + roll.frames().size() + " logged, " + State.leftWords(roll));
+                rolls.add(roll.id() + " in " + roll.place() + ": "
+                        + roll.frames().size() + " logged, " + State.leftWords(roll));
             }
         }
-        return "saved in " + shoot.settings().folder() + (rolls.isEmpty() ? ", no roll is open" : ". " + String.join("; ", rolls)) + ".";
+        return "saved in " + shoot.settings().folder()
+                + (rolls.isEmpty() ? ", no roll is open" : ". " + String.join("; ", rolls)) + ".";
     }
 }

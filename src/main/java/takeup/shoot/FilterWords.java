@@ -9,12 +9,11 @@ import takeup.kit.Filter;
 import takeup.kit.Nearest;
 
 /**
- * Reads filters: {@code yellow}, {@code yellow 3x}, {@code 3x}, {@code +1.5}, {@code nd0.9} (a density), {@code nd8} (an
- * ND number), stacked by {@code and}.
+ * Reads filters: {@code yellow}, {@code yellow 3x}, {@code 3x}, {@code +1.5}, {@code nd0.9} (a density), {@code nd8}
+ * (an ND number), stacked by {@code and}.
  */
 final class FilterWords {
-    private FilterWords() {
-    }
+    private FilterWords() {}
 
     /** The filters that all the words name; none for {@code off}. */
     static List<Filter> read(List<String> words) {
@@ -55,13 +54,17 @@ final class FilterWords {
         String name = words.get(0);
         Optional<Double> own = strength(name);
         if (words.size() == 1) {
-            return own.isPresent() ? new Filter(name.startsWith("+") ? name + (own.get() == 1 ? " stop" : " stops") : name, own.get()) : Filter.named(name).or(() -> neutral(name)).orElseThrow(() -> unknown(name));
+            return own.isPresent()
+                    ? new Filter(name.startsWith("+") ? name + (own.get() == 1 ? " stop" : " stops") : name, own.get())
+                    : Filter.named(name).or(() -> neutral(name)).orElseThrow(() -> unknown(name));
         }
         if (words.size() == 2 && own.isEmpty()) {
-            double stops = strength(words.get(1)).orElseThrow(() -> new Refusal(words.get(1)
-                    + " is no strength of a filter: 3x is a factor, +1.5 is stops"));
+            double stops = strength(words.get(1))
+                    .orElseThrow(() ->
+                            new Refusal(words.get(1) + " is no strength of a filter: 3x is a factor, +1.5 is stops"));
             if (name.equals("off") || Tokens.number(name).isPresent()) {
-                throw new Refusal(String.join(" ", words) + " is no filter: a name and its strength, such as yellow 3x");
+                throw new Refusal(
+                        String.join(" ", words) + " is no filter: a name and its strength, such as yellow 3x");
             }
             return new Filter(name, stops);
         }
@@ -111,9 +114,11 @@ final class FilterWords {
     private static Refusal unknown(String name) {
         Optional<Double> bare = Tokens.number(name);
         if (bare.isPresent()) {
-            return new Refusal("filter " + name + " could be a factor or stops: type " + name + "x (" + (bare.get() >= 1 ? Stops.words(Stops.of(bare.get())) : "a factor")
-                    + ") or +" + name + " (" + Plain.number(bare.get()) + " stops)");
+            return new Refusal("filter " + name + " could be a factor or stops: type " + name + "x ("
+                    + (bare.get() >= 1 ? Stops.words(Stops.of(bare.get())) : "a factor") + ") or +" + name + " ("
+                    + Plain.number(bare.get()) + " stops)");
         }
-        return new Refusal(name + " is no filter known here" + Nearest.question(name, Filter.names()) + "; its strength makes it known: filter " + name + " 3x");
+        return new Refusal(name + " is no filter known here" + Nearest.question(name, Filter.names())
+                + "; its strength makes it known: filter " + name + " 3x");
     }
 }

@@ -22,7 +22,10 @@ import takeup.roll.Change;
 import takeup.roll.Film;
 import takeup.roll.Verdict;
 
-/** Flash: {@code flash on}, guide numbers ({@code flash gn36m 3m 1/4}) and the flash meter's aperture ({@code m flash 8}). */
+/**
+ * Flash: {@code flash on}, guide numbers ({@code flash gn36m 3m 1/4}) and the flash meter's aperture ({@code m flash
+ * 8}).
+ */
 final class FlashLines {
     private final Interpreter in;
 
@@ -34,13 +37,16 @@ final class FlashLines {
         if (words.isEmpty()) {
             throw new Refusal("flash is on or off, or a guide number with the distance: flash gn36 3m 1/4");
         }
-        return words.get(0).startsWith("gn") ? guided(joined(words)) : switched(Interpreter.one("flash", words, "flash on, flash gn36 3m"));
+        return words.get(0).startsWith("gn")
+                ? guided(joined(words))
+                : switched(Interpreter.one("flash", words, "flash on, flash gn36 3m"));
     }
 
     private Outcome switched(String value) {
         Camera camera = in.camera();
         boolean on = StateWords.onOrOff("flash", value);
-        List<Entry> entries = new ArrayList<>(List.of(new Entry.OnDay(new DayEvent.Changed(camera.key(), in.s.inHand(camera).with(Change.flash(on))))));
+        List<Entry> entries = new ArrayList<>(List.of(new Entry.OnDay(
+                new DayEvent.Changed(camera.key(), in.s.inHand(camera).with(Change.flash(on))))));
         List<Warning> warnings = on ? caution(camera, entries) : List.of();
         Situation after = in.after(entries);
         return in.does(entries, after, in.state(after, camera.key() + ": flash " + value + ".", warnings), List.of());
@@ -52,7 +58,8 @@ final class FlashLines {
             return List.of();
         }
         entries.add(new Entry.OnDay(new DayEvent.FlashCautioned(camera.key())));
-        return List.of(new Warning(Warning.Code.FLASH_VOLTAGE, "an old unit can harm the contacts: keep to the camera's limit"));
+        return List.of(new Warning(
+                Warning.Code.FLASH_VOLTAGE, "an old unit can harm the contacts: keep to the camera's limit"));
     }
 
     /** {@code gn 36 m} becomes {@code gn36m}. */
@@ -61,7 +68,10 @@ final class FlashLines {
         for (String word : words) {
             String before = out.isEmpty() ? "" : out.get(out.size() - 1);
             boolean number = before.equals("gn");
-            boolean unit = before.startsWith("gn") && before.length() > 2 && Tokens.isDigit(before.charAt(before.length() - 1)) && (word.equals("m") || word.equals("ft"));
+            boolean unit = before.startsWith("gn")
+                    && before.length() > 2
+                    && Tokens.isDigit(before.charAt(before.length() - 1))
+                    && (word.equals("m") || word.equals("ft"));
             if (number || unit) {
                 out.set(out.size() - 1, before + word);
             } else {
@@ -105,19 +115,31 @@ final class FlashLines {
             }
         }
         InHand before = in.s.inHand(camera);
-        OptionalDouble metres = distance.isPresent() ? OptionalDouble.of(distance.get().value()) : before.setting().distanceM();
+        OptionalDouble metres = distance.isPresent()
+                ? OptionalDouble.of(distance.get().value())
+                : before.setting().distanceM();
         if (metres.isEmpty()) {
             throw new Refusal("how far is it from the flash to the subject? flash " + heads.get(0) + " 3m");
         }
         Optional<Token> unit = distance;
-        GuideNumber guide = heads.size() > 9 ? none("more than nine heads") : together(heads.stream().map(it -> head(it, unit)).toList());
+        GuideNumber guide = heads.size() > 9
+                ? none("more than nine heads")
+                : together(heads.stream().map(it -> head(it, unit)).toList());
         double exact = guide.fNumber(film.index(), power.orElse(1), metres.getAsDouble());
-        FlashLight flash = new FlashLight(new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), in.line, in.now);
+        FlashLight flash = new FlashLight(
+                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), in.line, in.now);
         InHand inHand = before.with(Change.flash(true));
         inHand = distance.isPresent() ? inHand.with(Change.distance(metres.getAsDouble())) : inHand;
-        String far = distance.isPresent() && distance.get().text().endsWith("ft") ? Plain.digits(metres.getAsDouble() / GuideNumber.FOOT, 3) + " ft"
+        String far = distance.isPresent() && distance.get().text().endsWith("ft")
+                ? Plain.digits(metres.getAsDouble() / GuideNumber.FOOT, 3) + " ft"
                 : Plain.digits(metres.getAsDouble(), 3) + " m";
-        return lit(flash, camera, film, inHand, "Flash at EI " + film.index() + ": " + flash.aperture() + " at " + far + ": set ", new ArrayList<>());
+        return lit(
+                flash,
+                camera,
+                film,
+                inHand,
+                "Flash at EI " + film.index() + ": " + flash.aperture() + " at " + far + ": set ",
+                new ArrayList<>());
     }
 
     /** A part of full power: {@code 1/4}, or {@code 0.25} behind the word. */
@@ -137,7 +159,8 @@ final class FlashLines {
         boolean feet = word.endsWith("ft");
         boolean metres = !feet && word.endsWith("m");
         String number = word.substring(2, word.length() - (feet ? 2 : metres ? 1 : 0));
-        double value = Tokens.number(number).orElseThrow(() -> new Refusal(word + " is no guide number: gn36m for metres, gn118ft for feet"));
+        double value = Tokens.number(number)
+                .orElseThrow(() -> new Refusal(word + " is no guide number: gn36m for metres, gn118ft for feet"));
         if (!feet && !metres && distance.isEmpty()) {
             throw new Refusal(word + " could be for metres or for feet: " + word + "m or " + word + "ft");
         }
@@ -161,7 +184,8 @@ final class FlashLines {
     Outcome measured(Reading reading, List<Entry> entries) {
         Camera camera = in.camera();
         Film film = in.roll().film();
-        FlashLight flash = new FlashLight(reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), in.line, in.now);
+        FlashLight flash = new FlashLight(
+                reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), in.line, in.now);
         return lit(flash, camera, film, in.s.inHand(camera), words(flash) + ". Set: ", entries);
     }
 
@@ -172,9 +196,12 @@ final class FlashLines {
         String text = words.substring(0, words.length() - 6).strip();
         if (before.setting().lens().isPresent()) {
             double asked = Verdict.path(film, before.setting()).flashError(flash, Aperture.literal(1));
-            Aperture nearest = before.hold().flatMap(Hold::aperture).orElseGet(() -> before.setting().lens().get().ring().nearest(asked));
+            Aperture nearest = before.hold()
+                    .flatMap(Hold::aperture)
+                    .orElseGet(() -> before.setting().lens().get().ring().nearest(asked));
             inHand = before.with(Change.aperture(nearest));
-            text = words + nearest + ", " + Stops.error(asked - nearest.stops()) + (before.setting().flash() ? "" : "; flash on counts it") + ".";
+            text = words + nearest + ", " + Stops.error(asked - nearest.stops())
+                    + (before.setting().flash() ? "" : "; flash on counts it") + ".";
         }
         if (!inHand.equals(in.s.inHand(camera)) || before.setting().lens().isPresent()) {
             entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
@@ -183,18 +210,23 @@ final class FlashLines {
         all.addAll(clock);
         List<Warning> warnings = in.loud(all);
         Situation after = in.after(entries);
-        Json.Obj fields = State.json(after).and("flashLight", flash.aperture()).and("ambientStops", Asking.exact(State.ambient(after)));
-        return in.does(entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());
+        Json.Obj fields = State.json(after)
+                .and("flashLight", flash.aperture())
+                .and("ambientStops", Asking.exact(State.ambient(after)));
+        return in.does(
+                entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());
     }
 
     /** Whether a flash reading decides the aperture: flash is on, and both are known. */
     static boolean leads(Situation s) {
-        return s.inHand().setting().flash() && s.inHand().setting().aperture().isPresent() && s.day().flash().isPresent();
+        return s.inHand().setting().flash()
+                && s.inHand().setting().aperture().isPresent()
+                && s.day().flash().isPresent();
     }
 
     /**
-     * The time beside a flash reading: the one in hand, but none that is faster than the sync, and none that gives the light
-     * that is there anyway too much. Empty on a camera without a dial.
+     * The time beside a flash reading: the one in hand, but none that is faster than the sync, and none that gives the
+     * light that is there anyway too much. Empty on a camera without a dial.
      */
     static Optional<ExposureTime> besideFlash(Camera camera, Asking asking, Light light) {
         if (camera.shutter().isEmpty()) {
@@ -202,7 +234,10 @@ final class FlashLines {
         }
         Shutter shutter = camera.shutter().get();
         ExposureTime sync = camera.syncTime().orElse(shutter.fastest());
-        ExposureTime time = asking.setting().time().filter(it -> !Stops.above(sync.stops(), it.stops())).orElse(sync);
+        ExposureTime time = asking.setting()
+                .time()
+                .filter(it -> !Stops.above(sync.stops(), it.stops()))
+                .orElse(sync);
         Aperture aperture = asking.setting().aperture().orElseThrow();
         OptionalDouble wanted = asking.path().corrected(light.ev100(), aperture);
         if (wanted.isEmpty() || !Stops.above(asking.path().error(light.ev100(), aperture, time), asking.mostOver())) {
@@ -212,7 +247,10 @@ final class FlashLines {
         return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
     }
 
-    /** How far the light that is there anyway lies under or over the setting in hand; empty while one of the two readings is missing. */
+    /**
+     * How far the light that is there anyway lies under or over the setting in hand; empty while one of the two
+     * readings is missing.
+     */
     static String ambientWords(Situation s) {
         OptionalDouble ambient = State.ambient(s);
         return ambient.isEmpty() ? "" : " Ambient light alone: " + Stops.error(ambient.getAsDouble()) + ".";

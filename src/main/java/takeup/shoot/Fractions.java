@@ -4,8 +4,7 @@ import java.util.Optional;
 
 /** Counts of stops as they are typed: {@code 1}, {@code 1.5}, {@code 1/3}, {@code 2/3}. */
 final class Fractions {
-    private Fractions() {
-    }
+    private Fractions() {}
 
     /** The number; empty for anything else. */
     static Optional<Double> read(String text) {
@@ -15,7 +14,9 @@ final class Fractions {
         }
         Optional<Double> above = Tokens.number(text.substring(0, slash));
         Optional<Double> below = Tokens.number(text.substring(slash + 1));
-        return above.isEmpty() || below.isEmpty() || below.get() == 0 ? Optional.empty() : Optional.of(above.get() / below.get());
+        return above.isEmpty() || below.isEmpty() || below.get() == 0
+                ? Optional.empty()
+                : Optional.of(above.get() / below.get());
     }
 
     /** A number of stops whose sign was demanded: {@code +1/3}, {@code -1}, {@code 0}. */
@@ -27,7 +28,8 @@ final class Fractions {
             throw new Refusal(text + " is no number of stops: +1/3, -1 or 0");
         }
         if (!plus && !minus && number.get() != 0) {
-            throw new Refusal("bias " + text + " needs its sign: +" + text + " is more light on the film, -" + text + " is less");
+            throw new Refusal(
+                    "bias " + text + " needs its sign: +" + text + " is more light on the film, -" + text + " is less");
         }
         return minus && number.get() != 0 ? -number.get() : number.get();
     }

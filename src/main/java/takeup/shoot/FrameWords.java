@@ -23,8 +23,8 @@ import takeup.roll.Setting;
  * @param doubt a question to ask first
  */
 record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
-    private static final List<String> CORRECTIONS = List.of("filter", "lens", "ext", "tube", "mag", "flash", "tripod", "bias", "exposed", "blank",
-            "unlogged", "slate");
+    private static final List<String> CORRECTIONS = List.of(
+            "filter", "lens", "ext", "tube", "mag", "flash", "tripod", "bias", "exposed", "blank", "unlogged", "slate");
 
     /** A frame line: aperture, time, focal length, distance and a count, in any order. */
     static FrameWords ofFrame(List<String> words, Camera camera, Setting setting) {
@@ -75,7 +75,8 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
                 }
                 case MILLIMETRES -> {
                     if (change.zoomMm().isPresent()) {
-                        throw new Refusal("two focal lengths: " + Plain.number(change.zoomMm().getAsDouble()) + "mm and " + word);
+                        throw new Refusal("two focal lengths: "
+                                + Plain.number(change.zoomMm().getAsDouble()) + "mm and " + word);
                     }
                     Optional<String> odd = oddFocal(token, lens);
                     doubt = odd.isPresent() ? odd : doubt;
@@ -83,21 +84,30 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
                 }
                 case METRES -> {
                     if (change.distanceM().isPresent()) {
-                        throw new Refusal("two distances: " + Plain.number(change.distanceM().getAsDouble()) + "m and " + word);
+                        throw new Refusal("two distances: "
+                                + Plain.number(change.distanceM().getAsDouble()) + "m and " + word);
                     }
                     metres = word.endsWith("m") ? word : metres;
                     change = change.and(Change.distance(distance(token)));
                 }
-                case INDEX -> throw new Refusal(word + ": the index belongs to the roll; load cn400 " + word + ", or fix roll " + word + " if it was typed wrong");
+                case INDEX ->
+                    throw new Refusal(word + ": the index belongs to the roll; load cn400 " + word + ", or fix roll "
+                            + word + " if it was typed wrong");
                 case EV, LUX, CANDELAS -> throw new Refusal(word + " is light: m " + word + " takes a reading");
-                case WORD -> throw bulb(word) ? new Refusal(word + " needs its unit: " + word + "s is bulb, so many seconds by the watch") : new Refusal(word + " is no number and no word of a frame line" + Nearest.question(word, states ? CORRECTIONS : List.of())
-                        + "; words for the frame stand behind a semicolon");
+                case WORD ->
+                    throw bulb(word)
+                            ? new Refusal(word + " needs its unit: " + word + "s is bulb, so many seconds by the watch")
+                            : new Refusal(word + " is no number and no word of a frame line"
+                                    + Nearest.question(word, states ? CORRECTIONS : List.of())
+                                    + "; words for the frame stand behind a semicolon");
             }
         }
         Change pair = Rings.of(camera, lens).pair(numbers);
-        Optional<ExposureTime> slow = pair.time().filter(FrameWords::isLong).or(() -> setting.time().filter(FrameWords::isLong));
+        Optional<ExposureTime> slow =
+                pair.time().filter(FrameWords::isLong).or(() -> setting.time().filter(FrameWords::isLong));
         if (!metres.isEmpty() && slow.isPresent()) {
-            doubt = Optional.of(metres + " is a distance in metres; the time in hand is " + slow.get() + ", and minutes are typed " + metres + "in");
+            doubt = Optional.of(metres + " is a distance in metres; the time in hand is " + slow.get()
+                    + ", and minutes are typed " + metres + "in");
         }
         return new FrameWords(change.and(pair), count, doubt);
     }
@@ -116,13 +126,16 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
         int end = at + 1;
         if (state.equals("filter")) {
             boolean first = true;
-            while (end < words.size() && !CORRECTIONS.contains(words.get(end)) && FilterWords.goesOn(words.get(end), first)) {
+            while (end < words.size()
+                    && !CORRECTIONS.contains(words.get(end))
+                    && FilterWords.goesOn(words.get(end), first)) {
                 first = words.get(end).equals("and");
                 end++;
             }
             return end;
         }
-        boolean alone = state.equals("exposed") || state.equals("slate") || state.equals("blank") || state.equals("unlogged");
+        boolean alone =
+                state.equals("exposed") || state.equals("slate") || state.equals("blank") || state.equals("unlogged");
         return alone ? end : Math.min(words.size(), end + 1);
     }
 
@@ -171,7 +184,8 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
         if (lens.isEmpty() || lens.get().reaches(token.value())) {
             return Optional.empty();
         }
-        return Optional.of("the lens in hand is " + lens.get().name() + " (" + lens.get().focalWords() + "), not " + token.text());
+        return Optional.of(
+                "the lens in hand is " + lens.get().name() + " (" + lens.get().focalWords() + "), not " + token.text());
     }
 
     /** What was set, in words: {@code f/4 1/125, 85 mm, 3 m}. */
@@ -179,8 +193,14 @@ record FrameWords(Change change, OptionalInt count, Optional<String> doubt) {
         StringBuilder words = new StringBuilder();
         aperture.ifPresent(it -> words.append(it));
         time.ifPresent(it -> words.append(words.isEmpty() ? "" : " ").append(it));
-        rest.zoomMm().ifPresent(it -> words.append(words.isEmpty() ? "" : ", ").append(Plain.number(it)).append(" mm"));
-        rest.distanceM().ifPresent(it -> words.append(words.isEmpty() ? "" : ", ").append(Plain.digits(it, 3)).append(" m"));
+        rest.zoomMm()
+                .ifPresent(it -> words.append(words.isEmpty() ? "" : ", ")
+                        .append(Plain.number(it))
+                        .append(" mm"));
+        rest.distanceM()
+                .ifPresent(it -> words.append(words.isEmpty() ? "" : ", ")
+                        .append(Plain.digits(it, 3))
+                        .append(" m"));
         return words.toString();
     }
 

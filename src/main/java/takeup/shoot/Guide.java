@@ -5,8 +5,9 @@ import takeup.day.DayEvent;
 import takeup.roll.RollEvent;
 
 /**
- * The guide to the first frame of all: which step it is at, and the words for it. It only speaks; the prompt and every key work
- * as always. It is there while nothing was ever logged here and nobody sent it away, and that is worked out from what happened.
+ * The guide to the first frame of all: which step it is at, and the words for it. It only speaks; the prompt and every
+ * key work as always. It is there while nothing was ever logged here and nobody sent it away, and that is worked out
+ * from what happened.
  *
  * @param step 1 camera, 2 film, 3 light, 4 frame
  * @param title what is asked
@@ -23,26 +24,41 @@ public record Guide(int step, String title, String hint) {
             return Optional.empty();
         }
         if (s.camera().isEmpty()) {
-            return s.place().isPresent() ? Optional.empty()
-                    : Optional.of(new Guide(1, "which camera is in your hand?", "Down chooses, Enter takes it. Or type it: cam 645"));
+            return s.place().isPresent()
+                    ? Optional.empty()
+                    : Optional.of(new Guide(
+                            1, "which camera is in your hand?", "Down chooses, Enter takes it. Or type it: cam 645"));
         }
         if (s.roll().isEmpty()) {
-            return Optional.of(new Guide(2, "which film is in it?", "Down, Enter. Or type it, and your rating where it differs: load cn400 @200"));
+            return Optional.of(new Guide(
+                    2,
+                    "which film is in it?",
+                    "Down, Enter. Or type it, and your rating where it differs: load cn400 @200"));
         }
         if (s.day().light().isEmpty() && !s.camera().get().isAutomatic()) {
-            return Optional.of(new Guide(3, "how much light is there?", "Type what the meter says: m 5.6 125. Without one, Down and Enter take a sky:"));
+            return Optional.of(new Guide(
+                    3,
+                    "how much light is there?",
+                    "Type what the meter says: m 5.6 125. Without one, Down and Enter take a sky:"));
         }
-        return Optional.of(new Guide(4, "Space logs a frame with what is set", "Or type what differs and a note: " + State.example(s) + " ; bow seat"));
+        return Optional.of(new Guide(
+                4,
+                "Space logs a frame with what is set",
+                "Or type what differs and a note: " + State.example(s) + " ; bow seat"));
     }
 
     /** All that ever happened is in memory, and there is no frame among it. */
     private static boolean isFirst(Situation s) {
-        return s.nextStep() == s.happened().size() + 1L && s.rolls().keySet().containsAll(s.known()) && s.happened().stream().noneMatch(Guide::ends);
+        return s.nextStep() == s.happened().size() + 1L
+                && s.rolls().keySet().containsAll(s.known())
+                && s.happened().stream().noneMatch(Guide::ends);
     }
 
     private static boolean ends(Happened step) {
         for (Entry entry : step.entries()) {
-            if (entry instanceof Entry.OnRoll onRoll && (onRoll.event() instanceof RollEvent.Added || onRoll.event() instanceof RollEvent.Unloaded)
+            if (entry instanceof Entry.OnRoll onRoll
+                            && (onRoll.event() instanceof RollEvent.Added
+                                    || onRoll.event() instanceof RollEvent.Unloaded)
                     || entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.GuideLeft) {
                 return true;
             }

@@ -22,14 +22,22 @@ public record Happened(long step, OffsetDateTime at, List<Entry> entries) {
         return ClockNotes.isMet(entries);
     }
 
-    /** Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera. */
+    /**
+     * Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera.
+     */
     boolean isStep() {
         for (Entry entry : entries) {
-            if (entry instanceof Entry.OnRoll onRoll && (onRoll.event() instanceof RollEvent.TakenBack || onRoll.event() instanceof RollEvent.PutBack)
-                    || entry instanceof Entry.OnDay onDay && (onDay.event() instanceof DayEvent.TakenBack || onDay.event() instanceof DayEvent.PutBack)) {
+            if (entry instanceof Entry.OnRoll onRoll
+                            && (onRoll.event() instanceof RollEvent.TakenBack
+                                    || onRoll.event() instanceof RollEvent.PutBack)
+                    || entry instanceof Entry.OnDay onDay
+                            && (onDay.event() instanceof DayEvent.TakenBack
+                                    || onDay.event() instanceof DayEvent.PutBack)) {
                 return false;
             }
         }
-        return entries.stream().anyMatch(it -> it instanceof Entry.OnRoll || it instanceof Entry.OnDay onDay && onDay.event().isStep());
+        return entries.stream()
+                .anyMatch(it -> it instanceof Entry.OnRoll
+                        || it instanceof Entry.OnDay onDay && onDay.event().isStep());
     }
 }

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What help shows: the keys that work now, the words that do, then what cannot be done now under the reason for it. An entry can
- * be run. What is typed on the prompt narrows the list; with a topic it is the forms of one word.
+ * What help shows: the keys that work now, the words that do, then what cannot be done now under the reason for it. An
+ * entry can be run. What is typed on the prompt narrows the list; with a topic it is the forms of one word.
  *
  * @param title what it is about
  * @param sections its parts, none of them empty
@@ -29,11 +29,11 @@ public record HelpList(String title, List<Section> sections) {
      * @param word the word of a line, or the word that does the same as a key; empty where there is none
      * @param whyNot why it cannot be done now
      */
-    public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {
-    }
+    public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {}
 
     /** Words that show or say something and change nothing: they are run at once. */
-    private static final List<String> HARMLESS = List.of("say", "why", "shoot", "frames", "rolls", "day-end", "theme", "big");
+    private static final List<String> HARMLESS =
+            List.of("say", "why", "shoot", "frames", "rolls", "day-end", "theme", "big");
 
     public HelpList {
         sections = List.copyOf(sections);
@@ -42,7 +42,8 @@ public record HelpList(String title, List<Section> sections) {
     /** The list as it stands now. */
     public static HelpList of(Shoot shoot) {
         String wanted = shoot.prompt().text().strip().toLowerCase(Locale.ROOT);
-        Optional<Lexicon.Word> topic = wanted.isEmpty() ? Lexicon.find(shoot.view().topic()) : Optional.empty();
+        Optional<Lexicon.Word> topic =
+                wanted.isEmpty() ? Lexicon.find(shoot.view().topic()) : Optional.empty();
         if (topic.isPresent()) {
             return article(shoot, topic.get());
         }
@@ -50,28 +51,52 @@ public record HelpList(String title, List<Section> sections) {
         List<Section> all = new ArrayList<>();
         List<Entry> keys = keys(shoot, Binding.When.EMPTY);
         List<Entry> words = words(shoot);
-        add(all, "Keys that work now", keys.stream().filter(it -> it.whyNot().isEmpty()).toList(), wanted);
-        add(all, "Words for the prompt, each with an example", words.stream().filter(it -> it.whyNot().isEmpty()).toList(), wanted);
+        add(
+                all,
+                "Keys that work now",
+                keys.stream().filter(it -> it.whyNot().isEmpty()).toList(),
+                wanted);
+        add(
+                all,
+                "Words for the prompt, each with an example",
+                words.stream().filter(it -> it.whyNot().isEmpty()).toList(),
+                wanted);
         List<Entry> waiting = new ArrayList<>(keys);
         waiting.addAll(words);
-        for (String why : waiting.stream().flatMap(it -> it.whyNot().stream()).distinct().toList()) {
-            add(all, "Not now: " + why, waiting.stream().filter(it -> it.whyNot().equals(Optional.of(why))).toList(), wanted);
+        for (String why :
+                waiting.stream().flatMap(it -> it.whyNot().stream()).distinct().toList()) {
+            add(
+                    all,
+                    "Not now: " + why,
+                    waiting.stream()
+                            .filter(it -> it.whyNot().equals(Optional.of(why)))
+                            .toList(),
+                    wanted);
         }
         add(all, "Keys while something is typed", keys(shoot, Binding.When.TYPED), wanted);
-        return new HelpList(wanted.isEmpty() ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place) : "Help: what has “" + wanted + "” in it", all);
+        return new HelpList(
+                wanted.isEmpty()
+                        ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place)
+                        : "Help: what has “" + wanted + "” in it",
+                all);
     }
 
     private static HelpList article(Shoot shoot, Lexicon.Word word) {
         Optional<String> whyNot = WhyNot.of(word.word(), shoot);
         List<Entry> forms = new ArrayList<>();
-        Articles.of(word).forEach(it -> forms.add(new Entry(it.typed(), it.means(), Optional.empty(), word.word(), Optional.empty())));
+        Articles.of(word)
+                .forEach(it ->
+                        forms.add(new Entry(it.typed(), it.means(), Optional.empty(), word.word(), Optional.empty())));
         List<Section> sections = new ArrayList<>(List.of(new Section(Interpreter.upper(word.does()), forms)));
         whyNot.ifPresent(it -> sections.add(new Section("Not now: " + it, List.of())));
         return new HelpList("Help: " + word.word(), sections);
     }
 
     private static void add(List<Section> all, String title, List<Entry> entries, String wanted) {
-        List<Entry> fitting = entries.stream().filter(it -> wanted.isEmpty() || has(it.typed(), wanted) || has(it.does(), wanted) || has(it.word(), wanted)).toList();
+        List<Entry> fitting = entries.stream()
+                .filter(it ->
+                        wanted.isEmpty() || has(it.typed(), wanted) || has(it.does(), wanted) || has(it.word(), wanted))
+                .toList();
         if (!fitting.isEmpty()) {
             all.add(new Section(title, fitting));
         }
@@ -81,12 +106,22 @@ public record HelpList(String title, List<Section> sections) {
         return text.toLowerCase(Locale.ROOT).contains(wanted);
     }
 
-    /** The keys of the view that help is about: for an empty prompt, or those that work while something is typed only. */
+    /**
+     * The keys of the view that help is about: for an empty prompt, or those that work while something is typed only.
+     */
     private static List<Entry> keys(Shoot shoot, Binding.When when) {
         List<Entry> keys = new ArrayList<>();
         for (Binding it : Binding.ALL) {
-            if (it.pages().contains(shoot.view().about()) && (it.when() == Binding.When.TYPED) == (when == Binding.When.TYPED)) {
-                keys.add(new Entry(it.key().toString(), it.does(), Optional.of(it.key()), it.word(), when == Binding.When.TYPED ? Optional.of("it works while something is typed") : it.whyNot().apply(shoot)));
+            if (it.pages().contains(shoot.view().about())
+                    && (it.when() == Binding.When.TYPED) == (when == Binding.When.TYPED)) {
+                keys.add(new Entry(
+                        it.key().toString(),
+                        it.does(),
+                        Optional.of(it.key()),
+                        it.word(),
+                        when == Binding.When.TYPED
+                                ? Optional.of("it works while something is typed")
+                                : it.whyNot().apply(shoot)));
             }
         }
         return keys;
@@ -94,7 +129,8 @@ public record HelpList(String title, List<Section> sections) {
 
     private static List<Entry> words(Shoot shoot) {
         List<Entry> words = new ArrayList<>();
-        Lexicon.WORDS.forEach(it -> words.add(new Entry(it.example(), it.does(), Optional.empty(), it.word(), WhyNot.of(it.word(), shoot))));
+        Lexicon.WORDS.forEach(it -> words.add(
+                new Entry(it.example(), it.does(), Optional.empty(), it.word(), WhyNot.of(it.word(), shoot))));
         return words;
     }
 
@@ -106,8 +142,8 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     /**
-     * The entry that Enter runs: the highlighted one; while something is looked for that is no line of the prompt, the first
-     * one that was found.
+     * The entry that Enter runs: the highlighted one; while something is looked for that is no line of the prompt, the
+     * first one that was found.
      */
     public static Optional<Entry> onEnter(Shoot shoot) {
         List<Entry> entries = shoot.view().page() == Shoot.Page.HELP ? of(shoot).entries() : List.of();
@@ -121,13 +157,19 @@ public record HelpList(String title, List<Section> sections) {
 
     /** Whether Enter on an entry does it at once; what may change the log goes to the prompt, where Enter does it. */
     static boolean isRun(Entry entry) {
-        boolean changes = entry.key().filter(it -> it.name() == Key.Name.CTRL).isPresent() && !entry.word().isEmpty();
-        return entry.key().isPresent() ? !changes : HARMLESS.contains(entry.word()) && entry.typed().equals(entry.word());
+        boolean changes = entry.key().filter(it -> it.name() == Key.Name.CTRL).isPresent()
+                && !entry.word().isEmpty();
+        return entry.key().isPresent()
+                ? !changes
+                : HARMLESS.contains(entry.word()) && entry.typed().equals(entry.word());
     }
 
     /** What of an entry stands on the prompt then, with room for the rest of the line. */
     static String line(Entry entry, String topic) {
-        boolean isWhole = entry.key().isPresent() || !topic.isEmpty() || Character.isDigit(entry.typed().charAt(0)) || entry.typed().equals(entry.word());
+        boolean isWhole = entry.key().isPresent()
+                || !topic.isEmpty()
+                || Character.isDigit(entry.typed().charAt(0))
+                || entry.typed().equals(entry.word());
         return entry.key().isPresent() ? entry.word() : isWhole ? entry.typed() : entry.word() + " ";
     }
 
@@ -136,7 +178,8 @@ public record HelpList(String title, List<Section> sections) {
         if (entry.whyNot().isPresent()) {
             return entry.typed() + " cannot be done now: " + entry.whyNot().get();
         }
-        return isRun(entry) ? "Enter: " + (entry.key().isPresent() ? "as the key " : "") + entry.typed() + ", " + entry.does()
+        return isRun(entry)
+                ? "Enter: " + (entry.key().isPresent() ? "as the key " : "") + entry.typed() + ", " + entry.does()
                 : "Enter puts " + line(entry, topic).strip() + " on the prompt: " + entry.does();
     }
 }

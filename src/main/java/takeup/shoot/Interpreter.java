@@ -29,7 +29,8 @@ import takeup.roll.Setting;
  */
 public final class Interpreter {
     private static final int LONGEST_LINE = 1000;
-    private static final List<String> TAKE_NOTES = List.of("blank", "unlogged", "slate", "tally", "fix", "insert", "lost", "n", "note", "condition");
+    private static final List<String> TAKE_NOTES =
+            List.of("blank", "unlogged", "slate", "tally", "fix", "insert", "lost", "n", "note", "condition");
 
     final Situation original;
     final Situation s;
@@ -37,8 +38,12 @@ public final class Interpreter {
     final OffsetDateTime now;
     /** The same to the millisecond, for the bulb timer alone. */
     final OffsetDateTime exact;
-    /** By how many seconds the clock was moved against the running time since the last frame or reading, as far as is known. */
+    /**
+     * By how many seconds the clock was moved against the running time since the last frame or reading, as far as is
+     * known.
+     */
     final long drift;
+
     private final String letters;
     private Optional<String> doubt = Optional.empty();
 
@@ -63,7 +68,8 @@ public final class Interpreter {
      * @param situation what is true now
      * @param line as it was typed; not blank
      * @param now the time of day
-     * @param drift by how many seconds the clock was moved since the last frame or reading, as a {@link ClockWatch} tells
+     * @param drift by how many seconds the clock was moved since the last frame or reading, as a {@link ClockWatch}
+     *     tells
      * @param letters the writer's letters for new roll numbers
      */
     public static Outcome read(Situation situation, String line, OffsetDateTime now, long drift, String letters) {
@@ -71,7 +77,8 @@ public final class Interpreter {
         try {
             Outcome outcome = Notices.with(interpreter.outcome(), situation, interpreter.now);
             return interpreter.doubt.isPresent() && outcome instanceof Outcome.Does does
-                    ? new Outcome.Asked(interpreter.doubt.get() + "; yes takes it as typed", does) : outcome;
+                    ? new Outcome.Asked(interpreter.doubt.get() + "; yes takes it as typed", does)
+                    : outcome;
         } catch (Refusal e) {
             return new Outcome.Refused(e.getMessage());
         } catch (NotReadYet e) {
@@ -166,7 +173,8 @@ public final class Interpreter {
         char c = first.charAt(0);
         int number = first.startsWith("f/") ? 2 : c == 'f' || c == 'b' || c == 'x' || c == '*' ? 1 : 0;
         boolean begins = first.length() > number && Tokens.isDigit(first.charAt(number));
-        boolean point = first.length() > number + 1 && first.charAt(number) == '.' && Tokens.isDigit(first.charAt(number + 1));
+        boolean point =
+                first.length() > number + 1 && first.charAt(number) == '.' && Tokens.isDigit(first.charAt(number + 1));
         return begins || point || c == '.' || c == ',';
     }
 
@@ -187,7 +195,9 @@ public final class Interpreter {
     String rawAfter(String word) {
         for (int words = 1; !raw(words).isEmpty(); words++) {
             String left = raw(words);
-            if (left.length() > word.length() && left.regionMatches(true, 0, word, 0, word.length()) && Tokens.isBlank(left.charAt(word.length()))) {
+            if (left.length() > word.length()
+                    && left.regionMatches(true, 0, word, 0, word.length())
+                    && Tokens.isBlank(left.charAt(word.length()))) {
                 return raw(words + 1);
             }
         }
@@ -225,19 +235,31 @@ public final class Interpreter {
     }
 
     Camera camera() {
-        return s.camera().orElseThrow(() -> new Refusal(s.place().isPresent() ? s.kit().whyNot(Kit.Sort.CAMERAS, s.place().get().camera())
-                : "no camera in hand: type cam and one of " + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS))));
+        return s.camera()
+                .orElseThrow(() -> new Refusal(
+                        s.place().isPresent()
+                                ? s.kit()
+                                        .whyNot(
+                                                Kit.Sort.CAMERAS,
+                                                s.place().get().camera())
+                                : "no camera in hand: type cam and one of "
+                                        + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS))));
     }
 
     Roll roll() {
         camera();
-        return s.roll().orElseThrow(() -> new Refusal("no film in " + s.place().orElseThrow() + ": load a stock first (load cn400)"));
+        return s.roll()
+                .orElseThrow(() ->
+                        new Refusal("no film in " + s.place().orElseThrow() + ": load a stock first (load cn400)"));
     }
 
     /** The roll of a typed number, or the one in hand; the example shows how a finished one is named. */
     Roll roll(Optional<RollId> id, String example) {
-        return id.map(this::roll).or(s::roll).orElseThrow(() -> new Refusal("no film in " + s.place().map(Object::toString).orElse("hand")
-                + ": load a stock first, or name the roll (" + example + ")"));
+        return id.map(this::roll)
+                .or(s::roll)
+                .orElseThrow(() -> new Refusal(
+                        "no film in " + s.place().map(Object::toString).orElse("hand")
+                                + ": load a stock first, or name the roll (" + example + ")"));
     }
 
     /** The roll of a typed number; read in first if it is a finished one. */
@@ -247,7 +269,8 @@ public final class Interpreter {
             return roll;
         }
         if (s.known().contains(id) && !id.letters().equals(letters)) {
-            throw new Refusal(id + " is a roll of another laptop, whose numbers begin with " + id.letters() + ": only that one writes to it");
+            throw new Refusal(id + " is a roll of another laptop, whose numbers begin with " + id.letters()
+                    + ": only that one writes to it");
         }
         if (s.known().contains(id)) {
             throw new NotReadYet(id);
@@ -265,7 +288,11 @@ public final class Interpreter {
     }
 
     Exposure exposure(Setting setting) {
-        return new Exposure(Optional.of(now), setting, s.day().light(), setting.flash() ? s.day().flash() : Optional.empty());
+        return new Exposure(
+                Optional.of(now),
+                setting,
+                s.day().light(),
+                setting.flash() ? s.day().flash() : Optional.empty());
     }
 
     /** The entries that change a roll; for a finished one the day notes it, so that it is found again. */
@@ -292,7 +319,8 @@ public final class Interpreter {
     }
 
     Outcome.Does does(List<Entry> entries, Situation after, Outcome.Answer answer, List<RollId> settle) {
-        return new Outcome.Does(entries.isEmpty() ? entries : happened(entries).entries(), after, answer, Outcome.Act.NOTHING, settle);
+        return new Outcome.Does(
+                entries.isEmpty() ? entries : happened(entries).entries(), after, answer, Outcome.Act.NOTHING, settle);
     }
 
     /** Says what changed in hand. */
@@ -302,7 +330,10 @@ public final class Interpreter {
         return does(entries, after, state(after, words + lightNow(after), List.of()), List.of());
     }
 
-    /** What the light makes of the setting in hand, where that is no longer what it was: a filter leaves it a stop under. */
+    /**
+     * What the light makes of the setting in hand, where that is no longer what it was: a filter leaves it a stop
+     * under.
+     */
     private String lightNow(Situation after) {
         OptionalDouble was = State.errorInHand(s);
         OptionalDouble is = State.errorInHand(after);
@@ -315,7 +346,9 @@ public final class Interpreter {
     }
 
     List<Warning> loud(List<Warning> warnings) {
-        return warnings.stream().filter(it -> !s.day().quiet().contains(it.code())).toList();
+        return warnings.stream()
+                .filter(it -> !s.day().quiet().contains(it.code()))
+                .toList();
     }
 
     private Outcome set(List<String> words) {
@@ -342,36 +375,60 @@ public final class Interpreter {
             return changed(camera, before.holding(Optional.empty()), "Nothing is held on " + camera.key() + ".");
         }
         Token token = Tokens.token(words.get(0));
-        if (!token.is(Token.Kind.APERTURE) && !token.is(Token.Kind.TIME) && !token.is(Token.Kind.BULB) && !token.is(Token.Kind.BARE)) {
+        if (!token.is(Token.Kind.APERTURE)
+                && !token.is(Token.Kind.TIME)
+                && !token.is(Token.Kind.BULB)
+                && !token.is(Token.Kind.BARE)) {
             throw new Refusal(words.get(0) + " is no aperture and no time: hold f2.8, hold 1/250, hold off");
         }
         Change change = Rings.of(camera, before.setting().lens()).pair(List.of(token));
-        Hold hold = change.aperture().map(Hold::of).orElseGet(() -> Hold.of(change.time().orElseThrow()));
-        return changed(camera, before.holding(Optional.of(hold)), "Suggestions on " + camera.key() + " keep " + hold + ".");
+        Hold hold = change.aperture()
+                .map(Hold::of)
+                .orElseGet(() -> Hold.of(change.time().orElseThrow()));
+        return changed(
+                camera, before.holding(Optional.of(hold)), "Suggestions on " + camera.key() + " keep " + hold + ".");
     }
 
     private Outcome state(String word, List<String> words) {
         Camera camera = camera();
         InHand before = s.inHand(camera);
-        String value = one(word, words, switch (word) {
-            case "lens" -> "lens 80";
-            case "bias" -> "bias +1/3";
-            case "ext" -> "ext 110mm";
-            case "tube" -> "tube 30mm";
-            case "mag" -> "mag 0.5";
-            default -> word + " on";
-        });
-        Change change = StateWords.read(word, value, camera, before.setting().lens(), before.setting().zoomMm());
+        String value = one(
+                word,
+                words,
+                switch (word) {
+                    case "lens" -> "lens 80";
+                    case "bias" -> "bias +1/3";
+                    case "ext" -> "ext 110mm";
+                    case "tube" -> "tube 30mm";
+                    case "mag" -> "mag 0.5";
+                    default -> word + " on";
+                });
+        Change change = StateWords.read(
+                word, value, camera, before.setting().lens(), before.setting().zoomMm());
         InHand inHand = before.with(change);
-        return changed(camera, inHand, switch (word) {
-            case "lens" -> "Lens on " + camera.key() + ": " + inHand.setting().lens().orElseThrow().name() + ".";
-            case "bias" -> inHand.setting().biasStops() == 0 ? "No bias on " + camera.key() + "."
-                    : "Bias on " + camera.key() + ": " + takeup.exposure.Stops.words(inHand.setting().biasStops())
-                    + (inHand.setting().biasStops() > 0 ? " more" : " less") + " light on the film.";
-            case "tripod" -> camera.key() + ": " + word + " " + value + ".";
-            default -> value.equals("off") ? "No extension on " + camera.key() + "."
-                    : "On " + camera.key() + ": " + FrameWords.extensionWords(inHand.setting().extension(), inHand.setting()) + ".";
-        });
+        return changed(
+                camera,
+                inHand,
+                switch (word) {
+                    case "lens" ->
+                        "Lens on " + camera.key() + ": "
+                                + inHand.setting().lens().orElseThrow().name() + ".";
+                    case "bias" ->
+                        inHand.setting().biasStops() == 0
+                                ? "No bias on " + camera.key() + "."
+                                : "Bias on " + camera.key() + ": "
+                                        + takeup.exposure.Stops.words(
+                                                inHand.setting().biasStops())
+                                        + (inHand.setting().biasStops() > 0 ? " more" : " less")
+                                        + " light on the film.";
+                    case "tripod" -> camera.key() + ": " + word + " " + value + ".";
+                    default ->
+                        value.equals("off")
+                                ? "No extension on " + camera.key() + "."
+                                : "On " + camera.key() + ": "
+                                        + FrameWords.extensionWords(
+                                                inHand.setting().extension(), inHand.setting()) + ".";
+                });
     }
 
     private Outcome filter(List<String> words) {
@@ -381,20 +438,24 @@ public final class Interpreter {
         if (setting.filters().isEmpty()) {
             return changed(camera, inHand, "No filter on " + camera.key() + ".");
         }
-        String each = String.join(", ", setting.filters().stream().map(Interpreter::loss).toList());
-        String sum = setting.filters().size() > 1 ? ", together " + takeup.exposure.Stops.words(setting.filterStops()) : "";
+        String each = String.join(
+                ", ", setting.filters().stream().map(Interpreter::loss).toList());
+        String sum =
+                setting.filters().size() > 1 ? ", together " + takeup.exposure.Stops.words(setting.filterStops()) : "";
         return changed(camera, inHand, "On " + camera.key() + ": " + each + sum + ".");
     }
 
     /** A factor and its stops as one thing: {@code 3x = 1.6 stops}; other filters as they say themselves. */
     private static String loss(takeup.kit.Filter filter) {
-        boolean factor = filter.name().endsWith("x") && Tokens.isDigit(filter.name().charAt(0));
+        boolean factor =
+                filter.name().endsWith("x") && Tokens.isDigit(filter.name().charAt(0));
         return factor ? filter.name() + " = " + takeup.exposure.Stops.words(filter.stops()) : filter.words();
     }
 
     private Outcome cam(List<String> words) {
         if (words.isEmpty() || words.size() > 2) {
-            throw new Refusal("which camera? one of " + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)));
+            throw new Refusal(
+                    "which camera? one of " + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)));
         }
         return take(place(words));
     }
@@ -409,9 +470,14 @@ public final class Interpreter {
             }
             return new Place(key, Optional.empty());
         }
-        String typed = words.size() > 1 ? words.get(1) : s.day().lastBack().getOrDefault(key, camera.backs().get(0));
-        String back = camera.backs().stream().filter(it -> it.equalsIgnoreCase(typed)).findFirst().orElseThrow(() -> new Refusal(typed + " is no back of "
-                + camera.name() + Nearest.question(typed, camera.backs()) + "; it has " + String.join(", ", camera.backs())));
+        String typed = words.size() > 1
+                ? words.get(1)
+                : s.day().lastBack().getOrDefault(key, camera.backs().get(0));
+        String back = camera.backs().stream()
+                .filter(it -> it.equalsIgnoreCase(typed))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(typed + " is no back of " + camera.name()
+                        + Nearest.question(typed, camera.backs()) + "; it has " + String.join(", ", camera.backs())));
         return new Place(key, Optional.of(back));
     }
 
@@ -425,9 +491,12 @@ public final class Interpreter {
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Took(place)));
         Situation after = after(entries);
         Optional<Roll> roll = after.roll();
-        String words = after.camera().map(Camera::name).orElse(place.camera()) + place.back().map(it -> ", back " + it).orElse("") + ": "
-                + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI " + it.film().index() + ", next frame " + it.next() + ", " + State.leftWords(it))
-                .orElse("no film") + "." + s.kit().remark(Kit.Sort.CAMERAS, place.camera());
+        String words = after.camera().map(Camera::name).orElse(place.camera())
+                + place.back().map(it -> ", back " + it).orElse("") + ": "
+                + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI "
+                                + it.film().index() + ", next frame " + it.next() + ", " + State.leftWords(it))
+                        .orElse("no film")
+                + "." + s.kit().remark(Kit.Sort.CAMERAS, place.camera());
         return does(entries, after, state(after, words, Begun.between(s, after, now)), List.of());
     }
 
@@ -445,7 +514,9 @@ public final class Interpreter {
 
     /** A frame number. */
     static int number(String word, String what) {
-        return Tokens.number(word).filter(it -> it == Math.rint(it) && it <= 250).map(Double::intValue)
+        return Tokens.number(word)
+                .filter(it -> it == Math.rint(it) && it <= 250)
+                .map(Double::intValue)
                 .orElseThrow(() -> new Refusal(word + " is no frame number: " + what));
     }
 

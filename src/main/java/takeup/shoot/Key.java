@@ -11,12 +11,37 @@ public record Key(Name name, String text) {
 
     /** The keys that are told apart. What a terminal sends for any other one is {@link #UNKNOWN} and does nothing. */
     public enum Name {
-        CHARACTER(""), ENTER("Enter"), ESCAPE("Esc"), TAB("Tab"), SHIFT_TAB("Shift-Tab"), BACKSPACE("Backspace"),
-        DELETE("Del"), UP("Up"), DOWN("Down"), LEFT("Left"), RIGHT("Right"), HOME("Home"), END("End"),
-        PAGE_UP("PgUp"), PAGE_DOWN("PgDn"),
-        F1("F1"), F2("F2"), F3("F3"), F4("F4"), F5("F5"), F6("F6"),
-        F7("F7"), F8("F8"), F9("F9"), F10("F10"), F11("F11"), F12("F12"),
-        CTRL("Ctrl-"), ALT("Alt-"), PASTE("paste"), UNKNOWN("unknown key");
+        CHARACTER(""),
+        ENTER("Enter"),
+        ESCAPE("Esc"),
+        TAB("Tab"),
+        SHIFT_TAB("Shift-Tab"),
+        BACKSPACE("Backspace"),
+        DELETE("Del"),
+        UP("Up"),
+        DOWN("Down"),
+        LEFT("Left"),
+        RIGHT("Right"),
+        HOME("Home"),
+        END("End"),
+        PAGE_UP("PgUp"),
+        PAGE_DOWN("PgDn"),
+        F1("F1"),
+        F2("F2"),
+        F3("F3"),
+        F4("F4"),
+        F5("F5"),
+        F6("F6"),
+        F7("F7"),
+        F8("F8"),
+        F9("F9"),
+        F10("F10"),
+        F11("F11"),
+        F12("F12"),
+        CTRL("Ctrl-"),
+        ALT("Alt-"),
+        PASTE("paste"),
+        UNKNOWN("unknown key");
 
         private final String words;
 
@@ -26,14 +51,40 @@ public record Key(Name name, String text) {
     }
 
     public Key {
-        boolean one = !text.isEmpty() && text.codePointCount(0, text.length()) == 1
+        boolean one = !text.isEmpty()
+                && text.codePointCount(0, text.length()) == 1
                 && !(text.length() == 1 && Character.isSurrogate(text.charAt(0)));
         boolean fits = switch (name) {
             case CHARACTER, ALT -> one;
             case CTRL -> one && !Character.isUpperCase(text.codePointAt(0));
             case PASTE -> true;
-            case ENTER, ESCAPE, TAB, SHIFT_TAB, BACKSPACE, DELETE, UP, DOWN, LEFT, RIGHT, HOME, END, PAGE_UP, PAGE_DOWN,
-                 F1, F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12, UNKNOWN -> text.isEmpty();
+            case ENTER,
+                    ESCAPE,
+                    TAB,
+                    SHIFT_TAB,
+                    BACKSPACE,
+                    DELETE,
+                    UP,
+                    DOWN,
+                    LEFT,
+                    RIGHT,
+                    HOME,
+                    END,
+                    PAGE_UP,
+                    PAGE_DOWN,
+                    F1,
+                    F2,
+                    F3,
+                    F4,
+                    F5,
+                    F6,
+                    F7,
+                    F8,
+                    F9,
+                    F10,
+                    F11,
+                    F12,
+                    UNKNOWN -> text.isEmpty();
         };
         if (!fits) {
             throw new IllegalArgumentException("the key " + name + " does not write \"" + text + "\"");

@@ -17,8 +17,15 @@ import java.util.Optional;
  */
 public record KeyHelp(String key, String does, String word, List<String> pages, String when, Optional<String> whyNot) {
     private static KeyHelp of(Binding binding, Optional<String> whyNot) {
-        return new KeyHelp(binding.key().toString(), binding.does(), binding.word(),
-                binding.pages().stream().map(it -> it.name().toLowerCase(Locale.ROOT)).toList(), binding.when().name().toLowerCase(Locale.ROOT), whyNot);
+        return new KeyHelp(
+                binding.key().toString(),
+                binding.does(),
+                binding.word(),
+                binding.pages().stream()
+                        .map(it -> it.name().toLowerCase(Locale.ROOT))
+                        .toList(),
+                binding.when().name().toLowerCase(Locale.ROOT),
+                whyNot);
     }
 
     /** All keys. */

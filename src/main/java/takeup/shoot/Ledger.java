@@ -6,7 +6,8 @@ import java.util.Optional;
 import takeup.roll.Roll;
 
 /**
- * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until it is.
+ * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until
+ * it is.
  *
  * @param kept the situation as the disk holds it; this is what the counter shows
  * @param waiting steps that the disk has not acknowledged yet, oldest first

@@ -38,14 +38,19 @@ final class LightLines {
 
     Outcome meter(List<String> words) {
         if (words.isEmpty() || words.size() > 2) {
-            throw new Refusal("which meter? one of " + String.join(", ", in.s.kit().keys(Kit.Sort.METERS)) + ", and the time it is preset to: meter preset 1/125");
+            throw new Refusal(
+                    "which meter? one of " + String.join(", ", in.s.kit().keys(Kit.Sort.METERS))
+                            + ", and the time it is preset to: meter preset 1/125");
         }
         String key = words.get(0).toLowerCase(Locale.ROOT);
-        Meter meter = in.s.kit().meter(key).orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.METERS, key)));
-        Optional<ExposureTime> preset = words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
+        Meter meter =
+                in.s.kit().meter(key).orElseThrow(() -> new Refusal(in.s.kit().whyNot(Kit.Sort.METERS, key)));
+        Optional<ExposureTime> preset =
+                words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Metered(key, preset)));
         Situation after = in.after(entries);
-        String text = "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
+        String text =
+                "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
         return in.does(entries, after, in.state(after, text, List.of()), List.of());
     }
 
@@ -54,31 +59,61 @@ final class LightLines {
             return again();
         }
         Meter meter = in.s.meter();
-        Reading reading = Readings.read(in.line, words, meter, in.s.day().preset(), in.s.roll().map(it -> it.film().index()), in.now);
+        Reading reading = Readings.read(
+                in.line,
+                words,
+                meter,
+                in.s.day().preset(),
+                in.s.roll().map(it -> it.film().index()),
+                in.now);
         List<Entry> entries = new ArrayList<>();
-        reading.preset().ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Metered(meter.key(), Optional.of(it)))));
+        reading.preset()
+                .ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Metered(meter.key(), Optional.of(it)))));
         reading = dated(reading);
-        return reading.flash().isPresent() ? new FlashLines(in).measured(reading, entries) : light(reading, meter, entries);
+        return reading.flash().isPresent()
+                ? new FlashLines(in).measured(reading, entries)
+                : light(reading, meter, entries);
     }
 
     /** A reading near sunset is called old sooner, where the place of the shoot is known. */
     private Reading dated(Reading reading) {
         Optional<Position> position = in.s.day().job().position();
-        return position.isEmpty() ? reading : new Reading(reading.light().map(it -> it.fresh(Sun.freshMinutes(position.get(), it.at()))), reading.flash(),
-                reading.flashIndex(), reading.lowestEv(), reading.preset());
+        return position.isEmpty()
+                ? reading
+                : new Reading(
+                        reading.light().map(it -> it.fresh(Sun.freshMinutes(position.get(), it.at()))),
+                        reading.flash(),
+                        reading.flashIndex(),
+                        reading.lowestEv(),
+                        reading.preset());
     }
 
     private Outcome again() {
         Optional<FlashLight> flash = in.s.day().flash();
         if (flash.isPresent() && (in.s.day().light().isEmpty() || isFlashNewer())) {
             Json.Obj fields = State.json(in.s).and("flashLight", flash.get().aperture());
-            return in.does(List.of(), in.original, new Outcome.Answer("light", FlashLines.words(flash.get()) + ", " + State.age(flash.get().at(), in.now) + ".", fields, List.of()), List.of());
+            return in.does(
+                    List.of(),
+                    in.original,
+                    new Outcome.Answer(
+                            "light",
+                            FlashLines.words(flash.get()) + ", "
+                                    + State.age(flash.get().at(), in.now) + ".",
+                            fields,
+                            List.of()),
+                    List.of());
         }
-        Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
+        Light light = in.s.day()
+                .light()
+                .orElseThrow(() -> new Refusal("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
         Optional<Asking> asking = State.asking(in.s);
         Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
         String text = State.light(light, in.now) + "." + best(advice);
-        return in.does(List.of(), in.original, new Outcome.Answer("light", text, fields(in.s, light, asking, advice, List.of()), List.of()), List.of());
+        return in.does(
+                List.of(),
+                in.original,
+                new Outcome.Answer("light", text, fields(in.s, light, asking, advice, List.of()), List.of()),
+                List.of());
     }
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
@@ -86,10 +121,14 @@ final class LightLines {
         List<Happened> steps = in.s.happened();
         for (int i = steps.size() - 1; i >= 0; i--) {
             for (Entry entry : steps.get(i).entries()) {
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.FlashLit lit && in.s.day().flash().equals(Optional.of(lit.flash()))) {
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.FlashLit lit
+                        && in.s.day().flash().equals(Optional.of(lit.flash()))) {
                     return true;
                 }
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Lit lit && in.s.day().light().equals(Optional.of(lit.light()))) {
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Lit lit
+                        && in.s.day().light().equals(Optional.of(lit.light()))) {
                     return false;
                 }
             }
@@ -98,7 +137,9 @@ final class LightLines {
     }
 
     private static String best(Advice advice) {
-        return advice.bestOne().flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + ".")).orElse("");
+        return advice.bestOne()
+                .flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + "."))
+                .orElse("");
     }
 
     private Outcome light(Reading reading, Meter meter, List<Entry> entries) {
@@ -107,7 +148,8 @@ final class LightLines {
         Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
         List<Warning> warnings = warnings(light, meter, asking);
         new ClockNotes(in).reading(entries).ifPresent(warnings::add);
-        entries.add(new Entry.OnDay(new DayEvent.Lit(light, meter.key(), warnings.stream().map(Warning::code).toList())));
+        entries.add(new Entry.OnDay(new DayEvent.Lit(
+                light, meter.key(), warnings.stream().map(Warning::code).toList())));
         String chosen = "";
         if (asking.isPresent() && !in.camera().isAutomatic()) {
             Camera camera = in.camera();
@@ -119,64 +161,118 @@ final class LightLines {
             if (FlashLines.leads(in.s)) {
                 chosen = besideFlash(light, asking.get(), entries, warnings);
             } else if (right || nothingBetter) {
-                chosen = " The setting in hand stays: " + pair(inHand.setting().aperture(), inHand.setting().time()) + ", " + Stops.error(now.getAsDouble()) + ".";
+                chosen = " The setting in hand stays: "
+                        + pair(inHand.setting().aperture(), inHand.setting().time()) + ", "
+                        + Stops.error(now.getAsDouble()) + ".";
                 best.filter(it -> !right).ifPresent(it -> warnings.addAll(it.warnings()));
             } else if (best.isPresent()) {
                 Suggestion row = best.get();
-                entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.aperture(row.aperture()).and(Change.time(row.time().orElseThrow()))))));
-                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", " + Stops.error(row.errorStops().getAsDouble()) + "."
-                        + notHeld(inHand, row);
+                entries.add(new Entry.OnDay(new DayEvent.Changed(
+                        camera.key(),
+                        inHand.with(Change.aperture(row.aperture())
+                                .and(Change.time(row.time().orElseThrow()))))));
+                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", "
+                        + Stops.error(row.errorStops().getAsDouble()) + "." + notHeld(inHand, row);
                 warnings.addAll(row.warnings());
             } else {
                 chosen = " No setting comes within a stop; the one in hand stays"
-                        + now.stream().mapToObj(it -> ", " + Stops.error(it)).findFirst().orElse("") + "."
-                        + Remedies.of(asking.get(), light, in.s.kit()).stream().findFirst().map(it -> " What would fit: " + it + "; why says more.").orElse("");
+                        + now.stream()
+                                .mapToObj(it -> ", " + Stops.error(it))
+                                .findFirst()
+                                .orElse("") + "."
+                        + Remedies.of(asking.get(), light, in.s.kit()).stream()
+                                .findFirst()
+                                .map(it -> " What would fit: " + it + "; why says more.")
+                                .orElse("");
                 advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
             }
         } else if (asking.isEmpty()) {
-            chosen = in.s.place().isEmpty() ? " No camera in hand." : " No film in " + in.s.place().get() + ".";
+            chosen = in.s.place().isEmpty()
+                    ? " No camera in hand."
+                    : " No film in " + in.s.place().get() + ".";
         }
         Situation after = in.after(entries);
         String text = State.light(light, in.now) + "." + chosen + sharp(after, advice) + zones(reading, light, asking)
                 + (after.inHand().setting().flash() ? FlashLines.ambientWords(after) : "");
-        return in.does(entries, after, new Outcome.Answer("light", text, fields(after, light, asking, advice, in.loud(warnings)), in.loud(warnings)), List.of());
+        return in.does(
+                entries,
+                after,
+                new Outcome.Answer(
+                        "light", text, fields(after, light, asking, advice, in.loud(warnings)), in.loud(warnings)),
+                List.of());
     }
 
-    /** While a flash reading leads, its aperture stays, and the time only as far as the flash and the light that is there need it. */
+    /**
+     * While a flash reading leads, its aperture stays, and the time only as far as the flash and the light that is
+     * there need it.
+     */
     private String besideFlash(Light light, Asking asking, List<Entry> entries, List<Warning> warnings) {
         Camera camera = in.camera();
         InHand inHand = in.s.inHand(camera);
         Optional<ExposureTime> time = FlashLines.besideFlash(camera, asking, light);
         boolean stays = time.equals(inHand.setting().time());
         if (!stays) {
-            entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.time(time.orElseThrow())))));
+            entries.add(
+                    new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(Change.time(time.orElseThrow())))));
         }
-        time.ifPresent(it -> Cautions.ofTime(it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
-        double flash = asking.path().flashError(in.s.day().flash().orElseThrow(), asking.setting().aperture().orElseThrow());
-        return (stays ? " The setting in hand stays: " : " Set: ") + pair(asking.setting().aperture(), time) + ", flash " + Stops.error(flash) + ".";
+        time.ifPresent(it -> Cautions.ofTime(
+                it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
+        double flash = asking.path()
+                .flashError(
+                        in.s.day().flash().orElseThrow(),
+                        asking.setting().aperture().orElseThrow());
+        return (stays ? " The setting in hand stays: " : " Set: ")
+                + pair(asking.setting().aperture(), time) + ", flash " + Stops.error(flash) + ".";
     }
 
     /** What is sharp at the aperture in hand, where a distance is known. */
     private static String sharp(Situation after, Advice advice) {
-        return after.inHand().setting().aperture().flatMap(at -> advice.suggestions().stream().filter(it -> Reasons.same(it.aperture(), at)).findFirst())
-                .flatMap(Suggestion::depth).map(it -> " Sharp from " + State.depth(it) + ".").orElse("");
+        return after.inHand()
+                .setting()
+                .aperture()
+                .flatMap(at -> advice.suggestions().stream()
+                        .filter(it -> Reasons.same(it.aperture(), at))
+                        .findFirst())
+                .flatMap(Suggestion::depth)
+                .map(it -> " Sharp from " + State.depth(it) + ".")
+                .orElse("");
     }
 
     /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
     private static Optional<Suggestion> withinAStop(Advice advice) {
         List<Suggestion> rows = new ArrayList<>(advice.bestOne().stream().toList());
-        advice.suggestions().stream().filter(it -> it.errorStops().isPresent())
-                .sorted(Comparator.comparingDouble(it -> Math.abs(it.errorStops().getAsDouble()))).forEach(rows::add);
-        return rows.stream().filter(it -> it.errorStops().isPresent() && !Stops.above(Math.abs(it.errorStops().getAsDouble()), 1)).findFirst();
+        advice.suggestions().stream()
+                .filter(it -> it.errorStops().isPresent())
+                .sorted(Comparator.comparingDouble(
+                        it -> Math.abs(it.errorStops().getAsDouble())))
+                .forEach(rows::add);
+        return rows.stream()
+                .filter(it -> it.errorStops().isPresent()
+                        && !Stops.above(Math.abs(it.errorStops().getAsDouble()), 1))
+                .findFirst();
     }
 
-    private Json.Obj fields(Situation after, Light light, Optional<Asking> asking, Advice advice, List<Warning> warnings) {
-        Asking about = asking.orElseGet(() -> new Asking(in.s.camera(), in.s.inHand().setting(), in.s.inHand().hold(), Optional.empty(),
-                takeup.exposure.FilmSpeed.ISO_100, 0, in.s.meter()));
-        List<Warning> ofReading = warnings.stream().filter(it -> it.code() == Warning.Code.SPAN || it.code() == Warning.Code.CAMERA_METER
-                || it.code() == Warning.Code.SUN || it.code() == Warning.Code.CLOCK || it.code() == Warning.Code.METER_SPEED).toList();
-        return Json.object().and("advice", about.json(light, advice, ofReading))
-                .and("aperture", after.inHand().setting().aperture().map(Object::toString)).and("time", after.inHand().setting().time().map(Object::toString))
+    private Json.Obj fields(
+            Situation after, Light light, Optional<Asking> asking, Advice advice, List<Warning> warnings) {
+        Asking about = asking.orElseGet(() -> new Asking(
+                in.s.camera(),
+                in.s.inHand().setting(),
+                in.s.inHand().hold(),
+                Optional.empty(),
+                takeup.exposure.FilmSpeed.ISO_100,
+                0,
+                in.s.meter()));
+        List<Warning> ofReading = warnings.stream()
+                .filter(it -> it.code() == Warning.Code.SPAN
+                        || it.code() == Warning.Code.CAMERA_METER
+                        || it.code() == Warning.Code.SUN
+                        || it.code() == Warning.Code.CLOCK
+                        || it.code() == Warning.Code.METER_SPEED)
+                .toList();
+        return Json.object()
+                .and("advice", about.json(light, advice, ofReading))
+                .and("aperture", after.inHand().setting().aperture().map(Object::toString))
+                .and("time", after.inHand().setting().time().map(Object::toString))
                 .and("errorStops", Asking.exact(State.errorInHand(after)));
     }
 
@@ -186,8 +282,13 @@ final class LightLines {
 
     private OptionalDouble error(Light light, Asking asking) {
         var setting = asking.setting();
-        return setting.aperture().isEmpty() || setting.time().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(asking.path().error(light.ev100(), setting.aperture().get(), setting.time().get()));
+        return setting.aperture().isEmpty() || setting.time().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(asking.path()
+                        .error(
+                                light.ev100(),
+                                setting.aperture().get(),
+                                setting.time().get()));
     }
 
     /** Within a third of a stop; on negative film up to two thirds over. */
@@ -196,33 +297,54 @@ final class LightLines {
     }
 
     private static boolean isIn(InHand inHand, Suggestion row) {
-        return inHand.setting().aperture().equals(Optional.of(row.aperture())) && inHand.setting().time().equals(row.time());
+        return inHand.setting().aperture().equals(Optional.of(row.aperture()))
+                && inHand.setting().time().equals(row.time());
     }
 
     /** A held aperture that gave way to a row that nothing speaks against is not given up in silence. */
     private static String notHeld(InHand inHand, Suggestion row) {
         Optional<Aperture> held = inHand.hold().flatMap(it -> it.aperture());
-        return held.isEmpty() || Math.abs(held.get().stops() - row.aperture().stops()) < 1e-6 ? ""
+        return held.isEmpty() || Math.abs(held.get().stops() - row.aperture().stops()) < 1e-6
+                ? ""
                 : " Not at " + held.get() + ", which is held: why says why.";
     }
 
     private static boolean keepsHold(InHand inHand) {
-        return inHand.hold().isEmpty() || inHand.hold().get().aperture().map(it -> inHand.setting().aperture().equals(Optional.of(it)))
-                .orElseGet(() -> inHand.setting().time().equals(inHand.hold().get().time()));
+        return inHand.hold().isEmpty()
+                || inHand.hold()
+                        .get()
+                        .aperture()
+                        .map(it -> inHand.setting().aperture().equals(Optional.of(it)))
+                        .orElseGet(() -> inHand.setting()
+                                .time()
+                                .equals(inHand.hold().get().time()));
     }
 
     /** What must be said about a reading, and was not said before. */
     private List<Warning> warnings(Light light, Meter meter, Optional<Asking> asking) {
         List<Warning> all = new ArrayList<>();
         Optional<Roll> roll = in.s.roll();
-        roll.filter(it -> Begun.isOther(light, it) && !Begun.wasSaid(light, in.s, in.now)).ifPresent(it -> all.add(Begun.meterSpeed(light, it)));
+        roll.filter(it -> Begun.isOther(light, it) && !Begun.wasSaid(light, in.s, in.now))
+                .ifPresent(it -> all.add(Begun.meterSpeed(light, it)));
         Cautions.span(light.spanStops(), roll.map(it -> it.film().stock())).ifPresent(all::add);
         Asking about = asking.orElse(null);
         if (light.method() == Light.Method.CAMERA && !saidToday(Warning.Code.CAMERA_METER)) {
-            (about == null ? new Asking(Optional.empty(), takeup.roll.Setting.NONE, Optional.empty(), Optional.empty(), takeup.exposure.FilmSpeed.ISO_100, 0, meter) : about)
-                    .warnings(light).stream().filter(it -> it.code() == Warning.Code.CAMERA_METER).forEach(all::add);
+            (about == null
+                            ? new Asking(
+                                    Optional.empty(),
+                                    takeup.roll.Setting.NONE,
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    takeup.exposure.FilmSpeed.ISO_100,
+                                    0,
+                                    meter)
+                            : about)
+                    .warnings(light).stream()
+                            .filter(it -> it.code() == Warning.Code.CAMERA_METER)
+                            .forEach(all::add);
         }
-        boolean wasBright = in.s.day().light().flatMap(it -> Cautions.sun(it.ev100())).isPresent();
+        boolean wasBright =
+                in.s.day().light().flatMap(it -> Cautions.sun(it.ev100())).isPresent();
         if (!wasBright) {
             Cautions.sun(light.ev100()).ifPresent(all::add);
         }
@@ -233,7 +355,9 @@ final class LightLines {
     private boolean saidToday(Warning.Code code) {
         for (Happened step : in.s.happened()) {
             for (Entry entry : step.entries()) {
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Lit lit && lit.said().contains(code)
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Lit lit
+                        && lit.said().contains(code)
                         && step.at().toLocalDate().equals(in.now.toLocalDate())) {
                     return true;
                 }
@@ -250,7 +374,9 @@ final class LightLines {
         if (camera.isAutomatic()) {
             throw new Refusal(camera.name() + " sets itself: there is nothing to choose");
         }
-        Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today, so nothing was chosen: m 5.6 125"));
+        Light light = in.s.day()
+                .light()
+                .orElseThrow(() -> new Refusal("no light reading today, so nothing was chosen: m 5.6 125"));
         Asking asking = State.asking(in.s).orElseThrow();
         Advice advice = asking.advice(light);
         if (advice.suggestions().isEmpty()) {
@@ -259,27 +385,47 @@ final class LightLines {
         String text = Reasons.words(asking, light, advice);
         if (Remedies.areNeeded(asking, advice)) {
             List<String> remedies = Remedies.of(asking, light, in.s.kit());
-            text += remedies.isEmpty() ? " Nothing here fits better." : " What would fit: " + String.join("; ", remedies) + ".";
+            text += remedies.isEmpty()
+                    ? " Nothing here fits better."
+                    : " What would fit: " + String.join("; ", remedies) + ".";
         }
-        return in.does(List.of(), in.original, new Outcome.Answer("light", text, fields(in.s, light, Optional.of(asking), advice, List.of()), List.of()), List.of());
+        return in.does(
+                List.of(),
+                in.original,
+                new Outcome.Answer(
+                        "light", text, fields(in.s, light, Optional.of(asking), advice, List.of()), List.of()),
+                List.of());
     }
 
     /** Several readings as zones: how far apart, what the shadows ask for, and what the highlights get then. */
     private static String zones(Reading reading, Light light, Optional<Asking> asking) {
-        if (reading.lowestEv().isEmpty() || asking.isEmpty() || asking.get().stock().isEmpty() || light.zone().isPresent() && light.zone().getAsInt() != 5) {
+        if (reading.lowestEv().isEmpty()
+                || asking.isEmpty()
+                || asking.get().stock().isEmpty()
+                || light.zone().isPresent() && light.zone().getAsInt() != 5) {
             return "";
         }
         double span = light.spanStops().orElse(0);
-        Light shadows = new Light(new ExposureValue(reading.lowestEv().getAsDouble()), light.method(), light.typed(), OptionalDouble.empty(), light.zone(), light.index(), light.at());
+        Light shadows = new Light(
+                new ExposureValue(reading.lowestEv().getAsDouble()),
+                light.method(),
+                light.typed(),
+                OptionalDouble.empty(),
+                light.zone(),
+                light.index(),
+                light.at());
         Optional<Suggestion> row = withinAStop(asking.get().advice(shadows));
         if (row.isEmpty() || row.get().overBoxStops().isEmpty()) {
             return "";
         }
         Stock stock = asking.get().stock().get();
-        double highlights = row.get().overBoxStops().getAsDouble() + span + asking.get().pushStops();
+        double highlights =
+                row.get().overBoxStops().getAsDouble() + span + asking.get().pushStops();
         double past = highlights - stock.overStops();
-        return " Shadows at " + shadows.ev100() + " ask for " + pair(Optional.of(row.get().aperture()), row.get().time()) + "; the highlights, " + Stops.words(span)
-                + " up, then get " + Stops.words(highlights) + (highlights < 0 ? " under" : " over") + " box speed, and this film bears " + Stops.words(stock.overStops())
+        return " Shadows at " + shadows.ev100() + " ask for "
+                + pair(Optional.of(row.get().aperture()), row.get().time()) + "; the highlights, " + Stops.words(span)
+                + " up, then get " + Stops.words(highlights) + (highlights < 0 ? " under" : " over")
+                + " box speed, and this film bears " + Stops.words(stock.overStops())
                 + (Stops.above(past, 0) ? ": " + Stops.words(past) + " too much" : "") + ".";
     }
 }

@@ -12,8 +12,7 @@ import takeup.roll.RollChange;
 
 /** Reads what {@code load} and {@code fix roll} take: stock, film size, index, development, frames. */
 final class LoadWords {
-    private LoadWords() {
-    }
+    private LoadWords() {}
 
     /**
      * What the words say.
@@ -41,7 +40,9 @@ final class LoadWords {
                     throw new Refusal("frames is said twice");
                 }
                 String count = next(words, ++at, word);
-                frames = OptionalInt.of(Tokens.number(count).filter(it -> it >= 1 && it <= 250 && it == Math.rint(it)).map(Double::intValue)
+                frames = OptionalInt.of(Tokens.number(count)
+                        .filter(it -> it >= 1 && it <= 250 && it == Math.rint(it))
+                        .map(Double::intValue)
                         .orElseThrow(() -> new Refusal("frames " + count + ": a roll holds 1 to 250 frames")));
             } else if (word.equals("process")) {
                 if (process.isEmpty()) {
@@ -83,8 +84,10 @@ final class LoadWords {
         if (word.equals("normal")) {
             return 0;
         }
-        double stops = Fractions.read(number).filter(it -> it > 0 && it <= 5)
-                .orElseThrow(() -> new Refusal(word + " " + number + ": stops above 0 and up to 5, such as " + word + " 1"));
+        double stops = Fractions.read(number)
+                .filter(it -> it > 0 && it <= 5)
+                .orElseThrow(
+                        () -> new Refusal(word + " " + number + ": stops above 0 and up to 5, such as " + word + " 1"));
         return word.equals("push") ? stops : -stops;
     }
 

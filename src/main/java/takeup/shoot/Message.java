@@ -17,63 +17,72 @@ public sealed interface Message {
      * @param ticks milliseconds on a clock that only runs forward
      */
     record Pressed(Key key, OffsetDateTime at, long ticks) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, at, ticks).pressed(key);
         }
     }
 
     /** The clock: once a second or so, and when the model asked to be woken. */
     record Ticked(OffsetDateTime at, long ticks) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, at, ticks).ticked();
         }
     }
 
     /** A step is on the disk. */
     record Kept(long step) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).kept(step);
         }
     }
 
     /** A step could not be written; it is tried again at the next key. */
     record NotKept(long step, String why) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).notKept(step, why);
         }
     }
 
     /** Something to say that came from the disk, such as an export that failed. */
     record Told(String words) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).told(words);
         }
     }
 
     /** A finished roll was read in. */
     record Fetched(RollId roll, List<Happened> steps, List<String> problems) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).fetched(roll, steps, problems);
         }
     }
 
     /** All rolls there are, for the view of them. */
     record Listed(List<RollLine> rolls) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).listed(rolls);
         }
     }
 
     /** The terminal changed its size or came back: draw again. */
     record Resized() implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Step(shoot, List.of());
         }
     }
 
     /** No key will come any more. */
     record Ended(String why) implements Message {
-        @Override public Step appliedTo(Shoot shoot) {
+        @Override
+        public Step appliedTo(Shoot shoot) {
             return new Turn(shoot, shoot.now(), shoot.ticks()).ended();
         }
     }

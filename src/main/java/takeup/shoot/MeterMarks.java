@@ -27,12 +27,23 @@ record MeterMarks(Scale step, boolean tenths) {
             return Optional.empty();
         }
         if (token.tenths() >= 0) {
-            return step.aperture(token.value()).or(() -> Scale.anyMark(token.value())).map(it -> it.plusTenths(token.tenths()));
+            return step.aperture(token.value())
+                    .or(() -> Scale.anyMark(token.value()))
+                    .map(it -> it.plusTenths(token.tenths()));
         }
         double whole = Math.floor(token.value());
-        if (tenths && whole != token.value() && Scale.FULL.aperture(token.value()).isEmpty()) {
+        if (tenths
+                && whole != token.value()
+                && Scale.FULL.aperture(token.value()).isEmpty()) {
             double past = (token.value() - whole) * 10;
-            boolean mark = whole == 1 || whole == 2 || whole == 4 || whole == 8 || whole == 11 || whole == 16 || whole == 22 || whole == 32;
+            boolean mark = whole == 1
+                    || whole == 2
+                    || whole == 4
+                    || whole == 8
+                    || whole == 11
+                    || whole == 16
+                    || whole == 22
+                    || whole == 32;
             if (mark && Math.abs(past - Math.rint(past)) < 1e-6) {
                 return Scale.FULL.aperture(whole).map(it -> it.plusTenths((int) Math.rint(past)));
             }
@@ -49,19 +60,26 @@ record MeterMarks(Scale step, boolean tenths) {
         if (!token.is(Token.Kind.BARE) || token.tenths() >= 0 || !(token.value() > 0)) {
             return Optional.empty();
         }
-        return printed(step, token).or(() -> printed(Scale.FULL, token)).or(() -> printed(Scale.THIRD, token)).or(() -> printed(Scale.HALF, token));
+        return printed(step, token)
+                .or(() -> printed(Scale.FULL, token))
+                .or(() -> printed(Scale.THIRD, token))
+                .or(() -> printed(Scale.HALF, token));
     }
 
     private static Optional<ExposureTime> printed(Scale scale, Token token) {
         String print = Plain.number(token.value());
-        return scale.times().stream().filter(it -> it.seconds() <= 1 && it.dial().equals(print)).findFirst();
+        return scale.times().stream()
+                .filter(it -> it.seconds() <= 1 && it.dial().equals(print))
+                .findFirst();
     }
 
     /** What a bare time behind {@code meter KEY} means. */
     ExposureTime preset(String word, String meter) {
         Token token = Tokens.token(word);
         if (token.is(Token.Kind.BARE)) {
-            return printed(step, token).or(() -> printed(Scale.THIRD, token)).or(() -> printed(Scale.HALF, token))
+            return printed(step, token)
+                    .or(() -> printed(Scale.THIRD, token))
+                    .or(() -> printed(Scale.HALF, token))
                     .orElseThrow(() -> new Refusal(word + " is no print of a dial: 125, or 1/125"));
         }
         if (!token.is(Token.Kind.TIME)) {

@@ -22,18 +22,27 @@ import takeup.roll.Setting;
 
 /** A reading with its camera and film given as options, outside the screen: the same words, the same sums. */
 public final class MeterWords {
-    private MeterWords() {
-    }
+    private MeterWords() {}
 
     /** The options as they were typed; what is empty was not given. */
-    public record Options(List<String> reading, Optional<String> camera, Optional<String> lens, Optional<String> stock, Optional<String> index,
-            Optional<String> meter, Optional<String> hold, Optional<String> bias, List<String> filters, Optional<String> extension,
-            Optional<String> magnification, Optional<String> distance, boolean flash, boolean tripod) {
-    }
+    public record Options(
+            List<String> reading,
+            Optional<String> camera,
+            Optional<String> lens,
+            Optional<String> stock,
+            Optional<String> index,
+            Optional<String> meter,
+            Optional<String> hold,
+            Optional<String> bias,
+            List<String> filters,
+            Optional<String> extension,
+            Optional<String> magnification,
+            Optional<String> distance,
+            boolean flash,
+            boolean tripod) {}
 
     /** The answer. */
-    public record Answer(Asking asking, Light light, Advice advice, List<Warning> warnings) {
-    }
+    public record Answer(Asking asking, Light light, Advice advice, List<Warning> warnings) {}
 
     /** Something that cannot be understood, with what to do. */
     public static final class Unclear extends Exception {
@@ -44,7 +53,10 @@ public final class MeterWords {
         }
     }
 
-    /** The answer for the options, in a situation. With a camera or a stock named it starts clean; with neither it takes what is in use. */
+    /**
+     * The answer for the options, in a situation. With a camera or a stock named it starts clean; with neither it takes
+     * what is in use.
+     */
     public static Answer answer(Situation s, Options options, OffsetDateTime now) throws Unclear {
         try {
             return read(s, options, now);
@@ -57,21 +69,41 @@ public final class MeterWords {
         boolean clean = options.camera.isPresent() || options.stock.isPresent();
         Optional<Roll> roll = clean ? Optional.empty() : s.roll();
         Optional<Camera> camera = options.camera.isPresent()
-                ? Optional.of(s.kit().camera(options.camera.get()).orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.CAMERAS, options.camera.get()))))
+                ? Optional.of(s.kit()
+                        .camera(options.camera.get())
+                        .orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.CAMERAS, options.camera.get()))))
                 : clean ? Optional.empty() : s.camera();
         Optional<Stock> stock = options.stock.isPresent()
-                ? Optional.of(s.kit().stock(options.stock.get()).orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.STOCKS, options.stock.get()))))
+                ? Optional.of(s.kit()
+                        .stock(options.stock.get())
+                        .orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.STOCKS, options.stock.get()))))
                 : roll.map(it -> it.film().stock());
         Meter meter = options.meter.isPresent()
-                ? s.kit().meter(options.meter.get()).orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.METERS, options.meter.get()))) : s.meter();
-        Optional<FilmSpeed> given = options.index.map(it -> LoadWords.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
-        Optional<FilmSpeed> known = given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
+                ? s.kit()
+                        .meter(options.meter.get())
+                        .orElseThrow(() -> new Refusal(s.kit().whyNot(Kit.Sort.METERS, options.meter.get())))
+                : s.meter();
+        Optional<FilmSpeed> given =
+                options.index.map(it -> LoadWords.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
+        Optional<FilmSpeed> known =
+                given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
         Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
-        Optional<Hold> hold = options.hold.isPresent() ? hold(options.hold.get(), camera, setting.lens()) : clean ? Optional.empty() : s.inHand().hold();
+        Optional<Hold> hold = options.hold.isPresent()
+                ? hold(options.hold.get(), camera, setting.lens())
+                : clean ? Optional.empty() : s.inHand().hold();
         List<String> words = Tokens.of(String.join(" ", options.reading)).words();
-        Reading reading = Readings.read("m " + String.join(" ", options.reading), words, meter, s.day().preset(), known, now);
-        Light light = reading.light().orElseThrow(() -> new Refusal("a flash reading belongs to a roll: type it on the prompt"));
-        Asking asking = new Asking(camera, setting, hold, stock, known.orElse(FilmSpeed.ISO_100), roll.map(it -> it.film().development().pushStops()).orElse(0.0), meter);
+        Reading reading = Readings.read(
+                "m " + String.join(" ", options.reading), words, meter, s.day().preset(), known, now);
+        Light light = reading.light()
+                .orElseThrow(() -> new Refusal("a flash reading belongs to a roll: type it on the prompt"));
+        Asking asking = new Asking(
+                camera,
+                setting,
+                hold,
+                stock,
+                known.orElse(FilmSpeed.ISO_100),
+                roll.map(it -> it.film().development().pushStops()).orElse(0.0),
+                meter);
         return new Answer(asking, light, asking.advice(light), asking.warnings(light));
     }
 
@@ -79,8 +111,11 @@ public final class MeterWords {
         Setting setting = before;
         if (options.lens.isPresent()) {
             Camera on = camera.orElseThrow(() -> new Refusal("--lens needs its camera: --camera K"));
-            setting = setting.with(StateWords.read("lens", options.lens.get().toLowerCase(Locale.ROOT), on, setting.lens(), OptionalDouble.empty()));
-        } else if (setting.lens().isEmpty() && camera.isPresent() && !camera.get().lenses().isEmpty()) {
+            setting = setting.with(StateWords.read(
+                    "lens", options.lens.get().toLowerCase(Locale.ROOT), on, setting.lens(), OptionalDouble.empty()));
+        } else if (setting.lens().isEmpty()
+                && camera.isPresent()
+                && !camera.get().lenses().isEmpty()) {
             setting = setting.with(Change.lens(camera.get().lenses().get(0)));
         }
         if (options.bias.isPresent()) {
@@ -103,13 +138,19 @@ public final class MeterWords {
             }
             setting = setting.with(Change.distance(token.value()));
         }
-        String extension = options.extension.map(it -> it.endsWith("mm") ? it : it + "mm").orElse("");
+        String extension =
+                options.extension.map(it -> it.endsWith("mm") ? it : it + "mm").orElse("");
         if (!extension.isEmpty() || options.magnification.isPresent()) {
             Camera on = camera.orElseThrow(() -> new Refusal("an extension needs its camera and lens: --camera K"));
-            setting = setting.with(StateWords.read(extension.isEmpty() ? "mag" : "ext", extension.isEmpty() ? options.magnification.get() : extension, on,
-                    setting.lens(), setting.zoomMm()));
+            setting = setting.with(StateWords.read(
+                    extension.isEmpty() ? "mag" : "ext",
+                    extension.isEmpty() ? options.magnification.get() : extension,
+                    on,
+                    setting.lens(),
+                    setting.zoomMm()));
         }
-        return setting.with(Change.flash(options.flash || setting.flash())).with(Change.tripod(options.tripod || setting.tripod()));
+        return setting.with(Change.flash(options.flash || setting.flash()))
+                .with(Change.tripod(options.tripod || setting.tripod()));
     }
 
     private static Optional<Hold> hold(String word, Optional<Camera> camera, Optional<Lens> lens) {

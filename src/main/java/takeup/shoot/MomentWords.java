@@ -32,12 +32,14 @@ final class MomentWords {
      * @param now today's date, for {@code on tomorrow}
      * @param places the place that a camera's key and maybe a back name
      */
-    static Moment read(List<String> words, int number, LocalDate today, LocalDate now, Function<List<String>, Place> places) {
+    static Moment read(
+            List<String> words, int number, LocalDate today, LocalDate now, Function<List<String>, Place> places) {
         return new MomentWords(words, places).read(number, today, now);
     }
 
     private Moment read(int number, LocalDate today, LocalDate now) {
-        LocalTime time = RawWords.time(words.get(0)).orElseThrow(() -> new Refusal(words.get(0) + " is no time of day: plan 16:30 Prize-giving wants 12"));
+        LocalTime time = RawWords.time(words.get(0))
+                .orElseThrow(() -> new Refusal(words.get(0) + " is no time of day: plan 16:30 Prize-giving wants 12"));
         List<String> name = new ArrayList<>();
         boolean named = false;
         int wants = 0;
@@ -95,11 +97,21 @@ final class MomentWords {
         if (name.isEmpty()) {
             throw new Refusal("what happens at " + RawWords.clock(time) + "? plan 16:30 Prize-giving wants 12");
         }
-        return new Moment(number, date.atTime(time), String.join(" ", name), wants, must, place.map(Place::camera), back ? place.flatMap(Place::back) : Optional.empty(), light);
+        return new Moment(
+                number,
+                date.atTime(time),
+                String.join(" ", name),
+                wants,
+                must,
+                place.map(Place::camera),
+                back ? place.flatMap(Place::back) : Optional.empty(),
+                light);
     }
 
     private Refusal tooMany() {
-        return new Refusal(words.get(at) + " is not understood here: a moment is its time, its name, then wants 12, must, cam 645 back 2, light ev12, on DATE");
+        return new Refusal(words.get(at)
+                + " is not understood here: a moment is its time, its name, then wants 12, must, cam "
+                + "645 back 2, light ev12, on DATE");
     }
 
     private String next() {
@@ -114,8 +126,11 @@ final class MomentWords {
 
     /** A count of frames. */
     static int frames(String count) {
-        return Tokens.number(count).filter(it -> it == Math.rint(it) && it >= 0 && it <= MOST).map(Double::intValue)
-                .orElseThrow(() -> new Refusal((count.isEmpty() ? "nothing" : count) + " is no count of frames: wants 12, up to " + MOST));
+        return Tokens.number(count)
+                .filter(it -> it == Math.rint(it) && it >= 0 && it <= MOST)
+                .map(Double::intValue)
+                .orElseThrow(() -> new Refusal(
+                        (count.isEmpty() ? "nothing" : count) + " is no count of frames: wants 12, up to " + MOST));
     }
 
     /** The camera's key, and the back, with or without the word {@code back} in front of it: {@code cam 645 2}. */
@@ -141,8 +156,12 @@ final class MomentWords {
 
     /** Whether a word could be light: {@code Last light} is a name. */
     private static boolean isLight(String word) {
-        return Readings.sky(word).isPresent() || word.equals("ev") || !word.isEmpty() && (Tokens.isDigit(word.charAt(0)) || word.charAt(0) == '-')
-                || word.startsWith("ev") && word.length() > 2 && (Tokens.isDigit(word.charAt(2)) || word.charAt(2) == '-');
+        return Readings.sky(word).isPresent()
+                || word.equals("ev")
+                || !word.isEmpty() && (Tokens.isDigit(word.charAt(0)) || word.charAt(0) == '-')
+                || word.startsWith("ev")
+                        && word.length() > 2
+                        && (Tokens.isDigit(word.charAt(2)) || word.charAt(2) == '-');
     }
 
     private double light() {
@@ -164,7 +183,10 @@ final class MomentWords {
         }
         String number = word.startsWith("ev") ? word.substring(2) : word;
         boolean minus = number.startsWith("-");
-        return Tokens.number(minus ? number.substring(1) : number).map(it -> minus ? -it : it).filter(it -> it >= -10 && it <= 20)
-                .orElseThrow(() -> new Refusal((word.isEmpty() ? "nothing" : typed) + " is no light: light ev12 (EV at ISO 100, -10 to 20), or a sky, such as light shade"));
+        return Tokens.number(minus ? number.substring(1) : number)
+                .map(it -> minus ? -it : it)
+                .filter(it -> it >= -10 && it <= 20)
+                .orElseThrow(() -> new Refusal((word.isEmpty() ? "nothing" : typed)
+                        + " is no light: light ev12 (EV at ISO 100, -10 to 20), or a sky, such as light shade"));
     }
 }

@@ -14,8 +14,8 @@ import takeup.kit.Warning;
 import takeup.roll.Roll;
 
 /**
- * The next key moment, how long it is away, and the one thing that is best done about it: "change now: 4 left, Prize-giving in
- * 6 min wants 12; 4 frames = 6.20".
+ * The next key moment, how long it is away, and the one thing that is best done about it: "change now: 4 left,
+ * Prize-giving in 6 min wants 12; 4 frames = 6.20".
  *
  * @param moment the moment
  * @param minutes how many minutes it is away; 0 or less once it has begun
@@ -24,14 +24,24 @@ import takeup.roll.Roll;
  * @param advice what is best done
  * @param recommendation the same in words; empty where nothing needs to be done
  */
-public record NextMoment(Moment moment, long minutes, Optional<Place> place, int left, Advice advice, String recommendation) {
+public record NextMoment(
+        Moment moment, long minutes, Optional<Place> place, int left, Advice advice, String recommendation) {
     /** So many minutes before a moment it begins to be advised on: a rule of our own. */
     public static final int LEAD = 15;
     /** Minutes that a change of roll is given: a rule of our own, nobody has published one. */
     static final int CHANGE = 3;
 
     /** What is best done. Those behind {@code KEEP} are urgent and warned of. */
-    public enum Advice { NOTHING, READY, KEEP, USE_UP, LOAD, OTHER, CHANGE, STOCK }
+    public enum Advice {
+        NOTHING,
+        READY,
+        KEEP,
+        USE_UP,
+        LOAD,
+        OTHER,
+        CHANGE,
+        STOCK
+    }
 
     /** The moment to be ready for, if one is planned for today. */
     public static Optional<NextMoment> of(Situation s, OffsetDateTime now) {
@@ -51,12 +61,19 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
         String wants = moment.wants() > 0 ? when + " wants " + moment.wants() : when;
         if (roll.isEmpty()) {
             Optional<StockChoice> film = StockChoice.of(s, place.get(), moment, Optional.empty());
-            return plain.with(Advice.LOAD, film.map(it -> "load " + it.words()).orElse("load") + " now: no film in " + place.get() + ", " + wants + empty(s, place.get()));
+            return plain.with(
+                    Advice.LOAD,
+                    film.map(it -> "load " + it.words()).orElse("load") + " now: no film in " + place.get() + ", "
+                            + wants + empty(s, place.get()));
         }
-        return left < moment.wants() ? tooFew(plain, s, roll.get(), wants, now) : enough(plain, s, roll.get(), wants, now);
+        return left < moment.wants()
+                ? tooFew(plain, s, roll.get(), wants, now)
+                : enough(plain, s, roll.get(), wants, now);
     }
 
-    /** The place that the plan names; of a camera with backs the one in hand or last in hand; else the place in hand. */
+    /**
+     * The place that the plan names; of a camera with backs the one in hand or last in hand; else the place in hand.
+     */
     private static Optional<Place> place(Moment moment, Situation s) {
         if (moment.camera().isEmpty()) {
             return s.place();
@@ -66,7 +83,8 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
             return Optional.of(new Place(camera, moment.back()));
         }
         Optional<Place> active = s.place().filter(it -> it.camera().equals(camera));
-        Optional<String> back = Optional.ofNullable(s.day().lastBack().get(camera)).or(() -> s.camera(camera).flatMap(it -> it.backs().stream().findFirst()));
+        Optional<String> back = Optional.ofNullable(s.day().lastBack().get(camera))
+                .or(() -> s.camera(camera).flatMap(it -> it.backs().stream().findFirst()));
         return active.or(() -> Optional.of(new Place(camera, back)));
     }
 
@@ -74,23 +92,37 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
         Moment moment = plain.moment;
         Optional<Roll> other = other(moment, s, roll);
         if (other.isPresent()) {
-            return plain.with(Advice.OTHER, "take " + other.get().place() + ": " + State.leftWords(other.get()) + ", here " + plain.left + "; " + wants);
+            return plain.with(
+                    Advice.OTHER,
+                    "take " + other.get().place() + ": " + State.leftWords(other.get()) + ", here " + plain.left + "; "
+                            + wants);
         }
-        int fresh = roll.camera().frames().getOrDefault(roll.film().size(), roll.film().framesNominal());
+        int fresh = roll.camera()
+                .frames()
+                .getOrDefault(roll.film().size(), roll.film().framesNominal());
         if (fresh <= plain.left) {
             return plain.with(Advice.READY, "have the next roll ready: " + wants + ", a roll holds " + fresh);
         }
-        Optional<StockChoice> film = StockChoice.of(s, plain.place.orElseThrow(), moment, Optional.of(roll)).filter(it -> !it.isOn(roll));
+        Optional<StockChoice> film = StockChoice.of(s, plain.place.orElseThrow(), moment, Optional.of(roll))
+                .filter(it -> !it.isOn(roll));
         String loading = film.map(it -> ", load " + it.words()).orElse("");
         String empty = empty(s, plain.place.get());
         OptionalDouble pace = pace(s, now);
         LocalTime by = moment.at().minusMinutes(CHANGE).toLocalTime();
         if (plain.left > 0 && pace.isPresent() && plain.left / pace.getAsDouble() + CHANGE < plain.minutes) {
-            return plain.with(Advice.USE_UP, (plain.left == 1 ? "use up the last frame" : "use up the " + plain.left + " left") + " and change by " + RawWords.clock(by) + loading + ": " + wants + empty);
+            return plain.with(
+                    Advice.USE_UP,
+                    (plain.left == 1 ? "use up the last frame" : "use up the " + plain.left + " left")
+                            + " and change by " + RawWords.clock(by) + loading + ": " + wants + empty);
         }
         Optional<BigDecimal> cost = s.day().job().bag().costLeft(roll);
-        return plain.with(Advice.CHANGE, "change now" + loading + ": " + plain.left + " left, " + wants
-                + cost.map(it -> "; " + plain.left + (plain.left == 1 ? " frame = " : " frames = ") + it.toPlainString()).orElse("") + empty);
+        return plain.with(
+                Advice.CHANGE,
+                "change now" + loading + ": " + plain.left + " left, " + wants
+                        + cost.map(it -> "; " + plain.left + (plain.left == 1 ? " frame = " : " frames = ")
+                                        + it.toPlainString())
+                                .orElse("")
+                        + empty);
     }
 
     private static NextMoment enough(NextMoment plain, Situation s, Roll roll, String wants, OffsetDateTime now) {
@@ -102,23 +134,34 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
         int spare = plain.left - moment.wants();
         OptionalDouble pace = pace(s, now);
         boolean soonGone = moment.wants() > 0 && pace.isPresent() && spare < pace.getAsDouble() * plain.minutes;
-        return soonGone ? plain.with(Advice.KEEP, "keep " + moment.wants() + " for " + moment.name() + ": " + spare + " to spare") : plain;
+        return soonGone
+                ? plain.with(
+                        Advice.KEEP, "keep " + moment.wants() + " for " + moment.name() + ": " + spare + " to spare")
+                : plain;
     }
 
     private static String empty(Situation s, Place place) {
-        return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty() ? "; the bag has no film for it" : "";
+        return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty()
+                ? "; the bag has no film for it"
+                : "";
     }
 
-    /** Another roll in use that has frames enough: on another back of that camera, or anywhere where the plan names no camera. */
+    /**
+     * Another roll in use that has frames enough: on another back of that camera, or anywhere where the plan names no
+     * camera.
+     */
     private static Optional<Roll> other(Moment moment, Situation s, Roll roll) {
         if (moment.back().isPresent()) {
             return Optional.empty();
         }
         Optional<Roll> best = Optional.empty();
         for (Place place : s.placesInUse()) {
-            Optional<Roll> found = s.rollIn(place).filter(it -> !it.id().equals(roll.id()) && it.framesLeft() >= moment.wants());
+            Optional<Roll> found =
+                    s.rollIn(place).filter(it -> !it.id().equals(roll.id()) && it.framesLeft() >= moment.wants());
             boolean fits = moment.camera().isEmpty() || moment.camera().get().equals(place.camera());
-            boolean nearer = best.isEmpty() || place.camera().equals(roll.camera().key()) && !best.get().camera().key().equals(roll.camera().key());
+            boolean nearer = best.isEmpty()
+                    || place.camera().equals(roll.camera().key())
+                            && !best.get().camera().key().equals(roll.camera().key());
             if (found.isPresent() && fits && nearer) {
                 best = found;
             }
@@ -130,7 +173,11 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
     static OptionalDouble pace(Situation s, OffsetDateTime now) {
         List<OffsetDateTime> times = new ArrayList<>();
         for (Roll roll : s.rolls().values()) {
-            roll.frames().forEach(it -> it.exposure().at().filter(at -> at.toLocalDate().equals(now.toLocalDate()) && it.mayComeBack()).ifPresent(times::add));
+            roll.frames()
+                    .forEach(it -> it.exposure()
+                            .at()
+                            .filter(at -> at.toLocalDate().equals(now.toLocalDate()) && it.mayComeBack())
+                            .ifPresent(times::add));
         }
         return Pace.of(times);
     }
@@ -151,19 +198,26 @@ public record NextMoment(Moment moment, long minutes, Optional<Place> place, int
 
     /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */
     public String countdown() {
-        String when = minutes > 0 ? " in " + RawWords.minutes(minutes) : minutes == 0 ? " now" : " now, since " + RawWords.minutes(-minutes);
-        return RawWords.clock(moment.at().toLocalTime()) + " " + moment.name() + when + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", MUST" : "");
+        String when = minutes > 0
+                ? " in " + RawWords.minutes(minutes)
+                : minutes == 0 ? " now" : " now, since " + RawWords.minutes(-minutes);
+        return RawWords.clock(moment.at().toLocalTime()) + " " + moment.name() + when
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", MUST" : "");
     }
 
     /** All of it in one line: the recommendation where there is one, else the countdown and what is left there. */
     public String line() {
-        String there = place.isEmpty() ? "" : ": " + place.get() + (left < 0 ? " has no film" : " has " + left + " left");
+        String there =
+                place.isEmpty() ? "" : ": " + place.get() + (left < 0 ? " has no film" : " has " + left + " left");
         return recommendation.isEmpty() ? countdown() + there : recommendation;
     }
 
-    /** Whether it says nothing new after another: what was said once is not said again, nor while it is being followed. */
+    /**
+     * Whether it says nothing new after another: what was said once is not said again, nor while it is being followed.
+     */
     boolean saysAgain(NextMoment before) {
-        boolean follows = (advice == Advice.LOAD || advice == Advice.USE_UP) && (before.advice == Advice.CHANGE || before.advice == Advice.USE_UP);
+        boolean follows = (advice == Advice.LOAD || advice == Advice.USE_UP)
+                && (before.advice == Advice.CHANGE || before.advice == Advice.USE_UP);
         return before.moment.number() == moment.number() && (before.advice == advice || follows);
     }
 }

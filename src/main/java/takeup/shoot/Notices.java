@@ -7,22 +7,27 @@ import java.util.Optional;
 import takeup.kit.Warning;
 
 /**
- * What becomes true by the clock as much as by a line: a moment draws near, the film gets short for the plan. It is said with the
- * first line after it became true, and not again while it stays so; on the screen it stands as a word all the while.
+ * What becomes true by the clock as much as by a line: a moment draws near, the film gets short for the plan. It is
+ * said with the first line after it became true, and not again while it stays so; on the screen it stands as a word all
+ * the while.
  */
 final class Notices {
-    private Notices() {
-    }
+    private Notices() {}
 
     /** What is true after a line and was not when the line before it was written. */
     static List<Warning> begun(Situation before, Situation after, OffsetDateTime now) {
         if (after.day().job().plan().moments().isEmpty()) {
             return List.of();
         }
-        OffsetDateTime then = before.happened().isEmpty() ? now : before.happened().get(before.happened().size() - 1).at();
+        OffsetDateTime then = before.happened().isEmpty()
+                ? now
+                : before.happened().get(before.happened().size() - 1).at();
         List<Warning> begun = new ArrayList<>();
         Optional<NextMoment> was = NextMoment.of(before.turned(then), then);
-        NextMoment.of(after, now).filter(it -> was.isEmpty() || !it.saysAgain(was.get())).flatMap(NextMoment::warning).ifPresent(begun::add);
+        NextMoment.of(after, now)
+                .filter(it -> was.isEmpty() || !it.saysAgain(was.get()))
+                .flatMap(NextMoment::warning)
+                .ifPresent(begun::add);
         Enough enough = Enough.of(after, now);
         if (enough.isShort() && !Enough.of(before.turned(then), then).isShort()) {
             begun.add(new Warning(Warning.Code.BAG_LOW, enough.words().orElseThrow()));
@@ -31,7 +36,10 @@ final class Notices {
         return begun;
     }
 
-    /** The answer with what begins to be true with it; a line that writes nothing leaves no trace, so nothing is said with it. */
+    /**
+     * The answer with what begins to be true with it; a line that writes nothing leaves no trace, so nothing is said
+     * with it.
+     */
     static Outcome with(Outcome outcome, Situation before, OffsetDateTime now) {
         if (outcome instanceof Outcome.Asked asked) {
             return new Outcome.Asked(asked.question(), (Outcome.Does) with(asked.ifYes(), before, now));
@@ -47,6 +55,11 @@ final class Notices {
         begun.removeIf(it -> all.stream().anyMatch(said -> said.code() == it.code()));
         all.addAll(begun);
         Outcome.Answer answer = does.answer();
-        return new Outcome.Does(does.entries(), does.after(), new Outcome.Answer(answer.event(), answer.text(), answer.fields(), all), does.act(), does.settle());
+        return new Outcome.Does(
+                does.entries(),
+                does.after(),
+                new Outcome.Answer(answer.event(), answer.text(), answer.fields(), all),
+                does.act(),
+                does.settle());
     }
 }

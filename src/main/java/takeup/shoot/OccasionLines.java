@@ -16,7 +16,10 @@ import takeup.roll.Assignment;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 
-/** {@code shoot NAME [on DATE] [at LAT,LON] [client WORDS]}: opens a shoot. What is in the cameras stays there and is named. */
+/**
+ * {@code shoot NAME [on DATE] [at LAT,LON] [client WORDS]}: opens a shoot. What is in the cameras stays there and is
+ * named.
+ */
 final class OccasionLines {
     private final Interpreter in;
 
@@ -34,9 +37,16 @@ final class OccasionLines {
             }
         }
         Situation after = in.after(entries);
-        String text = "Shoot: " + occasion.name() + ", " + occasion.date() + occasion.position().map(it -> ", at " + it + light(it, occasion.date(), in.now)).orElse("") + "."
-                + (occasion.client().isPresent() ? " The client's name stays on this machine." : "") + stillIn(in.s, in.now).map(it -> " " + it).orElse("");
-        Json.Obj fields = Json.object().and("name", occasion.name()).and("date", occasion.date()).and("latitude", occasion.position().map(Position::latitude))
+        String text = "Shoot: " + occasion.name() + ", " + occasion.date()
+                + occasion.position()
+                        .map(it -> ", at " + it + light(it, occasion.date(), in.now))
+                        .orElse("") + "."
+                + (occasion.client().isPresent() ? " The client's name stays on this machine." : "")
+                + stillIn(in.s, in.now).map(it -> " " + it).orElse("");
+        Json.Obj fields = Json.object()
+                .and("name", occasion.name())
+                .and("date", occasion.date())
+                .and("latitude", occasion.position().map(Position::latitude))
                 .and("longitude", occasion.position().map(Position::longitude));
         return in.does(entries, after, new Outcome.Answer("shoot", text, fields, List.of()), List.of());
     }
@@ -48,7 +58,9 @@ final class OccasionLines {
     /** A roll that belongs to no shoot and was not begun on an earlier day, or to the one that this one puts right. */
     private boolean belongs(Roll roll, Optional<Occasion> before, Occasion occasion) {
         if (roll.assignment().isPresent()) {
-            return before.map(it -> it.date().equals(occasion.date()) && assignment(it).equals(roll.assignment().get())).orElse(false)
+            return before.map(it -> it.date().equals(occasion.date())
+                                    && assignment(it).equals(roll.assignment().get()))
+                            .orElse(false)
                     && !roll.assignment().get().equals(assignment(occasion));
         }
         return roll.frames().isEmpty() || roll.loadedAt().toLocalDate().equals(in.now.toLocalDate());
@@ -71,7 +83,10 @@ final class OccasionLines {
                 throw new Refusal(next + " is no date: on 2026-09-12, on today, on tomorrow");
             } else if (word.equals("at") && isNumber) {
                 int end = at + 1;
-                while (end < words.size() && end < at + 3 && (Tokens.isDigit(words.get(end).charAt(0)) || words.get(end).charAt(0) == '-')) {
+                while (end < words.size()
+                        && end < at + 3
+                        && (Tokens.isDigit(words.get(end).charAt(0))
+                                || words.get(end).charAt(0) == '-')) {
                     end++;
                 }
                 position = Optional.of(position(words.subList(at + 1, end)));
@@ -80,7 +95,8 @@ final class OccasionLines {
                 client = Optional.of(String.join(" ", words.subList(at + 1, words.size())));
                 at = words.size();
             } else if (date.isPresent() || position.isPresent()) {
-                throw new Refusal(words.get(at) + " is one word too many: shoot NAME, then on DATE, at LAT,LON, client WORDS");
+                throw new Refusal(
+                        words.get(at) + " is one word too many: shoot NAME, then on DATE, at LAT,LON, client WORDS");
             } else {
                 name.add(words.get(at));
             }
@@ -89,22 +105,32 @@ final class OccasionLines {
             throw new Refusal("the shoot has no name: shoot Regatta day");
         }
         if (name.size() == 1 && in.s.kit().keys(Kit.Sort.CAMERAS).contains(RawWords.small(name.get(0)))) {
-            throw new Refusal(name.get(0) + " is a camera: cam " + name.get(0) + " takes it up; a shoot is named as people call it (shoot Regatta day)");
+            throw new Refusal(name.get(0) + " is a camera: cam " + name.get(0)
+                    + " takes it up; a shoot is named as people call it (shoot Regatta day)");
         }
         return completed(String.join(" ", name), date, position, client);
     }
 
     /** What is not said again of the shoot that is open stays as it was. */
-    private Occasion completed(String name, Optional<LocalDate> date, Optional<Position> position, Optional<String> client) {
-        Optional<Occasion> same = in.s.day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
-        return new Occasion(name, date.or(() -> same.map(Occasion::date)).orElse(in.now.toLocalDate()), position.or(() -> same.flatMap(Occasion::position)),
+    private Occasion completed(
+            String name, Optional<LocalDate> date, Optional<Position> position, Optional<String> client) {
+        Optional<Occasion> same =
+                in.s.day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
+        return new Occasion(
+                name,
+                date.or(() -> same.map(Occasion::date)).orElse(in.now.toLocalDate()),
+                position.or(() -> same.flatMap(Occasion::position)),
                 client.or(() -> same.flatMap(Occasion::client)));
     }
 
-    /** Degrees with a point: {@code 59.33,18.07} or {@code 59.33 18.07}; with a decimal comma a blank stands between them. */
+    /**
+     * Degrees with a point: {@code 59.33,18.07} or {@code 59.33 18.07}; with a decimal comma a blank stands between
+     * them.
+     */
     private static Position position(List<String> words) {
         String said = String.join(" ", words);
-        String[] parts = words.size() == 2 ? new String[] {cleaned(words.get(0)), cleaned(words.get(1))} : said.split(",", -1);
+        String[] parts =
+                words.size() == 2 ? new String[] {cleaned(words.get(0)), cleaned(words.get(1))} : said.split(",", -1);
         try {
             if (parts.length == 2) {
                 return new Position(Double.parseDouble(plain(parts[0])), Double.parseDouble(plain(parts[1])));
@@ -112,7 +138,8 @@ final class OccasionLines {
         } catch (IllegalArgumentException e) {
             // said below
         }
-        throw new Refusal(said + " is no place on earth: at LAT,LON in degrees, such as at 59.33,18.07; south and west are negative");
+        throw new Refusal(said
+                + " is no place on earth: at LAT,LON in degrees, such as at 59.33,18.07; south and west are negative");
     }
 
     private static String cleaned(String word) {
@@ -141,15 +168,22 @@ final class OccasionLines {
         return golden + set;
     }
 
-    /** The rolls that are in the cameras since an earlier day: age, stock, index, counter; empty where there is none. */
+    /**
+     * The rolls that are in the cameras since an earlier day: age, stock, index, counter; empty where there is none.
+     */
     static Optional<String> stillIn(Situation s, OffsetDateTime now) {
         List<String> all = new ArrayList<>();
         for (Roll roll : s.rolls().values()) {
             if (roll.state() == Roll.State.OPEN && roll.loadedAt().toLocalDate().isBefore(now.toLocalDate())) {
-                all.add(roll.id() + " in " + roll.place() + " since " + roll.loadedAt().toLocalDate() + ", " + roll.film().stock().key() + " EI "
-                        + Plain.number(roll.film().index().arithmetic()) + ", next frame " + roll.next() + ", " + State.leftWords(roll));
+                all.add(roll.id() + " in " + roll.place() + " since "
+                        + roll.loadedAt().toLocalDate() + ", "
+                        + roll.film().stock().key() + " EI "
+                        + Plain.number(roll.film().index().arithmetic()) + ", next frame " + roll.next() + ", "
+                        + State.leftWords(roll));
             }
         }
-        return all.isEmpty() ? Optional.empty() : Optional.of("In the cameras from before: " + String.join("; ", all) + ".");
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of("In the cameras from before: " + String.join("; ", all) + ".");
     }
 }

@@ -11,8 +11,8 @@ import takeup.kit.Stock;
 import takeup.roll.Film;
 
 /**
- * What can be picked from a list where there is nothing to suggest yet: a camera, a film for it, and in the first minute the
- * sky. Each row is a line of the prompt, such as {@code cam 645}, so that picking teaches typing.
+ * What can be picked from a list where there is nothing to suggest yet: a camera, a film for it, and in the first
+ * minute the sky. Each row is a line of the prompt, such as {@code cam 645}, so that picking teaches typing.
  *
  * @param rows the lines, the usual one first
  */
@@ -20,8 +20,7 @@ public record Offer(List<Row> rows) {
     private static final Offer NOTHING = new Offer(List.of());
 
     /** A line of the prompt, and what it means. */
-    public record Row(String line, String words) {
-    }
+    public record Row(String line, String words) {}
 
     public Offer {
         rows = List.copyOf(rows);
@@ -36,13 +35,21 @@ public record Offer(List<Row> rows) {
         if (s.roll().isEmpty()) {
             return films(s);
         }
-        return s.day().light().isEmpty() && !s.camera().get().isAutomatic() && Guide.of(shoot).isPresent() ? skies() : NOTHING;
+        return s.day().light().isEmpty()
+                        && !s.camera().get().isAutomatic()
+                        && Guide.of(shoot).isPresent()
+                ? skies()
+                : NOTHING;
     }
 
     private static Offer cameras(Kit kit) {
         List<Row> rows = new ArrayList<>();
         for (String key : kit.keys(Kit.Sort.CAMERAS)) {
-            rows.add(new Row("cam " + key, kit.camera(key).map(it -> it.name() + ", " + it.frameSize()).orElse("its file has a mistake: takeup check")));
+            rows.add(new Row(
+                    "cam " + key,
+                    kit.camera(key)
+                            .map(it -> it.name() + ", " + it.frameSize())
+                            .orElse("its file has a mistake: takeup check")));
         }
         return new Offer(rows);
     }
@@ -52,21 +59,30 @@ public record Offer(List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         Optional<Film> before = s.place().map((Place it) -> s.day().films().get(it));
         before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again, EI " + it.index())));
-        List<FilmSize> sizes = s.camera().map(Camera::frames).map(it -> List.copyOf(it.keySet())).orElse(List.of());
+        List<FilmSize> sizes = s.camera()
+                .map(Camera::frames)
+                .map(it -> List.copyOf(it.keySet()))
+                .orElse(List.of());
         for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
             Optional<Stock> stock = s.kit().stock(key);
             if (stock.isEmpty()) {
                 rows.add(new Row("load " + key, "its file has a mistake: takeup check"));
             } else if (stock.get().filmSizes().stream().anyMatch(sizes::contains)) {
-                rows.add(new Row("load " + key, stock.get().name() + ", EI " + stock.get().usualIndex()));
+                rows.add(new Row(
+                        "load " + key,
+                        stock.get().name() + ", EI " + stock.get().usualIndex()));
             }
         }
         return new Offer(rows);
     }
 
     private static Offer skies() {
-        return new Offer(List.of(new Row("m sky sun", "full sun, hard shadows"), new Row("m sky hazy", "sun through haze, soft shadows"),
-                new Row("m sky cloudy", "bright, without shadows"), new Row("m sky overcast", "heavy overcast"),
-                new Row("m sky shade", "open shade on a clear day"), new Row("m sky snow", "full sun on snow or sand")));
+        return new Offer(List.of(
+                new Row("m sky sun", "full sun, hard shadows"),
+                new Row("m sky hazy", "sun through haze, soft shadows"),
+                new Row("m sky cloudy", "bright, without shadows"),
+                new Row("m sky overcast", "heavy overcast"),
+                new Row("m sky shade", "open shade on a clear day"),
+                new Row("m sky snow", "full sun on snow or sand")));
     }
 }

@@ -18,12 +18,14 @@ import takeup.roll.RollId;
 import takeup.roll.Setting;
 
 /**
- * A paper form read back: {@code paper r7}, a line a frame, {@code done}. What a line says is taken, and nothing else; times and
- * light are not known. A line that does not fit is set aside as it was typed, and told of at the end.
+ * A paper form read back: {@code paper r7}, a line a frame, {@code done}. What a line says is taken, and nothing else;
+ * times and light are not known. A line that does not fit is set aside as it was typed, and told of at the end.
  */
 final class PaperLines {
     /** Lines that do what they always do while a form is read. */
-    private static final Set<String> PASS = Set.of("done", "paper", "undo", "u", "redo", "say", "help", "yes", "no", "quit", "shoot", "frames", "rolls", "plan", "bag", "day-end", "theme", "big");
+    private static final Set<String> PASS = Set.of(
+            "done", "paper", "undo", "u", "redo", "say", "help", "yes", "no", "quit", "shoot", "frames", "rolls",
+            "plan", "bag", "day-end", "theme", "big");
 
     private final Interpreter in;
 
@@ -39,8 +41,10 @@ final class PaperLines {
             throw new Refusal("the loading of " + roll.id() + " was taken back: load it first, then read its paper");
         }
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.PaperBegun(roll.id())));
-        String text = "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + ", next frame " + roll.next()
-                + ": a line a frame, 7 5.6 125 and words; \" is the same as above. done ends it." + before().map(it -> " " + it).orElse("");
+        String text =
+                "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + ", next frame " + roll.next()
+                        + ": a line a frame, 7 5.6 125 and words; \" is the same as above. done ends it."
+                        + before().map(it -> " " + it).orElse("");
         return answered(entries, text, Interpreter.fields(roll).and("frame", roll.next()));
     }
 
@@ -52,31 +56,45 @@ final class PaperLines {
     Outcome done(String word) {
         Paper paper = in.s.day().paper().orElseThrow(() -> new Refusal("no paper is being read: paper r7 begins"));
         Roll roll = in.roll(paper.roll());
-        int open = (int) roll.frames().stream().filter(it -> it.kind() == Frame.Kind.UNLOGGED).count();
+        int open = (int) roll.frames().stream()
+                .filter(it -> it.kind() == Frame.Kind.UNLOGGED)
+                .count();
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.PaperDone()));
-        String text = "The paper of " + roll.id() + " is read: " + roll.framesUsed() + " of " + roll.film().framesNominal() + " frames"
-                + (open == 0 ? "" : ", " + open + " of them not written down") + ". " + (paper.aside().isEmpty() ? "Every line fitted." : asideWords(paper));
-        return answered(entries, text, Interpreter.fields(roll).and("aside", paper.aside()).and("unlogged", open));
+        String text = "The paper of " + roll.id() + " is read: " + roll.framesUsed() + " of "
+                + roll.film().framesNominal() + " frames" + (open == 0 ? "" : ", " + open + " of them not written down")
+                + ". " + (paper.aside().isEmpty() ? "Every line fitted." : asideWords(paper));
+        return answered(
+                entries,
+                text,
+                Interpreter.fields(roll).and("aside", paper.aside()).and("unlogged", open));
     }
 
     private static String asideWords(Paper paper) {
         int count = paper.aside().size();
-        return count + (count == 1 ? " line did" : " lines did") + " not fit, and " + (count == 1 ? "is" : "are") + " kept in the day's journal: "
-                + String.join(" / ", paper.aside()) + ". Type " + (count == 1 ? "it" : "them") + " right behind paper " + RewindLines.typed(paper.roll()) + ".";
+        return count + (count == 1 ? " line did" : " lines did") + " not fit, and " + (count == 1 ? "is" : "are")
+                + " kept in the day's journal: " + String.join(" / ", paper.aside()) + ". Type "
+                + (count == 1 ? "it" : "them") + " right behind paper " + RewindLines.typed(paper.roll()) + ".";
     }
 
     private Outcome answered(List<Entry> entries, String text, Json.Obj fields) {
         return in.does(entries, in.after(entries), new Outcome.Answer("paper", text, fields, List.of()), List.of());
     }
 
-    /** Whether a line is one of the form: other words of the prompt are refused, so that none of them is taken for paper. */
+    /**
+     * Whether a line is one of the form: other words of the prompt are refused, so that none of them is taken for
+     * paper.
+     */
     boolean takes(Tokens tokens) {
         String first = tokens.words().isEmpty() ? ";" : tokens.words().get(0);
         if (PASS.contains(first)) {
             return false;
         }
-        if (first.equals(".") || first.equals(",") || first.equals(";") || first.charAt(0) >= 'a' && Lexicon.find(first).isPresent()) {
-            throw new Refusal("the paper of " + in.s.day().paper().orElseThrow().roll() + " is being read, a line a frame: done ends it");
+        if (first.equals(".")
+                || first.equals(",")
+                || first.equals(";")
+                || first.charAt(0) >= 'a' && Lexicon.find(first).isPresent()) {
+            throw new Refusal("the paper of " + in.s.day().paper().orElseThrow().roll()
+                    + " is being read, a line a frame: done ends it");
         }
         return true;
     }
@@ -87,19 +105,22 @@ final class PaperLines {
             return fitted(roll, tokens);
         } catch (Refusal e) {
             Json.Obj fields = Interpreter.fields(roll).and("fits", false).and("why", e.getMessage());
-            return answered(List.of(new Entry.OnDay(new DayEvent.PaperAside(in.line))), "Set aside, kept as it is: " + e.getMessage() + ".", fields);
+            return answered(
+                    List.of(new Entry.OnDay(new DayEvent.PaperAside(in.line))),
+                    "Set aside, kept as it is: " + e.getMessage() + ".",
+                    fields);
         }
     }
 
     /** The words of a line letter for letter: those of the setting, and what comes behind them. */
-    private record Read(int from, int to, Change change, Optional<String> note) {
-    }
+    private record Read(int from, int to, Change change, Optional<String> note) {}
 
     private Outcome fitted(Roll roll, Tokens tokens) {
         Read read = read(roll, tokens);
         int most = roll.film().framesNominal() + Routine.PAST + 1;
         if (read.to > most && read.to >= roll.next()) {
-            throw new Refusal("frame " + read.to + " is past the end of " + roll.id() + ", which has " + roll.film().framesNominal());
+            throw new Refusal("frame " + read.to + " is past the end of " + roll.id() + ", which has "
+                    + roll.film().framesNominal());
         }
         List<Entry> entries = new ArrayList<>();
         int next = roll.next();
@@ -107,23 +128,49 @@ final class PaperLines {
             entries.addAll(in.on(roll, added(number, Change.NOTHING, Optional.empty(), roll)));
         }
         for (int number = read.from; number <= read.to; number++) {
-            entries.addAll(in.on(roll, number >= next || roll.isPassed(number) ? added(number, read.change, read.note, roll) : filled(number, read, roll)));
+            entries.addAll(in.on(
+                    roll,
+                    number >= next || roll.isPassed(number)
+                            ? added(number, read.change, read.note, roll)
+                            : filled(number, read, roll)));
         }
         Situation after = in.after(entries);
         Roll now = after.rolls().get(roll.id());
         Frame last = now.frames().get(now.indexOf(read.to));
-        String gap = next < read.from ? " " + Interpreter.upper(Interpreter.numbers(next, read.from - 1)) + " not written down yet." : "";
-        Json.Obj fields = Interpreter.fields(now).and("frame", read.to).and("count", read.to - read.from + 1).and("kind", last.kind())
-                .and("aperture", last.exposure().setting().aperture().map(Object::toString)).and("time", last.exposure().setting().time().map(Object::toString)).and("fits", true);
-        return in.does(entries, after, new Outcome.Answer("paper", Interpreter.upper(Interpreter.numbers(read.from, read.to)) + " of " + roll.id() + ": "
-                + Corrections.words(now, last) + "." + gap, fields, List.of()), in.settling(roll));
+        String gap = next < read.from
+                ? " " + Interpreter.upper(Interpreter.numbers(next, read.from - 1)) + " not written down yet."
+                : "";
+        Json.Obj fields = Interpreter.fields(now)
+                .and("frame", read.to)
+                .and("count", read.to - read.from + 1)
+                .and("kind", last.kind())
+                .and("aperture", last.exposure().setting().aperture().map(Object::toString))
+                .and("time", last.exposure().setting().time().map(Object::toString))
+                .and("fits", true);
+        return in.does(
+                entries,
+                after,
+                new Outcome.Answer(
+                        "paper",
+                        Interpreter.upper(Interpreter.numbers(read.from, read.to)) + " of " + roll.id() + ": "
+                                + Corrections.words(now, last) + "." + gap,
+                        fields,
+                        List.of()),
+                in.settling(roll));
     }
 
     private static RollEvent added(int number, Change change, Optional<String> note, Roll roll) {
         boolean isSet = change.aperture().isPresent() || change.time().isPresent();
         Frame.Kind kind = change.kind().orElse(isSet ? Frame.Kind.EXPOSED : Frame.Kind.UNLOGGED);
         Setting setting = isSet ? Setting.NONE.with(change) : Setting.NONE;
-        return new RollEvent.Added(Frame.of(number, kind, new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()), note), RollEvent.How.INSERTED, OptionalInt.empty());
+        return new RollEvent.Added(
+                Frame.of(
+                        number,
+                        kind,
+                        new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()),
+                        note),
+                RollEvent.How.INSERTED,
+                OptionalInt.empty());
     }
 
     /** A frame that is there and waits for its values, as one that was tallied does. */
@@ -134,11 +181,18 @@ final class PaperLines {
         }
         Frame frame = roll.frames().get(at);
         Setting setting = frame.exposure().setting();
-        boolean isOpen = frame.kind() == Frame.Kind.UNLOGGED || frame.kind() == Frame.Kind.EXPOSED && setting.aperture().isEmpty() && setting.time().isEmpty();
+        boolean isOpen = frame.kind() == Frame.Kind.UNLOGGED
+                || frame.kind() == Frame.Kind.EXPOSED
+                        && setting.aperture().isEmpty()
+                        && setting.time().isEmpty();
         if (!isOpen) {
-            throw new Refusal("frame " + number + " of " + roll.id() + " is logged: " + Corrections.words(roll, frame) + "; fix " + RewindLines.typed(roll.id()) + " " + number + " puts it right");
+            throw new Refusal("frame " + number + " of " + roll.id() + " is logged: " + Corrections.words(roll, frame)
+                    + "; fix " + RewindLines.typed(roll.id()) + " " + number + " puts it right");
         }
-        return new RollEvent.Corrected(number, number, read.note.map(it -> read.change.and(Change.note(it))).orElse(read.change));
+        return new RollEvent.Corrected(
+                number,
+                number,
+                read.note.map(it -> read.change.and(Change.note(it))).orElse(read.change));
     }
 
     private Read read(Roll roll, Tokens tokens) {
@@ -155,7 +209,8 @@ final class PaperLines {
         int at = 1;
         List<String> set = new ArrayList<>();
         int same = 0;
-        while (at < words.size() && (isSame(words.get(at)) || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
+        while (at < words.size()
+                && (isSame(words.get(at)) || !Tokens.token(point(words.get(at))).is(Token.Kind.WORD))) {
             if (isSame(words.get(at))) {
                 same++;
             } else {
@@ -163,14 +218,18 @@ final class PaperLines {
             }
             at++;
         }
-        Optional<Lens> lens = roll.camera().lenses().isEmpty() ? Optional.empty() : Optional.of(new Corrections(in).lensOf(roll));
+        Optional<Lens> lens =
+                roll.camera().lenses().isEmpty() ? Optional.empty() : Optional.of(new Corrections(in).lensOf(roll));
         Setting bare = lens.map(it -> Setting.NONE.with(Change.lens(it))).orElse(Setting.NONE);
         FrameWords said = FrameWords.ofFrame(set, roll.camera(), bare);
         if (said.count().isPresent() || said.doubt().isPresent()) {
             throw new Refusal(said.doubt().orElse("a count is not taken here; several frames are 7-9 5.6 125"));
         }
         Change change = same == 0 ? said.change() : above(roll, from, same, said.change());
-        Optional<Frame.Kind> kind = at < words.size() ? Frame.Kind.named(RawWords.small(words.get(at))).filter(it -> it != Frame.Kind.EXPOSED && it != Frame.Kind.SLATE) : Optional.empty();
+        Optional<Frame.Kind> kind = at < words.size()
+                ? Frame.Kind.named(RawWords.small(words.get(at)))
+                        .filter(it -> it != Frame.Kind.EXPOSED && it != Frame.Kind.SLATE)
+                : Optional.empty();
         if (kind.isPresent()) {
             if (kind.get() != Frame.Kind.LOST && !change.isNothing()) {
                 throw new Refusal(kind.get() + " says that there is no setting; leave out one of the two");
@@ -183,12 +242,15 @@ final class PaperLines {
             change = Change.lens(lens.get()).and(change);
         }
         String note = String.join(" ", words.subList(at, words.size()));
-        String all = note + (note.isEmpty() || tokens.note().isEmpty() ? "" : "; ") + tokens.note().orElse("");
+        String all = note
+                + (note.isEmpty() || tokens.note().isEmpty() ? "" : "; ")
+                + tokens.note().orElse("");
         return new Read(from, to, change, Optional.of(all).filter(it -> !it.isEmpty()));
     }
 
     private static String bare(String word) {
-        boolean isMarked = word.length() > 1 && (word.endsWith(".") || word.endsWith(")") || word.endsWith(":") || word.endsWith(","));
+        boolean isMarked = word.length() > 1
+                && (word.endsWith(".") || word.endsWith(")") || word.endsWith(":") || word.endsWith(","));
         return isMarked ? word.substring(0, word.length() - 1) : word;
     }
 
@@ -198,17 +260,27 @@ final class PaperLines {
     }
 
     private static boolean isSame(String word) {
-        return word.equals("\"") || word.equals("''") || word.equals("\u2033") || word.equals("\u201d") || word.equals("\u3003");
+        return word.equals("\"")
+                || word.equals("''")
+                || word.equals("\u2033")
+                || word.equals("\u201d")
+                || word.equals("\u3003");
     }
 
-    /** What a ditto mark stands for: both values of the frame above where it stands alone, else the one that is not written. */
+    /**
+     * What a ditto mark stands for: both values of the frame above where it stands alone, else the one that is not
+     * written.
+     */
     private static Change above(Roll roll, int number, int same, Change said) {
         int at = roll.indexOf(number - 1);
         Setting above = at < 0 ? Setting.NONE : roll.frames().get(at).exposure().setting();
         boolean both = said.aperture().isEmpty() && said.time().isEmpty();
         boolean aperture = both || said.aperture().isEmpty();
         boolean time = both || said.time().isEmpty();
-        if (same > 2 || !aperture && !time || aperture && above.aperture().isEmpty() || time && above.time().isEmpty()) {
+        if (same > 2
+                || !aperture && !time
+                || aperture && above.aperture().isEmpty()
+                || time && above.time().isEmpty()) {
             throw new Refusal("nothing stands above that \" could repeat");
         }
         Change change = said;

@@ -14,8 +14,8 @@ import takeup.day.Plan;
 import takeup.kit.Json;
 
 /**
- * The key moments: {@code plan 16:30 Prize-giving wants 12}, {@code plan 3 16:45} for another time, {@code plan late 20} for all
- * that are to come, {@code plan drop 3}.
+ * The key moments: {@code plan 16:30 Prize-giving wants 12}, {@code plan 3 16:45} for another time, {@code plan late
+ * 20} for all that are to come, {@code plan drop 3}.
  */
 final class PlanLines {
     private static final int LATEST = 600;
@@ -45,14 +45,20 @@ final class PlanLines {
         Moment moment = MomentWords.read(words, plan.last() + 1, date(), in.now.toLocalDate(), in::place);
         LocalDateTime now = in.now.toLocalDateTime();
         if (moment.at().plus(Moment.LASTS).isBefore(now)) {
-            in.doubt(Optional.of(RawWords.clock(moment.at().toLocalTime()) + " on " + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)"));
+            in.doubt(Optional.of(RawWords.clock(moment.at().toLocalTime()) + " on "
+                    + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)"));
         }
         return planned(in, List.of(moment), words(moment, now));
     }
 
     /** The day of the shoot that is open, unless it is over. */
     private LocalDate date() {
-        return in.s.day().job().occasion().map(Occasion::date).filter(it -> it.isAfter(in.now.toLocalDate())).orElse(in.now.toLocalDate());
+        return in.s.day()
+                .job()
+                .occasion()
+                .map(Occasion::date)
+                .filter(it -> it.isAfter(in.now.toLocalDate()))
+                .orElse(in.now.toLocalDate());
     }
 
     /** Moments into the plan, as one step. */
@@ -63,7 +69,10 @@ final class PlanLines {
         List<Entry> entries = new ArrayList<>();
         moments.forEach(it -> entries.add(new Entry.OnDay(new DayEvent.Planned(it))));
         Situation after = in.after(entries);
-        Json.Obj fields = moments.size() == 1 ? json(moments.get(0)) : Json.object().and("moments", moments.stream().map(PlanLines::json).toList());
+        Json.Obj fields = moments.size() == 1
+                ? json(moments.get(0))
+                : Json.object()
+                        .and("moments", moments.stream().map(PlanLines::json).toList());
         return in.does(entries, after, new Outcome.Answer("plan", words + ".", fields, List.of()), List.of());
     }
 
@@ -72,21 +81,28 @@ final class PlanLines {
         if (words.size() != 2) {
             throw new Refusal("plan " + number + " takes its new time: plan " + number + " 16:45");
         }
-        LocalTime time = RawWords.time(words.get(1)).orElseThrow(() -> new Refusal(words.get(1) + " is no time of day: plan " + number + " 16:45"));
+        LocalTime time = RawWords.time(words.get(1))
+                .orElseThrow(() -> new Refusal(words.get(1) + " is no time of day: plan " + number + " 16:45"));
         Moment moved = moment.at(moment.at().toLocalDate().atTime(time));
         return planned(in, List.of(moved), words(moved, in.now.toLocalDateTime()));
     }
 
     private Moment moment(String number) {
         Plan plan = in.s.day().job().plan();
-        return Tokens.number(number).filter(it -> it == Math.rint(it)).map(Double::intValue).flatMap(plan::moment)
-                .orElseThrow(() -> new Refusal("no moment in the plan has the number " + number + (plan.moments().isEmpty() ? ": nothing is planned" : ": plan shows them")));
+        return Tokens.number(number)
+                .filter(it -> it == Math.rint(it))
+                .map(Double::intValue)
+                .flatMap(plan::moment)
+                .orElseThrow(() -> new Refusal("no moment in the plan has the number " + number
+                        + (plan.moments().isEmpty() ? ": nothing is planned" : ": plan shows them")));
     }
 
     private Outcome late(String word, List<String> rest) {
         String typed = rest.size() == 1 ? rest.get(0) : "";
         String number = typed.endsWith("min") ? typed.substring(0, typed.length() - 3) : typed;
-        int minutes = Tokens.number(number).filter(it -> it == Math.rint(it) && it >= 1 && it <= LATEST).map(Double::intValue)
+        int minutes = Tokens.number(number)
+                .filter(it -> it == Math.rint(it) && it >= 1 && it <= LATEST)
+                .map(Double::intValue)
                 .orElseThrow(() -> new Refusal("how many minutes? plan " + word + " 20; up to " + LATEST));
         LocalDateTime now = in.now.toLocalDateTime();
         List<Moment> moved = new ArrayList<>();
@@ -98,38 +114,61 @@ final class PlanLines {
         if (moved.isEmpty()) {
             throw new Refusal("no moment is still to come today");
         }
-        return planned(in, moved, (moved.size() == 1 ? "1 moment" : moved.size() + " moments") + " " + minutes + " min " + (word.equals("late") ? "later" : "earlier")
-                + "; next " + words(moved.get(0), now));
+        return planned(
+                in,
+                moved,
+                (moved.size() == 1 ? "1 moment" : moved.size() + " moments") + " " + minutes + " min "
+                        + (word.equals("late") ? "later" : "earlier") + "; next " + words(moved.get(0), now));
     }
 
     private Outcome drop(List<String> rest) {
         Moment moment = moment(Interpreter.one("plan drop", rest, "plan drop 3"));
         List<Entry> entries = List.of(new Entry.OnDay(new DayEvent.Unplanned(moment.number())));
         Situation after = in.after(entries);
-        return in.does(entries, after, new Outcome.Answer("plan", moment.name() + " is out of the plan.", json(moment), List.of()), List.of());
+        return in.does(
+                entries,
+                after,
+                new Outcome.Answer("plan", moment.name() + " is out of the plan.", json(moment), List.of()),
+                List.of());
     }
 
     /** A moment in words: {@code 3, 16:30 Prize-giving, wants 12, must, 645 back 2, EV 12, in 1 h 24 min}. */
     static String words(Moment moment, LocalDateTime now) {
         boolean otherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
         long minutes = moment.minutesFrom(now);
-        return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "") + RawWords.clock(moment.at().toLocalTime()) + " " + moment.name()
-                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "") + where(moment).map(it -> ", " + it).orElse("")
-                + light(moment).map(it -> ", " + it).orElse("") + (otherDay || minutes <= 0 ? "" : ", in " + RawWords.minutes(minutes));
+        return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "")
+                + RawWords.clock(moment.at().toLocalTime()) + " " + moment.name()
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "")
+                + where(moment).map(it -> ", " + it).orElse("")
+                + light(moment).map(it -> ", " + it).orElse("")
+                + (otherDay || minutes <= 0 ? "" : ", in " + RawWords.minutes(minutes));
     }
 
     static Optional<String> where(Moment moment) {
-        return moment.camera().map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
+        return moment.camera()
+                .map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
     }
 
     static Optional<String> light(Moment moment) {
-        return moment.ev100().isPresent() ? Optional.of("EV " + takeup.exposure.Plain.digits(moment.ev100().getAsDouble(), 3)) : Optional.empty();
+        return moment.ev100().isPresent()
+                ? Optional.of(
+                        "EV " + takeup.exposure.Plain.digits(moment.ev100().getAsDouble(), 3))
+                : Optional.empty();
     }
 
     static Json.Obj json(Moment moment) {
-        return Json.object().and("number", moment.number()).and("at", moment.at().toLocalDate() + "T" + RawWords.clock(moment.at().toLocalTime())).and("name", moment.name())
-                .and("wants", moment.wants() == 0 ? Optional.empty() : Optional.of(moment.wants())).and("must", moment.must()).and("camera", moment.camera())
-                .and("back", moment.back()).and("ev100", Asking.exact(moment.ev100()));
+        return Json.object()
+                .and("number", moment.number())
+                .and(
+                        "at",
+                        moment.at().toLocalDate() + "T"
+                                + RawWords.clock(moment.at().toLocalTime()))
+                .and("name", moment.name())
+                .and("wants", moment.wants() == 0 ? Optional.empty() : Optional.of(moment.wants()))
+                .and("must", moment.must())
+                .and("camera", moment.camera())
+                .and("back", moment.back())
+                .and("ev100", Asking.exact(moment.ev100()));
     }
 
     /** All that is planned and not over, in one sentence. */
@@ -140,6 +179,9 @@ final class PlanLines {
         }
         List<String> all = new ArrayList<>();
         moments.forEach(it -> all.add(words(it, now.toLocalDateTime())));
-        return String.join("; ", all) + "." + NextMoment.of(s, now).map(it -> " " + Interpreter.upper(it.line()) + ".").orElse("");
+        return String.join("; ", all) + "."
+                + NextMoment.of(s, now)
+                        .map(it -> " " + Interpreter.upper(it.line()) + ".")
+                        .orElse("");
     }
 }

@@ -16,12 +16,14 @@ import takeup.day.Plan;
 import takeup.kit.Nearest;
 
 /**
- * Key moments from a small CSV file. Its first line names the columns: {@code time} and {@code moment}, and any of {@code date},
- * {@code wants}, {@code must}, {@code camera}, {@code back}, {@code light}. Commas, semicolons or tabs part them. A moment of the same
- * name, day and time as one in the plan takes its place, so that a file can be read twice.
+ * Key moments from a small CSV file. Its first line names the columns: {@code time} and {@code moment}, and any of
+ * {@code date}, {@code wants}, {@code must}, {@code camera}, {@code back}, {@code light}. Commas, semicolons or tabs
+ * part them. A moment of the same name, day and time as one in the plan takes its place, so that a file can be read
+ * twice.
  */
 public final class PlanSheet {
-    private static final List<String> COLUMNS = List.of("time", "moment", "date", "wants", "must", "camera", "back", "light");
+    private static final List<String> COLUMNS =
+            List.of("time", "moment", "date", "wants", "must", "camera", "back", "light");
     private static final int LARGEST = 200_000;
 
     private final Interpreter in;
@@ -36,23 +38,24 @@ public final class PlanSheet {
     }
 
     /** A row and the line that it begins on. */
-    private record Cells(int line, List<String> cells) {
-    }
+    private record Cells(int line, List<String> cells) {}
 
     /**
-     * What the file comes to: one step with all of its moments, or every line that does not fit, and then nothing is planned.
+     * What the file comes to: one step with all of its moments, or every line that does not fit, and then nothing is
+     * planned.
      *
      * @param problems each with file, line and what to do; empty where all is well
      * @param does what is to be written; empty where nothing is
      */
-    public record Read(List<String> problems, Optional<Outcome.Does> does) {
-    }
+    public record Read(List<String> problems, Optional<Outcome.Does> does) {}
 
     /** Reads the text of a file. */
     public static Read read(String text, String file, Situation situation, OffsetDateTime now, String letters) {
         PlanSheet sheet = new PlanSheet(Interpreter.apart(situation, now, letters), file);
         if (text.length() > LARGEST) {
-            return new Read(List.of(file + ":1: this is no plan for a day: it has more than " + LARGEST + " characters"), Optional.empty());
+            return new Read(
+                    List.of(file + ":1: this is no plan for a day: it has more than " + LARGEST + " characters"),
+                    Optional.empty());
         }
         return sheet.read(text);
     }
@@ -60,7 +63,9 @@ public final class PlanSheet {
     private Read read(String text) {
         List<Cells> rows = rows(text.startsWith("\uFEFF") ? text.substring(1) : text);
         if (rows.isEmpty()) {
-            return new Read(List.of(file + ":1: it is empty: the first line names the columns, such as time,moment,wants,must"), Optional.empty());
+            return new Read(
+                    List.of(file + ":1: it is empty: the first line names the columns, such as time,moment,wants,must"),
+                    Optional.empty());
         }
         heads(rows.get(0));
         List<Moment> moments = new ArrayList<>();
@@ -70,7 +75,9 @@ public final class PlanSheet {
             try {
                 row = cells.cells;
                 Moment moment = moment(last + 1);
-                Optional<Moment> same = plan.moments().stream().filter(it -> it.at().equals(moment.at()) && it.name().equalsIgnoreCase(moment.name())).findFirst();
+                Optional<Moment> same = plan.moments().stream()
+                        .filter(it -> it.at().equals(moment.at()) && it.name().equalsIgnoreCase(moment.name()))
+                        .findFirst();
                 if (same.isEmpty()) {
                     last++;
                     moments.add(moment);
@@ -85,7 +92,12 @@ public final class PlanSheet {
             return new Read(problems, Optional.empty());
         }
         try {
-            return new Read(problems, Optional.of(PlanLines.planned(in, moments, (moments.size() == 1 ? "1 moment" : moments.size() + " moments") + " into the plan")));
+            return new Read(
+                    problems,
+                    Optional.of(PlanLines.planned(
+                            in,
+                            moments,
+                            (moments.size() == 1 ? "1 moment" : moments.size() + " moments") + " into the plan")));
         } catch (Refusal e) {
             return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty());
         }
@@ -95,8 +107,9 @@ public final class PlanSheet {
         for (int at = 0; at < first.cells.size(); at++) {
             String name = RawWords.small(first.cells.get(at).strip());
             if (!COLUMNS.contains(name)) {
-                problems.add(file + ":" + first.line + ": " + (name.isEmpty() ? "a column has no name" : name + " is no column of a plan") + Nearest.question(name, COLUMNS)
-                        + "; they are " + String.join(", ", COLUMNS));
+                problems.add(file + ":" + first.line + ": "
+                        + (name.isEmpty() ? "a column has no name" : name + " is no column of a plan")
+                        + Nearest.question(name, COLUMNS) + "; they are " + String.join(", ", COLUMNS));
             } else if (columns.put(name, at) != null) {
                 problems.add(file + ":" + first.line + ": " + name + " is there twice");
             }
@@ -114,16 +127,27 @@ public final class PlanSheet {
     private Moment moment(int number) {
         for (int at = columns.size(); at < row.size(); at++) {
             if (!row.get(at).isBlank()) {
-                throw new Refusal("this line has more cells than there are columns; a cell with a comma in it is put in quotes");
+                throw new Refusal(
+                        "this line has more cells than there are columns; a cell with a comma in it is put in quotes");
             }
         }
-        LocalTime time = RawWords.time(cell("time")).orElseThrow(() -> new Refusal((cell("time").isEmpty() ? "nothing" : cell("time")) + " is no time of day, such as 16:30"));
+        LocalTime time = RawWords.time(cell("time"))
+                .orElseThrow(() -> new Refusal(
+                        (cell("time").isEmpty() ? "nothing" : cell("time")) + " is no time of day, such as 16:30"));
         if (cell("moment").isEmpty()) {
             throw new Refusal("the moment has no name");
         }
         LocalDate today = in.now.toLocalDate();
-        LocalDate usual = in.s.day().job().occasion().map(Occasion::date).filter(it -> it.isAfter(today)).orElse(today);
-        LocalDate date = cell("date").isEmpty() ? usual : RawWords.date(cell("date"), today).orElseThrow(() -> new Refusal(cell("date") + " is no date, such as 2026-09-12"));
+        LocalDate usual = in.s.day()
+                .job()
+                .occasion()
+                .map(Occasion::date)
+                .filter(it -> it.isAfter(today))
+                .orElse(today);
+        LocalDate date = cell("date").isEmpty()
+                ? usual
+                : RawWords.date(cell("date"), today)
+                        .orElseThrow(() -> new Refusal(cell("date") + " is no date, such as 2026-09-12"));
         int wants = cell("wants").isEmpty() ? 0 : MomentWords.frames(cell("wants"));
         boolean must = switch (RawWords.small(cell("must"))) {
             case "must", "yes", "y", "x", "true", "1" -> true;
@@ -135,8 +159,19 @@ public final class PlanSheet {
         }
         List<String> camera = cell("back").isEmpty() ? List.of(cell("camera")) : List.of(cell("camera"), cell("back"));
         Optional<Place> place = cell("camera").isEmpty() ? Optional.empty() : Optional.of(in.place(camera));
-        OptionalDouble light = cell("light").isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(MomentWords.light(RawWords.small(cell("light")).replace(" ", "")));
-        return new Moment(number, date.atTime(time), cell("moment"), wants, must, place.map(Place::camera), cell("back").isEmpty() ? Optional.empty() : place.flatMap(Place::back), light);
+        OptionalDouble light = cell("light").isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        MomentWords.light(RawWords.small(cell("light")).replace(" ", "")));
+        return new Moment(
+                number,
+                date.atTime(time),
+                cell("moment"),
+                wants,
+                must,
+                place.map(Place::camera),
+                cell("back").isEmpty() ? Optional.empty() : place.flatMap(Place::back),
+                light);
     }
 
     /** The rows, without empty ones and those that begin with #. A cell may stand in quotes, a quote in it doubled. */

@@ -18,8 +18,7 @@ import takeup.roll.RollId;
 
 /** The plan as a table: the moments in order of time, the sun's own moments among them, and what there is to say. */
 public final class PlanTable {
-    private PlanTable() {
-    }
+    private PlanTable() {}
 
     /**
      * A row of it.
@@ -31,14 +30,18 @@ public final class PlanTable {
      * @param more frames wanted, camera, light
      * @param kind what sort of row it is
      */
-    public record Row(String number, String when, String in, String what, String more, Kind kind) {
-    }
+    public record Row(String number, String when, String in, String what, String more, Kind kind) {}
 
     /** What sort of row it is. */
-    public enum Kind { NEXT, MUST, MOMENT, SUN, OVER }
-
-    private record Timed(LocalDateTime at, Row row) {
+    public enum Kind {
+        NEXT,
+        MUST,
+        MOMENT,
+        SUN,
+        OVER
     }
+
+    private record Timed(LocalDateTime at, Row row) {}
 
     /** The rows. */
     public static List<Row> of(Situation s, OffsetDateTime now) {
@@ -48,34 +51,62 @@ public final class PlanTable {
         for (Moment moment : s.day().job().plan().moments()) {
             boolean isNext = next.equals(Optional.of(moment.number()));
             boolean isOver = !isNext && !moment.at().isAfter(local);
-            String more = (moment.wants() > 0 ? "wants " + moment.wants() : "") + (moment.must() ? " MUST" : "") + PlanLines.where(moment).map(it -> "  " + it).orElse("")
+            String more = (moment.wants() > 0 ? "wants " + moment.wants() : "")
+                    + (moment.must() ? " MUST" : "")
+                    + PlanLines.where(moment).map(it -> "  " + it).orElse("")
                     + PlanLines.light(moment).map(it -> "  " + it).orElse("");
-            all.add(new Timed(moment.at(), new Row(Integer.toString(moment.number()), when(moment.at(), local), isOver ? "over" : in(moment.at(), local), moment.name(),
-                    more.strip(), isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
+            all.add(new Timed(
+                    moment.at(),
+                    new Row(
+                            Integer.toString(moment.number()),
+                            when(moment.at(), local),
+                            isOver ? "over" : in(moment.at(), local),
+                            moment.name(),
+                            more.strip(),
+                            isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
         }
         for (Sun.At one : Prepare.sun(s, now)) {
             LocalDateTime at = one.time().toLocalDateTime();
-            all.add(new Timed(at, new Row("", when(at, local), at.isBefore(local) ? "over" : in(at, local), one.event().toString(), "", at.isBefore(local) ? Kind.OVER : Kind.SUN)));
+            all.add(new Timed(
+                    at,
+                    new Row(
+                            "",
+                            when(at, local),
+                            at.isBefore(local) ? "over" : in(at, local),
+                            one.event().toString(),
+                            "",
+                            at.isBefore(local) ? Kind.OVER : Kind.SUN)));
         }
         all.sort(Comparator.comparing(Timed::at));
         return all.stream().map(Timed::row).toList();
     }
 
     private static String when(LocalDateTime at, LocalDateTime now) {
-        return (at.toLocalDate().equals(now.toLocalDate()) ? "" : at.toLocalDate() + " ") + RawWords.clock(at.toLocalTime());
+        return (at.toLocalDate().equals(now.toLocalDate()) ? "" : at.toLocalDate() + " ")
+                + RawWords.clock(at.toLocalTime());
     }
 
     private static String in(LocalDateTime at, LocalDateTime now) {
         long minutes = Math.floorDiv(java.time.Duration.between(now, at).getSeconds() + 59, 60);
-        return minutes <= 0 ? "now" : minutes < 24 * 60 ? "in " + RawWords.minutes(minutes) : "in " + (minutes / 60 / 24) + (minutes < 48 * 60 ? " day" : " days");
+        return minutes <= 0
+                ? "now"
+                : minutes < 24 * 60
+                        ? "in " + RawWords.minutes(minutes)
+                        : "in " + (minutes / 60 / 24) + (minutes < 48 * 60 ? " day" : " days");
     }
 
     /** The title: the shoot and its date. */
     public static String title(Situation s) {
-        return s.day().job().occasion().map((Occasion it) -> it.name() + ", " + it.date()).orElse("no shoot named");
+        return s.day()
+                .job()
+                .occasion()
+                .map((Occasion it) -> it.name() + ", " + it.date())
+                .orElse("no shoot named");
     }
 
-    /** The sentences under the table: what is best done, whether the film is enough, the pace, must-haves on one roll. */
+    /**
+     * The sentences under the table: what is best done, whether the film is enough, the pace, must-haves on one roll.
+     */
     public static List<Prepare.Item> remarks(Situation s, OffsetDateTime now) {
         List<Prepare.Item> all = new ArrayList<>();
         NextMoment.of(s, now).ifPresent(it -> all.add(new Prepare.Item(Interpreter.upper(it.line()), it.isUrgent())));
@@ -86,17 +117,27 @@ public final class PlanTable {
         return all;
     }
 
-    /** Must-have moments that are over and lie on one roll only, or on none; nothing while a finished roll of today is not read. */
+    /**
+     * Must-have moments that are over and lie on one roll only, or on none; nothing while a finished roll of today is
+     * not read.
+     */
     static List<String> onOneRoll(Situation s, OffsetDateTime now) {
         Set<RollId> finished = new TreeSet<>();
         for (Happened step : s.happened()) {
             for (Entry entry : step.entries()) {
-                if (entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Touched touched && !s.rolls().containsKey(touched.roll())) {
+                if (entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Touched touched
+                        && !s.rolls().containsKey(touched.roll())) {
                     finished.add(touched.roll());
                 }
             }
         }
-        return finished.isEmpty() ? words(MustHaves.of(s.day().job().plan(), List.copyOf(s.rolls().values()), now.minus(Moment.LASTS).toLocalDateTime())) : List.of();
+        return finished.isEmpty()
+                ? words(MustHaves.of(
+                        s.day().job().plan(),
+                        List.copyOf(s.rolls().values()),
+                        now.minus(Moment.LASTS).toLocalDateTime()))
+                : List.of();
     }
 
     /** The same for rolls that were read in full. */
@@ -110,7 +151,8 @@ public final class PlanTable {
             if (one.rolls().isEmpty()) {
                 all.add(one.moment().name() + " is a must, and no frame is from it");
             } else if (one.rolls().size() == 1) {
-                all.add(one.moment().name() + " is a must, and on " + one.rolls().iterator().next() + " only: guard that roll");
+                all.add(one.moment().name() + " is a must, and on "
+                        + one.rolls().iterator().next() + " only: guard that roll");
             }
         }
         return all;

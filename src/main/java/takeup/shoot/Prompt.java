@@ -14,6 +14,7 @@ import java.util.List;
 public record Prompt(String text, int cursor, List<String> past, int recall) {
     /** Characters that it takes at most. */
     static final int LONGEST = 20_000;
+
     private static final int REMEMBERED = 200;
 
     /** Nothing typed, nothing past. */
@@ -122,7 +123,8 @@ public record Prompt(String text, int cursor, List<String> past, int recall) {
 
     /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */
     Prompt recalled(int further) {
-        Prompt from = recall == 0 && further > 0 && !text.isBlank() ? new Prompt(text, cursor, remembered(text), 1) : this;
+        Prompt from =
+                recall == 0 && further > 0 && !text.isBlank() ? new Prompt(text, cursor, remembered(text), 1) : this;
         int to = Math.max(0, Math.min(from.past.size(), from.recall + further));
         String line = to == 0 ? "" : from.past.get(from.past.size() - to);
         return new Prompt(line, line.length(), from.past, to);

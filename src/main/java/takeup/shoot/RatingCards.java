@@ -16,8 +16,8 @@ import takeup.roll.Setting;
 import takeup.roll.Verdict;
 
 /**
- * The bracket of a rating test for the light that was read last: one time, and an aperture for each card. Common practice
- * brackets by the aperture alone, half stops about box speed and two stops over it.
+ * The bracket of a rating test for the light that was read last: one time, and an aperture for each card. Common
+ * practice brackets by the aperture alone, half stops about box speed and two stops over it.
  *
  * @param time the time of all frames
  * @param cards the cards that this lens and shutter come to, from thin to dense
@@ -40,7 +40,9 @@ record RatingCards(ExposureTime time, List<Card> cards) {
         cards = List.copyOf(cards);
     }
 
-    /** The bracket; of several times that serve as well the shortest. Empty where no time leaves room for enough cards. */
+    /**
+     * The bracket; of several times that serve as well the shortest. Empty where no time leaves room for enough cards.
+     */
     static Optional<RatingCards> of(Camera camera, Setting setting, Roll roll, Light light) {
         Optional<Lens> lens = setting.lens();
         if (lens.isEmpty() || camera.shutter().isEmpty()) {
@@ -65,7 +67,10 @@ record RatingCards(ExposureTime time, List<Card> cards) {
                     cards.add(new Card(stops, nearest));
                 }
             }
-            boolean isBetter = best.isEmpty() || cards.size() > best.get().cards.size() || cards.size() == best.get().cards.size() && time.exactSeconds() < best.get().time.exactSeconds();
+            boolean isBetter = best.isEmpty()
+                    || cards.size() > best.get().cards.size()
+                    || cards.size() == best.get().cards.size()
+                            && time.exactSeconds() < best.get().time.exactSeconds();
             best = cards.size() >= FEWEST && isBetter ? Optional.of(new RatingCards(time, cards)) : best;
         }
         return best;
@@ -82,7 +87,10 @@ record RatingCards(ExposureTime time, List<Card> cards) {
     }
 
     private static Optional<Card> open(List<Card> cards, Roll roll) {
-        return cards.stream().filter(it -> roll.frames().stream().noneMatch(frame -> frame.note().equals(Optional.of(RatingTest.NOTE + it.words())))).findFirst();
+        return cards.stream()
+                .filter(it -> roll.frames().stream()
+                        .noneMatch(frame -> frame.note().equals(Optional.of(RatingTest.NOTE + it.words()))))
+                .findFirst();
     }
 
     /** What of the setting in hand is another for a card. */
@@ -91,7 +99,8 @@ record RatingCards(ExposureTime time, List<Card> cards) {
     }
 
     boolean isSet(Setting setting, Card card) {
-        return setting.aperture().equals(Optional.of(card.aperture)) && setting.time().equals(Optional.of(time));
+        return setting.aperture().equals(Optional.of(card.aperture))
+                && setting.time().equals(Optional.of(time));
     }
 
     int place(Card card) {

@@ -16,9 +16,9 @@ import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 
 /**
- * The word {@code rating}: a bracket on one roll, frame by frame, each with a card in the picture. The first time it tells the
- * lab and puts the first card's setting in hand; then it logs the card and goes on to the next. Where the setting in hand is
- * another one by then, it is put right first.
+ * The word {@code rating}: a bracket on one roll, frame by frame, each with a card in the picture. The first time it
+ * tells the lab and puts the first card's setting in hand; then it logs the card and goes on to the next. Where the
+ * setting in hand is another one by then, it is put right first.
  */
 public final class RatingLines {
     private final Interpreter in;
@@ -32,32 +32,41 @@ public final class RatingLines {
         Roll roll = in.roll();
         Camera camera = in.camera();
         if (camera.isAutomatic()) {
-            throw new Refusal(camera.name() + " sets itself: a rating test needs a camera whose aperture is set by hand");
+            throw new Refusal(
+                    camera.name() + " sets itself: a rating test needs a camera whose aperture is set by hand");
         }
         InHand inHand = in.s.inHand(camera);
         if (inHand.setting().flash()) {
             throw new Refusal("a rating test is shot without flash: flash off");
         }
-        Light light = in.s.day().light().orElseThrow(() -> new Refusal("no light reading today: take one first (m 5.6 125)"));
+        Light light =
+                in.s.day().light().orElseThrow(() -> new Refusal("no light reading today: take one first (m 5.6 125)"));
         RatingCards cards = RatingCards.of(camera, inHand.setting(), roll, light)
-                .orElseThrow(() -> new Refusal("this lens and shutter hold no bracket in this light (EV " + takeup.exposure.Plain.decimals(light.ev100().stops(), 1) + "): try in other light"));
-        RatingCards.Card card = cards.next(roll).orElseThrow(() -> new Refusal("the rating test on " + roll.id() + " has all its cards; once the scans are back: takeup rating " + roll.id()));
+                .orElseThrow(() -> new Refusal("this lens and shutter hold no bracket in this light (EV "
+                        + takeup.exposure.Plain.decimals(light.ev100().stops(), 1) + "): try in other light"));
+        RatingCards.Card card = cards.next(roll)
+                .orElseThrow(() -> new Refusal("the rating test on " + roll.id()
+                        + " has all its cards; once the scans are back: takeup rating " + roll.id()));
         boolean isBegun = isBegun(roll);
         if (isBegun && cards.isSet(inHand.setting(), card)) {
             return logged(roll, camera, inHand, cards, card, light);
         }
         List<Entry> entries = new ArrayList<>();
         if (!isBegun) {
-            entries.add(new Entry.OnRoll(roll.id(), new RollEvent.Conditioned(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
+            entries.add(new Entry.OnRoll(
+                    roll.id(),
+                    new RollEvent.Conditioned(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
         }
         entries.add(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(cards.change(card)))));
         Situation after = in.after(entries);
-        String text = asks(roll, cards, card) + " Space, or the word rating, logs it." + (isBegun ? "" : " The lab is told \"no density correction\".");
+        String text = asks(roll, cards, card) + " Space, or the word rating, logs it."
+                + (isBegun ? "" : " The lab is told \"no density correction\".");
         return in.does(entries, after, in.state(after, text, List.of()), List.of());
     }
 
     private static String asks(Roll roll, RatingCards cards, RatingCards.Card card) {
-        return Interpreter.upper(place(cards, card)) + ": set " + card.aperture() + " " + cards.time() + ", with " + roll.id() + " " + card.words() + " in the picture.";
+        return Interpreter.upper(place(cards, card)) + ": set " + card.aperture() + " " + cards.time() + ", with "
+                + roll.id() + " " + card.words() + " in the picture.";
     }
 
     private static String place(RatingCards cards, RatingCards.Card card) {
@@ -65,30 +74,58 @@ public final class RatingLines {
     }
 
     /** Logs a card, and puts the next one's setting in hand; after the last the best for the roll's index. */
-    private Outcome logged(Roll roll, Camera camera, InHand inHand, RatingCards cards, RatingCards.Card card, Light light) {
+    private Outcome logged(
+            Roll roll, Camera camera, InHand inHand, RatingCards cards, RatingCards.Card card, Light light) {
         Optional<RatingCards.Card> next = cards.after(card, roll);
-        Optional<Change> then = next.map(cards::change).or(() -> State.asking(in.s).flatMap(it -> it.advice(light).bestOne())
-                .filter(it -> it.time().isPresent()).map(it -> Change.aperture(it.aperture()).and(Change.time(it.time().get()))));
-        List<Entry> more = then.map(it -> List.<Entry>of(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(it))))).orElse(List.of());
+        Optional<Change> then = next.map(cards::change)
+                .or(() -> State.asking(in.s)
+                        .flatMap(it -> it.advice(light).bestOne())
+                        .filter(it -> it.time().isPresent())
+                        .map(it -> Change.aperture(it.aperture())
+                                .and(Change.time(it.time().get()))));
+        List<Entry> more = then.map(
+                        it -> List.<Entry>of(new Entry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(it)))))
+                .orElse(List.of());
         Outcome.Does does = new FrameLines(in).exposed(roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
-        String text = does.answer().text() + " " + next.map(it -> asks(roll, cards, it)).orElse("The test has all its cards; the setting in hand is for EI " + roll.film().index() + " again.");
-        return new Outcome.Does(does.entries(), does.after(), new Outcome.Answer(does.answer().event(), text, does.answer().fields(), does.answer().warnings()), does.act(), does.settle());
+        String text = does.answer().text() + " "
+                + next.map(it -> asks(roll, cards, it))
+                        .orElse("The test has all its cards; the setting in hand is for EI "
+                                + roll.film().index() + " again.");
+        return new Outcome.Does(
+                does.entries(),
+                does.after(),
+                new Outcome.Answer(
+                        does.answer().event(),
+                        text,
+                        does.answer().fields(),
+                        does.answer().warnings()),
+                does.act(),
+                does.settle());
     }
 
     private static boolean isBegun(Roll roll) {
         return roll.conditions().stream().anyMatch(it -> it.words().equals(Optional.of(RatingTest.ORDER)));
     }
 
-    /** The card that the next frame of the roll in hand carries, while its setting is in hand and no other frame came between. */
+    /**
+     * The card that the next frame of the roll in hand carries, while its setting is in hand and no other frame came
+     * between.
+     */
     private static Optional<String> card(Situation s, boolean isLong) {
         Optional<Roll> roll = s.roll().filter(RatingLines::isBegun);
         if (roll.isEmpty() || s.camera().isEmpty() || s.day().light().isEmpty() || !isPutInHand(s, roll.get())) {
             return Optional.empty();
         }
         Setting setting = s.inHand().setting();
-        Optional<RatingCards> cards = setting.flash() ? Optional.empty() : RatingCards.of(s.camera().get(), setting, roll.get(), s.day().light().get());
-        Optional<RatingCards.Card> card = cards.flatMap(it -> it.next(roll.get())).filter(it -> cards.get().isSet(setting, it));
-        return card.map(it -> isLong ? Interpreter.upper(place(cards.get(), it)) + ": " + roll.get().id() + " " + it.words() : it.words());
+        Optional<RatingCards> cards = setting.flash()
+                ? Optional.empty()
+                : RatingCards.of(
+                        s.camera().get(), setting, roll.get(), s.day().light().get());
+        Optional<RatingCards.Card> card = cards.flatMap(it -> it.next(roll.get()))
+                .filter(it -> cards.get().isSet(setting, it));
+        return card.map(it -> isLong
+                ? Interpreter.upper(place(cards.get(), it)) + ": " + roll.get().id() + " " + it.words()
+                : it.words());
     }
 
     /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */
@@ -96,11 +133,17 @@ public final class RatingLines {
         Set<Long> undone = Situation.undone(s.happened());
         for (int i = s.happened().size() - 1; i >= 0; i--) {
             List<Entry> entries = s.happened().get(i).entries();
-            for (int j = entries.size() - 1; j >= 0 && !undone.contains(s.happened().get(i).step()); j--) {
-                if (entries.get(j) instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Changed changed && changed.camera().equals(roll.camera().key())) {
+            for (int j = entries.size() - 1;
+                    j >= 0 && !undone.contains(s.happened().get(i).step());
+                    j--) {
+                if (entries.get(j) instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Changed changed
+                        && changed.camera().equals(roll.camera().key())) {
                     return true;
                 }
-                if (entries.get(j) instanceof Entry.OnRoll onRoll && onRoll.roll().equals(roll.id()) && onRoll.event() instanceof RollEvent.Added) {
+                if (entries.get(j) instanceof Entry.OnRoll onRoll
+                        && onRoll.roll().equals(roll.id())
+                        && onRoll.event() instanceof RollEvent.Added) {
                     return false;
                 }
             }

@@ -9,8 +9,7 @@ import java.util.Optional;
 
 /** The words of a line as they were typed, for lines that hold names; and the dates and times in them. */
 final class RawWords {
-    private RawWords() {
-    }
+    private RawWords() {}
 
     /** The words, letter for letter. */
     static List<String> of(String text) {
@@ -57,11 +56,16 @@ final class RawWords {
 
     /** A time as a clock shows it: {@code 16:30}. */
     static String clock(LocalTime time) {
-        return (time.getHour() < 10 ? "0" : "") + time.getHour() + (time.getMinute() < 10 ? ":0" : ":") + time.getMinute();
+        return (time.getHour() < 10 ? "0" : "")
+                + time.getHour()
+                + (time.getMinute() < 10 ? ":0" : ":")
+                + time.getMinute();
     }
 
     /** A stretch of minutes: {@code 6 min}, {@code 1 h 24 min}. */
     static String minutes(long minutes) {
-        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+        return minutes < 60
+                ? minutes + " min"
+                : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
     }
 }

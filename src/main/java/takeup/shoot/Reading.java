@@ -16,5 +16,9 @@ import takeup.exposure.Light;
  * @param lowestEv the lowest of several readings, EV at ISO 100; empty for a single one
  * @param preset the time that an aperture meter is preset to from now on
  */
-public record Reading(Optional<Light> light, Optional<Aperture> flash, Optional<FilmSpeed> flashIndex, OptionalDouble lowestEv, Optional<ExposureTime> preset) {
-}
+public record Reading(
+        Optional<Light> light,
+        Optional<Aperture> flash,
+        Optional<FilmSpeed> flashIndex,
+        OptionalDouble lowestEv,
+        Optional<ExposureTime> preset) {}

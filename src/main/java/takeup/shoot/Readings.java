@@ -23,7 +23,9 @@ public final class Readings {
     private static final List<String> SKIES = List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade");
     /** EV at ISO 100 for each sky: the daylight rule (armycommunications.tpub.com, SS0507; ANSI PH2.7 table). */
     private static final double[] SKY_EV = {16, 15, 14, 13, 12, 12};
-    private static final List<String> WORDS = List.of("ev", "low", "high", "spot", "reflected", "incident", "flash", "camera", "sky", "and");
+
+    private static final List<String> WORDS =
+            List.of("ev", "low", "high", "spot", "reflected", "incident", "flash", "camera", "sky", "and");
 
     private final Meter meter;
     private final Optional<ExposureTime> preset;
@@ -62,7 +64,13 @@ public final class Readings {
      * @param rollIndex the index of the roll in hand
      * @param now when it is taken
      */
-    static Reading read(String typed, List<String> words, Meter meter, Optional<ExposureTime> preset, Optional<FilmSpeed> rollIndex, OffsetDateTime now) {
+    static Reading read(
+            String typed,
+            List<String> words,
+            Meter meter,
+            Optional<ExposureTime> preset,
+            Optional<FilmSpeed> rollIndex,
+            OffsetDateTime now) {
         return new Readings(meter, preset, rollIndex).read(typed, words, now);
     }
 
@@ -91,7 +99,8 @@ public final class Readings {
                     String which = at + 1 < words.size() ? words.get(++at) : "";
                     int index = SKIES.indexOf(which);
                     if (index < 0) {
-                        throw new Refusal((which.isEmpty() ? "which sky" : which + " is no sky known here") + ": one of " + String.join(", ", SKIES) + Nearest.question(which, SKIES));
+                        throw new Refusal((which.isEmpty() ? "which sky" : which + " is no sky known here")
+                                + ": one of " + String.join(", ", SKIES) + Nearest.question(which, SKIES));
                     }
                     values.add(SKY_EV[index]);
                 }
@@ -111,7 +120,11 @@ public final class Readings {
                     } else if (isZone(word)) {
                         zone = OptionalInt.of(zone(word));
                     } else if (token.is(Token.Kind.WORD)) {
-                        throw new Refusal(word + " is no reading" + (SKIES.contains(word) ? "; did you mean m sky " + word + "?" : Nearest.question(word, WORDS)) + "; such as m 5.6 125, m ev11.3, m 2500lx, m sky shade");
+                        throw new Refusal(word + " is no reading"
+                                + (SKIES.contains(word)
+                                        ? "; did you mean m sky " + word + "?"
+                                        : Nearest.question(word, WORDS))
+                                + "; such as m 5.6 125, m ev11.3, m 2500lx, m sky shade");
                     } else {
                         parts.get(parts.size() - 1).add(token);
                     }
@@ -143,11 +156,19 @@ public final class Readings {
             }
         }
         if (values.isEmpty()) {
-            throw new Refusal(lowest.isPresent() ? "m " + (lowest.get() ? "low" : "high") + " needs numbers: m low 5.6 125 and 11 125"
-                    : "a reading needs numbers: m 5.6 125, m ev11.3, m 2500lx");
+            throw new Refusal(
+                    lowest.isPresent()
+                            ? "m " + (lowest.get() ? "low" : "high") + " needs numbers: m low 5.6 125 and 11 125"
+                            : "a reading needs numbers: m 5.6 125, m ev11.3, m 2500lx");
         }
-        return new Reading(Optional.of(light(typed, now)), Optional.empty(), Optional.empty(),
-                values.size() < 2 ? OptionalDouble.empty() : values.stream().mapToDouble(Double::doubleValue).min(), changedPreset());
+        return new Reading(
+                Optional.of(light(typed, now)),
+                Optional.empty(),
+                Optional.empty(),
+                values.size() < 2
+                        ? OptionalDouble.empty()
+                        : values.stream().mapToDouble(Double::doubleValue).min(),
+                changedPreset());
     }
 
     private Optional<ExposureTime> changedPreset() {
@@ -196,7 +217,9 @@ public final class Readings {
         if (zone.isPresent()) {
             throw new Refusal("two zones in one reading");
         }
-        return Tokens.number(word.substring(1)).filter(it -> it == Math.rint(it) && it <= 10).map(Double::intValue)
+        return Tokens.number(word.substring(1))
+                .filter(it -> it == Math.rint(it) && it <= 10)
+                .map(Double::intValue)
                 .orElseThrow(() -> new Refusal(word + " is no zone: z0 to z10, z5 is the middle"));
     }
 
@@ -209,11 +232,14 @@ public final class Readings {
     }
 
     private static Refusal cameraPair(String word) {
-        return new Refusal("a camera's own meter gives an aperture and a time (m camera 4 500 @400); " + word + " is neither");
+        return new Refusal(
+                "a camera's own meter gives an aperture and a time (m camera 4 500 @400); " + word + " is neither");
     }
 
     private FilmSpeed index() {
-        return speed.or(() -> rollIndex).orElseThrow(() -> new Refusal("no film is loaded: say the speed that the meter is set to, such as @200"));
+        return speed.or(() -> rollIndex)
+                .orElseThrow(
+                        () -> new Refusal("no film is loaded: say the speed that the meter is set to, such as @200"));
     }
 
     /** One reading, or several numbers of one sort in a row. */
@@ -239,7 +265,8 @@ public final class Readings {
                     }
                     method(Light.Method.LUX);
                     positive(token);
-                    values.add(ExposureValue.ofLux(token.value(), meter.incidentConstant()).stops());
+                    values.add(ExposureValue.ofLux(token.value(), meter.incidentConstant())
+                            .stops());
                 }
                 case CANDELAS -> {
                     if (camera) {
@@ -249,7 +276,8 @@ public final class Readings {
                         method(Light.Method.REFLECTED);
                     }
                     positive(token);
-                    values.add(ExposureValue.ofLuminance(token.value(), meter.reflectedConstant()).stops());
+                    values.add(ExposureValue.ofLuminance(token.value(), meter.reflectedConstant())
+                            .stops());
                 }
                 case BARE -> {
                     if (evs && token.tenths() < 0) {
@@ -287,7 +315,11 @@ public final class Readings {
 
     /** A bare number with a decimal that is no f-number is an EV, unless the meter shows tenths. */
     private boolean isLoneEv(Token token) {
-        return token.is(Token.Kind.BARE) && token.tenths() < 0 && token.text().indexOf('.') >= 0 && !meter.tenths() && token.value() > 0
+        return token.is(Token.Kind.BARE)
+                && token.tenths() < 0
+                && token.text().indexOf('.') >= 0
+                && !meter.tenths()
+                && token.value() > 0
                 && marks().fNumber(token).isEmpty();
     }
 
@@ -308,7 +340,8 @@ public final class Readings {
             throw lone(tokens.get(0));
         }
         if (tokens.size() > 2) {
-            throw new Refusal("a reading is an aperture and a time; " + tokens.get(2).text() + " is one too many (and stands between two readings)");
+            throw new Refusal("a reading is an aperture and a time; "
+                    + tokens.get(2).text() + " is one too many (and stands between two readings)");
         }
         Token first = tokens.get(0);
         Token second = tokens.get(1);
@@ -316,7 +349,9 @@ public final class Readings {
         Optional<Aperture> aperture = marks().fNumber(turned ? second : first);
         Optional<ExposureTime> time = marks().time(turned ? first : second);
         if (aperture.isEmpty() || time.isEmpty()) {
-            boolean other = !turned && marks().fNumber(second).isPresent() && marks().time(first).isPresent();
+            boolean other = !turned
+                    && marks().fNumber(second).isPresent()
+                    && marks().time(first).isPresent();
             throw new Refusal(first.text() + " " + second.text() + " is no aperture and time, such as "
                     + (other ? second.text() + " " + first.text() : "5.6 125")
                     + (isCamera() ? "" : "; two EVs are m ev " + first.text() + " " + second.text()));
@@ -338,7 +373,8 @@ public final class Readings {
         if (token.value() < 0) {
             return new Refusal("m " + number + ": no aperture is below 0; as an EV it is m ev" + number);
         }
-        return new Refusal("m " + number + " could be an aperture (its time is missing: m " + number + " 125) or an EV (m ev" + number + ")");
+        return new Refusal("m " + number + " could be an aperture (its time is missing: m " + number
+                + " 125) or an EV (m ev" + number + ")");
     }
 
     private void pair(Aperture aperture, ExposureTime time) {
@@ -354,7 +390,9 @@ public final class Readings {
             if (aperture.isPresent()) {
                 found.add(aperture.get());
             } else {
-                ExposureTime time = marks().time(token).orElseThrow(() -> new Refusal(token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125"));
+                ExposureTime time = marks().time(token)
+                        .orElseThrow(
+                                () -> new Refusal(token.text() + " is no aperture and no time: m 5.6, or m 5.6 1/125"));
                 if (found.size() != 1 || tokens.size() != 2) {
                     throw new Refusal("an aperture, then one time: m 5.6 " + token.text());
                 }
@@ -362,8 +400,8 @@ public final class Readings {
             }
         }
         if (presetNow.isEmpty()) {
-            throw new Refusal("this meter shows an aperture at a preset time, which is not known yet: m " + tokens.get(0).text() + " 1/125, or meter "
-                    + meter.key() + " 1/125");
+            throw new Refusal("this meter shows an aperture at a preset time, which is not known yet: m "
+                    + tokens.get(0).text() + " 1/125, or meter " + meter.key() + " 1/125");
         }
         found.forEach(it -> pair(it, presetNow.get()));
     }
@@ -372,7 +410,13 @@ public final class Readings {
         if (parts > 1 || tokens.size() != 1) {
             throw new Refusal("a flash meter gives one aperture: m flash 8");
         }
-        Aperture aperture = marks().fNumber(tokens.get(0)).orElseThrow(() -> new Refusal(tokens.get(0).text() + " is no aperture: m flash 8"));
-        return new Reading(Optional.empty(), Optional.of(aperture), Optional.of(index()), OptionalDouble.empty(), Optional.empty());
+        Aperture aperture = marks().fNumber(tokens.get(0))
+                .orElseThrow(() -> new Refusal(tokens.get(0).text() + " is no aperture: m flash 8"));
+        return new Reading(
+                Optional.empty(),
+                Optional.of(aperture),
+                Optional.of(index()),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 }

@@ -15,8 +15,7 @@ import takeup.kit.Warning;
 
 /** Why one suggestion is the best, and why its neighbours are not, in a sentence or two. */
 final class Reasons {
-    private Reasons() {
-    }
+    private Reasons() {}
 
     static String words(Asking asking, Light light, Advice advice) {
         Suggestion best = advice.bestOne().orElseThrow();
@@ -42,33 +41,49 @@ final class Reasons {
         if (hold.flatMap(Hold::time).isPresent()) {
             return "at this aperture the light asks for nearest to " + hold.get() + ", which is held";
         }
-        String although = hold.flatMap(Hold::aperture).filter(it -> !same(it, best.aperture())).map(it -> it + " is held but does not serve here; ").orElse("");
+        String although = hold.flatMap(Hold::aperture)
+                .filter(it -> !same(it, best.aperture()))
+                .map(it -> it + " is held but does not serve here; ")
+                .orElse("");
         if (hold.flatMap(Hold::aperture).isPresent() && although.isEmpty()) {
             return best.aperture() + " is held";
         }
         Optional<Aperture> inHand = asking.setting().aperture();
-        return although + inHand.map(it -> same(it, best.aperture()) ? it + " is in hand" : "of what serves it lies nearest to " + it + ", which is in hand")
-                .orElse("of what serves it lies nearest to f/5.6");
+        return although
+                + inHand.map(it -> same(it, best.aperture())
+                                ? it + " is in hand"
+                                : "of what serves it lies nearest to " + it + ", which is in hand")
+                        .orElse("of what serves it lies nearest to f/5.6");
     }
 
     /** Where two marks of the dial are equally near, the kind of film decides. */
     private static Optional<String> tie(Asking asking, Suggestion best) {
         Optional<Shutter> shutter = asking.camera().flatMap(it -> it.shutter());
-        if (shutter.isEmpty() || best.correctedSeconds().isEmpty() || asking.hold().flatMap(Hold::time).isPresent()) {
+        if (shutter.isEmpty()
+                || best.correctedSeconds().isEmpty()
+                || asking.hold().flatMap(Hold::time).isPresent()) {
             return Optional.empty();
         }
         double seconds = best.correctedSeconds().getAsDouble();
         ExposureTime more = shutter.get().nearest(seconds, true);
         ExposureTime less = shutter.get().nearest(seconds, false);
-        return more.equals(less) ? Optional.empty() : Optional.of("halfway between " + less + " and " + more + " " + (asking.leansToLight() ? "negative film takes the longer, more light"
-                : "reversal film takes the shorter, less light"));
+        return more.equals(less)
+                ? Optional.empty()
+                : Optional.of("halfway between " + less + " and " + more + " "
+                        + (asking.leansToLight()
+                                ? "negative film takes the longer, more light"
+                                : "reversal film takes the shorter, less light"));
     }
 
     private static String against(Asking asking, Suggestion other, Suggestion best) {
         if (other.time().isEmpty()) {
             return "has no time that is long enough";
         }
-        for (Warning.Code code : List.of(Warning.Code.OUT_OF_RANGE, Warning.Code.SYNC_SPEED, Warning.Code.HAND_HELD, Warning.Code.RECIPROCITY_BEYOND)) {
+        for (Warning.Code code : List.of(
+                Warning.Code.OUT_OF_RANGE,
+                Warning.Code.SYNC_SPEED,
+                Warning.Code.HAND_HELD,
+                Warning.Code.RECIPROCITY_BEYOND)) {
             if (other.has(code) && !best.has(code)) {
                 return switch (code) {
                     case OUT_OF_RANGE -> "is beyond the dial";
@@ -81,7 +96,8 @@ final class Reasons {
         if (asking.hold().isPresent()) {
             return "is further from what is held";
         }
-        return "is further from " + asking.setting().aperture().map(it -> it + " in hand").orElse("f/5.6");
+        return "is further from "
+                + asking.setting().aperture().map(it -> it + " in hand").orElse("f/5.6");
     }
 
     static boolean same(Aperture a, Aperture b) {

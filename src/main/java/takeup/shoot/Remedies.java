@@ -22,24 +22,34 @@ import takeup.kit.Warning;
 import takeup.roll.Change;
 import takeup.roll.Setting;
 
-/** What would fit where nothing does: a grey filter, a tripod, another stock, a push for the whole roll with its price. */
+/**
+ * What would fit where nothing does: a grey filter, a tripod, another stock, a push for the whole roll with its price.
+ */
 final class Remedies {
     private static final int[] GREY = {2, 4, 8, 16, 32, 64, 128, 256, 512, 1000};
     /** A push beyond so many stops is no offer. */
     private static final double MOST_PUSH = 3;
 
-    private Remedies() {
-    }
+    private Remedies() {}
 
-    /** Whether no suggestion is free of what speaks against it and comes within a stop; a held aperture must be that one. */
+    /**
+     * Whether no suggestion is free of what speaks against it and comes within a stop; a held aperture must be that
+     * one.
+     */
     static boolean areNeeded(Asking asking, Advice advice) {
         Optional<Aperture> held = asking.hold().flatMap(Hold::aperture);
-        return !advice.suggestions().isEmpty() && advice.suggestions().stream().noneMatch(it -> serves(it) && held.map(at -> Reasons.same(at, it.aperture())).orElse(true));
+        return !advice.suggestions().isEmpty()
+                && advice.suggestions().stream()
+                        .noneMatch(it -> serves(it)
+                                && held.map(at -> Reasons.same(at, it.aperture()))
+                                        .orElse(true));
     }
 
     static boolean serves(Suggestion row) {
-        return row.errorStops().isPresent() && !Stops.above(Math.abs(row.errorStops().getAsDouble()), 1)
-                && !row.has(Warning.Code.OUT_OF_RANGE) && !row.has(Warning.Code.HAND_HELD);
+        return row.errorStops().isPresent()
+                && !Stops.above(Math.abs(row.errorStops().getAsDouble()), 1)
+                && !row.has(Warning.Code.OUT_OF_RANGE)
+                && !row.has(Warning.Code.HAND_HELD);
     }
 
     /** The remedies in words, the least trouble first. */
@@ -57,17 +67,22 @@ final class Remedies {
         if (shutter.isEmpty() || asking.setting().lens().isEmpty()) {
             return Optional.empty();
         }
-        Aperture wanted = asking.hold().flatMap(Hold::aperture).or(() -> asking.setting().aperture())
+        Aperture wanted = asking.hold()
+                .flatMap(Hold::aperture)
+                .or(() -> asking.setting().aperture())
                 .orElseGet(() -> asking.setting().lens().get().ring().nearest(5));
-        double tooMuch = shutter.get().fastest().stops() - Stops.of(asking.path().metered(light.ev100(), wanted));
+        double tooMuch =
+                shutter.get().fastest().stops() - Stops.of(asking.path().metered(light.ev100(), wanted));
         if (!Stops.above(tooMuch, 0.5)) {
             return Optional.empty();
         }
         for (int grey : GREY) {
             List<Filter> filters = new ArrayList<>(asking.setting().filters());
             filters.add(Filter.factor("nd" + grey, grey));
-            Optional<Suggestion> row = with(asking, asking.setting().with(Change.filters(filters))).advice(light).suggestions().stream()
-                    .filter(it -> serves(it) && Reasons.same(it.aperture(), wanted)).findFirst();
+            Optional<Suggestion> row =
+                    with(asking, asking.setting().with(Change.filters(filters))).advice(light).suggestions().stream()
+                            .filter(it -> serves(it) && Reasons.same(it.aperture(), wanted))
+                            .findFirst();
             if (row.isPresent()) {
                 return Optional.of("nd" + grey + " brings " + Reasons.pair(row.get()));
             }
@@ -76,8 +91,10 @@ final class Remedies {
     }
 
     private static Optional<String> tripod(Asking asking, Light light) {
-        return asking.setting().tripod() ? Optional.empty()
-                : best(with(asking, asking.setting().with(Change.tripod(true))), light).map(it -> "a tripod brings " + Reasons.pair(it));
+        return asking.setting().tripod()
+                ? Optional.empty()
+                : best(with(asking, asking.setting().with(Change.tripod(true))), light)
+                        .map(it -> "a tripod brings " + Reasons.pair(it));
     }
 
     private static Optional<Suggestion> best(Asking asking, Light light) {
@@ -88,45 +105,81 @@ final class Remedies {
     private static Optional<String> stocks(Asking asking, Light light, Kit kit) {
         List<String> found = new ArrayList<>();
         for (String key : kit.keys(Kit.Sort.STOCKS)) {
-            Optional<Stock> stock = kit.stock(key).filter(it -> asking.camera().map(camera -> it.filmSizes().stream().anyMatch(camera.frames()::containsKey)).orElse(false));
+            Optional<Stock> stock = kit.stock(key)
+                    .filter(it -> asking.camera()
+                            .map(camera -> it.filmSizes().stream().anyMatch(camera.frames()::containsKey))
+                            .orElse(false));
             if (stock.isEmpty() || stock.map(Stock::key).equals(asking.stock().map(Stock::key))) {
                 continue;
             }
-            Asking other = new Asking(asking.camera(), asking.setting(), asking.hold(), stock, stock.get().usualIndex(), 0, asking.meter());
-            best(other, light).ifPresent(it -> found.add(key + " at EI " + stock.get().usualIndex() + " (" + Reasons.pair(it) + ")"));
+            Asking other = new Asking(
+                    asking.camera(),
+                    asking.setting(),
+                    asking.hold(),
+                    stock,
+                    stock.get().usualIndex(),
+                    0,
+                    asking.meter());
+            best(other, light)
+                    .ifPresent(it ->
+                            found.add(key + " at EI " + stock.get().usualIndex() + " (" + Reasons.pair(it) + ")"));
         }
-        return found.isEmpty() ? Optional.empty() : Optional.of("another stock serves: " + String.join(", ", found.size() > 3 ? found.subList(0, 3) : found));
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "another stock serves: " + String.join(", ", found.size() > 3 ? found.subList(0, 3) : found));
     }
 
     /** The rating that the widest aperture would need at the longest time that serves. */
     private static Optional<String> push(Asking asking, Light light) {
         Optional<Shutter> shutter = asking.camera().flatMap(Camera::shutter);
-        if (shutter.isEmpty() || asking.setting().lens().isEmpty() || asking.stock().isEmpty()) {
+        if (shutter.isEmpty()
+                || asking.setting().lens().isEmpty()
+                || asking.stock().isEmpty()) {
             return Optional.empty();
         }
-        Aperture aperture = asking.hold().flatMap(Hold::aperture).orElseGet(() -> asking.setting().lens().get().ring().widest());
+        Aperture aperture = asking.hold()
+                .flatMap(Hold::aperture)
+                .orElseGet(() -> asking.setting().lens().get().ring().widest());
         OptionalDouble focal = asking.setting().focalMm();
-        double limit = asking.setting().tripod() || focal.isEmpty() ? Double.POSITIVE_INFINITY : asking.camera().get().frameSize().handHeldLimit(focal.getAsDouble());
-        Optional<ExposureTime> longest = shutter.get().marks().stream().filter(it -> !Stops.above(it.stops(), Stops.of(limit))).findFirst();
+        double limit = asking.setting().tripod() || focal.isEmpty()
+                ? Double.POSITIVE_INFINITY
+                : asking.camera().get().frameSize().handHeldLimit(focal.getAsDouble());
+        Optional<ExposureTime> longest = shutter.get().marks().stream()
+                .filter(it -> !Stops.above(it.stops(), Stops.of(limit)))
+                .findFirst();
         if (longest.isEmpty()) {
             return Optional.empty();
         }
-        double missing = Math.ceil(Stops.of(asking.path().metered(light.ev100(), aperture)) - longest.get().stops() - Stops.TOLERANCE);
+        double missing = Math.ceil(Stops.of(asking.path().metered(light.ev100(), aperture))
+                - longest.get().stops()
+                - Stops.TOLERANCE);
         if (missing < 1) {
             return Optional.empty();
         }
         FilmSpeed box = asking.stock().get().boxSpeed();
         double index = asking.index().arithmetic() * Stops.factor(missing);
         double push = Stops.of(index / box.arithmetic());
-        String rated = "for " + aperture + " " + longest.get() + " the whole roll would need EI " + Plain.number(Plain.rounded(index, 4)) + ": ";
+        String rated = "for " + aperture + " " + longest.get() + " the whole roll would need EI "
+                + Plain.number(Plain.rounded(index, 4)) + ": ";
         if (!Stops.above(push, 0.1)) {
             return Optional.of(rated + "no push, it is not above box speed");
         }
         String stops = Plain.digits(Math.rint(push * 10) / 10, 3);
-        return Optional.of(rated + (push > MOST_PUSH + Stops.TOLERANCE ? stops + " stops thin, further than a push reaches" : "push " + stops + ", or " + Stops.words(push) + " thin"));
+        return Optional.of(rated
+                + (push > MOST_PUSH + Stops.TOLERANCE
+                        ? stops + " stops thin, further than a push reaches"
+                        : "push " + stops + ", or " + Stops.words(push) + " thin"));
     }
 
     private static Asking with(Asking asking, Setting setting) {
-        return new Asking(asking.camera(), setting, asking.hold(), asking.stock(), asking.index(), asking.pushStops(), asking.meter());
+        return new Asking(
+                asking.camera(),
+                setting,
+                asking.hold(),
+                asking.stock(),
+                asking.index(),
+                asking.pushStops(),
+                asking.meter());
     }
 }

@@ -17,8 +17,8 @@ import takeup.roll.RollId;
 /**
  * A 35mm roll that is rewound before its end, and loaded again later: {@code rewind}, {@code load r3}.
  *
- * <p>The routine of press photographers: the tongue is left out, the count is written on the cassette; loaded again, the film
- * is wound on with the lens capped to what is written there, and one or two frames further to be safe.
+ * <p>The routine of press photographers: the tongue is left out, the count is written on the cassette; loaded again,
+ * the film is wound on with the lens capped to what is written there, and one or two frames further to be safe.
  */
 final class RewindLines {
     /** Frames left blank behind the last exposed one. */
@@ -37,18 +37,32 @@ final class RewindLines {
         }
         Roll roll = in.roll();
         if (roll.film().size() != FilmSize.F135) {
-            throw new Refusal(roll.id() + " is " + roll.film().size() + ", which is wound on to its end and never back: unload finishes it");
+            throw new Refusal(roll.id() + " is " + roll.film().size()
+                    + ", which is wound on to its end and never back: unload finishes it");
         }
         List<Entry> entries = List.of(new Entry.OnRoll(roll.id(), new RollEvent.Rewound()));
         Situation after = in.after(entries);
         Roll now = after.rolls().get(roll.id());
-        String text = now.id() + " rewound after frame " + last(now) + ", " + State.leftWords(now) + ". Leave the tongue out, and write " + now.id() + " and "
-                + last(now) + " on the cassette. Loaded again (load " + typed(now.id()) + "), it wants " + blanks(now) + " blank frames first.";
-        Json.Obj fields = Interpreter.fields(now).and("camera", now.camera().key()).and("back", now.back()).and("write", last(now)).and("blanks", blanks(now))
+        String text = now.id() + " rewound after frame " + last(now) + ", " + State.leftWords(now)
+                + ". Leave the tongue out, and write " + now.id() + " and " + last(now)
+                + " on the cassette. Loaded again (load " + typed(now.id()) + "), it wants " + blanks(now)
+                + " blank frames first.";
+        Json.Obj fields = Interpreter.fields(now)
+                .and("camera", now.camera().key())
+                .and("back", now.back())
+                .and("write", last(now))
+                .and("blanks", blanks(now))
                 .and("state", now.state());
-        Outcome.Does does = in.does(entries, after, new Outcome.Answer("rewind", text, fields, in.loud(Begun.between(in.s, after, in.now))), List.of());
+        Outcome.Does does = in.does(
+                entries,
+                after,
+                new Outcome.Answer("rewind", text, fields, in.loud(Begun.between(in.s, after, in.now))),
+                List.of());
         boolean atEnd = roll.framesLeft() <= 0;
-        return atEnd && !sure ? new Outcome.Asked(roll.id() + " is at its end: unload finishes it; yes rewinds it to be loaded again", does) : does;
+        return atEnd && !sure
+                ? new Outcome.Asked(
+                        roll.id() + " is at its end: unload finishes it; yes rewinds it to be loaded again", does)
+                : does;
     }
 
     /** A roll number as it is typed: {@code r3}. */
@@ -72,7 +86,9 @@ final class RewindLines {
 
     /** Whether the words behind {@code load} name a roll rather than a stock. */
     Optional<RollId> named(List<String> words) {
-        return in.rollNumber(words).filter(it -> in.s.kit().stock(words.get(0)).isEmpty() && (it.letters().equals(in.letters()) || in.s.known().contains(it)));
+        return in.rollNumber(words)
+                .filter(it -> in.s.kit().stock(words.get(0)).isEmpty()
+                        && (it.letters().equals(in.letters()) || in.s.known().contains(it)));
     }
 
     Outcome again(RollId id, List<String> more) {
@@ -81,7 +97,8 @@ final class RewindLines {
         Roll roll = in.roll(id);
         fits(roll, camera, place);
         if (!more.isEmpty()) {
-            throw new Refusal(id + " keeps its film and index: load " + typed(id) + " stands alone; " + more.get(0) + " is one word too many");
+            throw new Refusal(id + " keeps its film and index: load " + typed(id) + " stands alone; " + more.get(0)
+                    + " is one word too many");
         }
         List<Entry> entries = new ArrayList<>();
         if (!in.s.day().used().contains(place)) {
@@ -90,33 +107,52 @@ final class RewindLines {
         entries.add(new Entry.OnRoll(id, new RollEvent.Reloaded(camera, place.back(), spare(roll))));
         Situation after = in.after(entries);
         Roll now = after.rolls().get(id);
-        String text = id + " in " + place + " again: " + now.film().stock().name() + ", " + now.film().developmentWords() + ". Cap the lens and fire " + blanks(roll)
-                + " blank frames until the counter shows " + now.next() + ": " + last(roll) + " went by, " + spare(roll) + " to spare. The meter must be set to "
+        String text = id + " in " + place + " again: " + now.film().stock().name() + ", "
+                + now.film().developmentWords() + ". Cap the lens and fire " + blanks(roll)
+                + " blank frames until the counter shows " + now.next() + ": " + last(roll) + " went by, " + spare(roll)
+                + " to spare. The meter must be set to "
                 + now.film().index() + ". Next is frame " + now.next() + ", " + State.leftWords(now) + ".";
         Json.Obj fields = RollLines.fields(now).and("frame", now.next()).and("blanks", blanks(roll));
-        return in.does(entries, after, new Outcome.Answer("load", text, fields, in.loud(Begun.between(in.s, after, in.now))), List.of());
+        return in.does(
+                entries,
+                after,
+                new Outcome.Answer("load", text, fields, in.loud(Begun.between(in.s, after, in.now))),
+                List.of());
     }
 
-    /** A roll goes into a camera a second time only if it was rewound for that, and only where its frames are of the same size. */
+    /**
+     * A roll goes into a camera a second time only if it was rewound for that, and only where its frames are of the
+     * same size.
+     */
     private void fits(Roll roll, Camera camera, Place place) {
         RollId id = roll.id();
         switch (roll.state()) {
             case FINISHED -> {
                 OffsetDateTime at = roll.finishedAt().orElse(roll.loadedAt());
                 if (roll.frames().isEmpty()) {
-                    throw new Refusal(id + " is finished, without a frame: if it is not exposed, load and its stock gives it a fresh number");
+                    throw new Refusal(id
+                            + " is finished, without a frame: if it is not exposed, load and its stock "
+                            + "gives it a fresh number");
                 }
-                throw new Refusal(id + " is exposed: it was finished on " + at.toLocalDate() + " at " + RawWords.clock(at.toLocalTime()) + " with " + roll.framesUsed()
-                        + " frames, and a second time in a camera would expose it twice; load and a stock gives a fresh roll its own number");
+                throw new Refusal(id + " is exposed: it was finished on " + at.toLocalDate() + " at "
+                        + RawWords.clock(at.toLocalTime()) + " with " + roll.framesUsed()
+                        + " frames, and a second time in a camera would expose it twice; load and a "
+                        + "stock gives a fresh roll its own number");
             }
             case OPEN -> throw new Refusal(id + " is in " + roll.place() + " already, next frame " + roll.next());
-            case WITHDRAWN -> throw new Refusal("the loading of " + id + " was taken back, and its number is not given again: load and a stock");
-            case REWOUND -> in.s.rollIn(place).ifPresent(it -> {
-                throw new Refusal(it.id() + " (" + it.film().stock().name() + ", " + State.leftWords(it) + ") is in " + place + ": unload it first");
-            });
+            case WITHDRAWN ->
+                throw new Refusal("the loading of " + id
+                        + " was taken back, and its number is not given again: load and a stock");
+            case REWOUND ->
+                in.s.rollIn(place).ifPresent(it -> {
+                    throw new Refusal(it.id() + " (" + it.film().stock().name() + ", " + State.leftWords(it)
+                            + ") is in " + place + ": unload it first");
+                });
         }
-        if (!camera.frames().containsKey(roll.film().size()) || !camera.frameSize().equals(roll.camera().frameSize())) {
-            throw new Refusal(id + " is " + roll.film().size() + " with frames of " + roll.camera().frameSize() + ", and " + camera.name() + " is another: cam "
+        if (!camera.frames().containsKey(roll.film().size())
+                || !camera.frameSize().equals(roll.camera().frameSize())) {
+            throw new Refusal(id + " is " + roll.film().size() + " with frames of "
+                    + roll.camera().frameSize() + ", and " + camera.name() + " is another: cam "
                     + roll.camera().key() + " first");
         }
     }

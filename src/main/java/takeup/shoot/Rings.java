@@ -29,28 +29,34 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
 
     /** Tenths stand behind a mark, of this ring or of any scale; 11.5.2 is a slip. */
     Aperture aperture(Token token) {
-        if (!(token.value() > 0 && token.value() <= 1000) || token.tenths() >= 0 && ring.flatMap(it -> it.mark(token.value())).or(() -> Scale.anyMark(token.value())).isEmpty()) {
+        if (!(token.value() > 0 && token.value() <= 1000)
+                || token.tenths() >= 0
+                        && ring.flatMap(it -> it.mark(token.value()))
+                                .or(() -> Scale.anyMark(token.value()))
+                                .isEmpty()) {
             throw new Refusal(token.text() + " is not an f-number: type a number such as 5.6");
         }
-        Aperture mark = ring.map(it -> it.read(token.value())).orElseGet(() -> Scale.THIRD.aperture(token.value())
-                .orElseGet(() -> Aperture.literal(token.value())));
+        Aperture mark = ring.map(it -> it.read(token.value()))
+                .orElseGet(() -> Scale.THIRD.aperture(token.value()).orElseGet(() -> Aperture.literal(token.value())));
         return token.tenths() > 0 ? mark.plusTenths(token.tenths()) : mark;
     }
 
     ExposureTime time(Token token) {
         if (!(token.value() >= 1e-6 && token.value() <= LONGEST_SECONDS)) {
-            throw new Refusal(token.text() + " is no exposure time: from 1/1000000 to a thousand days, such as 1/125 or 2s");
+            throw new Refusal(
+                    token.text() + " is no exposure time: from 1/1000000 to a thousand days, such as 1/125 or 2s");
         }
         if (token.is(Token.Kind.BULB)) {
             return ExposureTime.literal(token.value());
         }
-        return shutter.map(it -> it.read(token.value())).orElseGet(() -> Scale.THIRD.time(token.value())
-                .orElseGet(() -> ExposureTime.literal(token.value())));
+        return shutter.map(it -> it.read(token.value()))
+                .orElseGet(() -> Scale.THIRD.time(token.value()).orElseGet(() -> ExposureTime.literal(token.value())));
     }
 
     /** What a bare number is as an aperture: a mark of the lens. */
     private Optional<Aperture> asAperture(Token token) {
-        return ring.flatMap(it -> it.mark(token.value())).map(it -> token.tenths() > 0 ? it.plusTenths(token.tenths()) : it);
+        return ring.flatMap(it -> it.mark(token.value()))
+                .map(it -> token.tenths() > 0 ? it.plusTenths(token.tenths()) : it);
     }
 
     /** What a bare number is as a time: the dial's print for one second or shorter. */
@@ -103,39 +109,55 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
     private Change two(Token first, Token second) {
         Optional<Aperture> aperture = asAperture(first);
         if (aperture.isPresent()) {
-            ExposureTime time = asTime(second).orElseThrow(() -> asAperture(second).isPresent()
-                    ? new Refusal(first.text() + " and " + second.text() + " are both apertures here; a time is a print of the dial ("
-                            + "nearest " + nearTimes(second.value()) + "), or typed with its sign (1/" + Plain.number(second.value()) + ")")
-                    : noMark(second, true, false));
+            ExposureTime time = asTime(second)
+                    .orElseThrow(() -> asAperture(second).isPresent()
+                            ? new Refusal(first.text() + " and " + second.text()
+                                    + " are both apertures here; a time is a print of the dial (" + "nearest "
+                                    + nearTimes(second.value()) + "), or typed with its sign (1/"
+                                    + Plain.number(second.value()) + ")")
+                            : noMark(second, true, false));
             return Change.aperture(aperture.get()).and(Change.time(time));
         }
         ExposureTime time = asTime(first).orElseThrow(() -> noMark(first, false, false));
-        Aperture other = asAperture(second).orElseThrow(() -> asTime(second).isPresent()
-                ? new Refusal(first.text() + " and " + second.text() + " are both times here; the nearest aperture is " + nearApertures(second.value()))
-                : noMark(second, false, true));
+        Aperture other = asAperture(second)
+                .orElseThrow(() -> asTime(second).isPresent()
+                        ? new Refusal(first.text() + " and " + second.text()
+                                + " are both times here; the nearest aperture is " + nearApertures(second.value()))
+                        : noMark(second, false, true));
         return Change.aperture(other).and(Change.time(time));
     }
 
     private Refusal noMark(Token number, boolean apertureKnown, boolean timeKnown) {
         if (ring.isEmpty() && shutter.isEmpty()) {
-            return new Refusal("this camera sets itself: a bare " + number.text() + " means nothing here; type . or x5, or numbers with their signs (f8 1/125)");
+            return new Refusal("this camera sets itself: a bare " + number.text()
+                    + " means nothing here; type . or x5, or numbers with their signs (f8 1/125)");
         }
         StringBuilder why = new StringBuilder(number.text()).append(" is ");
         boolean both = !apertureKnown && !timeKnown && ring.isPresent() && shutter.isPresent();
         if (!apertureKnown && ring.isPresent()) {
-            why.append("no mark of this lens (nearest ").append(nearApertures(number.value())).append(")");
+            why.append("no mark of this lens (nearest ")
+                    .append(nearApertures(number.value()))
+                    .append(")");
         }
         if (!timeKnown && shutter.isPresent()) {
-            why.append(both ? " and " : "").append("no print of this dial (nearest ").append(nearTimes(number.value())).append(")");
+            why.append(both ? " and " : "")
+                    .append("no print of this dial (nearest ")
+                    .append(nearTimes(number.value()))
+                    .append(")");
         }
         if (apertureKnown && shutter.isEmpty() || timeKnown && ring.isEmpty()) {
             why.append("one number too many for this camera");
         }
         String plain = Plain.number(number.value());
-        return number.value() <= 0 || number.tenths() >= 0 ? new Refusal(why.toString())
+        return number.value() <= 0 || number.tenths() >= 0
+                ? new Refusal(why.toString())
                 : new Refusal(why.append("; what is on no ring is typed with its sign: ")
-                        .append(apertureKnown || ring.isEmpty() ? "" : "f" + plain + (timeKnown || shutter.isEmpty() ? "" : " or "))
-                        .append(timeKnown || shutter.isEmpty() ? "" : number.value() > 1 ? "1/" + plain : plain + "s").toString());
+                        .append(
+                                apertureKnown || ring.isEmpty()
+                                        ? ""
+                                        : "f" + plain + (timeKnown || shutter.isEmpty() ? "" : " or "))
+                        .append(timeKnown || shutter.isEmpty() ? "" : number.value() > 1 ? "1/" + plain : plain + "s")
+                        .toString());
     }
 
     private List<String> marksNear(double value) {
@@ -150,7 +172,8 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
     }
 
     private String nearApertures(double value) {
-        Aperture near = ring.orElseThrow().nearest(value > 0 ? Aperture.literal(value).stops() : 0);
+        Aperture near =
+                ring.orElseThrow().nearest(value > 0 ? Aperture.literal(value).stops() : 0);
         return near.print();
     }
 
@@ -162,8 +185,10 @@ record Rings(Optional<Ring> ring, Optional<Shutter> shutter) {
         double seconds = value <= 0 ? 1 : value < 1 ? value : 1 / value;
         ExposureTime best = shutter.orElseThrow().fastest();
         for (ExposureTime mark : shutter.orElseThrow().marks()) {
-            if (mark.seconds() <= 1 && Math.abs(mark.stops() - ExposureTime.literal(seconds).stops())
-                    < Math.abs(best.stops() - ExposureTime.literal(seconds).stops())) {
+            if (mark.seconds() <= 1
+                    && Math.abs(mark.stops() - ExposureTime.literal(seconds).stops())
+                            < Math.abs(
+                                    best.stops() - ExposureTime.literal(seconds).stops())) {
                 best = mark;
             }
         }

@@ -6,12 +6,34 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /** One roll in the list of all of them. */
-public record RollLine(RollId id, Roll.State state, String camera, Optional<String> back, String stock, String stockName, double exposureIndex,
-        String development, int framesUsed, int framesNominal, OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt) {
+public record RollLine(
+        RollId id,
+        Roll.State state,
+        String camera,
+        Optional<String> back,
+        String stock,
+        String stockName,
+        double exposureIndex,
+        String development,
+        int framesUsed,
+        int framesNominal,
+        OffsetDateTime loadedAt,
+        Optional<OffsetDateTime> finishedAt) {
     /** The line of a roll. */
     public static RollLine of(Roll roll) {
-        return new RollLine(roll.id(), roll.state(), roll.camera().key(), roll.back(), roll.film().stock().key(), roll.film().stock().name(),
-                roll.film().index().arithmetic(), roll.film().developmentWords(), roll.framesUsed(), roll.film().framesNominal(), roll.loadedAt(), roll.finishedAt());
+        return new RollLine(
+                roll.id(),
+                roll.state(),
+                roll.camera().key(),
+                roll.back(),
+                roll.film().stock().key(),
+                roll.film().stock().name(),
+                roll.film().index().arithmetic(),
+                roll.film().developmentWords(),
+                roll.framesUsed(),
+                roll.film().framesNominal(),
+                roll.loadedAt(),
+                roll.finishedAt());
     }
 
     /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */

@@ -10,9 +10,9 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 
 /**
- * The load routine: three looks after the first roll of the day in each camera or back, each answered with one key. It stands
- * until it is answered or another line is written, and that is worked out from what happened. Past the end by more than two
- * frames the last look is asked for again. It never speaks of opening the back.
+ * The load routine: three looks after the first roll of the day in each camera or back, each answered with one key. It
+ * stands until it is answered or another line is written, and that is worked out from what happened. Past the end by
+ * more than two frames the last look is asked for again. It never speaks of opening the back.
  *
  * @param roll the roll that it is about
  * @param beat what is looked at now
@@ -61,21 +61,28 @@ public record Routine(Roll roll, LoadCheck.What beat, String question) {
 
     private static Optional<LoadCheck.What> next(RollEvent event, Roll roll, Happened last, Situation s) {
         if (event instanceof RollEvent.Loaded || event instanceof RollEvent.Reloaded) {
-            return s.day().routine() && isFirst(Situation.place(roll), last, s) ? Optional.of(LoadCheck.What.FILM) : Optional.empty();
+            return s.day().routine() && isFirst(Situation.place(roll), last, s)
+                    ? Optional.of(LoadCheck.What.FILM)
+                    : Optional.empty();
         }
         if (event instanceof RollEvent.Checked checked) {
             boolean again = checked.answer() == LoadCheck.Answer.NO && checked.what() == LoadCheck.What.METER;
             boolean goesOn = checked.answer() == LoadCheck.Answer.YES;
             return switch (checked.what()) {
                 case FILM -> goesOn ? Optional.of(LoadCheck.What.METER) : Optional.empty();
-                case METER -> goesOn ? Optional.of(LoadCheck.What.MOVING) : again ? Optional.of(LoadCheck.What.METER) : Optional.empty();
+                case METER ->
+                    goesOn
+                            ? Optional.of(LoadCheck.What.MOVING)
+                            : again ? Optional.of(LoadCheck.What.METER) : Optional.empty();
                 case MOVING -> Optional.empty();
             };
         }
         if (event instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED) {
             // With the line whose frames pass the limit, and not again.
             int limit = roll.film().framesNominal() + PAST;
-            return added.frame().number() <= limit + 1 && roll.next() - 1 > limit ? Optional.of(LoadCheck.What.MOVING) : Optional.empty();
+            return added.frame().number() <= limit + 1 && roll.next() - 1 > limit
+                    ? Optional.of(LoadCheck.What.MOVING)
+                    : Optional.empty();
         }
         return Optional.empty();
     }
@@ -83,7 +90,8 @@ public record Routine(Roll roll, LoadCheck.What beat, String question) {
     /** Whether no other roll was put in there on the same day before. */
     private static boolean isFirst(Place place, Happened loading, Situation s) {
         for (Happened step : s.happened()) {
-            if (step.step() < loading.step() && step.at().toLocalDate().equals(loading.at().toLocalDate())
+            if (step.step() < loading.step()
+                    && step.at().toLocalDate().equals(loading.at().toLocalDate())
                     && step.entries().stream().anyMatch(it -> puts(it, s).equals(Optional.of(place)))) {
                 return false;
             }
@@ -94,21 +102,32 @@ public record Routine(Roll roll, LoadCheck.What beat, String question) {
     /** The place that an entry put a film in, or took one out of. */
     private static Optional<Place> puts(Entry entry, Situation s) {
         if (entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded) {
-            boolean counts = Optional.ofNullable(s.rolls().get(onRoll.roll())).map(it -> it.state() != Roll.State.WITHDRAWN).orElse(false);
+            boolean counts = Optional.ofNullable(s.rolls().get(onRoll.roll()))
+                    .map(it -> it.state() != Roll.State.WITHDRAWN)
+                    .orElse(false);
             return counts ? Optional.of(new Place(loaded.camera().key(), loaded.back())) : Optional.empty();
         }
         if (entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Reloaded again) {
             return Optional.of(new Place(again.camera().key(), again.back()));
         }
-        return entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Touched touched && touched.film().isPresent() ? Optional.of(touched.place()) : Optional.empty();
+        return entry instanceof Entry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.Touched touched
+                        && touched.film().isPresent()
+                ? Optional.of(touched.place())
+                : Optional.empty();
     }
 
     private static String question(LoadCheck.What beat, Roll roll) {
         return switch (beat) {
-            case FILM -> "1 of 3: is it " + roll.film().stock().key() + " in " + roll.place() + ", rated " + roll.film().index() + "?";
+            case FILM ->
+                "1 of 3: is it " + roll.film().stock().key() + " in " + roll.place() + ", rated "
+                        + roll.film().index() + "?";
             case METER -> "2 of 3: does the meter say " + roll.film().index() + "?";
-            case MOVING -> roll.framesLeft() < -PAST ? "frame " + (roll.next() - 1) + " of " + roll.film().framesNominal() + ": does the film still move? " + look(roll)
-                    : "3 of 3: does the film move? " + look(roll);
+            case MOVING ->
+                roll.framesLeft() < -PAST
+                        ? "frame " + (roll.next() - 1) + " of " + roll.film().framesNominal()
+                                + ": does the film still move? " + look(roll)
+                        : "3 of 3: does the film move? " + look(roll);
         };
     }
 
@@ -118,23 +137,36 @@ public record Routine(Roll roll, LoadCheck.What beat, String question) {
         if (roll.film().size() == FilmSize.F135) {
             return roll.camera().isAutomatic() ? "Its counter has gone on" : "The rewind knob turns as you wind";
         }
-        return pastEnd ? "Winding has the pull of film" : roll.camera().backs().isEmpty() ? "Arrows on the marks, wound to 1" : "Arrows on the marks, slide out";
+        return pastEnd
+                ? "Winding has the pull of film"
+                : roll.camera().backs().isEmpty()
+                        ? "Arrows on the marks, wound to 1"
+                        : "Arrows on the marks, slide out";
     }
 
     /** What was answered on a roll: {@code film yes, meter yes}. */
     static String answers(Roll roll) {
-        return String.join(", ", roll.loadChecks().stream().map(it -> it.what() + " " + it.answer()).toList());
+        return String.join(
+                ", ",
+                roll.loadChecks().stream()
+                        .map(it -> it.what() + " " + it.answer())
+                        .toList());
     }
 
     /** What is said after a no. */
     String afterNo() {
         return switch (beat) {
-            case FILM -> "Say what it is: fix roll and the stock or the index (fix roll bw400 @400); undo takes the loading back.";
+            case FILM ->
+                "Say what it is: fix roll and the stock or the index (fix roll bw400 @400); undo takes the "
+                        + "loading back.";
             case METER -> "Set the meter to " + roll.film().index() + " now; yes once it says so.";
-            case MOVING -> roll.film().size() == FilmSize.F135
-                    ? "Then what was fired may be on one frame or on none. Keep the back shut: rewind to the end, unload, and load a fresh roll while you watch the knob. lost marks the frames."
-                    : "Then stop winding and keep it shut: the light gets in at once. Take another back or body; condition stuck tells the lab.";
+            case MOVING ->
+                roll.film().size() == FilmSize.F135
+                        ? "Then what was fired may be on one frame or on none. Keep the back shut: rewind to "
+                                + "the end, unload, and load a fresh roll while you watch the knob. lost marks "
+                                + "the frames."
+                        : "Then stop winding and keep it shut: the light gets in at once. Take another back or "
+                                + "body; condition stuck tells the lab.";
         };
     }
-
 }

@@ -27,10 +27,31 @@ import takeup.roll.RollId;
  * @param ticks milliseconds on a clock that only runs forward
  * @param drift by how many seconds the time of day was moved against it since the last frame or reading
  */
-public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.Asked> question, List<Entered> todo, Optional<RollId> fetching,
-        Spaces spaces, View view, boolean moved, List<RollLine> rolls, Settings settings, Leaving leaving, OffsetDateTime now, long ticks, long drift) {
+public record Shoot(
+        Ledger ledger,
+        Prompt prompt,
+        Said said,
+        Optional<Outcome.Asked> question,
+        List<Entered> todo,
+        Optional<RollId> fetching,
+        Spaces spaces,
+        View view,
+        boolean moved,
+        List<RollLine> rolls,
+        Settings settings,
+        Leaving leaving,
+        OffsetDateTime now,
+        long ticks,
+        long drift) {
     /** How something is said; {@code CHOICES} are what Tab could complete, until the line is typed on. */
-    public enum Tone { QUIET, ANSWER, LARGE, QUESTION, REFUSAL, CHOICES }
+    public enum Tone {
+        QUIET,
+        ANSWER,
+        LARGE,
+        QUESTION,
+        REFUSAL,
+        CHOICES
+    }
 
     /** What was said last, and the warnings with it. */
     public record Said(Tone tone, String words, List<Warning> warnings) {
@@ -41,16 +62,35 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
         }
     }
 
-    /** Spaces, or Ctrl-T that counts frames, that came in: how many, when the last one did, and which of the two keys it is. */
+    /**
+     * Spaces, or Ctrl-T that counts frames, that came in: how many, when the last one did, and which of the two keys it
+     * is.
+     */
     public record Spaces(int count, long lastTicks, boolean tally) {
         static final Spaces NONE = new Spaces(0, 0, false);
     }
 
-    /** How far leaving has come: Ctrl-C once, waiting for the disk to have everything, or leaving whatever the disk answers. */
-    public enum Leaving { NO, ONCE, WHEN_SAVED, ANYWAY }
+    /**
+     * How far leaving has come: Ctrl-C once, waiting for the disk to have everything, or leaving whatever the disk
+     * answers.
+     */
+    public enum Leaving {
+        NO,
+        ONCE,
+        WHEN_SAVED,
+        ANYWAY
+    }
 
     /** Which view. */
-    public enum Page { SHOOT, FRAMES, ROLLS, PLAN, BAG, DAY_END, HELP }
+    public enum Page {
+        SHOOT,
+        FRAMES,
+        ROLLS,
+        PLAN,
+        BAG,
+        DAY_END,
+        HELP
+    }
 
     /**
      * What is shown.
@@ -61,7 +101,8 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
      * @param theme the name of the theme
      * @param big whether the counter fills the screen
      * @param about the view that help is about, and that Esc goes back to from there
-     * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that lies over the shoot screen; "" for all, or none
+     * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that
+     *     lies over the shoot screen; "" for all, or none
      */
     public record View(Page page, int scroll, int chosen, String theme, boolean big, Page about, String topic) {
         View page(Page other) {
@@ -115,8 +156,7 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
      * @param folder the data folder, as it is named to the photographer
      * @param readOnly why nothing can be written; empty if it can
      */
-    public record Settings(String letters, String folder, Optional<String> readOnly) {
-    }
+    public record Settings(String letters, String folder, Optional<String> readOnly) {}
 
     public Shoot {
         todo = List.copyOf(todo);
@@ -124,17 +164,63 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
     }
 
     /** The model at the start. */
-    public static Shoot begin(Situation situation, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
-        Said said = problems.isEmpty() ? OccasionLines.stillIn(situation, now).map(it -> new Said(Tone.QUIET, it, List.of())).orElse(Said.NOTHING)
-                : new Said(Tone.REFUSAL, problems.get(0) + (problems.size() > 1 ? " (and " + (problems.size() - 1) + " more: takeup check)" : ""), List.of());
-        return new Shoot(Ledger.of(situation), Prompt.EMPTY, said, Optional.empty(), List.of(), Optional.empty(), Spaces.NONE,
-                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""), false, List.of(), settings, Leaving.NO, now, ticks, 0);
+    public static Shoot begin(
+            Situation situation,
+            Settings settings,
+            String theme,
+            List<String> problems,
+            OffsetDateTime now,
+            long ticks) {
+        Said said = problems.isEmpty()
+                ? OccasionLines.stillIn(situation, now)
+                        .map(it -> new Said(Tone.QUIET, it, List.of()))
+                        .orElse(Said.NOTHING)
+                : new Said(
+                        Tone.REFUSAL,
+                        problems.get(0)
+                                + (problems.size() > 1
+                                        ? " (and " + (problems.size() - 1) + " more: takeup check)"
+                                        : ""),
+                        List.of());
+        return new Shoot(
+                Ledger.of(situation),
+                Prompt.EMPTY,
+                said,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Spaces.NONE,
+                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""),
+                false,
+                List.of(),
+                settings,
+                Leaving.NO,
+                now,
+                ticks,
+                0);
     }
 
     /** The same, offering back what was being typed when the program ended last. */
     public Shoot offering(String draft) {
-        Said offer = said.tone() == Tone.QUIET ? new Said(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of()) : said;
-        return new Shoot(ledger, prompt.with(draft).cleared(), offer, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks, drift);
+        Said offer = said.tone() == Tone.QUIET
+                ? new Said(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of())
+                : said;
+        return new Shoot(
+                ledger,
+                prompt.with(draft).cleared(),
+                offer,
+                question,
+                todo,
+                fetching,
+                spaces,
+                view,
+                moved,
+                rolls,
+                settings,
+                leaving,
+                now,
+                ticks,
+                drift);
     }
 
     /** The model after a message, and what it asks of the outside. */
@@ -184,31 +270,47 @@ public record Shoot(Ledger ledger, Prompt prompt, Said said, Optional<Outcome.As
 
     /** The row of what is offered that is highlighted. */
     Optional<Offer.Row> picked() {
-        List<Offer.Row> rows = view.chosen() >= 0 && view.page() == Page.SHOOT ? Offer.of(this).rows() : List.of();
-        return view.chosen() < rows.size() && view.chosen() >= 0 ? Optional.of(rows.get(view.chosen())) : Optional.empty();
+        List<Offer.Row> rows =
+                view.chosen() >= 0 && view.page() == Page.SHOOT ? Offer.of(this).rows() : List.of();
+        return view.chosen() < rows.size() && view.chosen() >= 0
+                ? Optional.of(rows.get(view.chosen()))
+                : Optional.empty();
     }
 
     /** The suggestion that is highlighted. */
     Optional<Suggestion> highlighted() {
         List<Suggestion> choices = choices();
-        return view.chosen() >= 0 && view.chosen() < choices.size() ? Optional.of(choices.get(view.chosen())) : Optional.empty();
+        return view.chosen() >= 0 && view.chosen() < choices.size()
+                ? Optional.of(choices.get(view.chosen()))
+                : Optional.empty();
     }
 
     /**
-     * What the one line on the prompt would do; empty while nothing, or more than one line, stands there. In Help what is
-     * typed is looked for, so there only what Enter would really do is said.
+     * What the one line on the prompt would do; empty while nothing, or more than one line, stands there. In Help what
+     * is typed is looked for, so there only what Enter would really do is said.
      */
     public Optional<Outcome> echo() {
         List<String> lines = prompt.lines();
-        return lines.size() == 1 ? Optional.of(outcome(lines.get(0))).filter(it -> view.page() != Page.HELP || !(it instanceof Outcome.Refused)) : Optional.empty();
+        return lines.size() == 1
+                ? Optional.of(outcome(lines.get(0)))
+                        .filter(it -> view.page() != Page.HELP || !(it instanceof Outcome.Refused))
+                : Optional.empty();
     }
 
-    /** What a line comes to now: yes or no answers the question that stands, and nothing is written where that cannot be. */
+    /**
+     * What a line comes to now: yes or no answers the question that stands, and nothing is written where that cannot
+     * be.
+     */
     Outcome outcome(String line) {
-        Outcome outcome = question.flatMap(it -> it.answer(line, ahead())).map(it -> (Outcome) it)
+        Outcome outcome = question.flatMap(it -> it.answer(line, ahead()))
+                .map(it -> (Outcome) it)
                 .orElseGet(() -> Interpreter.read(ahead(), line, now, drift, settings.letters()));
-        Outcome.Does does = outcome instanceof Outcome.Asked asked ? asked.ifYes() : outcome instanceof Outcome.Does one ? one : null;
-        return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent() ? new Outcome.Refused(readOnlyWords()) : outcome;
+        Outcome.Does does = outcome instanceof Outcome.Asked asked
+                ? asked.ifYes()
+                : outcome instanceof Outcome.Does one ? one : null;
+        return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent()
+                ? new Outcome.Refused(readOnlyWords())
+                : outcome;
     }
 
     String readOnlyWords() {

@@ -36,7 +36,13 @@ import takeup.roll.Setting;
  * @param dayOf the date of the day's journal that was last written; empty before the first
  * @param known the numbers of all rolls there ever were, also of those not read
  */
-public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> rolls, Day day, Optional<LocalDate> dayOf, RollNumbers known) {
+public record Situation(
+        Kit kit,
+        List<Happened> happened,
+        Map<RollId, Roll> rolls,
+        Day day,
+        Optional<LocalDate> dayOf,
+        RollNumbers known) {
     /** The situation that the steps add up to. They may be in any order; it is the step that counts. */
     public static Situation of(Kit kit, List<Happened> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
         TreeMap<Long, Happened> inOrder = new TreeMap<>();
@@ -57,7 +63,8 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         for (Happened step : steps) {
             for (Entry entry : step.entries()) {
                 if (entry instanceof Entry.OnRoll onRoll) {
-                    records.computeIfAbsent(onRoll.roll(), it -> new ArrayList<>()).add(new Recorded(step.step(), step.at(), onRoll.event()));
+                    records.computeIfAbsent(onRoll.roll(), it -> new ArrayList<>())
+                            .add(new Recorded(step.step(), step.at(), onRoll.event()));
                 }
             }
         }
@@ -67,7 +74,8 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             Happened step = undone.contains(steps.get(i).step()) ? whatStays(steps.get(i)) : steps.get(i);
             day = after(day, carriedAnew(step, steps.subList(0, i), undone, day, rolls), rolls);
         }
-        return new Situation(kit, steps, rolls, day, dayOf, RollNumbers.of(known).and(records.keySet()));
+        return new Situation(
+                kit, steps, rolls, day, dayOf, RollNumbers.of(known).and(records.keySet()));
     }
 
     static Set<Long> undone(List<Happened> steps) {
@@ -85,8 +93,10 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
      * A step that carries a day over, with what is undone by now left out of it: a line of before midnight can be taken
      * back after it. Where the day before is not known in full, what was written down is right.
      */
-    private static Happened carriedAnew(Happened step, List<Happened> before, Set<Long> undone, Day day, Map<RollId, Roll> rolls) {
-        if (step.entries().stream().noneMatch(it -> it instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Carried)
+    private static Happened carriedAnew(
+            Happened step, List<Happened> before, Set<Long> undone, Day day, Map<RollId, Roll> rolls) {
+        if (step.entries().stream()
+                        .noneMatch(it -> it instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.Carried)
                 || before.stream().noneMatch(it -> undone.contains(it.step()))) {
             return step;
         }
@@ -97,7 +107,12 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         }
         Entry written = new Entry.OnDay(new DayEvent.Carried(was.carried(step.at())));
         Entry right = new Entry.OnDay(new DayEvent.Carried(day.carried(step.at())));
-        return new Happened(step.step(), step.at(), step.entries().stream().map(it -> it.equals(written) ? right : it).toList());
+        return new Happened(
+                step.step(),
+                step.at(),
+                step.entries().stream()
+                        .map(it -> it.equals(written) ? right : it)
+                        .toList());
     }
 
     /** The situation after one more step. */
@@ -137,10 +152,18 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
         return of(kit, steps, dayOf, known);
     }
 
-    /** What of a step that was taken back counts all the same: the camera taken up, and what an earlier day left in hand. */
+    /**
+     * What of a step that was taken back counts all the same: the camera taken up, and what an earlier day left in
+     * hand.
+     */
     private static Happened whatStays(Happened step) {
-        return new Happened(step.step(), step.at(), step.entries().stream()
-                .filter(it -> it instanceof Entry.OnDay onDay && !onDay.event().isStep()).toList());
+        return new Happened(
+                step.step(),
+                step.at(),
+                step.entries().stream()
+                        .filter(it -> it instanceof Entry.OnDay onDay
+                                && !onDay.event().isStep())
+                        .toList());
     }
 
     private static List<Recorded> recordsOf(RollId id, List<Happened> steps) {
@@ -176,13 +199,17 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             return day.loaded(new Place(again.camera().key(), again.back()), roll.film());
         }
         Setting set = null;
-        if (event instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED && added.frame().kind() == takeup.roll.Frame.Kind.EXPOSED) {
+        if (event instanceof RollEvent.Added added
+                && added.how() == RollEvent.How.LOGGED
+                && added.frame().kind() == takeup.roll.Frame.Kind.EXPOSED) {
             set = added.frame().exposure().setting();
         } else if (event instanceof RollEvent.ExposedAgain again) {
             set = again.exposure().setting();
         }
         if (set == null) {
-            return event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN ? day.loaded(place(roll), roll.film()) : day;
+            return event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN
+                    ? day.loaded(place(roll), roll.film())
+                    : day;
         }
         String camera = roll.camera().key();
         InHand before = day.inHand(camera);
@@ -214,7 +241,9 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
 
     /** The roll in a place. */
     public Optional<Roll> rollIn(Place place) {
-        return rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN && place(it).equals(place)).findFirst();
+        return rolls.values().stream()
+                .filter(it -> it.state() == Roll.State.OPEN && place(it).equals(place))
+                .findFirst();
     }
 
     /** The roll in hand. */
@@ -234,7 +263,11 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
 
     /** A camera by its profile; while that cannot be read, as one of its open rolls knows it. */
     public Optional<Camera> camera(String key) {
-        return kit.camera(key).or(() -> rolls.values().stream().filter(it -> it.camera().key().equals(key)).map(Roll::camera).findFirst());
+        return kit.camera(key)
+                .or(() -> rolls.values().stream()
+                        .filter(it -> it.camera().key().equals(key))
+                        .map(Roll::camera)
+                        .findFirst());
     }
 
     /** What belongs to a camera; its first lens is on until another one is. */
@@ -244,7 +277,9 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
             return found.with(Change.lens(camera.lenses().get(0)));
         }
         Optional<Lens> fresh = found.setting().lens().flatMap(it -> camera.lens(it.key()));
-        return fresh.isPresent() && !fresh.equals(found.setting().lens()) ? found.with(Change.lens(fresh.get())) : found;
+        return fresh.isPresent() && !fresh.equals(found.setting().lens())
+                ? found.with(Change.lens(fresh.get()))
+                : found;
     }
 
     /** What belongs to the camera in hand. */
@@ -279,6 +314,8 @@ public record Situation(Kit kit, List<Happened> happened, Map<RollId, Roll> roll
     /** The entries that go before a step on a new day: what is carried over from the day before. */
     List<Entry> turningTo(OffsetDateTime now) {
         boolean newDay = dayOf.isEmpty() || !dayOf.get().equals(now.toLocalDate());
-        return newDay && !day.equals(Day.FIRST) ? List.of(new Entry.OnDay(new DayEvent.Carried(day.carried(now)))) : List.of();
+        return newDay && !day.equals(Day.FIRST)
+                ? List.of(new Entry.OnDay(new DayEvent.Carried(day.carried(now))))
+                : List.of();
     }
 }

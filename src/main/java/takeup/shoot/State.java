@@ -32,50 +32,83 @@ import takeup.roll.Verdict;
 
 /** The state in words, in JSON, and the warnings that stand while it lasts. */
 public final class State {
-    private State() {
-    }
+    private State() {}
 
     /** The state as a sentence or two, without a glyph: the way in for a screen reader. */
     static String words(Situation s, OffsetDateTime now) {
         Optional<Camera> camera = s.camera();
         if (camera.isEmpty()) {
-            return s.place().isPresent() ? "The file of the camera in hand has a mistake: takeup check says which."
-                    : "No camera in hand yet: type cam and one of " + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)) + ".";
+            return s.place().isPresent()
+                    ? "The file of the camera in hand has a mistake: takeup check says which."
+                    : "No camera in hand yet: type cam and one of "
+                            + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)) + ".";
         }
         StringBuilder words = new StringBuilder(camera.get().name());
-        s.place().flatMap(it -> it.back()).ifPresent(it -> words.append(", back ").append(it));
+        s.place()
+                .flatMap(it -> it.back())
+                .ifPresent(it -> words.append(", back ").append(it));
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
             words.append(": no film.");
         } else {
-            words.append(": ").append(roll.get().id()).append(", ").append(roll.get().film().stock().name()).append(" at EI ").append(roll.get().film().index())
-                    .append(", ").append(roll.get().film().developmentWords()).append(". Next frame ").append(roll.get().next()).append(", ")
-                    .append(leftWords(roll.get())).append('.');
+            words.append(": ")
+                    .append(roll.get().id())
+                    .append(", ")
+                    .append(roll.get().film().stock().name())
+                    .append(" at EI ")
+                    .append(roll.get().film().index())
+                    .append(", ")
+                    .append(roll.get().film().developmentWords())
+                    .append(". Next frame ")
+                    .append(roll.get().next())
+                    .append(", ")
+                    .append(leftWords(roll.get()))
+                    .append('.');
         }
         String setting = setting(s.inHand());
         words.append(setting.isEmpty() ? " Nothing set." : " Set: " + setting + ".");
         words.append(' ').append(s.day().light().map(it -> light(it, now) + ".").orElse("No light reading today."));
         OptionalDouble error = errorInHand(s);
         if (error.isPresent()) {
-            words.append(" For this light ").append(Stops.error(error.getAsDouble())).append('.');
+            words.append(" For this light ")
+                    .append(Stops.error(error.getAsDouble()))
+                    .append('.');
         }
         reciprocity(s).ifPresent(it -> words.append(" Reciprocity: ").append(it).append('.'));
-        timer(s).ifPresent(it -> words.append(" The bulb timer shows ").append(seconds(it.elapsed(now))).append('.'));
-        s.day().meter().ifPresent(it -> words.append(" Meter in hand: ").append(it).append('.'));
+        timer(s).ifPresent(it -> words.append(" The bulb timer shows ")
+                .append(seconds(it.elapsed(now)))
+                .append('.'));
+        s.day()
+                .meter()
+                .ifPresent(it -> words.append(" Meter in hand: ").append(it).append('.'));
         List<String> others = new ArrayList<>();
         for (Place place : s.placesInUse()) {
             if (!s.place().equals(Optional.of(place))) {
-                others.add(place + ", " + s.rollIn(place).map(it -> it.id() + ", " + it.film().stock().name() + " at EI " + it.film().index() + ", " + leftWords(it)).orElse("no film"));
+                others.add(place + ", "
+                        + s.rollIn(place)
+                                .map(it -> it.id() + ", " + it.film().stock().name() + " at EI "
+                                        + it.film().index() + ", " + leftWords(it))
+                                .orElse("no film"));
             }
         }
         words.append(others.isEmpty() ? "" : " Also in use: " + String.join("; ", others) + ".");
-        s.day().paper().ifPresent(it -> words.append(" The paper of ").append(it.roll()).append(" is being read; done ends it."));
-        Routine.of(s).ifPresent(it -> words.append(" Load routine, ").append(it.question()).append(" yes or no."));
-        RatingLines.card(s).ifPresent(it -> words.append(" Rating test, ").append(it).append(": rating logs it."));
-        NextMoment.of(s, now).ifPresent(it -> words.append(" Plan: ").append(it.line()).append('.'));
+        s.day()
+                .paper()
+                .ifPresent(
+                        it -> words.append(" The paper of ").append(it.roll()).append(" is being read; done ends it."));
+        Routine.of(s)
+                .ifPresent(it ->
+                        words.append(" Load routine, ").append(it.question()).append(" yes or no."));
+        RatingLines.card(s)
+                .ifPresent(it -> words.append(" Rating test, ").append(it).append(": rating logs it."));
+        NextMoment.of(s, now)
+                .ifPresent(it -> words.append(" Plan: ").append(it.line()).append('.'));
         List<Warning.Code> standing = standing(s, now);
         if (!standing.isEmpty()) {
-            words.append(" Warnings that stand: ").append(String.join(", ", standing.stream().map(Object::toString).toList())).append('.');
+            words.append(" Warnings that stand: ")
+                    .append(String.join(
+                            ", ", standing.stream().map(Object::toString).toList()))
+                    .append('.');
         }
         return words.toString();
     }
@@ -89,13 +122,17 @@ public final class State {
     /** A light reading in words: {@code EV 11.3 at ISO 100, incident, 12 min old}. */
     public static String light(Light light, OffsetDateTime now) {
         return light.ev100() + " at ISO 100, " + light.method().word()
-                + (light.zone().isPresent() && light.zone().getAsInt() != 5 ? " on zone " + light.zone().getAsInt() : "")
-                + (light.spanStops().isPresent() ? ", span " + Stops.words(light.spanStops().getAsDouble()) : "") + ", " + age(light.at(), now);
+                + (light.zone().isPresent() && light.zone().getAsInt() != 5
+                        ? " on zone " + light.zone().getAsInt()
+                        : "")
+                + (light.spanStops().isPresent()
+                        ? ", span " + Stops.words(light.spanStops().getAsDouble())
+                        : "") + ", " + age(light.at(), now);
     }
 
     /**
-     * How a light was read, where the way of reading is a habit that shifts exposures: {@code read low}, {@code zone 3},
-     * {@code camera meter}. Empty for an incident reading as it is.
+     * How a light was read, where the way of reading is a habit that shifts exposures: {@code read low}, {@code zone
+     * 3}, {@code camera meter}. Empty for an incident reading as it is.
      */
     public static Optional<String> habit(Light light) {
         String kind = switch (light.method()) {
@@ -106,11 +143,18 @@ public final class State {
             case INCIDENT, LUX -> "";
         };
         List<String> typed = List.of(light.typed().toLowerCase(Locale.ROOT).split(" "));
-        String which = light.spanStops().isEmpty() ? "" : typed.contains("low") ? "read low" : typed.contains("high") ? "read high" : "";
-        return kind.isEmpty() && which.isEmpty() ? Optional.empty() : Optional.of(which + (kind.isEmpty() || which.isEmpty() ? "" : ", ") + kind);
+        String which = light.spanStops().isEmpty()
+                ? ""
+                : typed.contains("low") ? "read low" : typed.contains("high") ? "read high" : "";
+        return kind.isEmpty() && which.isEmpty()
+                ? Optional.empty()
+                : Optional.of(which + (kind.isEmpty() || which.isEmpty() ? "" : ", ") + kind);
     }
 
-    /** How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}; of unknown age where the clock went back since. */
+    /**
+     * How old something is: {@code just now}, {@code 12 min old}, {@code 2 h 5 min old}; of unknown age where the clock
+     * went back since.
+     */
     public static String age(OffsetDateTime then, OffsetDateTime now) {
         if (FrameWarnings.isAhead(then, now)) {
             return "of unknown age";
@@ -126,13 +170,16 @@ public final class State {
     static String setting(InHand inHand) {
         Setting setting = inHand.setting();
         List<String> parts = new ArrayList<>();
-        String pair = setting.aperture().map(Object::toString).orElse("") + (setting.aperture().isPresent() && setting.time().isPresent() ? " " : "")
+        String pair = setting.aperture().map(Object::toString).orElse("")
+                + (setting.aperture().isPresent() && setting.time().isPresent() ? " " : "")
                 + setting.time().map(Object::toString).orElse("");
         if (!pair.isEmpty()) {
             parts.add(pair);
         }
         setting.lens().ifPresent(it -> parts.add(it.name()));
-        parts.addAll(words(inHand).stream().map(it -> it.toLowerCase(java.util.Locale.ROOT)).toList());
+        parts.addAll(words(inHand).stream()
+                .map(it -> it.toLowerCase(java.util.Locale.ROOT))
+                .toList());
         return String.join(", ", parts);
     }
 
@@ -141,10 +188,16 @@ public final class State {
         Setting setting = inHand.setting();
         List<String> words = new ArrayList<>();
         if (!setting.filters().isEmpty()) {
-            words.add("FILTER " + String.join(" and ", setting.filters().stream().map(Filter::name).toList()));
+            words.add("FILTER "
+                    + String.join(
+                            " and ",
+                            setting.filters().stream().map(Filter::name).toList()));
         }
         if (setting.extension().kind() != takeup.exposure.Extension.Kind.NONE) {
-            words.add(setting.extension().toString().toUpperCase(java.util.Locale.ROOT).replace("MM", "mm"));
+            words.add(setting.extension()
+                    .toString()
+                    .toUpperCase(java.util.Locale.ROOT)
+                    .replace("MM", "mm"));
         }
         if (setting.biasStops() != 0) {
             words.add("BIAS " + bias(setting.biasStops()));
@@ -161,12 +214,15 @@ public final class State {
         return words;
     }
 
-    /** A bias as it is typed, with its unit where it could be read as an order to a lab: {@code +1/3}, {@code -1 stop}. */
+    /**
+     * A bias as it is typed, with its unit where it could be read as an order to a lab: {@code +1/3}, {@code -1 stop}.
+     */
     public static String bias(double stops) {
         double size = Math.abs(stops);
         double thirds = size * 3;
         boolean third = Math.abs(thirds - Math.rint(thirds)) < 1e-6 && Math.rint(thirds) % 3 != 0;
-        String number = third ? (size > 1 ? (int) size + " " : "") + (int) Math.rint(thirds) % 3 + "/3" : Plain.digits(size, 3);
+        String number =
+                third ? (size > 1 ? (int) size + " " : "") + (int) Math.rint(thirds) % 3 + "/3" : Plain.digits(size, 3);
         return (stops < 0 ? "-" : "+") + number + (third && size < 1 ? "" : size > 1 ? " stops" : " stop");
     }
 
@@ -194,7 +250,8 @@ public final class State {
             if (Begun.meterSpeed(s).isPresent()) {
                 codes.add(Warning.Code.METER_SPEED);
             }
-            if (Cautions.span(light.get().spanStops(), roll.map(it -> it.film().stock())).isPresent()) {
+            if (Cautions.span(light.get().spanStops(), roll.map(it -> it.film().stock()))
+                    .isPresent()) {
                 codes.add(Warning.Code.SPAN);
             }
             if (FrameWarnings.isStale(light, now)) {
@@ -213,7 +270,9 @@ public final class State {
             codes.add(Warning.Code.CLOCK);
         }
         Job job = s.day().job();
-        if (roll.map(it -> job.bag().loaded().get(it.id())).filter(it -> it.isExpired(now.toLocalDate())).isPresent()) {
+        if (roll.map(it -> job.bag().loaded().get(it.id()))
+                .filter(it -> it.isExpired(now.toLocalDate()))
+                .isPresent()) {
             codes.add(Warning.Code.EXPIRED);
         }
         if (!job.plan().moments().isEmpty()) {
@@ -227,11 +286,16 @@ public final class State {
     }
 
     static Optional<Warning> pushMismatch(Roll roll) {
-        return Cautions.pushMismatch(roll.film().stock().boxSpeed().arithmetic(), roll.film().index().arithmetic(), roll.film().development().pushStops());
+        return Cautions.pushMismatch(
+                roll.film().stock().boxSpeed().arithmetic(),
+                roll.film().index().arithmetic(),
+                roll.film().development().pushStops());
     }
 
     static Warning noFilm(Situation s) {
-        return new Warning(Warning.Code.NO_FILM, "load a stock into " + s.place().map(Object::toString).orElse("the camera"));
+        return new Warning(
+                Warning.Code.NO_FILM,
+                "load a stock into " + s.place().map(Object::toString).orElse("the camera"));
     }
 
     /** All that is in hand, as other programs read it. */
@@ -239,53 +303,99 @@ public final class State {
         InHand inHand = s.inHand();
         Setting setting = inHand.setting();
         Optional<Roll> roll = s.roll();
-        return Json.object().and("camera", s.place().map(it -> it.camera())).and("back", s.place().flatMap(it -> it.back()))
-                .and("roll", roll.map(Roll::id)).and("stock", roll.map(it -> it.film().stock().key()))
-                .and("exposureIndex", roll.map(it -> it.film().index().arithmetic())).and("frame", roll.map(Roll::next))
-                .and("framesLeft", roll.map(Roll::framesLeft)).and("lens", setting.lens().map(it -> it.key()))
-                .and("aperture", setting.aperture().map(Object::toString)).and("time", setting.time().map(Object::toString))
-                .and("focalLengthMm", setting.focalMm()).and("distanceM", Asking.exact(setting.distanceM()))
-                .and("filters", setting.filters().stream().map(it -> Json.object().and("name", it.name()).and("stops", Asking.exact(it.stops()))).toList())
-                .and("filterStops", Asking.exact(setting.filterStops())).and("extension", setting.extension().kind() == takeup.exposure.Extension.Kind.NONE
-                        ? Optional.empty() : Optional.of(setting.extension().toString()))
-                .and("extensionStops", Asking.exact(setting.extensionStops())).and("biasStops", Asking.exact(setting.biasStops()))
-                .and("hold", inHand.hold().map(Object::toString)).and("flash", setting.flash()).and("tripod", setting.tripod())
-                .and("meter", s.day().meter()).and("meterTime", s.day().preset().map(Object::toString))
+        return Json.object()
+                .and("camera", s.place().map(it -> it.camera()))
+                .and("back", s.place().flatMap(it -> it.back()))
+                .and("roll", roll.map(Roll::id))
+                .and("stock", roll.map(it -> it.film().stock().key()))
+                .and("exposureIndex", roll.map(it -> it.film().index().arithmetic()))
+                .and("frame", roll.map(Roll::next))
+                .and("framesLeft", roll.map(Roll::framesLeft))
+                .and("lens", setting.lens().map(it -> it.key()))
+                .and("aperture", setting.aperture().map(Object::toString))
+                .and("time", setting.time().map(Object::toString))
+                .and("focalLengthMm", setting.focalMm())
+                .and("distanceM", Asking.exact(setting.distanceM()))
+                .and(
+                        "filters",
+                        setting.filters().stream()
+                                .map(it -> Json.object().and("name", it.name()).and("stops", Asking.exact(it.stops())))
+                                .toList())
+                .and("filterStops", Asking.exact(setting.filterStops()))
+                .and(
+                        "extension",
+                        setting.extension().kind() == takeup.exposure.Extension.Kind.NONE
+                                ? Optional.empty()
+                                : Optional.of(setting.extension().toString()))
+                .and("extensionStops", Asking.exact(setting.extensionStops()))
+                .and("biasStops", Asking.exact(setting.biasStops()))
+                .and("hold", inHand.hold().map(Object::toString))
+                .and("flash", setting.flash())
+                .and("tripod", setting.tripod())
+                .and("meter", s.day().meter())
+                .and("meterTime", s.day().preset().map(Object::toString))
                 .and("ev100", s.day().light().map(it -> Asking.exact(it.ev100().stops())));
     }
 
     /** The error of the setting in hand for the light of the day, in stops; empty where it cannot be known. */
     public static OptionalDouble errorInHand(Situation s) {
         Setting setting = s.inHand().setting();
-        if (s.roll().isPresent() && setting.flash() && setting.aperture().isPresent() && s.day().flash().isPresent()) {
-            return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).flashError(s.day().flash().get(), setting.aperture().get()));
+        if (s.roll().isPresent()
+                && setting.flash()
+                && setting.aperture().isPresent()
+                && s.day().flash().isPresent()) {
+            return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting)
+                    .flashError(s.day().flash().get(), setting.aperture().get()));
         }
-        if (s.roll().isEmpty() || s.day().light().isEmpty() || setting.aperture().isEmpty() || setting.time().isEmpty() || setting.flash()) {
+        if (s.roll().isEmpty()
+                || s.day().light().isEmpty()
+                || setting.aperture().isEmpty()
+                || setting.time().isEmpty()
+                || setting.flash()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).error(s.day().light().get().ev100(), setting.aperture().get(), setting.time().get()));
-    }
-
-    /** What the light that is there anyway does with the setting in hand while a flash reading stands beside it, in stops; - is under. */
-    static OptionalDouble ambient(Situation s) {
-        Setting setting = s.inHand().setting();
-        if (s.roll().isEmpty() || s.day().light().isEmpty() || s.day().flash().isEmpty() || setting.aperture().isEmpty() || setting.time().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting).error(s.day().light().get().ev100(), setting.aperture().get(), setting.time().get()));
+        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting)
+                .error(
+                        s.day().light().get().ev100(),
+                        setting.aperture().get(),
+                        setting.time().get()));
     }
 
     /**
-     * What reciprocity makes of the aperture in hand, where it matters: {@code metered 1s, needs 2.7s, or 1s and open 1 stop};
-     * past the table it says so. Empty where nothing is lost, and with flash.
+     * What the light that is there anyway does with the setting in hand while a flash reading stands beside it, in
+     * stops; - is under.
+     */
+    static OptionalDouble ambient(Situation s) {
+        Setting setting = s.inHand().setting();
+        if (s.roll().isEmpty()
+                || s.day().light().isEmpty()
+                || s.day().flash().isEmpty()
+                || setting.aperture().isEmpty()
+                || setting.time().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Verdict.path(s.roll().get().film(), setting)
+                .error(
+                        s.day().light().get().ev100(),
+                        setting.aperture().get(),
+                        setting.time().get()));
+    }
+
+    /**
+     * What reciprocity makes of the aperture in hand, where it matters: {@code metered 1s, needs 2.7s, or 1s and open 1
+     * stop}; past the table it says so. Empty where nothing is lost, and with flash.
      */
     public static Optional<String> reciprocity(Situation s) {
         Setting setting = s.inHand().setting();
-        if (s.roll().isEmpty() || s.day().light().isEmpty() || setting.aperture().isEmpty() || setting.flash()) {
+        if (s.roll().isEmpty()
+                || s.day().light().isEmpty()
+                || setting.aperture().isEmpty()
+                || setting.flash()) {
             return Optional.empty();
         }
         Reciprocity film = s.roll().get().film().stock().reciprocity();
-        double metered = Verdict.path(s.roll().get().film(), setting).metered(s.day().light().get().ev100(), setting.aperture().get());
+        double metered = Verdict.path(s.roll().get().film(), setting)
+                .metered(s.day().light().get().ev100(), setting.aperture().get());
         OptionalDouble corrected = film.corrected(metered);
         String words = "metered " + ExposureTime.words(metered);
         if (corrected.isEmpty()) {
@@ -297,13 +407,16 @@ public final class State {
         }
         OptionalDouble open = film.openStops(metered);
         return Optional.of(words + ", needs " + ExposureTime.words(corrected.getAsDouble())
-                + (open.isPresent() ? ", or " + ExposureTime.words(metered) + " and open " + Stops.words(open.getAsDouble()) : "")
+                + (open.isPresent()
+                        ? ", or " + ExposureTime.words(metered) + " and open " + Stops.words(open.getAsDouble())
+                        : "")
                 + (beyond ? ", PAST THE TABLE" : ""));
     }
 
     /** From where to where it is sharp: {@code 2.83 m to 3.19 m}. */
     public static String depth(DepthOfField depth) {
-        return Plain.digits(depth.nearM(), 3) + " m to " + (depth.farM().isPresent() ? Plain.digits(depth.farM().getAsDouble(), 3) + " m" : "infinity");
+        return Plain.digits(depth.nearM(), 3) + " m to "
+                + (depth.farM().isPresent() ? Plain.digits(depth.farM().getAsDouble(), 3) + " m" : "infinity");
     }
 
     /** The bulb timer of the camera in hand, if it runs. */
@@ -313,10 +426,16 @@ public final class State {
 
     /** A frame as it is typed on the camera in hand: {@code 4 125}, or {@code 4 100} where the dial has no 125. */
     public static String example(Situation s) {
-        double aperture = s.inHand().setting().lens().stream().flatMap(it -> it.ring().marks().stream())
-                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() - 4))).map(Aperture::fNumber).orElse(4.0);
-        String time = s.camera().flatMap(Camera::shutter).stream().flatMap(it -> it.marks().stream())
-                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() + 7))).map(ExposureTime::dial).orElse("125");
+        double aperture = s.inHand().setting().lens().stream()
+                .flatMap(it -> it.ring().marks().stream())
+                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() - 4)))
+                .map(Aperture::fNumber)
+                .orElse(4.0);
+        String time = s.camera().flatMap(Camera::shutter).stream()
+                .flatMap(it -> it.marks().stream())
+                .min(Comparator.comparingDouble(it -> Math.abs(it.stops() + 7)))
+                .map(ExposureTime::dial)
+                .orElse("125");
         return Plain.number(aperture) + " " + time;
     }
 
@@ -328,7 +447,14 @@ public final class State {
 
     /** What an advice is asked for now; empty without a film. */
     public static Optional<Asking> asking(Situation s) {
-        return s.roll().map(it -> new Asking(s.camera(), s.inHand().setting(), s.inHand().hold(), Optional.of(it.film().stock()), it.film().index(),
-                it.film().development().pushStops(), s.meter()));
+        return s.roll()
+                .map(it -> new Asking(
+                        s.camera(),
+                        s.inHand().setting(),
+                        s.inHand().hold(),
+                        Optional.of(it.film().stock()),
+                        it.film().index(),
+                        it.film().development().pushStops(),
+                        s.meter()));
     }
 }

@@ -12,8 +12,7 @@ import takeup.roll.Change;
 
 /** Reads the states of a camera that take one word: lens, ext, tube, mag, flash, tripod, bias. */
 final class StateWords {
-    private StateWords() {
-    }
+    private StateWords() {}
 
     /** The change that a state and its word mean. */
     static Change read(String state, String word, Camera camera, Optional<Lens> lens, OptionalDouble zoomMm) {
@@ -38,8 +37,9 @@ final class StateWords {
             throw new Refusal(camera.name() + " has a lens of its own and none to change");
         }
         List<String> keys = camera.lenses().stream().map(Lens::key).toList();
-        return camera.lens(key).orElseThrow(() -> new Refusal(key + " is no lens of " + camera.name() + Nearest.question(key, keys)
-                + "; it has " + String.join(", ", keys)));
+        return camera.lens(key)
+                .orElseThrow(() -> new Refusal(key + " is no lens of " + camera.name() + Nearest.question(key, keys)
+                        + "; it has " + String.join(", ", keys)));
     }
 
     private static Extension extension(String state, String word, Optional<Lens> lens, OptionalDouble zoomMm) {
@@ -52,38 +52,47 @@ final class StateWords {
                 return fromDistance(far, focal(lens, zoomMm));
             }
             String number = word.startsWith("1:") ? word.substring(2) : word;
-            double value = Tokens.number(number).filter(it -> it > 0 && it <= 50)
-                    .orElseThrow(() -> new Refusal(word + " is no magnification: mag 0.5, or mag 1:2; above 0 and up to 50"));
+            double value = Tokens.number(number)
+                    .filter(it -> it > 0 && it <= 50)
+                    .orElseThrow(() ->
+                            new Refusal(word + " is no magnification: mag 0.5, or mag 1:2; above 0 and up to 50"));
             return new Extension(Extension.Kind.MAGNIFICATION, number.equals(word) ? value : 1 / value);
         }
         Token token = Tokens.token(word);
         if (!token.is(Token.Kind.MILLIMETRES) || !(token.value() > 0 && token.value() <= 5000)) {
-            throw new Refusal(state + " takes millimetres, such as " + state + (state.equals("ext") ? " 110mm" : " 30mm") + ", or off");
+            throw new Refusal(state + " takes millimetres, such as " + state
+                    + (state.equals("ext") ? " 110mm" : " 30mm") + ", or off");
         }
         OptionalDouble focal = focal(lens, zoomMm);
         if (focal.isEmpty()) {
-            throw new Refusal("the loss depends on the focal length, which is not known here: name it first (set 50mm), or use mag");
+            throw new Refusal(
+                    "the loss depends on the focal length, which is not known here: name it first (set 50mm), "
+                            + "or use mag");
         }
         if (state.equals("ext") && token.value() < focal.getAsDouble() - 0.05) {
-            throw new Refusal("ext " + word + ": from lens to film it is at least the focal length, " + Plain.number(focal.getAsDouble())
-                    + " mm; what is added to the lens is tube " + word);
+            throw new Refusal("ext " + word + ": from lens to film it is at least the focal length, "
+                    + Plain.number(focal.getAsDouble()) + " mm; what is added to the lens is tube " + word);
         }
         return new Extension(state.equals("ext") ? Extension.Kind.DRAW : Extension.Kind.TUBE, token.value());
     }
 
     private static OptionalDouble focal(Optional<Lens> lens, OptionalDouble zoomMm) {
-        return zoomMm.isPresent() || lens.isEmpty() || lens.get().isZoom() ? zoomMm : OptionalDouble.of(lens.get().shortestMm());
+        return zoomMm.isPresent() || lens.isEmpty() || lens.get().isZoom()
+                ? zoomMm
+                : OptionalDouble.of(lens.get().shortestMm());
     }
 
     /** m = focal / (distance - focal), the distance from the subject to the lens (thin lens equation). */
     private static Extension fromDistance(Token far, OptionalDouble focalMm) {
         if (focalMm.isEmpty()) {
-            throw new Refusal("the magnification follows from the focal length, which is not known here: name it first (set 50mm)");
+            throw new Refusal("the magnification follows from the focal length, which is not known here: name it first "
+                    + "(set 50mm)");
         }
         double focal = focalMm.getAsDouble();
         double magnification = focal / (FrameWords.distance(far) * 1000 - focal);
         if (!(magnification > 0 && magnification <= 50)) {
-            throw new Refusal("mag " + far.text() + ": nothing is sharp nearer than the focal length, " + Plain.number(focal) + " mm; the distance is farther than that");
+            throw new Refusal("mag " + far.text() + ": nothing is sharp nearer than the focal length, "
+                    + Plain.number(focal) + " mm; the distance is farther than that");
         }
         return new Extension(Extension.Kind.MAGNIFICATION, Plain.rounded(magnification, 4));
     }

@@ -20,30 +20,40 @@ import takeup.kit.Stock;
 import takeup.roll.Roll;
 
 /**
- * Which film of the bag suits the light that is coming: bw3200 at EI 1600 for EV 6. One that is in the camera already is kept
- * where it serves; else the slowest with which the right exposure can be held by hand, as it has the finest grain; else the fastest there is.
+ * Which film of the bag suits the light that is coming: bw3200 at EI 1600 for EV 6. One that is in the camera already
+ * is kept where it serves; else the slowest with which the right exposure can be held by hand, as it has the finest
+ * grain; else the fastest there is.
  *
  * @param stock the film
  * @param ev100 the light that is expected, EV at ISO 100; empty where nobody said, and the bag alone decides
  * @param serves whether it can be held by hand in that light
  */
 record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
-    /** The film to load for a moment; empty where no bag is kept, nothing in it fits, or any film will do as well as that of before. */
+    /**
+     * The film to load for a moment; empty where no bag is kept, nothing in it fits, or any film will do as well as
+     * that of before.
+     */
     static Optional<StockChoice> of(Situation s, Place place, Moment moment, Optional<Roll> roll) {
         List<Stock> there = inBag(s, place);
         if (there.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Stock> before = roll.map(it -> it.film().stock()).or(() -> Optional.ofNullable(s.day().films().get(place)).map(it -> it.stock()));
-        Optional<Stock> same = before.flatMap(it -> there.stream().filter(stock -> stock.key().equals(it.key())).findFirst());
+        Optional<Stock> before = roll.map(it -> it.film().stock())
+                .or(() -> Optional.ofNullable(s.day().films().get(place)).map(it -> it.stock()));
+        Optional<Stock> same = before.flatMap(it ->
+                there.stream().filter(stock -> stock.key().equals(it.key())).findFirst());
         if (moment.ev100().isEmpty()) {
-            return same.isPresent() ? Optional.empty() : Optional.of(new StockChoice(there.get(0), OptionalDouble.empty(), true));
+            return same.isPresent()
+                    ? Optional.empty()
+                    : Optional.of(new StockChoice(there.get(0), OptionalDouble.empty(), true));
         }
         double light = moment.ev100().getAsDouble();
         if (roll.isPresent() && serves(s, roll.get(), moment)) {
             return same.map(it -> new StockChoice(it, moment.ev100(), true)).or(() -> best(s, place, there, light));
         }
-        if (same.isPresent() && roll.isEmpty() && serves(s, place, same.get(), same.get().usualIndex(), light)) {
+        if (same.isPresent()
+                && roll.isEmpty()
+                && serves(s, place, same.get(), same.get().usualIndex(), light)) {
             return Optional.of(new StockChoice(same.get(), moment.ev100(), true));
         }
         return best(s, place, there, light);
@@ -52,7 +62,8 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     private static Optional<StockChoice> best(Situation s, Place place, List<Stock> there, double light) {
         Optional<StockChoice> best = Optional.empty();
         for (Stock stock : there) {
-            StockChoice other = new StockChoice(stock, OptionalDouble.of(light), serves(s, place, stock, stock.usualIndex(), light));
+            StockChoice other = new StockChoice(
+                    stock, OptionalDouble.of(light), serves(s, place, stock, stock.usualIndex(), light));
             if (best.isEmpty() || other.isBetterThan(best.get())) {
                 best = Optional.of(other);
             }
@@ -71,8 +82,12 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         Optional<Camera> camera = s.camera(place.camera());
         List<Stock> all = new ArrayList<>();
         for (Map.Entry<Lot, Integer> lot : s.day().job().bag().filled()) {
-            if (camera.isPresent() && camera.get().frames().containsKey(lot.getKey().size())) {
-                s.kit().stock(lot.getKey().stock()).filter(it -> !all.contains(it)).ifPresent(all::add);
+            if (camera.isPresent()
+                    && camera.get().frames().containsKey(lot.getKey().size())) {
+                s.kit()
+                        .stock(lot.getKey().stock())
+                        .filter(it -> !all.contains(it))
+                        .ifPresent(all::add);
             }
         }
         return all;
@@ -80,10 +95,19 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
 
     /** Whether the film on a roll serves the light of a moment, as far as that is known. */
     static boolean serves(Situation s, Roll roll, Moment moment) {
-        return moment.ev100().isEmpty() || serves(s, Situation.place(roll), roll.film().stock(), roll.film().index(), moment.ev100().getAsDouble());
+        return moment.ev100().isEmpty()
+                || serves(
+                        s,
+                        Situation.place(roll),
+                        roll.film().stock(),
+                        roll.film().index(),
+                        moment.ev100().getAsDouble());
     }
 
-    /** Whether the right exposure can be held by hand with the lens in hand, or on the tripod where one is in use; a camera that sets itself is trusted. */
+    /**
+     * Whether the right exposure can be held by hand with the lens in hand, or on the tripod where one is in use; a
+     * camera that sets itself is trusted.
+     */
     private static boolean serves(Situation s, Place place, Stock stock, FilmSpeed index, double light) {
         Optional<Camera> camera = s.camera(place.camera());
         if (camera.isEmpty() || camera.get().isAutomatic()) {
@@ -91,7 +115,14 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         }
         InHand inHand = s.inHand(camera.get());
         Asking asking = new Asking(camera, inHand.setting(), Optional.empty(), Optional.of(stock), index, 0, s.meter());
-        Light expected = new Light(new ExposureValue(light), Light.Method.INCIDENT, "expected", OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), OffsetDateTime.MIN);
+        Light expected = new Light(
+                new ExposureValue(light),
+                Light.Method.INCIDENT,
+                "expected",
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OffsetDateTime.MIN);
         return asking.advice(expected).suggestions().stream().anyMatch(Remedies::serves);
     }
 
@@ -113,7 +144,9 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     /** Why the roll that is in should go: {@code cn400 EI 200 is too slow for EV 6, load bw3200}. */
     String words(Roll roll) {
         FilmSpeed index = roll.film().index();
-        return roll.film().stock().key() + " EI " + index + (index.arithmetic() < stock.usualIndex().arithmetic() ? " is too slow" : " is too fast") + " for " + light() + ", load " + stock.key();
+        return roll.film().stock().key() + " EI " + index
+                + (index.arithmetic() < stock.usualIndex().arithmetic() ? " is too slow" : " is too fast") + " for "
+                + light() + ", load " + stock.key();
     }
 
     private String light() {

@@ -17,7 +17,9 @@ record Tokens(List<String> words, Optional<String> note) {
     static Tokens of(String line) {
         int semicolon = line.indexOf(';');
         String typed = semicolon < 0 ? line : line.substring(0, semicolon);
-        Optional<String> note = semicolon < 0 ? Optional.empty() : Optional.of(line.substring(semicolon + 1).strip()).filter(it -> !it.isEmpty());
+        Optional<String> note = semicolon < 0
+                ? Optional.empty()
+                : Optional.of(line.substring(semicolon + 1).strip()).filter(it -> !it.isEmpty());
         return new Tokens(joined(split(points(typed.toLowerCase(Locale.ROOT)))), note);
     }
 
@@ -57,7 +59,9 @@ record Tokens(List<String> words, Optional<String> note) {
         List<String> out = new ArrayList<>();
         for (String word : words) {
             String before = out.isEmpty() ? "" : out.get(out.size() - 1);
-            boolean unit = isUnit(word) && !before.isEmpty() && isDigit(before.charAt(before.length() - 1))
+            boolean unit = isUnit(word)
+                    && !before.isEmpty()
+                    && isDigit(before.charAt(before.length() - 1))
                     && (isDigit(before.charAt(0)) || before.startsWith("1/") || before.charAt(0) == 'b');
             boolean isKey = out.size() > 1 && out.get(out.size() - 2).equals("cam");
             boolean sign = isSign(before) && !isKey && isDigit(word.charAt(0));
@@ -86,14 +90,18 @@ record Tokens(List<String> words, Optional<String> note) {
 
     /** What the sign of a word says. */
     static Token token(String word) {
-        return aperture(word).or(() -> time(word)).or(() -> other(word)).or(() -> bare(word))
+        return aperture(word)
+                .or(() -> time(word))
+                .or(() -> other(word))
+                .or(() -> bare(word))
                 .orElseGet(() -> new Token(Token.Kind.WORD, 0, -1, word));
     }
 
     private static Optional<Token> aperture(String word) {
         String rest = word.startsWith("f/") ? word.substring(2) : word.startsWith("f") ? word.substring(1) : "";
-        return rest.isEmpty() ? Optional.empty() : numberWithTenths(rest)
-                .map(it -> new Token(Token.Kind.APERTURE, it[0], (int) it[1], word));
+        return rest.isEmpty()
+                ? Optional.empty()
+                : numberWithTenths(rest).map(it -> new Token(Token.Kind.APERTURE, it[0], (int) it[1], word));
     }
 
     private static Optional<Token> bare(String word) {
@@ -109,17 +117,22 @@ record Tokens(List<String> words, Optional<String> note) {
         int plus = word.indexOf('+');
         if (plus > 0) {
             String tail = word.substring(plus + 1);
-            String digit = tail.startsWith(".") ? tail.substring(1) : tail.startsWith("0.") ? tail.substring(2)
-                    : tail.endsWith("/10") ? tail.substring(0, tail.length() - 3) : "";
+            String digit = tail.startsWith(".")
+                    ? tail.substring(1)
+                    : tail.startsWith("0.")
+                            ? tail.substring(2)
+                            : tail.endsWith("/10") ? tail.substring(0, tail.length() - 3) : "";
             return digit.length() == 1 && isDigit(digit.charAt(0))
-                    ? number(word.substring(0, plus)).map(it -> new double[] {it, digit.charAt(0) - '0'}) : Optional.empty();
+                    ? number(word.substring(0, plus)).map(it -> new double[] {it, digit.charAt(0) - '0'})
+                    : Optional.empty();
         }
         int first = word.indexOf('.');
         int last = word.lastIndexOf('.');
         if (first >= 0 && last > first) {
             // 5..6 is 5.6 typed with a heavy finger, and no f/5 with tenths.
             return last == word.length() - 2 && word.charAt(last - 1) != '.' && isDigit(word.charAt(last + 1))
-                    ? number(word.substring(0, last)).map(it -> new double[] {it, word.charAt(last + 1) - '0'}) : Optional.empty();
+                    ? number(word.substring(0, last)).map(it -> new double[] {it, word.charAt(last + 1) - '0'})
+                    : Optional.empty();
         }
         return number(word).map(it -> new double[] {it, -1});
     }
@@ -130,11 +143,15 @@ record Tokens(List<String> words, Optional<String> note) {
             return number(below).map(it -> new Token(Token.Kind.TIME, it > 0 ? 1 / it : 0, -1, word));
         }
         boolean bulb = word.startsWith("b") && word.length() > 1 && isDigit(word.charAt(1));
-        return seconds(bulb ? word.substring(1) : word).filter(it -> it > 0)
+        return seconds(bulb ? word.substring(1) : word)
+                .filter(it -> it > 0)
                 .map(it -> new Token(bulb ? Token.Kind.BULB : Token.Kind.TIME, it, -1, word));
     }
 
-    /** {@code 0.5s}, {@code 2"}, {@code 1m30s}, {@code 2min}, {@code 1min30s}, {@code 1h}, {@code 1h30m}, {@code 1h02m30s}, in seconds. */
+    /**
+     * {@code 0.5s}, {@code 2"}, {@code 1m30s}, {@code 2min}, {@code 1min30s}, {@code 1h}, {@code 1h30m},
+     * {@code 1h02m30s}, in seconds.
+     */
     private static Optional<Double> seconds(String word) {
         int h = word.indexOf('h');
         if (h < 0) {

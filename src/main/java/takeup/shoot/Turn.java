@@ -17,6 +17,7 @@ import takeup.shoot.Shoot.Tone;
 final class Turn extends Work {
     /** Spaces nearer to each other than this, in milliseconds, are a held key, a paste or a slow line. */
     static final long HELD = 60;
+
     private static final int MOST = 99;
     /** Fewer than the smallest window shows of them, so that a page skips nothing. */
     private static final int PAGE = 6;
@@ -97,7 +98,9 @@ final class Turn extends Work {
         spaces = Spaces.NONE;
         if (count > 1) {
             prompt = prompt.with("tally x" + Math.min(MOST, count));
-            say(Tone.REFUSAL, "a held key counts nothing: Enter counts " + Math.min(MOST, count) + " frames, Esc drops them");
+            say(
+                    Tone.REFUSAL,
+                    "a held key counts nothing: Enter counts " + Math.min(MOST, count) + " frames, Esc drops them");
         } else {
             runApart("tally");
         }
@@ -115,8 +118,10 @@ final class Turn extends Work {
         view = view.chosen(-1);
         if (count > 1) {
             prompt = prompt.with(chosen.map(it -> pair(it) + " ").orElse("") + "x" + Math.min(MOST, count));
-            say(Tone.REFUSAL, "a held key logs nothing: Enter logs " + Math.min(MOST, count) + " frames, Esc drops them"
-                    + (count > MOST ? " (" + count + " came in; one line logs up to " + MOST + ")" : ""));
+            say(
+                    Tone.REFUSAL,
+                    "a held key logs nothing: Enter logs " + Math.min(MOST, count) + " frames, Esc drops them"
+                            + (count > MOST ? " (" + count + " came in; one line logs up to " + MOST + ")" : ""));
         } else if (chosen.isPresent()) {
             take(Entered.From.SUGGESTION, List.of(pair(chosen.get())));
         } else {
@@ -126,8 +131,15 @@ final class Turn extends Work {
 
     /** A suggestion as it is typed; a time past the dial is one by the watch. */
     private String pair(Suggestion row) {
-        boolean isMark = ledger.ahead().camera().flatMap(it -> it.shutter()).filter(it -> row.time().map(it.marks()::contains).orElse(false)).isPresent();
-        return row.aperture() + row.time().map(it -> " " + (!isMark && it.seconds() >= 1 ? "b" : "") + it).orElse("");
+        boolean isMark = ledger.ahead()
+                .camera()
+                .flatMap(it -> it.shutter())
+                .filter(it -> row.time().map(it.marks()::contains).orElse(false))
+                .isPresent();
+        return row.aperture()
+                + row.time()
+                        .map(it -> " " + (!isMark && it.seconds() >= 1 ? "b" : "") + it)
+                        .orElse("");
     }
 
     void enter() {
@@ -141,7 +153,9 @@ final class Turn extends Work {
             Outcome first = shoot().outcome(lines.get(0));
             prompt = prompt.cleared();
             view = view.chosen(-1);
-            if (isBlocked() && first instanceof Outcome.Does does && (does.act() == Outcome.Act.QUIT || does.act() == Outcome.Act.QUIT_ANYWAY)) {
+            if (isBlocked()
+                    && first instanceof Outcome.Does does
+                    && (does.act() == Outcome.Act.QUIT || does.act() == Outcome.Act.QUIT_ANYWAY)) {
                 act(does); // a disk that does not answer must not keep anybody here
             } else {
                 take(Entered.From.PROMPT, lines);
@@ -161,8 +175,11 @@ final class Turn extends Work {
         } else if (view.page() == Shoot.Page.SHOOT) {
             sayWhatSpaceDoes();
         } else {
-            say(Tone.QUIET, view.page() == Shoot.Page.HELP ? "Down highlights an entry and Enter does it; typing looks for one; Esc goes back"
-                    : "Space turns the page here; Esc goes back to the shoot screen, where Space logs a frame");
+            say(
+                    Tone.QUIET,
+                    view.page() == Shoot.Page.HELP
+                            ? "Down highlights an entry and Enter does it; typing looks for one; Esc goes back"
+                            : "Space turns the page here; Esc goes back to the shoot screen, where Space logs a frame");
         }
     }
 
@@ -187,17 +204,28 @@ final class Turn extends Work {
         }
     }
 
-    /** Whether the load routine waits for a key: where it is to be seen, nothing else was asked, and the guide is over. */
+    /**
+     * Whether the load routine waits for a key: where it is to be seen, nothing else was asked, and the guide is over.
+     */
     private boolean asks() {
-        return view.page() == Shoot.Page.SHOOT && view.sheet().isEmpty() && question.isEmpty() && settings.readOnly().isEmpty() && Guide.of(shoot()).isEmpty()
+        return view.page() == Shoot.Page.SHOOT
+                && view.sheet().isEmpty()
+                && question.isEmpty()
+                && settings.readOnly().isEmpty()
+                && Guide.of(shoot()).isEmpty()
                 && Routine.of(ledger.ahead()).isPresent();
     }
 
     private void sayWhatSpaceDoes() {
         Outcome same = shoot().outcome(RatingLines.space(ledger.ahead().turned(now)));
-        say(Tone.QUIET, (same instanceof Outcome.Does does ? "Space logs: " + does.answer().text()
-                : same instanceof Outcome.Refused refused ? "Space logs nothing: " + refused.why() : "Space logs the same again")
-                + (Offer.of(shoot()).rows().isEmpty() ? "" : "; Down and Enter take a choice from the list"));
+        say(
+                Tone.QUIET,
+                (same instanceof Outcome.Does does
+                                ? "Space logs: " + does.answer().text()
+                                : same instanceof Outcome.Refused refused
+                                        ? "Space logs nothing: " + refused.why()
+                                        : "Space logs the same again")
+                        + (Offer.of(shoot()).rows().isEmpty() ? "" : "; Down and Enter take a choice from the list"));
     }
 
     /** A line that a key stands for; it leaves the prompt alone. */
@@ -227,7 +255,9 @@ final class Turn extends Work {
         } else if (wasOnce) {
             leaveWhenSaved();
         } else {
-            say(ledger.trouble().isPresent() ? Tone.REFUSAL : Tone.QUIET, how + (ledger.isWritten() ? "; all that was logged is on disk" : ""));
+            say(
+                    ledger.trouble().isPresent() ? Tone.REFUSAL : Tone.QUIET,
+                    how + (ledger.isWritten() ? "; all that was logged is on disk" : ""));
         }
     }
 
@@ -250,7 +280,10 @@ final class Turn extends Work {
             said = Said.NOTHING;
         } else if (asks()) {
             take(Entered.From.KEY, List.of("routine skip"));
-        } else if (view.page() == Shoot.Page.SHOOT && !view.big() && view.sheet().isEmpty() && Guide.of(shoot()).isPresent()) {
+        } else if (view.page() == Shoot.Page.SHOOT
+                && !view.big()
+                && view.sheet().isEmpty()
+                && Guide.of(shoot()).isPresent()) {
             leaveGuide();
         } else {
             show(view.about());
@@ -263,7 +296,8 @@ final class Turn extends Work {
         Situation ahead = ledger.ahead();
         List<Entry> entries = new ArrayList<>(ahead.turningTo(now));
         entries.add(new Entry.OnDay(new DayEvent.GuideLeft()));
-        Outcome.Answer answer = new Outcome.Answer("state", "The guide is gone for good; ? shows all keys and words.", State.json(ahead), List.of());
+        Outcome.Answer answer = new Outcome.Answer(
+                "state", "The guide is gone for good; ? shows all keys and words.", State.json(ahead), List.of());
         accept(new Outcome.Does(entries, ahead, answer, Outcome.Act.NOTHING, List.of()), Entered.From.KEY);
     }
 
@@ -273,7 +307,10 @@ final class Turn extends Work {
         if (prompt.takes(more)) {
             edit(it -> it.typed(more));
         } else {
-            say(Tone.REFUSAL, "the prompt holds up to " + Prompt.LONGEST + " characters, so this was not taken: " + more.length() + " more");
+            say(
+                    Tone.REFUSAL,
+                    "the prompt holds up to " + Prompt.LONGEST + " characters, so this was not taken: " + more.length()
+                            + " more");
         }
     }
 
@@ -319,11 +356,21 @@ final class Turn extends Work {
         }
         int all = switch (view.page()) {
             case SHOOT -> 0;
-            case FRAMES -> ledger.kept().roll().map(it -> 1 + it.counterChecks().size() + it.frames().size()).orElse(0);
+            case FRAMES ->
+                ledger.kept()
+                        .roll()
+                        .map(it -> 1 + it.counterChecks().size() + it.frames().size())
+                        .orElse(0);
             case ROLLS -> rolls.size();
             case PLAN -> PlanTable.of(ledger.kept().turned(now), now).size() + 4;
-            case BAG -> Prepare.of(ledger.kept().turned(now), now).stream().mapToInt(it -> it.items().size() + 1).sum();
-            case DAY_END -> DayEnd.of(shoot()).sections().stream().mapToInt(it -> it.items().size() + 1).sum();
+            case BAG ->
+                Prepare.of(ledger.kept().turned(now), now).stream()
+                        .mapToInt(it -> it.items().size() + 1)
+                        .sum();
+            case DAY_END ->
+                DayEnd.of(shoot()).sections().stream()
+                        .mapToInt(it -> it.items().size() + 1)
+                        .sum();
             case HELP -> 0;
         };
         view = view.scrolledTo(Math.max(0, Math.min(all - 1, view.scroll() + lines)));
@@ -356,7 +403,11 @@ final class Turn extends Work {
         int from = Math.min(last, view.chosen());
         view = view.chosen(from < 0 ? Math.max(0, shoot.bestChoice()) : Math.max(0, Math.min(last, from + by)));
         shoot().picked().ifPresent(it -> say(Tone.QUIET, "Enter does what " + it.line() + " does: " + it.words()));
-        shoot().highlighted().ifPresent(it -> say(Tone.QUIET, "Enter sets " + it.aperture() + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame"));
+        shoot().highlighted()
+                .ifPresent(it -> say(
+                        Tone.QUIET,
+                        "Enter sets " + it.aperture()
+                                + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame"));
     }
 
     void round(int by) {
@@ -382,14 +433,20 @@ final class Turn extends Work {
     private void completeFrom(int start, String before, List<String> fitting, String behind) {
         boolean isNote = behind.isEmpty();
         if (fitting.isEmpty()) {
-            say(Tone.CHOICES, isNote ? "no other note of today or of this roll begins so" : "no word known here begins so");
+            say(
+                    Tone.CHOICES,
+                    isNote ? "no other note of today or of this roll begins so" : "no word known here begins so");
             return;
         }
-        String more = Completion.shared(fitting).substring(before.length() - start) + (fitting.size() == 1 ? behind : "");
+        String more =
+                Completion.shared(fitting).substring(before.length() - start) + (fitting.size() == 1 ? behind : "");
         edit(it -> it.typed(more));
         int shown = isNote ? 6 : 24;
         if (fitting.size() > 1) {
-            say(Tone.CHOICES, String.join(isNote ? " · " : "  ", fitting.size() > shown ? fitting.subList(0, shown) : fitting) + (fitting.size() > shown ? " …" : ""));
+            say(
+                    Tone.CHOICES,
+                    String.join(isNote ? " · " : "  ", fitting.size() > shown ? fitting.subList(0, shown) : fitting)
+                            + (fitting.size() > shown ? " …" : ""));
         }
     }
 }

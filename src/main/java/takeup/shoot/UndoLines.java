@@ -40,13 +40,17 @@ final class UndoLines {
     }
 
     private Outcome turn(long target, boolean back) {
-        Happened step = in.s.happened().stream().filter(it -> it.step() == target).findFirst().orElseThrow();
+        Happened step = in.s.happened().stream()
+                .filter(it -> it.step() == target)
+                .findFirst()
+                .orElseThrow();
         Set<RollId> rolls = new LinkedHashSet<>();
         Set<RollId> settle = new LinkedHashSet<>();
         boolean onDay = false;
         boolean unloads = false;
         // A shoot that was opened names rolls in many cameras, and none of them was in hand for it.
-        boolean opens = step.entries().stream().anyMatch(it -> it instanceof Entry.OnDay entry && entry.event() instanceof DayEvent.Opened);
+        boolean opens = step.entries().stream()
+                .anyMatch(it -> it instanceof Entry.OnDay entry && entry.event() instanceof DayEvent.Opened);
         Optional<String> camera = Optional.empty();
         for (Entry entry : step.entries()) {
             if (entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Dropped) {
@@ -83,17 +87,33 @@ final class UndoLines {
         if (onDay) {
             entries.add(new Entry.OnDay(back ? new DayEvent.TakenBack(target) : new DayEvent.PutBack(target)));
         }
-        place(opens ? Set.of() : rolls, camera).filter(it -> !in.s.place().equals(Optional.of(it))).ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
+        place(opens ? Set.of() : rolls, camera)
+                .filter(it -> !in.s.place().equals(Optional.of(it)))
+                .ifPresent(it -> entries.add(new Entry.OnDay(new DayEvent.Took(it))));
         Situation after = in.after(entries);
         for (RollId id : rolls) {
             needsRoom(after.rolls().get(id), unloads);
         }
-        Optional<Roll> roll = rolls.stream().filter(it -> !opens).findFirst().map(it -> after.rolls().get(it));
-        String where = roll.map(it -> " in " + it.place()).orElse(camera.map(it -> " on " + it).orElse(""));
-        String text = (back ? "Undone: " : "Done again: ") + describe(step, roll) + where + "." + roll.map(UndoLines::standing).orElse("");
-        Json.Obj fields = Json.object().and("what", describe(step, roll)).and("roll", roll.map(Roll::id)).and("frame", roll.map(Roll::next))
-                .and("framesLeft", roll.map(Roll::framesLeft)).and("camera", after.place().map(Place::camera)).and("back", after.place().flatMap(Place::back));
-        return in.does(entries, after, new Outcome.Answer(back ? "undo" : "redo", text, fields, in.loud(Begun.between(in.s, after, in.now))), List.copyOf(settle));
+        Optional<Roll> roll = rolls.stream()
+                .filter(it -> !opens)
+                .findFirst()
+                .map(it -> after.rolls().get(it));
+        String where = roll.map(it -> " in " + it.place())
+                .orElse(camera.map(it -> " on " + it).orElse(""));
+        String text = (back ? "Undone: " : "Done again: ") + describe(step, roll) + where + "."
+                + roll.map(UndoLines::standing).orElse("");
+        Json.Obj fields = Json.object()
+                .and("what", describe(step, roll))
+                .and("roll", roll.map(Roll::id))
+                .and("frame", roll.map(Roll::next))
+                .and("framesLeft", roll.map(Roll::framesLeft))
+                .and("camera", after.place().map(Place::camera))
+                .and("back", after.place().flatMap(Place::back));
+        return in.does(
+                entries,
+                after,
+                new Outcome.Answer(back ? "undo" : "redo", text, fields, in.loud(Begun.between(in.s, after, in.now))),
+                List.copyOf(settle));
     }
 
     /** A roll that comes back into a camera needs its place empty. */
@@ -101,7 +121,8 @@ final class UndoLines {
         Place place = Situation.place(now);
         if (now.state() == Roll.State.OPEN && in.roll(now.id()).state() != Roll.State.OPEN) {
             in.s.rollIn(place).ifPresent(it -> {
-                throw new Refusal("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id() + " needs " + place + " empty, and " + it.id() + " is in it: unload that first");
+                throw new Refusal("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id() + " needs "
+                        + place + " empty, and " + it.id() + " is in it: unload that first");
             });
         }
     }
@@ -119,7 +140,8 @@ final class UndoLines {
         if (!rolls.isEmpty()) {
             return Optional.of(Situation.place(in.roll(rolls.iterator().next())));
         }
-        if (camera.isPresent() && in.s.place().map(it -> it.camera().equals(camera.get())).orElse(false)) {
+        if (camera.isPresent()
+                && in.s.place().map(it -> it.camera().equals(camera.get())).orElse(false)) {
             return Optional.empty();
         }
         return camera.flatMap(it -> in.s.camera(it)).map(it -> in.place(List.of(it.key())));
@@ -139,7 +161,9 @@ final class UndoLines {
                     to = Math.max(to, added.frame().number());
                 }
                 words = words(event, on, words);
-            } else if (entry instanceof Entry.OnDay onDay && words.isEmpty() && onDay.event().isStep()) {
+            } else if (entry instanceof Entry.OnDay onDay
+                    && words.isEmpty()
+                    && onDay.event().isStep()) {
                 words = words(onDay.event());
             }
         }
@@ -148,76 +172,100 @@ final class UndoLines {
 
     private static String words(RollEvent event, String on, String before) {
         return event.match(new RollEvent.Cases<String>() {
-            @Override public String loaded(RollEvent.Loaded loaded) {
+            @Override
+            public String loaded(RollEvent.Loaded loaded) {
                 return "loading " + loaded.id();
             }
 
-            @Override public String added(RollEvent.Added added) {
-                return added.how() == RollEvent.How.INSERTED ? "the insertion of frame " + added.frame().number() + on : before;
+            @Override
+            public String added(RollEvent.Added added) {
+                return added.how() == RollEvent.How.INSERTED
+                        ? "the insertion of frame " + added.frame().number() + on
+                        : before;
             }
 
-            @Override public String doubled(RollEvent.Doubled doubled) {
+            @Override
+            public String doubled(RollEvent.Doubled doubled) {
                 return "double" + on;
             }
 
-            @Override public String exposedAgain(RollEvent.ExposedAgain again) {
+            @Override
+            public String exposedAgain(RollEvent.ExposedAgain again) {
                 return "the second exposure" + on;
             }
 
-            @Override public String corrected(RollEvent.Corrected corrected) {
+            @Override
+            public String corrected(RollEvent.Corrected corrected) {
                 boolean isNote = corrected.change().and(Change.note("")).equals(Change.note(""));
-                return (isNote ? "the note on " : "the correction of ") + Interpreter.numbers(corrected.from(), corrected.to()) + on;
+                return (isNote ? "the note on " : "the correction of ")
+                        + Interpreter.numbers(corrected.from(), corrected.to())
+                        + on;
             }
 
-            @Override public String dropped(RollEvent.Dropped dropped) {
-                return (dropped.movedTo().isPresent() ? "moving " : "dropping ") + Interpreter.numbers(dropped.from(), dropped.to()) + on;
+            @Override
+            public String dropped(RollEvent.Dropped dropped) {
+                return (dropped.movedTo().isPresent() ? "moving " : "dropping ")
+                        + Interpreter.numbers(dropped.from(), dropped.to())
+                        + on;
             }
 
-            @Override public String counterShown(RollEvent.CounterShown shown) {
+            @Override
+            public String counterShown(RollEvent.CounterShown shown) {
                 return "counter " + shown.shown() + on;
             }
 
-            @Override public String rollCorrected(RollEvent.RollCorrected corrected) {
+            @Override
+            public String rollCorrected(RollEvent.RollCorrected corrected) {
                 return "what was said" + on;
             }
 
-            @Override public String noted(RollEvent.Noted noted) {
+            @Override
+            public String noted(RollEvent.Noted noted) {
                 return "a note on the roll" + on;
             }
 
-            @Override public String conditioned(RollEvent.Conditioned conditioned) {
+            @Override
+            public String conditioned(RollEvent.Conditioned conditioned) {
                 return "the condition" + on;
             }
 
-            @Override public String assigned(RollEvent.Assigned assigned) {
+            @Override
+            public String assigned(RollEvent.Assigned assigned) {
                 return before;
             }
 
-            @Override public String checked(RollEvent.Checked checked) {
+            @Override
+            public String checked(RollEvent.Checked checked) {
                 return "the answer to the load routine" + on;
             }
 
-            @Override public String rewound(RollEvent.Rewound rewound) {
+            @Override
+            public String rewound(RollEvent.Rewound rewound) {
                 return "rewinding" + on;
             }
 
-            @Override public String reloaded(RollEvent.Reloaded again) {
+            @Override
+            public String reloaded(RollEvent.Reloaded again) {
                 return "loading again" + on;
             }
 
-            @Override public String unloaded(RollEvent.Unloaded unloaded) {
+            @Override
+            public String unloaded(RollEvent.Unloaded unloaded) {
                 return "unloading" + on;
             }
 
-            @Override public String takenBack(RollEvent.TakenBack back) {
+            @Override
+            public String takenBack(RollEvent.TakenBack back) {
                 return before;
             }
 
-            @Override public String putBack(RollEvent.PutBack again) {
+            @Override
+            public String putBack(RollEvent.PutBack again) {
                 return before;
             }
 
-            @Override public String unknown(RollEvent.Unknown unknown) {
+            @Override
+            public String unknown(RollEvent.Unknown unknown) {
                 return "something that this version does not know (" + unknown.kind() + ")" + on;
             }
         });
@@ -246,7 +294,8 @@ final class UndoLines {
             return "plan drop " + unplanned.moment();
         }
         if (event instanceof DayEvent.Bagged bagged) {
-            return "bag " + (bagged.rolls() < 0 ? "take " : "add ") + Math.abs(bagged.rolls()) + " " + bagged.lot().stock() + " " + bagged.lot().size();
+            return "bag " + (bagged.rolls() < 0 ? "take " : "add ") + Math.abs(bagged.rolls()) + " "
+                    + bagged.lot().stock() + " " + bagged.lot().size();
         }
         if (event instanceof DayEvent.RoutineSet set) {
             return "routine " + (set.on() ? "on" : "off");

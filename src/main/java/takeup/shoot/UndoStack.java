@@ -41,13 +41,19 @@ final class UndoStack {
 
     /** The step that an entry takes back; 0 for any other entry. */
     static long takenBack(Entry entry) {
-        return entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.TakenBack back ? back.step()
-                : entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.TakenBack dayBack ? dayBack.step() : 0;
+        return entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.TakenBack back
+                ? back.step()
+                : entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.TakenBack dayBack
+                        ? dayBack.step()
+                        : 0;
     }
 
     /** The step that an entry puts back; 0 for any other entry. */
     static long putBack(Entry entry) {
-        return entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.PutBack again ? again.step()
-                : entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.PutBack dayAgain ? dayAgain.step() : 0;
+        return entry instanceof Entry.OnRoll onRoll && onRoll.event() instanceof RollEvent.PutBack again
+                ? again.step()
+                : entry instanceof Entry.OnDay onDay && onDay.event() instanceof DayEvent.PutBack dayAgain
+                        ? dayAgain.step()
+                        : 0;
     }
 }

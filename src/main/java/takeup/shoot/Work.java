@@ -18,12 +18,16 @@ import takeup.shoot.Shoot.Tone;
 import takeup.shoot.Shoot.View;
 
 /**
- * The part of a turn that does the work: reads lines, hands steps to the disk, hears its answers, and leaves. It begins with
- * the model, gathers what changes and what is asked of the outside, and ends in a {@link Step}.
+ * The part of a turn that does the work: reads lines, hands steps to the disk, hears its answers, and leaves. It begins
+ * with the model, gathers what changes and what is asked of the outside, and ends in a {@link Step}.
  */
 class Work {
     /** What became of a line. */
-    enum Came { DONE, REFUSED, WAITS }
+    enum Came {
+        DONE,
+        REFUSED,
+        WAITS
+    }
 
     final Shoot.Settings settings;
     final List<Effect> effects = new ArrayList<>();
@@ -67,10 +71,15 @@ class Work {
     }
 
     Shoot shoot() {
-        return new Shoot(ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now, ticks, drift);
+        return new Shoot(
+                ledger, prompt, said, question, todo, fetching, spaces, view, moved, rolls, settings, leaving, now,
+                ticks, drift);
     }
 
-    /** Rings once for each timed exposure whose time came since the last message, and asks to be woken for one that is near. */
+    /**
+     * Rings once for each timed exposure whose time came since the last message, and asks to be woken for one that is
+     * near.
+     */
     void ring() {
         for (Timer timer : ledger.kept().day().timers().values()) {
             if (timer.targetSeconds().isEmpty()) {
@@ -95,11 +104,19 @@ class Work {
         List<Suggestion> before = shoot().choices();
         Offer offered = Offer.of(shoot());
         // A question, or why the line on the prompt was refused, came later than this step and is not talked over.
-        boolean isOpen = question.isPresent() || said.tone() == Tone.REFUSAL && !prompt.isEmpty() && ledger.trouble().isEmpty();
-        said = isOpen ? new Said(said.tone(), said.words(), first.answer().warnings())
-                : new Said(first.large() ? Tone.LARGE : Tone.ANSWER, first.answer().text(), first.answer().warnings());
+        boolean isOpen = question.isPresent()
+                || said.tone() == Tone.REFUSAL
+                        && !prompt.isEmpty()
+                        && ledger.trouble().isEmpty();
+        said = isOpen
+                ? new Said(said.tone(), said.words(), first.answer().warnings())
+                : new Said(
+                        first.large() ? Tone.LARGE : Tone.ANSWER,
+                        first.answer().text(),
+                        first.answer().warnings());
         ledger = ledger.written();
-        if (view.chosen() >= 0 && !(shoot().choices().equals(before) && Offer.of(shoot()).equals(offered))) {
+        if (view.chosen() >= 0
+                && !(shoot().choices().equals(before) && Offer.of(shoot()).equals(offered))) {
             view = view.chosen(-1);
         }
         if (ledger.canHand()) {
@@ -119,7 +136,9 @@ class Work {
         if (leaving == Leaving.ANYWAY) {
             quit();
         } else if (leaving == Leaving.WHEN_SAVED) {
-            say(Tone.REFUSAL, "still NOT SAVED, so it does not leave; quit yes leaves all the same and prints it on the terminal");
+            say(
+                    Tone.REFUSAL,
+                    "still NOT SAVED, so it does not leave; quit yes leaves all the same and prints it on the terminal");
             giveUp();
         }
         return step();
@@ -138,7 +157,10 @@ class Work {
         if (isAsked) {
             boolean isThere = ledger.kept().rolls().containsKey(roll);
             if (!isThere || !problems.isEmpty()) {
-                say(Tone.REFUSAL, (problems.isEmpty() ? roll + " cannot be read" : problems.get(0)) + (isThere ? "; Enter goes on with what could be read" : ""));
+                say(
+                        Tone.REFUSAL,
+                        (problems.isEmpty() ? roll + " cannot be read" : problems.get(0))
+                                + (isThere ? "; Enter goes on with what could be read" : ""));
                 giveUp();
             } else {
                 fetching = Optional.empty();
@@ -169,7 +191,10 @@ class Work {
         return leaving == Leaving.WHEN_SAVED || leaving == Leaving.ANYWAY;
     }
 
-    /** Reads the lines that are to be read, until one waits. A refused one goes back to the prompt, with the rest of its kind. */
+    /**
+     * Reads the lines that are to be read, until one waits. A refused one goes back to the prompt, with the rest of its
+     * kind.
+     */
     private void run() {
         while (!todo.isEmpty() && !isBlocked()) {
             Entered first = todo.get(0);
@@ -236,13 +261,19 @@ class Work {
         Optional<Place> before = ledger.ahead().place();
         moved |= before.isPresent() && !before.equals(does.after().place());
         boolean isSpace = from == Entered.From.SPACE || from == Entered.From.SUGGESTION;
-        Outcome.Answer answer = from != Entered.From.SUGGESTION ? does.answer() : new Outcome.Answer(does.answer().event(),
-                "The highlighted setting was taken. " + does.answer().text(), does.answer().fields(), does.answer().warnings());
+        Outcome.Answer answer = from != Entered.From.SUGGESTION
+                ? does.answer()
+                : new Outcome.Answer(
+                        does.answer().event(),
+                        "The highlighted setting was taken. " + does.answer().text(),
+                        does.answer().fields(),
+                        does.answer().warnings());
         // Worked out with the time of the yes, not of the question: what is shown is what the disk gets.
         drift = ClockNotes.isMet(does.entries()) ? 0 : drift;
         Happened step = new Happened(ledger.ahead().nextStep(), now.withNano(0), does.entries());
         Situation after = ledger.ahead().and(step);
-        List<Roll> settle = does.settle().stream().map(it -> after.rolls().get(it)).toList();
+        List<Roll> settle =
+                does.settle().stream().map(it -> after.rolls().get(it)).toList();
         ledger = ledger.and(new Ledger.Waiting(step, after, answer, isSpace && moved, settle));
         moved &= !isSpace;
         if (said.tone() == Tone.REFUSAL) {
@@ -251,10 +282,14 @@ class Work {
         if (ledger.canHand() && ledger.trouble().isEmpty()) {
             hand();
         }
-        boolean stays = view.page() == Shoot.Page.SHOOT || view.page() == Shoot.Page.FRAMES || view.page() == Shoot.Page.PLAN && does.answer().event().equals("plan")
+        boolean stays = view.page() == Shoot.Page.SHOOT
+                || view.page() == Shoot.Page.FRAMES
+                || view.page() == Shoot.Page.PLAN && does.answer().event().equals("plan")
                 || view.page() == Shoot.Page.BAG && does.answer().event().equals("bag");
         view = stays ? view.chosen(-1) : view.page(Shoot.Page.SHOOT);
-        view = does.act() == Outcome.Act.SHOW_SLATE ? view.under("slate") : view.sheet().isEmpty() ? view : view.page(Shoot.Page.SHOOT);
+        view = does.act() == Outcome.Act.SHOW_SLATE
+                ? view.under("slate")
+                : view.sheet().isEmpty() ? view : view.page(Shoot.Page.SHOOT);
     }
 
     void hand() {
@@ -280,7 +315,10 @@ class Work {
             case SHOW_HELP -> show(Shoot.Page.HELP);
             case EXPLAIN -> view = view.explaining(text(does, "word"));
             case NEXT_THEME -> {
-                return theme(does.answer().fields().field("theme").map(it -> it instanceof Json.Text text ? text.value() : ""));
+                return theme(does.answer()
+                        .fields()
+                        .field("theme")
+                        .map(it -> it instanceof Json.Text text ? text.value() : ""));
             }
             case BIG -> big();
             case QUIT -> {
@@ -290,13 +328,18 @@ class Work {
                 leaveAnyway();
                 return Came.WAITS;
             }
-            case NOTHING -> said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
+            case NOTHING ->
+                said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
         }
         return Came.DONE;
     }
 
     private static String text(Outcome.Does does, String field) {
-        return does.answer().fields().field(field).map(it -> it instanceof Json.Text text ? text.value() : "").orElse("");
+        return does.answer()
+                .fields()
+                .field(field)
+                .map(it -> it instanceof Json.Text text ? text.value() : "")
+                .orElse("");
     }
 
     /** No longer waits for a roll or for leaving: the line that did goes back, what came after it goes on. */
@@ -375,6 +418,7 @@ class Work {
     }
 
     void say(Tone tone, String words) {
-        said = new Said(tone, words, tone == Tone.REFUSAL || tone == Tone.QUESTION ? List.<Warning>of() : said.warnings());
+        said = new Said(
+                tone, words, tone == Tone.REFUSAL || tone == Tone.QUESTION ? List.<Warning>of() : said.warnings());
     }
 }

@@ -60,15 +60,21 @@ class BashCompletionIT {
 
     @Test
     void whatIsTypedSoFarIsCompleted() throws IOException {
-        StringBuilder script = new StringBuilder("PATH=" + Installed.program(scratch, Map.of(), List.of()).command().get(0).replaceAll("/takeup$", "") + ":$PATH\n"
+        StringBuilder script = new StringBuilder("PATH="
+                + Installed.program(scratch, Map.of(), List.of())
+                        .command()
+                        .get(0)
+                        .replaceAll("/takeup$", "") + ":$PATH\n"
                 + "eval \"$(takeup completion bash)\"\ncomplete -p takeup\n"
-                + "try() { COMP_WORDS=(); local word; for word; do COMP_WORDS+=(\"${word#\\~}\"); done; COMP_CWORD=$(($# - 1)); _takeup; printf '%q ' \"${COMPREPLY[@]}\"; echo; }\n");
+                + "try() { COMP_WORDS=(); local word; for word; do COMP_WORDS+=(\"${word#\\~}\"); done; "
+                + "COMP_CWORD=$(($# - 1)); _takeup; printf '%q ' \"${COMPREPLY[@]}\"; echo; }\n");
         List<String> expected = new ArrayList<>(List.of("complete -F _takeup takeup"));
         for (List<String> row : TABLE) {
             script.append("try ").append(row.get(0).replace("~", "'~'")).append('\n');
             expected.add(row.get(0) + ": " + row.get(1));
         }
-        Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), List.of("bash", "--norc", "-c", script.toString())), "");
+        Installed.Ended ended = Installed.run(
+                Installed.process(scratch, Map.of(), List.of("bash", "--norc", "-c", script.toString())), "");
         List<String> offered = ended.out().lines().toList();
         List<String> told = new ArrayList<>(offered.isEmpty() ? List.of() : List.of(offered.get(0)));
         for (int i = 1; i < offered.size(); i++) {

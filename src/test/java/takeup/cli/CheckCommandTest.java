@@ -44,7 +44,12 @@ class CheckCommandTest {
             Opening opening = Opening.of(archive, new Kit(new ShippedShelf())).mended(Optional.of(disk));
             opening.problems().forEach(out::error);
             disk.settleLeftOvers(opening.situation().rolls().values());
-            new LineCommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))), out, false)
+            new LineCommand(
+                            disk,
+                            opening.situation(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            out,
+                            false)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         return said.toString(StandardCharsets.UTF_8);
@@ -58,7 +63,8 @@ class CheckCommandTest {
     private List<String> check() throws IOException {
         Map<Path, byte[]> before = files();
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        int status = Commands.run(new String[] {"check", folder.toString()}, new Out(said, said, Map.of("LC_ALL", "C.UTF-8")));
+        int status = Commands.run(
+                new String[] {"check", folder.toString()}, new Out(said, said, Map.of("LC_ALL", "C.UTF-8")));
         List<String> lines = said.toString(StandardCharsets.UTF_8).lines().toList();
         assertEquals(lines.size() > 1 ? 1 : 0, status, lines.toString());
         Map<Path, byte[]> after = files();
@@ -94,8 +100,13 @@ class CheckCommandTest {
     void aTornTailAndOneOfZerosAreToldByFileAndLine() throws IOException {
         Files.writeString(open(TAKEN), "{\"n\":5,\"step\"", StandardOpenOption.APPEND);
         Files.write(open("R0002.journal"), new byte[4096], StandardOpenOption.APPEND);
-        assertEquals(List.of("R0001.journal:6: the last line stops in the middle; it was never confirmed on screen, so it is left out",
-                "R0002.journal:4: zeros follow the last line; nothing confirmed is in them, so they are left out"), check());
+        assertEquals(
+                List.of(
+                        "R0001.journal:6: the last line stops in the middle; it was never confirmed on screen, "
+                                + "so it is left out",
+                        "R0002.journal:4: zeros follow the last line; nothing confirmed is in them, so they are "
+                                + "left out"),
+                check());
     }
 
     @Test
@@ -103,10 +114,20 @@ class CheckCommandTest {
         Path other = Files.createDirectory(folder.resolve("other"));
         Files.writeString(other.resolve("rolls"), "no folder");
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        assertEquals(1, Commands.run(new String[] {"check", folder.resolve("none").toString(), other.toString(), folder.toString()}, new Out(said, said, Map.of("LC_ALL", "C.UTF-8"))));
+        assertEquals(
+                1,
+                Commands.run(
+                        new String[] {"check", folder.resolve("none").toString(), other.toString(), folder.toString()},
+                        new Out(said, said, Map.of("LC_ALL", "C.UTF-8"))));
         List<String> lines = said.toString(StandardCharsets.UTF_8).lines().toList();
-        assertEquals(List.of(folder.resolve("none") + " is no folder", folder.resolve("none") + ": nothing read, 1 problem"), lines.subList(0, 2));
-        assertEquals(List.of(other + ": " + other.resolve("rolls/open") + " cannot be used (NotDirectoryException)", other + ": 0 rolls, 0 frames, 0 days, 1 problem"), lines.subList(2, 4));
+        assertEquals(
+                List.of(folder.resolve("none") + " is no folder", folder.resolve("none") + ": nothing read, 1 problem"),
+                lines.subList(0, 2));
+        assertEquals(
+                List.of(
+                        other + ": " + other.resolve("rolls/open") + " cannot be used (NotDirectoryException)",
+                        other + ": 0 rolls, 0 frames, 0 days, 1 problem"),
+                lines.subList(2, 4));
         assertTrue(lines.get(lines.size() - 1).startsWith(folder + ": 2 rolls, "), lines.toString());
     }
 
@@ -125,7 +146,10 @@ class CheckCommandTest {
         Files.writeString(other.resolve("reviews/R0002.journal"), "no journal\n");
         said.reset();
         assertEquals(1, Commands.run(new String[] {"check", other.toString()}, out));
-        assertEquals("reviews/R0002.journal:1: this line is damaged and is left out\n" + other + ": 1 roll, 1 frame, 1 day, 1 problem\n", said.toString(StandardCharsets.UTF_8));
+        assertEquals(
+                "reviews/R0002.journal:1: this line is damaged and is left out\n" + other
+                        + ": 1 roll, 1 frame, 1 day, 1 problem\n",
+                said.toString(StandardCharsets.UTF_8));
     }
 
     @Test
@@ -134,7 +158,9 @@ class CheckCommandTest {
         List<String> lines = lines(TAKEN);
         lines.remove(1);
         write(TAKEN, lines, "\n");
-        assertEquals(List.of("R0001.journal:2: in front of this line record 1 is missing; the others are whole", lost), check());
+        assertEquals(
+                List.of("R0001.journal:2: in front of this line record 1 is missing; the others are whole", lost),
+                check());
         write(TAKEN, lines.subList(0, 1), "\n");
         assertEquals(List.of(lost), check());
     }
@@ -144,8 +170,12 @@ class CheckCommandTest {
         List<String> lines = lines(TAKEN);
         lines.set(3, lines.get(3).replace("exposed", "expozed"));
         write(TAKEN, lines, "\n");
-        assertEquals(List.of("R0001.journal:4: this line is damaged and is left out; the record before it is number 2",
-                "R0001.journal:5: in front of this line record 3 is missing: frame 2 is not in the log; the others are whole"), check());
+        assertEquals(
+                List.of(
+                        "R0001.journal:4: this line is damaged and is left out; the record before it is number 2",
+                        "R0001.journal:5: in front of this line record 3 is missing: frame 2 is not in the log; "
+                                + "the others are whole"),
+                check());
     }
 
     @Test
@@ -163,16 +193,25 @@ class CheckCommandTest {
         type("cam 35", "8 30");
         Files.writeString(folder.resolve("exports/.R0001.json.part"), "{");
         List<String> found = check();
-        assertEquals(List.of(
-                "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
-                "R0001.journal:4: in front of this line record 2 is missing: frame 1 is not in the log; the others are whole",
-                "rolls/open/R0001 (copy).journal: a conflicting copy of R0001.journal, which differs. Compare the two; where two laptops log, each needs letters of its own (writer in settings.json)",
-                "rolls/open/R0001.journal.damaged-1: a copy of the damaged lines of R0001.journal. Delete it once nothing in it is needed",
-                "rolls/open/R0001.journal.torn-: by its name no journal, so that it is not read",
-                "rolls/open/R0001.journal.torn-1: 10 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed",
-                "rolls/open/R0003.journal.other-12: another file that lay in the place of R0003.journal; compare the two. Delete it once nothing in it is needed",
-                "days/today.journal: by its name no journal, so that it is not read",
-                "exports/.R0001.json.part: half a file, left by a program that was stopped; the next start removes it"), found);
+        assertEquals(
+                List.of(
+                        "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
+                        "R0001.journal:4: in front of this line record 2 is missing: frame 1 is not in the log; "
+                                + "the others are whole",
+                        "rolls/open/R0001 (copy).journal: a conflicting copy of R0001.journal, which differs. "
+                                + "Compare the two; where two laptops log, each needs letters of its own "
+                                + "(writer in settings.json)",
+                        "rolls/open/R0001.journal.damaged-1: a copy of the damaged lines of R0001.journal. "
+                                + "Delete it once nothing in it is needed",
+                        "rolls/open/R0001.journal.torn-: by its name no journal, so that it is not read",
+                        "rolls/open/R0001.journal.torn-1: 10 bytes that were cut off the end of R0001.journal; "
+                                + "they were never confirmed on screen. Delete it once nothing in it is needed",
+                        "rolls/open/R0003.journal.other-12: another file that lay in the place of "
+                                + "R0003.journal; compare the two. Delete it once nothing in it is needed",
+                        "days/today.journal: by its name no journal, so that it is not read",
+                        "exports/.R0001.json.part: half a file, left by a program that was stopped; the next "
+                                + "start removes it"),
+                found);
         try (Disk disk = Disk.take(new Archive(folder))) {
             disk.sweep();
         }
@@ -186,9 +225,14 @@ class CheckCommandTest {
             Files.writeString(folder.resolve("reviews").resolve(name), "{\"n\":");
         }
         List<String> found = check();
-        assertEquals(List.of("reviews/.R0001.journal.part: half a file, left by a program that was stopped; the next start removes it",
-                "reviews/R0001.journal.bak: by its name no journal, so that it is not read",
-                "reviews/R0001.journal.torn-1: 5 bytes that were cut off the end of R0001.journal; they were never confirmed on screen. Delete it once nothing in it is needed"), found);
+        assertEquals(
+                List.of(
+                        "reviews/.R0001.journal.part: half a file, left by a program that was stopped; the next "
+                                + "start removes it",
+                        "reviews/R0001.journal.bak: by its name no journal, so that it is not read",
+                        "reviews/R0001.journal.torn-1: 5 bytes that were cut off the end of R0001.journal; they "
+                                + "were never confirmed on screen. Delete it once nothing in it is needed"),
+                found);
         try (Disk disk = Disk.take(new Archive(folder))) {
             disk.sweep();
         }
@@ -198,7 +242,8 @@ class CheckCommandTest {
     @Test
     void aJournalUnderTheNameOfAnotherRollIsTold() throws IOException {
         Files.copy(open(TAKEN), open("R0007.journal"));
-        assertEquals(List.of("R0007.journal:2: by its records this is roll R0001; give the file that name back"), check());
+        assertEquals(
+                List.of("R0007.journal:2: by its records this is roll R0001; give the file that name back"), check());
     }
 
     @Test
@@ -207,9 +252,15 @@ class CheckCommandTest {
         List<String> lines = lines(TAKEN);
         assertTrue(lines.get(lines.size() - 1).contains("\"dropped\""));
         write(TAKEN, lines.subList(0, lines.size() - 1), "\n");
-        assertEquals(List.of("frames 2 to 3 of R0001 are on R0002 too: a move was cut short; the next start puts that right"), check());
+        assertEquals(
+                List.of(
+                        "frames 2 to 3 of R0001 are on R0002 too: a move was cut short; the next start puts that right"),
+                check());
         String said = type("cam 35", "11 60");
-        assertTrue(said.startsWith("takeup: frames 2 to 3 of R0001 are on R0002 too: moving them was cut short, and is done now\n"), said);
+        assertTrue(
+                said.startsWith(
+                        "takeup: frames 2 to 3 of R0001 are on R0002 too: moving them was cut short, and is done now\n"),
+                said);
         assertTrue(said.contains("Frame 2"), said);
         assertEquals(List.of(), check());
         assertEquals(lines.get(lines.size() - 1), lines(TAKEN).get(lines.size() - 1));
@@ -219,7 +270,10 @@ class CheckCommandTest {
     void aFinishedRollThatIsStillWithTheOpenOnesIsTold() throws IOException {
         type("cam 35", "unload", "yes");
         Files.move(folder.resolve("rolls/finished").resolve(TAKEN), open(TAKEN));
-        assertEquals(List.of("R0001 is finished but lies with the open rolls: the next start moves it and writes its export"), check());
+        assertEquals(
+                List.of(
+                        "R0001 is finished but lies with the open rolls: the next start moves it and writes its export"),
+                check());
         type();
         assertEquals(List.of(), check());
     }
@@ -229,11 +283,18 @@ class CheckCommandTest {
         type("cam 35", "move 3 cam 645 1");
         List<String> lines = lines(TAKEN);
         write(TAKEN, lines.subList(0, lines.size() - 1), "\n");
-        Opening opening = Opening.of(new Archive(folder), new Kit(new ShippedShelf())).mended(Optional.empty());
-        assertEquals(List.of("frame 3 of R0001 is on R0002 too: moving it was cut short; the next start that can write puts that right"), opening.problems());
+        Opening opening =
+                Opening.of(new Archive(folder), new Kit(new ShippedShelf())).mended(Optional.empty());
+        assertEquals(
+                List.of("frame 3 of R0001 is on R0002 too: moving it was cut short; the next start that can "
+                        + "write puts that right"),
+                opening.problems());
     }
 
-    /** Version 2 of the format, with an event that this version does not know, sealed as this version does (CRC-32C by hand). */
+    /**
+     * Version 2 of the format, with an event that this version does not know, sealed as this version does (CRC-32C by
+     * hand).
+     */
     @Test
     void aRollOfALaterVersionIsShownAndLeftAloneAndTheOthersGoOn() throws IOException {
         List<String> lines = lines(TAKEN);
@@ -241,7 +302,8 @@ class CheckCommandTest {
         lines.add(sealed("{\"n\":5,\"step\":9,\"at\":\"2026-09-12T15:00+02:00\",\"event\":\"unloaded\""));
         write(TAKEN, lines, "\n");
         byte[] before = Files.readAllBytes(open(TAKEN));
-        String later = "R0001.journal:1: a later version of takeup wrote this file; what this one does not know is passed over, and nothing is written to it";
+        String later = "R0001.journal:1: a later version of takeup wrote this file; what this one does not know is "
+                + "passed over, and nothing is written to it";
         assertEquals(List.of(later), check());
         String said = type("cam 645", "4 125", "note r1 for the lab", "rolls");
         assertTrue(said.startsWith("takeup: " + later + "\n"), said);
@@ -254,7 +316,8 @@ class CheckCommandTest {
     private static String sealed(String front) {
         java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
         crc.update(front.getBytes(StandardCharsets.UTF_8));
-        return front + ",\"crc\":\"" + Long.toHexString(crc.getValue() | 1L << 32).substring(1) + "\"}";
+        return front + ",\"crc\":\""
+                + Long.toHexString(crc.getValue() | 1L << 32).substring(1) + "\"}";
     }
 
     @Test
@@ -263,9 +326,17 @@ class CheckCommandTest {
         Out out = new Out(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(folder);
         try (Disk disk = Disk.take(archive)) {
-            new LineCommand(disk, Opening.of(archive, new Kit(new ShippedShelf())).situation(), Clock.of(Optional.of(Clock.parse("9999-12-31T23:59+00:00"))), out, false)
+            new LineCommand(
+                            disk,
+                            Opening.of(archive, new Kit(new ShippedShelf())).situation(),
+                            Clock.of(Optional.of(Clock.parse("9999-12-31T23:59+00:00"))),
+                            out,
+                            false)
                     .run(new ByteArrayInputStream("cam 35\nclock +10min\n8 60\n".getBytes(StandardCharsets.UTF_8)));
         }
-        assertTrue(said.toString(StandardCharsets.UTF_8).contains("NOT SAVED: the clock says the year 10000; set it right"), said.toString(StandardCharsets.UTF_8));
+        assertTrue(
+                said.toString(StandardCharsets.UTF_8)
+                        .contains("NOT SAVED: the clock says the year 10000; set it right"),
+                said.toString(StandardCharsets.UTF_8));
     }
 }

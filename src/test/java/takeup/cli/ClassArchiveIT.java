@@ -18,9 +18,13 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The archive of loaded classes makes the start quicker; whatever becomes of it, nobody sees it. */
 class ClassArchiveIT {
-    @TempDir Path scratch;
+    @TempDir
+    Path scratch;
 
-    /** Each damage done to the archive of a copy of the program; the answer to a line stays the same, and nothing else is printed. */
+    /**
+     * Each damage done to the archive of a copy of the program; the answer to a line stays the same, and nothing else
+     * is printed.
+     */
     @Test
     void anArchiveThatDoesNotFitIsPassedOverWithoutAWord() throws IOException {
         Path home = copied("here");
@@ -29,7 +33,9 @@ class ClassArchiveIT {
         byte[] whole = Files.readAllBytes(archive);
         assertTrue(whole.length > 1_000_000, "the archive holds next to nothing: " + whole.length);
         String right = answer(home, "whole");
-        assertTrue(right.contains("\n--- stderr\n") && right.startsWith("status 0") && right.contains("645 reflex"), right);
+        assertTrue(
+                right.contains("\n--- stderr\n") && right.startsWith("status 0") && right.contains("645 reflex"),
+                right);
 
         assertEquals(right, answer(home, "cut", archive, Arrays.copyOf(whole, whole.length / 2)));
         assertEquals(right, answer(home, "empty", archive, new byte[0]));
@@ -55,16 +61,35 @@ class ClassArchiveIT {
         Path home = Path.of(System.getProperty("takeup.home"));
         Path zip;
         try (Stream<Path> packages = Files.list(home.getParent())) {
-            zip = packages.filter(it -> it.getFileName().toString().matches("takeup-[0-9.]+\\.zip")).findFirst().orElseThrow();
+            zip = packages.filter(it -> it.getFileName().toString().matches("takeup-[0-9.]+\\.zip"))
+                    .findFirst()
+                    .orElseThrow();
         }
-        try (java.util.zip.ZipFile file = new java.util.zip.ZipFile(zip.toFile()); Stream<Path> installed = Files.walk(home)) {
-            List<String> packed = file.stream().filter(it -> !it.isDirectory()).map(it -> it.getName()).sorted().toList();
-            assertEquals(installed.filter(Files::isRegularFile).map(it -> "takeup/" + home.relativize(it)).filter(it -> !it.endsWith(".jsa")).sorted().toList(), packed);
+        try (java.util.zip.ZipFile file = new java.util.zip.ZipFile(zip.toFile());
+                Stream<Path> installed = Files.walk(home)) {
+            List<String> packed = file.stream()
+                    .filter(it -> !it.isDirectory())
+                    .map(it -> it.getName())
+                    .sorted()
+                    .toList();
+            assertEquals(
+                    installed
+                            .filter(Files::isRegularFile)
+                            .map(it -> "takeup/" + home.relativize(it))
+                            .filter(it -> !it.endsWith(".jsa"))
+                            .sorted()
+                            .toList(),
+                    packed);
         }
     }
 
     private Installed.Ended warm(Path home) {
-        return Installed.run(Installed.process(scratch, Map.of(), List.of(home.resolve("bin").resolve("takeup").toString(), "--warm")), "");
+        return Installed.run(
+                Installed.process(
+                        scratch,
+                        Map.of(),
+                        List.of(home.resolve("bin").resolve("takeup").toString(), "--warm")),
+                "");
     }
 
     private String answer(Path home, String data, Path archive, byte[] bytes) throws IOException {
@@ -74,8 +99,17 @@ class ClassArchiveIT {
     }
 
     private String answer(Path home, String data) {
-        return Installed.run(Installed.process(scratch, Map.of(), List.of(home.resolve("bin").resolve("takeup").toString(), "--data", scratch.resolve(data).toString(), "line")),
-                "cam 645\nload cn400\n.\n").toString();
+        return Installed.run(
+                        Installed.process(
+                                scratch,
+                                Map.of(),
+                                List.of(
+                                        home.resolve("bin").resolve("takeup").toString(),
+                                        "--data",
+                                        scratch.resolve(data).toString(),
+                                        "line")),
+                        "cam 645\nload cn400\n.\n")
+                .toString();
     }
 
     private Path copied(String name) throws IOException {
@@ -97,9 +131,12 @@ class ClassArchiveIT {
     /** The one archive; its size is in its name. */
     private static Path archive(Path home) throws IOException {
         try (Stream<Path> lib = Files.list(home.resolve("lib"))) {
-            List<Path> archives = lib.filter(it -> it.toString().endsWith(".jsa")).toList();
+            List<Path> archives =
+                    lib.filter(it -> it.toString().endsWith(".jsa")).toList();
             assertEquals(1, archives.size(), archives::toString);
-            assertEquals("takeup-" + Files.size(archives.get(0)) + ".jsa", archives.get(0).getFileName().toString());
+            assertEquals(
+                    "takeup-" + Files.size(archives.get(0)) + ".jsa",
+                    archives.get(0).getFileName().toString());
             return archives.get(0);
         }
     }

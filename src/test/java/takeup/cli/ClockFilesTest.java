@@ -26,13 +26,37 @@ class ClockFilesTest {
 
     @Test
     void rollsAreListedInTheOrderOfLoadingThoughTheClockWentBack() throws IOException {
-        run("2026-09-12T15:00+02:00", "cam 645 1", "load cn400", "4 125", "clock -3h", "back 2", "load cn400", "clock -1d", "cam 35", "load bw400");
-        assertEquals(List.of("R0001", "R0002", "R0003"), rolls().stream().map(it -> it.id().toString()).toList());
+        run(
+                "2026-09-12T15:00+02:00",
+                "cam 645 1",
+                "load cn400",
+                "4 125",
+                "clock -3h",
+                "back 2",
+                "load cn400",
+                "clock -1d",
+                "cam 35",
+                "load bw400");
+        assertEquals(
+                List.of("R0001", "R0002", "R0003"),
+                rolls().stream().map(it -> it.id().toString()).toList());
     }
 
     @Test
-    void theFramesInTheExportStandInTheOrderInWhichTheyWereTypedAndTheFirstAfterTheMoveCarriesTheNote() throws IOException {
-        run("2026-09-12T15:00+02:00", "cam 645", "load cn400", "m 5.6 125", "4 125", "clock -2h", ". ; bow", ".", "clock 2026-09-12T14:30+03:00", ".", "unload yes");
+    void theFramesInTheExportStandInTheOrderInWhichTheyWereTypedAndTheFirstAfterTheMoveCarriesTheNote()
+            throws IOException {
+        run(
+                "2026-09-12T15:00+02:00",
+                "cam 645",
+                "load cn400",
+                "m 5.6 125",
+                "4 125",
+                "clock -2h",
+                ". ; bow",
+                ".",
+                "clock 2026-09-12T14:30+03:00",
+                ".",
+                "unload yes");
         String json = RollJson.text(rolls().get(0), "0");
         int bow = json.indexOf("\"note\" : \"bow\"");
         assertTrue(json.indexOf("\"clock\"") < bow && json.indexOf("the clock went back 2 h since frame 1") > 0, json);
@@ -47,9 +71,15 @@ class ClockFilesTest {
         // An empty battery: the clock begins again in another year.
         run("2015-01-01T00:00+02:00", "cam 645", "filter yellow", "m ev12", "hold f8");
         List<String> said = run("2015-01-01T00:05+02:00", "say", "undo", "undo", "undo");
-        assertTrue(said.get(0).contains("645 reflex") && said.get(0).contains("filter yellow") && said.get(0).contains("hold f/8"), said.toString());
+        assertTrue(
+                said.get(0).contains("645 reflex")
+                        && said.get(0).contains("filter yellow")
+                        && said.get(0).contains("hold f/8"),
+                said.toString());
         List<String> right = run("2026-09-12T10:00+02:00", "say");
-        assertTrue(right.get(0).contains("645 reflex") && !right.get(0).contains("filter yellow"), "what was undone in the other year stays undone: " + right);
+        assertTrue(
+                right.get(0).contains("645 reflex") && !right.get(0).contains("filter yellow"),
+                "what was undone in the other year stays undone: " + right);
     }
 
     private List<Roll> rolls() throws IOException {
@@ -60,9 +90,15 @@ class ClockFilesTest {
         Archive archive = new Archive(folder);
         ByteArrayOutputStream answers = new ByteArrayOutputStream();
         try (Disk disk = Disk.take(archive)) {
-            Opening opening = Opening.of(archive, new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles"))));
+            Opening opening =
+                    Opening.of(archive, new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles"))));
             assertEquals(List.of(), opening.problems());
-            int status = new LineCommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse(clock))), new Out(answers, answers, Map.of("LC_ALL", "C.UTF-8")), false)
+            int status = new LineCommand(
+                            disk,
+                            opening.situation(),
+                            Clock.of(Optional.of(Clock.parse(clock))),
+                            new Out(answers, answers, Map.of("LC_ALL", "C.UTF-8")),
+                            false)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
             assertEquals(0, status, answers.toString(StandardCharsets.UTF_8));
         }

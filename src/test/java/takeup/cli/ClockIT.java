@@ -20,7 +20,10 @@ import takeup.Outside;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 
-/** The wall clock of the running program is really moved between frames, by libfaketime; its running clock is left alone. */
+/**
+ * The wall clock of the running program is really moved between frames, by libfaketime; its running clock is left
+ * alone.
+ */
 class ClockIT {
     @TempDir
     static Path scratch;
@@ -30,7 +33,14 @@ class ClockIT {
     @BeforeAll
     static void needsAClockToMove() {
         Outside.needs("faketime");
-        library = Installed.run(Installed.process(scratch, Map.of(), List.of("faketime", "-m", "-f", "+0", "sh", "-c", "echo $LD_PRELOAD")), "").out().strip();
+        library = Installed.run(
+                        Installed.process(
+                                scratch,
+                                Map.of(),
+                                List.of("faketime", "-m", "-f", "+0", "sh", "-c", "echo $LD_PRELOAD")),
+                        "")
+                .out()
+                .strip();
     }
 
     @Test
@@ -46,7 +56,10 @@ class ClockIT {
             run.says(". ; two", "the clock went back 2 h since frame 1;");
             run.says(". ; three", "-");
             run.move(Duration.ofDays(1));
-            run.says(". ; four", "the clock jumped ahead 1 day (it was set, or the computer slept) and changed its zone from +02:00 to +01:00 since frame 3;");
+            run.says(
+                    ". ; four",
+                    "the clock jumped ahead 1 day (it was set, or the computer slept) and changed its zone from "
+                            + "+02:00 to +01:00 since frame 3;");
             run.says(". ; five", "-");
             run.move(Duration.ofHours(-23));
             run.says(". ; six", "the clock went back 23 h and changed its zone from +01:00 to +02:00 since frame 5;");
@@ -69,7 +82,12 @@ class ClockIT {
         }
         assertEquals("1 one, 2 two, 3 three", frames("dst"));
         String json = roll("dst");
-        assertTrue(json.contains("T02:58:3") && json.contains("+02:00\"") && json.contains("T02:00:1") && json.contains("+01:00\""), json);
+        assertTrue(
+                json.contains("T02:58:3")
+                        && json.contains("+02:00\"")
+                        && json.contains("T02:00:1")
+                        && json.contains("+01:00\""),
+                json);
     }
 
     @Test
@@ -99,11 +117,14 @@ class ClockIT {
     /** Numbers and notes, in the order of the export; its sequence counts them. */
     private static String frames(String folder) throws JsonText.NotJson {
         List<String> all = new ArrayList<>();
-        Json.Arr frames = (Json.Arr) ((Json.Obj) JsonText.read(roll(folder))).field("frames").orElseThrow();
+        Json.Arr frames = (Json.Arr)
+                ((Json.Obj) JsonText.read(roll(folder))).field("frames").orElseThrow();
         for (Json json : frames.items()) {
             Json.Obj frame = (Json.Obj) json;
-            assertEquals(all.size() + 1, (int) ((Json.Num) frame.field("sequence").orElseThrow()).value());
-            all.add((int) ((Json.Num) frame.field("frame").orElseThrow()).value() + " " + ((Json.Text) frame.field("note").orElseThrow()).value());
+            assertEquals(
+                    all.size() + 1, (int) ((Json.Num) frame.field("sequence").orElseThrow()).value());
+            all.add((int) ((Json.Num) frame.field("frame").orElseThrow()).value() + " "
+                    + ((Json.Text) frame.field("note").orElseThrow()).value());
         }
         return String.join(", ", all);
     }
@@ -121,8 +142,22 @@ class ClockIT {
             ahead = Duration.between(Instant.now(), start);
             move(Duration.ZERO);
             // Without the last one timed waits of a Java of our days spin.
-            ProcessBuilder program = Installed.program(scratch, Map.of("TZ", zone, "LD_PRELOAD", library, "FAKETIME_TIMESTAMP_FILE", offset.toString(),
-                    "FAKETIME_NO_CACHE", "1", "FAKETIME_DONT_FAKE_MONOTONIC", "1", "FAKETIME_FORCE_MONOTONIC_FIX", "0"), List.of("line", "--json", "--data", folder));
+            ProcessBuilder program = Installed.program(
+                    scratch,
+                    Map.of(
+                            "TZ",
+                            zone,
+                            "LD_PRELOAD",
+                            library,
+                            "FAKETIME_TIMESTAMP_FILE",
+                            offset.toString(),
+                            "FAKETIME_NO_CACHE",
+                            "1",
+                            "FAKETIME_DONT_FAKE_MONOTONIC",
+                            "1",
+                            "FAKETIME_FORCE_MONOTONIC_FIX",
+                            "0"),
+                    List.of("line", "--json", "--data", folder));
             process = program.redirectErrorStream(true).start();
             in = process.outputWriter();
             out = process.inputReader();
@@ -139,11 +174,19 @@ class ClockIT {
             in.flush();
             String text = out.readLine();
             Json.Obj answer = (Json.Obj) JsonText.read(text);
-            assertEquals("true", answer.field("ok").map(it -> String.valueOf(((Json.Bool) it).value())).orElse(""), text);
-            assertTrue(words.equals("-") ? !text.contains("\"clock\"") : text.contains(words), line + " should say " + words + ": " + text);
+            assertEquals(
+                    "true",
+                    answer.field("ok")
+                            .map(it -> String.valueOf(((Json.Bool) it).value()))
+                            .orElse(""),
+                    text);
+            assertTrue(
+                    words.equals("-") ? !text.contains("\"clock\"") : text.contains(words),
+                    line + " should say " + words + ": " + text);
         }
 
-        @Override public void close() throws IOException {
+        @Override
+        public void close() throws IOException {
             in.close();
             try {
                 assertEquals(0, process.waitFor());

@@ -32,7 +32,8 @@ class ClockTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "noon", "+", "+min", "+10", "+10weeks", "+1.5h", "12:00", "2026-09-12T12:00", "+99999999s"})
+    @ValueSource(
+            strings = {"", "noon", "+", "+min", "+10", "+10weeks", "+1.5h", "12:00", "2026-09-12T12:00", "+99999999s"})
     void whatIsNoTimeIsRefusedAndMovesNothing(String how) {
         Clock clock = noon();
         assertThrows(IllegalArgumentException.class, () -> clock.move(how));
@@ -42,7 +43,9 @@ class ClockTest {
     @Test
     void theWallClockIsNotMoved() {
         Clock clock = Clock.of(Optional.empty());
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> clock.move("+10min")).getMessage().contains("--clock"));
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> clock.move("+10min"))
+                .getMessage()
+                .contains("--clock"));
     }
 
     private static Clock noon() {

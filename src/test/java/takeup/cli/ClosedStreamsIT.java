@@ -50,8 +50,8 @@ class ClosedStreamsIT {
 
     @Test
     void whatIsEmptyOrThrownAwayIsNotClosed() {
-        assertEquals(new Installed.Ended(0, "", ""),
-                sh("\"$TAKEUP\" line --data day </dev/null >/dev/null 2>/dev/null"));
+        assertEquals(
+                new Installed.Ended(0, "", ""), sh("\"$TAKEUP\" line --data day </dev/null >/dev/null 2>/dev/null"));
     }
 
     @Test
@@ -63,7 +63,8 @@ class ClosedStreamsIT {
     }
 
     private Installed.Ended sh(String script) {
-        String program = Installed.program(scratch, Map.of(), List.of()).command().get(0);
+        String program =
+                Installed.program(scratch, Map.of(), List.of()).command().get(0);
         ProcessBuilder shell = Installed.process(scratch, Map.of("TAKEUP", program), List.of("sh", "-c", script));
         return Installed.run(shell, "cam 35\n");
     }

@@ -37,13 +37,15 @@ class CommandLineIT {
     @TempDir
     static Path scratch;
 
-    private static final String SAMPLE = "meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance 3m --json";
+    private static final String SAMPLE =
+            "meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance 3m --json";
 
     private final Map<String, CompletableFuture<Installed.Ended>> ran = new HashMap<>();
 
     /** A row of command-lines.txt; whether the start script runs it in a process of its own. */
     record Row(boolean alone, String command, int status, String stream, String piece) {
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return "takeup " + command + ", " + status;
         }
     }
@@ -52,9 +54,16 @@ class CommandLineIT {
         List<Row> rows = new ArrayList<>();
         for (String line : Installed.resource("command-lines.txt")) {
             if (!line.isBlank() && !line.startsWith("#")) {
-                String[] cells = Arrays.stream((line + " ").split("\\|")).map(String::strip).toArray(String[]::new);
+                String[] cells = Arrays.stream((line + " ").split("\\|"))
+                        .map(String::strip)
+                        .toArray(String[]::new);
                 boolean alone = cells[0].startsWith("* ");
-                rows.add(new Row(alone, alone ? cells[0].substring(2) : cells[0], Integer.parseInt(cells[1]), cells[2], cells[3]));
+                rows.add(new Row(
+                        alone,
+                        alone ? cells[0].substring(2) : cells[0],
+                        Integer.parseInt(cells[1]),
+                        cells[2],
+                        cells[3]));
             }
         }
         return rows;
@@ -62,10 +71,23 @@ class CommandLineIT {
 
     @BeforeAll
     void prepareAndRunAll() throws IOException {
-        takeup("cam 645 1\nload cn400\nm 5.6 125\n4 125 ; Ines, bow seat\n.\nunload yes\ncam 35\nload bw400\n8 125 ; Tarek, cox\n",
-                "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
-        takeup("cam 645 1\nload bw400\nbag add 2 cn400 120 expires 2027-03\nshoot Regatta day on 2026-09-13 at 59.33,18.07 client Harriet\nplan 16:30 Prize-giving wants 20\nback 2\nload cn400\n"
-                + "unload yes\n", "line", "--data", "prepared", "--clock", "2026-09-12T20:00+02:00");
+        takeup(
+                "cam 645 1\nload cn400\nm 5.6 125\n4 125 ; Ines, bow seat\n.\nunload yes\ncam 35\nload bw400\n8 "
+                        + "125 ; Tarek, cox\n",
+                "line",
+                "--data",
+                "day",
+                "--clock",
+                "2026-09-12T15:00+02:00");
+        takeup(
+                "cam 645 1\nload bw400\nbag add 2 cn400 120 expires 2027-03\nshoot Regatta day on 2026-09-13 at "
+                        + "59.33,18.07 client Harriet\nplan 16:30 Prize-giving wants 20\nback 2\nload cn400\n"
+                        + "unload yes\n",
+                "line",
+                "--data",
+                "prepared",
+                "--clock",
+                "2026-09-12T20:00+02:00");
         Files.writeString(scratch.resolve("plan.csv"), "time,moment,wants\n16:30,Prize-giving,12\n");
         Files.writeString(scratch.resolve("wrong.csv"), "time,moment,wants\n16:30,Prize-giving,twelve\n");
         Files.createDirectory(scratch.resolve("empty"));
@@ -77,15 +99,25 @@ class CommandLineIT {
                  "proces": "C-41", "process": "C-41", "boxSpeed": 400, "usualEI": 200, "filmSizes": ["135"],
                  "latitude": {"underStops": 1, "overStops": 3}, "reciprocity": {"model": "none", "upToSeconds": 1}}
                 """);
-        profile("bad/profiles/stocks/cn400.json", "{\"name\": \"Mine\", \"kind\": \"colour-negatif\", \"process\": \"C-41\"}\n");
+        profile(
+                "bad/profiles/stocks/cn400.json",
+                "{\"name\": \"Mine\", \"kind\": \"colour-negatif\", \"process\": \"C-41\"}\n");
         Files.writeString(scratch.resolve("bad/settings.json"), "{\"theme\": \"suny\",\n \"framesleft\": 4}\n");
         profile("bad/profiles/cameras/box.json", "{\"name\": \"Box\",\n");
         Files.writeString(scratch.resolve("400"), "ev3\n");
         Files.writeString(scratch.resolve("@400"), "ev3\n");
-        List<String> together = rows().stream().filter(it -> !it.alone).map(Row::command).distinct().toList();
-        ManyCommandLines.run(scratch, together).forEach((command, ended) -> ran.put(command, CompletableFuture.completedFuture(checked(ended))));
+        List<String> together = rows().stream()
+                .filter(it -> !it.alone)
+                .map(Row::command)
+                .distinct()
+                .toList();
+        ManyCommandLines.run(scratch, together)
+                .forEach((command, ended) -> ran.put(command, CompletableFuture.completedFuture(checked(ended))));
         ExecutorService two = Executors.newFixedThreadPool(2);
-        rows().stream().filter(Row::alone).forEach(it -> ran.put(it.command, CompletableFuture.supplyAsync(() -> takeup("", it.command.split(" ")), two)));
+        rows().stream()
+                .filter(Row::alone)
+                .forEach(it -> ran.put(
+                        it.command, CompletableFuture.supplyAsync(() -> takeup("", it.command.split(" ")), two)));
         ran.put(SAMPLE, CompletableFuture.supplyAsync(() -> takeup("", SAMPLE.split(" ")), two));
         two.shutdown();
     }
@@ -101,7 +133,12 @@ class CommandLineIT {
 
     private static Installed.Ended shell(String script) {
         ProcessBuilder shell = Installed.process(scratch, Map.of(), List.of("sh", "-c", script));
-        shell.environment().put("TAKEUP", Installed.program(scratch, Map.of(), List.of()).command().get(0));
+        shell.environment()
+                .put(
+                        "TAKEUP",
+                        Installed.program(scratch, Map.of(), List.of())
+                                .command()
+                                .get(0));
         return checked(Installed.run(shell, ""));
     }
 
@@ -117,11 +154,18 @@ class CommandLineIT {
     void aCommandLineEndsWithItsStatusAndSaysSoWhereItBelongs(Row row) {
         Installed.Ended ended = ran.get(row.command).join();
         String said = row.stream.equals("out") ? ended.out() : ended.err();
-        assertAll(row.command + " " + ended,
+        assertAll(
+                row.command + " " + ended,
                 () -> assertEquals(row.status, ended.status()),
                 () -> assertTrue(said.contains(row.piece), "nothing says " + row.piece),
-                () -> assertTrue(row.status != 0 || row.stream.equals("err") || ended.err().isEmpty(), "all went well, and there is something on stderr"),
-                () -> assertTrue(row.status != 2 || ended.out().isEmpty(), "it was not understood, and there is something on stdout"));
+                () -> assertTrue(
+                        row.status != 0
+                                || row.stream.equals("err")
+                                || ended.err().isEmpty(),
+                        "all went well, and there is something on stderr"),
+                () -> assertTrue(
+                        row.status != 2 || ended.out().isEmpty(),
+                        "it was not understood, and there is something on stdout"));
     }
 
     @ParameterizedTest(name = "takeup {0}, TERM={1}")
@@ -144,8 +188,8 @@ class CommandLineIT {
     }
 
     /**
-     * The contract's sample, field by field (2.1); numbers to as many decimals as stand there. EV 10 at EI 200 is 11: f/2.8 (3)
-     * and 1/250 (8). Box 400 against EI 200 is a stop.
+     * The contract's sample, field by field (2.1); numbers to as many decimals as stand there. EV 10 at EI 200 is 11:
+     * f/2.8 (3) and 1/250 (8). Box 400 against EI 200 is a stop.
      */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource(quoteCharacter = '`', textBlock = """
@@ -183,31 +227,47 @@ class CommandLineIT {
         assertEquals(0, meter.status(), meter.toString());
         Json value = at(JsonText.read(meter.out()), field);
         int point = expected.indexOf('.');
-        String shown = value instanceof Json.Num number && point >= 0 ? Plain.decimals(number.value(), expected.length() - point - 1)
-                : value instanceof Json.Num number ? Plain.number(number.value()) : value instanceof Json.Text text ? text.value()
-                : value instanceof Json.Bool bool ? String.valueOf(bool.value()) : value instanceof Json.Nil ? "null" : JsonText.line(value);
+        String shown = value instanceof Json.Num number && point >= 0
+                ? Plain.decimals(number.value(), expected.length() - point - 1)
+                : value instanceof Json.Num number
+                        ? Plain.number(number.value())
+                        : value instanceof Json.Text text
+                                ? text.value()
+                                : value instanceof Json.Bool bool
+                                        ? String.valueOf(bool.value())
+                                        : value instanceof Json.Nil ? "null" : JsonText.line(value);
         assertEquals(expected, shown);
     }
 
     private static Json at(Json json, String path) {
         Json value = json;
         for (String name : path.split("\\.")) {
-            value = value instanceof Json.Arr array ? array.items().get(Integer.parseInt(name)) : ((Json.Obj) value).fields().get(name);
+            value = value instanceof Json.Arr array
+                    ? array.items().get(Integer.parseInt(name))
+                    : ((Json.Obj) value).fields().get(name);
         }
         return value;
     }
 
     @Test
     void aSuggestionStandsForEachApertureOfTheLensWidestFirst() throws JsonText.NotJson {
-        List<String> apertures = ((Json.Arr) at(JsonText.read(ran.get(SAMPLE).join().out()), "suggestions")).items().stream()
-                .map(it -> ((Json.Text) at(it, "aperture")).value()).toList();
-        assertEquals(List.of("f/2.8", "f/3.3", "f/4", "f/4.8", "f/5.6", "f/6.7", "f/8", "f/9.5", "f/11", "f/13", "f/16", "f/19", "f/22"), apertures);
+        List<String> apertures = ((Json.Arr)
+                        at(JsonText.read(ran.get(SAMPLE).join().out()), "suggestions"))
+                .items().stream()
+                        .map(it -> ((Json.Text) at(it, "aperture")).value())
+                        .toList();
+        assertEquals(
+                List.of(
+                        "f/2.8", "f/3.3", "f/4", "f/4.8", "f/5.6", "f/6.7", "f/8", "f/9.5", "f/11", "f/13", "f/16",
+                        "f/19", "f/22"),
+                apertures);
     }
 
     @Test
     void theKeysAreReadableByOtherPrograms() throws JsonText.NotJson {
         Json keys = JsonText.read(ran.get("keys --json").join().out());
-        List<String> names = ((Json.Arr) at(keys, "keys")).items().stream().map(it -> ((Json.Text) at(it, "key")).value()).toList();
+        List<String> names = ((Json.Arr) at(keys, "keys"))
+                .items().stream().map(it -> ((Json.Text) at(it, "key")).value()).toList();
         assertTrue(names.containsAll(List.of("Space", "Tab", "Ctrl-Z", "F2", "Esc")), names.toString());
         assertTrue(((Json.Arr) at(keys, "words")).items().size() > 30);
     }
@@ -217,13 +277,17 @@ class CommandLineIT {
         for (String form : List.of("--json", "--csv", "--text")) {
             Installed.Ended written = takeup("", "roll", "1", form, "-o", "roll.out", "--data", "day");
             assertEquals(new Installed.Ended(0, "", ""), written);
-            assertEquals(takeup("", "roll", "1", form, "--data", "day").out(), Files.readString(scratch.resolve("roll.out")));
+            assertEquals(
+                    takeup("", "roll", "1", form, "--data", "day").out(),
+                    Files.readString(scratch.resolve("roll.out")));
         }
     }
 
     @Test
     void aRollGoesIntoWhatIsNoFileAndLeavesItThere() {
-        Installed.Ended piped = shell("mkfifo pipe && { cat pipe & \"$TAKEUP\" roll 1 --csv -o pipe --data day; echo \"status $?\"; wait; test -p pipe; }");
+        Installed.Ended piped =
+                shell("mkfifo pipe && { cat pipe & \"$TAKEUP\" roll 1 --csv -o pipe --data day; echo \"status $?\"; "
+                        + "wait; test -p pipe; }");
         assertEquals(0, piped.status(), piped.toString());
         assertTrue(piped.out().contains("status 0\n") && piped.out().contains("roll,camera,back,"), piped.toString());
     }
@@ -234,12 +298,15 @@ class CommandLineIT {
         assertEquals(1, ended.status());
         assertEquals("Not done: ", ended.out().lines().toList().get(2).substring(0, 10));
         assertTrue(ended.out().lines().toList().get(3).startsWith("Frame 1 on R0001: f/8 1/125"), ended.out());
-        assertEquals(0, takeup("# nothing but this\n\n.\n", "line", "--data", "refused").status());
+        assertEquals(
+                0,
+                takeup("# nothing but this\n\n.\n", "line", "--data", "refused").status());
     }
 
     @Test
     void whatIsNoTextIsRefusedAndNothingElseHappens() {
-        Installed.Ended ended = shell("printf 'cam 35\\n\\377\\376 ; bow\\nload bw400\\n. ; a\\033[2Jb\\n' | \"$TAKEUP\" line --data bytes");
+        Installed.Ended ended = shell(
+                "printf 'cam 35\\n\\377\\376 ; bow\\nload bw400\\n. ; a\\033[2Jb\\n' | \"$TAKEUP\" line --data bytes");
         assertEquals(1, ended.status());
         assertEquals(4, ended.out().lines().count(), ended.out());
         assertTrue(ended.out().contains("this line is not UTF-8"), ended.out());
@@ -268,8 +335,10 @@ class CommandLineIT {
 
     @Test
     void aSecondWriterIsTurnedAwayWithTheNumberOfTheFirst() throws IOException, InterruptedException {
-        Process first = Installed.program(scratch, Map.of(), List.of("line", "--data", "busy")).start();
-        try (BufferedReader answers = new BufferedReader(new InputStreamReader(first.getInputStream(), StandardCharsets.UTF_8))) {
+        Process first = Installed.program(scratch, Map.of(), List.of("line", "--data", "busy"))
+                .start();
+        try (BufferedReader answers =
+                new BufferedReader(new InputStreamReader(first.getInputStream(), StandardCharsets.UTF_8))) {
             first.getOutputStream().write("cam 35\n".getBytes(StandardCharsets.UTF_8));
             first.getOutputStream().flush();
             assertTrue(answers.readLine().startsWith("35mm mechanical reflex"));
@@ -289,7 +358,12 @@ class CommandLineIT {
     @Test
     void theFolderIsMadeForItsOwnerAlone() throws IOException {
         ran.get("line --data made").join();
-        assertEquals("[OWNER_EXECUTE, OWNER_READ, OWNER_WRITE]",
-                Files.getPosixFilePermissions(scratch.resolve("made")).stream().map(Object::toString).sorted().toList().toString());
+        assertEquals(
+                "[OWNER_EXECUTE, OWNER_READ, OWNER_WRITE]",
+                Files.getPosixFilePermissions(scratch.resolve("made")).stream()
+                        .map(Object::toString)
+                        .sorted()
+                        .toList()
+                        .toString());
     }
 }

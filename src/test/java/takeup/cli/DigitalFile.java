@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
-/** A digital camera of our own: a JPEG with an Exif part, laid out by hand after TIFF 6.0, section 2, and Exif 2.32, 4.6. */
+/**
+ * A digital camera of our own: a JPEG with an Exif part, laid out by hand after TIFF 6.0, section 2, and Exif 2.32,
+ * 4.6.
+ */
 final class DigitalFile {
-    private DigitalFile() {
-    }
+    private DigitalFile() {}
 
     /**
      * Writes a file.
@@ -45,7 +47,11 @@ final class DigitalFile {
         out.putShort((short) (offset.isEmpty() ? 4 : 5));
         entry(out, 0x829a, 5, 1, 200);
         entry(out, 0x829d, 5, 1, 208);
-        out.putShort((short) 0x8827).putShort((short) 3).putInt(1).putShort((short) 800).putShort((short) 0);
+        out.putShort((short) 0x8827)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) 800)
+                .putShort((short) 0);
         entry(out, 0x9003, 2, 20, 220);
         if (!offset.isEmpty()) {
             entry(out, 0x9011, 2, 7, 250);

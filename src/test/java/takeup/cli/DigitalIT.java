@@ -16,7 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
 import takeup.review.ShownClock;
 
-/** Digital files of regatta day beside the frames of a roll, once the digital camera's clock was compared with the screen's. */
+/**
+ * Digital files of regatta day beside the frames of a roll, once the digital camera's clock was compared with the
+ * screen's.
+ */
 class DigitalIT {
     private static final String ROLL = """
             cam 645 1
@@ -30,6 +33,7 @@ class DigitalIT {
             insert 2 8 125
             unload yes
             """;
+
     @TempDir
     Path scratch;
 
@@ -47,20 +51,38 @@ class DigitalIT {
         Installed.Ended before = run("", "digital", "1", "files", "--data", "day");
         assertEquals(1, before.status(), before.toString());
         assertTrue(before.err().contains("D_0005.jpg cannot be read"), before.err());
-        assertTrue(before.out().contains("its clock was never compared") && before.out().contains("D_0004.jpg"), before.out());
+        assertTrue(
+                before.out().contains("its clock was never compared")
+                        && before.out().contains("D_0004.jpg"),
+                before.out());
         Files.delete(files.resolve("D_0005.jpg"));
 
-        DigitalFile.write(scratch.resolve("clock.jpg"), Lab.code(new ShownClock(OffsetDateTime.parse("2026-09-12T14:00:00+02:00")).text(), 9), "Digital reflex", "2026:09:12 11:56:50", "");
+        DigitalFile.write(
+                scratch.resolve("clock.jpg"),
+                Lab.code(new ShownClock(OffsetDateTime.parse("2026-09-12T14:00:00+02:00")).text(), 9),
+                "Digital reflex",
+                "2026:09:12 11:56:50",
+                "");
         Installed.Ended set = run("", "digital", "--clock", "clock.jpg", "--data", "day");
         assertEquals(0, set.status(), set.toString());
         assertTrue(set.out().contains("Digital reflex: its clock is 2 h 3 min 10 s slow"), set.out());
         Installed.Ended ended = run("", "digital", "1", "files", "--data", "day", "--json");
         assertEquals(0, ended.status(), ended.toString());
         String json = ended.out().replaceAll("\\s", "");
-        // 12:56:52 + 2:03:10 = 15:00:02; 13:01:49 becomes 15:04:59, 13:02:20 becomes 15:05:30: between 15:05:00 and 15:05:20.
-        assertTrue(json.contains("{\"frame\":1,\"at\":\"2026-09-12T15:00:00+02:00\",\"files\":[{\"file\":\"D_0001.jpg\",\"at\":\"2026-09-12T15:00:02+02:00\",\"afterSeconds\":2,\"set\":\"f/41/250ISO800\"}]}"), json);
-        assertTrue(json.contains("{\"frame\":3,\"at\":\"2026-09-12T15:05:00+02:00\",\"files\":[{\"file\":\"D_0002.jpg\",\"at\":\"2026-09-12T15:04:59+02:00\",\"afterSeconds\":-1"), json);
-        assertTrue(json.contains("{\"frame\":4,\"at\":\"2026-09-12T15:05:20+02:00\",\"files\":[{\"file\":\"D_0003.jpg\",\"at\":\"2026-09-12T15:05:30+02:00\",\"afterSeconds\":10"), json);
+        // 12:56:52 + 2:03:10 = 15:00:02; 13:01:49 becomes 15:04:59, 13:02:20 becomes 15:05:30: between 15:05:00 and
+        // 15:05:20.
+        assertTrue(
+                json.contains(
+                        "{\"frame\":1,\"at\":\"2026-09-12T15:00:00+02:00\",\"files\":[{\"file\":\"D_0001.jpg\",\"at\":\"2026-09-12T15:00:02+02:00\",\"afterSeconds\":2,\"set\":\"f/41/250ISO800\"}]}"),
+                json);
+        assertTrue(
+                json.contains(
+                        "{\"frame\":3,\"at\":\"2026-09-12T15:05:00+02:00\",\"files\":[{\"file\":\"D_0002.jpg\",\"at\":\"2026-09-12T15:04:59+02:00\",\"afterSeconds\":-1"),
+                json);
+        assertTrue(
+                json.contains(
+                        "{\"frame\":4,\"at\":\"2026-09-12T15:05:20+02:00\",\"files\":[{\"file\":\"D_0003.jpg\",\"at\":\"2026-09-12T15:05:30+02:00\",\"afterSeconds\":10"),
+                json);
         assertFalse(json.contains("\"frame\":2,"), "it was inserted, and nobody knows when it was");
         assertTrue(json.contains("\"unknownTimes\":1,\"apart\":[\"D_0004.jpg\"]"), json);
         String text = run("", "digital", "1", "files", "--data", "day").out();
@@ -76,7 +98,12 @@ class DigitalIT {
         assertEquals(1, ended.status());
         assertTrue(ended.err().contains("--shows 15:04:05"), ended.err());
         // The process runs in UTC: 13:04:15 there is 15:04:15 at +02:00.
-        Installed.Ended typed = Installed.run(Installed.program(scratch, Map.of("TZ", "UTC"), List.of("digital", "--clock", "dark.jpg", "--shows", "13:04:15", "--data", "day")), "");
+        Installed.Ended typed = Installed.run(
+                Installed.program(
+                        scratch,
+                        Map.of("TZ", "UTC"),
+                        List.of("digital", "--clock", "dark.jpg", "--shows", "13:04:15", "--data", "day")),
+                "");
         assertEquals(0, typed.status(), typed.toString());
         assertTrue(typed.out().contains("its clock is 10 s slow"), typed.out());
     }
@@ -84,14 +111,36 @@ class DigitalIT {
     @Test
     void filesThatAnotherProgramWroteAreReadAlike() throws IOException {
         Outside.needs("exiftool");
-        assertEquals(0, run(ROLL, "line", "--data", "day", "--clock", "2026-09-12T15:00:00+02:00").status());
+        assertEquals(
+                0,
+                run(ROLL, "line", "--data", "day", "--clock", "2026-09-12T15:00:00+02:00")
+                        .status());
         Path file = Files.createDirectories(scratch.resolve("files")).resolve("D_0001.jpg");
         javax.imageio.ImageIO.write(small(), "jpg", file.toFile());
-        Installed.Ended written = Installed.run(Installed.process(scratch, Map.of(), List.of("exiftool", "-q", "-DateTimeOriginal=2026:09:12 13:05:21", "-OffsetTimeOriginal=+00:00",
-                "-FNumber=2.8", "-ExposureTime=1/60", "-ISO=1600", "-Model=Digital reflex", "-SerialNumber=0012", file.toString())), "");
+        Installed.Ended written = Installed.run(
+                Installed.process(
+                        scratch,
+                        Map.of(),
+                        List.of(
+                                "exiftool",
+                                "-q",
+                                "-DateTimeOriginal=2026:09:12 13:05:21",
+                                "-OffsetTimeOriginal=+00:00",
+                                "-FNumber=2.8",
+                                "-ExposureTime=1/60",
+                                "-ISO=1600",
+                                "-Model=Digital reflex",
+                                "-SerialNumber=0012",
+                                file.toString())),
+                "");
         assertEquals(0, written.status(), written.toString());
-        String json = run("", "digital", "1", "files", "--data", "day", "--json").out().replaceAll("\\s", "");
-        assertTrue(json.contains("\"camera\":\"Digitalreflexno.0012\"") && json.contains("\"afterSeconds\":1,\"set\":\"f/2.81/60ISO1600\""), json);
+        String json = run("", "digital", "1", "files", "--data", "day", "--json")
+                .out()
+                .replaceAll("\\s", "");
+        assertTrue(
+                json.contains("\"camera\":\"Digitalreflexno.0012\"")
+                        && json.contains("\"afterSeconds\":1,\"set\":\"f/2.81/60ISO1600\""),
+                json);
     }
 
     /** The library that reads Exif is loaded by this command alone. */

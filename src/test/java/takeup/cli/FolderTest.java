@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Where the data folder is. XDG: Base Directory Specification 0.8, "Environment variables"; a relative path there is to be ignored. */
+/**
+ * Where the data folder is. XDG: Base Directory Specification 0.8, "Environment variables"; a relative path there is to
+ * be ignored.
+ */
 class FolderTest {
 
     @ParameterizedTest(name = "{0}, {1}={2}: {3}")
@@ -41,8 +44,8 @@ class FolderTest {
         Windows 11, USERPROFILE, /boathouse, /boathouse/AppData/Roaming/takeup
         Windows 11, HOME,        /boathouse, /home/ines/AppData/Roaming/takeup
         """)
-    void theHomeThatAVariableNamesGoesBeforeThatOfTheAccount(String system, String variable, String value,
-            String expected) {
+    void theHomeThatAVariableNamesGoesBeforeThatOfTheAccount(
+            String system, String variable, String value, String expected) {
         check(expected, Optional.empty(), Map.of(variable, value), system);
     }
 
@@ -51,7 +54,8 @@ class FolderTest {
     void anAccountWithoutAHomeIsToldWhatToSet(String system, String variable) {
         Optional<String> nothing = Optional.empty();
         Commands.Unfit unfit = assertThrows(Commands.Unfit.class, () -> Folder.data(nothing, Map.of(), system, "?"));
-        assertEquals("you have no home folder to keep the data in: set " + variable + ", or name a folder with --data",
+        assertEquals(
+                "you have no home folder to keep the data in: set " + variable + ", or name a folder with --data",
                 unfit.getMessage());
         assertEquals(2, unfit.status);
         assertEquals(Path.of("/regatta"), Folder.data(Optional.of("/regatta"), Map.of(), system, "?"));
@@ -71,7 +75,9 @@ class FolderTest {
 
     @Test
     void theShippedProfilesAreFoundWhileTheProgramIsBuilt() {
-        assertTrue(Files.exists(Folder.profiles().resolve("cameras/645.json")), Folder.profiles().toString());
+        assertTrue(
+                Files.exists(Folder.profiles().resolve("cameras/645.json")),
+                Folder.profiles().toString());
     }
 
     private static void check(String expected, Optional<String> asked, Map<String, String> environment, String system) {

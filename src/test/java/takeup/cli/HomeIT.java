@@ -39,6 +39,8 @@ class HomeIT {
         assertEquals(2, ended.status(), ended.toString());
         assertEquals("", ended.out());
         String said = "takeup: you have no home folder to keep the data in: set HOME, or name a folder with --data";
-        assertEquals(List.of(said), ended.err().lines().filter(it -> !it.startsWith("NOTE: ")).toList());
+        assertEquals(
+                List.of(said),
+                ended.err().lines().filter(it -> !it.startsWith("NOTE: ")).toList());
     }
 }

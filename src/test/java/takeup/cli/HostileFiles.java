@@ -12,7 +12,8 @@ import java.util.zip.CRC32C;
 
 /**
  * Files that a data folder may hold by mistake or by malice, each with the place that must be named. Which ones: what
- * parsers of JSON are known to let through, what file systems let lie where a file is expected, and names of either kind.
+ * parsers of JSON are known to let through, what file systems let lie where a file is expected, and names of either
+ * kind.
  */
 final class HostileFiles {
     /** Puts something at a path. */
@@ -30,7 +31,8 @@ final class HostileFiles {
      * @param lines how many lines tell of it
      */
     record Hostile(String name, String path, String place, Maker maker, int lines) {
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return name + " (" + path + ")";
         }
     }
@@ -75,7 +77,12 @@ final class HostileFiles {
     /** A profile that is no acceptable JSON: camera, stock and meter in turn. */
     private void profile(String name, int line, byte[] bytes) {
         String sort = List.of("cameras", "stocks", "meters").get(all.size() % 3);
-        all.add(new Hostile(name, "profiles/" + sort + "/bad.json", sort + "/bad.json:" + line + ": ", it -> Files.write(it, bytes), 1));
+        all.add(new Hostile(
+                name,
+                "profiles/" + sort + "/bad.json",
+                sort + "/bad.json:" + line + ": ",
+                it -> Files.write(it, bytes),
+                1));
     }
 
     private void profile(String name, int line, String text) {
@@ -159,7 +166,12 @@ final class HostileFiles {
 
     private void value(String name, String sort, int line, String text, String from, String to) {
         String changed = changed(text, from, to);
-        all.add(new Hostile(name, "profiles/" + sort + "/bad.json", sort + "/bad.json:" + line + ": ", it -> Files.writeString(it, changed), 1));
+        all.add(new Hostile(
+                name,
+                "profiles/" + sort + "/bad.json",
+                sort + "/bad.json:" + line + ": ",
+                it -> Files.writeString(it, changed),
+                1));
     }
 
     /** What is no plain file, or a very large one. */
@@ -169,35 +181,95 @@ final class HostileFiles {
             String file = isProfile ? "bad.json" : sort.equals("days") ? "2026-09-11.journal" : "R0009.journal";
             String place = (isProfile ? sort.substring(9) + "/" : "") + file + ":1: ";
             String path = sort + "/" + file;
-            all.add(new Hostile("1 GB of nothing", path, place, it -> {
-                try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
-                    sparse.setLength(1L << 30);
-                }
-            }, 1));
+            all.add(new Hostile(
+                    "1 GB of nothing",
+                    path,
+                    place,
+                    it -> {
+                        try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
+                            sparse.setLength(1L << 30);
+                        }
+                    },
+                    1));
             all.add(new Hostile("a folder", path, place, Files::createDirectory, 1));
             all.add(new Hostile("a pipe", path, place, it -> run("mkfifo", it.toString()), 1));
-            all.add(new Hostile("a link to itself", path, place, it -> Files.createSymbolicLink(it, it.getFileName()), 1));
-            all.add(new Hostile("a link to nothing", path, place, it -> Files.createSymbolicLink(it, Path.of("nowhere")), 1));
-            all.add(new Hostile("a link to a device", path, place, it -> Files.createSymbolicLink(it, Path.of("/dev/zero")), 1));
+            all.add(new Hostile(
+                    "a link to itself", path, place, it -> Files.createSymbolicLink(it, it.getFileName()), 1));
+            all.add(new Hostile(
+                    "a link to nothing", path, place, it -> Files.createSymbolicLink(it, Path.of("nowhere")), 1));
+            all.add(new Hostile(
+                    "a link to a device", path, place, it -> Files.createSymbolicLink(it, Path.of("/dev/zero")), 1));
         }
     }
 
     /** Names that no program gave. */
     private void names() {
-        List<String> keys = List.of("..", ".. ..", "CN900", "con.txt", "a\nb", "a\u202eb", "a\u001b]0;x\u0007", "a\u200bb", "\u00e9t\u00e9", "a b", "x".repeat(200), "-;rm", "a/..".replace('/', '\\'));
+        List<String> keys = List.of(
+                "..",
+                ".. ..",
+                "CN900",
+                "con.txt",
+                "a\nb",
+                "a\u202eb",
+                "a\u001b]0;x\u0007",
+                "a\u200bb",
+                "\u00e9t\u00e9",
+                "a b",
+                "x".repeat(200),
+                "-;rm",
+                "a/..".replace('/', '\\'));
         for (String key : keys) {
-            all.add(new Hostile("a camera with a name that cannot be typed", "profiles/cameras/" + key + ".json", "cameras/", it -> Files.writeString(it, CAMERA), 1));
+            all.add(new Hostile(
+                    "a camera with a name that cannot be typed",
+                    "profiles/cameras/" + key + ".json",
+                    "cameras/",
+                    it -> Files.writeString(it, CAMERA),
+                    1));
         }
-        all.add(new Hostile("a twin in capitals", "profiles/stocks/CN400.json", "stocks/CN400.json:1: ", it -> Files.writeString(it, STOCK), 1));
-        for (String id : List.of("r0009", "R9", "R0009 (copy)", "R0009..", "CON", "R0009\n", "R0009\u202e", "\u001b[2J", "R" + "9".repeat(60))) {
-            all.add(new Hostile("a roll with a name that is none", "rolls/open/" + id + ".journal", "rolls/open/", it -> Files.writeString(it, text(roll)), 1));
+        all.add(new Hostile(
+                "a twin in capitals",
+                "profiles/stocks/CN400.json",
+                "stocks/CN400.json:1: ",
+                it -> Files.writeString(it, STOCK),
+                1));
+        for (String id : List.of(
+                "r0009",
+                "R9",
+                "R0009 (copy)",
+                "R0009..",
+                "CON",
+                "R0009\n",
+                "R0009\u202e",
+                "\u001b[2J",
+                "R" + "9".repeat(60))) {
+            all.add(new Hostile(
+                    "a roll with a name that is none",
+                    "rolls/open/" + id + ".journal",
+                    "rolls/open/",
+                    it -> Files.writeString(it, text(roll)),
+                    1));
         }
-        all.add(new Hostile("a day that is none", "days/2026-02-30.journal", "days/2026-02-30.journal: ", it -> Files.writeString(it, text(day)), 1));
-        all.add(new Hostile("a roll under another's number", "rolls/finished/R0008.journal", "R0008.journal:2: ", it -> Files.writeString(it, text(roll)), 1));
+        all.add(new Hostile(
+                "a day that is none",
+                "days/2026-02-30.journal",
+                "days/2026-02-30.journal: ",
+                it -> Files.writeString(it, text(day)),
+                1));
+        all.add(new Hostile(
+                "a roll under another's number",
+                "rolls/finished/R0008.journal",
+                "R0008.journal:2: ",
+                it -> Files.writeString(it, text(roll)),
+                1));
     }
 
     private void journal(String name, int line, int lines, String text) {
-        all.add(new Hostile(name, "rolls/open/R0009.journal", "R0009.journal:" + line + ": ", it -> Files.writeString(it, text), lines));
+        all.add(new Hostile(
+                name,
+                "rolls/open/R0009.journal",
+                "R0009.journal:" + line + ": ",
+                it -> Files.writeString(it, text),
+                lines));
     }
 
     /** A journal whose second record, the first frame, says something else, under a right CRC. */
@@ -208,7 +280,8 @@ final class HostileFiles {
     private void frame(String name, String from, String to, int told) {
         List<String> lines = new ArrayList<>(roll);
         lines.set(2, sealed(changed(body(lines.get(2)), from, to)));
-        all.add(new Hostile(name, "rolls/open/R0009.journal", "R0009.journal:3: ", it -> Files.writeString(it, text(lines)), told));
+        all.add(new Hostile(
+                name, "rolls/open/R0009.journal", "R0009.journal:3: ", it -> Files.writeString(it, text(lines)), told));
     }
 
     private void journals() {
@@ -220,11 +293,32 @@ final class HostileFiles {
         journal("a mark in front", 1, 1, "\ufeff" + whole);
         journal("a line of 12 MB", roll.size() + 1, 1, whole + "x".repeat(12_000_000) + "\n");
         journal("a record twice", 4, 1, text(List.of(roll.get(0), roll.get(1), roll.get(2), roll.get(2), roll.get(3))));
-        journal("two records in the wrong order", 4, 1, text(List.of(roll.get(0), roll.get(1), roll.get(3), roll.get(2))));
+        journal(
+                "two records in the wrong order",
+                4,
+                1,
+                text(List.of(roll.get(0), roll.get(1), roll.get(3), roll.get(2))));
         journal("a changed letter", 3, 2, whole.replaceFirst("\"kind\":\"exposed\"", "\"kind\":\"exposes\""));
-        journal("a record without end", 3, 1, text(List.of(roll.get(0), roll.get(1), sealed("{\"n\":2,\"step\":11,\"at\":\"2026-09-12T15:00+02:00\",\"event\":\"note\",\"words\":" + "[".repeat(100_000) + "]".repeat(100_000) + "}"))));
-        journal("another format", 1, 1, text(List.of(sealed("{\"n\":0,\"format\":\"shopping\",\"version\":1}"), roll.get(1), roll.get(2))));
-        journal("a format of the year 3000", 1, 1, text(List.of(sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":900}"), roll.get(1), roll.get(2))));
+        journal(
+                "a record without end",
+                3,
+                1,
+                text(List.of(
+                        roll.get(0),
+                        roll.get(1),
+                        sealed("{\"n\":2,\"step\":11,\"at\":\"2026-09-12T15:00+02:00\",\"event\":\"note\",\"words\":"
+                                + "[".repeat(100_000) + "]".repeat(100_000) + "}"))));
+        journal(
+                "another format",
+                1,
+                1,
+                text(List.of(sealed("{\"n\":0,\"format\":\"shopping\",\"version\":1}"), roll.get(1), roll.get(2))));
+        journal(
+                "a format of the year 3000",
+                1,
+                1,
+                text(List.of(
+                        sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":900}"), roll.get(1), roll.get(2))));
         frame("frame 10^9", "\"number\":1", "\"number\":1000000000");
         frame("f/-1", "\"f\":8", "\"f\":-1");
         frame("f/1e300", "\"f\":8,\"av\":6", "\"f\":1e300,\"av\":1e300");
@@ -233,13 +327,19 @@ final class HostileFiles {
         frame("EV 1e300", "\"ev100\":11", "\"ev100\":1e300");
         frame("a film rated -200", "\"index\":200", "\"index\":-200");
         frame("the 31st of February", "\"exposure\":{\"at\":\"2026-09-12", "\"exposure\":{\"at\":\"2026-02-31");
-        frame("an offset of 99 hours", "\"exposure\":{\"at\":\"2026-09-12T15:00+02:00", "\"exposure\":{\"at\":\"2026-09-12T15:00+99:00");
+        frame(
+                "an offset of 99 hours",
+                "\"exposure\":{\"at\":\"2026-09-12T15:00+02:00",
+                "\"exposure\":{\"at\":\"2026-09-12T15:00+99:00");
         frame("a kind that is none, with an escape", "\"kind\":\"exposed\"", "\"kind\":\"\\u001b]52;c;eA==\\u0007\"");
         frame("no exposure", "\"exposure\":", "\"exposed\":");
         frame("a lens that is a list", "\"lens\":{\"key\":\"50\"", "\"lens\":[],\"lans\":{\"key\":\"50\"");
         frame("step 10^16", "\"step\":", "\"step\":10000000000000000", 2);
         frame("a time in the year 10^9", "\"exposure\":{\"at\":\"2026", "\"exposure\":{\"at\":\"+1000000000");
-        frame("a filter that takes 10^300 stops", "\"lens\":", "\"filters\":[{\"name\":\"x\",\"stops\":1e300}],\"lens\":");
+        frame(
+                "a filter that takes 10^300 stops",
+                "\"lens\":",
+                "\"filters\":[{\"name\":\"x\",\"stops\":1e300}],\"lens\":");
         frame("a reading of 20,000 words", "\"method\":\"incident", "\"method\":\"" + "incident ".repeat(2000));
     }
 
@@ -247,10 +347,16 @@ final class HostileFiles {
         String file = "2026-09-11.journal";
         // A file that was just made when the current failed: nothing was confirmed, and there is nothing to tell.
         all.add(new Hostile("nothing", "days/" + file, "", it -> Files.write(it, new byte[0]), 0));
-        all.add(new Hostile("a picture", "days/" + file, file + ":1: ", it -> Files.write(it, bytes(0x89, "PNG", 0x1a, '\n', 0, 1, 2, 3)), 2));
+        all.add(new Hostile(
+                "a picture",
+                "days/" + file,
+                file + ":1: ",
+                it -> Files.write(it, bytes(0x89, "PNG", 0x1a, '\n', 0, 1, 2, 3)),
+                2));
         List<String> lines = new ArrayList<>(day);
         lines.set(2, sealed(changed(body(lines.get(2)), "\"ev100\":11", "\"ev100\":\"NaN\"")));
-        all.add(new Hostile("light that is no number", "days/" + file, file + ":3: ", it -> Files.writeString(it, text(lines)), 1));
+        all.add(new Hostile(
+                "light that is no number", "days/" + file, file + ":3: ", it -> Files.writeString(it, text(lines)), 1));
     }
 
     private void settings(String name, int line, int lines, Maker maker) {
@@ -276,7 +382,11 @@ final class HostileFiles {
         settings("1,000 lists in one another", 1, "[".repeat(1000) + "]".repeat(1000));
         settings("settings of 70,000 blanks", 1, " ".repeat(70_000) + "{}");
         settings("settings in Latin-1", 1, 1, it -> Files.write(it, bytes("{\"theme\": \"n", 0xe4, "cht\"}")));
-        settings("settings in UTF-16", 1, 1, it -> Files.write(it, "{\"theme\": \"sun\"}".getBytes(StandardCharsets.UTF_16)));
+        settings(
+                "settings in UTF-16",
+                1,
+                1,
+                it -> Files.write(it, "{\"theme\": \"sun\"}".getBytes(StandardCharsets.UTF_16)));
         settings("settings of zeros", 1, 1, it -> Files.write(it, new byte[4096]));
         settings("settings of 1 GB", 1, 1, it -> {
             try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
@@ -287,20 +397,28 @@ final class HostileFiles {
         settings("settings that are a pipe", 1, 1, it -> run("mkfifo", it.toString()));
         settings("settings that are a link to themselves", 1, 1, it -> Files.createSymbolicLink(it, it.getFileName()));
         settings("settings that are a link to nothing", 1, 1, it -> Files.createSymbolicLink(it, Path.of("nowhere")));
-        settings("settings that are a link to a device", 1, 1, it -> Files.createSymbolicLink(it, Path.of("/dev/zero")));
+        settings(
+                "settings that are a link to a device", 1, 1, it -> Files.createSymbolicLink(it, Path.of("/dev/zero")));
     }
 
     /** What has no sums to do, and is passed over without a word: nothing that was logged hangs on it. */
     private void others() {
         all.add(new Hostile("a draft that is a pipe", "draft", "", it -> run("mkfifo", it.toString()), 0));
-        all.add(new Hostile("a draft of 1 GB", "draft", "", it -> {
-            try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
-                sparse.setLength(1L << 30);
-            }
-        }, 0));
+        all.add(new Hostile(
+                "a draft of 1 GB",
+                "draft",
+                "",
+                it -> {
+                    try (RandomAccessFile sparse = new RandomAccessFile(it.toFile(), "rw")) {
+                        sparse.setLength(1L << 30);
+                    }
+                },
+                0));
         all.add(new Hostile("a draft that is no text", "draft", "", it -> Files.write(it, bytes(0xff, 0xfe, 0x1b)), 0));
-        all.add(new Hostile("a mark of a day that is a pipe", "went-back-to", "", it -> run("mkfifo", it.toString()), 0));
-        all.add(new Hostile("a mark of no day", "went-back-to", "", it -> Files.writeString(it, "../../../etc/passwd"), 0));
+        all.add(new Hostile(
+                "a mark of a day that is a pipe", "went-back-to", "", it -> run("mkfifo", it.toString()), 0));
+        all.add(new Hostile(
+                "a mark of no day", "went-back-to", "", it -> Files.writeString(it, "../../../etc/passwd"), 0));
     }
 
     private static String changed(String text, String from, String to) {
@@ -324,7 +442,8 @@ final class HostileFiles {
         String front = object.substring(0, object.length() - 1);
         CRC32C crc = new CRC32C();
         crc.update(front.getBytes(StandardCharsets.UTF_8));
-        return front + ",\"crc\":\"" + Long.toHexString(crc.getValue() | 1L << 32).substring(1) + "\"}";
+        return front + ",\"crc\":\""
+                + Long.toHexString(crc.getValue() | 1L << 32).substring(1) + "\"}";
     }
 
     private static byte[] bytes(Object... parts) {

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The program with 64 MB of memory in data folders of an honest day beside which one hostile file lies: each is told of in
- * one line with file and place, soon; the day's rolls are read all the same; nothing on the disk has changed.
+ * The program with 64 MB of memory in data folders of an honest day beside which one hostile file lies: each is told of
+ * in one line with file and place, soon; the day's rolls are read all the same; nothing on the disk has changed.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class HostileFilesIT {
@@ -55,8 +55,14 @@ class HostileFilesIT {
         for (String folder : List.of("honest", "other")) {
             Files.delete(scratch.resolve(folder).resolve("reserve"));
         }
-        HostileFiles files = new HostileFiles(Files.readAllLines(scratch.resolve("other/rolls/open/R0001.journal")).stream()
-                .map(it -> it.contains("\"event\":\"loaded\"") ? HostileFiles.sealed(it.substring(0, it.lastIndexOf(",\"crc\"")).replace("R0001", "R0009") + "}") : it).toList(),
+        HostileFiles files = new HostileFiles(
+                Files.readAllLines(scratch.resolve("other/rolls/open/R0001.journal")).stream()
+                        .map(it -> it.contains("\"event\":\"loaded\"")
+                                ? HostileFiles.sealed(
+                                        it.substring(0, it.lastIndexOf(",\"crc\""))
+                                                        .replace("R0001", "R0009") + "}")
+                                : it)
+                        .toList(),
                 Files.readAllLines(scratch.resolve("other/days/2026-09-12.journal")));
         for (HostileFiles.Hostile hostile : files.all()) {
             String folder = "h" + folders.size();
@@ -111,11 +117,15 @@ class HostileFilesIT {
                 slowest = took;
                 name = folder.getKey().toString();
             }
-            if (took > 2000 || alone.status() != (folder.getKey().lines() == 0 ? 0 : 1) || alone.out().lines().count() != folder.getKey().lines() + 1 || !alone.err().isEmpty()) {
+            if (took > 2000
+                    || alone.status() != (folder.getKey().lines() == 0 ? 0 : 1)
+                    || alone.out().lines().count() != folder.getKey().lines() + 1
+                    || !alone.err().isEmpty()) {
                 wrong.add(folder.getKey() + " took " + took + " ms: " + alone);
             }
         }
-        System.out.println(folders.size() + " hostile files, each in a program of its own: the slowest, " + name + ", took " + slowest + " ms");
+        System.out.println(folders.size() + " hostile files, each in a program of its own: the slowest, " + name
+                + ", took " + slowest + " ms");
         assertEquals(List.of(), wrong);
     }
 
@@ -126,12 +136,20 @@ class HostileFilesIT {
             List<String> lines = told.getOrDefault(folder, List.of("nothing"));
             List<String> problems = lines.subList(0, lines.size() - 1);
             String last = lines.get(lines.size() - 1);
-            boolean counted = last.contains(folder + ": 2 rolls, 3 frames, 1 day") || last.contains(folder + ": 3 rolls, ") || last.contains(folder + ": 2 rolls, 3 frames, 2 days");
-            boolean placed = hostile.lines() == 0 ? problems.isEmpty() && last.endsWith("all in order") : !problems.isEmpty() && problems.get(0).startsWith(hostile.place());
+            boolean counted = last.contains(folder + ": 2 rolls, 3 frames, 1 day")
+                    || last.contains(folder + ": 3 rolls, ")
+                    || last.contains(folder + ": 2 rolls, 3 frames, 2 days");
+            boolean placed = hostile.lines() == 0
+                    ? problems.isEmpty() && last.endsWith("all in order")
+                    : !problems.isEmpty() && problems.get(0).startsWith(hostile.place());
             boolean shortEnough = problems.stream().allMatch(it -> it.length() < 400);
             if (!counted || !placed || problems.size() != hostile.lines() || !shortEnough) {
                 wrong.add(hostile + ", wanted " + hostile.lines() + " at " + hostile.place() + ":\n    "
-                        + String.join("\n    ", lines.stream().map(it -> it.length() > 300 ? it.substring(0, 300) + "..." : it).toList()));
+                        + String.join(
+                                "\n    ",
+                                lines.stream()
+                                        .map(it -> it.length() > 300 ? it.substring(0, 300) + "..." : it)
+                                        .toList()));
             }
         });
         assertEquals("", String.join("\n", wrong));
@@ -148,14 +166,19 @@ class HostileFilesIT {
         assertEquals(before, sums());
     }
 
-    /** All hostile profiles and rolls of one sort at once, where they do not lie in each other's way: a day goes on among them. */
+    /**
+     * All hostile profiles and rolls of one sort at once, where they do not lie in each other's way: a day goes on
+     * among them.
+     */
     @Test
     void aDayGoesOnAmongThem() throws IOException, InterruptedException {
         copy(scratch.resolve("honest"), scratch.resolve("among"));
         int number = 10;
         Map<String, String> names = new LinkedHashMap<>();
         for (HostileFiles.Hostile hostile : folders.keySet()) {
-            String name = hostile.path().replace("bad.json", "bad" + number + ".json").replace("R0009.journal", "R00" + number + ".journal");
+            String name = hostile.path()
+                    .replace("bad.json", "bad" + number + ".json")
+                    .replace("R0009.journal", "R00" + number + ".journal");
             Path path = scratch.resolve("among").resolve(name);
             Files.createDirectories(path.getParent());
             if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS) && number < 99) {
@@ -166,21 +189,34 @@ class HostileFilesIT {
         }
         assertTrue(names.size() > 80, names.size() + "");
         Map<String, String> there = sums("among");
-        Installed.Ended day = small("say\n8 125\ncam bad10\ncam 645\nload bad11\nmeter bad12\nload cn400\n4 125\nunload yes\nundo\n", List.of("line", "--data", "among", "--clock", "2026-09-12T16:00+02:00"));
+        Installed.Ended day = small(
+                "say\n8 125\ncam bad10\ncam 645\nload bad11\nmeter bad12\nload cn400\n4 125\nunload yes\nundo\n",
+                List.of("line", "--data", "among", "--clock", "2026-09-12T16:00+02:00"));
         List<String> said = day.out().lines().toList();
         assertEquals(10, said.size(), day.toString());
         assertTrue(said.get(1).startsWith("Frame 3 on R0002"), said.get(1));
         for (int i : new int[] {2, 4, 5}) {
-            assertTrue(said.get(i).startsWith("Not done: ") && said.get(i).contains("/bad1" + (i == 2 ? 0 : i - 3) + ".json:"), said.get(i));
+            assertTrue(
+                    said.get(i).startsWith("Not done: ")
+                            && said.get(i).contains("/bad1" + (i == 2 ? 0 : i - 3) + ".json:"),
+                    said.get(i));
         }
         String roll = said.get(7).substring("Frame 1 on ".length(), "Frame 1 on R0000".length());
-        assertTrue(said.get(7).startsWith("Frame 1 on R") && there.keySet().stream().noneMatch(it -> it.contains(roll)),
+        assertTrue(
+                said.get(7).startsWith("Frame 1 on R")
+                        && there.keySet().stream().noneMatch(it -> it.contains(roll)),
                 "the numbers of hostile rolls are taken, and no new roll gets one: " + said.get(7));
         assertTrue(said.get(9).contains(roll), said.get(9));
         assertEquals(List.of(), dangerous(day.all()));
         Map<String, String> after = sums("among");
-        names.keySet().forEach(it -> assertEquals(there.get("among/" + it), after.get("among/" + it), it + " is as it was"));
-        for (List<String> command : List.of(List.of("rolls"), List.of("rolls", "--json"), List.of("roll", "2"), List.of("meter", "ev10"), List.of("paths"))) {
+        names.keySet()
+                .forEach(it -> assertEquals(there.get("among/" + it), after.get("among/" + it), it + " is as it was"));
+        for (List<String> command : List.of(
+                List.of("rolls"),
+                List.of("rolls", "--json"),
+                List.of("roll", "2"),
+                List.of("meter", "ev10"),
+                List.of("paths"))) {
             List<String> all = new ArrayList<>(command);
             all.addAll(List.of("--data", "among"));
             Installed.Ended ended = small("", all);
@@ -190,14 +226,23 @@ class HostileFilesIT {
     }
 
     private void line(String folder, String lines) {
-        Installed.Ended ended = Installed.run(scratch, lines, List.of("line", "--data", folder, "--clock", "2026-09-12T15:00+02:00"));
+        Installed.Ended ended =
+                Installed.run(scratch, lines, List.of("line", "--data", folder, "--clock", "2026-09-12T15:00+02:00"));
         assertEquals(0, ended.status(), ended.toString());
     }
 
     /** The program as it is started by its script, but in 64 MB. */
     static Installed.Ended small(String input, List<String> arguments) {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx64m", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                "-jar", Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath().resolve("takeup.jar").toString()));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx64m",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-jar",
+                Path.of(System.getProperty("takeup.home", "target/takeup"))
+                        .toAbsolutePath()
+                        .resolve("takeup.jar")
+                        .toString()));
         command.addAll(arguments);
         return Installed.run(Installed.process(scratch, Map.of(), command), input);
     }
@@ -205,8 +250,17 @@ class HostileFilesIT {
     /** Characters that steer a terminal, or hide from the eye. */
     static List<String> dangerous(String text) {
         List<String> found = new ArrayList<>();
-        text.codePoints().filter(it -> it < ' ' && it != '\n' || it >= 0x7f && it <= 0x9f || it == 0x61c || it == 0xfeff || it >= 0x200b && it <= 0x200f
-                || it >= 0x2028 && it <= 0x202e || it >= 0x2060 && it <= 0x206f || it >= 0xd800 && it <= 0xdfff || it == 0xfffd).forEach(it -> found.add(Integer.toHexString(it)));
+        text.codePoints()
+                .filter(it -> it < ' ' && it != '\n'
+                        || it >= 0x7f && it <= 0x9f
+                        || it == 0x61c
+                        || it == 0xfeff
+                        || it >= 0x200b && it <= 0x200f
+                        || it >= 0x2028 && it <= 0x202e
+                        || it >= 0x2060 && it <= 0x206f
+                        || it >= 0xd800 && it <= 0xdfff
+                        || it == 0xfffd)
+                .forEach(it -> found.add(Integer.toHexString(it)));
         return found;
     }
 
@@ -228,10 +282,18 @@ class HostileFilesIT {
         try (Stream<Path> all = Files.walk(scratch.resolve(under))) {
             all.forEach(path -> {
                 try {
-                    var attributes = Files.readAttributes(path, java.nio.file.attribute.BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-                    String kind = attributes.isRegularFile() ? "file" : attributes.isDirectory() ? "folder" : attributes.isSymbolicLink() ? "link" : "other";
-                    sums.put(scratch.relativize(path).toString(), kind + " " + (attributes.isDirectory() ? "" : attributes.size()) + " " + attributes.lastModifiedTime()
-                            + (attributes.isRegularFile() && attributes.size() < 100_000_000 ? " " + sum(path) : ""));
+                    var attributes = Files.readAttributes(
+                            path, java.nio.file.attribute.BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+                    String kind = attributes.isRegularFile()
+                            ? "file"
+                            : attributes.isDirectory() ? "folder" : attributes.isSymbolicLink() ? "link" : "other";
+                    sums.put(
+                            scratch.relativize(path).toString(),
+                            kind + " " + (attributes.isDirectory() ? "" : attributes.size()) + " "
+                                    + attributes.lastModifiedTime()
+                                    + (attributes.isRegularFile() && attributes.size() < 100_000_000
+                                            ? " " + sum(path)
+                                            : ""));
                 } catch (IOException e) {
                     throw new UncheckedIOException(e);
                 }

@@ -14,13 +14,16 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assertions;
 
-/** The installed program, {@code target/takeup/bin/takeup}, in a process of its own and with an environment that is the same everywhere. */
+/**
+ * The installed program, {@code target/takeup/bin/takeup}, in a process of its own and with an environment that is the
+ * same everywhere.
+ */
 final class Installed {
-    private static final Path HOME = Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
+    private static final Path HOME =
+            Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
     private static final long PATIENCE = 60;
 
-    private Installed() {
-    }
+    private Installed() {}
 
     /** What a run came to. */
     record Ended(int status, String out, String err) {
@@ -29,14 +32,19 @@ final class Installed {
             return out + err;
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return "status " + status + "\n--- stdout\n" + out + "--- stderr\n" + err;
         }
     }
 
-    /** A child process of the program, in the scratch folder. Without {@code --data} its data folder is {@code nobody/takeup} in there. */
+    /**
+     * A child process of the program, in the scratch folder. Without {@code --data} its data folder is
+     * {@code nobody/takeup} in there.
+     */
     static ProcessBuilder program(Path scratch, Map<String, String> environment, List<String> arguments) {
-        List<String> command = new ArrayList<>(List.of(HOME.resolve("bin").resolve("takeup").toString()));
+        List<String> command =
+                new ArrayList<>(List.of(HOME.resolve("bin").resolve("takeup").toString()));
         command.addAll(arguments);
         return process(scratch, environment, command);
     }
@@ -45,9 +53,23 @@ final class Installed {
     static ProcessBuilder process(Path scratch, Map<String, String> environment, List<String> command) {
         ProcessBuilder builder = new ProcessBuilder(command).directory(scratch.toFile());
         Map<String, String> all = builder.environment();
-        all.keySet().removeIf(it -> it.startsWith("JAVA_") || it.startsWith("JDK_") || it.startsWith("LC_") || it.startsWith("XDG_") || it.equals("NO_COLOR"));
-        all.putAll(Map.of("JAVA_HOME", System.getProperty("java.home"), "LC_ALL", "C.UTF-8", "TERM", "xterm-256color",
-                "HOME", scratch.toString(), "XDG_DATA_HOME", scratch.resolve("nobody").toString()));
+        all.keySet()
+                .removeIf(it -> it.startsWith("JAVA_")
+                        || it.startsWith("JDK_")
+                        || it.startsWith("LC_")
+                        || it.startsWith("XDG_")
+                        || it.equals("NO_COLOR"));
+        all.putAll(Map.of(
+                "JAVA_HOME",
+                System.getProperty("java.home"),
+                "LC_ALL",
+                "C.UTF-8",
+                "TERM",
+                "xterm-256color",
+                "HOME",
+                scratch.toString(),
+                "XDG_DATA_HOME",
+                scratch.resolve("nobody").toString()));
         all.putAll(environment);
         return builder;
     }

@@ -28,7 +28,8 @@ class KeysCommandTest {
         TreeSet<String> told = new TreeSet<>();
         for (Json.Obj key : list("keys")) {
             if (((Json.Arr) key.fields().get("views")).items().stream().anyMatch(it -> text(it).equals(view))) {
-                told.add(text(key.fields().get("key")) + ": " + text(key.fields().get("does")));
+                told.add(
+                        text(key.fields().get("key")) + ": " + text(key.fields().get("does")));
             }
         }
         TreeSet<String> shown = new TreeSet<>();
@@ -39,9 +40,13 @@ class KeysCommandTest {
     @Test
     void helpListsEachWordOnceWithItsExample() {
         List<String> told = new ArrayList<>();
-        list("words").forEach(it -> told.add(text(it.fields().get("word")) + ": " + text(it.fields().get("example"))));
+        list("words")
+                .forEach(it -> told.add(
+                        text(it.fields().get("word")) + ": " + text(it.fields().get("example"))));
         List<String> shown = new ArrayList<>();
-        help(Shoot.Page.SHOOT).stream().filter(it -> it.key().isEmpty()).forEach(it -> shown.add(it.word() + ": " + it.typed()));
+        help(Shoot.Page.SHOOT).stream()
+                .filter(it -> it.key().isEmpty())
+                .forEach(it -> shown.add(it.word() + ": " + it.typed()));
         assertEquals(new TreeSet<>(told), new TreeSet<>(shown));
         assertEquals(told.size(), shown.size());
     }
@@ -58,7 +63,10 @@ class KeysCommandTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         assertEquals(0, new KeysCommand(new Out(out, out, Map.of())).run(true));
         try {
-            return ((Json.Arr) ((Json.Obj) JsonText.read(out.toString(StandardCharsets.UTF_8))).fields().get(name)).items().stream().map(it -> (Json.Obj) it).toList();
+            return ((Json.Arr) ((Json.Obj) JsonText.read(out.toString(StandardCharsets.UTF_8)))
+                            .fields()
+                            .get(name))
+                    .items().stream().map(it -> (Json.Obj) it).toList();
         } catch (JsonText.NotJson e) {
             throw new AssertionError(e);
         }

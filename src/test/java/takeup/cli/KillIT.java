@@ -26,9 +26,9 @@ import takeup.kit.Json;
 import takeup.kit.JsonText;
 
 /**
- * The program is killed ({@code kill -9}) at moments drawn from a seed, and what it had answered must be in the folder. 25
- * kills by default, more with {@code -Dkills=200}. A kill takes the process and not the machine: that records are forced
- * is seen elsewhere.
+ * The program is killed ({@code kill -9}) at moments drawn from a seed, and what it had answered must be in the folder.
+ * 25 kills by default, more with {@code -Dkills=200}. A kill takes the process and not the machine: that records are
+ * forced is seen elsewhere.
  */
 class KillIT {
     private static final int KILLS = Integer.getInteger("kills", 25);
@@ -38,7 +38,9 @@ class KillIT {
     @TempDir
     Path scratch;
 
-    /** The notes of the frames of each roll that is there; every frame has a note of its own, a burst one for all of it. */
+    /**
+     * The notes of the frames of each roll that is there; every frame has a note of its own, a burst one for all of it.
+     */
     private record Logged(Map<String, List<String>> rolls) {
         Logged with(String roll, List<String> notes) {
             Map<String, List<String>> all = new TreeMap<>(rolls);
@@ -54,14 +56,21 @@ class KillIT {
             return with(roll, notes);
         }
 
-        /** Whether it is what was there before and the first frames of a burst: a kill may cut off a write where a page of memory ends. */
+        /**
+         * Whether it is what was there before and the first frames of a burst: a kill may cut off a write where a page
+         * of memory ends.
+         */
         boolean isPartOf(Logged before, Logged after) {
-            return rolls.keySet().equals(after.rolls.keySet()) && rolls.entrySet().stream().allMatch(it -> {
-                List<String> was = before.rolls.getOrDefault(it.getKey(), List.of());
-                List<String> all = after.rolls.get(it.getKey());
-                int now = it.getValue().size();
-                return now >= was.size() && now <= all.size() && all.subList(0, was.size()).equals(was) && all.subList(0, now).equals(it.getValue());
-            });
+            return rolls.keySet().equals(after.rolls.keySet())
+                    && rolls.entrySet().stream().allMatch(it -> {
+                        List<String> was = before.rolls.getOrDefault(it.getKey(), List.of());
+                        List<String> all = after.rolls.get(it.getKey());
+                        int now = it.getValue().size();
+                        return now >= was.size()
+                                && now <= all.size()
+                                && all.subList(0, was.size()).equals(was)
+                                && all.subList(0, now).equals(it.getValue());
+                    });
         }
     }
 
@@ -144,15 +153,24 @@ class KillIT {
             answered += acknowledged;
         }
         assertTrue(answered > KILLS, "the program was killed before it had said anything");
-        System.out.println(KILLS + " kills, " + answered + " answers, " + inFlight + " times the line in flight was kept too, " + halves + " times a part of its frames, " + torn + " torn tails");
+        System.out.println(
+                KILLS + " kills, " + answered + " answers, " + inFlight + " times the line in flight was kept too, "
+                        + halves + " times a part of its frames, " + torn + " torn tails");
     }
 
-    /** An earlier kill's tail lies aside by now, and what was half written when this one came is swept by the next start. */
+    /**
+     * An earlier kill's tail lies aside by now, and what was half written when this one came is swept by the next
+     * start.
+     */
     private static boolean onlyTellsOfATornTail(Installed.Ended check) {
         List<String> lines = check.out().lines().toList();
-        return check.status() == 1 && lines.subList(0, lines.size() - 1).stream().allMatch(it -> it.contains("the last line stops in the middle")
-                || it.contains("zeros follow the last line") || it.contains("the end of the last line is damaged")
-                || it.contains("they were never confirmed on screen") || it.contains("left by a program that was stopped"));
+        return check.status() == 1
+                && lines.subList(0, lines.size() - 1).stream()
+                        .allMatch(it -> it.contains("the last line stops in the middle")
+                                || it.contains("zeros follow the last line")
+                                || it.contains("the end of the last line is damaged")
+                                || it.contains("they were never confirmed on screen")
+                                || it.contains("left by a program that was stopped"));
     }
 
     /** Types lines and kills the program somewhere among them; how many had been answered. */
@@ -162,7 +180,8 @@ class KillIT {
         boolean allAtOnce = random.nextBoolean();
         long wait = random.nextInt(allAtOnce ? 40_000_000 : 3_000_000);
         int answers = 0;
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        try (BufferedReader reader =
+                        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
                 OutputStream in = process.getOutputStream()) {
             if (allAtOnce) {
                 type(in, String.join("\n", lines));
@@ -199,7 +218,11 @@ class KillIT {
     }
 
     private Process line(Path folder) throws IOException {
-        return Installed.program(scratch, Map.of(), List.of("line", "--json", "--data", folder.toString(), "--clock", "2026-09-12T15:00+02:00")).start();
+        return Installed.program(
+                        scratch,
+                        Map.of(),
+                        List.of("line", "--json", "--data", folder.toString(), "--clock", "2026-09-12T15:00+02:00"))
+                .start();
     }
 
     private static Logged logged(Path folder) {
@@ -213,12 +236,15 @@ class KillIT {
         return logged;
     }
 
-    /** A command that only reads, here and not in a process of its own: starting a hundred of those would take minutes. */
+    /**
+     * A command that only reads, here and not in a process of its own: starting a hundred of those would take minutes.
+     */
     private static Installed.Ended reads(String... arguments) {
         ByteArrayOutputStream answers = new ByteArrayOutputStream();
         ByteArrayOutputStream errors = new ByteArrayOutputStream();
         int status = Commands.run(arguments, new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
-        return new Installed.Ended(status, answers.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
+        return new Installed.Ended(
+                status, answers.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
     }
 
     private static Installed.Ended roll(Path folder, String roll) {
@@ -251,12 +277,18 @@ class KillIT {
             Path folder = scratch.resolve("unload-" + kill);
             boolean answered = unloadAndKill(folder, random.nextInt(100_000_000));
             String where = "kill " + kill;
-            left += Files.exists(folder.resolve("rolls/open/R0001.journal")) && !Files.exists(folder.resolve("rolls/finished/R0001.journal")) ? 1 : 0;
+            left += Files.exists(folder.resolve("rolls/open/R0001.journal"))
+                            && !Files.exists(folder.resolve("rolls/finished/R0001.journal"))
+                    ? 1
+                    : 0;
             String state = state(folder);
             if (answered) {
                 assertEquals("finished", state, where);
             }
-            Installed.Ended next = Installed.run(scratch, "say\n", List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T16:00+02:00"));
+            Installed.Ended next = Installed.run(
+                    scratch,
+                    "say\n",
+                    List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T16:00+02:00"));
             assertEquals(0, next.status(), where + "\n" + next);
             if (state.equals("finished")) {
                 finished++;
@@ -264,16 +296,20 @@ class KillIT {
             } else {
                 assertEquals("open", state, where);
                 assertTrue(Files.exists(folder.resolve("rolls/open/R0001.journal")), where);
-                assertFalse(Files.exists(folder.resolve("exports/R0001.json")), where + ": an export of a roll that is still in the camera");
+                assertFalse(
+                        Files.exists(folder.resolve("exports/R0001.json")),
+                        where + ": an export of a roll that is still in the camera");
             }
             assertEquals(12, notes(roll(folder, "R0001").out()).size(), where);
         }
-        System.out.println(kills + " kills at unload, " + finished + " rolls finished, " + left + " were still with the open ones");
+        System.out.println(kills + " kills at unload, " + finished + " rolls finished, " + left
+                + " were still with the open ones");
     }
 
     private boolean unloadAndKill(Path folder, long wait) throws IOException, InterruptedException {
         Process process = line(folder);
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        try (BufferedReader reader =
+                        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
                 OutputStream in = process.getOutputStream()) {
             for (String line : List.of("cam 35", "load bw400", "8 125 x12 ; the eight")) {
                 type(in, line);
@@ -293,8 +329,12 @@ class KillIT {
     }
 
     private static void settled(Path folder, String where) throws IOException {
-        assertTrue(Files.exists(folder.resolve("rolls/finished/R0001.journal")), where + ": the journal is with the finished ones");
-        assertFalse(Files.exists(folder.resolve("rolls/open/R0001.journal")), where + ": the journal is still with the open ones");
+        assertTrue(
+                Files.exists(folder.resolve("rolls/finished/R0001.journal")),
+                where + ": the journal is with the finished ones");
+        assertFalse(
+                Files.exists(folder.resolve("rolls/open/R0001.journal")),
+                where + ": the journal is still with the open ones");
         assertEquals(roll(folder, "R0001").out(), Files.readString(folder.resolve("exports/R0001.json")), where);
         Installed.Ended check = reads("check", folder.toString());
         assertEquals(0, check.status(), where + "\n" + check);
@@ -305,7 +345,9 @@ class KillIT {
     @ValueSource(strings = {"not yet written", "half written", "written"})
     void whatAKillLeftOfAnUnloadIsDoneAtTheNextStart(String export) throws IOException {
         Path folder = scratch.resolve("left");
-        Installed.run(scratch, "cam 35\nload bw400\n8 125 x12 ; the eight\nunload yes\n",
+        Installed.run(
+                scratch,
+                "cam 35\nload bw400\n8 125 x12 ; the eight\nunload yes\n",
                 List.of("line", "--data", folder.toString(), "--clock", "2026-09-12T15:00+02:00"));
         Files.move(folder.resolve("rolls/finished/R0001.journal"), folder.resolve("rolls/open/R0001.journal"));
         if (!export.equals("written")) {
@@ -318,7 +360,10 @@ class KillIT {
         assertEquals(1, before.status(), before.toString());
         assertTrue(before.out().contains("R0001 is finished but lies with the open rolls"), before.toString());
         assertEquals("finished", state(folder));
-        assertEquals(0, Installed.run(scratch, "", List.of("line", "--data", folder.toString())).status());
+        assertEquals(
+                0,
+                Installed.run(scratch, "", List.of("line", "--data", folder.toString()))
+                        .status());
         settled(folder, export);
     }
 }

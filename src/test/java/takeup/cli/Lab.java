@@ -26,12 +26,17 @@ final class Lab {
         int post = random.nextInt(width);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                double scene = (y < horizon ? 1.2 : -0.6) + (Math.abs(x - post) < width / 12 ? -0.9 : 0.2) + 0.3 * Math.sin(x * 9.0 / width);
+                double scene = (y < horizon ? 1.2 : -0.6)
+                        + (Math.abs(x - post) < width / 12 ? -0.9 : 0.2)
+                        + 0.3 * Math.sin(x * 9.0 / width);
                 int light = (int) Math.round(255 * Math.max(0, Math.min(1, brightness + contrast * scene)));
                 image.setRGB(x, y, light << 16 | light << 8 | Math.min(255, light + 12));
             }
         }
-        ImageIO.write(image, name.toLowerCase(Locale.ROOT).endsWith("f") ? "tiff" : "jpg", folder.resolve(name).toFile());
+        ImageIO.write(
+                image,
+                name.toLowerCase(Locale.ROOT).endsWith("f") ? "tiff" : "jpg",
+                folder.resolve(name).toFile());
         return this;
     }
 

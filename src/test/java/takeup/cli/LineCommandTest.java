@@ -33,10 +33,15 @@ class LineCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cam 35\nload bw400\n8 125", "cam 35\r\nload bw400\r\n8 125\r\n", "# a day\n\n  cam 35\n \t \nload bw400\n#8 11\n8 125\n",
-        "CAM 35\nLoad BW400\nF8 1/125\n"})
+    @ValueSource(
+            strings = {
+                "cam 35\nload bw400\n8 125",
+                "cam 35\r\nload bw400\r\n8 125\r\n",
+                "# a day\n\n  cam 35\n \t \nload bw400\n#8 11\n8 125\n",
+                "CAM 35\nLoad BW400\nF8 1/125\n"
+            })
     void linesMayEndAsTheyLikeAndCommentsAndEmptyOnesHaveNoAnswer(String lines) throws IOException {
-        assertEquals(0, run(lines, () -> { }));
+        assertEquals(0, run(lines, () -> {}));
         List<String> said = answers().lines().toList();
         assertEquals(3, said.size(), answers());
         assertTrue(said.get(2).startsWith("Frame 1 on R0001: f/8 1/125"), answers());
@@ -44,9 +49,13 @@ class LineCommandTest {
 
     @Test
     void aQuestionIsWithdrawnByAnyOtherLineAndByARefusedOneToo() throws IOException {
-        assertEquals(1, run("cam 35\nload bw400\n8 125\nunload\n8 11\nyes\nunload\nYES\n", () -> { }));
+        assertEquals(1, run("cam 35\nload bw400\n8 125\nunload\n8 11\nyes\nunload\nYES\n", () -> {}));
         List<String> said = answers().lines().toList();
-        assertTrue(said.get(3).contains("35 frames left") && said.get(4).startsWith("Not done") && said.get(5).startsWith("Not done"), answers());
+        assertTrue(
+                said.get(3).contains("35 frames left")
+                        && said.get(4).startsWith("Not done")
+                        && said.get(5).startsWith("Not done"),
+                answers());
         assertTrue(said.get(7).startsWith("R0001 finished"), answers());
     }
 
@@ -59,10 +68,13 @@ class LineCommandTest {
         });
         assertEquals(1, status);
         assertEquals(5, answers().lines().count(), answers());
-        assertTrue(errors.toString(StandardCharsets.UTF_8).contains("the export could not be written"), errors.toString(StandardCharsets.UTF_8));
+        assertTrue(
+                errors.toString(StandardCharsets.UTF_8).contains("the export could not be written"),
+                errors.toString(StandardCharsets.UTF_8));
         Files.delete(exports);
-        assertEquals(0, run("say\n", () -> { }));
-        assertTrue(Files.exists(folder.resolve("exports/R0001.json")) && Files.exists(folder.resolve("rolls/finished/R0001.journal")));
+        assertEquals(0, run("say\n", () -> {}));
+        assertTrue(Files.exists(folder.resolve("exports/R0001.json"))
+                && Files.exists(folder.resolve("rolls/finished/R0001.journal")));
     }
 
     @Test
@@ -79,7 +91,7 @@ class LineCommandTest {
 
     @Test
     void aLineWithoutAnEndIsRefusedAndTheNextOneIsRead() throws IOException {
-        assertEquals(1, run("cam 35 " + "x".repeat(3 << 20) + "\ncam 645\n", () -> { }));
+        assertEquals(1, run("cam 35 " + "x".repeat(3 << 20) + "\ncam 645\n", () -> {}));
         List<String> said = answers().lines().toList();
         assertTrue(said.get(0).startsWith("Not done: a line holds up to 1000 characters"), said.get(0));
         assertTrue(said.get(1).startsWith("645 reflex"), said.get(1));
@@ -87,7 +99,7 @@ class LineCommandTest {
 
     @Test
     void aFileThatBeginsWithAByteOrderMarkIsReadFromItsFirstWord() throws IOException {
-        assertEquals(0, run("\ufeffcam 645\r\n\ufeff# the second body\r\ncam 35\r\n", () -> { }), answers());
+        assertEquals(0, run("\ufeffcam 645\r\n\ufeff# the second body\r\ncam 35\r\n", () -> {}), answers());
         assertEquals(2, answers().lines().count(), answers());
     }
 
@@ -102,8 +114,13 @@ class LineCommandTest {
             Opening opening = Opening.of(archive, kit);
             disk.settleLeftOvers(opening.situation().rolls().values());
             mischief.happen();
-            return new LineCommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                    new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")), false).run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+            return new LineCommand(
+                            disk,
+                            opening.situation(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")),
+                            false)
+                    .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
         }
     }
 }

@@ -38,7 +38,9 @@ class ManualPagesTest {
 
     private static List<String> blocks(String page, String language) {
         List<String> lines = new ArrayList<>();
-        for (Matcher block = Pattern.compile("(?s)```" + language + "\n(.*?)\n```").matcher(page); block.find(); ) {
+        for (Matcher block =
+                        Pattern.compile("(?s)```" + language + "\n(.*?)\n```").matcher(page);
+                block.find(); ) {
             lines.addAll(block.group(1).lines().toList());
         }
         return lines;
@@ -61,7 +63,12 @@ class ManualPagesTest {
         Out out = new Out(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(day);
         try (Disk disk = Disk.take(archive)) {
-            new LineCommand(disk, Opening.of(archive, new Kit(new ShippedShelf())).situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))), out, false)
+            new LineCommand(
+                            disk,
+                            Opening.of(archive, new Kit(new ShippedShelf())).situation(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            out,
+                            false)
                     .run(new ByteArrayInputStream(String.join("\n", typed).getBytes(StandardCharsets.UTF_8)));
         }
         List<String> answers = said.toString(StandardCharsets.UTF_8).lines().toList();
@@ -90,11 +97,16 @@ class ManualPagesTest {
             }
         }
         for (String command : commands) {
-            List<String> words = List.of(command.replaceAll("\"[^\"]*\"", "words").split("[ \n]+"));
+            List<String> words =
+                    List.of(command.replaceAll("\"[^\"]*\"", "words").split("[ \n]+"));
             String help = helpOf(words);
             for (String word : words) {
                 if (word.startsWith("-")) {
-                    assertTrue(Pattern.compile("(?m)" + Pattern.quote(word.replaceAll("[=,].*", "")) + "\\b").matcher(help).find(), command + ": no " + word + " in\n" + help);
+                    assertTrue(
+                            Pattern.compile("(?m)" + Pattern.quote(word.replaceAll("[=,].*", "")) + "\\b")
+                                    .matcher(help)
+                                    .find(),
+                            command + ": no " + word + " in\n" + help);
                 }
             }
         }
@@ -106,9 +118,13 @@ class ManualPagesTest {
         List<String> path = new ArrayList<>();
         String help = help(path);
         for (String word : words.subList(1, words.size())) {
-            boolean isCommand = Pattern.compile("(?ms)^Commands:.*^  " + Pattern.quote(word) + " ").matcher(help).find();
+            boolean isCommand = Pattern.compile("(?ms)^Commands:.*^  " + Pattern.quote(word) + " ")
+                    .matcher(help)
+                    .find();
             if (!isCommand) {
-                assertTrue(!path.isEmpty() || word.startsWith("-") || word.equals(word.toUpperCase(java.util.Locale.ROOT)), word + " is no command: " + words);
+                assertTrue(
+                        !path.isEmpty() || word.startsWith("-") || word.equals(word.toUpperCase(java.util.Locale.ROOT)),
+                        word + " is no command: " + words);
                 break;
             }
             path.add(word);
@@ -128,10 +144,13 @@ class ManualPagesTest {
     @Test
     void everyLinkLeadsToAFileAndEveryPageIsReached() throws IOException {
         TreeSet<String> reached = new TreeSet<>();
-        for (String name : Stream.concat(PAGES.stream().map(it -> "src/docs/" + it), Stream.of("README.md")).toList()) {
+        for (String name : Stream.concat(PAGES.stream().map(it -> "src/docs/" + it), Stream.of("README.md"))
+                .toList()) {
             Path page = Path.of(name);
             for (Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(Files.readString(page)); link.find(); ) {
-                Path to = (page.getParent() == null ? Path.of("") : page.getParent()).resolve(link.group(1)).normalize();
+                Path to = (page.getParent() == null ? Path.of("") : page.getParent())
+                        .resolve(link.group(1))
+                        .normalize();
                 assertTrue(Files.isRegularFile(to), name + " points to " + to + ", which is not there");
                 reached.add(to.toString());
             }

@@ -14,22 +14,42 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** Many command lines, one after the other, in one process of the installed program: to start it for each of them takes longer than all they do. */
+/**
+ * Many command lines, one after the other, in one process of the installed program: to start it for each of them takes
+ * longer than all they do.
+ */
 final class ManyCommandLines {
     private static final long PATIENCE = 60;
 
-    private ManyCommandLines() {
-    }
+    private ManyCommandLines() {}
 
-    /** What each of them came to, in the scratch folder and the environment of {@link Installed}; each reads an empty input. */
+    /**
+     * What each of them came to, in the scratch folder and the environment of {@link Installed}; each reads an empty
+     * input.
+     */
     static Map<String, Installed.Ended> run(Path scratch, List<String> commands) throws IOException {
         Path home = Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
-        Path tests = Path.of(ManyCommandLines.class.getProtectionDomain().getCodeSource().getLocation().getPath());
+        Path tests = Path.of(ManyCommandLines.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .getPath());
         Path list = Files.write(Files.createTempFile("command-lines", ".txt"), commands);
         Path answers = Files.createTempFile("command-lines", ".answers");
-        ProcessBuilder java = Installed.process(scratch, Map.of(), List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                "-cp", home.resolve("takeup.jar") + ":" + home.resolve("lib/*") + ":" + tests, ManyCommandLines.class.getName(), list.toString()));
-        Process process = java.redirectOutput(answers.toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        ProcessBuilder java = Installed.process(
+                scratch,
+                Map.of(),
+                List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        home.resolve("takeup.jar") + ":" + home.resolve("lib/*") + ":" + tests,
+                        ManyCommandLines.class.getName(),
+                        list.toString()));
+        Process process = java.redirectOutput(answers.toFile())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         try {
             process.getOutputStream().close();
             if (!process.waitFor(PATIENCE, TimeUnit.SECONDS)) {
@@ -60,7 +80,10 @@ final class ManyCommandLines {
         return ended;
     }
 
-    /** Goes through a file of command lines; for each prints its status, and length and bytes of what went to stdout and stderr. */
+    /**
+     * Goes through a file of command lines; for each prints its status, and length and bytes of what went to stdout and
+     * stderr.
+     */
     public static void main(String[] arguments) throws IOException {
         DataOutputStream answers = new DataOutputStream(System.out);
         System.setOut(System.err);

@@ -23,7 +23,10 @@ import takeup.ShippedShelf;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 
-/** So many rolls that several are read at once: what is said of them stands in their order, and a damaged one keeps its place. */
+/**
+ * So many rolls that several are read at once: what is said of them stands in their order, and a damaged one keeps its
+ * place.
+ */
 class ManyRollsTest {
     private static final int ROLLS = 90;
     private static final String DAMAGED = "R0041";
@@ -31,7 +34,10 @@ class ManyRollsTest {
     @TempDir
     static Path folder;
 
-    /** Each roll has a frame with its own number for a note; of one the record of a frame is damaged, of another that of its loading. */
+    /**
+     * Each roll has a frame with its own number for a note; of one the record of a frame is damaged, of another that of
+     * its loading.
+     */
     @BeforeAll
     static void shoot() throws IOException {
         List<String> lines = new ArrayList<>(List.of("cam 35"));
@@ -41,8 +47,13 @@ class ManyRollsTest {
         Archive archive = new Archive(folder);
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         try (Disk disk = Disk.take(archive)) {
-            new LineCommand(disk, Opening.of(disk, new Kit(new ShippedShelf())).situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                    new Out(said, said, Map.of("LC_ALL", "C.UTF-8")), false).run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
+            new LineCommand(
+                            disk,
+                            Opening.of(disk, new Kit(new ShippedShelf())).situation(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            new Out(said, said, Map.of("LC_ALL", "C.UTF-8")),
+                            false)
+                    .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         damage(DAMAGED, "5.6");
         damage("R0077", "loaded");
@@ -64,15 +75,29 @@ class ManyRollsTest {
                 expected.addAll(roll == 41 ? List.of() : List.of(roll + " exposed null"));
             }
         }
-        assertEquals(expected, found("\"roll\":\"R00(\\d+)\".*\"kind\":\"(\\w+)\".*\"note\":\"?([^\",]+)", 1, "frames", "--json"));
-        assertEquals(expected.stream().filter(it -> !it.endsWith("null")).toList(), found("(?s)R00(\\d+).*?(expose)d.*?(roll \\d+)", 1, "frames").stream()
-                .map(it -> it.replace("expose", "exposed")).toList());
+        assertEquals(
+                expected,
+                found("\"roll\":\"R00(\\d+)\".*\"kind\":\"(\\w+)\".*\"note\":\"?([^\",]+)", 1, "frames", "--json"));
+        assertEquals(
+                expected.stream().filter(it -> !it.endsWith("null")).toList(),
+                found("(?s)R00(\\d+).*?(expose)d.*?(roll \\d+)", 1, "frames").stream()
+                        .map(it -> it.replace("expose", "exposed"))
+                        .toList());
     }
 
     @Test
     void rollsStandInTheOrderOfLoading() {
-        List<String> expected = IntStream.rangeClosed(1, ROLLS).filter(it -> it != 77).mapToObj(it -> it + " finished " + (it == 41 ? 1 : 2)).toList();
-        assertEquals(expected, found("\"roll\" : \"R00(\\d+)\",\\s+\"state\" : \"(\\w+)\",[^{]*?\"framesUsed\" : (\\d+)", 1, "rolls", "--json"));
+        List<String> expected = IntStream.rangeClosed(1, ROLLS)
+                .filter(it -> it != 77)
+                .mapToObj(it -> it + " finished " + (it == 41 ? 1 : 2))
+                .toList();
+        assertEquals(
+                expected,
+                found(
+                        "\"roll\" : \"R00(\\d+)\",\\s+\"state\" : \"(\\w+)\",[^{]*?\"framesUsed\" : (\\d+)",
+                        1,
+                        "rolls",
+                        "--json"));
         assertEquals(expected, found("R00(\\d+)  (\\w+) .*?(\\d+) of 36", 1, "rolls"));
     }
 
@@ -82,10 +107,20 @@ class ManyRollsTest {
         ByteArrayOutputStream errors = new ByteArrayOutputStream();
         List<String> arguments = new ArrayList<>(List.of("--data", folder.toString()));
         arguments.addAll(List.of(command));
-        assertEquals(status, Commands.run(arguments.toArray(String[]::new), new Out(answer, errors, Map.of("LC_ALL", "C.UTF-8"))));
-        List<String> told = errors.toString(StandardCharsets.UTF_8).lines().map(it -> it.substring(8, 13)).distinct().toList();
+        assertEquals(
+                status,
+                Commands.run(arguments.toArray(String[]::new), new Out(answer, errors, Map.of("LC_ALL", "C.UTF-8"))));
+        List<String> told = errors.toString(StandardCharsets.UTF_8)
+                .lines()
+                .map(it -> it.substring(8, 13))
+                .distinct()
+                .toList();
         assertEquals(List.of(DAMAGED, "R0077"), told, errors.toString(StandardCharsets.UTF_8));
-        return Pattern.compile(pattern).matcher(answer.toString(StandardCharsets.UTF_8)).results().map(ManyRollsTest::words).toList();
+        return Pattern.compile(pattern)
+                .matcher(answer.toString(StandardCharsets.UTF_8))
+                .results()
+                .map(ManyRollsTest::words)
+                .toList();
     }
 
     private static String words(MatchResult found) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MistakeTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
+
     @TempDir
     Path folder;
 
@@ -32,12 +33,14 @@ class MistakeTest {
         Path first = report(Mistake.told(new IllegalStateException("one"), none, AT));
         Path second = report(Mistake.told(new IllegalStateException("two"), none, AT));
         assertFalse(Files.exists(none));
-        assertTrue(Files.readString(first).contains("one") && Files.readString(second).contains("two"));
+        assertTrue(Files.readString(first).contains("one")
+                && Files.readString(second).contains("two"));
         Files.delete(first);
         Files.delete(second);
     }
 
     private static Path report(List<String> told) {
-        return Path.of(told.get(2).substring("The report is ".length(), told.get(2).length() - 1));
+        return Path.of(
+                told.get(2).substring("The report is ".length(), told.get(2).length() - 1));
     }
 }

@@ -16,24 +16,38 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
 
-/** The program opens no socket: the kernel's own record of a whole day, of the screen and of the commands holds none of its own. */
+/**
+ * The program opens no socket: the kernel's own record of a whole day, of the screen and of the commands holds none of
+ * its own.
+ */
 class NoSocketIT {
     @TempDir
     static Path scratch;
 
     private static List<String> javas = List.of();
 
-    /** Java asks once which kinds of socket there are when it loads the library for channels; what any Java program does is no doing of this one. */
+    /**
+     * Java asks once which kinds of socket there are when it loads the library for channels; what any Java program does
+     * is no doing of this one.
+     */
     @BeforeAll
     static void needsARecord() throws IOException {
         Outside.needs("strace", "python3");
         Path log = scratch.resolve("control");
-        List<String> control = strace(log, Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:-UsePerfData", "-cp", Path.of("target/test-classes").toAbsolutePath().toString(),
-                NoSocketIT.class.getName(), scratch.resolve("file").toString());
+        List<String> control = strace(
+                log,
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:-UsePerfData",
+                "-cp",
+                Path.of("target/test-classes").toAbsolutePath().toString(),
+                NoSocketIT.class.getName(),
+                scratch.resolve("file").toString());
         Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), control), "");
         assertEquals(0, ended.status(), ended.toString());
         javas = calls(log);
-        assertTrue(javas.stream().noneMatch(it -> it.contains("AF_INET") && !it.startsWith("socket(")), "none of Java's own is ever connected: " + javas);
+        assertTrue(
+                javas.stream().noneMatch(it -> it.contains("AF_INET") && !it.startsWith("socket(")),
+                "none of Java's own is ever connected: " + javas);
     }
 
     @Test
@@ -49,7 +63,8 @@ class NoSocketIT {
     @Test
     void noCommandOpensOne() throws IOException {
         Installed.run(scratch, "cam 35\nload bw400\n8 125\n", List.of("line", "--data", "small"));
-        for (String command : List.of("roll 1 --json --data small", "meter ev10 --camera 645 --stock cn400", "check small")) {
+        for (String command :
+                List.of("roll 1 --json --data small", "meter ev10 --camera 645 --stock cn400", "check small")) {
             none("", command.split(" "));
         }
     }
@@ -76,19 +91,25 @@ class NoSocketIT {
         command.addAll(List.of("--data", "screen-day"));
         Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), command), "");
         assertEquals(0, ended.status(), ended.toString());
-        assertTrue(Files.readString(scratch.resolve("screen-day/rolls/open/R0001.journal")).lines().filter(it -> it.contains("\"event\":\"frame\"")).count() == 2);
+        assertTrue(Files.readString(scratch.resolve("screen-day/rolls/open/R0001.journal"))
+                        .lines()
+                        .filter(it -> it.contains("\"event\":\"frame\""))
+                        .count()
+                == 2);
         noneIn(log);
     }
 
     /** A Java program that opens a file through a channel and does nothing else. */
     public static void main(String[] arguments) throws IOException {
-        try (FileChannel channel = FileChannel.open(Path.of(arguments[0]), StandardOpenOption.WRITE, StandardOpenOption.CREATE)) {
+        try (FileChannel channel =
+                FileChannel.open(Path.of(arguments[0]), StandardOpenOption.WRITE, StandardOpenOption.CREATE)) {
             channel.force(false);
         }
     }
 
     private static List<String> strace(Path log, String... command) {
-        List<String> all = new ArrayList<>(List.of("strace", "--seccomp-bpf", "-f", "-qq", "-e", "trace=network,execve", "-o", log.toString()));
+        List<String> all = new ArrayList<>(
+                List.of("strace", "--seccomp-bpf", "-f", "-qq", "-e", "trace=network,execve", "-o", log.toString()));
         all.addAll(List.of(command));
         return all;
     }
@@ -115,14 +136,24 @@ class NoSocketIT {
     /** What the kernel was asked for that has to do with a network, without the numbers of processes and files. */
     private static List<String> calls(Path log) throws IOException {
         List<String> lines = Files.readAllLines(log);
-        assertTrue(lines.stream().anyMatch(it -> it.contains("execve(") && it.contains("java")), "the record begins with the start of the program: " + lines);
+        assertTrue(
+                lines.stream().anyMatch(it -> it.contains("execve(") && it.contains("java")),
+                "the record begins with the start of the program: " + lines);
         List<String> calls = new ArrayList<>();
         for (String line : lines) {
             String call = line.substring(line.indexOf(' ') + 1).strip();
             int end = call.lastIndexOf(") = ");
-            if (!call.startsWith("execve(") && !call.startsWith("<... execve") && !call.startsWith("---") && !call.startsWith("+++")) {
+            if (!call.startsWith("execve(")
+                    && !call.startsWith("<... execve")
+                    && !call.startsWith("---")
+                    && !call.startsWith("+++")) {
                 String whole = end < 0 ? call : call.substring(0, end + 1);
-                calls.add(whole.startsWith("socket(") ? whole : whole.replaceFirst("\\(\\d+", "(").replaceAll("0x[0-9a-f]+", "0x").replaceAll("\\[\\d+, \\d+]", "[]"));
+                calls.add(
+                        whole.startsWith("socket(")
+                                ? whole
+                                : whole.replaceFirst("\\(\\d+", "(")
+                                        .replaceAll("0x[0-9a-f]+", "0x")
+                                        .replaceAll("\\[\\d+, \\d+]", "[]"));
             }
         }
         return calls;

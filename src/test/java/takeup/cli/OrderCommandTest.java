@@ -45,7 +45,8 @@ class OrderCommandTest {
 
     private void roll(String number, Change change) throws IOException {
         String sample = Files.readString(Path.of("src/test/resources/handoff/R0007.json"));
-        Files.writeString(loose.resolve(number + ".json"), change.of(sample.replace("\"R0007\"", "\"" + number + "\"")));
+        Files.writeString(
+                loose.resolve(number + ".json"), change.of(sample.replace("\"R0007\"", "\"" + number + "\"")));
     }
 
     private int run(String... words) {
@@ -53,7 +54,11 @@ class OrderCommandTest {
         errors.reset();
         List<String> all = new ArrayList<>(List.of("order"));
         all.addAll(Arrays.asList(words));
-        all.addAll(List.of("--clock", "2026-09-14T09:30+02:00", "--data", scratch.resolve("data").toString()));
+        all.addAll(List.of(
+                "--clock",
+                "2026-09-14T09:30+02:00",
+                "--data",
+                scratch.resolve("data").toString()));
         return Commands.run(all.toArray(String[]::new), new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
     }
 
@@ -91,10 +96,15 @@ class OrderCommandTest {
     @Test
     void aFolderOfFilesIsEnoughForAnOrder() throws IOException {
         check(from("new", "--reference", "Regatta crew portraits"), 0, "ORD-001 for The lab, 1 roll: 1 C-41, NORMAL");
-        assertTrue(said().contains("R0007  120 6x4.5  Colour negative 400  C-41, NORMAL (rated 200, box 400)  3 frames"), said());
+        assertTrue(
+                said().contains("R0007  120 6x4.5  Colour negative 400  C-41, NORMAL (rated 200, box 400)  3 frames"),
+                said());
         assertFalse(Files.exists(scratch.resolve("data")), "no data folder is made");
         for (String file : List.of("ORD-001.json", "ORD-001.html")) {
-            assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(loose.resolve("orders").resolve(file))));
+            assertEquals(
+                    "rw-------",
+                    PosixFilePermissions.toString(Files.getPosixFilePermissions(
+                            loose.resolve("orders").resolve(file))));
         }
         check(from("show", "1"), 0, "reference    Regatta crew portraits");
         check(from("new"), 1, "no finished roll waits for an order");
@@ -107,7 +117,10 @@ class OrderCommandTest {
         roll("R0009", it -> it.replace("\"exposureIndex\": 200", "\"exposureIndex\": 1600"));
         Map<String, String> before = everything();
         check(from("new"), 1, "R0008 holds no exposed frame");
-        assertTrue(wrong().contains("R0009 was rated 2 stops above its box speed") && wrong().contains("nothing was ordered"), wrong());
+        assertTrue(
+                wrong().contains("R0009 was rated 2 stops above its box speed")
+                        && wrong().contains("nothing was ordered"),
+                wrong());
         Map<String, String> after = everything();
         after.keySet().removeIf(it -> it.endsWith("lock"));
         assertEquals(before, after);
@@ -129,15 +142,21 @@ class OrderCommandTest {
 
     @Test
     void aFileThatCannotBeTakenIsOneSentenceAndNothingIsOrdered() throws IOException {
-        for (Change change : List.<Change>of(it -> it.replace("\"version\": 1,", "\"version\": 2,"), it -> it.replace("\"filmSize\": \"120\",", ""),
-                it -> it.replace("\"process\": \"C-41\"", "\"process\": \"soup\""), it -> it.substring(0, it.length() / 2), it -> "", it -> "\u0000\u001b[2J")) {
+        for (Change change : List.<Change>of(
+                it -> it.replace("\"version\": 1,", "\"version\": 2,"),
+                it -> it.replace("\"filmSize\": \"120\",", ""),
+                it -> it.replace("\"process\": \"C-41\"", "\"process\": \"soup\""),
+                it -> it.substring(0, it.length() / 2),
+                it -> "",
+                it -> "\u0000\u001b[2J")) {
             roll("R0008", change);
             assertEquals(1, from("new"), said());
             assertEquals(2, wrong().lines().count(), wrong());
             assertTrue(wrong().startsWith("takeup: R0008") && wrong().indexOf('\u001b') < 0, wrong());
             assertFalse(Files.exists(loose.resolve("orders").resolve("ORD-001.json")));
         }
-        try (RandomAccessFile large = new RandomAccessFile(loose.resolve("R0008.json").toFile(), "rw")) {
+        try (RandomAccessFile large =
+                new RandomAccessFile(loose.resolve("R0008.json").toFile(), "rw")) {
             large.setLength(50_000_000);
         }
         check(from("new"), 1, "R0008.json:1: is larger than any such file can be");
@@ -164,11 +183,15 @@ class OrderCommandTest {
         roll("R0009", it -> it);
         check(from("new"), 0, "3 rolls");
         check(from("split", "1", "--moment", "15:10-15:15 start"), 0, "ORD-001, parcel 1 of 2: R0007");
-        assertTrue(said().contains("ORD-002, parcel 2 of 2: R0008, R0009") || said().contains("ORD-002, parcel 2 of 2: R0009"), said());
+        assertTrue(
+                said().contains("ORD-002, parcel 2 of 2: R0008, R0009")
+                        || said().contains("ORD-002, parcel 2 of 2: R0009"),
+                said());
         check(from("show", "2"), 0, "parcel       2 of 2; the other is ORD-001");
         check(from("split", "1"), 1, "is one of several parcels already");
         check(from("new"), 1, "no finished roll waits");
-        assertTrue(Files.readString(loose.resolve("orders").resolve("ORD-002.html")).contains("R0009"));
+        assertTrue(Files.readString(loose.resolve("orders").resolve("ORD-002.html"))
+                .contains("R0009"));
     }
 
     @Test
@@ -187,8 +210,14 @@ class OrderCommandTest {
     @Test
     void aCorrectionAfterTheOrderIsTold() throws IOException {
         check(from("new"), 0, "ORD-001");
-        roll("R0007", it -> it.replace("\"revision\": 12", "\"revision\": 13").replace("\"pushStops\": 0", "\"pushStops\": 1"));
-        check(from("list"), 0, "R0007 was corrected after it was ordered (revision 12, now 13): it says C-41, PUSH 1 STOP");
+        roll(
+                "R0007",
+                it -> it.replace("\"revision\": 12", "\"revision\": 13")
+                        .replace("\"pushStops\": 0", "\"pushStops\": 1"));
+        check(
+                from("list"),
+                0,
+                "R0007 was corrected after it was ordered (revision 12, now 13): it says C-41, PUSH 1 STOP");
         check(from("show", "1", "--html"), 0, "R0007 was corrected after it was ordered");
     }
 
@@ -197,20 +226,38 @@ class OrderCommandTest {
         String day = "cam 645 1\nload cn400\nm 5.6 125\n4 125 ; bow seat\nunload yes\ncam 35\nload bw400\n8 125\n";
         Path data = scratch.resolve("data");
         try (Disk disk = Disk.take(new takeup.journal.Archive(data))) {
-            new LineCommand(disk, Opening.of(disk.archive(), new takeup.kit.Kit(new ProfileShelf(data.resolve("profiles"), Folder.profiles()))).situation(),
-                    Clock.of(java.util.Optional.of(Clock.parse("2026-09-12T15:00+02:00"))), new Out(answers, errors, Map.of()), false)
+            new LineCommand(
+                            disk,
+                            Opening.of(
+                                            disk.archive(),
+                                            new takeup.kit.Kit(
+                                                    new ProfileShelf(data.resolve("profiles"), Folder.profiles())))
+                                    .situation(),
+                            Clock.of(java.util.Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            new Out(answers, errors, Map.of()),
+                            false)
                     .run(new java.io.ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
             check(run("new"), 1, "is writing in this folder");
         }
         check(run("new"), 0, "to know: R0002 is still in 35mm");
-        assertFalse(Files.readString(data.resolve("orders").resolve("ORD-001.json")).contains("bow seat"));
+        assertFalse(
+                Files.readString(data.resolve("orders").resolve("ORD-001.json")).contains("bow seat"));
         check(run("mark", "1", "sent"), 0, "at the lab since 2026-09-14");
         answers.reset();
-        assertEquals(0, Commands.run(new String[] {"rolls", "--data", data.toString()}, new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
+        assertEquals(
+                0,
+                Commands.run(
+                        new String[] {"rolls", "--data", data.toString()},
+                        new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
         assertTrue(said().contains("at the lab since 2026-09-14 (ORD-001)"), said());
         answers.reset();
-        assertEquals(0, Commands.run(new String[] {"rolls", "--json", "--data", data.toString()}, new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
-        assertTrue(said().contains("\"where\" : \"at the lab\"") && said().contains("\"where\" : \"in camera\""), said());
+        assertEquals(
+                0,
+                Commands.run(
+                        new String[] {"rolls", "--json", "--data", data.toString()},
+                        new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
+        assertTrue(
+                said().contains("\"where\" : \"at the lab\"") && said().contains("\"where\" : \"in camera\""), said());
         check(run("new", "2"), 0, "to know: R0002 is still in a camera: unload it before it goes");
     }
 

@@ -21,7 +21,11 @@ class OutTest {
     @Test
     void aLineOfAnAnswerNeverCarriesAnEscapeByte() {
         out("C.UTF-8").line("bow \u001b[2J seat \u009b1m \u202e\u0007");
-        assertTrue(text(answers).chars().allMatch(it -> it == '\n' || it >= ' ' && (it < 0x7f || it > 0x9f) && it != 0x202e), text(answers));
+        assertTrue(
+                text(answers)
+                        .chars()
+                        .allMatch(it -> it == '\n' || it >= ' ' && (it < 0x7f || it > 0x9f) && it != 0x202e),
+                text(answers));
         assertTrue(text(answers).startsWith("bow "));
     }
 
@@ -51,11 +55,15 @@ class OutTest {
         Broken pipe             | ''
         """)
     void aFailedWriteIsAFailureAndIsSaidOnceUnlessTheReaderHadEnough(String why, String said) {
-        Out out = new Out(new OutputStream() {
-            @Override public void write(int b) throws IOException {
-                throw new IOException(why);
-            }
-        }, errors, Map.of("LC_ALL", "C.UTF-8"));
+        Out out = new Out(
+                new OutputStream() {
+                    @Override
+                    public void write(int b) throws IOException {
+                        throw new IOException(why);
+                    }
+                },
+                errors,
+                Map.of("LC_ALL", "C.UTF-8"));
         out.line("one");
         out.line("two");
         assertTrue(out.failed());

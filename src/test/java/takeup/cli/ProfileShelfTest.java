@@ -20,6 +20,7 @@ import takeup.kit.Kit;
 class ProfileShelfTest {
     @TempDir
     Path folder;
+
     private ProfileShelf shelf;
     private LabShelf labs;
 
@@ -60,7 +61,9 @@ class ProfileShelfTest {
     @CsvSource({"1048576, false", "1048577, true"})
     void aFileOfAMebibyteIsReadAndALargerOneIsNot(int bytes, boolean refused) throws IOException {
         put("own/stocks/cn400.json", " ".repeat(bytes), StandardCharsets.UTF_8);
-        assertEquals(refused ? "stocks/cn400.json:1: is larger than any such file can be" : " ".repeat(bytes), said("cn400"));
+        assertEquals(
+                refused ? "stocks/cn400.json:1: is larger than any such file can be" : " ".repeat(bytes),
+                said("cn400"));
     }
 
     @Test
@@ -86,11 +89,19 @@ class ProfileShelfTest {
 
     @Test
     void aLabThatIsNotKnownOrNotReadIsTold() throws IOException {
-        assertEquals(List.of("../x is no lab known here; known: none"), labs.lab("../x").problems());
+        assertEquals(
+                List.of("../x is no lab known here; known: none"),
+                labs.lab("../x").problems());
         put("own/labs/harbour.json", "schön", StandardCharsets.ISO_8859_1);
-        assertEquals(List.of("labs/harbour.json:1: is not UTF-8: save it as UTF-8"), labs.lab("Harbour").problems());
+        assertEquals(
+                List.of("labs/harbour.json:1: is not UTF-8: save it as UTF-8"),
+                labs.lab("Harbour").problems());
         assertEquals(List.of("labs/harbour.json:1: is not UTF-8: save it as UTF-8"), labs.problems());
-        assertEquals(List.of("harbor is no lab known here; did you mean harbour?"), labs.lab("harbor").problems());
-        assertEquals(List.of("quay is no lab known here; known: harbour"), labs.lab("quay").problems());
+        assertEquals(
+                List.of("harbor is no lab known here; did you mean harbour?"),
+                labs.lab("harbor").problems());
+        assertEquals(
+                List.of("quay is no lab known here; known: harbour"),
+                labs.lab("quay").problems());
     }
 }

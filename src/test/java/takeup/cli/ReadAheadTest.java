@@ -23,12 +23,17 @@ class ReadAheadTest {
     /** Each odd one is held up until the even one behind it was read: with one thread this would stand still. */
     @Test
     void oneThatTakesLongHoldsUpTheOthersTurnAndNotTheirReading() {
-        List<CountDownLatch> read = KEYS.stream().map(it -> new CountDownLatch(1)).toList();
-        ReadAhead.inOrder(KEYS, 2, key -> {
-            boolean waited = key % 2 == 0 || key == 499 || waits(read.get(key + 1));
-            read.get(key).countDown();
-            return key + (waited ? "" : " waited in vain");
-        }, taken::add);
+        List<CountDownLatch> read =
+                KEYS.stream().map(it -> new CountDownLatch(1)).toList();
+        ReadAhead.inOrder(
+                KEYS,
+                2,
+                key -> {
+                    boolean waited = key % 2 == 0 || key == 499 || waits(read.get(key + 1));
+                    read.get(key).countDown();
+                    return key + (waited ? "" : " waited in vain");
+                },
+                taken::add);
         assertEquals(KEYS.stream().map(String::valueOf).toList(), taken);
     }
 
@@ -45,13 +50,17 @@ class ReadAheadTest {
     void noMoreAreReadAheadThanTwoForEachThread(int threads) {
         AtomicInteger begun = new AtomicInteger();
         AtomicInteger most = new AtomicInteger();
-        ReadAhead.inOrder(KEYS, threads, key -> {
-            most.accumulateAndGet(begun.incrementAndGet(), Math::max);
-            return String.valueOf(key);
-        }, it -> {
-            begun.decrementAndGet();
-            return taken.add(it);
-        });
+        ReadAhead.inOrder(
+                KEYS,
+                threads,
+                key -> {
+                    most.accumulateAndGet(begun.incrementAndGet(), Math::max);
+                    return String.valueOf(key);
+                },
+                it -> {
+                    begun.decrementAndGet();
+                    return taken.add(it);
+                });
         assertEquals(KEYS.stream().map(String::valueOf).toList(), taken);
         assertTrue(most.get() <= Math.max(1, 2 * threads), "read and not taken: " + most);
     }
@@ -67,16 +76,30 @@ class ReadAheadTest {
     @ValueSource(ints = {1, 2, 8})
     void aMistakeComesOutInItsPlaceAsItWas(int threads) {
         IllegalStateException mistake = new IllegalStateException("frame 5");
-        assertEquals(mistake, assertThrows(IllegalStateException.class, () -> ReadAhead.inOrder(KEYS, threads, key -> {
-            if (key == 5) {
-                throw mistake;
-            }
-            return String.valueOf(key);
-        }, taken::add)));
+        assertEquals(
+                mistake,
+                assertThrows(
+                        IllegalStateException.class,
+                        () -> ReadAhead.inOrder(
+                                KEYS,
+                                threads,
+                                key -> {
+                                    if (key == 5) {
+                                        throw mistake;
+                                    }
+                                    return String.valueOf(key);
+                                },
+                                taken::add)));
         assertEquals(List.of("0", "1", "2", "3", "4"), taken);
-        assertThrows(OutOfMemoryError.class, () -> ReadAhead.inOrder(KEYS, threads, key -> {
-            throw new OutOfMemoryError("no room");
-        }, it -> true));
+        assertThrows(
+                OutOfMemoryError.class,
+                () -> ReadAhead.inOrder(
+                        KEYS,
+                        threads,
+                        key -> {
+                            throw new OutOfMemoryError("no room");
+                        },
+                        it -> true));
     }
 
     @Test

@@ -57,7 +57,9 @@ class ScanDateTest {
 
     private static byte[] tiff(boolean little, String digitised, String date) {
         ByteBuffer out = ByteBuffer.allocate(200).order(little ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
-        out.put((little ? "II" : "MM").getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(8);
+        out.put((little ? "II" : "MM").getBytes(StandardCharsets.US_ASCII))
+                .putShort((short) 42)
+                .putInt(8);
         out.putShort((short) 2);
         entry(out, 0x0132, 2, 20, 100);
         entry(out, 0x8769, 4, 1, 60);
@@ -77,7 +79,20 @@ class ScanDateTest {
     private static byte[] jpeg(byte[] tiff) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         // SOI; an APP0 to pass over; APP1 with Exif.
-        out.write(new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0, 0, 4, 1, 2, (byte) 0xff, (byte) 0xe1, 0, (byte) (tiff.length + 8)});
+        out.write(new byte[] {
+            (byte) 0xff,
+            (byte) 0xd8,
+            (byte) 0xff,
+            (byte) 0xe0,
+            0,
+            4,
+            1,
+            2,
+            (byte) 0xff,
+            (byte) 0xe1,
+            0,
+            (byte) (tiff.length + 8)
+        });
         out.write("Exif\0\0".getBytes(StandardCharsets.US_ASCII));
         out.write(tiff);
         return out.toByteArray();

@@ -22,11 +22,14 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
 
-/** A roll of regatta day comes back from the lab: laid beside the log, accepted, judged, with sidecars beside the scans. */
+/**
+ * A roll of regatta day comes back from the lab: laid beside the log, accepted, judged, with sidecars beside the scans.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ScansIT {
     /** Stops over box, by frame, of the roll below: at EV 11 and EI 400, f/5.6 at 1/250 is right (2^13/2^13). */
     private static final double[] OVER = {1, 0, -2, 2, 3, 1, -2, -3, 1, 2, 1, 4, 0, 1, 2, 1};
+
     private static final String ROLL = """
             cam 645 1
             load bw400 120 @400
@@ -49,12 +52,16 @@ class ScansIT {
             5.6 125
             unload yes
             """;
+
     @TempDir
     static Path scratch;
 
     @BeforeAll
     void shoot() {
-        assertEquals(0, takeup(ROLL, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00").status());
+        assertEquals(
+                0,
+                takeup(ROLL, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00")
+                        .status());
     }
 
     @Test
@@ -64,11 +71,14 @@ class ScansIT {
         Installed.Ended ended = takeup("", "scans", "1", "back", "--data", "day", "--json");
         assertEquals(0, ended.status(), ended.toString());
         assertTrue(ended.out().replaceAll("\\s", "").contains("\"missing\":[3,8]"), ended.out());
-        Installed.Ended accepted = takeup("yes\n", "scans", "1", "back", "--data", "day", "--accept", "--thin", "8,7", "--good", "1-2");
+        Installed.Ended accepted =
+                takeup("yes\n", "scans", "1", "back", "--data", "day", "--accept", "--thin", "8,7", "--good", "1-2");
         assertEquals(0, accepted.status(), accepted.toString());
         Installed.Ended shown = takeup("", "scans", "1", "--data", "day");
         assertTrue(shown.out().contains("   4  crew_03.jpg"), shown.out());
-        assertTrue(shown.out().lines().anyMatch(it -> it.startsWith("   7  crew_06.jpg") && it.contains("thin")), shown.out());
+        assertTrue(
+                shown.out().lines().anyMatch(it -> it.startsWith("   7  crew_06.jpg") && it.contains("thin")),
+                shown.out());
         assertEquals(before, sums(folder), "scans were changed");
         assertEquals(0, takeup("", "check", "day").status());
     }
@@ -86,10 +96,27 @@ class ScansIT {
     void whatIsPutRightByHandIsKeptAsItIs() throws IOException {
         takeup(ROLL, "line", "--data", "hand", "--clock", "2026-09-12T15:00+02:00");
         folder("turned");
-        Installed.Ended ended = takeup("", "scans", "1", "turned", "--data", "hand", "--reverse", "--swap", "1,2", "--place", "3=none", "--accept");
+        Installed.Ended ended = takeup(
+                "",
+                "scans",
+                "1",
+                "turned",
+                "--data",
+                "hand",
+                "--reverse",
+                "--swap",
+                "1,2",
+                "--place",
+                "3=none",
+                "--accept");
         assertEquals(0, ended.status(), ended.toString());
         String shown = takeup("", "scans", "1", "--data", "hand").out();
-        assertTrue(shown.contains("  16  crew_02.jpg") && shown.contains("  15  crew_01.jpg") && shown.contains("  14  –") && shown.contains("   1  crew_16.jpg"), shown);
+        assertTrue(
+                shown.contains("  16  crew_02.jpg")
+                        && shown.contains("  15  crew_01.jpg")
+                        && shown.contains("  14  –")
+                        && shown.contains("   1  crew_16.jpg"),
+                shown);
     }
 
     @Test
@@ -109,17 +136,32 @@ class ScansIT {
         Path folder = folder("cars-back");
         Files.writeString(folder.resolve("crew_02.xmp"), "mine");
         takeup("yes\n", "scans", "1", "cars-back", "--data", "cars", "--accept");
-        assertEquals(0, takeup("", "scans", "1", "--data", "cars", "--sidecars", "full").status());
+        assertEquals(
+                0,
+                takeup("", "scans", "1", "--data", "cars", "--sidecars", "full").status());
         Installed.Ended twice = takeup("", "scans", "1", "--data", "cars", "--sidecars", "short");
         assertEquals(1, twice.status(), "one is there already");
         assertEquals("mine", Files.readString(folder.resolve("crew_02.xmp")));
-        String[] marks = {"5.6", "5.6", "8", "5.6", "4", "5.6", "11", "11", "5.6", "4", "5.6", "4", "5.6", "5.6", "5.6", "5.6"};
-        String[] wanted = {"125", "250", "500", "60", "60", "125", "250", "500", "125", "125", "125", "30", "250", "125", "60", "125"};
-        List<String> line = new ArrayList<>(List.of("exiftool", "-q", "-n", "-p", "$FNumber;$ExposureTime;$ISO;$FocalLength;$LightValue;$DateTimeOriginal;$Description"));
+        String[] marks = {
+            "5.6", "5.6", "8", "5.6", "4", "5.6", "11", "11", "5.6", "4", "5.6", "4", "5.6", "5.6", "5.6", "5.6"
+        };
+        String[] wanted = {
+            "125", "250", "500", "60", "60", "125", "250", "500", "125", "125", "125", "30", "250", "125", "60", "125"
+        };
+        List<String> line = new ArrayList<>(List.of(
+                "exiftool",
+                "-q",
+                "-n",
+                "-p",
+                "$FNumber;$ExposureTime;$ISO;$FocalLength;$LightValue;$DateTimeOriginal;$Description"));
         for (int i = 0; i < OVER.length; i++) {
-            line.add(folder.resolve("crew_" + (i < 9 ? "0" : "") + (i + 1) + ".jpg.xmp").toString());
+            line.add(folder.resolve("crew_" + (i < 9 ? "0" : "") + (i + 1) + ".jpg.xmp")
+                    .toString());
         }
-        List<String> all = Installed.run(Installed.process(scratch, Map.of(), line), "").out().lines().toList();
+        List<String> all = Installed.run(Installed.process(scratch, Map.of(), line), "")
+                .out()
+                .lines()
+                .toList();
         assertEquals(OVER.length, all.size(), all.toString());
         for (int i = 0; i < OVER.length; i++) {
             String said = all.get(i);
@@ -131,7 +173,10 @@ class ScansIT {
             // The light is EV 11; what was set is right for 11 less what it is over.
             assertEquals(11 - OVER[i], Double.parseDouble(cells[4]), 0.2, said);
             assertEquals("2026:09:12 15:00:00+02:00", cells[5], said);
-            assertTrue(cells[6].startsWith("Roll R0001, frame " + (i + 1)) && (i > 0 || cells[6].endsWith("Ines & Tarek <bow>")), said);
+            assertTrue(
+                    cells[6].startsWith("Roll R0001, frame " + (i + 1))
+                            && (i > 0 || cells[6].endsWith("Ines & Tarek <bow>")),
+                    said);
         }
     }
 
@@ -143,7 +188,13 @@ class ScansIT {
             int frame = i + 1;
             if (java.util.Arrays.stream(missing).noneMatch(it -> it == frame)) {
                 count++;
-                lab.scan("crew_" + (count < 10 ? "0" : "") + count + ".jpg", 0.4 + 0.08 * (OVER[i] - 1), 0.15, 80, 60, i);
+                lab.scan(
+                        "crew_" + (count < 10 ? "0" : "") + count + ".jpg",
+                        0.4 + 0.08 * (OVER[i] - 1),
+                        0.15,
+                        80,
+                        60,
+                        i);
             }
         }
         return lab.folder();
@@ -153,7 +204,12 @@ class ScansIT {
         Map<String, String> sums = new TreeMap<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.toList()) {
-                sums.put(file.getFileName().toString(), HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file))) + Files.getLastModifiedTime(file));
+                sums.put(
+                        file.getFileName().toString(),
+                        HexFormat.of()
+                                        .formatHex(MessageDigest.getInstance("SHA-256")
+                                                .digest(Files.readAllBytes(file)))
+                                + Files.getLastModifiedTime(file));
             }
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);

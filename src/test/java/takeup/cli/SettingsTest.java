@@ -80,7 +80,14 @@ class SettingsTest {
         {"framesLeft": 36} | false | 36
         """)
     void theFirstAndTheLastValueAreTaken(String text, boolean ascii, int framesLeft) {
-        assertEquals(new Settings(Optional.empty(), ascii, framesLeft < 0 ? OptionalInt.empty() : OptionalInt.of(framesLeft), "R", List.of()), Settings.read(text));
+        assertEquals(
+                new Settings(
+                        Optional.empty(),
+                        ascii,
+                        framesLeft < 0 ? OptionalInt.empty() : OptionalInt.of(framesLeft),
+                        "R",
+                        List.of()),
+                Settings.read(text));
     }
 
     @Test
@@ -89,7 +96,12 @@ class SettingsTest {
         assertEquals(OptionalInt.of(8), Settings.of(folder).framesLeft());
         for (int more = 0; more < 2; more++) {
             Files.writeString(folder.resolve(Settings.NAME), ALL + " ".repeat(65_536 - ALL.length() + more));
-            assertEquals(more == 0 ? List.of() : List.of("settings.json:1: this is larger than any settings can be; takeup goes on without its settings"), Settings.of(folder).problems());
+            assertEquals(
+                    more == 0
+                            ? List.of()
+                            : List.of("settings.json:1: this is larger than any settings can be; takeup goes on "
+                                    + "without its settings"),
+                    Settings.of(folder).problems());
         }
     }
 
@@ -98,7 +110,9 @@ class SettingsTest {
     @ValueSource(strings = {"nowhere", Settings.NAME})
     void aLinkThatLeadsNowhereIsTold(String target) throws IOException {
         Files.createSymbolicLink(folder.resolve(Settings.NAME), Path.of(target));
-        assertEquals(List.of("settings.json:1: this is no plain file; takeup goes on without its settings"), Settings.of(folder).problems());
+        assertEquals(
+                List.of("settings.json:1: this is no plain file; takeup goes on without its settings"),
+                Settings.of(folder).problems());
     }
 
     @Test
@@ -121,7 +135,9 @@ class SettingsTest {
             }
             Files.write(folder.resolve(Settings.NAME), broken);
             Settings settings = Settings.of(folder);
-            assertTrue(settings.problems().stream().allMatch(it -> it.matches("(?s)settings\\.json:[1-9][0-9]*: .*")), settings.problems().toString());
+            assertTrue(
+                    settings.problems().stream().allMatch(it -> it.matches("(?s)settings\\.json:[1-9][0-9]*: .*")),
+                    settings.problems().toString());
             assertTrue(i >= 30 || !settings.problems().isEmpty(), "nothing is said of a file that was cut");
         }
     }
@@ -129,7 +145,9 @@ class SettingsTest {
     @Test
     void aFolderOfThatNameIsToldAndLeft() throws IOException {
         Files.createDirectory(folder.resolve(Settings.NAME));
-        assertEquals(List.of("settings.json:1: this is no plain file; takeup goes on without its settings"), Settings.of(folder).problems());
+        assertEquals(
+                List.of("settings.json:1: this is no plain file; takeup goes on without its settings"),
+                Settings.of(folder).problems());
     }
 
     @Test
@@ -137,6 +155,8 @@ class SettingsTest {
         Files.writeString(folder.resolve(Settings.NAME), "{\"them\": 1}");
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         assertEquals(1, Commands.run(new String[] {"check", folder.toString()}, new Out(said, said, Map.of())));
-        assertTrue(said.toString(StandardCharsets.UTF_8).startsWith("settings.json:1: them is no setting"), said.toString(StandardCharsets.UTF_8));
+        assertTrue(
+                said.toString(StandardCharsets.UTF_8).startsWith("settings.json:1: them is no setting"),
+                said.toString(StandardCharsets.UTF_8));
     }
 }

@@ -44,7 +44,8 @@ class ShellHelpTest {
         HELP.put(path, options);
         int commands = help.indexOf("\nCommands:\n");
         if (commands >= 0) {
-            for (Matcher found = Pattern.compile("(?m)^  ([a-z-]+) ").matcher(help.substring(commands)); found.find(); ) {
+            for (Matcher found = Pattern.compile("(?m)^  ([a-z-]+) ").matcher(help.substring(commands));
+                    found.find(); ) {
                 helpOf((path + " " + found.group(1)).strip());
             }
         }
@@ -61,7 +62,9 @@ class ShellHelpTest {
 
     @Test
     void helpIsReadRight() {
-        assertTrue(HELP.keySet().containsAll(List.of("", "line", "meter", "order new", "completion", "man", "themes")), HELP.keySet().toString());
+        assertTrue(
+                HELP.keySet().containsAll(List.of("", "line", "meter", "order new", "completion", "man", "themes")),
+                HELP.keySet().toString());
         assertEquals(new TreeSet<>(List.of("--clock", "--json", "--data", "--help", "--version")), HELP.get("line"));
         assertTrue(HELP.get("roll").contains("-o"));
         assertTrue(HELP.get("").containsAll(List.of("--ascii", "--theme", "--warm")));
@@ -71,7 +74,9 @@ class ShellHelpTest {
     void bashCompletesTheCommandsAndOptionsOfHelp() {
         Map<String, Set<String>> options = new TreeMap<>();
         Set<String> commands = new TreeSet<>();
-        for (Matcher found = Pattern.compile("(?m)^ +'([a-z -]*)'\\) options='([^']*)' below='([^']*)' ;;$").matcher(said("completion", "bash")); found.find(); ) {
+        for (Matcher found = Pattern.compile("(?m)^ +'([a-z -]*)'\\) options='([^']*)' below='([^']*)' ;;$")
+                        .matcher(said("completion", "bash"));
+                found.find(); ) {
             options.put(found.group(1), words(found.group(2)));
             words(found.group(3)).forEach(it -> commands.add((found.group(1) + " " + it).strip()));
         }
@@ -84,9 +89,14 @@ class ShellHelpTest {
     @Test
     void zshCompletesTheOptionsOfHelp() {
         Map<String, Set<String>> options = new TreeMap<>();
-        for (Matcher found = Pattern.compile("(?m)^ +'([a-z -]*)'\\)\n +options=\\(\n(.*?)\n +\\)\n +below=", Pattern.DOTALL).matcher(said("completion", "zsh")); found.find(); ) {
+        for (Matcher found = Pattern.compile(
+                                "(?m)^ +'([a-z -]*)'\\)\n +options=\\(\n(.*?)\n +\\)\n +below=", Pattern.DOTALL)
+                        .matcher(said("completion", "zsh"));
+                found.find(); ) {
             Set<String> names = new TreeSet<>();
-            found.group(2).lines().forEach(it -> names.add(it.strip().substring(1, it.strip().indexOf(':'))));
+            found.group(2)
+                    .lines()
+                    .forEach(it -> names.add(it.strip().substring(1, it.strip().indexOf(':'))));
             options.put(found.group(1), names);
         }
         assertEquals(HELP, options);
@@ -105,7 +115,8 @@ class ShellHelpTest {
                         path.add(part.substring(28));
                     }
                 }
-                options.computeIfAbsent(String.join(" ", path), it -> new TreeSet<>()).add((option.group(1).equals("l") ? "--" : "-") + option.group(2));
+                options.computeIfAbsent(String.join(" ", path), it -> new TreeSet<>())
+                        .add((option.group(1).equals("l") ? "--" : "-") + option.group(2));
             }
         }
         assertEquals(HELP, options);
@@ -142,7 +153,11 @@ class ShellHelpTest {
             if (section.equals("OPTIONS") || section.equals("COMMANDS")) {
                 told.computeIfAbsent(path, it -> new TreeSet<>());
                 if (line.equals(".TP") && lines.get(i + 1).startsWith("\\-")) {
-                    told.get(path).addAll(Arrays.asList(lines.get(i + 1).replace("\\-", "-").replaceAll("[ =][A-Z]+$", "").split(", ")));
+                    told.get(path)
+                            .addAll(Arrays.asList(lines.get(i + 1)
+                                    .replace("\\-", "-")
+                                    .replaceAll("[ =][A-Z]+$", "")
+                                    .split(", ")));
                 }
             }
         }
@@ -151,10 +166,15 @@ class ShellHelpTest {
 
     @Test
     void theManualPageTellsEveryKeyAndEveryWord() {
-        String page = said("man").replace("\\-", "-").replace("\\[u00B7]", "·").replace("\\(aq", "'").replace("\\&", "");
+        String page = said("man")
+                .replace("\\-", "-")
+                .replace("\\[u00B7]", "·")
+                .replace("\\(aq", "'")
+                .replace("\\&", "");
         List<String> tags = page.lines().toList();
         for (KeyHelp key : KeyHelp.all()) {
-            assertTrue(tags.stream().anyMatch(it -> it.equals(key.key()) || it.startsWith(key.key() + " (")), key.key());
+            assertTrue(
+                    tags.stream().anyMatch(it -> it.equals(key.key()) || it.startsWith(key.key() + " (")), key.key());
         }
         for (Lexicon.Word word : Lexicon.WORDS) {
             assertTrue(tags.contains(word.usage()), word.usage());
@@ -173,7 +193,8 @@ class ShellHelpTest {
                 requests.add(line.split(" ")[0]);
             }
         }
-        assertEquals(new TreeSet<>(List.of(".TH", ".SH", ".SS", ".TP", ".PP", ".B", ".BR", ".br", ".nf", ".fi")), requests);
+        assertEquals(
+                new TreeSet<>(List.of(".TH", ".SH", ".SS", ".TP", ".PP", ".B", ".BR", ".br", ".nf", ".fi")), requests);
     }
 
     @ParameterizedTest(name = "what --{0} takes is completed by a kind that the program knows")

@@ -28,7 +28,8 @@ import takeup.kit.JsonText;
 
 /** However the screen ends, the shell has its terminal back as it was, and reads in one line what was saved. */
 class SignalsIT {
-    private static final Path HOME = Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
+    private static final Path HOME =
+            Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
 
     @TempDir
     static Path scratch;
@@ -43,21 +44,43 @@ class SignalsIT {
         ExecutorService few = Executors.newFixedThreadPool(4);
         for (String action : List.of("quit", "ctrl-c", "TERM", "HUP", "INT", "gone", "error", "STOP", "TSTP", "keys")) {
             Path home = action.equals("error") ? scratch.resolve("broken") : HOME;
-            RUNS.put(action, CompletableFuture.supplyAsync(() -> Installed.run(Installed.process(scratch, Map.of(), List.of("python3",
-                    Path.of("src/test/outside/terminal.py").toAbsolutePath().toString(), action, action, home.resolve("bin").resolve("takeup").toString(),
-                    "--data", scratch.resolve(action).toString())), ""), few));
+            RUNS.put(
+                    action,
+                    CompletableFuture.supplyAsync(
+                            () -> Installed.run(
+                                    Installed.process(
+                                            scratch,
+                                            Map.of(),
+                                            List.of(
+                                                    "python3",
+                                                    Path.of("src/test/outside/terminal.py")
+                                                            .toAbsolutePath()
+                                                            .toString(),
+                                                    action,
+                                                    action,
+                                                    home.resolve("bin")
+                                                            .resolve("takeup")
+                                                            .toString(),
+                                                    "--data",
+                                                    scratch.resolve(action).toString())),
+                                    ""),
+                            few));
         }
         few.shutdown();
     }
 
-    /** A copy of the program without two of its classes, missed when frames are listed or printed as a table: a mistake of our own. */
+    /**
+     * A copy of the program without two of its classes, missed when frames are listed or printed as a table: a mistake
+     * of our own.
+     */
     private static void withoutAClass(Path broken) throws IOException {
         try (Stream<Path> all = Files.walk(HOME)) {
             for (Path path : all.filter(it -> !it.toString().endsWith(".jsa")).toList()) {
                 Files.copy(path, broken.resolve(HOME.relativize(path).toString()));
             }
         }
-        try (FileSystem jar = FileSystems.newFileSystem(URI.create("jar:" + broken.resolve("takeup.jar").toUri()), Map.of())) {
+        try (FileSystem jar = FileSystems.newFileSystem(
+                URI.create("jar:" + broken.resolve("takeup.jar").toUri()), Map.of())) {
             Files.delete(jar.getPath("takeup/screen/ListViews.class"));
             Files.delete(jar.getPath("takeup/handoff/RollCsv.class"));
         }
@@ -70,7 +93,10 @@ class SignalsIT {
         assertEquals(status, number(ended, "status"), ended.toString());
         givenBack(ended);
         String after = afterTheScreen(ended);
-        assertTrue(after.contains("takeup: saved in " + scratch.resolve(action)) && after.contains("R0001 in 35: 1 logged"), after);
+        assertTrue(
+                after.contains("takeup: saved in " + scratch.resolve(action))
+                        && after.contains("R0001 in 35: 1 logged"),
+                after);
         assertEquals(1, after.strip().lines().count(), after);
         assertEquals(1, number(ended, "frames"));
     }
@@ -81,7 +107,11 @@ class SignalsIT {
         assertEquals(1, number(ended, "frames"));
         Installed.Ended check = Installed.run(scratch, "", List.of("check", "gone"));
         assertEquals(0, check.status(), check.all());
-        assertEquals(0, Installed.run(scratch, "8 125\n", List.of("line", "--data", "gone")).status(), "nobody holds the folder any more");
+        assertEquals(
+                0,
+                Installed.run(scratch, "8 125\n", List.of("line", "--data", "gone"))
+                        .status(),
+                "nobody holds the folder any more");
     }
 
     @Test
@@ -90,7 +120,11 @@ class SignalsIT {
         assertEquals(1, number(ended, "status"), ended.toString());
         givenBack(ended);
         String after = afterTheScreen(ended);
-        assertTrue(after.contains("takeup made a mistake and had to stop.") && after.contains("The report is ") && !after.contains("\tat "), after);
+        assertTrue(
+                after.contains("takeup made a mistake and had to stop.")
+                        && after.contains("The report is ")
+                        && !after.contains("\tat "),
+                after);
         try (Stream<Path> reports = Files.list(scratch.resolve("error/reports"))) {
             assertTrue(Files.readString(reports.findFirst().orElseThrow()).contains("takeup/screen/ListViews"));
         }
@@ -102,8 +136,18 @@ class SignalsIT {
     void anErrorOfOurOwnInACommandIsThreeLinesAndAReport() throws IOException {
         Path folder = scratch.resolve("commanded");
         Installed.run(scratch, "cam 35\nload bw400\n8 125\n", List.of("line", "--data", folder.toString()));
-        Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), List.of(scratch.resolve("broken/bin/takeup").toString(), "roll", "R0001", "--csv",
-                "--data", folder.toString())), "");
+        Installed.Ended ended = Installed.run(
+                Installed.process(
+                        scratch,
+                        Map.of(),
+                        List.of(
+                                scratch.resolve("broken/bin/takeup").toString(),
+                                "roll",
+                                "R0001",
+                                "--csv",
+                                "--data",
+                                folder.toString())),
+                "");
         assertEquals(1, ended.status(), ended.toString());
         List<String> lines = ended.err().lines().toList();
         assertEquals(3, lines.size(), ended.toString());

@@ -34,12 +34,14 @@ class SlateIT {
             5.6 125 x3
             unload yes
             """;
+
     @TempDir
     static Path scratch;
 
     @BeforeAll
     void shoot() throws IOException {
-        Installed.Ended line = logged(scratch, "line.txt", DAY, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
+        Installed.Ended line =
+                logged(scratch, "line.txt", DAY, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
         assertEquals(0, line.status(), line.toString());
         assertTrue(line.out().contains("Frame 1 on R0001: slate. 15 left. Photograph this sheet"), line.out());
         Lab both = new Lab(scratch.resolve("both"));
@@ -47,7 +49,8 @@ class SlateIT {
         for (int i = 1; i <= 4; i++) {
             both.scan("crew_0" + i + ".jpg", 0.45);
         }
-        both.slate("crew_05.jpg", new Slate(new RollId("R", 2), 1), 180).slate("crew_06.jpg", new Slate(new RollId("R", 1), 1), 7);
+        both.slate("crew_05.jpg", new Slate(new RollId("R", 2), 1), 180)
+                .slate("crew_06.jpg", new Slate(new RollId("R", 1), 1), 7);
         for (int i = 7; i <= 12; i++) {
             both.scan("crew_" + (i < 10 ? "0" : "") + i + ".jpg", 0.45);
         }
@@ -61,19 +64,32 @@ class SlateIT {
         assertEquals(0, read.status(), read.toString());
         assertTrue(read.out().startsWith("crew_05.jpg  R0002, frame 1\ncrew_06.jpg  R0001, frame 1\n"), read.out());
         assertTrue(read.out().contains("takeup scans R0002 FOLDER"), read.out());
-        assertTrue(run("", "slate", "--read", "both", "--json", "--data", "day").out().replaceAll("\\s", "").contains("{\"file\":\"crew_05.jpg\",\"roll\":\"R0002\",\"frame\":1}"));
+        assertTrue(run("", "slate", "--read", "both", "--json", "--data", "day")
+                .out()
+                .replaceAll("\\s", "")
+                .contains("{\"file\":\"crew_05.jpg\",\"roll\":\"R0002\",\"frame\":1}"));
         Installed.Ended none = run("", "slate", "--read", "plain", "--data", "day");
         assertEquals(1, none.status());
-        assertTrue(none.err().contains("no slate could be read in") && none.err().contains("3 scans looked at"), none.err());
+        assertTrue(
+                none.err().contains("no slate could be read in") && none.err().contains("3 scans looked at"),
+                none.err());
     }
 
     @Test
     void eachRollGetsItsOwnScansAndTheOneThatRunsBackwardsIsSeen() {
         String first = json("1");
-        assertTrue(first.contains("\"reversed\":false") && first.contains("\"scans\":[{\"file\":\"crew_06.jpg\",\"frames\":[1]}") && first.contains("{\"file\":\"crew_12.jpg\",\"frames\":[7]}"), first);
+        assertTrue(
+                first.contains("\"reversed\":false")
+                        && first.contains("\"scans\":[{\"file\":\"crew_06.jpg\",\"frames\":[1]}")
+                        && first.contains("{\"file\":\"crew_12.jpg\",\"frames\":[7]}"),
+                first);
         assertTrue(first.contains("\"others\":[{\"roll\":\"R0002\",\"scans\":5"), first);
         String second = json("2");
-        assertTrue(second.contains("\"reversed\":true") && second.contains("\"scans\":[{\"file\":\"crew_01.jpg\",\"frames\":[5]}") && second.contains("{\"file\":\"crew_05.jpg\",\"frames\":[1]}"), second);
+        assertTrue(
+                second.contains("\"reversed\":true")
+                        && second.contains("\"scans\":[{\"file\":\"crew_01.jpg\",\"frames\":[5]}")
+                        && second.contains("{\"file\":\"crew_05.jpg\",\"frames\":[1]}"),
+                second);
         String third = json("3");
         assertTrue(third.contains("\"scans\":[],") && third.contains("byitsslatesthisfolderisofR0002,R0001"), third);
     }
@@ -90,7 +106,8 @@ class SlateIT {
     @Test
     void theLibraryOfTheCodeIsLoadedOnlyOnceASlateIsShownOrLookedFor() throws IOException {
         assertFalse(loads("line.txt"), "the word slate in a pipe draws nothing");
-        assertEquals(0, logged(scratch, "rolls.txt", "", "rolls", "--data", "day").status());
+        assertEquals(
+                0, logged(scratch, "rolls.txt", "", "rolls", "--data", "day").status());
         assertFalse(loads("rolls.txt"));
         logged(scratch, "help.txt", "", "slate", "--help");
         assertFalse(loads("help.txt"));
@@ -116,8 +133,14 @@ class SlateIT {
 
     /** Without the start script, which keeps Java's own log shut. */
     static Installed.Ended logged(Path scratch, String file, String input, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xlog:class+load:file=" + file, "-jar",
-                Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath().resolve("takeup.jar").toString()));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xlog:class+load:file=" + file,
+                "-jar",
+                Path.of(System.getProperty("takeup.home", "target/takeup"))
+                        .toAbsolutePath()
+                        .resolve("takeup.jar")
+                        .toString()));
         command.addAll(List.of(arguments));
         return Installed.run(Installed.process(scratch, Map.of(), command), input);
     }

@@ -30,21 +30,27 @@ class SpokenDayTest {
         List<String> typed = new ArrayList<>(demo());
         typed.addAll(List.of("say", "frames", "rolls", "shoot", "why", "help", "m", "big"));
         Lexicon.firstWords().forEach(it -> typed.add("help " + it));
-        Installed.resource("whole-roll.txt").stream().filter(it -> it.startsWith("> ") && !it.equals("> quit")).forEach(it -> typed.add(it.substring(2)));
+        Installed.resource("whole-roll.txt").stream()
+                .filter(it -> it.startsWith("> ") && !it.equals("> quit"))
+                .forEach(it -> typed.add(it.substring(2)));
         typed.addAll(List.of("say", "frames", "rolls", "quit"));
         List<String> spoken = speak(typed);
         assertEquals(typed.size(), spoken.size());
         String heard = String.join("\n", typed);
         for (int i = 0; i < spoken.size(); i++) {
             String line = spoken.get(i);
-            line.codePoints().forEach(it -> assertTrue(it >= ' ' && it < 0x7f || heard.indexOf(it) >= 0, Character.toString(it) + " in " + line));
+            line.codePoints()
+                    .forEach(it -> assertTrue(
+                            it >= ' ' && it < 0x7f || heard.indexOf(it) >= 0, Character.toString(it) + " in " + line));
             assertTrue(line.endsWith(".") && !line.endsWith("..") && !line.contains("  "), typed.get(i) + ": " + line);
         }
     }
 
     @Test
     void everyLineOfTheDemoIsDone() throws IOException {
-        assertEquals(List.of(), speak(demo()).stream().filter(it -> it.startsWith("Not done")).toList());
+        assertEquals(
+                List.of(),
+                speak(demo()).stream().filter(it -> it.startsWith("Not done")).toList());
     }
 
     @Test
@@ -63,11 +69,14 @@ class SpokenDayTest {
         try (Stream<Path> all = Files.list(elsewhere)) {
             assertEquals(List.of(demo), all.toList());
         }
-        assertTrue(new Archive(demo).openRolls().size() >= 2 && new Archive(demo).finishedRolls().size() == 1);
+        assertTrue(new Archive(demo).openRolls().size() >= 2
+                && new Archive(demo).finishedRolls().size() == 1);
     }
 
     private static List<String> demo() throws IOException {
-        return Files.readAllLines(Path.of("src/main/resources/takeup/demo.txt")).stream().filter(it -> !it.isBlank() && !it.startsWith("#")).toList();
+        return Files.readAllLines(Path.of("src/main/resources/takeup/demo.txt")).stream()
+                .filter(it -> !it.isBlank() && !it.startsWith("#"))
+                .toList();
     }
 
     private List<String> speak(List<String> lines) throws IOException {
@@ -75,8 +84,13 @@ class SpokenDayTest {
         Archive archive = new Archive(folder);
         Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles")));
         try (Disk disk = Disk.take(archive)) {
-            new LineCommand(disk, Opening.of(archive, kit).situation(), Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                    new Out(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")), false).run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
+            new LineCommand(
+                            disk,
+                            Opening.of(archive, kit).situation(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            new Out(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")),
+                            false)
+                    .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         return spoken.toString(StandardCharsets.UTF_8).lines().toList();
     }

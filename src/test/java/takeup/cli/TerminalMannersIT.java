@@ -46,19 +46,35 @@ class TerminalMannersIT {
 
     private static void nothingIsAskedOfTheTerminalAndItsMouseIsLeftAlone(String out) {
         assertFalse(Pattern.compile("\u001b\\[\\?100[0236]h").matcher(out).find(), "the mouse is switched on");
-        assertFalse(Pattern.compile("\u001b\\[[>?=]?[0-9;]*[cn]|\u001b\\][0-9;]*\\?|\u001b\\[[0-9]*t|\u001bP\\+q|\u001b\\[\\?[0-9]+\\$p").matcher(out).find(), "a query was sent");
+        assertFalse(
+                Pattern.compile(
+                                "\u001b\\[[>?=]?[0-9;]*[cn]|\u001b\\][0-9;]*\\?|\u001b\\[[0-9]*t|\u001bP\\+q|\u001b\\[\\?[0-9]+\\$p")
+                        .matcher(out)
+                        .find(),
+                "a query was sent");
         int on = out.lastIndexOf("\u001b[?1049h");
-        assertTrue(on >= 0 && out.lastIndexOf("\u001b[?1049l") > on && out.lastIndexOf("\u001b[?2004l") > on, "the screen is given back");
+        assertTrue(
+                on >= 0 && out.lastIndexOf("\u001b[?1049l") > on && out.lastIndexOf("\u001b[?2004l") > on,
+                "the screen is given back");
     }
 
     @Test
     void tenKilobytesPastedMarkedOrNotLogNoFrameOnAnyView() throws IOException {
         roll();
-        String text = "4 125\r8 250 ; bow seat\r x9\r. \runload yes\r".repeat(250).substring(0, 10_000);
+        String text =
+                "4 125\r8 250 ; bow seat\r x9\r. \runload yes\r".repeat(250).substring(0, 10_000);
         List<String> steps = new ArrayList<>(List.of("see 15 left"));
         for (String view : List.of("", "\u001bOP", "\u001bOQ", "\u001bOR")) {
             for (String paste : view.isEmpty() ? List.of("\u001b[200~" + text + "\u001b[201~", text) : List.of(text)) {
-                steps.addAll(List.of("bytes " + hex(view), "pause 150", "bytes " + hex(paste), "pause 400", "bytes 1b", "pause 160", "bytes 1b", "pause 160"));
+                steps.addAll(List.of(
+                        "bytes " + hex(view),
+                        "pause 150",
+                        "bytes " + hex(paste),
+                        "pause 400",
+                        "bytes 1b",
+                        "pause 160",
+                        "bytes 1b",
+                        "pause 160"));
             }
         }
         steps.addAll(List.of("bytes 03", "pause 200", "bytes 03", "pause 5000"));
@@ -66,7 +82,10 @@ class TerminalMannersIT {
         assertEquals(List.of("f/4 1/125"), frames());
     }
 
-    /** Beside each export of an archive of years there may be half a one; the first picture does not wait for it to be looked for. */
+    /**
+     * Beside each export of an archive of years there may be half a one; the first picture does not wait for it to be
+     * looked for.
+     */
     @Test
     void aScreenLeftInPeaceClearsUpWhatADeadProgramLeftBesideTheExports() throws IOException {
         roll();
@@ -79,31 +98,42 @@ class TerminalMannersIT {
     @Test
     void theDemoWritesInATemporaryFolderAlone() throws IOException {
         Path temporary = Files.createDirectory(scratch.resolve("temporary"));
-        Installed.Ended ended = screen(Map.of("JDK_JAVA_OPTIONS", "-Djava.io.tmpdir=" + temporary, "TMPDIR", temporary.toString()), List.of("demo"),
+        Installed.Ended ended = screen(
+                Map.of("JDK_JAVA_OPTIONS", "-Djava.io.tmpdir=" + temporary, "TMPDIR", temporary.toString()),
+                List.of("demo"),
                 List.of("see meter at", "bytes 20", "pause 400", type("quit\r"), "pause 5000"));
         assertTrue(ended.out().contains("the demo is in " + temporary), ended.out());
         try (Stream<Path> all = Files.walk(scratch)) {
-            assertEquals(List.of(), all.filter(it -> Files.isRegularFile(it) && !it.startsWith(temporary)).toList());
+            assertEquals(
+                    List.of(),
+                    all.filter(it -> Files.isRegularFile(it) && !it.startsWith(temporary))
+                            .toList());
         }
     }
 
     private static Installed.Ended ended(int status, Installed.Ended ended) {
-        assertTrue(ended.out().endsWith("status " + status + "\n") && !ended.out().contains("waited in vain"), ended.out());
+        assertTrue(
+                ended.out().endsWith("status " + status + "\n") && !ended.out().contains("waited in vain"),
+                ended.out());
         return ended;
     }
 
     /** A folder with one frame on a roll. */
     private void roll() {
-        Installed.Ended typed = Installed.run(scratch, "cam 645\nload cn400\n4 125\n", List.of("--data", "day", "line"));
+        Installed.Ended typed =
+                Installed.run(scratch, "cam 645\nload cn400\n4 125\n", List.of("--data", "day", "line"));
         assertEquals(0, typed.status(), typed.toString());
     }
 
     private List<String> frames() {
         Installed.Ended printed = Installed.run(scratch, "frames\n", List.of("--data", "day", "line"));
         List<String> pairs = new ArrayList<>();
-        java.util.regex.Matcher frame = Pattern.compile("frames? (\\d+)(?: to (\\d+))?, (f/\\S+ [^;,.]+)").matcher(printed.out());
+        java.util.regex.Matcher frame = Pattern.compile("frames? (\\d+)(?: to (\\d+))?, (f/\\S+ [^;,.]+)")
+                .matcher(printed.out());
         while (frame.find()) {
-            int many = frame.group(2) == null ? 1 : Integer.parseInt(frame.group(2)) - Integer.parseInt(frame.group(1)) + 1;
+            int many = frame.group(2) == null
+                    ? 1
+                    : Integer.parseInt(frame.group(2)) - Integer.parseInt(frame.group(1)) + 1;
             for (int i = 0; i < many; i++) {
                 pairs.add(frame.group(3));
             }
@@ -116,7 +146,10 @@ class TerminalMannersIT {
     }
 
     private Installed.Ended screen(Map<String, String> environment, List<String> arguments, List<String> steps) {
-        List<String> command = new ArrayList<>(List.of("python3", Path.of("src/test/outside/manners.py").toAbsolutePath().toString(), "80x24"));
+        List<String> command = new ArrayList<>(List.of(
+                "python3",
+                Path.of("src/test/outside/manners.py").toAbsolutePath().toString(),
+                "80x24"));
         command.addAll(Installed.program(scratch, environment, arguments).command());
         return Installed.run(Installed.process(scratch, environment, command), String.join("\n", steps) + "\n");
     }

@@ -16,9 +16,13 @@ import takeup.Outside;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 
-/** A photographer's laptop (R) and an assistant's (AB) on one day, their folders carried both ways: every roll is there once, nothing conflicts. */
+/**
+ * A photographer's laptop (R) and an assistant's (AB) on one day, their folders carried both ways: every roll is there
+ * once, nothing conflicts.
+ */
 class TwoWritersIT {
-    private static final List<String> OWN = List.of("lock", "draft", "reserve", "went-back-to", "settings.json", "reports");
+    private static final List<String> OWN =
+            List.of("lock", "draft", "reserve", "went-back-to", "settings.json", "reports");
 
     @TempDir
     Path scratch;
@@ -42,7 +46,15 @@ class TwoWritersIT {
 
     private void morning() {
         type("ours", "2026-09-12T10:00+02:00", "cam 645 1", "load cn400", "m 8 250", "8 250 x3");
-        type("theirs", "2026-09-12T10:05+02:00", "cam 35", "load bw400", "m 11 250", "11 250 x5", "unload yes", "load bw400");
+        type(
+                "theirs",
+                "2026-09-12T10:05+02:00",
+                "cam 35",
+                "load bw400",
+                "m 11 250",
+                "11 250 x5",
+                "unload yes",
+                "load bw400");
     }
 
     private void afternoon() {
@@ -56,15 +68,23 @@ class TwoWritersIT {
         for (String folder : List.of("ours", "theirs")) {
             Installed.Ended start = takeup("say\n", "line", "--data", folder, "--clock", "2026-09-12T18:00+02:00");
             assertEquals(0, start.status(), start.toString());
-            assertTrue(start.err().lines().allMatch(it -> it.contains("it lies with the open and with the finished rolls; the longer one counts")), start.toString());
+            assertTrue(
+                    start.err()
+                            .lines()
+                            .allMatch(it -> it.contains(
+                                    "it lies with the open and with the finished rolls; the longer one counts")),
+                    start.toString());
         }
         for (String folder : List.of("ours", "theirs")) {
             Installed.Ended rolls = takeup("", "rolls", "--json", "--data", folder);
             assertEquals("", rolls.err(), folder);
             List<String> found = new ArrayList<>();
-            for (Json roll : ((Json.Arr) ((Json.Obj) JsonText.read(rolls.out())).fields().get("rolls")).items()) {
+            for (Json roll :
+                    ((Json.Arr) ((Json.Obj) JsonText.read(rolls.out())).fields().get("rolls")).items()) {
                 Map<String, Json> fields = ((Json.Obj) roll).fields();
-                found.add(((Json.Text) fields.get("roll")).value() + " " + (int) ((Json.Num) fields.get("framesUsed")).value() + " " + ((Json.Text) fields.get("state")).value());
+                found.add(((Json.Text) fields.get("roll")).value() + " "
+                        + (int) ((Json.Num) fields.get("framesUsed")).value() + " "
+                        + ((Json.Text) fields.get("state")).value());
             }
             assertEquals(List.of("AB0001 5 finished", "AB0002 2 open", "R0001 16 finished"), found, folder);
             Installed.Ended check = takeup("", "check", folder);
@@ -97,7 +117,18 @@ class TwoWritersIT {
     }
 
     private void git(String folder, String... arguments) {
-        List<String> command = new ArrayList<>(List.of("git", "-C", folder, "-c", "user.name=crew", "-c", "user.email=crew@boathouse.example", "-c", "init.defaultBranch=main", "-c", "pull.rebase=false"));
+        List<String> command = new ArrayList<>(List.of(
+                "git",
+                "-C",
+                folder,
+                "-c",
+                "user.name=crew",
+                "-c",
+                "user.email=crew@boathouse.example",
+                "-c",
+                "init.defaultBranch=main",
+                "-c",
+                "pull.rebase=false"));
         command.addAll(List.of(arguments));
         Installed.Ended ended = Installed.run(Installed.process(scratch, Map.of(), command), "");
         assertEquals(0, ended.status(), String.join(" ", arguments) + ": " + ended);
@@ -133,9 +164,23 @@ class TwoWritersIT {
     @Test
     void onlyTheLaptopThatLoadedARollWritesToIt() throws IOException {
         morning();
-        Files.copy(scratch.resolve("theirs/rolls/finished/AB0001.journal"), scratch.resolve("ours/rolls/finished/AB0001.journal"));
-        Installed.Ended refused = takeup("note ab1 the cox\nlost ab1 2\nload ab1\nload cn400\n", "line", "--data", "ours", "--clock", "2026-09-12T16:00+02:00");
-        assertEquals(3, refused.out().lines().filter(it -> it.contains("AB0001 is a roll of another laptop, whose numbers begin with AB")).count(), refused.toString());
+        Files.copy(
+                scratch.resolve("theirs/rolls/finished/AB0001.journal"),
+                scratch.resolve("ours/rolls/finished/AB0001.journal"));
+        Installed.Ended refused = takeup(
+                "note ab1 the cox\nlost ab1 2\nload ab1\nload cn400\n",
+                "line",
+                "--data",
+                "ours",
+                "--clock",
+                "2026-09-12T16:00+02:00");
+        assertEquals(
+                3,
+                refused.out()
+                        .lines()
+                        .filter(it -> it.contains("AB0001 is a roll of another laptop, whose numbers begin with AB"))
+                        .count(),
+                refused.toString());
     }
 
     @Test
@@ -147,8 +192,10 @@ class TwoWritersIT {
         Files.copy(scratch.resolve("ours/days/2026-09-12.journal"), scratch.resolve("ours/days/2026-09-12 2.journal"));
         Installed.Ended check = takeup("", "check", "ours");
         assertEquals(1, check.status());
-        for (String words : List.of("R0001 (conflicted copy).journal: a copy of R0001.journal, which holds all that is in it",
-                "R0001.sync-conflict-20260912-1000.journal: a conflicting copy of R0001.journal, which differs", "2026-09-12 2.journal: a copy of 2026-09-12.journal")) {
+        for (String words : List.of(
+                "R0001 (conflicted copy).journal: a copy of R0001.journal, which holds all that is in it",
+                "R0001.sync-conflict-20260912-1000.journal: a conflicting copy of R0001.journal, which differs",
+                "2026-09-12 2.journal: a copy of 2026-09-12.journal")) {
             assertTrue(check.out().contains(words), words + " is missing in " + check);
         }
     }

@@ -55,8 +55,11 @@ class WholeRollIT {
 
     @BeforeAll
     void typeIt() {
-        String lines = String.join("", script.keySet().stream().map(it -> typed(it) + "\n").toList());
-        day = Installed.run(scratch, "# regatta day\n\n" + lines + "this comes after quit\n",
+        String lines = String.join(
+                "", script.keySet().stream().map(it -> typed(it) + "\n").toList());
+        day = Installed.run(
+                scratch,
+                "# regatta day\n\n" + lines + "this comes after quit\n",
                 List.of("line", "--json", "--data", "day", "--clock", "2026-09-12T15:00+02:00"));
     }
 
@@ -69,11 +72,15 @@ class WholeRollIT {
         for (Map.Entry<String, List<String>> line : script.entrySet()) {
             String answer = at < answers.size() ? answers.get(at) : "{}";
             expected.add("> " + typed(line.getKey()) + "\n" + String.join(" | ", line.getValue()));
-            answered.add("> " + typed(line.getKey()) + "\n" + String.join(" | ", shown((Json.Obj) JsonText.read(answer), line.getValue())));
+            answered.add("> " + typed(line.getKey()) + "\n"
+                    + String.join(" | ", shown((Json.Obj) JsonText.read(answer), line.getValue())));
             at++;
         }
         assertEquals(String.join("\n", expected), String.join("\n", answered), day.err());
-        assertEquals(script.size(), answers.size(), "one answer for each line, none for a comment, an empty line, and what comes after quit");
+        assertEquals(
+                script.size(),
+                answers.size(),
+                "one answer for each line, none for a comment, an empty line, and what comes after quit");
     }
 
     @Test
@@ -82,7 +89,10 @@ class WholeRollIT {
         assertEquals("", day.err());
     }
 
-    /** The fields that the script asks for, as the answer has them. A warning that it does not ask for is shown all the same. */
+    /**
+     * The fields that the script asks for, as the answer has them. A warning that it does not ask for is shown all the
+     * same.
+     */
     private static List<String> shown(Json.Obj answer, List<String> asked) {
         List<String> shown = new ArrayList<>();
         if (answer.field("ok").map(WholeRollIT::word).orElse("").equals("false")) {
@@ -103,18 +113,25 @@ class WholeRollIT {
 
     private static Json at(Json.Obj object, String path) {
         int dot = path.indexOf('.');
-        Json value = object.fields().getOrDefault(dot < 0 ? path : path.substring(0, dot), new Json.Text("is not there", 0));
+        Json value =
+                object.fields().getOrDefault(dot < 0 ? path : path.substring(0, dot), new Json.Text("is not there", 0));
         return dot < 0 || !(value instanceof Json.Obj inner) ? value : at(inner, path.substring(dot + 1));
     }
 
     /** A value as the tables write it; numbers to three decimals. */
     private static String word(Json value) {
-        return value instanceof Json.Text text ? text.value() : value instanceof Json.Num number ? Plain.number(Math.round(number.value() * 1000) / 1000.0 + 0.0)
-                : value instanceof Json.Bool bool ? String.valueOf(bool.value()) : value instanceof Json.Nil ? "null" : value.toString();
+        return value instanceof Json.Text text
+                ? text.value()
+                : value instanceof Json.Num number
+                        ? Plain.number(Math.round(number.value() * 1000) / 1000.0 + 0.0)
+                        : value instanceof Json.Bool bool
+                                ? String.valueOf(bool.value())
+                                : value instanceof Json.Nil ? "null" : value.toString();
     }
 
     private static String codes(Json.Obj of) {
-        List<String> codes = ((Json.Arr) of.fields().get("warnings")).items().stream().map(it -> word(at((Json.Obj) it, "code"))).toList();
+        List<String> codes = ((Json.Arr) of.fields().get("warnings"))
+                .items().stream().map(it -> word(at((Json.Obj) it, "code"))).toList();
         return codes.isEmpty() ? "-" : String.join(" ", codes);
     }
 
@@ -147,11 +164,16 @@ class WholeRollIT {
     }
 
     private static String row(Json.Obj frame) {
-        List<String> further = ((Json.Arr) frame.fields().get("furtherExposures")).items().stream()
-                .map(it -> fields((Json.Obj) it, "aperture", "time", "errorStops", "overBoxStops")).toList();
-        return word(at(frame, "frame")) + (frame.field("was").isPresent() ? " (" + word(at(frame, "was")) + ")" : "") + " | " + fields(frame, "kind") + " | "
-                + fields(frame, "aperture", "time") + " | " + fields(frame, "filterStops", "extensionStops") + " | " + fields(frame, "biasStops") + " | "
-                + fields(frame, "errorStops", "overBoxStops") + " | " + (further.isEmpty() ? "-" : String.join(", ", further)) + " | "
+        List<String> further = ((Json.Arr) frame.fields().get("furtherExposures"))
+                .items().stream()
+                        .map(it -> fields((Json.Obj) it, "aperture", "time", "errorStops", "overBoxStops"))
+                        .toList();
+        return word(at(frame, "frame")) + (frame.field("was").isPresent() ? " (" + word(at(frame, "was")) + ")" : "")
+                + " | " + fields(frame, "kind") + " | "
+                + fields(frame, "aperture", "time") + " | " + fields(frame, "filterStops", "extensionStops") + " | "
+                + fields(frame, "biasStops") + " | "
+                + fields(frame, "errorStops", "overBoxStops") + " | "
+                + (further.isEmpty() ? "-" : String.join(", ", further)) + " | "
                 + fields(frame, "note") + " | " + codes(frame);
     }
 
@@ -164,13 +186,21 @@ class WholeRollIT {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "R0001 | state finished | shoot.date 2026-09-12 | camera.key 35 | camera.back null | filmSize 135 | stock.key bw400 | exposureIndex 400 | development.pushStops 1"
-            + " | development.words black-and-white, PUSH 1 STOP (rated 400, box 400) | framesNominal 36 | framesUsed 37 | framesExposed 35"
-            + " | loadedAt 2026-09-12T15:00:00+02:00 | finishedAt 2026-09-12T15:45:00+02:00 | note the eight; boathouse in the shade",
-        "R0002 | state finished | camera.key 645 | camera.frameSize 6x4.5 | camera.back 1 | filmSize 120 | stock.key cn400 | exposureIndex 200 | development.pushStops 0"
-            + " | development.words C-41, NORMAL (rated 200, box 400) | framesNominal 16 | framesUsed 7 | framesExposed 7 | loadedAt 2026-09-12T15:05:00+02:00 | note null",
-        "R0003 | state finished | camera.key 645 | camera.back 2 | stock.key bw100 | exposureIndex 80 | framesNominal 12 | framesUsed 2 | framesExposed 2"})
+    @ValueSource(
+            strings = {
+                "R0001 | state finished | shoot.date 2026-09-12 | camera.key 35 | camera.back null | filmSize "
+                        + "135 | stock.key bw400 | exposureIndex 400 | development.pushStops 1"
+                        + " | development.words black-and-white, PUSH 1 STOP (rated 400, box 400) | "
+                        + "framesNominal 36 | framesUsed 37 | framesExposed 35"
+                        + " | loadedAt 2026-09-12T15:00:00+02:00 | finishedAt 2026-09-12T15:45:00+02:00 | note "
+                        + "the eight; boathouse in the shade",
+                "R0002 | state finished | camera.key 645 | camera.frameSize 6x4.5 | camera.back 1 | filmSize "
+                        + "120 | stock.key cn400 | exposureIndex 200 | development.pushStops 0"
+                        + " | development.words C-41, NORMAL (rated 200, box 400) | framesNominal 16 | "
+                        + "framesUsed 7 | framesExposed 7 | loadedAt 2026-09-12T15:05:00+02:00 | note null",
+                "R0003 | state finished | camera.key 645 | camera.back 2 | stock.key bw100 | exposureIndex 80 | "
+                        + "framesNominal 12 | framesUsed 2 | framesExposed 2"
+            })
     void aRollSaysWhereItWasAndWhatItIsOf(String expected) throws IOException, JsonText.NotJson {
         String roll = expected.substring(0, 5);
         Json.Obj export = (Json.Obj) JsonText.read(export(roll));
@@ -185,9 +215,11 @@ class WholeRollIT {
     @Test
     void theCounterAndTheConditionGoWithTheRoll() throws IOException, JsonText.NotJson {
         Json.Obj export = (Json.Obj) JsonText.read(export("R0001"));
-        Json.Obj check = (Json.Obj) ((Json.Arr) export.fields().get("counterChecks")).items().get(0);
+        Json.Obj check = (Json.Obj)
+                ((Json.Arr) export.fields().get("counterChecks")).items().get(0);
         assertEquals("14 15 1", fields(check, "expected", "shown", "difference"));
-        Json.Obj condition = (Json.Obj) ((Json.Arr) export.fields().get("condition")).items().get(0);
+        Json.Obj condition =
+                (Json.Obj) ((Json.Arr) export.fields().get("condition")).items().get(0);
         assertEquals("partial leader torn at the rewind", fields(condition, "kind", "words"));
     }
 
@@ -197,16 +229,32 @@ class WholeRollIT {
         Installed.Ended printed = Installed.run(scratch, "", List.of("--data", "day", "roll", roll, "--json"));
         assertEquals(new Installed.Ended(0, export(roll), ""), printed);
         String schema = Installed.run(scratch, "", List.of("schema", "roll")).out();
-        Schema rules = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schema);
-        assertEquals(List.of(), rules.validate(printed.out(), InputFormat.JSON).stream().map(Error::toString).toList());
+        Schema rules = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schema);
+        assertEquals(
+                List.of(),
+                rules.validate(printed.out(), InputFormat.JSON).stream()
+                        .map(Error::toString)
+                        .toList());
     }
 
     @Test
     void allRollsAreListedInTheOrderOfLoadingAlsoTheOneThatWasWithdrawn() throws JsonText.NotJson {
         Installed.Ended listed = Installed.run(scratch, "", List.of("rolls", "--json", "--data", "day"));
         List<String> rolls = new ArrayList<>();
-        for (Json roll : ((Json.Arr) ((Json.Obj) JsonText.read(listed.out())).fields().get("rolls")).items()) {
-            rolls.add(fields((Json.Obj) roll, "roll", "state", "camera", "back", "stock", "exposureIndex", "framesUsed", "framesNominal", "finishedAt"));
+        for (Json roll :
+                ((Json.Arr) ((Json.Obj) JsonText.read(listed.out())).fields().get("rolls")).items()) {
+            rolls.add(fields(
+                    (Json.Obj) roll,
+                    "roll",
+                    "state",
+                    "camera",
+                    "back",
+                    "stock",
+                    "exposureIndex",
+                    "framesUsed",
+                    "framesNominal",
+                    "finishedAt"));
         }
         assertEquals("""
                 R0001 finished 35 - bw400 400 37 36 2026-09-12T15:45:00+02:00

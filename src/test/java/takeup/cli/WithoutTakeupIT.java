@@ -47,7 +47,8 @@ class WithoutTakeupIT {
                 undo
                 lost 8
                 """;
-        Installed.Ended typed = Installed.run(scratch, lines, List.of("line", "--data", "data", "--clock", "2026-09-12T15:00+02:00"));
+        Installed.Ended typed =
+                Installed.run(scratch, lines, List.of("line", "--data", "data", "--clock", "2026-09-12T15:00+02:00"));
         assertEquals("", typed.err());
         Path open = scratch.resolve("data/rolls/open");
         Installed.Ended read = Installed.run(Installed.process(open, Map.of(), List.of("sh", "-c", printed())), "");

@@ -23,7 +23,8 @@ class BagTest {
     private static final RollId R1 = new RollId("R", 1);
 
     private static Lot lot(String expires) {
-        return new Lot("cn400", FilmSize.F120, Optional.of(YearMonth.parse(expires)), Optional.of(new BigDecimal("6.20")));
+        return new Lot(
+                "cn400", FilmSize.F120, Optional.of(YearMonth.parse(expires)), Optional.of(new BigDecimal("6.20")));
     }
 
     @Test
@@ -43,7 +44,9 @@ class BagTest {
         Bag bag = Bag.NONE.plus(OLD, 3).plus(FRESH, 10).plus(FRESH, 2).plus(OLD, -5);
         assertEquals(12, bag.rolls("cn400", FilmSize.F120));
         assertEquals(0, bag.rolls("cn400", FilmSize.F135));
-        assertEquals(List.of(FRESH), bag.filled().stream().map(java.util.Map.Entry::getKey).toList());
+        assertEquals(
+                List.of(FRESH),
+                bag.filled().stream().map(java.util.Map.Entry::getKey).toList());
         assertFalse(bag.carried().lots().containsKey(OLD), "a lot that is used up is forgotten overnight");
     }
 
@@ -54,7 +57,10 @@ class BagTest {
         assertEquals(java.util.Map.of(), bag.finished(R1).loaded());
     }
 
-    /** Printed 2016-03: in September 2026 that is 10 years and 6 months, 1.05 stops by one stop a decade. The printed month itself is still good. */
+    /**
+     * Printed 2016-03: in September 2026 that is 10 years and 6 months, 1.05 stops by one stop a decade. The printed
+     * month itself is still good.
+     */
     @ParameterizedTest(name = "printed {0}, on {1}: {2}")
     @CsvSource({"2016-03, 2026-09-12, 1.05", "2026-08, 2026-09-12, 0.00833", "2021-09, 2026-09-30, 0.5"})
     void oneStopADecadeIsTheRuleOfThumb(String printed, LocalDate on, double stops) {

@@ -28,12 +28,18 @@ class DayTest {
         Day next = of(STARTED).carried(NIGHT.plusSeconds(20));
         assertEquals(20, next.timers().get("645").elapsed(NIGHT.plusSeconds(20)));
         assertTrue(new DayEvent.TimerStopped("645").appliedTo(next).timers().isEmpty());
-        assertEquals(Set.of("645"), new DayEvent.TimerStopped("35").appliedTo(next).timers().keySet(), "another camera's timer goes on");
+        assertEquals(
+                Set.of("645"),
+                new DayEvent.TimerStopped("35").appliedTo(next).timers().keySet(),
+                "another camera's timer goes on");
     }
 
     @Test
     void theCautionAboutFlashIsKeptForEachCameraOnAllLaterDays() {
-        Day day = of(new DayEvent.FlashCautioned("645"), new DayEvent.FlashCautioned("35"), new DayEvent.FlashCautioned("645"));
+        Day day = of(
+                new DayEvent.FlashCautioned("645"),
+                new DayEvent.FlashCautioned("35"),
+                new DayEvent.FlashCautioned("645"));
         assertEquals(Set.of("645", "35"), day.carried(NIGHT.plusDays(9)).flashed());
     }
 

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The pace of hand-made days, each worked out by hand beside it. */
 class PaceTest {
     /**
-     * Frames at 15:00:00, 10 and 20; a pause of half an hour; 15:30:00, 15, and three of one line at 45. In bursts: 1 in
-     * 10 s, 1 in 10 s, 1 in 15 s, 3 in 30 s = 6 frames in 65 s = 5.538 a minute.
+     * Frames at 15:00:00, 10 and 20; a pause of half an hour; 15:30:00, 15, and three of one line at 45. In bursts: 1
+     * in 10 s, 1 in 10 s, 1 in 15 s, 3 in 30 s = 6 frames in 65 s = 5.538 a minute.
      */
     private static final String BURSTS = "15:00:00 15:00:10 15:00:20 15:30:00 15:30:15 15:30:45 15:30:45 15:30:45";
 
@@ -31,10 +31,17 @@ class PaceTest {
         assertEquals(aMinute, of(frames).orElseThrow(), 0.0005);
     }
 
-    /** 2 min 1 s is a pause, so nothing follows anything; four behind another are one too few; twelve of one line took nobody knows how long. */
+    /**
+     * 2 min 1 s is a pause, so nothing follows anything; four behind another are one too few; twelve of one line took
+     * nobody knows how long.
+     */
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"15:00:00 15:02:01 15:04:02 15:06:03 15:08:04 15:10:05", "15:00:00 15:00:10 15:00:20 15:00:30 15:00:40",
-        "15:00:00 15:00:00 15:00:00 15:00:00 15:00:00 15:00:00 15:00:00", "15:00:00"})
+    @CsvSource({
+        "15:00:00 15:02:01 15:04:02 15:06:03 15:08:04 15:10:05",
+        "15:00:00 15:00:10 15:00:20 15:00:30 15:00:40",
+        "15:00:00 15:00:00 15:00:00 15:00:00 15:00:00 15:00:00 15:00:00",
+        "15:00:00"
+    })
     void tooLittleToGoByIsNoPace(String frames) {
         assertEquals(OptionalDouble.empty(), of(frames));
     }

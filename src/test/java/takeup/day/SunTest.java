@@ -36,32 +36,59 @@ class SunTest {
             assertEquals(Optional.empty(), found);
             return;
         }
-        Duration off = Duration.between(LocalTime.parse(expected), found.orElseThrow().toLocalTime()).abs();
+        Duration off = Duration.between(
+                        LocalTime.parse(expected), found.orElseThrow().toLocalTime())
+                .abs();
         assertTrue(off.compareTo(Duration.ofSeconds(75)) <= 0, expected + " expected, " + found);
     }
 
-    /** In UTC the evening of Lima (row of 2026-03-20: set 23:19 UTC) is at 18:19 by its own clocks, five hours back, on the same date. */
+    /**
+     * In UTC the evening of Lima (row of 2026-03-20: set 23:19 UTC) is at 18:19 by its own clocks, five hours back, on
+     * the same date.
+     */
     @Test
     void aWesternEveningBelongsToItsOwnDay() {
-        OffsetDateTime set = Sun.set(new Position(-12.04318, -77.02824), LocalDate.parse("2026-03-20"), ZoneOffset.ofHours(-5)).orElseThrow();
+        OffsetDateTime set = Sun.set(
+                        new Position(-12.04318, -77.02824), LocalDate.parse("2026-03-20"), ZoneOffset.ofHours(-5))
+                .orElseThrow();
         assertEquals(LocalDate.parse("2026-03-20"), set.toLocalDate());
-        assertTrue(Duration.between(OffsetDateTime.parse("2026-03-20T18:19-05:00"), set).abs().getSeconds() <= 75, set.toString());
+        assertTrue(
+                Duration.between(OffsetDateTime.parse("2026-03-20T18:19-05:00"), set)
+                                .abs()
+                                .getSeconds()
+                        <= 75,
+                set.toString());
     }
 
     /** Cologne, 2017-08-10, in local time two hours ahead of the table's UTC; to the nearest minute. */
     @Test
     void aDayHasItsEventsInOrder() {
-        List<String> day = Sun.of(new Position(50.93806, 6.956944), LocalDate.parse("2017-08-10"), ZoneOffset.ofHours(2)).stream()
-                .map(it -> it.time().toLocalTime() + " " + it.event()).toList();
-        assertEquals(List.of("05:34 civil twilight begins", "05:49 golden hour begins", "06:12 sunrise", "06:59 golden hour ends",
-                "20:16 golden hour begins", "21:02 sunset", "21:25 golden hour ends", "21:40 civil twilight ends"), day);
+        List<String> day =
+                Sun.of(new Position(50.93806, 6.956944), LocalDate.parse("2017-08-10"), ZoneOffset.ofHours(2)).stream()
+                        .map(it -> it.time().toLocalTime() + " " + it.event())
+                        .toList();
+        assertEquals(
+                List.of(
+                        "05:34 civil twilight begins",
+                        "05:49 golden hour begins",
+                        "06:12 sunrise",
+                        "06:59 golden hour ends",
+                        "20:16 golden hour begins",
+                        "21:02 sunset",
+                        "21:25 golden hour ends",
+                        "21:40 civil twilight ends"),
+                day);
     }
 
-    /** Tromsø on 2026-06-01 has neither sunrise nor sunset (the same row of the table), nor twilight; the golden hour may come. */
+    /**
+     * Tromsø on 2026-06-01 has neither sunrise nor sunset (the same row of the table), nor twilight; the golden hour
+     * may come.
+     */
     @Test
     void underTheMidnightSunThereIsNoSunset() {
         Position place = new Position(69.6489, 18.95508);
         assertEquals(Optional.empty(), Sun.set(place, LocalDate.parse("2026-06-01"), ZoneOffset.ofHours(2)));
-        assertTrue(Sun.of(place, LocalDate.parse("2026-06-01"), ZoneOffset.ofHours(2)).stream().noneMatch(it -> it.event() == Sun.Event.SUNRISE || it.event() == Sun.Event.CIVIL_DUSK));
+        assertTrue(Sun.of(place, LocalDate.parse("2026-06-01"), ZoneOffset.ofHours(2)).stream()
+                .noneMatch(it -> it.event() == Sun.Event.SUNRISE || it.event() == Sun.Event.CIVIL_DUSK));
     }
 }

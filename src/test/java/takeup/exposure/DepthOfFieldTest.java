@@ -20,7 +20,9 @@ class DepthOfFieldTest {
     @MethodSource("dof_cases")
     void nearFarAndHyperfocalAreThoseOfTheTable(ReferenceTable.Row row) {
         double print = row.number("f_label");
-        Aperture aperture = row.text("source").contains("nominal") ? Aperture.literal(print) : Scale.FULL.aperture(print).orElseThrow();
+        Aperture aperture = row.text("source").contains("nominal")
+                ? Aperture.literal(print)
+                : Scale.FULL.aperture(print).orElseThrow();
         double distance = row.has("distance_mm") ? row.number("distance_mm") / 1000 : 1;
         DepthOfField depth = DepthOfField.of(row.number("focal_mm"), aperture, row.number("coc_mm"), distance);
         assertClose(row.number("hyperfocal_mm"), depth.hyperfocalM() * 1000, 0.015);
@@ -30,7 +32,10 @@ class DepthOfFieldTest {
         }
     }
 
-    /** Focused at H everything from H / 2 to infinity is sharp (the definition of H); a millimetre nearer the far limit is finite. */
+    /**
+     * Focused at H everything from H / 2 to infinity is sharp (the definition of H); a millimetre nearer the far limit
+     * is finite.
+     */
     @Test
     void atTheHyperfocalDistanceTheFarLimitIsInfinite() {
         Aperture aperture = Scale.FULL.aperture(8).orElseThrow();
@@ -38,7 +43,8 @@ class DepthOfFieldTest {
         DepthOfField there = DepthOfField.of(50, aperture, 0.03, hyperfocal);
         assertEquals(OptionalDouble.empty(), there.farM());
         assertEquals(hyperfocal / 2, there.nearM(), 1e-6);
-        assertTrue(DepthOfField.of(50, aperture, 0.03, hyperfocal - 0.001).farM().isPresent());
+        assertTrue(
+                DepthOfField.of(50, aperture, 0.03, hyperfocal - 0.001).farM().isPresent());
     }
 
     private static void assertClose(double expected, double actual, double share) {

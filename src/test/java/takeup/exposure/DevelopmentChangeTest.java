@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The change of development that goes with long exposures. */
 class DevelopmentChangeTest {
-    private static final Reciprocity TIMES = new Reciprocity.Opening(List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1)));
+    private static final Reciprocity TIMES =
+            new Reciprocity.Opening(List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1)));
     /** Black-and-white in general: digitaltruth.com, Reciprocity. */
     private static final DevelopmentChange FILM = of(1, -10, 10, -20, 100, -30);
 

@@ -43,14 +43,16 @@ class ExposureValueTest {
         Aperture aperture = Scale.FULL.aperture(row.number("f_label")).orElseThrow();
         ExposureTime time = Scale.FULL.time(row.number("t_label")).orElseThrow();
         assertEquals(row.number("ev"), ExposureValue.of(aperture, time).stops(), 1e-9);
-        ExposureValue atFaceValue = ExposureValue.of(Aperture.literal(aperture.fNumber()), ExposureTime.literal(time.seconds()));
+        ExposureValue atFaceValue =
+                ExposureValue.of(Aperture.literal(aperture.fNumber()), ExposureTime.literal(time.seconds()));
         assertEquals(row.number("ev_nominal"), atFaceValue.stops(), 1e-5);
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("ev_long_times")
     void inTheDarkTheTimeDoublesFromValueToValue(ReferenceTable.Row row) {
-        LightPath plain = new LightPath(FilmSpeed.ISO_100, 0, 0, 0, new Reciprocity.None(java.util.OptionalDouble.empty()));
+        LightPath plain =
+                new LightPath(FilmSpeed.ISO_100, 0, 0, 0, new Reciprocity.None(java.util.OptionalDouble.empty()));
         Aperture aperture = Scale.FULL.aperture(row.number("f_label")).orElseThrow();
         double seconds = plain.metered(new ExposureValue(row.number("ev100")), aperture);
         assertEquals(row.number("seconds"), seconds, 1e-9 * seconds);
@@ -62,7 +64,11 @@ class ExposureValueTest {
         double ev = row.number("ev100");
         assertEquals(ev, ExposureValue.ofLux(row.number("lux_c250"), 250).stops(), 1e-6);
         assertEquals(ev, ExposureValue.ofLux(row.number("lux_c340"), 340).stops(), 1e-6);
-        assertEquals(ev, ExposureValue.ofLux(row.number("footcandles_c250") * ExposureValue.LUX_PER_FOOTCANDLE, 250).stops(), 1e-5);
+        assertEquals(
+                ev,
+                ExposureValue.ofLux(row.number("footcandles_c250") * ExposureValue.LUX_PER_FOOTCANDLE, 250)
+                        .stops(),
+                1e-5);
         assertEquals(ev, ExposureValue.ofLuminance(row.number("cd_k12_5"), 12.5).stops(), 1e-6);
     }
 
@@ -70,10 +76,17 @@ class ExposureValueTest {
     @MethodSource("light_value_cases")
     void settingsAtFaceValueGiveTheLightValueOfMetadata(ReferenceTable.Row row) {
         boolean apex = row.text("f_number").startsWith("APEX");
-        Aperture aperture = apex ? Aperture.mark(5.6, apex(row.text("f_number"))) : Aperture.literal(row.number("f_number"));
-        ExposureTime time = apex ? new ExposureTime(1 / 125.0, Stops.factor(-apex(row.text("exposure_time"))))
+        Aperture aperture =
+                apex ? Aperture.mark(5.6, apex(row.text("f_number"))) : Aperture.literal(row.number("f_number"));
+        ExposureTime time = apex
+                ? new ExposureTime(1 / 125.0, Stops.factor(-apex(row.text("exposure_time"))))
                 : ExposureTime.literal(row.number("exposure_time"));
-        assertEquals(row.number("light_value"), ExposureValue.of(aperture, time).at100(new FilmSpeed(row.number("iso"))).stops(), 1e-5);
+        assertEquals(
+                row.number("light_value"),
+                ExposureValue.of(aperture, time)
+                        .at100(new FilmSpeed(row.number("iso")))
+                        .stops(),
+                1e-5);
     }
 
     /** "APEX 5/1" is 5. */
@@ -81,12 +94,19 @@ class ExposureValueTest {
         return Double.parseDouble(cell.substring("APEX ".length(), cell.indexOf('/')));
     }
 
-    /** The checks printed in the table apex: f/5.6 is Av 5, 60 s is Tv -5.9068906, f/16 at 1/100 is Ev 14.643856, ISO 100 is Sv 5. */
+    /**
+     * The checks printed in the table apex: f/5.6 is Av 5, 60 s is Tv -5.9068906, f/16 at 1/100 is Ev 14.643856, ISO
+     * 100 is Sv 5.
+     */
     @Test
     void apexValuesAreTheStopsOfEachPart() {
         assertEquals(5, Scale.FULL.aperture(5.6).orElseThrow().stops(), 1e-9);
         assertEquals(-5.9068906, -ExposureTime.literal(60).stops(), 1e-6);
-        assertEquals(14.643856, ExposureValue.of(Aperture.literal(16), ExposureTime.literal(1 / 100.0)).stops(), 1e-6);
+        assertEquals(
+                14.643856,
+                ExposureValue.of(Aperture.literal(16), ExposureTime.literal(1 / 100.0))
+                        .stops(),
+                1e-6);
         assertEquals(5, FilmSpeed.ISO_100.apex(), 1e-9);
     }
 
@@ -102,7 +122,10 @@ class ExposureValueTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("push_pull")
     void ratingAFilmSlowerGivesItThatMuchMoreLight(ReferenceTable.Row row) {
-        assertEquals(-row.number("stops"), new FilmSpeed(row.number("box")).stopsOver(new FilmSpeed(row.number("ei"))), 1e-6);
+        assertEquals(
+                -row.number("stops"),
+                new FilmSpeed(row.number("box")).stopsOver(new FilmSpeed(row.number("ei"))),
+                1e-6);
     }
 
     /** Printed by others: each answer as it stands in its source, good to the rounding of the dial they print it on. */
@@ -115,7 +138,8 @@ class ExposureValueTest {
             16,  1/125,  5.6, 1/1000, 'basiccamera.blogspot.com 2008/06, first paragraph'
             16,  1/500,  11,  1/1000, 'solderpunk, Decent exposure, rule of thumb'
             """)
-    void pairsThatOthersPrintAsEqualAreEqual(double aperture, String time, double otherAperture, String otherTime, String source) {
+    void pairsThatOthersPrintAsEqualAreEqual(
+            double aperture, String time, double otherAperture, String otherTime, String source) {
         ExposureValue one = ExposureValue.of(Scale.anyAperture(aperture), Scale.anyTime(seconds(time)));
         ExposureValue other = ExposureValue.of(Scale.anyAperture(otherAperture), Scale.anyTime(seconds(otherTime)));
         assertEquals(one.stops(), other.stops(), 1e-9, source);

@@ -21,22 +21,42 @@ class ExtensionTest {
     @MethodSource("extension_cases")
     void aDrawOrAMagnificationTakesWhatTheTableSays(ReferenceTable.Row row) {
         if (row.has("magnification")) {
-            assertEquals(row.number("stops"), new Extension(Extension.Kind.MAGNIFICATION, row.number("magnification")).stops(OptionalDouble.empty()).orElseThrow(), 1e-5);
+            assertEquals(
+                    row.number("stops"),
+                    new Extension(Extension.Kind.MAGNIFICATION, row.number("magnification"))
+                            .stops(OptionalDouble.empty())
+                            .orElseThrow(),
+                    1e-5);
             return;
         }
         double focal = row.number("focal_mm");
         double draw = row.number("extension_mm");
-        assertEquals(row.number("stops"), new Extension(Extension.Kind.DRAW, draw).stops(OptionalDouble.of(focal)).orElseThrow(), 1e-5);
+        assertEquals(
+                row.number("stops"),
+                new Extension(Extension.Kind.DRAW, draw)
+                        .stops(OptionalDouble.of(focal))
+                        .orElseThrow(),
+                1e-5);
         if (draw > focal) {
-            assertEquals(row.number("stops"), new Extension(Extension.Kind.TUBE, draw - focal).stops(OptionalDouble.of(focal)).orElseThrow(), 1e-5);
+            assertEquals(
+                    row.number("stops"),
+                    new Extension(Extension.Kind.TUBE, draw - focal)
+                            .stops(OptionalDouble.of(focal))
+                            .orElseThrow(),
+                    1e-5);
         }
     }
 
-    /** Printed by others: US Army subcourse SS0511, sheet 76: 12 in drawn out to 27 in turns 7 s into 35.4 s; SS0512, sheet 44: 18 in for 12 in makes 8 s 18 s. */
+    /**
+     * Printed by others: US Army subcourse SS0511, sheet 76: 12 in drawn out to 27 in turns 7 s into 35.4 s; SS0512,
+     * sheet 44: 18 in for 12 in makes 8 s 18 s.
+     */
     @ParameterizedTest(name = "{0} mm drawn out to {1} mm makes {2} s {3} s")
     @CsvSource({"304.8,685.8,7,35.4", "300,450,8,18"})
     void aDrawMakesTheTimeAsLongAsOthersPrint(double focal, double draw, double before, double after) {
-        double stops = new Extension(Extension.Kind.DRAW, draw).stops(OptionalDouble.of(focal)).orElseThrow();
+        double stops = new Extension(Extension.Kind.DRAW, draw)
+                .stops(OptionalDouble.of(focal))
+                .orElseThrow();
         assertEquals(after, before * Stops.factor(stops), 0.05);
     }
 

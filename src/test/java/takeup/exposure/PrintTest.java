@@ -11,8 +11,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** How apertures, times and stops are written: the forms are those of the contract, 1.1. */
 class PrintTest {
     @ParameterizedTest(name = "{0} s prints as {1}")
-    @CsvSource({"0.004,1/250", "0.5,1/2", "0.8,0.8s", "0.3,0.3s", "1,1s", "2,2s", "12,12s", "60,60s", "250,4m10s", "120,2min", "90.5,1m30.5s",
-        "0.0001220703125,1/8192", "3600,1h", "3599,59m59s", "3748,1h02m28s", "5400,1h30m", "7205,2h00m05s", "36000,10h"})
+    @CsvSource({
+        "0.004,1/250",
+        "0.5,1/2",
+        "0.8,0.8s",
+        "0.3,0.3s",
+        "1,1s",
+        "2,2s",
+        "12,12s",
+        "60,60s",
+        "250,4m10s",
+        "120,2min",
+        "90.5,1m30.5s",
+        "0.0001220703125,1/8192",
+        "3600,1h",
+        "3599,59m59s",
+        "3748,1h02m28s",
+        "5400,1h30m",
+        "7205,2h00m05s",
+        "36000,10h"
+    })
     void aTimePrintsAsAPhotographerWritesIt(double seconds, String print) {
         assertEquals(print, ExposureTime.literal(seconds).toString());
     }
@@ -37,9 +55,25 @@ class PrintTest {
         assertEquals(5.7, aperture.plusTenths(7).stops(), 1e-9);
     }
 
-    /** Seconds to one decimal below 10 s, whole ones up to a minute, then five by five, as one counts; below 0.29 s one over two digits, three from 1/100 on. */
+    /**
+     * Seconds to one decimal below 10 s, whole ones up to a minute, then five by five, as one counts; below 0.29 s one
+     * over two digits, three from 1/100 on.
+     */
     @ParameterizedTest(name = "{0} s in words is {1}")
-    @CsvSource({"0.0111,1/90", "0.00271,1/369", "2.7123,2.7s", "9.94,9.9s", "9.96,10s", "47.3,47s", "250.2,4m10s", "0.3,0.3s", "0.25,1/4", "59.7,60s", "94.3,1m35s", "3747.6,1h02m30s"})
+    @CsvSource({
+        "0.0111,1/90",
+        "0.00271,1/369",
+        "2.7123,2.7s",
+        "9.94,9.9s",
+        "9.96,10s",
+        "47.3,47s",
+        "250.2,4m10s",
+        "0.3,0.3s",
+        "0.25,1/4",
+        "59.7,60s",
+        "94.3,1m35s",
+        "3747.6,1h02m30s"
+    })
     void aWorkedOutTimeIsRoundedForReading(double seconds, String words) {
         assertEquals(words, ExposureTime.words(seconds));
     }
@@ -64,7 +98,16 @@ class PrintTest {
     }
 
     @ParameterizedTest(name = "{0} to {1} places is {2}")
-    @CsvSource({"0.25,1,0.3", "-0.25,1,-0.3", "-0.04,1,0.0", "11.96,1,12.0", "2,0,2", "-0.6,0,-1", "-0.06,1,-0.1", "-9,0,-9"})
+    @CsvSource({
+        "0.25,1,0.3",
+        "-0.25,1,-0.3",
+        "-0.04,1,0.0",
+        "11.96,1,12.0",
+        "2,0,2",
+        "-0.6,0,-1",
+        "-0.06,1,-0.1",
+        "-9,0,-9"
+    })
     void decimalsAreRoundedAwayFromZeroAndAZeroHasNoSign(double value, int places, String print) {
         assertEquals(print, Plain.decimals(value, places));
     }
@@ -85,6 +128,8 @@ class PrintTest {
     @ParameterizedTest
     @ValueSource(ints = {-1, 10})
     void tenTenthsAreTheNextMarkAndNoTenths(int tenths) {
-        assertThrows(IllegalArgumentException.class, () -> Scale.FULL.aperture(8).orElseThrow().plusTenths(tenths));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Scale.FULL.aperture(8).orElseThrow().plusTenths(tenths));
     }
 }

@@ -47,8 +47,8 @@ class ReciprocityTest {
     }
 
     /**
-     * t = metered * 2^n(t), solved by hand at the published points: in 10 s two stops are lost, so 10 s is right for
-     * 10 / 2^2 = 2.5 s; 100 s for 100 / 2^2.5 = 17.678 s; 1 s for 1/2 s, where the shortest answer is 1/2 s itself.
+     * t = metered * 2^n(t), solved by hand at the published points: in 10 s two stops are lost, so 10 s is right for 10
+     * / 2^2 = 2.5 s; 100 s for 100 / 2^2.5 = 17.678 s; 1 s for 1/2 s, where the shortest answer is 1/2 s itself.
      */
     @ParameterizedTest(name = "{0} s of light need {1} s")
     @CsvSource({"0.25,0.25", "0.5,0.5", "2.5,10", "17.677670,100"})
@@ -56,7 +56,10 @@ class ReciprocityTest {
         assertEquals(corrected, COLOUR.corrected(metered).orElseThrow(), 1e-5 * corrected);
     }
 
-    /** Opening the lens by n(metered) and lengthening the time are two answers: 2.5 s and 1.4 stops, or 10 s. 1 + log10 2.5 = 1.398. */
+    /**
+     * Opening the lens by n(metered) and lengthening the time are two answers: 2.5 s and 1.4 stops, or 10 s. 1 + log10
+     * 2.5 = 1.398.
+     */
     @Test
     void openingTheLensIsReadAtTheTimeThatIsKept() {
         assertEquals(1.39794, COLOUR.openStops(2.5).orElseThrow(), 1e-5);
@@ -83,11 +86,15 @@ class ReciprocityTest {
     @Test
     void whereLongerOnlyLosesMoreThereIsNoAnswer() {
         assertEquals(OptionalDouble.empty(), opening(1, 0, 2, 2).corrected(1.5));
-        // n(8) = 2 + 1: 8 s is right for 8 / 2^3 = 1 s, and from there half a stop is lost a doubling: 32 s for 32 / 2^4 = 2 s.
+        // n(8) = 2 + 1: 8 s is right for 8 / 2^3 = 1 s, and from there half a stop is lost a doubling: 32 s for 32 /
+        // 2^4 = 2 s.
         assertEquals(32, opening(1, 0, 2, 2, 8, 3).corrected(2).orElseThrow(), 1e-9);
     }
 
-    /** Contract, 2.3: for stops the metered or the corrected time; for a table the metered one; for none what is past upToSeconds; never for a power. */
+    /**
+     * Contract, 2.3: for stops the metered or the corrected time; for a table the metered one; for none what is past
+     * upToSeconds; never for a power.
+     */
     @Test
     void whatLiesPastTheLastPointIsAGuess() {
         assertFalse(COLOUR.beyond(17.6));
@@ -101,11 +108,15 @@ class ReciprocityTest {
         assertFalse(new Reciprocity.Power(1.3, 1).beyond(10_000));
     }
 
-    /** A power law is a straight line on log-log axes, so a table of two of its points gives the law between and past them. */
+    /**
+     * A power law is a straight line on log-log axes, so a table of two of its points gives the law between and past
+     * them.
+     */
     @ParameterizedTest(name = "{0} s")
     @ValueSource(doubles = {1.5, 4, 10, 80, 300})
     void aTableOfAPowerIsThatPower(double metered) {
-        Reciprocity.Table table = new Reciprocity.Table(List.of(new Point(1, 1), new Point(10, Math.pow(10, 1.3)), new Point(100, Math.pow(100, 1.3))));
+        Reciprocity.Table table = new Reciprocity.Table(
+                List.of(new Point(1, 1), new Point(10, Math.pow(10, 1.3)), new Point(100, Math.pow(100, 1.3))));
         double expected = Math.pow(metered, 1.3);
         assertEquals(expected, table.corrected(metered).orElseThrow(), 1e-9 * expected);
         assertEquals(metered, table.worth(expected), 1e-9 * metered);

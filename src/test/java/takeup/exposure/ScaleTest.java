@@ -41,8 +41,14 @@ class ScaleTest {
     @Test
     void noMarkIsMissingFromTheTablesAndNoneIsAddedToThem() {
         for (Scale scale : Scale.values()) {
-            assertEquals(scale_fnumbers().filter(it -> scale(it) == scale).count(), scale.apertures().size(), scale + " apertures");
-            assertEquals(scale_times().filter(it -> scale(it) == scale).count(), scale.times().size(), scale + " times");
+            assertEquals(
+                    scale_fnumbers().filter(it -> scale(it) == scale).count(),
+                    scale.apertures().size(),
+                    scale + " apertures");
+            assertEquals(
+                    scale_times().filter(it -> scale(it) == scale).count(),
+                    scale.times().size(),
+                    scale + " times");
         }
     }
 

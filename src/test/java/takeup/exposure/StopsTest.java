@@ -38,7 +38,9 @@ class StopsTest {
 
     /** "6 2/3" is 6.67. */
     private static double printed(String cell) {
-        return cell.endsWith(" 2/3") ? Double.parseDouble(cell.substring(0, cell.indexOf(' '))) + 2 / 3.0 : Double.parseDouble(cell);
+        return cell.endsWith(" 2/3")
+                ? Double.parseDouble(cell.substring(0, cell.indexOf(' '))) + 2 / 3.0
+                : Double.parseDouble(cell);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -46,7 +48,8 @@ class StopsTest {
     void stackedFiltersMultiplyTheirFactorsAndAddTheirStops(ReferenceTable.Row row) {
         double stops = 0;
         for (String filter : row.text("filters").split(" x ")) {
-            stops += filter.startsWith("density ") ? Stops.ofDensity(Double.parseDouble(filter.substring(8)))
+            stops += filter.startsWith("density ")
+                    ? Stops.ofDensity(Double.parseDouble(filter.substring(8)))
                     : Stops.of(Double.parseDouble(filter.startsWith("ND") ? filter.substring(2) : filter));
         }
         assertEquals(row.number("stops"), stops, 1e-5);
@@ -57,11 +60,14 @@ class StopsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("extension_cases")
     void aLongerDrawTakesTheSquareOfItsLengthening(ReferenceTable.Row row) {
-        double magnification = row.has("magnification") ? row.number("magnification")
-                : row.has("extension_mm") ? row.number("extension_mm") / row.number("focal_mm") - 1
-                : row.number("focal_mm") / (row.number("distance_mm") - row.number("focal_mm"));
+        double magnification = row.has("magnification")
+                ? row.number("magnification")
+                : row.has("extension_mm")
+                        ? row.number("extension_mm") / row.number("focal_mm") - 1
+                        : row.number("focal_mm") / (row.number("distance_mm") - row.number("focal_mm"));
         assertEquals(row.number("stops"), Stops.ofMagnification(magnification), 1e-5);
-        assertEquals(row.number("factor"), Stops.factor(Stops.ofMagnification(magnification)), 1e-5 * row.number("factor"));
+        assertEquals(
+                row.number("factor"), Stops.factor(Stops.ofMagnification(magnification)), 1e-5 * row.number("factor"));
     }
 
     /** Printed by others, rounded to a third by them. */

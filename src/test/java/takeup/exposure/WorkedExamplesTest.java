@@ -27,7 +27,8 @@ class WorkedExamplesTest {
             "w88", "how many frames a roll holds stands in the camera's profile");
 
     static Stream<Sum> sums() {
-        return ReferenceTable.rows("worked_examples").filter(it -> !NO_TYPE_ANSWERS.containsKey(it.text("id")))
+        return ReferenceTable.rows("worked_examples")
+                .filter(it -> !NO_TYPE_ANSWERS.containsKey(it.text("id")))
                 .map(it -> new Sum(it.text("id"), it.text("given"), it));
     }
 
@@ -62,14 +63,18 @@ class WorkedExamplesTest {
 
     @Test
     void everyReasonBelongsToARow() {
-        List<String> ids = ReferenceTable.rows("worked_examples").map(it -> it.text("id")).toList();
+        List<String> ids =
+                ReferenceTable.rows("worked_examples").map(it -> it.text("id")).toList();
         assertTrue(ids.containsAll(NO_TYPE_ANSWERS.keySet()), ids.toString());
     }
 
     @Test
     void theSpeedsThatArePrintedForDegreesHaveThoseDegrees() {
-        List<ReferenceTable.Row> rows = ReferenceTable.rows("worked_examples").filter(it -> it.text("given").startsWith("degrees=")).toList();
-        assertEquals(List.of("w75", "w76"), rows.stream().map(it -> it.text("id")).toList());
+        List<ReferenceTable.Row> rows = ReferenceTable.rows("worked_examples")
+                .filter(it -> it.text("given").startsWith("degrees="))
+                .toList();
+        assertEquals(
+                List.of("w75", "w76"), rows.stream().map(it -> it.text("id")).toList());
         for (ReferenceTable.Row row : rows) {
             assertEquals("degrees=" + new FilmSpeed(row.number("printed_answer")).degrees(), row.text("given"));
         }
@@ -87,21 +92,31 @@ class WorkedExamplesTest {
                 return it.light().at100(new FilmSpeed(it.number("iso="))).stops();
             case "w12":
                 List<Aperture> marks = Scale.THIRD.apertures();
-                return marks.get(marks.indexOf(Scale.THIRD.aperture(it.number("f=")).orElseThrow()) + (int) Math.round(3 * it.number("plus_stops="))).exactFNumber();
+                return marks.get(marks.indexOf(
+                                        Scale.THIRD.aperture(it.number("f=")).orElseThrow())
+                                + (int) Math.round(3 * it.number("plus_stops=")))
+                        .exactFNumber();
             case "w13":
-                return Stops.factor(it.number("ev100=") - ExposureValue.ofLux(1, it.number("C=")).stops());
+                return Stops.factor(it.number("ev100=")
+                        - ExposureValue.ofLux(1, it.number("C=")).stops());
             case "w14": // f/16 at 1/ISO, whatever the ISO; the constant is in footcandles, and so is the answer
-                ExposureValue noon = ExposureValue.of(it.f("f="), ExposureTime.literal(1 / 200.0)).at100(new FilmSpeed(200));
-                return Stops.factor(noon.stops() - ExposureValue.ofLux(1, it.number("C=")).stops());
+                ExposureValue noon = ExposureValue.of(it.f("f="), ExposureTime.literal(1 / 200.0))
+                        .at100(new FilmSpeed(200));
+                return Stops.factor(
+                        noon.stops() - ExposureValue.ofLux(1, it.number("C=")).stops());
             case "w15":
-                return new ExposureValue(0).at100(new FilmSpeed(it.number("iso"))).stops();
+                return new ExposureValue(0)
+                        .at100(new FilmSpeed(it.number("iso")))
+                        .stops();
             case "w17": // the rule in the wording time = 1/ISO, taken from ISO 400
-                ExposureValue sun = ExposureValue.of(it.f("f="), ExposureTime.literal(1 / 400.0)).at100(new FilmSpeed(400));
+                ExposureValue sun = ExposureValue.of(it.f("f="), ExposureTime.literal(1 / 400.0))
+                        .at100(new FilmSpeed(400));
                 return path(it.number("iso="), 0, 0).metered(sun, it.f("f="));
             case "w19", "w23":
                 return opening(path(100, Stops.of(it.number("factor=")), 0), it);
             case "w20":
-                return path(100, Filter.factor("", it.number("factor=")).stops(), 0).metered(it.light(), it.f("new_f="));
+                return path(100, Filter.factor("", it.number("factor=")).stops(), 0)
+                        .metered(it.light(), it.f("new_f="));
             case "w24":
                 return path(100, Stops.of(it.number("factor=")), 0).metered(it.lightAt(it.t()), Aperture.literal(1));
             case "w25":
@@ -109,7 +124,10 @@ class WorkedExamplesTest {
             case "w21", "w22":
                 return Filter.factor("", it.number("factor=")).stops();
             case "w26":
-                return Stream.of(it.given.substring("factors=".length()).split(" ")).mapToDouble(factor -> Filter.factor("", Double.parseDouble(factor)).stops()).sum();
+                return Stream.of(it.given.substring("factors=".length()).split(" "))
+                        .mapToDouble(factor ->
+                                Filter.factor("", Double.parseDouble(factor)).stops())
+                        .sum();
             case "w27":
                 return Stops.factor(it.number("stops="));
             case "w28":
@@ -121,11 +139,21 @@ class WorkedExamplesTest {
             case "w32":
                 return new LightPath(FilmSpeed.ISO_100, 0, it.draw(), 0, NO_FAILURE).metered(it.light(), it.f(" f="));
             case "w33":
-                return opening(new LightPath(FilmSpeed.ISO_100, 0, Stops.ofMagnification(it.number("magnification=")), 0, NO_FAILURE), it);
+                return opening(
+                        new LightPath(
+                                FilmSpeed.ISO_100,
+                                0,
+                                Stops.ofMagnification(it.number("magnification=")),
+                                0,
+                                NO_FAILURE),
+                        it);
             case "w34":
-                return new LightPath(FilmSpeed.ISO_100, 0, Stops.ofMagnification(it.number("magnification=")), 0, NO_FAILURE).metered(it.light(), it.f(" f="));
+                return new LightPath(
+                                FilmSpeed.ISO_100, 0, Stops.ofMagnification(it.number("magnification=")), 0, NO_FAILURE)
+                        .metered(it.light(), it.f(" f="));
             case "w35": // m = f / (distance - f)
-                return drawFor(it.number("focal="), it.number("focal=") / (it.number("distance=") - it.number("focal=")));
+                return drawFor(
+                        it.number("focal="), it.number("focal=") / (it.number("distance=") - it.number("focal=")));
             case "w36":
                 return drawFor(it.number("focal="), it.number("magnification="));
             case "w37":
@@ -139,12 +167,18 @@ class WorkedExamplesTest {
             case "w41":
                 return it.number("iso=") / Stops.factor(it.draw());
             case "w42":
-                return new Reciprocity.Power(it.number("P="), 1).corrected(it.number("metered=")).orElseThrow();
+                return new Reciprocity.Power(it.number("P="), 1)
+                        .corrected(it.number("metered="))
+                        .orElseThrow();
             case "w43", "w44":
                 FilmSpeed paper = new FilmSpeed(it.number("iso="));
-                Reciprocity twice = new Reciprocity.Table(List.of(new Reciprocity.Point(1, 1), new Reciprocity.Point(100, 200), new Reciprocity.Point(1000, 2000)));
+                Reciprocity twice = new Reciprocity.Table(List.of(
+                        new Reciprocity.Point(1, 1),
+                        new Reciprocity.Point(100, 200),
+                        new Reciprocity.Point(1000, 2000)));
                 return new LightPath(paper, 0, 0, 0, it.id.equals("w43") ? NO_FAILURE : twice)
-                        .corrected(it.light().at100(paper), Aperture.literal(it.number("pinhole ") / it.number("mm/"))).orElseThrow();
+                        .corrected(it.light().at100(paper), Aperture.literal(it.number("pinhole ") / it.number("mm/")))
+                        .orElseThrow();
             case "w45":
                 return opening(path(100, 0, 3 - 5), it);
             case "w46":
@@ -160,15 +194,21 @@ class WorkedExamplesTest {
             case "w52":
                 return it.f("white f=").stops() - it.f("black f=").stops();
             case "w53":
-                return Aperture.mark(11, (it.f("readings f=").stops() + it.f("and f=").stops()) / 2).exactFNumber();
+                return Aperture.mark(
+                                11,
+                                (it.f("readings f=").stops() + it.f("and f=").stops()) / 2)
+                        .exactFNumber();
             case "w54", "w55", "w56", "w57", "w59", "w62":
                 return it.guide().fNumber(new FilmSpeed(it.number("iso=")), 1, it.metres("distance="));
             case "w58", "w60":
-                return it.guide().distanceM(new FilmSpeed(it.number("iso=")), 1, it.f(" f=").exactFNumber());
+                return it.guide()
+                        .distanceM(
+                                new FilmSpeed(it.number("iso=")), 1, it.f(" f=").exactFNumber());
             case "w61":
                 return it.guide().fNumber(new FilmSpeed(it.number("iso=")), it.number("power="), GuideNumber.FOOT);
             case "w63":
-                return GuideNumber.together(List.of(it.guide(), it.guide(), it.guide())).fNumber(FilmSpeed.ISO_100, 1, it.metres("each at "));
+                return GuideNumber.together(List.of(it.guide(), it.guide(), it.guide()))
+                        .fNumber(FilmSpeed.ISO_100, 1, it.metres("each at "));
             case "w64":
                 return GuideNumber.together(List.of(it.guide(), it.guide())).metres();
             case "w65":
@@ -176,35 +216,49 @@ class WorkedExamplesTest {
                 return GuideNumber.together(List.of(one, one, one, one)).fNumber(FilmSpeed.ISO_100, 1, 1);
             case "w66":
                 GuideNumber unit = new GuideNumber(36);
-                return Stops.factor(-2 * Stops.of(GuideNumber.together(List.of(unit, unit)).metres() / unit.metres()));
+                return Stops.factor(
+                        -2 * Stops.of(GuideNumber.together(List.of(unit, unit)).metres() / unit.metres()));
             case "w67":
-                return Aperture.mark(32, it.f("f=").stops() + GuideNumber.fallOff(it.number("distance=") / it.number(" at "))).exactFNumber();
+                return Aperture.mark(
+                                32,
+                                it.f("f=").stops() + GuideNumber.fallOff(it.number("distance=") / it.number(" at ")))
+                        .exactFNumber();
             case "w68":
-                return it.f("f=").exactFNumber() / GuideNumber.inFeet(1).fNumber(FilmSpeed.ISO_100, 1, it.metres(" at "));
+                return it.f("f=").exactFNumber()
+                        / GuideNumber.inFeet(1).fNumber(FilmSpeed.ISO_100, 1, it.metres(" at "));
             case "w69":
                 return Stops.factor(GuideNumber.fallOff(it.number("light ")));
             case "w70":
                 return 1 + Stops.factor(GuideNumber.fallOff(it.number("output at ") / it.number("fill at ")));
             case "w72":
-                return Stops.factor(it.f("key meters f=").stops() - it.f("fill f=").stops());
+                return Stops.factor(
+                        it.f("key meters f=").stops() - it.f("fill f=").stops());
             case "w73":
                 return Stops.of(it.number("ratio ") - 1);
             case "w74":
-                return Stops.factor(ExposureValue.ofLux(it.number("key=") * ExposureValue.LUX_PER_FOOTCANDLE, 250).stops()
-                        - ExposureValue.ofLux(it.number("fill=") * ExposureValue.LUX_PER_FOOTCANDLE, 250).stops());
+                return Stops.factor(ExposureValue.ofLux(it.number("key=") * ExposureValue.LUX_PER_FOOTCANDLE, 250)
+                                .stops()
+                        - ExposureValue.ofLux(it.number("fill=") * ExposureValue.LUX_PER_FOOTCANDLE, 250)
+                                .stops());
             case "w77":
-                return path(it.number("ei="), 0, 0).metered(it.light().at100(new FilmSpeed(it.number("box="))), it.f(" f="));
+                return path(it.number("ei="), 0, 0)
+                        .metered(it.light().at100(new FilmSpeed(it.number("box="))), it.f(" f="));
             case "w78":
                 return -new FilmSpeed(it.number("box=")).stopsOver(new FilmSpeed(it.number("ei=")));
             case "w79":
                 return new FilmSpeed(it.number("box=")).stopsOver(new FilmSpeed(it.number("ei=")));
             case "w80":
-                return DepthOfField.of(it.number(" as ") * 25.4, it.f(" f="), it.number("coc=") * 25.4, 3).hyperfocalM() / GuideNumber.FOOT;
+                return DepthOfField.of(it.number(" as ") * 25.4, it.f(" f="), it.number("coc=") * 25.4, 3)
+                                .hyperfocalM()
+                        / GuideNumber.FOOT;
             case "w81":
-                return DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), 3).hyperfocalM();
+                return DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), 3)
+                        .hyperfocalM();
             case "w82":
-                double hyperfocal = DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), 3).hyperfocalM();
-                return DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), hyperfocal).nearM();
+                double hyperfocal = DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), 3)
+                        .hyperfocalM();
+                return DepthOfField.of(it.number("focal="), it.f(" f="), it.number("coc="), hyperfocal)
+                        .nearM();
             case "w83", "w84":
                 return FrameSize.SMALL.handHeldLimit(it.number("focal=") * it.number("crop="));
             case "w85":
@@ -249,7 +303,9 @@ class WorkedExamplesTest {
 
     private static double value(String text) {
         int slash = text.indexOf('/');
-        return slash < 0 ? Double.parseDouble(text) : Double.parseDouble(text.substring(0, slash)) / Double.parseDouble(text.substring(slash + 1));
+        return slash < 0
+                ? Double.parseDouble(text)
+                : Double.parseDouble(text.substring(0, slash)) / Double.parseDouble(text.substring(slash + 1));
     }
 
     /** A row and what it gives; a number is read where it follows certain words. */
@@ -262,7 +318,9 @@ class WorkedExamplesTest {
             int from = at + after.length();
             int end = from;
             while (end < given.length() && "0123456789.".indexOf(given.charAt(end)) >= 0
-                    || end + 1 < given.length() && given.charAt(end) == '/' && Character.isDigit(given.charAt(end + 1))) {
+                    || end + 1 < given.length()
+                            && given.charAt(end) == '/'
+                            && Character.isDigit(given.charAt(end + 1))) {
                 end++;
             }
             return value(given.substring(from, end));
@@ -285,7 +343,9 @@ class WorkedExamplesTest {
         }
 
         double draw() {
-            return new Extension(Extension.Kind.DRAW, number("extension=")).stops(OptionalDouble.of(number("focal="))).orElseThrow();
+            return new Extension(Extension.Kind.DRAW, number("extension="))
+                    .stops(OptionalDouble.of(number("focal=")))
+                    .orElseThrow();
         }
 
         GuideNumber guide() {
@@ -300,7 +360,8 @@ class WorkedExamplesTest {
             return given.contains("third-stop dial");
         }
 
-        @Override public String toString() {
+        @Override
+        public String toString() {
             return id + " " + given + ": " + row.text("asked");
         }
     }

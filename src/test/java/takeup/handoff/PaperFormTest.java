@@ -15,11 +15,17 @@ class PaperFormTest {
     private static final LocalDate DATE = LocalDate.of(2026, 9, 12);
 
     private static Roll roll() {
-        return Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).frame(2, Frame.Kind.UNLOGGED, Rolls.sample()).roll();
+        return Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .frame(2, Frame.Kind.UNLOGGED, Rolls.sample())
+                .roll();
     }
 
     private static List<String> numbers(String text) {
-        return text.lines().map(it -> it.strip().split(" ")[0]).filter(it -> !it.isEmpty() && it.chars().allMatch(Character::isDigit)).toList();
+        return text.lines()
+                .map(it -> it.strip().split(" ")[0])
+                .filter(it -> !it.isEmpty() && it.chars().allMatch(Character::isDigit))
+                .toList();
     }
 
     /** The roll has 16 frames: the one that nobody wrote down, then 3 to 18; the empty sheet has 1 to 38. */
@@ -34,7 +40,12 @@ class PaperFormTest {
     @Test
     void theHeadSaysWhichRollThisIs() {
         String text = PaperForm.text(List.of(roll()), "R0008", DATE);
-        for (String words : List.of("Roll " + roll().id(), roll().camera().name(), roll().film().developmentWords(), "2026-09-12", "the next is R0008")) {
+        for (String words : List.of(
+                "Roll " + roll().id(),
+                roll().camera().name(),
+                roll().film().developmentWords(),
+                "2026-09-12",
+                "the next is R0008")) {
             assertTrue(text.contains(words), words + " is missing in\n" + text);
         }
     }

@@ -36,13 +36,40 @@ import takeup.roll.Setting;
 
 /** Rolls to which anything may have happened, the same for the same seed. */
 final class RandomRolls {
-    private static final List<Stock> STOCKS = List.of(Rolls.NEGATIVE,
-            Rolls.stock("bw400", "Black-and-white 400", Stock.Kind.BW_NEGATIVE, "black-and-white", 400, new Reciprocity.Power(1.31, 1)),
-            Rolls.stock("cr50", "Colour reversal 50", Stock.Kind.COLOUR_REVERSAL, "E-6", 50, new Reciprocity.None(OptionalDouble.of(128))),
-            Rolls.stock("bw100", "Black-and-white 100", Stock.Kind.BW_REVERSAL, "reversal", 100,
-                    new Reciprocity.Table(List.of(new Reciprocity.Point(1, 1), new Reciprocity.Point(10, 50), new Reciprocity.Point(100, 1200)))),
-            Rolls.stock("steep", "Steep 100", Stock.Kind.BW_NEGATIVE, "black-and-white", 100,
-                    new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(2, 1), new Reciprocity.Point(4, 2)))));
+    private static final List<Stock> STOCKS = List.of(
+            Rolls.NEGATIVE,
+            Rolls.stock(
+                    "bw400",
+                    "Black-and-white 400",
+                    Stock.Kind.BW_NEGATIVE,
+                    "black-and-white",
+                    400,
+                    new Reciprocity.Power(1.31, 1)),
+            Rolls.stock(
+                    "cr50",
+                    "Colour reversal 50",
+                    Stock.Kind.COLOUR_REVERSAL,
+                    "E-6",
+                    50,
+                    new Reciprocity.None(OptionalDouble.of(128))),
+            Rolls.stock(
+                    "bw100",
+                    "Black-and-white 100",
+                    Stock.Kind.BW_REVERSAL,
+                    "reversal",
+                    100,
+                    new Reciprocity.Table(List.of(
+                            new Reciprocity.Point(1, 1),
+                            new Reciprocity.Point(10, 50),
+                            new Reciprocity.Point(100, 1200)))),
+            Rolls.stock(
+                    "steep",
+                    "Steep 100",
+                    Stock.Kind.BW_NEGATIVE,
+                    "black-and-white",
+                    100,
+                    new Reciprocity.Opening(List.of(
+                            new Reciprocity.Point(1, 0), new Reciprocity.Point(2, 1), new Reciprocity.Point(4, 2)))));
 
     private final Random random;
     private final List<String> words;
@@ -58,18 +85,31 @@ final class RandomRolls {
         return new RandomRolls(seed, words).roll();
     }
 
-    /** Whether no number is below 0, which comes of dropping frames from in front of a counter that was set back to 0. */
+    /**
+     * Whether no number is below 0, which comes of dropping frames from in front of a counter that was set back to 0.
+     */
     static boolean countsFromNought(Roll roll) {
-        return roll.next() >= 0 && roll.frames().stream().allMatch(it -> it.number() >= 0 && it.loggedAs() >= 0)
+        return roll.next() >= 0
+                && roll.frames().stream().allMatch(it -> it.number() >= 0 && it.loggedAs() >= 0)
                 && roll.counterChecks().stream().allMatch(it -> it.expected() >= 0);
     }
 
     private Roll roll() {
         Camera camera = random.nextInt(5) == 0 ? Rolls.COMPACT : Rolls.REFLEX;
-        Film film = new Film(any(STOCKS), any(List.of(FilmSize.values())), new FilmSpeed(any(List.of(25.0, 80.0, 200.0, 400.0, 1600.0))),
-                new Development(maybe(words).orElse("C-41"), any(List.of(-1.0, 0.0, 0.5, 1.0, 2.0))), any(List.of(1, 12, 16, 36)));
-        Rolls rolls = new Rolls().then(now, new RollEvent.Loaded(new RollId(any(List.of("R", "ABC")), 1 + random.nextInt(99_999_999)), camera,
-                camera.backs().isEmpty() ? Optional.empty() : maybe(List.of("1", "2")), film));
+        Film film = new Film(
+                any(STOCKS),
+                any(List.of(FilmSize.values())),
+                new FilmSpeed(any(List.of(25.0, 80.0, 200.0, 400.0, 1600.0))),
+                new Development(maybe(words).orElse("C-41"), any(List.of(-1.0, 0.0, 0.5, 1.0, 2.0))),
+                any(List.of(1, 12, 16, 36)));
+        Rolls rolls = new Rolls()
+                .then(
+                        now,
+                        new RollEvent.Loaded(
+                                new RollId(any(List.of("R", "ABC")), 1 + random.nextInt(99_999_999)),
+                                camera,
+                                camera.backs().isEmpty() ? Optional.empty() : maybe(List.of("1", "2")),
+                                film));
         for (int more = random.nextInt(40); more > 0; more--) {
             now = now.plusSeconds(random.nextInt(2400)).plusNanos(random.nextInt(1_000_000_000));
             rolls.then(now, event(rolls.roll().next(), rolls.steps()));
@@ -85,8 +125,14 @@ final class RandomRolls {
             case 3, 4 -> new RollEvent.Corrected(some, some + random.nextInt(3), change());
             case 5 -> new RollEvent.Dropped(some, some + random.nextInt(2), Optional.empty());
             case 6 -> new RollEvent.CounterShown(random.nextInt(40));
-            case 7 -> new RollEvent.RollCorrected(new RollChange(maybe(STOCKS), Optional.empty(), Optional.empty(), OptionalDouble.of(random.nextInt(11) - 5),
-                    maybe(words), OptionalInt.empty()));
+            case 7 ->
+                new RollEvent.RollCorrected(new RollChange(
+                        maybe(STOCKS),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.of(random.nextInt(11) - 5),
+                        maybe(words),
+                        OptionalInt.empty()));
             case 8 -> new RollEvent.Noted(any(words));
             case 9 -> new RollEvent.Conditioned(new Condition(any(List.of(Condition.Kind.values())), maybe(words)));
             case 10 -> new RollEvent.Unloaded();
@@ -94,40 +140,64 @@ final class RandomRolls {
             case 12 -> new RollEvent.PutBack(1 + random.nextInt(steps));
             case 13 -> new RollEvent.Unknown("later", "{}");
             case 14 -> new RollEvent.Added(frame(some), RollEvent.How.INSERTED, OptionalInt.of(some));
-            case 15 -> new RollEvent.Checked(any(List.of(LoadCheck.What.values())), any(List.of(LoadCheck.Answer.values())));
+            case 15 ->
+                new RollEvent.Checked(any(List.of(LoadCheck.What.values())), any(List.of(LoadCheck.Answer.values())));
             case 16 -> new RollEvent.Rewound();
             default -> new RollEvent.Added(frame(next), RollEvent.How.LOGGED, OptionalInt.empty());
         };
     }
 
     private Frame frame(int number) {
-        return Frame.of(number, random.nextInt(3) > 0 ? Frame.Kind.EXPOSED : any(List.of(Frame.Kind.values())),
-                random.nextInt(8) == 0 ? Exposure.UNKNOWN : exposure(), maybe(words));
+        return Frame.of(
+                number,
+                random.nextInt(3) > 0 ? Frame.Kind.EXPOSED : any(List.of(Frame.Kind.values())),
+                random.nextInt(8) == 0 ? Exposure.UNKNOWN : exposure(),
+                maybe(words));
     }
 
     private Exposure exposure() {
         Optional<OffsetDateTime> at = random.nextInt(6) == 0 ? Optional.empty() : Optional.of(now);
-        return new Exposure(at, Setting.NONE.with(change()).with(change()), random.nextBoolean() ? Optional.of(light()) : Optional.empty(),
-                random.nextInt(4) == 0 ? Optional.of(new FlashLight(aperture(), new FilmSpeed(200), "m flash 8", now)) : Optional.empty());
+        return new Exposure(
+                at,
+                Setting.NONE.with(change()).with(change()),
+                random.nextBoolean() ? Optional.of(light()) : Optional.empty(),
+                random.nextInt(4) == 0
+                        ? Optional.of(new FlashLight(aperture(), new FilmSpeed(200), "m flash 8", now))
+                        : Optional.empty());
     }
 
     private Light light() {
         // Whole and round values on purpose: that is where a sum comes to a whole stop.
         double ev = random.nextBoolean() ? random.nextInt(20) - 2 : random.nextDouble() * 40 - 20;
-        return new Light(new ExposureValue(ev), any(List.of(Light.Method.values())), any(List.of("m 5.6 125", "m ev11.3")),
+        return new Light(
+                new ExposureValue(ev),
+                any(List.of(Light.Method.values())),
+                any(List.of("m 5.6 125", "m ev11.3")),
                 random.nextBoolean() ? OptionalDouble.of(random.nextDouble() * 5) : OptionalDouble.empty(),
                 random.nextBoolean() ? OptionalInt.of(random.nextInt(11)) : OptionalInt.empty(),
-                random.nextBoolean() ? OptionalDouble.of(200) : OptionalDouble.empty(), now.minusMinutes(random.nextInt(50)));
+                random.nextBoolean() ? OptionalDouble.of(200) : OptionalDouble.empty(),
+                now.minusMinutes(random.nextInt(50)));
     }
 
     private Change change() {
-        List<Change> all = new ArrayList<>(List.of(Change.aperture(aperture()), Change.time(time()), Change.lens(any(lenses())),
-                Change.zoom(75 + random.nextInt(75)), Change.distance(10 * 0.3048 * random.nextDouble() + 0.1),
-                Change.filters(random.nextBoolean() ? List.of() : List.of(new Filter("yellow", 1), new Filter("+1", 1))),
-                Change.extension(any(List.of(Extension.NONE, new Extension(Extension.Kind.TUBE, 30), new Extension(Extension.Kind.DRAW, 160),
+        List<Change> all = new ArrayList<>(List.of(
+                Change.aperture(aperture()),
+                Change.time(time()),
+                Change.lens(any(lenses())),
+                Change.zoom(75 + random.nextInt(75)),
+                Change.distance(10 * 0.3048 * random.nextDouble() + 0.1),
+                Change.filters(
+                        random.nextBoolean() ? List.of() : List.of(new Filter("yellow", 1), new Filter("+1", 1))),
+                Change.extension(any(List.of(
+                        Extension.NONE,
+                        new Extension(Extension.Kind.TUBE, 30),
+                        new Extension(Extension.Kind.DRAW, 160),
                         new Extension(Extension.Kind.MAGNIFICATION, 0.5)))),
-                Change.bias(any(List.of(-1.0, 0.0, 1 / 3.0, 1.0))), Change.flash(random.nextInt(3) == 0), Change.tripod(random.nextBoolean()),
-                Change.kind(any(List.of(Frame.Kind.values()))), Change.note(any(words))));
+                Change.bias(any(List.of(-1.0, 0.0, 1 / 3.0, 1.0))),
+                Change.flash(random.nextInt(3) == 0),
+                Change.tripod(random.nextBoolean()),
+                Change.kind(any(List.of(Frame.Kind.values()))),
+                Change.note(any(words))));
         Change change = Change.NOTHING;
         for (Change one : all) {
             change = random.nextInt(3) == 0 ? change.and(one) : change;

@@ -16,12 +16,15 @@ import takeup.roll.Roll;
 
 /** A roll as a spreadsheet opens it. */
 class RollCsvTest {
-    private static final List<String> NASTY = List.of("=1+1", "a\nb", "x\r\n=2", "\"quoted\", with a comma", "", " ", "\t-", "; words", "@cox");
+    private static final List<String> NASTY =
+            List.of("=1+1", "a\nb", "x\r\n=2", "\"quoted\", with a comma", "", " ", "\t-", "; words", "@cox");
 
     @Test
     void eachFrameIsARowUnderTheNamesOfTheJson() {
         List<Map<String, String>> rows = table(RollCsv.of(Rolls.regatta()));
-        assertEquals(List.of("1", "2", "3", "5"), rows.stream().map(it -> it.get("frame")).toList());
+        assertEquals(
+                List.of("1", "2", "3", "5"),
+                rows.stream().map(it -> it.get("frame")).toList());
         check(rows.get(0), "roll", "R0007");
         check(rows.get(0), "camera", "645 reflex");
         check(rows.get(0), "stock", "Colour negative 400");
@@ -52,7 +55,12 @@ class RollCsvTest {
 
     @Test
     void aWholeStopUnderIsANumberWithItsDecimal() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.exposure("15:12:40", Rolls.set(2.8, 1 / 250.0), Rolls.incident(9, "15:12:00"))).roll();
+        Roll roll = Rolls.loaded()
+                .frame(
+                        1,
+                        Frame.Kind.EXPOSED,
+                        Rolls.exposure("15:12:40", Rolls.set(2.8, 1 / 250.0), Rolls.incident(9, "15:12:00")))
+                .roll();
         check(table(RollCsv.of(roll)).get(0), "errorStops", "-1.0");
     }
 
@@ -84,7 +92,10 @@ class RollCsvTest {
     }
 
     private static String written(String shown) {
-        return shown.replace("\\t", "\t").replace("\\n", "\n").replace("\\r", "\r").replace("\\u001b", "\u001b");
+        return shown.replace("\\t", "\t")
+                .replace("\\n", "\n")
+                .replace("\\r", "\r")
+                .replace("\\u001b", "\u001b");
     }
 
     @Test
@@ -94,7 +105,8 @@ class RollCsvTest {
             List<List<String>> rows = read(RollCsv.of(roll));
             assertEquals(roll.frames().size() + 1, rows.size(), "seed " + seed);
             int columns = rows.get(0).size();
-            assertEquals(List.of(), rows.stream().filter(it -> it.size() != columns).toList(), "seed " + seed);
+            assertEquals(
+                    List.of(), rows.stream().filter(it -> it.size() != columns).toList(), "seed " + seed);
         }
     }
 

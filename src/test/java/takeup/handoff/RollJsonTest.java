@@ -32,8 +32,9 @@ import takeup.roll.Setting;
 /** A roll as other programs read it. */
 class RollJsonTest {
     /**
-     * The sums by hand: metered = 2^(Av - EV - log2(EI/100) + filters), so frame 1 asks for 2^(3 - 10.1 - 1 + 1) = 2^-7.1 s and got 2^-8,
-     * 0.9 under, 0.1 over box at EI 200 of 400; frame 3 is 0.3 under, then 2 under, together log2(2^-0.3 + 2^-2) = 0.087 over.
+     * The sums by hand: metered = 2^(Av - EV - log2(EI/100) + filters), so frame 1 asks for 2^(3 - 10.1 - 1 + 1) =
+     * 2^-7.1 s and got 2^-8, 0.9 under, 0.1 over box at EI 200 of 400; frame 3 is 0.3 under, then 2 under, together
+     * log2(2^-0.3 + 2^-2) = 0.087 over.
      */
     @Test
     void aRollIsHandedOverFieldForFieldInThePublishedOrder() throws IOException, JsonText.NotJson {
@@ -50,11 +51,18 @@ class RollJsonTest {
 
     @Test
     void theShootIsNamedAndItsClientOnlyWhereThatIsAskedFor() throws JsonText.NotJson {
-        Roll roll = Rolls.loaded().then("15:11:00", new takeup.roll.RollEvent.Assigned(new takeup.roll.Assignment("Regatta day", java.time.LocalDate.parse("2026-09-13"),
-                java.util.Optional.of("Harriet Ruder")))).roll();
+        Roll roll = Rolls.loaded()
+                .then(
+                        "15:11:00",
+                        new takeup.roll.RollEvent.Assigned(new takeup.roll.Assignment(
+                                "Regatta day",
+                                java.time.LocalDate.parse("2026-09-13"),
+                                java.util.Optional.of("Harriet Ruder"))))
+                .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
         check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");
-        assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, "1.0.0"))).contains("\"client\":\"Harriet Ruder\""));
+        assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, "1.0.0")))
+                .contains("\"client\":\"Harriet Ruder\""));
         for (String text : new String[] {RollJson.text(roll, "1.0.0"), RollText.of(roll), RollCsv.of(roll)}) {
             assertTrue(!text.contains("Harriet"), text);
         }
@@ -73,18 +81,37 @@ class RollJsonTest {
 
     @Test
     void aRollWhoseLoadingWasTakenBackIsWithdrawnAndCountsBothEvents() {
-        Roll withdrawn = Rolls.loaded().then("15:11:00", new RollEvent.TakenBack(1)).roll();
+        Roll withdrawn =
+                Rolls.loaded().then("15:11:00", new RollEvent.TakenBack(1)).roll();
         check(withdrawn, "state", "\"withdrawn\"");
         check(withdrawn, "revision", "2");
     }
 
     @Test
     void aCameraThatSetsItselfIsLoggedWithNulls() {
-        Roll roll = Rolls.loaded(Rolls.COMPACT, Rolls.FILM).frame(1, Frame.Kind.EXPOSED,
-                new Exposure(Optional.of(Rolls.at("15:12:00")), Setting.NONE, Optional.empty(), Optional.empty())).roll();
+        Roll roll = Rolls.loaded(Rolls.COMPACT, Rolls.FILM)
+                .frame(
+                        1,
+                        Frame.Kind.EXPOSED,
+                        new Exposure(
+                                Optional.of(Rolls.at("15:12:00")), Setting.NONE, Optional.empty(), Optional.empty()))
+                .roll();
         check(roll, "camera", "{\"key\":\"compact\",\"name\":\"35 compact\",\"frameSize\":\"24x36\",\"back\":null}");
-        for (String field : List.of("aperture", "fNumber", "exactFNumber", "time", "seconds", "exactSeconds", "lens", "focalLengthMm", "distanceM", "light",
-                "meteredSeconds", "correctedSeconds", "errorStops", "overBoxStops")) {
+        for (String field : List.of(
+                "aperture",
+                "fNumber",
+                "exactFNumber",
+                "time",
+                "seconds",
+                "exactSeconds",
+                "lens",
+                "focalLengthMm",
+                "distanceM",
+                "light",
+                "meteredSeconds",
+                "correctedSeconds",
+                "errorStops",
+                "overBoxStops")) {
             checkFrame(roll, 0, field, "null");
         }
         checkFrame(roll, 0, "at", "\"2026-09-12T15:12:00+02:00\"");
@@ -92,17 +119,29 @@ class RollJsonTest {
 
     @Test
     void pullIsANegativeNumberForProgramsAndAWordForPeople() {
-        Roll pulled = Rolls.loaded().then("15:11:00", new RollEvent.RollCorrected(RollChange.push(-1))).roll();
-        check(pulled, "development", "{\"process\":\"C-41\",\"pushStops\":-1,\"words\":\"C-41, PULL 1 STOP (rated 200, box 400)\"}");
+        Roll pulled = Rolls.loaded()
+                .then("15:11:00", new RollEvent.RollCorrected(RollChange.push(-1)))
+                .roll();
+        check(
+                pulled,
+                "development",
+                "{\"process\":\"C-41\",\"pushStops\":-1,\"words\":\"C-41, PULL 1 STOP (rated 200, box 400)\"}");
     }
 
     @Test
     void aRenumberedFrameKeepsItsFormerNumber() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).frame(2, Frame.Kind.LOST, Rolls.sample())
+        Roll roll = Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .frame(2, Frame.Kind.LOST, Rolls.sample())
                 .then("15:31:00", new RollEvent.Dropped(1, 1, Optional.empty()))
-                .then("15:32:00", new RollEvent.Added(Frame.of(1, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty()), RollEvent.How.INSERTED,
-                        OptionalInt.of(1)))
-                .then("15:33:00", new RollEvent.Dropped(1, 1, Optional.empty())).roll();
+                .then(
+                        "15:32:00",
+                        new RollEvent.Added(
+                                Frame.of(1, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty()),
+                                RollEvent.How.INSERTED,
+                                OptionalInt.of(1)))
+                .then("15:33:00", new RollEvent.Dropped(1, 1, Optional.empty()))
+                .roll();
         checkFrame(roll, 0, "frame", "1");
         checkFrame(roll, 0, "was", "2");
         checkFrame(roll, 0, "kind", "\"lost\"");
@@ -111,16 +150,28 @@ class RollJsonTest {
 
     @Test
     void framesStandInTheOrderOfTheFilmAlsoWhenTheCounterWentBack() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).then("15:30:10", new RollEvent.CounterShown(0))
-                .frame(0, Frame.Kind.EXPOSED, Rolls.sample()).frame(1, Frame.Kind.EXPOSED, Rolls.sample()).roll();
-        assertEquals(List.of("1", "0", "1"), List.of(field(roll, 0, "frame"), field(roll, 1, "frame"), field(roll, 2, "frame")));
-        assertEquals(List.of("1", "2", "3"), List.of(field(roll, 0, "sequence"), field(roll, 1, "sequence"), field(roll, 2, "sequence")));
-        check(roll, "counterChecks", "[{\"at\":\"2026-09-12T15:30:10+02:00\",\"expected\":2,\"shown\":0,\"difference\":-2,\"since\":\"2026-09-12T15:10:03+02:00\"}]");
+        Roll roll = Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .then("15:30:10", new RollEvent.CounterShown(0))
+                .frame(0, Frame.Kind.EXPOSED, Rolls.sample())
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .roll();
+        assertEquals(
+                List.of("1", "0", "1"),
+                List.of(field(roll, 0, "frame"), field(roll, 1, "frame"), field(roll, 2, "frame")));
+        assertEquals(
+                List.of("1", "2", "3"),
+                List.of(field(roll, 0, "sequence"), field(roll, 1, "sequence"), field(roll, 2, "sequence")));
+        check(
+                roll,
+                "counterChecks",
+                "[{\"at\":\"2026-09-12T15:30:10+02:00\",\"expected\":2,\"shown\":0,\"difference\":-2,\"since\":\"2026-09-12T15:10:03+02:00\"}]");
     }
 
     @Test
     void whileAFurtherExposureIsAwaitedNoErrorIsTold() {
-        Rolls awaited = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).then("15:13:00", new RollEvent.Doubled());
+        Rolls awaited =
+                Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).then("15:13:00", new RollEvent.Doubled());
         checkFrame(awaited.roll(), 0, "errorStops", "null");
         checkFrame(awaited.roll(), 0, "overBoxStops", "null");
         checkFrame(awaited.roll(), 0, "meteredSeconds", "0.00728932025");
@@ -128,8 +179,11 @@ class RollJsonTest {
 
     @Test
     void aNoteWrittenBetweenTwoExposuresOfAFrameDoesNotEndTheWaiting() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).then("15:13:00", new RollEvent.Doubled())
-                .corrected(1, Change.note("stroke seat")).roll();
+        Roll roll = Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .then("15:13:00", new RollEvent.Doubled())
+                .corrected(1, Change.note("stroke seat"))
+                .roll();
         checkFrame(roll, 0, "note", "\"stroke seat\"");
         checkFrame(roll, 0, "errorStops", "null");
         assertEquals(true, roll.doubleAwaited());
@@ -139,12 +193,20 @@ class RollJsonTest {
     @Test
     void withFlashTheApertureIsJudgedAgainstTheFlashMeter() {
         FlashLight flash = new FlashLight(Scale.anyAperture(8), new FilmSpeed(200), "m flash 8", Rolls.at("15:11:00"));
-        Exposure exposure = new Exposure(Optional.of(Rolls.at("15:12:00")), Rolls.set(5.6, 1 / 60.0).with(Change.flash(true)), Optional.empty(),
+        Exposure exposure = new Exposure(
+                Optional.of(Rolls.at("15:12:00")),
+                Rolls.set(5.6, 1 / 60.0).with(Change.flash(true)),
+                Optional.empty(),
                 Optional.of(flash));
         Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll();
         checkFrame(roll, 0, "errorStops", "1");
         checkFrame(roll, 0, "overBoxStops", "2");
-        checkFrame(roll, 0, "flashLight", "{\"fNumber\":8,\"exactFNumber\":8,\"index\":200,\"typed\":\"m flash 8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
+        checkFrame(
+                roll,
+                0,
+                "flashLight",
+                "{\"fNumber\":8,\"exactFNumber\":8,\"index\":200,\"typed\":\"m flash "
+                        + "8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
     }
 
     /** Life size takes 2 stops: factor (1 + magnification) squared (armycommunications.tpub.com, SS0512). */
@@ -152,10 +214,20 @@ class RollJsonTest {
     void anExtensionThatNeedsAnUnknownFocalLengthTakesAnUnknownLossAndNotNone() {
         Setting zoom = Setting.NONE.with(Change.lens(Rolls.ZOOM)).with(Change.aperture(Scale.anyAperture(8)));
         Roll roll = Rolls.loaded()
-                .frame(1, Frame.Kind.EXPOSED, Rolls.exposure("15:12:00", zoom.with(Change.extension(new Extension(Extension.Kind.TUBE, 30))),
-                        Rolls.incident(10, "15:11:00")))
-                .frame(2, Frame.Kind.EXPOSED, Rolls.exposure("15:12:00", zoom.with(Change.extension(new Extension(Extension.Kind.MAGNIFICATION, 1))),
-                        Rolls.incident(10, "15:11:00")))
+                .frame(
+                        1,
+                        Frame.Kind.EXPOSED,
+                        Rolls.exposure(
+                                "15:12:00",
+                                zoom.with(Change.extension(new Extension(Extension.Kind.TUBE, 30))),
+                                Rolls.incident(10, "15:11:00")))
+                .frame(
+                        2,
+                        Frame.Kind.EXPOSED,
+                        Rolls.exposure(
+                                "15:12:00",
+                                zoom.with(Change.extension(new Extension(Extension.Kind.MAGNIFICATION, 1))),
+                                Rolls.incident(10, "15:11:00")))
                 .roll();
         checkFrame(roll, 0, "extensionStops", "null");
         checkFrame(roll, 0, "focalLengthMm", "null");
@@ -164,7 +236,10 @@ class RollJsonTest {
 
     @Test
     void aBlankFrameTellsNoSettingEvenIfAFilterWasTyped() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.BLANK, Exposure.UNKNOWN).corrected(1, Change.filters(List.of(new Filter("red", 3)))).roll();
+        Roll roll = Rolls.loaded()
+                .frame(1, Frame.Kind.BLANK, Exposure.UNKNOWN)
+                .corrected(1, Change.filters(List.of(new Filter("red", 3))))
+                .roll();
         checkFrame(roll, 0, "kind", "\"blank\"");
         checkFrame(roll, 0, "filters", "[]");
         checkFrame(roll, 0, "filterStops", "0");
@@ -172,21 +247,43 @@ class RollJsonTest {
 
     @Test
     void aFilterTypedAsABareLossIsNamedInWords() {
-        Exposure exposure = new Exposure(Optional.empty(), Setting.NONE.with(Change.filters(List.of(new Filter("+1", 1)))), Optional.empty(), Optional.empty());
-        checkFrame(Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll(), 0, "filters", "[{\"name\":\"1 stop\",\"stops\":1}]");
+        Exposure exposure = new Exposure(
+                Optional.empty(),
+                Setting.NONE.with(Change.filters(List.of(new Filter("+1", 1)))),
+                Optional.empty(),
+                Optional.empty());
+        checkFrame(
+                Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll(),
+                0,
+                "filters",
+                "[{\"name\":\"1 stop\",\"stops\":1}]");
     }
 
     @Test
     void theWarningsOfAFrameStandWithThatFrame() {
-        Roll roll = Rolls.loaded().frame(16, Frame.Kind.EXPOSED, Rolls.sample()).frame(17, Frame.Kind.EXPOSED, Rolls.sample()).roll();
-        checkFrame(roll, 0, "warnings", "[{\"code\":\"frames-left\",\"text\":\"that was the last frame by the counter\"}]");
-        checkFrame(roll, 1, "warnings",
-                "[{\"code\":\"past-end\",\"text\":\"frame 17 of 16: past the end by the counter; the film may stop any time\"}]");
+        Roll roll = Rolls.loaded()
+                .frame(16, Frame.Kind.EXPOSED, Rolls.sample())
+                .frame(17, Frame.Kind.EXPOSED, Rolls.sample())
+                .roll();
+        checkFrame(
+                roll,
+                0,
+                "warnings",
+                "[{\"code\":\"frames-left\",\"text\":\"that was the last frame by the counter\"}]");
+        checkFrame(
+                roll,
+                1,
+                "warnings",
+                "[{\"code\":\"past-end\",\"text\":\"frame 17 of 16: past the end by the counter; the film may "
+                        + "stop any time\"}]");
     }
 
     @ParameterizedTest
-    @CsvSource({"2026-09-12T15:10+02:00, 2026-09-12T15:10:00+02:00", "2026-09-12T00:00:00.999999999Z, 2026-09-12T00:00:00Z",
-        "2026-09-12T23:59:59.5-09:30, 2026-09-12T23:59:59-09:30"})
+    @CsvSource({
+        "2026-09-12T15:10+02:00, 2026-09-12T15:10:00+02:00",
+        "2026-09-12T00:00:00.999999999Z, 2026-09-12T00:00:00Z",
+        "2026-09-12T23:59:59.5-09:30, 2026-09-12T23:59:59-09:30"
+    })
     void aTimeHasSecondsAndNoPartsOfThem(String at, String written) {
         assertEquals(written, IsoTime.of(OffsetDateTime.parse(at)));
     }

@@ -65,12 +65,24 @@ class RollTextTest {
     @Test
     void severalLensesHaveAColumnAndAllThatIsNotNeutralIsInWords() {
         FlashLight flash = new FlashLight(Scale.anyAperture(8), new FilmSpeed(200), "m flash 8", Rolls.at("15:11:00"));
-        Exposure lit = new Exposure(Optional.of(Rolls.at("15:12:00")), Rolls.set(5.6, 1 / 60.0).with(Change.flash(true).and(Change.bias(1))),
-                Optional.empty(), Optional.of(flash));
-        Setting close = Setting.NONE.with(Change.lens(Rolls.ZOOM)).with(Change.zoom(100).and(Change.bias(-1 / 3.0))
-                .and(Change.extension(new Extension(Extension.Kind.TUBE, 30))).and(Change.filters(List.of(new Filter("+1", 1)))));
-        Roll roll = Rolls.loaded().frame(15, Frame.Kind.EXPOSED, lit)
-                .frame(16, Frame.Kind.EXPOSED, new Exposure(Optional.empty(), close, Optional.empty(), Optional.empty())).roll();
+        Exposure lit = new Exposure(
+                Optional.of(Rolls.at("15:12:00")),
+                Rolls.set(5.6, 1 / 60.0).with(Change.flash(true).and(Change.bias(1))),
+                Optional.empty(),
+                Optional.of(flash));
+        Setting close = Setting.NONE
+                .with(Change.lens(Rolls.ZOOM))
+                .with(Change.zoom(100)
+                        .and(Change.bias(-1 / 3.0))
+                        .and(Change.extension(new Extension(Extension.Kind.TUBE, 30)))
+                        .and(Change.filters(List.of(new Filter("+1", 1)))));
+        Roll roll = Rolls.loaded()
+                .frame(15, Frame.Kind.EXPOSED, lit)
+                .frame(
+                        16,
+                        Frame.Kind.EXPOSED,
+                        new Exposure(Optional.empty(), close, Optional.empty(), Optional.empty()))
+                .roll();
         check(roll, """
                 roll         R0007, open
                 camera       645 reflex, back 1, 6x4.5
@@ -87,11 +99,24 @@ class RollTextTest {
 
     @Test
     void aFormerNumberAnAwaitedExposureAndAnotherDayAreSaid() {
-        Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample())
-                .then("15:32:00", new RollEvent.Added(Frame.of(1, Frame.Kind.EXPOSED,
-                        new Exposure(Optional.of(Rolls.at("00:05:00").plusDays(1)), Setting.NONE, Optional.empty(), Optional.empty()), Optional.empty()),
-                        RollEvent.How.INSERTED, OptionalInt.of(1)))
-                .then("15:33:00", new RollEvent.Doubled()).roll();
+        Roll roll = Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .then(
+                        "15:32:00",
+                        new RollEvent.Added(
+                                Frame.of(
+                                        1,
+                                        Frame.Kind.EXPOSED,
+                                        new Exposure(
+                                                Optional.of(Rolls.at("00:05:00").plusDays(1)),
+                                                Setting.NONE,
+                                                Optional.empty(),
+                                                Optional.empty()),
+                                        Optional.empty()),
+                                RollEvent.How.INSERTED,
+                                OptionalInt.of(1)))
+                .then("15:33:00", new RollEvent.Doubled())
+                .roll();
         assertEquals("""
                 frame  at                aperture  shutter    EV  error  with                                            warnings
                     1  2026-09-13 00:05  -         -           -  -                                                      no-light
@@ -103,7 +128,9 @@ class RollTextTest {
     @ValueSource(strings = {"bow\nstroke", "bow\r\nstroke", "bow\rstroke", "bow\u2028stroke", "bow\u0085stroke\n"})
     void aLineBreakInANoteDoesNotBreakTheTable(String note) {
         String table = table(Rolls.loaded().noted(1, Exposure.UNKNOWN, note).roll());
-        assertEquals("    1  -   -         -         -  -      bow stroke", table.lines().skip(1).findFirst().orElseThrow());
+        assertEquals(
+                "    1  -   -         -         -  -      bow stroke",
+                table.lines().skip(1).findFirst().orElseThrow());
         assertEquals(2, table.lines().count());
     }
 
@@ -128,8 +155,11 @@ class RollTextTest {
     void whateverHappenedEachExposureIsOneLine() {
         for (long seed = 1; seed <= 200; seed++) {
             Roll roll = RandomRolls.of(seed, List.of("bow\nseat", "\r\n"));
-            int rows = roll.frames().stream().mapToInt(it -> 1 + it.further().size()).sum();
-            assertEquals(1 + rows, Math.max(rows == 0 ? 1 : 2, table(roll).lines().count()), "seed " + seed);
+            int rows = roll.frames().stream()
+                    .mapToInt(it -> 1 + it.further().size())
+                    .sum();
+            assertEquals(
+                    1 + rows, Math.max(rows == 0 ? 1 : 2, table(roll).lines().count()), "seed " + seed);
         }
     }
 

@@ -39,19 +39,46 @@ final class Rolls {
     static final Lens EIGHTY = new Lens("80", "80mm f/2.8", 80, 80, Ring.between(2.8, 22, Scale.HALF));
     static final Lens LONG = new Lens("150", "150mm f/3.5", 150, 150, Ring.between(3.5, 22, Scale.HALF));
     static final Lens ZOOM = new Lens("zoom", "75-150mm f/4.5", 75, 150, Ring.between(4.5, 22, Scale.HALF));
-    static final Camera REFLEX = new Camera("645", "645 reflex", FrameSize.SIX_BY_FOUR_AND_A_HALF, Map.of(FilmSize.F120, 16), List.of("1", "2"),
-            Optional.of(Shutter.between(8, 0.001, Scale.FULL, true)), Optional.of(Scale.anyTime(1 / 60.0)), List.of(EIGHTY, LONG, ZOOM));
-    static final Camera COMPACT = new Camera("compact", "35 compact", FrameSize.SMALL, Map.of(FilmSize.F135, 36), List.of(), Optional.empty(),
-            Optional.empty(), List.of());
-    static final Stock NEGATIVE = stock("cn400", "Colour negative 400", Stock.Kind.COLOUR_NEGATIVE, "C-41", 400,
-            new Reciprocity.Opening(List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1), new Reciprocity.Point(10, 2))));
+    static final Camera REFLEX = new Camera(
+            "645",
+            "645 reflex",
+            FrameSize.SIX_BY_FOUR_AND_A_HALF,
+            Map.of(FilmSize.F120, 16),
+            List.of("1", "2"),
+            Optional.of(Shutter.between(8, 0.001, Scale.FULL, true)),
+            Optional.of(Scale.anyTime(1 / 60.0)),
+            List.of(EIGHTY, LONG, ZOOM));
+    static final Camera COMPACT = new Camera(
+            "compact",
+            "35 compact",
+            FrameSize.SMALL,
+            Map.of(FilmSize.F135, 36),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+    static final Stock NEGATIVE = stock(
+            "cn400",
+            "Colour negative 400",
+            Stock.Kind.COLOUR_NEGATIVE,
+            "C-41",
+            400,
+            new Reciprocity.Opening(
+                    List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1), new Reciprocity.Point(10, 2))));
     static final Film FILM = new Film(NEGATIVE, FilmSize.F120, new FilmSpeed(200), new Development("C-41", 0), 16);
 
     private final List<Recorded> records = new ArrayList<>();
 
     /** A roll that was loaded at 15:10:03. */
     static Rolls loaded(Camera camera, Film film) {
-        return new Rolls().then("15:10:03", new RollEvent.Loaded(new RollId("R", 7), camera, camera.backs().stream().findFirst(), film));
+        return new Rolls()
+                .then(
+                        "15:10:03",
+                        new RollEvent.Loaded(
+                                new RollId("R", 7),
+                                camera,
+                                camera.backs().stream().findFirst(),
+                                film));
     }
 
     static Rolls loaded() {
@@ -59,7 +86,17 @@ final class Rolls {
     }
 
     static Stock stock(String key, String name, Stock.Kind kind, String process, double box, Reciprocity reciprocity) {
-        return new Stock(key, name, kind, process, new FilmSpeed(box), new FilmSpeed(box), List.of(FilmSize.F120, FilmSize.F135), 1, 3, reciprocity);
+        return new Stock(
+                key,
+                name,
+                kind,
+                process,
+                new FilmSpeed(box),
+                new FilmSpeed(box),
+                List.of(FilmSize.F120, FilmSize.F135),
+                1,
+                3,
+                reciprocity);
     }
 
     Rolls then(String clock, RollEvent event) {
@@ -72,12 +109,19 @@ final class Rolls {
     }
 
     Rolls frame(int number, Frame.Kind kind, Exposure exposure) {
-        return then("15:30:00", new RollEvent.Added(Frame.of(number, kind, exposure, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty()));
+        return then(
+                "15:30:00",
+                new RollEvent.Added(
+                        Frame.of(number, kind, exposure, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty()));
     }
 
     Rolls noted(int number, Exposure exposure, String note) {
-        return then("15:30:00", new RollEvent.Added(Frame.of(number, Frame.Kind.EXPOSED, exposure, Optional.of(note)), RollEvent.How.LOGGED,
-                OptionalInt.empty()));
+        return then(
+                "15:30:00",
+                new RollEvent.Added(
+                        Frame.of(number, Frame.Kind.EXPOSED, exposure, Optional.of(note)),
+                        RollEvent.How.LOGGED,
+                        OptionalInt.empty()));
     }
 
     Rolls corrected(int number, Change change) {
@@ -101,13 +145,20 @@ final class Rolls {
     }
 
     static Light incident(double ev100, String clock) {
-        return new Light(new ExposureValue(ev100), Light.Method.INCIDENT, "m 4.1 125", OptionalDouble.empty(), OptionalInt.empty(),
-                OptionalDouble.of(200), at(clock));
+        return new Light(
+                new ExposureValue(ev100),
+                Light.Method.INCIDENT,
+                "m 4.1 125",
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.of(200),
+                at(clock));
     }
 
     /** f/2.8 at 1/250 and so on, with the 80 mm lens and nothing on it. */
     static Setting set(Aperture aperture, double seconds) {
-        return Setting.NONE.with(Change.aperture(aperture).and(Change.time(time(seconds))).and(Change.lens(EIGHTY)));
+        return Setting.NONE.with(
+                Change.aperture(aperture).and(Change.time(time(seconds))).and(Change.lens(EIGHTY)));
     }
 
     static Setting set(double fNumber, double seconds) {
@@ -120,24 +171,41 @@ final class Rolls {
 
     /** The frame of the published sample: f/2.8 at 1/250 behind a yellow filter in EV 10.1, film rated 200. */
     static Exposure sample() {
-        return exposure("15:12:40", set(2.8, 1 / 250.0).with(Change.filters(List.of(new Filter("yellow", 1)))), incident(10.1, "15:12:00"));
+        return exposure(
+                "15:12:40",
+                set(2.8, 1 / 250.0).with(Change.filters(List.of(new Filter("yellow", 1)))),
+                incident(10.1, "15:12:00"));
     }
 
     /** A roll with a blank, a double exposure, a jump of the counter and a torn end. */
     static Roll regatta() {
-        Light spot = new Light(new ExposureValue(10), Light.Method.SPOT, "m spot 8 z3", OptionalDouble.empty(), OptionalInt.of(3),
-                OptionalDouble.empty(), at("15:14:00"));
+        Light spot = new Light(
+                new ExposureValue(10),
+                Light.Method.SPOT,
+                "m spot 8 z3",
+                OptionalDouble.empty(),
+                OptionalInt.of(3),
+                OptionalDouble.empty(),
+                at("15:14:00"));
         Setting tenths = set(Scale.anyAperture(5.6).plusTenths(3), 1 / 60.0).with(Change.tripod(true));
-        Exposure first = new Exposure(Optional.empty(), tenths.with(Change.distance(3)), Optional.of(spot), Optional.empty());
+        Exposure first =
+                new Exposure(Optional.empty(), tenths.with(Change.distance(3)), Optional.of(spot), Optional.empty());
         Exposure blank = new Exposure(Optional.of(at("15:13:00")), Setting.NONE, Optional.empty(), Optional.empty());
-        return loaded().frame(1, Frame.Kind.EXPOSED, sample()).frame(2, Frame.Kind.BLANK, blank).noted(3, first, "bow seat")
+        return loaded().frame(1, Frame.Kind.EXPOSED, sample())
+                .frame(2, Frame.Kind.BLANK, blank)
+                .noted(3, first, "bow seat")
                 .then("15:16:00", new RollEvent.Doubled())
-                .then("15:16:30", new RollEvent.ExposedAgain(exposure("15:16:30", set(8, 1 / 125.0).with(Change.tripod(true)), spot),
-                        Optional.of("with the cox")))
-                .then("15:20:00", new RollEvent.CounterShown(5)).frame(5, Frame.Kind.UNLOGGED, Exposure.UNKNOWN)
+                .then(
+                        "15:16:30",
+                        new RollEvent.ExposedAgain(
+                                exposure("15:16:30", set(8, 1 / 125.0).with(Change.tripod(true)), spot),
+                                Optional.of("with the cox")))
+                .then("15:20:00", new RollEvent.CounterShown(5))
+                .frame(5, Frame.Kind.UNLOGGED, Exposure.UNKNOWN)
                 .then("15:35:00", new RollEvent.Conditioned(new Condition(Condition.Kind.TORN, Optional.empty())))
                 .then("15:36:00", new RollEvent.Noted("crew portraits at the boathouse"))
                 .then("15:39:00", new RollEvent.Unknown("weighed", "{}"))
-                .then("15:40:00", new RollEvent.Unloaded()).roll();
+                .then("15:40:00", new RollEvent.Unloaded())
+                .roll();
     }
 }

@@ -26,15 +26,23 @@ import takeup.kit.JsonText;
 class SchemasTest {
     private static final Schema ROLL = schema(Schemas.named("roll").orElseThrow());
     /** The same, and a field that it does not list is an error. */
-    private static final Schema STRICT = schema(Schemas.named("roll").orElseThrow()
+    private static final Schema STRICT = schema(Schemas.named("roll")
+            .orElseThrow()
             .replace("\"type\": \"object\",", "\"type\": \"object\", \"unevaluatedProperties\": false,")
-            .replace("\"type\": [\"object\", \"null\"],", "\"type\": [\"object\", \"null\"], \"unevaluatedProperties\": false,"));
-    private static final List<String> NASTY = List.of("=1+1", "a\nb", "\u0007 bell \u001b[2J", "+1", "\"quoted\", with a comma", "", " ", "船の上");
+            .replace(
+                    "\"type\": [\"object\", \"null\"],",
+                    "\"type\": [\"object\", \"null\"], \"unevaluatedProperties\": false,"));
+
+    private static final List<String> NASTY =
+            List.of("=1+1", "a\nb", "\u0007 bell \u001b[2J", "+1", "\"quoted\", with a comma", "", " ", "船の上");
 
     @Test
     void whateverHappenedToARollItsFileIsAsTheSchemaSaysAndHasNoOtherField() {
         for (long seed = 1; seed <= 500; seed++) {
-            assertEquals(List.of(), check(STRICT, JsonText.line(RollJson.of(RandomRolls.of(seed, NASTY), "1.0.0"))), "seed " + seed);
+            assertEquals(
+                    List.of(),
+                    check(STRICT, JsonText.line(RollJson.of(RandomRolls.of(seed, NASTY), "1.0.0"))),
+                    "seed " + seed);
         }
     }
 
@@ -45,7 +53,8 @@ class SchemasTest {
 
     @Test
     void aReaderMayMeetFieldsThatItDoesNotKnow() throws IOException {
-        String later = sample().replaceFirst("\\{\"format\"", "{\"weather\": \"rain\", \"format\"").replaceFirst("\\{\"frame\": 1", "{\"mood\": 3, \"frame\": 1");
+        String later = sample().replaceFirst("\\{\"format\"", "{\"weather\": \"rain\", \"format\"")
+                .replaceFirst("\\{\"frame\": 1", "{\"mood\": 3, \"frame\": 1");
         assertEquals(List.of(), check(ROLL, later));
         assertEquals(2, check(STRICT, later).size());
     }
@@ -63,7 +72,8 @@ class SchemasTest {
     }
 
     static List<String> frameFields() throws IOException, JsonText.NotJson {
-        return List.copyOf(firstFrame((Json.Obj) JsonText.read(sample())).fields().keySet());
+        return List.copyOf(
+                firstFrame((Json.Obj) JsonText.read(sample())).fields().keySet());
     }
 
     @ParameterizedTest
@@ -112,7 +122,9 @@ class SchemasTest {
     @Test
     void eachNamedSchemaIsThere() {
         assertEquals(List.of("roll", "order", "frames"), Schemas.names());
-        Schemas.names().forEach(it -> assertTrue(Schemas.named(it).orElseThrow().contains("\"urn:takeup:schema:" + it + ":1\"")));
+        Schemas.names()
+                .forEach(it ->
+                        assertTrue(Schemas.named(it).orElseThrow().contains("\"urn:takeup:schema:" + it + ":1\"")));
     }
 
     @ParameterizedTest
@@ -130,10 +142,13 @@ class SchemasTest {
     }
 
     private static Schema schema(String text) {
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(text);
     }
 
     private static List<String> check(Schema schema, String json) {
-        return schema.validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
+        return schema.validate(json, InputFormat.JSON).stream()
+                .map(Error::toString)
+                .toList();
     }
 }

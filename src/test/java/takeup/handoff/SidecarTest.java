@@ -21,7 +21,14 @@ import takeup.roll.Roll;
 
 class SidecarTest {
     /** Properties that no log can know, or that another one stands for. */
-    private static final List<String> LEFT_OUT = List.of("exif:ApertureValue", "exif:ShutterSpeedValue", "exifEX:LensMake", "exifEX:BodySerialNumber", "aux:Lens", "tiff:Make", "dc:creator");
+    private static final List<String> LEFT_OUT = List.of(
+            "exif:ApertureValue",
+            "exif:ShutterSpeedValue",
+            "exifEX:LensMake",
+            "exifEX:BodySerialNumber",
+            "aux:Lens",
+            "tiff:Make",
+            "dc:creator");
 
     static Stream<ReferenceTable.Row> properties() {
         return ReferenceTable.rows("metadata_properties").filter(it -> !LEFT_OUT.contains(it.text("property")));
@@ -35,10 +42,18 @@ class SidecarTest {
         String name = row.text("property");
         int at = text.indexOf("<" + name + ">");
         assertTrue(at > 0, name + " is missing in\n" + text);
-        String inside = text.substring(at + name.length() + 2, text.indexOf("</" + name + ">")).strip();
+        String inside = text.substring(at + name.length() + 2, text.indexOf("</" + name + ">"))
+                .strip();
         String form = row.text("form");
-        assertTrue(form.startsWith("n/d") ? inside.matches("-?\\d+/\\d+") : form.startsWith("rdf:") ? inside.startsWith("<" + form.split(",")[0] + ">")
-                : form.startsWith("ISO") ? inside.matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d[+]\\d\\d:\\d\\d") : !inside.isEmpty(), name + ": " + inside);
+        assertTrue(
+                form.startsWith("n/d")
+                        ? inside.matches("-?\\d+/\\d+")
+                        : form.startsWith("rdf:")
+                                ? inside.startsWith("<" + form.split(",")[0] + ">")
+                                : form.startsWith("ISO")
+                                        ? inside.matches("\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d[+]\\d\\d:\\d\\d")
+                                        : !inside.isEmpty(),
+                name + ": " + inside);
     }
 
     @Test
@@ -57,7 +72,9 @@ class SidecarTest {
 
     @Test
     void wordsWithSignsOfXmlAndWithControlCharactersStayReadable() throws Exception {
-        Roll roll = Rolls.loaded().noted(1, Rolls.sample(), "<b>&\"bow\" ]]> \u0007 seat\n2").roll();
+        Roll roll = Rolls.loaded()
+                .noted(1, Rolls.sample(), "<b>&\"bow\" ]]> \u0007 seat\n2")
+                .roll();
         Document document = parsed(of(roll, 0, Optional.empty()));
         assertTrue(document.getDocumentElement().getTextContent().contains("<b>&\"bow\" ]]> "));
     }
@@ -72,7 +89,8 @@ class SidecarTest {
     @Test
     void twoHalfFramesAreBothNamed() {
         List<Frame> frames = Rolls.regatta().frames();
-        String text = Sidecar.of(Rolls.regatta(), List.of(frames.get(0), frames.get(2)), Optional.empty(), Optional.of("good"), "1.0.0");
+        String text = Sidecar.of(
+                Rolls.regatta(), List.of(frames.get(0), frames.get(2)), Optional.empty(), Optional.of("good"), "1.0.0");
         assertTrue(text.contains("Roll R0007, frame 1 | Roll R0007, frame 3: bow seat; with the cox"), text);
         assertTrue(text.contains("<rdf:li>frame 3</rdf:li>") && text.contains("<rdf:li>good</rdf:li>"), text);
     }

@@ -37,13 +37,33 @@ class ArchiveTest {
 
     @Test
     void onlyTheNamesThatTheWriterGivesAreJournals() throws IOException {
-        for (String name : List.of("R0001.journal", "AB0012.journal", "R12345.journal", "r0002.journal", "R3.journal", "R0004.journal.torn-1",
-                ".R0005.journal.part", ".R0006.journal", "R0007 (copy).journal", "R0008.json", "R00009.journal", "ABCD0001.journal", "R0000.journal", "notes.txt")) {
+        for (String name : List.of(
+                "R0001.journal",
+                "AB0012.journal",
+                "R12345.journal",
+                "r0002.journal",
+                "R3.journal",
+                "R0004.journal.torn-1",
+                ".R0005.journal.part",
+                ".R0006.journal",
+                "R0007 (copy).journal",
+                "R0008.json",
+                "R00009.journal",
+                "ABCD0001.journal",
+                "R0000.journal",
+                "notes.txt")) {
             file("rolls/open/" + name, Lines.header());
             file("rolls/finished/" + name, Lines.header());
         }
-        for (String name : List.of("2026-09-13.journal", "2026-09-12.journal", "2026-02-30.journal", "2026-9-12.journal", "today.journal",
-                "2026-09-14.journal.other-1", "+2026-09-15.journal", "2026-09-16T10.journal")) {
+        for (String name : List.of(
+                "2026-09-13.journal",
+                "2026-09-12.journal",
+                "2026-02-30.journal",
+                "2026-9-12.journal",
+                "today.journal",
+                "2026-09-14.journal.other-1",
+                "+2026-09-15.journal",
+                "2026-09-16T10.journal")) {
             file("days/" + name, Lines.header());
         }
         Archive archive = new Archive(folder);
@@ -74,8 +94,8 @@ class ArchiveTest {
         Folders.make(folder.resolve("rolls/open/R0001.journal"));
         check(R1, "R0001.journal:1: cannot be read: R0001.journal is no plain file");
         Path large = folder.resolve("rolls/open/R0002.journal");
-        try (java.nio.channels.FileChannel sparse = java.nio.channels.FileChannel.open(large, java.nio.file.StandardOpenOption.CREATE_NEW,
-                java.nio.file.StandardOpenOption.WRITE)) {
+        try (java.nio.channels.FileChannel sparse = java.nio.channels.FileChannel.open(
+                large, java.nio.file.StandardOpenOption.CREATE_NEW, java.nio.file.StandardOpenOption.WRITE)) {
             sparse.write(java.nio.ByteBuffer.wrap(new byte[1]), 1L << 30);
         }
         check(new RollId("R", 2), "R0002.journal:1: cannot be read: R0002.journal is larger than any journal can be");
@@ -89,16 +109,25 @@ class ArchiveTest {
             lines[n - 1] = Lines.of(n, n, at, "{\"event\":\"unloaded\"}");
         }
         file("rolls/open/R0001.journal", EventsGoRoundTest.concat(Lines.header(), lines[1], lines[2], lines[8]));
-        check(R1, "R0001.journal:2: in front of this line record 1 is missing; the others are whole",
+        check(
+                R1,
+                "R0001.journal:2: in front of this line record 1 is missing; the others are whole",
                 "R0001.journal:4: in front of this line records 4 to 8 are missing; the others are whole");
     }
 
     @Test
     void aRecordThatCannotBeUnderstoodIsLeftOutAndTheOthersAreKept() throws IOException {
         OffsetDateTime at = OffsetDateTime.parse("2026-09-12T15:10+02:00");
-        file("rolls/open/R0001.journal", EventsGoRoundTest.concat(Lines.header(), Lines.of(1, 1, at, "{\"event\":\"counter\",\"shown\":\"nine\"}"),
-                Lines.of(2, 2, at, "{\"event\":\"frame\",\"how\":\"guessed\",\"frame\":{}}"), Lines.of(3, 3, at, "{\"event\":\"unloaded\"}")));
-        check(R1, "R0001.journal:2: record 1 cannot be understood and is left out: a number is expected",
+        file(
+                "rolls/open/R0001.journal",
+                EventsGoRoundTest.concat(
+                        Lines.header(),
+                        Lines.of(1, 1, at, "{\"event\":\"counter\",\"shown\":\"nine\"}"),
+                        Lines.of(2, 2, at, "{\"event\":\"frame\",\"how\":\"guessed\",\"frame\":{}}"),
+                        Lines.of(3, 3, at, "{\"event\":\"unloaded\"}")));
+        check(
+                R1,
+                "R0001.journal:2: record 1 cannot be understood and is left out: a number is expected",
                 "R0001.journal:3: record 2 cannot be understood and is left out: number is missing");
         assertEquals(1, new Archive(folder).roll(R1).records().size());
     }
@@ -113,10 +142,15 @@ class ArchiveTest {
         archive.openRolls();
         archive.dayOf(LocalDate.of(2026, 9, 12));
         try (java.util.stream.Stream<Path> all = Files.walk(folder)) {
-            assertEquals(List.of("R0001.journal", ".R0002.journal.part"), all.filter(Files::isRegularFile).map(it -> it.getFileName().toString())
-                    .sorted(java.util.Comparator.reverseOrder()).toList());
+            assertEquals(
+                    List.of("R0001.journal", ".R0002.journal.part"),
+                    all.filter(Files::isRegularFile)
+                            .map(it -> it.getFileName().toString())
+                            .sorted(java.util.Comparator.reverseOrder())
+                            .toList());
         }
-        org.junit.jupiter.api.Assertions.assertArrayEquals(torn, Files.readAllBytes(folder.resolve("rolls/open/R0001.journal")));
+        org.junit.jupiter.api.Assertions.assertArrayEquals(
+                torn, Files.readAllBytes(folder.resolve("rolls/open/R0001.journal")));
     }
 
     private void check(RollId roll, String... problems) {

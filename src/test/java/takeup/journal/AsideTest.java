@@ -20,7 +20,10 @@ import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
-/** What makes room in a journal's place lies beside it, forced, before its old place is touched; and a roll that lies twice. */
+/**
+ * What makes room in a journal's place lies beside it, forced, before its old place is touched; and a roll that lies
+ * twice.
+ */
 class AsideTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
     private static final RollId R1 = new RollId("R", 1);
@@ -128,27 +131,38 @@ class AsideTest {
     }
 
     private static List<RollEvent> notes(String... words) {
-        return Arrays.stream(words).map(it -> (RollEvent) new RollEvent.Noted(it)).toList();
+        return Arrays.stream(words)
+                .map(it -> (RollEvent) new RollEvent.Noted(it))
+                .toList();
     }
 
     @Test
     void ofTwoJournalsOfOneRollTheLongerOneCountsAndTheDamageOfBothIsTold() {
         drive.put(OPEN, journal(line(1, "one"), line(2, "two"), line(3, "three")));
         drive.put(FINISHED, journal(line(1, "one"), damaged(line(2, "two"))));
-        assertEquals(notes("one", "two", "three"), opened().records().stream().map(Recorded::event).toList());
-        assertEquals(List.of("R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
-                "R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"), opened().problems());
+        assertEquals(
+                notes("one", "two", "three"),
+                opened().records().stream().map(Recorded::event).toList());
+        assertEquals(
+                List.of(
+                        "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
+                        "R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"),
+                opened().problems());
         drive.put(FINISHED, journal(line(1, "one"), line(2, "two"), line(3, "three"), line(4, "four")));
         drive.put(OPEN, journal(damaged(line(1, "one")), line(2, "two")));
         assertEquals(4, opened().records().size());
-        assertEquals("R0001.journal:2: this line is damaged and is left out", opened().problems().get(0));
+        assertEquals(
+                "R0001.journal:2: this line is damaged and is left out",
+                opened().problems().get(0));
     }
 
     @Test
     void ofTwoEquallyLongJournalsTheOpenOneCounts() {
         drive.put(OPEN, journal(line(1, "one"), line(2, "of the open one")));
         drive.put(FINISHED, journal(line(1, "one"), line(2, "of the finished one")));
-        assertEquals(notes("one", "of the open one"), opened().records().stream().map(Recorded::event).toList());
+        assertEquals(
+                notes("one", "of the open one"),
+                opened().records().stream().map(Recorded::event).toList());
     }
 
     @Test

@@ -28,6 +28,7 @@ class CrashStatesTest {
     private static final String STATES = System.getProperty("states", "300");
     /** Of an export, which nobody reads before it has its name, each so-many-th byte is enough. */
     private static final int LONG = 4000;
+
     private static final int STRIDE = 97;
 
     private final RegattaDay day = RegattaDay.whole();
@@ -54,7 +55,12 @@ class CrashStatesTest {
             }
             assertTrue(cut.filesWaiting() <= 1, "two files wait for their force after deed " + after);
             assertTrue(cut.namesWaiting() <= 4, "more names wait than were thought of after deed " + after);
-            Moment moment = new Moment(after, cut.bytesWaiting(), cut.bytesWaiting() > LONG ? STRIDE : 1, cut.namesWaiting(), cut.isNameGoing());
+            Moment moment = new Moment(
+                    after,
+                    cut.bytesWaiting(),
+                    cut.bytesWaiting() > LONG ? STRIDE : 1,
+                    cut.namesWaiting(),
+                    cut.isNameGoing());
             moments.add(moment);
             all += moment.states();
         }
@@ -72,7 +78,8 @@ class CrashStatesTest {
             Moment moment = moments.get(random.nextInt(moments.size()));
             look(moment, random.nextInt(moment.states()));
         }
-        System.out.println(looked + " states of " + all + " after " + deeds.size() + " deeds, " + torn + " with a torn tail, " + halfMoves + " with half a move");
+        System.out.println(looked + " states of " + all + " after " + deeds.size() + " deeds, " + torn
+                + " with a torn tail, " + halfMoves + " with half a move");
     }
 
     private void record() throws IOException {
@@ -101,7 +108,8 @@ class CrashStatesTest {
         int bytes = Math.min(moment.bytes, (state >> moment.names) / 3 * moment.stride);
         PowerCut.Rest rest = PowerCut.Rest.values()[(state >> moment.names) % 3];
         PowerCut cut = new PowerCut(deeds, moment.after);
-        String where = "after deed " + moment.after + ", " + bytes + " bytes of the last write, then " + rest + ", names " + Integer.toBinaryString(kept);
+        String where = "after deed " + moment.after + ", " + bytes + " bytes of the last write, then " + rest
+                + ", names " + Integer.toBinaryString(kept);
         check(cut.disk(bytes, rest, kept, new Random(state)), cut.said(), where);
     }
 
@@ -110,15 +118,20 @@ class CrashStatesTest {
         List<String> problems = new ArrayList<>();
         Map<String, List<Object>> found = RegattaDay.read(disk, problems);
         day.holds(found, said, where);
-        problems.forEach(it -> assertTrue(it.contains("the last line stops in the middle") || it.contains("zeros follow the last line")
-                || it.contains("the end of the last line is damaged") || it.contains("this line is damaged and is left out")
-                || it.contains("it lies with the open and with the finished rolls"), where + ": " + it));
+        problems.forEach(it -> assertTrue(
+                it.contains("the last line stops in the middle")
+                        || it.contains("zeros follow the last line")
+                        || it.contains("the end of the last line is damaged")
+                        || it.contains("this line is damaged and is left out")
+                        || it.contains("it lies with the open and with the finished rolls"),
+                where + ": " + it));
         torn += problems.isEmpty() ? 0 : 1;
         Map<RollId, List<Recorded>> rolls = rolls(found);
         try (Writer writer = Writer.take(disk, RegattaDay.FOLDER)) {
             for (HalfMove half : HalfMove.among(rolls)) {
                 halfMoves++;
-                Writer.Batch rest = new Writer.Batch(half.rest().step(), half.rest().at());
+                Writer.Batch rest =
+                        new Writer.Batch(half.rest().step(), half.rest().at());
                 rest.add(half.roll(), half.rest().event());
                 writer.append(rest);
                 found.get(half.roll().toString()).add(half.rest());
@@ -135,14 +148,17 @@ class CrashStatesTest {
             Writer.Batch next = new Writer.Batch(1000, day.lines().get(0).at());
             for (RollId id : rolls.keySet()) {
                 next.add(id, new RollEvent.Noted("after the power cut"));
-                found.get(id.toString()).add(new Recorded(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
+                found.get(id.toString())
+                        .add(new Recorded(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
             }
             writer.append(next);
             assertEquals(List.of(), writer.remarks(), where);
         }
         List<String> after = new ArrayList<>();
         RegattaDay.same(found, RegattaDay.read(disk, after), where);
-        after.forEach(it -> assertTrue(it.contains("this line is damaged and is left out") || it.startsWith(RegattaDay.DATE.toString()), where + ", at last: " + it));
+        after.forEach(it -> assertTrue(
+                it.contains("this line is damaged and is left out") || it.startsWith(RegattaDay.DATE.toString()),
+                where + ", at last: " + it));
         finished(disk, rolls, where);
     }
 
@@ -154,7 +170,9 @@ class CrashStatesTest {
             assertEquals(isFinished, archive.finishedRolls().contains(entry.getKey()), where);
             assertEquals(!isFinished, archive.openRolls().contains(entry.getKey()), where);
             if (isFinished) {
-                String export = new String(disk.read(RegattaDay.FOLDER.resolve("exports/" + entry.getKey() + ".json")), StandardCharsets.UTF_8);
+                String export = new String(
+                        disk.read(RegattaDay.FOLDER.resolve("exports/" + entry.getKey() + ".json")),
+                        StandardCharsets.UTF_8);
                 assertEquals(RegattaDay.export(roll.get()), export, where);
             }
         }
@@ -172,7 +190,8 @@ class CrashStatesTest {
 
     private static List<Happened> steps(Map<RollId, List<Recorded>> rolls) {
         List<Happened> steps = new ArrayList<>();
-        rolls.forEach((id, records) -> records.forEach(it -> steps.add(new Happened(it.step(), it.at(), List.of(new Entry.OnRoll(id, it.event()))))));
+        rolls.forEach((id, records) -> records.forEach(it ->
+                steps.add(new Happened(it.step(), it.at(), List.of(new Entry.OnRoll(id, it.event()))))));
         return steps;
     }
 }

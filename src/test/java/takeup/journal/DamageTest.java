@@ -21,9 +21,9 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /**
- * A whole roll on a disk that rots: bits flip, lines are cut, doubled and swapped. No wrong value is shown, every record
- * whose own bytes are whole is kept, the place of each damage is named, and damaged bytes are kept aside before anything is
- * appended. {@code -Dflips=100000} and {@code -Dlines=10000} ask for more than the usual 2,000 and 500.
+ * A whole roll on a disk that rots: bits flip, lines are cut, doubled and swapped. No wrong value is shown, every
+ * record whose own bytes are whole is kept, the place of each damage is named, and damaged bytes are kept aside before
+ * anything is appended. {@code -Dflips=100000} and {@code -Dlines=10000} ask for more than the usual 2,000 and 500.
  */
 class DamageTest {
     private static final int FLIPS = Integer.getInteger("flips", 2000);
@@ -58,13 +58,16 @@ class DamageTest {
 
     /** To go on with a journal takes as long as to read it four times: every eighth one is gone on with. */
     private static long rounds(int count, Round round) {
-        return IntStream.range(0, count).parallel().filter(number -> {
-            try {
-                return round.run(new Random(number), number % 8 == 0);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }).count();
+        return IntStream.range(0, count)
+                .parallel()
+                .filter(number -> {
+                    try {
+                        return round.run(new Random(number), number % 8 == 0);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                })
+                .count();
     }
 
     @Test
@@ -100,14 +103,20 @@ class DamageTest {
         assertTrue(problems.stream().anyMatch(it -> it.contains(missing)), where + problems);
         boolean isKnown = isPlainFrame(line - 1) && isPlainFrame(line) && isPlainFrame(line - 2);
         if (isKnown) {
-            int number = ((RollEvent.Added) records.get(line - 1).event()).frame().number();
-            assertTrue(problems.stream().anyMatch(it -> it.contains(missing + ": frame " + number + " is not in the log")), where + problems);
+            int number =
+                    ((RollEvent.Added) records.get(line - 1).event()).frame().number();
+            assertTrue(
+                    problems.stream().anyMatch(it -> it.contains(missing + ": frame " + number + " is not in the log")),
+                    where + problems);
         }
         return isKnown;
     }
 
     private boolean isPlainFrame(int at) {
-        return at >= 0 && at < records.size() && records.get(at).event() instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED;
+        return at >= 0
+                && at < records.size()
+                && records.get(at).event() instanceof RollEvent.Added added
+                && added.how() == RollEvent.How.LOGGED;
     }
 
     @Test
@@ -125,7 +134,11 @@ class DamageTest {
             case 0 -> {
                 int from = random.nextInt(lines.get(line).length - 1);
                 int to = from + 1 + random.nextInt(lines.get(line).length - 1 - from);
-                changed.set(line, EventsGoRoundTest.concat(Arrays.copyOf(lines.get(line), from), Arrays.copyOfRange(lines.get(line), to, lines.get(line).length)));
+                changed.set(
+                        line,
+                        EventsGoRoundTest.concat(
+                                Arrays.copyOf(lines.get(line), from),
+                                Arrays.copyOfRange(lines.get(line), to, lines.get(line).length)));
                 whole.remove(line - 1);
             }
             case 1 -> {
@@ -178,7 +191,8 @@ class DamageTest {
         }
         Lines.Content content = Lines.read("R0001.journal", file);
         byte[] after = drive.read(PATH);
-        assertArrayEquals(Arrays.copyOf(file, (int) content.goodBytes()), Arrays.copyOf(after, (int) content.goodBytes()), where);
+        assertArrayEquals(
+                Arrays.copyOf(file, (int) content.goodBytes()), Arrays.copyOf(after, (int) content.goodBytes()), where);
         List<Recorded> all = new ArrayList<>(whole);
         all.add(new Recorded(2000, records.get(0).at(), AFTER));
         read(after, all, where);

@@ -29,7 +29,10 @@ import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
-/** The far ends of the journal room: the largest journal, the last bytes of a disk, names that nearly fit, calls that fail where no day takes them. */
+/**
+ * The far ends of the journal room: the largest journal, the last bytes of a disk, names that nearly fit, calls that
+ * fail where no day takes them.
+ */
 class EdgesTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
     private static final RollId R1 = new RollId("R", 1);
@@ -38,6 +41,7 @@ class EdgesTest {
 
     @TempDir
     Path folder;
+
     private final MemoryDrive drive = new MemoryDrive();
 
     private static void note(Writer writer, int step, String words) throws IOException {
@@ -74,7 +78,10 @@ class EdgesTest {
         put(Lines.header(), line(999_999));
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "the last that fits");
-            assertEquals("R0001.journal is as large as a journal can be; unload the roll, or go on tomorrow", assertThrows(IOException.class, () -> note(writer, 2, "one more")).getMessage());
+            assertEquals(
+                    "R0001.journal is as large as a journal can be; unload the roll, or go on tomorrow",
+                    assertThrows(IOException.class, () -> note(writer, 2, "one more"))
+                            .getMessage());
         }
         assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
         byte[] rubbish = new byte[(16 << 20) - Lines.header().length - line(1).length - line(2).length];
@@ -107,7 +114,11 @@ class EdgesTest {
             drive.room(room);
             note(writer, 1, "one");
             note(writer, 2, "two");
-            assertEquals(remarks == 0 ? List.of() : List.of("less than 50 MB are free on this disk: free some space before it is full"), writer.remarks());
+            assertEquals(
+                    remarks == 0
+                            ? List.of()
+                            : List.of("less than 50 MB are free on this disk: free some space before it is full"),
+                    writer.remarks());
         }
     }
 
@@ -136,8 +147,11 @@ class EdgesTest {
                 }
             });
             note(writer, 3, "three");
-            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
-            drive.fault((call, path) -> { });
+            assertEquals(
+                    List.of("R0001.journal was moved, deleted or changed by another program; all of it was "
+                            + "written anew"),
+                    writer.remarks());
+            drive.fault((call, path) -> {});
             note(writer, 4, "four");
             assertEquals(1, writer.remarks().size());
         }
@@ -145,10 +159,14 @@ class EdgesTest {
         assertEquals(1, new Archive(drive, FOLDER).roll(second).records().size());
     }
 
-    /** After a failed force the system may have dropped what it was to write: the file is never forced again, and the next one holds all. */
+    /**
+     * After a failed force the system may have dropped what it was to write: the file is never forced again, and the
+     * next one holds all.
+     */
     @Test
     void aFileThatCannotBeForcedIsWrittenAnewAtOnceAndTheFrameIsSafe() throws IOException {
-        String told = "the disk reported an error in R0001.journal; all of it was written anew and is safe: copy the data folder to another disk";
+        String told = "the disk reported an error in R0001.journal; all of it was written anew and is safe: copy the "
+                + "data folder to another disk";
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "one");
             Object before = drive.key(JOURNAL);
@@ -160,7 +178,10 @@ class EdgesTest {
             note(writer, 3, "three");
             assertEquals(List.of(), writer.remarks());
             fails("force", 2, new IOException("Input/output error"));
-            assertEquals("Input/output error", assertThrows(IOException.class, () -> note(writer, 4, "four")).getMessage());
+            assertEquals(
+                    "Input/output error",
+                    assertThrows(IOException.class, () -> note(writer, 4, "four"))
+                            .getMessage());
             assertEquals(3, new Archive(drive, FOLDER).roll(R1).records().size());
             note(writer, 4, "four");
             assertEquals(List.of(told), writer.remarks());
@@ -176,14 +197,16 @@ class EdgesTest {
             put(Lines.header(), damaged, line(2), "{\"n\":3".getBytes(StandardCharsets.US_ASCII));
             try (Writer writer = Writer.take(drive, FOLDER)) {
                 drive.fault((made, path) -> {
-                    boolean aside = path.toString().contains("damaged") || path.toString().contains("torn") || made.equals("names");
+                    boolean aside = path.toString().contains("damaged")
+                            || path.toString().contains("torn")
+                            || made.equals("names");
                     if (made.equals(call) && aside) {
                         throw new IOException("Input/output error");
                     }
                 });
                 note(writer, 3, "three");
             } finally {
-                drive.fault((made, path) -> { });
+                drive.fault((made, path) -> {});
             }
             assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size(), call);
         }
@@ -226,11 +249,17 @@ class EdgesTest {
             writer.settle(R1, true);
             drive.fault((call, path) -> {
                 if (call.equals("link") || call.equals("move")) {
-                    throw call.equals("link") ? new IOException("this disk knows no links") : new AtomicMoveNotSupportedException(path.toString(), "there", "Invalid cross-device link");
+                    throw call.equals("link")
+                            ? new IOException("this disk knows no links")
+                            : new AtomicMoveNotSupportedException(
+                                    path.toString(), "there", "Invalid cross-device link");
                 }
             });
-            assertEquals("the folders of one data folder must lie on one disk: R0001.journal", assertThrows(IOException.class, () -> writer.settle(R1, false)).getMessage());
-            drive.fault((call, path) -> { });
+            assertEquals(
+                    "the folders of one data folder must lie on one disk: R0001.journal",
+                    assertThrows(IOException.class, () -> writer.settle(R1, false))
+                            .getMessage());
+            drive.fault((call, path) -> {});
             assertEquals(1, new Archive(drive, FOLDER).roll(R1).records().size());
         }
     }
@@ -238,17 +267,23 @@ class EdgesTest {
     @Test
     void decisionsAboutScansThatCannotBeReadOrWrittenAreSaidInWords() throws IOException {
         put(Lines.header());
-        List<takeup.review.ReviewEvent> decided = List.of(new takeup.review.ReviewEvent.Unknown("framed", "{\"event\":\"framed\"}"));
+        List<takeup.review.ReviewEvent> decided =
+                List.of(new takeup.review.ReviewEvent.Unknown("framed", "{\"event\":\"framed\"}"));
         Archive archive = new Archive(drive, FOLDER);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             drive.room(0);
             fails("create", 1, new IOException("Auf dem Gerät ist kein Speicherplatz mehr verfügbar"));
-            assertEquals("the disk is full; free some space", Trouble.words(assertThrows(IOException.class, () -> writer.append(R1, AT, decided))));
+            assertEquals(
+                    "the disk is full; free some space",
+                    Trouble.words(assertThrows(IOException.class, () -> writer.append(R1, AT, decided))));
             writer.append(R1, AT, decided);
             assertEquals(decided, archive.reviewOf(R1).records());
         }
         fails("kind", 1, new IOException("Input/output error"));
-        assertEquals(List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy the data folder to another disk"), archive.reviewOf(R1).problems());
+        assertEquals(
+                List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy "
+                        + "the data folder to another disk"),
+                archive.reviewOf(R1).problems());
     }
 
     /** The mark of the day that was written on while the clock had gone back; whatever else lies there is none. */
@@ -297,35 +332,49 @@ class EdgesTest {
             Writer.Batch batch = new Writer.Batch(2, AT);
             batch.add(second, new RollEvent.Noted("other"));
             assertThrows(IOException.class, () -> writer.append(batch));
-            drive.fault((call, path) -> { });
+            drive.fault((call, path) -> {});
             drive.delete(JOURNAL);
             note(writer, 3, "three");
-            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+            assertEquals(
+                    List.of("R0001.journal was moved, deleted or changed by another program; all of it was "
+                            + "written anew"),
+                    writer.remarks());
             assertEquals(List.of("R0001.journal"), drive.names(JOURNAL.getParent()));
             writer.append(batch);
         }
         assertEquals(1, new Archive(drive, FOLDER).roll(second).records().size());
     }
 
-    /** A file whose very first bytes are the beginning of a record that was never ended, and then of one that is whole. */
+    /**
+     * A file whose very first bytes are the beginning of a record that was never ended, and then of one that is whole.
+     */
     @Test
     void aWholeRecordBehindAHalfOneOnTheFirstLineIsRead() {
         byte[] half = Lines.START.getBytes(StandardCharsets.US_ASCII);
         for (byte[] before : List.of(half, EventsGoRoundTest.concat(half, half))) {
             Lines.Content content = Lines.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
-            assertEquals(List.of(1, 2), content.lines().stream().map(Lines.Line::n).toList());
-            assertEquals(List.of("R0001.journal:1: this line is damaged; what is whole in it is kept",
-                    "R0001.journal:1: the line that names the format is missing; the records are read all the same"), content.problems());
+            assertEquals(
+                    List.of(1, 2), content.lines().stream().map(Lines.Line::n).toList());
+            assertEquals(
+                    List.of(
+                            "R0001.journal:1: this line is damaged; what is whole in it is kept",
+                            "R0001.journal:1: the line that names the format is missing; the records are read "
+                                    + "all the same"),
+                    content.problems());
         }
     }
 
     @ParameterizedTest(name = "{0} damaged lines")
     @CsvSource({"1000, 1000", "1001, 1001", "1004, 1001"})
     void aThousandDamagedLinesAreToldOneByOneAndTheRestTogether(int lines, int problems) {
-        byte[] file = EventsGoRoundTest.concat(Lines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
+        byte[] file =
+                EventsGoRoundTest.concat(Lines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
         List<String> told = Lines.read("R0001.journal", file).problems();
         assertEquals(problems, told.size());
-        String last = "R0001.journal:" + (lines + 1) + ": " + (lines == 1000 ? "this line is damaged and is left out" : "up to here " + (lines - 1000) + " more lines are damaged");
+        String last = "R0001.journal:" + (lines + 1) + ": "
+                + (lines == 1000
+                        ? "this line is damaged and is left out"
+                        : "up to here " + (lines - 1000) + " more lines are damaged");
         assertEquals(last, told.get(told.size() - 1));
     }
 
@@ -333,7 +382,9 @@ class EdgesTest {
     void aRollWhosePlaceCannotBeToldIsAProblemInWords() {
         put(Lines.header(), line(1));
         fails("kind", 1, new IOException("Input/output error"));
-        assertEquals(List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy the data folder to another disk"),
+        assertEquals(
+                List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy "
+                        + "the data folder to another disk"),
                 new Archive(drive, FOLDER).roll(R1).problems());
     }
 
@@ -373,7 +424,11 @@ class EdgesTest {
             Files.writeString(folder.resolve("lock"), signed);
             try (FileChannel other = FileChannel.open(folder.resolve("lock"), StandardOpenOption.WRITE)) {
                 other.lock();
-                assertEquals("another takeup" + (signed.startsWith("1090") ? " (process 1090)" : "") + " is writing in this folder", assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
+                assertEquals(
+                        "another takeup" + (signed.startsWith("1090") ? " (process 1090)" : "")
+                                + " is writing in this folder",
+                        assertThrows(Writer.Taken.class, () -> Writer.take(folder))
+                                .getMessage());
             }
         }
     }
@@ -416,17 +471,34 @@ class EdgesTest {
     void aFrameThatCameIntoTheLogInAWayThatIsNotKnownIsLeftOut() {
         RegattaDay day = RegattaDay.brief();
         Recorded frame = (Recorded) day.records(5).get("R0001").get(1);
-        put(Lines.header(), Lines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")), line(2));
+        put(
+                Lines.header(),
+                Lines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")),
+                line(2));
         Archive.Opened<Recorded> opened = new Archive(drive, FOLDER).roll(R1);
         assertEquals(1, opened.records().size());
-        assertEquals(List.of("R0001.journal:2: record 1 cannot be understood and is left out: how guessed is not known"), opened.problems());
+        assertEquals(
+                List.of("R0001.journal:2: record 1 cannot be understood and is left out: how guessed is not known"),
+                opened.problems());
     }
 
     /** One letter wrong in each place where a time has a mark of its own. */
     @ParameterizedTest
-    @ValueSource(strings = {"2026-09-12T15:10:03+02:00:0x", "2026-09-12T15:10:03+02:00.00", "2026-09-12T15:10:03+02-00", "2026-09-12T15.10:03+02:00",
-        "2026-09-12T15:10.03+02:00", "2026-09-12T15:10:03:5+02:00", "2026-09-12X15:10:03+02:00", "2026-09-12T15:10:0+02:00", "+2026-09-12T15:10Z", "2026-09-12T15:10+02:00:00:00",
-        "2026-09-12T15:1:Z", "2026-09-12T15Z"})
+    @ValueSource(
+            strings = {
+                "2026-09-12T15:10:03+02:00:0x",
+                "2026-09-12T15:10:03+02:00.00",
+                "2026-09-12T15:10:03+02-00",
+                "2026-09-12T15.10:03+02:00",
+                "2026-09-12T15:10.03+02:00",
+                "2026-09-12T15:10:03:5+02:00",
+                "2026-09-12X15:10:03+02:00",
+                "2026-09-12T15:10:0+02:00",
+                "+2026-09-12T15:10Z",
+                "2026-09-12T15:10+02:00:00:00",
+                "2026-09-12T15:1:Z",
+                "2026-09-12T15Z"
+            })
     void aTimeWithAWrongMarkIsNone(String text) {
         assertEquals(Optional.empty(), Plainly.time(text));
     }
@@ -441,15 +513,32 @@ class EdgesTest {
         var frames = takeup.roll.Roll.of(from).orElseThrow().frames();
         for (int i = 0; i < 2; i++) {
             var frame = frames.get(2 * i);
-            to.add(new Recorded(90 + i, AT, new RollEvent.Added(new takeup.roll.Frame(3 + i, java.util.OptionalInt.of(frame.loggedAs()), frame.kind(), frame.exposure(),
-                    frame.further(), frame.note()), RollEvent.How.MOVED, java.util.OptionalInt.empty())));
+            to.add(new Recorded(
+                    90 + i,
+                    AT,
+                    new RollEvent.Added(
+                            new takeup.roll.Frame(
+                                    3 + i,
+                                    java.util.OptionalInt.of(frame.loggedAs()),
+                                    frame.kind(),
+                                    frame.exposure(),
+                                    frame.further(),
+                                    frame.note()),
+                            RollEvent.How.MOVED,
+                            java.util.OptionalInt.empty())));
         }
-        var unknown = takeup.roll.Frame.of(9, takeup.roll.Frame.Kind.UNLOGGED, takeup.roll.Exposure.UNKNOWN, Optional.empty());
-        from.add(new Recorded(89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, java.util.OptionalInt.empty())));
+        var unknown = takeup.roll.Frame.of(
+                9, takeup.roll.Frame.Kind.UNLOGGED, takeup.roll.Exposure.UNKNOWN, Optional.empty());
+        from.add(new Recorded(
+                89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, java.util.OptionalInt.empty())));
         to.add(new Recorded(92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, java.util.OptionalInt.empty())));
-        List<HalfMove> found = HalfMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
-        assertEquals(List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"), found.stream().map(HalfMove::words).toList());
-        assertEquals(List.of(90L, 91L), found.stream().map(it -> it.rest().step()).toList());
+        List<HalfMove> found =
+                HalfMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
+        assertEquals(
+                List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"),
+                found.stream().map(HalfMove::words).toList());
+        assertEquals(
+                List.of(90L, 91L), found.stream().map(it -> it.rest().step()).toList());
     }
 
     @Test

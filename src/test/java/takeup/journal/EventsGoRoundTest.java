@@ -33,7 +33,8 @@ class EventsGoRoundTest {
 
     @Test
     void aDayThatWasCarriedOverBeforeThereWereTimersAndFlashCautionsIsStillRead() throws Exception {
-        String line = "{\"event\":\"carried\",\"day\":{\"active\":{\"camera\":\"35\",\"back\":null},\"inHand\":{},\"backs\":{},\"used\":[],\"meter\":null,\"preset\":null,\"films\":[]}}";
+        String line =
+                "{\"event\":\"carried\",\"day\":{\"active\":{\"camera\":\"35\",\"back\":null},\"inHand\":{},\"backs\":{},\"used\":[],\"meter\":null,\"preset\":null,\"films\":[]}}";
         DayEvent event = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line);
         takeup.day.Day day = event.appliedTo(takeup.day.Day.FIRST);
         assertEquals("35", day.active().orElseThrow().camera());
@@ -46,8 +47,10 @@ class EventsGoRoundTest {
     @Test
     void theLooksOfACarriedDayAreOffOnlyWhereItSaysSo() throws Exception {
         for (String routine : List.of("", ",\"routine\":true", ",\"routine\":false")) {
-            String line = "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[]" + routine + "}}";
-            takeup.day.Day day = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line).appliedTo(takeup.day.Day.FIRST);
+            String line = "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[]"
+                    + routine + "}}";
+            takeup.day.Day day = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line)
+                    .appliedTo(takeup.day.Day.FIRST);
             assertEquals(!routine.endsWith("false"), day.routine(), line);
         }
     }
@@ -105,13 +108,18 @@ class EventsGoRoundTest {
         check(all, new Archive(folder).dayOf(LocalDate.of(2026, 9, 12)));
     }
 
-    /** Numbers as this version would not write them, a number too long for it, escapes that are not needed, names of its own. */
+    /**
+     * Numbers as this version would not write them, a number too long for it, escapes that are not needed, names of its
+     * own.
+     */
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,-0.0],\"words\":\"\\u00e9\\/\\u0041\"}",
-        "{\"event\":\"x\", \"blank\" : { \"n\": 3 } }",
-        "{\"event\":\"quiet\",\"code\":\"tide\"}",
-        "{\"first\":1,\"event\":\"\"}"})
+    @ValueSource(
+            strings = {
+                "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,-0.0],\"words\":\"\\u00e9\\/\\u0041\"}",
+                "{\"event\":\"x\", \"blank\" : { \"n\": 3 } }",
+                "{\"event\":\"quiet\",\"code\":\"tide\"}",
+                "{\"first\":1,\"event\":\"\"}"
+            })
     void aKindThatIsNotKnownIsKeptLetterForLetter(String text) throws IOException {
         RollId roll = new RollId("R", 3);
         try (Writer writer = Writer.take(folder)) {
@@ -120,11 +128,14 @@ class EventsGoRoundTest {
             batch.add(new DayEvent.Unknown("anything", text));
             writer.append(batch);
         }
-        RollEvent.Unknown onRoll = (RollEvent.Unknown) new Archive(folder).roll(roll).records().get(0).event();
-        DayEvent.Unknown onDay = (DayEvent.Unknown) new Archive(folder).dayOf(AT.toLocalDate()).records().get(0).event();
+        RollEvent.Unknown onRoll = (RollEvent.Unknown)
+                new Archive(folder).roll(roll).records().get(0).event();
+        DayEvent.Unknown onDay = (DayEvent.Unknown)
+                new Archive(folder).dayOf(AT.toLocalDate()).records().get(0).event();
         assertEquals(text, onRoll.text());
         assertEquals(text, onDay.text());
-        assertTrue(Files.readString(folder.resolve("rolls/open/R0003.journal")).contains("\"," + text.substring(1, text.length() - 1)));
+        assertTrue(Files.readString(folder.resolve("rolls/open/R0003.journal"))
+                .contains("\"," + text.substring(1, text.length() - 1)));
     }
 
     @Test
@@ -133,7 +144,8 @@ class EventsGoRoundTest {
         Path file = folder.resolve("rolls/open/R0001.journal");
         Folders.make(file.getParent());
         Folders.replace(file, concat(Lines.header(), line));
-        check(List.of(new Recorded(4, AT, new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1,2]}"))),
+        check(
+                List.of(new Recorded(4, AT, new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1,2]}"))),
                 new Archive(folder).roll(new RollId("R", 1)));
     }
 
@@ -143,7 +155,8 @@ class EventsGoRoundTest {
             Writer.Batch batch = new Writer.Batch(1, AT);
             batch.add(new DayEvent.Quieted(takeup.kit.Warning.Code.SUN));
             batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
-            String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch)).getMessage();
+            String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch))
+                    .getMessage();
             assertTrue(why.contains("20000 letters"), why);
         }
         assertEquals(List.of(), new Archive(folder).openRolls());
@@ -154,17 +167,24 @@ class EventsGoRoundTest {
     void theLineOfAFrameIsPlainTextThatGrepFinds() {
         byte[] line = Lines.of(3, 9, AT, RollEventJson.text(new RollEvent.Noted("bow seat, é")));
         String text = new String(line, StandardCharsets.UTF_8);
-        assertTrue(text.startsWith("{\"n\":3,\"step\":9,\"at\":\"2026-09-12T15:10:03.250+02:00\",\"event\":\"note\",\"words\":\"bow seat, é\",\"crc\":\""), text);
+        assertTrue(
+                text.startsWith(
+                        "{\"n\":3,\"step\":9,\"at\":\"2026-09-12T15:10:03.250+02:00\",\"event\":\"note\",\"words\":\"bow seat, é\",\"crc\":\""),
+                text);
         assertTrue(text.endsWith("\"}\n"), text);
     }
 
-    /** The check value of CRC-32C: RFC 3720, appendix B.4, 32 bytes of zeros (aa 36 91 8a, least significant byte first). */
+    /**
+     * The check value of CRC-32C: RFC 3720, appendix B.4, 32 bytes of zeros (aa 36 91 8a, least significant byte
+     * first).
+     */
     @Test
     void theCrcIsTheOneOfIscsi() {
         java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
         crc.update(new byte[32]);
         assertEquals(0x8a9136aaL, crc.getValue());
-        assertTrue(new String(Lines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII).matches("\\{\"a\":1,\"crc\":\"[0-9a-f]{8}\"}\n"));
+        assertTrue(new String(Lines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII)
+                .matches("\\{\"a\":1,\"crc\":\"[0-9a-f]{8}\"}\n"));
     }
 
     static byte[] concat(byte[]... parts) {

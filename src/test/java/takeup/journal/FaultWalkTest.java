@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.roll.Roll;
 
 /**
- * Each call of a short day in turn fails, with each fault that a disk gives, for once or for some time. By default one fault
- * for each call, in turn; every fault at every call with {@code -Dfaults=all}.
+ * Each call of a short day in turn fails, with each fault that a disk gives, for once or for some time. By default one
+ * fault for each call, in turn; every fault at every call with {@code -Dfaults=all}.
  */
 class FaultWalkTest {
     private static final boolean ALL = "all".equals(System.getProperty("faults"));
@@ -28,15 +28,21 @@ class FaultWalkTest {
 
     /** What a disk says, as Java hands it on. */
     private enum Kind {
-        BROKEN, FULL, READ_ONLY, DENIED, HALF_WRITTEN;
+        BROKEN,
+        FULL,
+        READ_ONLY,
+        DENIED,
+        HALF_WRITTEN;
 
         IOException of(String call, Path path) {
-            boolean byName = !List.of("write", "force", "truncate", "channel size", "close").contains(call);
+            boolean byName = !List.of("write", "force", "truncate", "channel size", "close")
+                    .contains(call);
             return switch (this) {
                 case BROKEN -> said(byName, path, "Input/output error");
                 case FULL, HALF_WRITTEN -> said(byName, path, "No space left on device");
                 case READ_ONLY -> said(byName, path, "Read-only file system");
-                case DENIED -> byName ? new AccessDeniedException(path.toString()) : new IOException("Permission denied");
+                case DENIED ->
+                    byName ? new AccessDeniedException(path.toString()) : new IOException("Permission denied");
             };
         }
 
@@ -60,7 +66,8 @@ class FaultWalkTest {
             this.kind = kind;
         }
 
-        @Override public void before(String call, Path path) throws IOException {
+        @Override
+        public void before(String call, Path path) throws IOException {
             calls++;
             if (half) {
                 half = false;
@@ -77,7 +84,8 @@ class FaultWalkTest {
             }
         }
 
-        @Override public int takes(int bytes) {
+        @Override
+        public int takes(int bytes) {
             return half ? bytes / 2 : bytes;
         }
     }
@@ -86,7 +94,8 @@ class FaultWalkTest {
 
     @ParameterizedTest(name = "{0} calls in a row fail")
     @ValueSource(ints = {1, 5})
-    void whicheverCallFailsNothingThatWasAcknowledgedIsLostAndTheNextTrySucceedsOnceTheFaultIsOver(int count) throws IOException {
+    void whicheverCallFailsNothingThatWasAcknowledgedIsLostAndTheNextTrySucceedsOnceTheFaultIsOver(int count)
+            throws IOException {
         int calls = 0;
         int refusals = 0;
         boolean walking = true;
@@ -128,7 +137,7 @@ class FaultWalkTest {
                     written = true;
                 } catch (IOException e) {
                     refusals += refused(e, attempt, where);
-                    drive.fault((call, path) -> { });
+                    drive.fault((call, path) -> {});
                     look(drive, safe, where);
                     drive.fault(fault);
                 }
@@ -147,7 +156,7 @@ class FaultWalkTest {
         } catch (IOException e) {
             refusals++;
         }
-        drive.fault((call, path) -> { });
+        drive.fault((call, path) -> {});
         look(drive, safe, where);
         afterAPowerCut(drive, where);
         return refusals;
@@ -180,7 +189,8 @@ class FaultWalkTest {
 
     /** Of what was never forced nothing is left, and all is there all the same. */
     private void afterAPowerCut(MemoryDrive drive, String where) throws IOException {
-        MemoryDrive disk = new PowerCut(drive.deeds(), drive.deeds().size()).disk(0, PowerCut.Rest.END, 0, new Random(1));
+        MemoryDrive disk =
+                new PowerCut(drive.deeds(), drive.deeds().size()).disk(0, PowerCut.Rest.END, 0, new Random(1));
         List<String> problems = new ArrayList<>();
         RegattaDay.same(day.records(day.lines().size()), RegattaDay.read(disk, problems), where);
         assertEquals(List.of(), problems, where);

@@ -30,8 +30,9 @@ class HalfMoveTest {
     /** The line that moves frames, and the two after it. */
     private int lineOf(int after) {
         int at = 0;
-        while (day.lines().get(at).records().getOrDefault("R0002", List.of()).stream().noneMatch(it -> ((Recorded) it).event() instanceof RollEvent.Added added
-                && added.how() == RollEvent.How.MOVED)) {
+        while (day.lines().get(at).records().getOrDefault("R0002", List.of()).stream()
+                .noneMatch(it -> ((Recorded) it).event() instanceof RollEvent.Added added
+                        && added.how() == RollEvent.How.MOVED)) {
             at++;
         }
         return at + after;
@@ -52,11 +53,14 @@ class HalfMoveTest {
     }
 
     private static List<Integer> counts(Map<RollId, List<Recorded>> rolls) {
-        return List.of(Roll.of(rolls.get(R1)).orElseThrow().frames().size(), Roll.of(rolls.get(R2)).orElseThrow().frames().size());
+        return List.of(
+                Roll.of(rolls.get(R1)).orElseThrow().frames().size(),
+                Roll.of(rolls.get(R2)).orElseThrow().frames().size());
     }
 
     /** R0001 holds 6 frames and R0002 two before frames 2 to 4 are moved. */
-    private static void check(Map<RollId, List<Recorded>> rolls, RollId roll, List<Integer> before, List<Integer> after) {
+    private static void check(
+            Map<RollId, List<Recorded>> rolls, RollId roll, List<Integer> before, List<Integer> after) {
         assertEquals(before, counts(rolls));
         List<HalfMove> found = HalfMove.among(rolls);
         assertEquals(1, found.size());
@@ -70,7 +74,8 @@ class HalfMoveTest {
     @Test
     void framesThatHaveArrivedAndNotLeftYetLeave() {
         check(rolls(move, R2), R1, List.of(6, 5), List.of(3, 5));
-        Recorded written = (Recorded) day.lines().get(move).records().get("R0001").get(0);
+        Recorded written =
+                (Recorded) day.lines().get(move).records().get("R0001").get(0);
         assertEquals(written, HalfMove.among(rolls(move, R2)).get(0).rest());
     }
 
@@ -81,7 +86,9 @@ class HalfMoveTest {
 
     @Test
     void framesThatAreMovedOnceMoreAreNeverOnNoRoll() {
-        assertEquals(List.of("R0002", "R0001"), List.copyOf(day.lines().get(redo).records().keySet()));
+        assertEquals(
+                List.of("R0002", "R0001"),
+                List.copyOf(day.lines().get(redo).records().keySet()));
         check(rolls(redo, R2), R1, List.of(6, 5), List.of(3, 5));
     }
 
@@ -95,8 +102,20 @@ class HalfMoveTest {
         Roll second = Roll.of(rolls.get(R2)).orElseThrow();
         for (int i = 0; i < 3; i++) {
             var back = second.frames().get(2 + i);
-            rolls.get(R1).add(new Recorded(99, first.loadedAt(), new RollEvent.Added(new Frame(first.next() + i, OptionalInt.of(back.loggedAs()),
-                    back.kind(), back.exposure(), back.further(), back.note()), RollEvent.How.MOVED, OptionalInt.empty())));
+            rolls.get(R1)
+                    .add(new Recorded(
+                            99,
+                            first.loadedAt(),
+                            new RollEvent.Added(
+                                    new Frame(
+                                            first.next() + i,
+                                            OptionalInt.of(back.loggedAs()),
+                                            back.kind(),
+                                            back.exposure(),
+                                            back.further(),
+                                            back.note()),
+                                    RollEvent.How.MOVED,
+                                    OptionalInt.empty())));
         }
         rolls.get(R2).add(new Recorded(99, first.loadedAt(), new RollEvent.Dropped(3, 5, Optional.of(R1))));
         assertEquals(List.of(6, 2), counts(rolls));
@@ -109,10 +128,22 @@ class HalfMoveTest {
     void aFrameThatDiffersInAnythingIsAnotherOne(String other) {
         Map<RollId, List<Recorded>> rolls = rolls(move, new RollId("R", 9));
         Frame frame = Roll.of(rolls.get(R1)).orElseThrow().frames().get(1);
-        Frame moved = new Frame(7, OptionalInt.of(other.equals("number") ? frame.loggedAs() + 1 : frame.loggedAs()), other.equals("kind") ? Frame.Kind.BLANK : frame.kind(),
-                other.equals("exposure") ? Roll.of(rolls.get(R1)).orElseThrow().frames().get(0).exposure() : frame.exposure(),
-                other.equals("further") ? List.of(frame.exposure()) : frame.further(), other.equals("note") ? Optional.of("bow seat") : frame.note());
-        rolls.get(R2).add(new Recorded(99, Roll.of(rolls.get(R1)).orElseThrow().loadedAt(), new RollEvent.Added(moved, RollEvent.How.MOVED, OptionalInt.empty())));
-        assertEquals(other.equals("the same") ? List.of("frame 2 of R0001 is on R0002 too") : List.of(), HalfMove.among(rolls).stream().map(HalfMove::words).toList());
+        Frame moved = new Frame(
+                7,
+                OptionalInt.of(other.equals("number") ? frame.loggedAs() + 1 : frame.loggedAs()),
+                other.equals("kind") ? Frame.Kind.BLANK : frame.kind(),
+                other.equals("exposure")
+                        ? Roll.of(rolls.get(R1)).orElseThrow().frames().get(0).exposure()
+                        : frame.exposure(),
+                other.equals("further") ? List.of(frame.exposure()) : frame.further(),
+                other.equals("note") ? Optional.of("bow seat") : frame.note());
+        rolls.get(R2)
+                .add(new Recorded(
+                        99,
+                        Roll.of(rolls.get(R1)).orElseThrow().loadedAt(),
+                        new RollEvent.Added(moved, RollEvent.How.MOVED, OptionalInt.empty())));
+        assertEquals(
+                other.equals("the same") ? List.of("frame 2 of R0001 is on R0002 too") : List.of(),
+                HalfMove.among(rolls).stream().map(HalfMove::words).toList());
     }
 }

@@ -29,7 +29,8 @@ import takeup.roll.RollId;
 
 /** Files that nobody's camera wrote, some with a right CRC: problems in words, never an exception, and soon. */
 class HostileLinesTest {
-    private static final String FRONT = "{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\",\"event\":\"note\",\"words\":";
+    private static final String FRONT =
+            "{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\",\"event\":\"note\",\"words\":";
 
     @TempDir
     Path folder;
@@ -38,8 +39,12 @@ class HostileLinesTest {
         return Stream.of(
                 Arguments.of("a line of 10 MB", filled(10_000_000, "x")),
                 Arguments.of("10 MB of line feeds", filled(10_000_000, "\n")),
-                Arguments.of("10 MB of zeros and a letter", EventsGoRoundTest.concat(new byte[10_000_000], new byte[] {'x'})),
-                Arguments.of("10 MB of opening marks and one closing one", EventsGoRoundTest.concat(filled(10_000_000, Lines.START), bytes(Lines.CRC + "00000000\"}\n"))),
+                Arguments.of(
+                        "10 MB of zeros and a letter",
+                        EventsGoRoundTest.concat(new byte[10_000_000], new byte[] {'x'})),
+                Arguments.of(
+                        "10 MB of opening marks and one closing one",
+                        EventsGoRoundTest.concat(filled(10_000_000, Lines.START), bytes(Lines.CRC + "00000000\"}\n"))),
                 Arguments.of("10 MB of closing marks", filled(10_000_000, Lines.CRC)),
                 Arguments.of("10 MB of both marks", filled(10_000_000, Lines.START + "1" + Lines.CRC + "00000000\"}")),
                 Arguments.of("words of 9 MB", Lines.sealed(FRONT + "\"" + "x".repeat(9_000_000) + "\"}")),
@@ -57,7 +62,9 @@ class HostileLinesTest {
                 Arguments.of("UTF-16", "{\"n\":1}\n".getBytes(StandardCharsets.UTF_16)),
                 Arguments.of("no step", Lines.sealed("{\"n\":1,\"at\":\"2026-09-12T15:10:03+02:00\"}")),
                 Arguments.of("no time", Lines.sealed("{\"n\":1,\"step\":1}")),
-                Arguments.of("a time that is none", Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-02-30T15:10:03+02:00\"}")),
+                Arguments.of(
+                        "a time that is none",
+                        Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-02-30T15:10:03+02:00\"}")),
                 Arguments.of("number 1.5", Lines.sealed("{\"n\":1.5,\"step\":1}")),
                 Arguments.of("number -1", Lines.sealed("{\"n\":-1,\"step\":1}")),
                 Arguments.of("number 10^300", Lines.sealed("{\"n\":1e300,\"step\":1}")),
@@ -68,7 +75,8 @@ class HostileLinesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("files")
     void isToldOfAndGivesNoRecord(String name, byte[] bytes) {
-        Lines.Content content = Assertions.assertTimeout(Duration.ofSeconds(60), () -> Lines.read("R0001.journal", bytes));
+        Lines.Content content =
+                Assertions.assertTimeout(Duration.ofSeconds(60), () -> Lines.read("R0001.journal", bytes));
         assertEquals(List.of(), content.lines());
         assertFalse(content.problems().isEmpty());
         assertTrue(content.problems().size() <= 1001, content.problems().size() + " problems");
@@ -93,20 +101,28 @@ class HostileLinesTest {
                 ofDay.add(changed(Lines.of(n, n, at, DayEventJson.text(events.ofDay())), random));
             }
             Folders.replace(archive.open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
-            Folders.replace(archive.day(java.time.LocalDate.of(2026, 9, 12)), EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
+            Folders.replace(
+                    archive.day(java.time.LocalDate.of(2026, 9, 12)),
+                    EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
             Archive.Opened<?> rolls = archive.roll(roll);
             Archive.Opened<?> days = archive.dayOf(java.time.LocalDate.of(2026, 9, 12));
             understood += rolls.records().size() + days.records().size();
             refused += 100 - rolls.records().size() - days.records().size();
-            assertTrue(rolls.problems().size() >= 50 - rolls.records().size(), rolls.problems().toString());
-            assertTrue(days.problems().size() >= 50 - days.records().size(), days.problems().toString());
+            assertTrue(
+                    rolls.problems().size() >= 50 - rolls.records().size(),
+                    rolls.problems().toString());
+            assertTrue(
+                    days.problems().size() >= 50 - days.records().size(),
+                    days.problems().toString());
         }
         assertTrue(understood > 500 && refused > 500, understood + " understood, " + refused + " refused");
     }
 
     /** A loading is that of the roll whose file it is. */
     private static RollEvent of(RollId roll, RollEvent event) {
-        return event instanceof RollEvent.Loaded loaded ? new RollEvent.Loaded(roll, loaded.camera(), loaded.back(), loaded.film()) : event;
+        return event instanceof RollEvent.Loaded loaded
+                ? new RollEvent.Loaded(roll, loaded.camera(), loaded.back(), loaded.film())
+                : event;
     }
 
     private static byte[] changed(byte[] line, Random random) throws JsonText.NotJson {
@@ -120,7 +136,9 @@ class HostileLinesTest {
     private static int count(Json json) {
         int count = 1;
         if (json instanceof Json.Obj object) {
-            count += object.fields().values().stream().mapToInt(HostileLinesTest::count).sum();
+            count += object.fields().values().stream()
+                    .mapToInt(HostileLinesTest::count)
+                    .sum();
         } else if (json instanceof Json.Arr array) {
             count += array.items().stream().mapToInt(HostileLinesTest::count).sum();
         }
@@ -129,9 +147,21 @@ class HostileLinesTest {
 
     private static Json changed(Json json, int[] left, Random random) {
         if (left[0]-- == 0 && json.line() >= 0) {
-            List<Supplier<Json>> others = List.of(() -> Json.of(-1), () -> Json.of(1e300), () -> Json.of(0.5), () -> Json.of(0), () -> Json.of(""),
-                    () -> Json.of("x"), () -> Json.of(true), () -> Json.of(List.of()), () -> Json.of(List.of(1, "a")), Json::object, () -> new Json.Nil(0));
-            return json instanceof Json.Obj object && object.fields().containsKey("n") ? json : others.get(random.nextInt(others.size())).get();
+            List<Supplier<Json>> others = List.of(
+                    () -> Json.of(-1),
+                    () -> Json.of(1e300),
+                    () -> Json.of(0.5),
+                    () -> Json.of(0),
+                    () -> Json.of(""),
+                    () -> Json.of("x"),
+                    () -> Json.of(true),
+                    () -> Json.of(List.of()),
+                    () -> Json.of(List.of(1, "a")),
+                    Json::object,
+                    () -> new Json.Nil(0));
+            return json instanceof Json.Obj object && object.fields().containsKey("n")
+                    ? json
+                    : others.get(random.nextInt(others.size())).get();
         }
         if (json instanceof Json.Obj object) {
             Map<String, Json> fields = new LinkedHashMap<>();
@@ -139,7 +169,8 @@ class HostileLinesTest {
             return new Json.Obj(fields, 0);
         }
         if (json instanceof Json.Arr array) {
-            return new Json.Arr(array.items().stream().map(it -> changed(it, left, random)).toList(), 0);
+            return new Json.Arr(
+                    array.items().stream().map(it -> changed(it, left, random)).toList(), 0);
         }
         return json;
     }

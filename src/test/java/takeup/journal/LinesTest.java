@@ -22,12 +22,15 @@ class LinesTest {
     private static final int RECORDS = 40;
     /** The header is line 0, record n is line n. */
     private static final List<byte[]> LINES = lines();
-    private static final byte[] FILE = joined(IntStream.rangeClosed(0, RECORDS).boxed().toList());
+
+    private static final byte[] FILE =
+            joined(IntStream.rangeClosed(0, RECORDS).boxed().toList());
 
     private static List<byte[]> lines() {
         List<byte[]> lines = new ArrayList<>(List.of(Lines.header()));
         for (int n = 1; n <= RECORDS; n++) {
-            lines.add(Lines.of(n, 100 + n, AT.plusMinutes(n), RollEventJson.text(new RollEvent.Noted("frame " + n + ", J*j"))));
+            lines.add(Lines.of(
+                    n, 100 + n, AT.plusMinutes(n), RollEventJson.text(new RollEvent.Noted("frame " + n + ", J*j"))));
         }
         return lines;
     }
@@ -45,7 +48,10 @@ class LinesTest {
         return line;
     }
 
-    /** All 28,000 or so: no record changes, the others stay, and the line is named. A line feed that is hit costs no record. */
+    /**
+     * All 28,000 or so: no record changes, the others stay, and the line is named. A line feed that is hit costs no
+     * record.
+     */
     @Test
     void noFlippedBitAnywhereMakesAWrongRecordOrTakesAnUndamagedOne() {
         IntStream.range(0, FILE.length).parallel().forEach(at -> {
@@ -56,22 +62,32 @@ class LinesTest {
                 damaged[at] ^= (byte) (1 << bit);
                 Lines.Content content = Lines.read("R0001.journal", damaged);
                 String where = "byte " + at + ", bit " + bit;
-                List<Integer> whole = IntStream.rangeClosed(1, RECORDS).filter(n -> isLineFeed || n != line).boxed().toList();
+                List<Integer> whole = IntStream.rangeClosed(1, RECORDS)
+                        .filter(n -> isLineFeed || n != line)
+                        .boxed()
+                        .toList();
                 assertEquals(whole, numbers(content), where);
                 content.lines().forEach(it -> assertEquals(textOf(it.n()), it.text(), where));
-                assertTrue(content.problems().get(0).startsWith("R0001.journal:" + (line + 1) + ": "), where + content.problems());
+                assertTrue(
+                        content.problems().get(0).startsWith("R0001.journal:" + (line + 1) + ": "),
+                        where + content.problems());
                 assertFalse(content.newer(), where);
             }
         });
     }
 
-    /** U+FFFD is what a lenient reader makes of bytes that are no letter; in a note of somebody's it is a letter like others. */
+    /**
+     * U+FFFD is what a lenient reader makes of bytes that are no letter; in a note of somebody's it is a letter like
+     * others.
+     */
     @Test
     void theLetterThatStandsForWhatIsNoLetterIsReadWhereItWasTyped() {
         byte[] typed = Lines.of(1, 1, AT, RollEventJson.text(new RollEvent.Noted("bow \ufffd, réglage 中")));
         Lines.Content content = Lines.read("R0001.journal", EventsGoRoundTest.concat(Lines.header(), typed));
         assertEquals(List.of(), content.problems());
-        assertTrue(content.lines().get(0).text().contains("bow \ufffd, réglage 中"), content.lines().toString());
+        assertTrue(
+                content.lines().get(0).text().contains("bow \ufffd, réglage 中"),
+                content.lines().toString());
     }
 
     @Test
@@ -81,7 +97,11 @@ class LinesTest {
             int line = lineOf(length);
             int into = length - joined(IntStream.range(0, line).boxed().toList()).length;
             boolean onlyLineFeedMissing = into == LINES.get(line).length - 1;
-            check(content, IntStream.range(1, onlyLineFeedMissing ? line + 1 : line).boxed().toList());
+            check(
+                    content,
+                    IntStream.range(1, onlyLineFeedMissing ? line + 1 : line)
+                            .boxed()
+                            .toList());
             assertEquals(into == 0 ? 0 : 1, content.problems().size());
             assertEquals(onlyLineFeedMissing || into == 0 ? length : length - into, content.goodBytes());
             assertEquals(onlyLineFeedMissing, content.unended());
@@ -113,7 +133,11 @@ class LinesTest {
             List<Integer> kept = numbers(Lines.read("R0001.journal", damaged));
             int line = lineOf(length);
             List<Integer> whole = IntStream.range(1, line).boxed().toList();
-            assertTrue(kept.equals(whole) || kept.size() == line && kept.subList(0, Math.max(0, line - 1)).equals(whole), "from byte " + length + ": " + kept);
+            assertTrue(
+                    kept.equals(whole)
+                            || kept.size() == line
+                                    && kept.subList(0, Math.max(0, line - 1)).equals(whole),
+                    "from byte " + length + ": " + kept);
         }
     }
 
@@ -129,8 +153,12 @@ class LinesTest {
             0 1 4          | 1 4     |
             """)
     void doubledAndSwappedLinesAreReadByTheirNumbers(String order, String numbers, String problem) {
-        Lines.Content content = Lines.read("a.journal", joined(Arrays.stream(order.split(" ")).map(Integer::valueOf).toList()));
-        check(content, Arrays.stream(numbers.strip().split(" ")).map(Integer::valueOf).toList());
+        Lines.Content content = Lines.read(
+                "a.journal",
+                joined(Arrays.stream(order.split(" ")).map(Integer::valueOf).toList()));
+        check(
+                content,
+                Arrays.stream(numbers.strip().split(" ")).map(Integer::valueOf).toList());
         if (problem == null) {
             assertEquals(List.of(), content.problems());
         } else {
@@ -141,15 +169,21 @@ class LinesTest {
     @Test
     void twoRecordsOfOneNumberThatSayDifferentThingsAreBothKept() {
         byte[] other = Lines.of(2, 900, AT, RollEventJson.text(new RollEvent.Noted("another frame")));
-        Lines.Content content = Lines.read("a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1, 2)), other, LINES.get(3)));
+        Lines.Content content =
+                Lines.read("a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1, 2)), other, LINES.get(3)));
         assertEquals(List.of(1, 2, 2, 3), numbers(content));
-        assertEquals(List.of("a.journal:4: a second record 2 stands here, and says something else; both are kept"), content.problems());
+        assertEquals(
+                List.of("a.journal:4: a second record 2 stands here, and says something else; both are kept"),
+                content.problems());
     }
 
     @Test
     void halfARecordInFrontOfAWholeOneOnTheSameLineDoesNotTakeItAlong() {
         byte[] half = Arrays.copyOf(LINES.get(2), 50);
-        check(Lines.read("a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1)), half, LINES.get(3), LINES.get(4))), List.of(1, 3, 4));
+        check(
+                Lines.read(
+                        "a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1)), half, LINES.get(3), LINES.get(4))),
+                List.of(1, 3, 4));
     }
 
     @ParameterizedTest(name = "version {0} of {1} is newer: {2}")
@@ -163,7 +197,8 @@ class LinesTest {
 
     @Test
     void theHeaderIsAsTheFormatSays() {
-        assertTrue(new String(Lines.header(), StandardCharsets.US_ASCII).startsWith("{\"n\":0,\"format\":\"takeup-journal\",\"version\":1,\"crc\":\""));
+        assertTrue(new String(Lines.header(), StandardCharsets.US_ASCII)
+                .startsWith("{\"n\":0,\"format\":\"takeup-journal\",\"version\":1,\"crc\":\""));
     }
 
     private static List<Integer> numbers(Lines.Content content) {

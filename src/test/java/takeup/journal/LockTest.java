@@ -29,7 +29,9 @@ class LockTest {
         Writer.take(folder).close();
     }
 
-    /** Closing a second channel on the lock file would free the lock for other programs, and nobody would hear of it. */
+    /**
+     * Closing a second channel on the lock file would free the lock for other programs, and nobody would hear of it.
+     */
     @Test
     void aRefusedSecondWriterDoesNotFreeTheLockOfTheFirst() throws Exception {
         try (Writer writer = Writer.take(folder)) {
@@ -64,12 +66,17 @@ class LockTest {
         }
         Archive.Opened<Recorded> read = new Archive(folder).roll(OtherProgram.ROLL);
         int acknowledged = said.size() - 1;
-        assertTrue(read.records().size() == acknowledged || read.records().size() == acknowledged + 1, read.records().size() + " of " + acknowledged);
+        assertTrue(
+                read.records().size() == acknowledged || read.records().size() == acknowledged + 1,
+                read.records().size() + " of " + acknowledged);
         for (int i = 0; i < read.records().size(); i++) {
-            assertEquals(new RollEvent.Noted("record " + (i + 1)), read.records().get(i).event());
+            assertEquals(
+                    new RollEvent.Noted("record " + (i + 1)),
+                    read.records().get(i).event());
         }
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(1_000_000, read.records().get(0).at());
+            Writer.Batch batch =
+                    new Writer.Batch(1_000_000, read.records().get(0).at());
             batch.add(OtherProgram.ROLL, new RollEvent.Unloaded());
             writer.append(batch);
         }
@@ -83,7 +90,8 @@ class LockTest {
     void aFolderOfAnotherKindIsLockedTooAndFreeAgainOnceItIsClosed() throws IOException {
         Path lock = folder.resolve("orders/lock");
         try (java.io.Closeable held = Folders.lock(lock)) {
-            assertEquals("another takeup (process " + ProcessHandle.current().pid() + ") is writing in this folder",
+            assertEquals(
+                    "another takeup (process " + ProcessHandle.current().pid() + ") is writing in this folder",
                     assertThrows(Writer.Taken.class, () -> Folders.lock(lock)).getMessage());
             assertTrue(java.nio.file.Files.exists(lock), held.toString());
         }
@@ -98,7 +106,8 @@ class LockTest {
     }
 
     private static void check(Path folder, long holder) {
-        assertEquals("another takeup (process " + holder + ") is writing in this folder",
+        assertEquals(
+                "another takeup (process " + holder + ") is writing in this folder",
                 assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
     }
 }

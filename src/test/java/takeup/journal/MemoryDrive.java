@@ -16,44 +16,34 @@ import java.util.TreeMap;
 /** A disk in memory: what was done to it is written down, and any call can be made to fail. */
 final class MemoryDrive implements Drive {
     /** What was done to the disk, in order; files go by a number, since a name may change. */
-    sealed interface Deed {
-    }
+    sealed interface Deed {}
 
     /** Bytes were written. */
-    record Wrote(int file, int at, byte[] bytes) implements Deed {
-    }
+    record Wrote(int file, int at, byte[] bytes) implements Deed {}
 
     /** A file was cut. */
-    record Cut(int file, int length) implements Deed {
-    }
+    record Cut(int file, int length) implements Deed {}
 
     /** A file was forced, or should have been. */
-    record Forced(int file, boolean failed) implements Deed {
-    }
+    record Forced(int file, boolean failed) implements Deed {}
 
     /** A name was given. */
-    record Named(Path folder, String name, int file) implements Deed {
-    }
+    record Named(Path folder, String name, int file) implements Deed {}
 
     /** A name was changed within a folder, in one piece. */
-    record Renamed(Path folder, String from, String to, int file) implements Deed {
-    }
+    record Renamed(Path folder, String from, String to, int file) implements Deed {}
 
     /** A name was taken away. */
-    record Unnamed(Path folder, String name) implements Deed {
-    }
+    record Unnamed(Path folder, String name) implements Deed {}
 
     /** A folder was made. */
-    record Made(Path folder) implements Deed {
-    }
+    record Made(Path folder) implements Deed {}
 
     /** The names of a folder were forced. */
-    record NamesForced(Path folder) implements Deed {
-    }
+    record NamesForced(Path folder) implements Deed {}
 
     /** The photographer was told that so many things are safe. */
-    record Said(int things) implements Deed {
-    }
+    record Said(int things) implements Deed {}
 
     /** Stands before each call; throws what the call is to fail with. */
     interface Fault {
@@ -77,7 +67,7 @@ final class MemoryDrive implements Drive {
     private final Map<Path, TreeMap<String, Content>> folders = new TreeMap<>();
     private final List<Deed> deeds = new ArrayList<>();
     private final List<Path> held = new ArrayList<>();
-    private Fault fault = (call, path) -> { };
+    private Fault fault = (call, path) -> {};
     private int files;
     private long room = 1L << 30;
 
@@ -116,7 +106,10 @@ final class MemoryDrive implements Drive {
 
     /** Gives a file that was on the disk before a second name. */
     void put(Path path, Path same) {
-        folders.get(path.getParent()).put(path.getFileName().toString(), folders.get(same.getParent()).get(same.getFileName().toString()));
+        folders.get(path.getParent())
+                .put(
+                        path.getFileName().toString(),
+                        folders.get(same.getParent()).get(same.getFileName().toString()));
     }
 
     private Content find(Path path) {
@@ -159,7 +152,8 @@ final class MemoryDrive implements Drive {
             fault.before(call, path);
         }
 
-        @Override public int write(ByteBuffer buffer) throws IOException {
+        @Override
+        public int write(ByteBuffer buffer) throws IOException {
             use("write");
             byte[] bytes = new byte[fault.takes(buffer.remaining())];
             buffer.get(bytes);
@@ -172,7 +166,8 @@ final class MemoryDrive implements Drive {
             return bytes.length;
         }
 
-        @Override public void force(boolean attributes) throws IOException {
+        @Override
+        public void force(boolean attributes) throws IOException {
             try {
                 use("force");
             } catch (IOException e) {
@@ -182,7 +177,8 @@ final class MemoryDrive implements Drive {
             deeds.add(new Forced(content.number, false));
         }
 
-        @Override public void truncate(long length) throws IOException {
+        @Override
+        public void truncate(long length) throws IOException {
             use("truncate");
             if (length < content.bytes.length) {
                 content.bytes = Arrays.copyOf(content.bytes, (int) length);
@@ -191,29 +187,34 @@ final class MemoryDrive implements Drive {
             at = (int) length;
         }
 
-        @Override public long size() throws IOException {
+        @Override
+        public long size() throws IOException {
             use("channel size");
             return content.bytes.length;
         }
 
-        @Override public void close() throws IOException {
+        @Override
+        public void close() throws IOException {
             closed = true;
             fault.before("close", path);
         }
     }
 
-    @Override public Hold hold(Path lock) throws IOException {
+    @Override
+    public Hold hold(Path lock) throws IOException {
         fault.before("hold", lock);
         if (held.contains(lock)) {
             throw new Writer.Taken("another takeup is writing in this folder");
         }
         held.add(lock);
         return new Hold() {
-            @Override public boolean isSeen() {
+            @Override
+            public boolean isSeen() {
                 return held.contains(lock);
             }
 
-            @Override public void close() {
+            @Override
+            public void close() {
                 held.remove(lock);
             }
         };
@@ -224,7 +225,8 @@ final class MemoryDrive implements Drive {
         held.clear();
     }
 
-    @Override public Open create(Path path) throws IOException {
+    @Override
+    public Open create(Path path) throws IOException {
         fault.before("create", path);
         if (find(path) != null || folders.containsKey(path)) {
             throw new FileAlreadyExistsException(path.toString());
@@ -235,37 +237,44 @@ final class MemoryDrive implements Drive {
         return new Channel(path, content);
     }
 
-    @Override public Open open(Path path) throws IOException {
+    @Override
+    public Open open(Path path) throws IOException {
         fault.before("open", path);
         return new Channel(path, need(path));
     }
 
-    @Override public byte[] read(Path path) throws IOException {
+    @Override
+    public byte[] read(Path path) throws IOException {
         fault.before("read", path);
         return need(path).bytes.clone();
     }
 
-    @Override public Kind kind(Path path) throws IOException {
+    @Override
+    public Kind kind(Path path) throws IOException {
         fault.before("kind", path);
         return folders.containsKey(path) ? Kind.FOLDER : find(path) == null ? Kind.NOTHING : Kind.FILE;
     }
 
-    @Override public long size(Path path) throws IOException {
+    @Override
+    public long size(Path path) throws IOException {
         fault.before("size", path);
         return need(path).bytes.length;
     }
 
-    @Override public Object key(Path path) throws IOException {
+    @Override
+    public Object key(Path path) throws IOException {
         fault.before("key", path);
         return folders.containsKey(path) ? "folder " + path : need(path);
     }
 
-    @Override public Path target(Path path) throws IOException {
+    @Override
+    public Path target(Path path) throws IOException {
         fault.before("target", path);
         return path;
     }
 
-    @Override public List<String> names(Path folder) throws IOException {
+    @Override
+    public List<String> names(Path folder) throws IOException {
         fault.before("names", folder);
         if (find(folder) != null) {
             throw new NotDirectoryException(folder.toString());
@@ -274,13 +283,16 @@ final class MemoryDrive implements Drive {
             return List.of();
         }
         List<String> names = new ArrayList<>(folder(folder).keySet());
-        folders.keySet().stream().filter(it -> folder.equals(it.getParent())).forEach(it -> names.add(it.getFileName().toString()));
+        folders.keySet().stream()
+                .filter(it -> folder.equals(it.getParent()))
+                .forEach(it -> names.add(it.getFileName().toString()));
         // A disk has its own order; nobody may count on another.
         names.sort(Comparator.reverseOrder());
         return names;
     }
 
-    @Override public void makeFolder(Path folder) throws IOException {
+    @Override
+    public void makeFolder(Path folder) throws IOException {
         fault.before("makeFolder", folder);
         if (find(folder) != null || folders.containsKey(folder)) {
             throw new FileAlreadyExistsException(folder.toString());
@@ -290,20 +302,26 @@ final class MemoryDrive implements Drive {
         deeds.add(new Made(folder));
     }
 
-    @Override public void move(Path from, Path to) throws IOException {
+    @Override
+    public void move(Path from, Path to) throws IOException {
         fault.before("move", from);
         Content content = need(from);
         folder(to.getParent()).put(to.getFileName().toString(), content);
         folder(from.getParent()).remove(from.getFileName().toString());
         if (from.getParent().equals(to.getParent())) {
-            deeds.add(new Renamed(from.getParent(), from.getFileName().toString(), to.getFileName().toString(), content.number));
+            deeds.add(new Renamed(
+                    from.getParent(),
+                    from.getFileName().toString(),
+                    to.getFileName().toString(),
+                    content.number));
         } else {
             deeds.add(new Named(to.getParent(), to.getFileName().toString(), content.number));
             deeds.add(new Unnamed(from.getParent(), from.getFileName().toString()));
         }
     }
 
-    @Override public void link(Path link, Path path) throws IOException {
+    @Override
+    public void link(Path link, Path path) throws IOException {
         fault.before("link", link);
         if (find(link) != null) {
             throw new FileAlreadyExistsException(link.toString());
@@ -312,7 +330,8 @@ final class MemoryDrive implements Drive {
         deeds.add(new Named(link.getParent(), link.getFileName().toString(), need(path).number));
     }
 
-    @Override public boolean delete(Path path) throws IOException {
+    @Override
+    public boolean delete(Path path) throws IOException {
         fault.before("delete", path);
         if (find(path) == null) {
             return false;
@@ -322,13 +341,15 @@ final class MemoryDrive implements Drive {
         return true;
     }
 
-    @Override public void forceNames(Path folder) throws IOException {
+    @Override
+    public void forceNames(Path folder) throws IOException {
         fault.before("forceNames", folder);
         folder(folder);
         deeds.add(new NamesForced(folder));
     }
 
-    @Override public long room(Path folder) {
+    @Override
+    public long room(Path folder) {
         return room;
     }
 }

@@ -20,7 +20,10 @@ import takeup.roll.RollId;
 class MissingFramesTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10+02:00");
 
-    /** A number is a frame, n a note, c a camera's counter that shows 9, u an undo, d a frame dropped, i one inserted, | the gap. */
+    /**
+     * A number is a frame, n a note, c a camera's counter that shows 9, u an undo, d a frame dropped, i one inserted, |
+     * the gap.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = ';', nullValues = "-", textBlock = """
             1 2 | 4 5     ; : frame 3 is not in the log
@@ -48,9 +51,24 @@ class MissingFramesTest {
                 case "c" -> add(records, new RollEvent.CounterShown(9));
                 case "u" -> add(records, new RollEvent.TakenBack(2));
                 case "d" -> add(records, new RollEvent.Dropped(1, 1, Optional.empty()));
-                case "i" -> add(records, new RollEvent.Added(Frame.of(1, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()), RollEvent.How.INSERTED, OptionalInt.of(1)));
-                default -> add(records, new RollEvent.Added(Frame.of(Integer.parseInt(word), Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
-                        RollEvent.How.LOGGED, OptionalInt.empty()));
+                case "i" ->
+                    add(
+                            records,
+                            new RollEvent.Added(
+                                    Frame.of(1, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
+                                    RollEvent.How.INSERTED,
+                                    OptionalInt.of(1)));
+                default ->
+                    add(
+                            records,
+                            new RollEvent.Added(
+                                    Frame.of(
+                                            Integer.parseInt(word),
+                                            Frame.Kind.EXPOSED,
+                                            Exposure.UNKNOWN,
+                                            Optional.empty()),
+                                    RollEvent.How.LOGGED,
+                                    OptionalInt.empty()));
             }
         }
         assertEquals(words == null ? "" : words, MissingFrames.words(records, gap));
@@ -59,7 +77,12 @@ class MissingFramesTest {
     @Test
     void nothingIsKnownWhereTheLoadingItselfIsMissing() {
         List<Recorded> records = new ArrayList<>();
-        add(records, new RollEvent.Added(Frame.of(4, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty()));
+        add(
+                records,
+                new RollEvent.Added(
+                        Frame.of(4, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
+                        RollEvent.How.LOGGED,
+                        OptionalInt.empty()));
         assertEquals("", MissingFrames.words(records, 0));
     }
 
@@ -68,6 +91,7 @@ class MissingFramesTest {
     }
 
     private static Recorded loaded() {
-        return (Recorded) RegattaDay.brief().records(2).get(new RollId("R", 1).toString()).get(0);
+        return (Recorded)
+                RegattaDay.brief().records(2).get(new RollId("R", 1).toString()).get(0);
     }
 }

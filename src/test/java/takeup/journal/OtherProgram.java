@@ -27,9 +27,19 @@ final class OtherProgram implements AutoCloseable {
     /** Starts it on a folder, to write so many records, behind the words of another program that runs it. */
     static OtherProgram start(Path folder, int records, String... behind) throws IOException {
         List<String> command = new ArrayList<>(List.of(behind));
-        command.addAll(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1", "-XX:-UsePerfData",
-                "-Duser.language=en", "-cp", System.getProperty("java.class.path"), OtherProgram.class.getName(), folder.toString(), Integer.toString(records)));
-        return new OtherProgram(new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start());
+        command.addAll(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:-UsePerfData",
+                "-Duser.language=en",
+                "-cp",
+                System.getProperty("java.class.path"),
+                OtherProgram.class.getName(),
+                folder.toString(),
+                Integer.toString(records)));
+        return new OtherProgram(new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start());
     }
 
     /** What it says next; null at its end. */
@@ -66,11 +76,14 @@ final class OtherProgram implements AutoCloseable {
         process.waitFor();
     }
 
-    @Override public void close() {
+    @Override
+    public void close() {
         process.destroyForcibly();
     }
 
-    /** Says each number once it was acknowledged, and each refusal; then waits to be killed, or for its input to end. */
+    /**
+     * Says each number once it was acknowledged, and each refusal; then waits to be killed, or for its input to end.
+     */
     public static void main(String[] arguments) throws IOException {
         try (Writer writer = Writer.take(Path.of(arguments[0]))) {
             System.out.println("taken");

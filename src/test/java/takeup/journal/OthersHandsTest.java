@@ -21,7 +21,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
-/** What happens around a writer while it works: its lock and its folders go away, lines rot, the clock runs wild, the disk speaks German. */
+/**
+ * What happens around a writer while it works: its lock and its folders go away, lines rot, the clock runs wild, the
+ * disk speaks German.
+ */
 class OthersHandsTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
     private static final RollId R1 = new RollId("R", 1);
@@ -48,7 +51,8 @@ class OthersHandsTest {
             note(writer, R1, 1);
             Files.delete(folder.resolve("lock"));
             note(writer, R1, 2);
-            assertEquals(List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
+            assertEquals(
+                    List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
             assertThrows(Writer.Taken.class, () -> Writer.take(folder));
             try (OtherProgram other = OtherProgram.start(folder, 0)) {
                 assertEquals(List.of(), other.lines(), "another program got the folder");
@@ -67,7 +71,10 @@ class OthersHandsTest {
             Files.delete(folder.resolve("lock"));
             try (OtherProgram other = OtherProgram.start(folder, 2)) {
                 assertEquals("taken", other.line());
-                assertEquals("another takeup (process " + other.pid() + ") is writing in this folder", assertThrows(Writer.Taken.class, () -> note(writer, R2, 2)).getMessage());
+                assertEquals(
+                        "another takeup (process " + other.pid() + ") is writing in this folder",
+                        assertThrows(Writer.Taken.class, () -> note(writer, R2, 2))
+                                .getMessage());
                 assertEquals(1, records(R2));
                 other.kill();
             }
@@ -88,10 +95,14 @@ class OthersHandsTest {
             });
             note(writer, R1, 1);
             note(writer, R1, 2);
-            assertEquals(List.of("the lock file was deleted and cannot be made again: start no second takeup in this folder"), writer.remarks());
-            drive.fault((call, path) -> { });
+            assertEquals(
+                    List.of(
+                            "the lock file was deleted and cannot be made again: start no second takeup in this folder"),
+                    writer.remarks());
+            drive.fault((call, path) -> {});
             note(writer, R1, 3);
-            assertEquals(List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
+            assertEquals(
+                    List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
         }
         assertEquals(3, new Archive(drive, folder).roll(R1).records().size());
     }
@@ -114,7 +125,8 @@ class OthersHandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"rolls/open", "rolls"})
-    void afterTheFolderOfTheJournalsWasMovedAllThatWereWrittenToAreBackAndTheOthersAreNamed(String moved) throws IOException {
+    void afterTheFolderOfTheJournalsWasMovedAllThatWereWrittenToAreBackAndTheOthersAreNamed(String moved)
+            throws IOException {
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 1);
             note(writer, R2, 2);
@@ -125,9 +137,14 @@ class OthersHandsTest {
             note(writer, R2, 5);
             Files.move(folder.resolve(moved), folder.resolve("elsewhere"));
             note(writer, R1, 6);
-            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew",
-                    "R0002.journal was moved, deleted or changed by another program; all of it was written anew",
-                    "a folder of the journals was moved or deleted by another program, and with it R0003: leave, and put that folder's files back where they were"),
+            assertEquals(
+                    List.of(
+                            "R0001.journal was moved, deleted or changed by another program; all of it was "
+                                    + "written anew",
+                            "R0002.journal was moved, deleted or changed by another program; all of it was "
+                                    + "written anew",
+                            "a folder of the journals was moved or deleted by another program, and with it "
+                                    + "R0003: leave, and put that folder's files back where they were"),
                     writer.remarks());
             note(writer, R1, 7);
             assertEquals(List.of(), writer.remarks());
@@ -167,7 +184,8 @@ class OthersHandsTest {
                 note(writer, R1, number);
             }
         }
-        String line = new String(bytes, StandardCharsets.US_ASCII).lines().toList().get(2) + "\n";
+        String line =
+                new String(bytes, StandardCharsets.US_ASCII).lines().toList().get(2) + "\n";
         assertEquals(line, Files.readString(path.resolveSibling("R0001.journal.damaged-1")));
         assertFalse(Files.exists(path.resolveSibling("R0001.journal.damaged-2")));
         bytes = Files.readAllBytes(path);
@@ -176,7 +194,8 @@ class OthersHandsTest {
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 7);
         }
-        String last = new String(bytes, StandardCharsets.US_ASCII).lines().toList().get(6) + "\n";
+        String last =
+                new String(bytes, StandardCharsets.US_ASCII).lines().toList().get(6) + "\n";
         assertEquals(line + last, Files.readString(path.resolveSibling("R0001.journal.damaged-2")));
     }
 
@@ -186,7 +205,9 @@ class OthersHandsTest {
         try (Writer writer = Writer.take(folder)) {
             Writer.Batch batch = new Writer.Batch(1, AT.withYear(year));
             batch.add(R1, new RollEvent.Noted("record 1"));
-            assertEquals("the clock says the year " + year + "; set it right", assertThrows(IOException.class, () -> writer.append(batch)).getMessage());
+            assertEquals(
+                    "the clock says the year " + year + "; set it right",
+                    assertThrows(IOException.class, () -> writer.append(batch)).getMessage());
         }
         assertEquals(List.of(), new Archive(folder).openRolls());
     }
@@ -199,10 +220,14 @@ class OthersHandsTest {
             batch.add(R1, new RollEvent.Noted("record 1"));
             writer.append(batch);
         }
-        assertEquals(AT.withYear(year), new Archive(folder).roll(R1).records().get(0).at());
+        assertEquals(
+                AT.withYear(year), new Archive(folder).roll(R1).records().get(0).at());
     }
 
-    /** German: the words of the C library for ENOSPC, EIO and EROFS. With no room left the first is recognised; the others are no matter of room. */
+    /**
+     * German: the words of the C library for ENOSPC, EIO and EROFS. With no room left the first is recognised; the
+     * others are no matter of room.
+     */
     @ParameterizedTest(name = "{0}, {1} bytes free")
     @CsvSource(delimiter = '|', textBlock = """
             Auf dem Ger\u00e4t ist kein Speicherplatz mehr verf\u00fcgbar | 0       | the disk is full; free some space
@@ -213,7 +238,9 @@ class OthersHandsTest {
             """)
     void aFullDiskIsKnownInAnyLanguageByTheRoomThatIsLeft(String says, long room, String words) {
         assertEquals(words, Trouble.words(Trouble.named(new IOException(says), room)));
-        assertEquals(words.startsWith("Auf") ? "/d/a: " + words : words, Trouble.words(Trouble.named(new FileSystemException("/d/a", null, says), room)));
+        assertEquals(
+                words.startsWith("Auf") ? "/d/a: " + words : words,
+                Trouble.words(Trouble.named(new FileSystemException("/d/a", null, says), room)));
         java.nio.file.NoSuchFileException gone = new java.nio.file.NoSuchFileException("/d/a");
         assertEquals(gone, Trouble.named(gone, 0));
         FileSystemException silent = new FileSystemException("/d/a");
@@ -232,24 +259,34 @@ class OthersHandsTest {
                 }
             });
             note(writer, R1, 1);
-            assertEquals(List.of("the disk is full: what was kept in reserve takes the next frames; free some space now"), writer.remarks());
+            assertEquals(
+                    List.of("the disk is full: what was kept in reserve takes the next frames; free some space now"),
+                    writer.remarks());
             assertFalse(drive.names(folder).contains("reserve"));
             refusals[0] = 1;
-            assertEquals("the disk is full; free some space", Trouble.words(assertThrows(IOException.class, () -> note(writer, R1, 2))));
+            assertEquals(
+                    "the disk is full; free some space",
+                    Trouble.words(assertThrows(IOException.class, () -> note(writer, R1, 2))));
             refusals[0] = 1;
-            assertEquals("the disk is full; free some space", Trouble.words(assertThrows(IOException.class, () -> writer.export(R1, "{}"))));
+            assertEquals(
+                    "the disk is full; free some space",
+                    Trouble.words(assertThrows(IOException.class, () -> writer.export(R1, "{}"))));
         }
     }
 
     @Test
     void theJournalOfALaterVersionIsNeitherSettledNorExported() throws IOException {
         Path path = folder.resolve("rolls/open/R0001.journal");
-        byte[] later = EventsGoRoundTest.concat(Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"), Lines.of(1, 1, AT, "{\"event\":\"unloaded\"}"));
+        byte[] later = EventsGoRoundTest.concat(
+                Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
+                Lines.of(1, 1, AT, "{\"event\":\"unloaded\"}"));
         try (Writer writer = Writer.take(folder)) {
             Files.write(path, later);
             assertThrows(Writer.Later.class, () -> writer.settle(R1, true));
             assertThrows(Writer.Later.class, () -> writer.export(R1, "{}"));
-            assertEquals("R0001.journal was written by a later version of takeup; it is not touched", assertThrows(Writer.Later.class, () -> note(writer, R1, 2)).getMessage());
+            assertEquals(
+                    "R0001.journal was written by a later version of takeup; it is not touched",
+                    assertThrows(Writer.Later.class, () -> note(writer, R1, 2)).getMessage());
         }
         assertArrayEquals(later, Files.readAllBytes(path));
         assertTrue(new Archive(folder).finishedRolls().isEmpty());

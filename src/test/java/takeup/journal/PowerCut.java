@@ -14,14 +14,18 @@ import java.util.TreeSet;
 
 /**
  * What may be on a disk when the power goes after some deed. What was forced is there. Of the rest nothing is taken for
- * granted: bytes that were written are there up to any one, and behind it the file ends, or is as long as it should be and
- * holds zeros or rubbish; a name that was given or taken away may be on the disk or not, whatever became of the others. Two
- * things alone are held to come in one piece: a name that changes within one folder, and a byte. A file whose force failed
- * once is believed no later force.
+ * granted: bytes that were written are there up to any one, and behind it the file ends, or is as long as it should be
+ * and holds zeros or rubbish; a name that was given or taken away may be on the disk or not, whatever became of the
+ * others. Two things alone are held to come in one piece: a name that changes within one folder, and a byte. A file
+ * whose force failed once is believed no later force.
  */
 final class PowerCut {
     /** What follows the last byte that reached the disk. */
-    enum Rest { END, ZEROS, RUBBISH }
+    enum Rest {
+        END,
+        ZEROS,
+        RUBBISH
+    }
 
     private final Map<Integer, byte[]> contents = new HashMap<>();
     private final Map<Integer, List<MemoryDrive.Deed>> bytesWaiting = new TreeMap<>();
@@ -48,10 +52,13 @@ final class PowerCut {
             }
             List<MemoryDrive.Deed> waiting = bytesWaiting.remove(forced.file());
             if (waiting != null && !condemned.contains(forced.file())) {
-                waiting.forEach(it -> contents.put(forced.file(), after(contents.get(forced.file()), it, Integer.MAX_VALUE)));
+                waiting.forEach(
+                        it -> contents.put(forced.file(), after(contents.get(forced.file()), it, Integer.MAX_VALUE)));
             }
         } else if (deed instanceof MemoryDrive.NamesForced forced) {
-            List<MemoryDrive.Deed> here = namesWaiting.stream().filter(it -> folder(it).equals(forced.folder())).toList();
+            List<MemoryDrive.Deed> here = namesWaiting.stream()
+                    .filter(it -> folder(it).equals(forced.folder()))
+                    .toList();
             here.forEach(it -> apply(names, it));
             namesWaiting.removeAll(here);
         } else if (deed instanceof MemoryDrive.Said some) {
@@ -74,8 +81,13 @@ final class PowerCut {
     }
 
     private static Path folder(MemoryDrive.Deed deed) {
-        return deed instanceof MemoryDrive.Named named ? named.folder() : deed instanceof MemoryDrive.Renamed renamed ? renamed.folder()
-                : deed instanceof MemoryDrive.Unnamed unnamed ? unnamed.folder() : ((MemoryDrive.Made) deed).folder().getParent();
+        return deed instanceof MemoryDrive.Named named
+                ? named.folder()
+                : deed instanceof MemoryDrive.Renamed renamed
+                        ? renamed.folder()
+                        : deed instanceof MemoryDrive.Unnamed unnamed
+                                ? unnamed.folder()
+                                : ((MemoryDrive.Made) deed).folder().getParent();
     }
 
     private static void apply(Map<Path, TreeMap<String, Integer>> names, MemoryDrive.Deed deed) {
@@ -132,12 +144,15 @@ final class PowerCut {
             }
             MemoryDrive.Deed last = waiting.get(waiting.size() - 1);
             byte[] arrived = after(now.get(file), last, bytes);
-            if (rest != Rest.END && last instanceof MemoryDrive.Wrote wrote && wrote.at() + wrote.bytes().length > arrived.length) {
+            if (rest != Rest.END
+                    && last instanceof MemoryDrive.Wrote wrote
+                    && wrote.at() + wrote.bytes().length > arrived.length) {
                 int length = arrived.length;
                 arrived = Arrays.copyOf(arrived, wrote.at() + wrote.bytes().length);
                 byte[] rubbish = new byte[arrived.length - length];
                 random.nextBytes(rubbish);
-                System.arraycopy(rest == Rest.RUBBISH ? rubbish : new byte[rubbish.length], 0, arrived, length, rubbish.length);
+                System.arraycopy(
+                        rest == Rest.RUBBISH ? rubbish : new byte[rubbish.length], 0, arrived, length, rubbish.length);
             }
             now.put(file, arrived);
         });

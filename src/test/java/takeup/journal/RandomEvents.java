@@ -61,33 +61,38 @@ import takeup.roll.Setting;
 
 /** Events of every kind with every field now there and now missing, the same for the same seed. */
 final class RandomEvents {
-    private static final List<Camera> CAMERAS = List.of(
-            camera("645", """
+    private static final List<Camera> CAMERAS =
+            List.of(camera("645", """
                     {"name": "645 reflex", "frameSize": "6x4.5", "frames": {"120": 16, "220": 32}, "backs": ["a", "b"],
                      "times": {"step": "full", "longest": "8s", "fastest": "1/1000", "bulb": true}, "syncTime": "1/60",
                      "lenses": [{"key": "80", "name": "80mm f/2.8", "focalMm": 80, "widest": 2.8, "narrowest": 22, "step": "half"},
-                                {"key": "zoom", "name": "105-210mm f/4.5", "focalMm": [105, 210], "marks": [4.5, 5.6, 8, 11, 16, 22, 32]}]}"""),
-            camera("Press-9", """
+                                {"key": "zoom", "name": "105-210mm f/4.5", "focalMm": [105, 210], "marks": [4.5, 5.6, 8, 11, 16, 22, 32]}]}"""), camera("Press-9", """
                     {"name": "Folding camera \\"Old Anna\\"", "frameSize": "6x9", "frames": {"120": 8},
                      "times": {"marks": ["1s", "1/2", "1/5", "1/10", "1/25", "1/50", "1/100", "1/300"], "bulb": true},
-                     "lenses": [{"key": "105", "name": "105mm f/4.5", "focalMm": 105, "marks": [4.5, 6.3, 9, 12.5, 18, 25, 36]}]}"""),
-            camera("pocket", """
+                     "lenses": [{"key": "105", "name": "105mm f/4.5", "focalMm": 105, "marks": [4.5, 6.3, 9, 12.5, 18, 25, 36]}]}"""), camera("pocket", """
                     {"name": "Pocket compact", "frameSize": "24x36", "frames": {"135": 36}}"""));
-    private static final List<Stock> STOCKS = List.of(
-            stock("cn400", """
+    private static final List<Stock> STOCKS = List.of(stock("cn400", """
                     {"name": "Colour negative 400", "kind": "colour-negative", "process": "C-41", "boxSpeed": 400, "usualEI": 200,
                      "filmSizes": ["135", "120", "220"], "latitude": {"underStops": 1, "overStops": 3},
-                     "reciprocity": {"model": "none", "upToSeconds": 1}}"""),
-            stock("bw400", """
+                     "reciprocity": {"model": "none", "upToSeconds": 1}}"""), stock("bw400", """
                     {"name": "Black-and-white 400", "kind": "bw-negative", "process": "black-and-white", "boxSpeed": 400, "usualEI": 320,
                      "filmSizes": ["120"], "latitude": {"underStops": 1.5, "overStops": 2.5},
-                     "reciprocity": {"model": "power", "exponent": 1.31, "fromSeconds": 1}}"""),
-            stock("slide", """
+                     "reciprocity": {"model": "power", "exponent": 1.31, "fromSeconds": 1}}"""), stock("slide", """
                     {"name": "Colour reversal 100", "kind": "colour-reversal", "process": "E-6", "boxSpeed": 100, "usualEI": 100,
                      "filmSizes": ["120", "135"], "latitude": {"underStops": 0.3, "overStops": 0.5},
                      "reciprocity": {"model": "stops", "points": [[1, 0], [10, 0.5], [100, 1.3]]}}"""));
-    private static final List<String> WORDS = List.of("bow seat", "", "Mia \"the cox\" \\ stroke", "née Søren, 8+ \uD83D\uDEA3", "a\ttab\nand a line\r\n",
-            "\u0000\u001b[2J\u0085\u202e", "{\"n\":7,\"step\":1", "x\",\"crc\":\"00000000\"}", "=1+1", "\u2028\u2029\uFEFF", "x".repeat(4000));
+    private static final List<String> WORDS = List.of(
+            "bow seat",
+            "",
+            "Mia \"the cox\" \\ stroke",
+            "née Søren, 8+ \uD83D\uDEA3",
+            "a\ttab\nand a line\r\n",
+            "\u0000\u001b[2J\u0085\u202e",
+            "{\"n\":7,\"step\":1",
+            "x\",\"crc\":\"00000000\"}",
+            "=1+1",
+            "\u2028\u2029\uFEFF",
+            "x".repeat(4000));
 
     private final Random random;
 
@@ -136,7 +141,10 @@ final class RandomEvents {
             case 1 -> time.withNano(0);
             default -> LocalTime.of(time.getHour(), time.getMinute());
         };
-        return OffsetDateTime.of(LocalDate.of(2026, 9, 1 + random.nextInt(30)), cut, ZoneOffset.ofTotalSeconds(900 * (random.nextInt(105) - 48)));
+        return OffsetDateTime.of(
+                LocalDate.of(2026, 9, 1 + random.nextInt(30)),
+                cut,
+                ZoneOffset.ofTotalSeconds(900 * (random.nextInt(105) - 48)));
     }
 
     private Aperture aperture() {
@@ -149,7 +157,9 @@ final class RandomEvents {
     }
 
     private ExposureTime time() {
-        return random.nextInt(4) == 0 ? ExposureTime.literal(number(0.0001, 3600)) : one(one(List.of(Scale.values())).times());
+        return random.nextInt(4) == 0
+                ? ExposureTime.literal(number(0.0001, 3600))
+                : one(one(List.of(Scale.values())).times());
     }
 
     private Lens lens() {
@@ -157,7 +167,10 @@ final class RandomEvents {
     }
 
     private List<Filter> filters() {
-        return one(List.of(List.of(), List.of(Filter.named("yellow").orElseThrow()), List.of(new Filter("nd0.9", number(0, 20)), Filter.factor("3x", 3))));
+        return one(List.of(
+                List.of(),
+                List.of(Filter.named("yellow").orElseThrow()),
+                List.of(new Filter("nd0.9", number(0, 20)), Filter.factor("3x", 3))));
     }
 
     private Extension extension() {
@@ -166,12 +179,29 @@ final class RandomEvents {
     }
 
     private Setting setting() {
-        return new Setting(maybe(this::aperture), maybe(this::time), maybe(this::lens), maybeNumber(20, 300), maybeNumber(0.3, 100), filters(),
-                extension(), number(-3, 3), random.nextBoolean(), random.nextBoolean());
+        return new Setting(
+                maybe(this::aperture),
+                maybe(this::time),
+                maybe(this::lens),
+                maybeNumber(20, 300),
+                maybeNumber(0.3, 100),
+                filters(),
+                extension(),
+                number(-3, 3),
+                random.nextBoolean(),
+                random.nextBoolean());
     }
 
     private Light light() {
-        return new Light(new ExposureValue(number(-6, 20)), one(List.of(Light.Method.values())), words(), maybeNumber(0, 5), maybeCount(), maybeNumber(25, 3200), at(), 10 + random.nextInt(21));
+        return new Light(
+                new ExposureValue(number(-6, 20)),
+                one(List.of(Light.Method.values())),
+                words(),
+                maybeNumber(0, 5),
+                maybeCount(),
+                maybeNumber(25, 3200),
+                at(),
+                10 + random.nextInt(21));
     }
 
     private FlashLight flash() {
@@ -183,7 +213,10 @@ final class RandomEvents {
     }
 
     private ClockShift shift() {
-        return new ClockShift(1 + random.nextInt(100_000) - 200_000L * random.nextInt(2), ZoneOffset.ofHours(random.nextInt(13)), ZoneOffset.ofHoursMinutes(5, 45));
+        return new ClockShift(
+                1 + random.nextInt(100_000) - 200_000L * random.nextInt(2),
+                ZoneOffset.ofHours(random.nextInt(13)),
+                ZoneOffset.ofHoursMinutes(5, 45));
     }
 
     private Frame frame() {
@@ -191,17 +224,38 @@ final class RandomEvents {
         for (int more = random.nextInt(3); more > 1; more--) {
             further.add(exposure());
         }
-        return new Frame(random.nextInt(40), maybeCount(), one(List.of(Frame.Kind.values())), exposure(), further, maybe(this::words));
+        return new Frame(
+                random.nextInt(40),
+                maybeCount(),
+                one(List.of(Frame.Kind.values())),
+                exposure(),
+                further,
+                maybe(this::words));
     }
 
     private Change change() {
-        return new Change(maybe(this::aperture), maybe(this::time), maybe(this::lens), maybeNumber(20, 300), maybeNumber(0.3, 100), maybe(this::filters),
-                maybe(this::extension), maybeNumber(-3, 3), maybe(random::nextBoolean), maybe(random::nextBoolean), maybe(() -> one(List.of(Frame.Kind.values()))),
+        return new Change(
+                maybe(this::aperture),
+                maybe(this::time),
+                maybe(this::lens),
+                maybeNumber(20, 300),
+                maybeNumber(0.3, 100),
+                maybe(this::filters),
+                maybe(this::extension),
+                maybeNumber(-3, 3),
+                maybe(random::nextBoolean),
+                maybe(random::nextBoolean),
+                maybe(() -> one(List.of(Frame.Kind.values()))),
                 maybe(this::words));
     }
 
     Film film() {
-        return new Film(one(STOCKS), one(List.of(FilmSize.values())), new FilmSpeed(number(12, 6400)), new Development(words(), number(-2, 3)), 1 + random.nextInt(250));
+        return new Film(
+                one(STOCKS),
+                one(List.of(FilmSize.values())),
+                new FilmSpeed(number(12, 6400)),
+                new Development(words(), number(-2, 3)),
+                1 + random.nextInt(250));
     }
 
     private RollId roll() {
@@ -228,16 +282,27 @@ final class RandomEvents {
             case 3 -> new RollEvent.Corrected(random.nextInt(40), random.nextInt(40), change());
             case 4 -> new RollEvent.Dropped(random.nextInt(40), random.nextInt(40), maybe(this::roll));
             case 5 -> new RollEvent.CounterShown(random.nextInt(40));
-            case 6 -> new RollEvent.RollCorrected(new RollChange(maybe(() -> one(STOCKS)), maybe(() -> one(List.of(FilmSize.values()))),
-                    maybe(() -> new FilmSpeed(number(12, 6400))), maybeNumber(-2, 3), maybe(this::words), maybeCount()));
+            case 6 ->
+                new RollEvent.RollCorrected(new RollChange(
+                        maybe(() -> one(STOCKS)),
+                        maybe(() -> one(List.of(FilmSize.values()))),
+                        maybe(() -> new FilmSpeed(number(12, 6400))),
+                        maybeNumber(-2, 3),
+                        maybe(this::words),
+                        maybeCount()));
             case 7 -> new RollEvent.Noted(words());
-            case 8 -> new RollEvent.Conditioned(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
+            case 8 ->
+                new RollEvent.Conditioned(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
             case 9 -> new RollEvent.Unloaded();
             case 10 -> new RollEvent.TakenBack(step());
             case 11 -> new RollEvent.PutBack(step());
-            case 12 -> new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
+            case 12 ->
+                new RollEvent.Unknown(
+                        "slate",
+                        "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
             case 13 -> new RollEvent.Assigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
-            case 14 -> new RollEvent.Checked(one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
+            case 14 ->
+                new RollEvent.Checked(one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
             case 15 -> new RollEvent.Rewound();
             case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.How.values())), maybeCount());
@@ -248,14 +313,20 @@ final class RandomEvents {
         return switch (random.nextInt(24)) {
             case 0 -> new DayEvent.Took(place());
             case 1 -> new DayEvent.Metered(words(), maybe(this::time));
-            case 2 -> new DayEvent.Lit(light(), words(), List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
+            case 2 ->
+                new DayEvent.Lit(
+                        light(),
+                        words(),
+                        List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
             case 3 -> new DayEvent.FlashLit(flash());
             case 4 -> new DayEvent.Quieted(one(List.of(Warning.Code.values())));
             case 5 -> new DayEvent.Touched(roll(), place(), maybe(this::film));
             case 6 -> new DayEvent.Carried(day());
             case 7 -> new DayEvent.TakenBack(step());
             case 8 -> new DayEvent.PutBack(step());
-            case 9 -> new DayEvent.Unknown("bag", "{\"event\":\"bag\",\"rolls\":{\"cn400\":12.50},\"words\":\"left \\u0041nd right\"}");
+            case 9 ->
+                new DayEvent.Unknown(
+                        "bag", "{\"event\":\"bag\",\"rolls\":{\"cn400\":12.50},\"words\":\"left \\u0041nd right\"}");
             case 10 -> new DayEvent.FlashCautioned(one(CAMERAS).key());
             case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
@@ -293,20 +364,49 @@ final class RandomEvents {
             flashed.add(one(CAMERAS).key());
             timers.put(one(CAMERAS).key(), timer());
         }
-        return new Day(maybe(this::place), hands, backs, used, maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash), Set.of(), films, flashed, timers, job(), random.nextBoolean(), Optional.empty());
+        return new Day(
+                maybe(this::place),
+                hands,
+                backs,
+                used,
+                maybe(this::words),
+                maybe(this::time),
+                maybe(this::light),
+                maybe(this::flash),
+                Set.of(),
+                films,
+                flashed,
+                timers,
+                job(),
+                random.nextBoolean(),
+                Optional.empty());
     }
 
     private Occasion occasion() {
-        return new Occasion("Regatta " + words(), at().toLocalDate(), maybe(() -> new Position(number(-90, 90), number(-180, 180))), maybe(this::words));
+        return new Occasion(
+                "Regatta " + words(),
+                at().toLocalDate(),
+                maybe(() -> new Position(number(-90, 90), number(-180, 180))),
+                maybe(this::words));
     }
 
     private Moment moment() {
-        return new Moment(1 + random.nextInt(99), at().toLocalDateTime(), "Start " + words(), random.nextInt(100), random.nextBoolean(), maybe(() -> one(CAMERAS).key()),
-                maybe(() -> one(List.of("a", "b"))), maybeNumber(-6, 20));
+        return new Moment(
+                1 + random.nextInt(99),
+                at().toLocalDateTime(),
+                "Start " + words(),
+                random.nextInt(100),
+                random.nextBoolean(),
+                maybe(() -> one(CAMERAS).key()),
+                maybe(() -> one(List.of("a", "b"))),
+                maybeNumber(-6, 20));
     }
 
     private Lot lot() {
-        return new Lot(one(STOCKS).key(), one(List.of(FilmSize.values())), maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),
+        return new Lot(
+                one(STOCKS).key(),
+                one(List.of(FilmSize.values())),
+                maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),
                 maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))));
     }
 

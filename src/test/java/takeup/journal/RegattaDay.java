@@ -29,16 +29,35 @@ import takeup.shoot.Outcome;
 import takeup.shoot.Situation;
 
 /**
- * Regatta day as steps for a writer: a roll of 36 frames with undo, notes and corrections, a second roll to which frames
- * are moved, an unload with its export, and a correction of the finished roll.
+ * Regatta day as steps for a writer: a roll of 36 frames with undo, notes and corrections, a second roll to which
+ * frames are moved, an unload with its export, and a correction of the finished roll.
  */
 final class RegattaDay {
     static final Path FOLDER = Path.of("/takeup");
     static final LocalDate DATE = LocalDate.of(2026, 9, 12);
-    private static final List<String> BEGIN = List.of("cam 35", "load bw400 @400", "meter hand", "m 5.6 125", "5.6 125 ; boathouse doors", "x3", "8 125",
-            "undo", "redo", "n the eight, J\u00f8rn at bow", "fix 3 8 60", "cam 645", "load cn400", "4 60 ; bow seat", ".", "cam 35", "8 60 ; the coach",
-            "move 2-4 cam 645 1", "undo", "redo");
-    private static final List<String> END = List.of("unload yes", "fix r1 1 11 60", "note r1 regatta, before noon", "cam 645", "2.8 125 ; last light", "undo");
+    private static final List<String> BEGIN = List.of(
+            "cam 35",
+            "load bw400 @400",
+            "meter hand",
+            "m 5.6 125",
+            "5.6 125 ; boathouse doors",
+            "x3",
+            "8 125",
+            "undo",
+            "redo",
+            "n the eight, J\u00f8rn at bow",
+            "fix 3 8 60",
+            "cam 645",
+            "load cn400",
+            "4 60 ; bow seat",
+            ".",
+            "cam 35",
+            "8 60 ; the coach",
+            "move 2-4 cam 645 1",
+            "undo",
+            "redo");
+    private static final List<String> END = List.of(
+            "unload yes", "fix r1 1 11 60", "note r1 regatta, before noon", "cam 645", "2.8 125 ; last light", "undo");
 
     /**
      * What one line did.
@@ -66,12 +85,14 @@ final class RegattaDay {
             Map<String, List<Object>> records = new LinkedHashMap<>();
             for (Entry entry : entries) {
                 if (entry instanceof Entry.OnDay onDay) {
-                    records.computeIfAbsent(DATE.toString(), it -> new ArrayList<>()).add(new DayRecorded(step, at, onDay.event()));
+                    records.computeIfAbsent(DATE.toString(), it -> new ArrayList<>())
+                            .add(new DayRecorded(step, at, onDay.event()));
                 }
             }
             for (Entry entry : entries) {
                 if (entry instanceof Entry.OnRoll onRoll) {
-                    records.computeIfAbsent(onRoll.roll().toString(), it -> new ArrayList<>()).add(new Recorded(step, at, onRoll.event()));
+                    records.computeIfAbsent(onRoll.roll().toString(), it -> new ArrayList<>())
+                            .add(new Recorded(step, at, onRoll.event()));
                 }
             }
             return records;
@@ -83,8 +104,7 @@ final class RegattaDay {
     private Situation situation = Situation.of(kit, List.of(), Optional.empty(), Set.of());
     private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T09:00+02:00");
 
-    private RegattaDay() {
-    }
+    private RegattaDay() {}
 
     /** The whole day, 36 frames on the first roll. */
     static RegattaDay whole() {
@@ -114,7 +134,11 @@ final class RegattaDay {
         Outcome.Does does = outcome instanceof Outcome.Does it ? it : Assertions.fail(text + ": " + outcome);
         Happened step = new Happened(situation.nextStep(), now, does.entries());
         situation = situation.and(step);
-        lines.add(new Line(step.step(), step.at(), step.entries(), does.settle().stream().map(it -> situation.rolls().get(it)).toList()));
+        lines.add(new Line(
+                step.step(),
+                step.at(),
+                step.entries(),
+                does.settle().stream().map(it -> situation.rolls().get(it)).toList()));
     }
 
     List<Line> lines() {
@@ -133,7 +157,9 @@ final class RegattaDay {
     Map<String, List<Object>> records(int after) {
         Map<String, List<Object>> all = new TreeMap<>();
         for (Line line : lines.subList(0, after)) {
-            line.records().forEach((name, records) -> all.computeIfAbsent(name, it -> new ArrayList<>()).addAll(records));
+            line.records()
+                    .forEach((name, records) ->
+                            all.computeIfAbsent(name, it -> new ArrayList<>()).addAll(records));
         }
         return all;
     }
@@ -157,7 +183,10 @@ final class RegattaDay {
         return all;
     }
 
-    /** All that was said to be safe is there, of the line in flight a beginning, in the order of writing, and nothing else. */
+    /**
+     * All that was said to be safe is there, of the line in flight a beginning, in the order of writing, and nothing
+     * else.
+     */
     void holds(Map<String, List<Object>> found, int said, String where) {
         Map<String, List<Object>> safe = records(said);
         Map<String, List<Object>> flying = said < lines.size() ? lines.get(said).records() : Map.of();
@@ -167,15 +196,23 @@ final class RegattaDay {
             List<Object> before = safe.getOrDefault(journal.getKey(), List.of());
             List<Object> now = rest.getOrDefault(journal.getKey(), List.of());
             rest.remove(journal.getKey());
-            assertTrue(now.size() >= before.size() && now.subList(0, before.size()).equals(before), where + ": " + journal.getKey() + " lost a record");
+            assertTrue(
+                    now.size() >= before.size() && now.subList(0, before.size()).equals(before),
+                    where + ": " + journal.getKey() + " lost a record");
             List<Object> more = now.subList(before.size(), now.size());
-            assertTrue(more.size() <= journal.getValue().size() && journal.getValue().subList(0, more.size()).equals(more), where + ": " + journal.getKey() + " invented a record");
+            assertTrue(
+                    more.size() <= journal.getValue().size()
+                            && journal.getValue().subList(0, more.size()).equals(more),
+                    where + ": " + journal.getKey() + " invented a record");
             assertTrue(whole || more.isEmpty(), where + ": " + journal.getKey() + " was written too early");
             whole &= more.size() == journal.getValue().size();
         }
         for (Map.Entry<String, List<Object>> journal : safe.entrySet()) {
             if (!flying.containsKey(journal.getKey())) {
-                same(Map.of(journal.getKey(), journal.getValue()), Map.of(journal.getKey(), rest.getOrDefault(journal.getKey(), List.of())), where);
+                same(
+                        Map.of(journal.getKey(), journal.getValue()),
+                        Map.of(journal.getKey(), rest.getOrDefault(journal.getKey(), List.of())),
+                        where);
                 rest.remove(journal.getKey());
             }
         }
@@ -188,10 +225,14 @@ final class RegattaDay {
         assertEquals(expected.keySet(), found.keySet(), where);
         expected.forEach((name, records) -> {
             int at = 0;
-            while (at < Math.min(records.size(), found.get(name).size()) && records.get(at).equals(found.get(name).get(at))) {
+            while (at < Math.min(records.size(), found.get(name).size())
+                    && records.get(at).equals(found.get(name).get(at))) {
                 at++;
             }
-            assertEquals(records.size() + " records", at + " records", where + ": " + name + ", where " + found.get(name).size() + " are found, is the same up to");
+            assertEquals(
+                    records.size() + " records",
+                    at + " records",
+                    where + ": " + name + ", where " + found.get(name).size() + " are found, is the same up to");
             assertEquals(records.size(), found.get(name).size(), where + ": " + name);
         });
     }

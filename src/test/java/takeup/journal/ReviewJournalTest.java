@@ -26,16 +26,26 @@ import takeup.roll.RollId;
 class ReviewJournalTest {
     private static final RollId ROLL = new RollId("R", 7);
     private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-10-01T12:00:00+02:00");
-    private static final FrameKey BOW = new FrameKey(3, Optional.of(OffsetDateTime.parse("2026-09-12T15:12:40.25+02:00")));
+    private static final FrameKey BOW =
+            new FrameKey(3, Optional.of(OffsetDateTime.parse("2026-09-12T15:12:40.25+02:00")));
     private static final FrameKey COX = new FrameKey(0, Optional.empty());
+
     @TempDir
     Path folder;
 
     @Test
     void whatWasDecidedIsReadBackAsItWas() throws IOException {
         List<ReviewEvent> events = List.of(
-                new ReviewEvent.Accepted("/scans/0001 \"Boathouse\"", true, 0.75, List.of(new ReviewEvent.Placed("crew_01.jpg", List.of(BOW, COX)), new ReviewEvent.Placed("é.tif", List.of()))),
-                new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)), new ReviewEvent.Judged(COX, Optional.empty()), new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1}"));
+                new ReviewEvent.Accepted(
+                        "/scans/0001 \"Boathouse\"",
+                        true,
+                        0.75,
+                        List.of(
+                                new ReviewEvent.Placed("crew_01.jpg", List.of(BOW, COX)),
+                                new ReviewEvent.Placed("é.tif", List.of()))),
+                new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)),
+                new ReviewEvent.Judged(COX, Optional.empty()),
+                new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1}"));
         keep(events);
         Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(List.of(), opened.problems());
@@ -45,9 +55,15 @@ class ReviewJournalTest {
 
     @Test
     void theLaterVerdictCountsAndAVerdictCanBeTakenBack() throws IOException {
-        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)), new ReviewEvent.Judged(COX, Optional.of(Density.GOOD))));
-        keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.DENSE)), new ReviewEvent.Judged(COX, Optional.empty())));
-        assertEquals(Map.of(BOW, Density.DENSE), Review.of(new Archive(folder).reviewOf(ROLL).records()).verdicts());
+        keep(List.of(
+                new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)),
+                new ReviewEvent.Judged(COX, Optional.of(Density.GOOD))));
+        keep(List.of(
+                new ReviewEvent.Judged(BOW, Optional.of(Density.DENSE)),
+                new ReviewEvent.Judged(COX, Optional.empty())));
+        assertEquals(
+                Map.of(BOW, Density.DENSE),
+                Review.of(new Archive(folder).reviewOf(ROLL).records()).verdicts());
     }
 
     @Test
@@ -58,7 +74,9 @@ class ReviewJournalTest {
         Files.writeString(file, "{\"n\":3,\"step\":3,\"at", StandardOpenOption.APPEND);
         Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(2, opened.records().size());
-        assertTrue(opened.problems().get(0).contains("R0007.journal:4:"), opened.problems().toString());
+        assertTrue(
+                opened.problems().get(0).contains("R0007.journal:4:"),
+                opened.problems().toString());
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.GOOD))));
         assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
     }
@@ -89,8 +107,10 @@ class ReviewJournalTest {
                     throw new IOException("No space left on device");
                 }
             });
-            assertThrows(IOException.class, () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)))));
-            drive.fault((call, path) -> { });
+            assertThrows(
+                    IOException.class,
+                    () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)))));
+            drive.fault((call, path) -> {});
             assertEquals(Drive.Kind.FILE, drive.kind(home.resolve("reserve")));
         }
     }
@@ -98,7 +118,12 @@ class ReviewJournalTest {
     @Test
     void aDecisionThatCouldNotBeReadBackIsRefusedBeforeAnythingIsWritten() throws IOException {
         try (Writer writer = Writer.take(folder)) {
-            assertThrows(IllegalArgumentException.class, () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1e999}"))));
+            assertThrows(
+                    IllegalArgumentException.class,
+                    () -> writer.append(
+                            ROLL,
+                            NOON,
+                            List.of(new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1e999}"))));
         }
         assertFalse(Files.exists(folder.resolve("reviews")));
     }
@@ -111,22 +136,32 @@ class ReviewJournalTest {
             assertEquals(List.of(), writer.remarks());
             Files.delete(folder.resolve("lock"));
             writer.append(ROLL, NOON, thin);
-            assertEquals(List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
+            assertEquals(
+                    List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
             Files.delete(folder.resolve("reviews/R0007.journal"));
             writer.append(ROLL, NOON, thin);
-            assertEquals(List.of("R0007.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+            assertEquals(
+                    List.of("R0007.journal was moved, deleted or changed by another program; all of it was "
+                            + "written anew"),
+                    writer.remarks());
         }
         assertEquals(3, new Archive(folder).reviewOf(ROLL).records().size());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"{\"event\":\"judged\",\"frame\":{\"number\":3},\"verdict\":\"grey\"}", "{\"event\":\"judged\",\"frame\":{\"number\":1.5},\"verdict\":\"thin\"}"})
+    @ValueSource(
+            strings = {
+                "{\"event\":\"judged\",\"frame\":{\"number\":3},\"verdict\":\"grey\"}",
+                "{\"event\":\"judged\",\"frame\":{\"number\":1.5},\"verdict\":\"thin\"}"
+            })
     void aVerdictThatIsNotKnownIsLeftOutAndTold(String event) throws IOException {
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
         Files.write(folder.resolve("reviews/R0007.journal"), Lines.of(2, 2, NOON, event), StandardOpenOption.APPEND);
         Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(1, opened.records().size());
-        assertTrue(opened.problems().toString().contains("R0007.journal:3:"), opened.problems().toString());
+        assertTrue(
+                opened.problems().toString().contains("R0007.journal:3:"),
+                opened.problems().toString());
     }
 
     @Test

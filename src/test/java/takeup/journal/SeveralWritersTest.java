@@ -30,6 +30,7 @@ class SeveralWritersTest {
 
     @TempDir
     Path folder;
+
     private final MemoryDrive drive = new MemoryDrive();
 
     @BeforeEach
@@ -43,7 +44,8 @@ class SeveralWritersTest {
     private static byte[] lines(int count) {
         byte[] all = Lines.header();
         for (int n = 1; n <= count; n++) {
-            all = EventsGoRoundTest.concat(all, Lines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}"));
+            all = EventsGoRoundTest.concat(
+                    all, Lines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}"));
         }
         return all;
     }
@@ -71,7 +73,15 @@ class SeveralWritersTest {
         day("2026-09-12");
         day("2026-09-13");
         day("2026-09-12-AB");
-        for (String nobodys : List.of("2026-09-14-", "2026-09-14-R", "2026-09-14-ab", "2026-09-14-ABCD", "2026-09-14_AB", "2026-02-30-AB", "2026-09-14-A1", "2026-09-14AB")) {
+        for (String nobodys : List.of(
+                "2026-09-14-",
+                "2026-09-14-R",
+                "2026-09-14-ab",
+                "2026-09-14-ABCD",
+                "2026-09-14_AB",
+                "2026-02-30-AB",
+                "2026-09-14-A1",
+                "2026-09-14AB")) {
             day(nobodys);
         }
         assertEquals(List.of(REGATTA, REGATTA.plusDays(1)), of("R").days());
@@ -113,8 +123,13 @@ class SeveralWritersTest {
 
     @Test
     void anothersRollThatLiesTwiceAndDiffersIsTold() {
-        twice(THEIRS, EventsGoRoundTest.concat(lines(0), Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"elsewhere\"}")), lines(3));
-        assertEquals(List.of("AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts"), of("R").roll(THEIRS).problems());
+        twice(
+                THEIRS,
+                EventsGoRoundTest.concat(lines(0), Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"elsewhere\"}")),
+                lines(3));
+        assertEquals(
+                List.of("AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts"),
+                of("R").roll(THEIRS).problems());
     }
 
     @Test
@@ -123,8 +138,11 @@ class SeveralWritersTest {
         for (String name : List.of("rolls/open/b", "rolls/open/a", "rolls/open/c", "reviews/half")) {
             drive.put(FOLDER.resolve(name), new byte[0]);
         }
-        assertEquals(List.of("rolls/open/a", "rolls/open/b", "rolls/open/c", "reviews/half"),
-                of("R").leftOvers().stream().map(it -> it.substring(0, it.indexOf(':'))).toList());
+        assertEquals(
+                List.of("rolls/open/a", "rolls/open/b", "rolls/open/c", "reviews/half"),
+                of("R").leftOvers().stream()
+                        .map(it -> it.substring(0, it.indexOf(':')))
+                        .toList());
     }
 
     @Test
@@ -136,10 +154,15 @@ class SeveralWritersTest {
             }
         });
         List<String> problems = of("R").roll(THEIRS).problems();
-        assertEquals("AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts", problems.get(problems.size() - 1));
+        assertEquals(
+                "AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts",
+                problems.get(problems.size() - 1));
     }
 
-    /** What tools that carry folders keep beside a file when both sides wrote it. The original lies with the finished rolls, the copy where it was made. */
+    /**
+     * What tools that carry folders keep beside a file when both sides wrote it. The original lies with the finished
+     * rolls, the copy where it was made.
+     */
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             rolls/open/AB0002 (conflicted copy).journal        | 2 | a copy of AB0002.journal, which holds all that is in it. Delete it

@@ -18,17 +18,26 @@ class TroubleTest {
     static Stream<Arguments> complaints() {
         return Stream.of(
                 Arguments.of(new IOException("No space left on device"), "the disk is full; free some space"),
-                Arguments.of(new FileSystemException("/d/a", null, "No space left on device"), "the disk is full; free some space"),
+                Arguments.of(
+                        new FileSystemException("/d/a", null, "No space left on device"),
+                        "the disk is full; free some space"),
                 Arguments.of(new IOException("Disk quota exceeded"), "the disk is full; free some space"),
-                Arguments.of(new FileSystemException("/d/a", null, "Read-only file system"),
+                Arguments.of(
+                        new FileSystemException("/d/a", null, "Read-only file system"),
                         "the disk can only be read; choose another data folder (--data DIR) or make it writable"),
-                Arguments.of(new IOException("Input/output error"), "the disk reports an error (Input/output error); copy the data folder to another disk"),
-                Arguments.of(new AccessDeniedException("/d/a"), "no permission for /d/a; make it yours, or choose another data folder (--data DIR)"),
+                Arguments.of(
+                        new IOException("Input/output error"),
+                        "the disk reports an error (Input/output error); copy the data folder to another disk"),
+                Arguments.of(
+                        new AccessDeniedException("/d/a"),
+                        "no permission for /d/a; make it yours, or choose another data folder (--data DIR)"),
                 Arguments.of(new NoSuchFileException("/d/a"), "/d/a is not there"),
                 Arguments.of(new NotDirectoryException("/d/a"), "/d/a cannot be used (NotDirectoryException)"),
                 Arguments.of(new IOException("R0001.journal is no plain file"), "R0001.journal is no plain file"),
                 Arguments.of(new FileSystemException(null), "the file was closed (FileSystemException)"),
-                Arguments.of(new java.nio.channels.ClosedChannelException(), "the file was closed (ClosedChannelException)"));
+                Arguments.of(
+                        new java.nio.channels.ClosedChannelException(),
+                        "the file was closed (ClosedChannelException)"));
     }
 
     @ParameterizedTest(name = "{1}")
@@ -37,7 +46,10 @@ class TroubleTest {
         assertEquals(words, Trouble.words(complaint));
     }
 
-    /** A system that speaks another language is believed by the room that is left: below 64 KiB what gives no other reason is a full disk. */
+    /**
+     * A system that speaks another language is believed by the room that is left: below 64 KiB what gives no other
+     * reason is a full disk.
+     */
     static Stream<Arguments> reasons() {
         return Stream.of(
                 Arguments.of(new IOException("Auf dem Gerät ist kein Speicherplatz mehr verfügbar"), true),

@@ -19,7 +19,10 @@ import takeup.kit.Json;
 import takeup.roll.Recorded;
 import takeup.roll.RollId;
 
-/** Records whose bytes are whole and that cannot be what happened: each is left out with its reason, and the first and last value that can be are read. */
+/**
+ * Records whose bytes are whole and that cannot be what happened: each is left out with its reason, and the first and
+ * last value that can be are read.
+ */
 class UnreadableRecordsTest {
     private static final RollId R1 = new RollId("R", 1);
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
@@ -32,7 +35,8 @@ class UnreadableRecordsTest {
     private Archive.Opened<Recorded> roll(int changed, String from, String to) {
         byte[] file = Lines.header();
         for (int n = 1; n <= 2; n++) {
-            String event = RollEventJson.text(((Recorded) day.records(6).get("R0001").get(n - 1)).event());
+            String event =
+                    RollEventJson.text(((Recorded) day.records(6).get("R0001").get(n - 1)).event());
             assertTrue(n != changed || event.contains(from), event);
             file = EventsGoRoundTest.concat(file, Lines.of(n, n, AT, n == changed ? event.replace(from, to) : event));
         }
@@ -76,7 +80,9 @@ class UnreadableRecordsTest {
             """)
     void aFrameThatCannotBeIsLeftOut(String from, String to, String why) {
         Archive.Opened<Recorded> opened = roll(2, from, to);
-        assertEquals(why == null ? List.of() : List.of(REFUSED.replace(":%", ":3").replace("%", "2") + why), opened.problems());
+        assertEquals(
+                why == null ? List.of() : List.of(REFUSED.replace(":%", ":3").replace("%", "2") + why),
+                opened.problems());
         assertEquals(why == null ? 2 : 1, opened.records().size());
     }
 
@@ -90,47 +96,80 @@ class UnreadableRecordsTest {
             """)
     void aLoadingThatCannotBeIsLeftOutAndItsFramesStay(String from, String to, String why) {
         Archive.Opened<Recorded> opened = roll(1, from, to);
-        assertEquals(REFUSED.replace(":%", ":2").replace("%", "1") + why, opened.problems().get(0));
+        assertEquals(
+                REFUSED.replace(":%", ":2").replace("%", "1") + why,
+                opened.problems().get(0));
         assertEquals(1, opened.records().size());
     }
 
     @Test
     void endlessWordsAreToldOfInShort() {
-        String problem = roll(2, "\"kind\":\"exposed\"", "\"kind\":\"" + "x".repeat(300) + "\"").problems().get(0);
+        String problem = roll(2, "\"kind\":\"exposed\"", "\"kind\":\"" + "x".repeat(300) + "\"")
+                .problems()
+                .get(0);
         String words = "frame kind " + "x".repeat(300) + " is not known";
         assertEquals(REFUSED.replace(":%", ":3").replace("%", "2") + words.substring(0, 200) + " …", problem);
-        String fits = roll(2, "\"kind\":\"exposed\"", "\"kind\":\"" + "x".repeat(200 - "frame kind  is not known".length()) + "\"").problems().get(0);
+        String fits = roll(
+                        2,
+                        "\"kind\":\"exposed\"",
+                        "\"kind\":\"" + "x".repeat(200 - "frame kind  is not known".length()) + "\"")
+                .problems()
+                .get(0);
         assertTrue(fits.endsWith("x is not known"), fits);
     }
 
     /** A list of cameras in which one is no name: the others, and all that was in hand that day, are worth more. */
     @Test
     void whatIsNoCameraInAListOfCamerasIsPassedOver() {
-        String carried = "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[],\"flashed\":[\"35\",4,\"645\"]}}";
+        String carried =
+                "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[],\"flashed\":[\"35\",4,\"645\"]}}";
         put("days/2026-09-12.journal", EventsGoRoundTest.concat(Lines.header(), Lines.of(1, 1, AT, carried)));
         Archive.Opened<DayRecorded> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
         assertEquals(List.of(), opened.problems());
-        assertEquals(Set.of("35", "645"), ((DayEvent.Carried) opened.records().get(0).event()).day().flashed());
+        assertEquals(
+                Set.of("35", "645"),
+                ((DayEvent.Carried) opened.records().get(0).event()).day().flashed());
     }
 
     /** A price of a million digits is short as text (1e1000000) and would be written out in full. */
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"12.50, true", "0, true", "12345678901234567.50, true", "123456789012345678.50, false", "1e20, true", "1e21, false", "1e-20, true", "1e-21, false", "twelve, false", "1e1000000, false"})
+    @CsvSource({
+        "12.50, true",
+        "0, true",
+        "12345678901234567.50, true",
+        "123456789012345678.50, false",
+        "1e20, true",
+        "1e21, false",
+        "1e-20, true",
+        "1e-21, false",
+        "twelve, false",
+        "1e1000000, false"
+    })
     void aPriceIsASumOfMoney(String price, boolean is) {
-        Fields lot = new Fields(Json.object().and("stock", "bw400").and("filmSize", "135").and("price", price));
+        Fields lot = new Fields(
+                Json.object().and("stock", "bw400").and("filmSize", "135").and("price", price));
         if (is) {
             assertEquals(new BigDecimal(price), JobJson.lot(lot).price().orElseThrow());
         } else {
-            assertEquals("price is no sum of money", assertThrows(Fields.Unreadable.class, () -> JobJson.lot(lot)).getMessage());
+            assertEquals(
+                    "price is no sum of money",
+                    assertThrows(Fields.Unreadable.class, () -> JobJson.lot(lot))
+                            .getMessage());
         }
     }
 
-    /** The text of an event is cut out of its line; a line with blanks between its fields, as a hand may write it, gives it too. */
+    /**
+     * The text of an event is cut out of its line; a line with blanks between its fields, as a hand may write it, gives
+     * it too.
+     */
     @Test
     void anEventOfALaterVersionIsKeptAlsoFromALineWithBlanksInIt() {
         for (String gap : List.of("", " ")) {
-            byte[] line = Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\"" + gap + ",\"event\":\"slate\",\"words\":\"crew 4\"}");
-            assertEquals("{\"event\":\"slate\",\"words\":\"crew 4\"}", Lines.read("R0001.journal", line).lines().get(0).event());
+            byte[] line = Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\"" + gap
+                    + ",\"event\":\"slate\",\"words\":\"crew 4\"}");
+            assertEquals(
+                    "{\"event\":\"slate\",\"words\":\"crew 4\"}",
+                    Lines.read("R0001.journal", line).lines().get(0).event());
         }
     }
 }

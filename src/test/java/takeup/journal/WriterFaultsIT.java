@@ -24,10 +24,14 @@ import takeup.Outside;
 import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 
-/** The writer on a disk that fails: the system is made to say so by strace, and a full disk is played by a limit of the shell. */
+/**
+ * The writer on a disk that fails: the system is made to say so by strace, and a full disk is played by a limit of the
+ * shell.
+ */
 class WriterFaultsIT {
     /** A call and the path that it is about: {@code fsync(5</path>)}, {@code rename("/path", ...)}. */
-    private static final Pattern CALL = Pattern.compile("^[0-9]+ +(write|pwrite64|fdatasync|fsync|rename|mkdir)\\([^<\"]*[<\"]([^>\"]*)[>\"]");
+    private static final Pattern CALL =
+            Pattern.compile("^[0-9]+ +(write|pwrite64|fdatasync|fsync|rename|mkdir)\\([^<\"]*[<\"]([^>\"]*)[>\"]");
 
     @TempDir
     Path folder;
@@ -48,31 +52,71 @@ class WriterFaultsIT {
     /** The first record forces a whole new file (fsync), each further one its own lines (fdatasync). */
     @ParameterizedTest(name = "{0} number {1} fails")
     @CsvSource({"fdatasync, 1", "fdatasync, 2", "fdatasync, 5", "fdatasync, 1+2", "fdatasync, 9"})
-    void aForceThatFailsIsNeverAskedAgainOnThatFileAndNothingIsLostOrDoubled(String call, String when) throws IOException {
+    void aForceThatFailsIsNeverAskedAgainOnThatFileAndNothingIsLostOrDoubled(String call, String when)
+            throws IOException {
         Path log = folder.resolve("strace.log");
-        List<String> said = said(10, "strace", "--seccomp-bpf", "-f", "-y", "-o", log.toString(), "-e", "trace=fdatasync,fsync,rename",
-                "-e", "inject=" + call + ":error=EIO:when=" + when);
-        List<String> told = said.stream().filter(it -> it.startsWith("the disk")).toList();
+        List<String> said = said(
+                10,
+                "strace",
+                "--seccomp-bpf",
+                "-f",
+                "-y",
+                "-o",
+                log.toString(),
+                "-e",
+                "trace=fdatasync,fsync,rename",
+                "-e",
+                "inject=" + call + ":error=EIO:when=" + when);
+        List<String> told =
+                said.stream().filter(it -> it.startsWith("the disk")).toList();
         assertEquals(when.equals("1+2") ? 5 : 1, told.size(), said.toString());
-        assertEquals("the disk reported an error in R0001.journal; all of it was written anew and is safe: copy the data folder to another disk", told.get(0));
-        assertEquals(List.of(), said.stream().filter(it -> it.startsWith("not saved")).toList());
+        assertEquals(
+                "the disk reported an error in R0001.journal; all of it was written anew and is safe: copy the "
+                        + "data folder to another disk",
+                told.get(0));
+        assertEquals(
+                List.of(),
+                said.stream().filter(it -> it.startsWith("not saved")).toList());
         assertEquals(saved(10), said.stream().filter(it -> it.matches("[0-9]+")).toList());
         check(10);
         boolean failed = false;
         for (String line : Files.readAllLines(log)) {
             failed |= line.contains("EIO");
-            assertFalse(failed && line.contains("fdatasync") && !line.contains("EIO"), "forced again on the channel that failed: " + line);
+            assertFalse(
+                    failed && line.contains("fdatasync") && !line.contains("EIO"),
+                    "forced again on the channel that failed: " + line);
             failed &= !line.contains("rename");
         }
     }
 
     /** Each sync, rename, opening and removal of a short day in turn fails once. */
     @ParameterizedTest(name = "{0} number {1} fails with {2}")
-    @CsvSource({"fsync, 1, EIO", "fsync, 2, EIO", "fsync, 3, EIO", "fsync, 6, EIO", "fsync, 7, EIO", "fsync, 8, EIO", "rename, 1, EROFS", "rename, 1, ENOSPC",
-        "link, 1, EPERM", "ftruncate, 1, EIO"})
+    @CsvSource({
+        "fsync, 1, EIO",
+        "fsync, 2, EIO",
+        "fsync, 3, EIO",
+        "fsync, 6, EIO",
+        "fsync, 7, EIO",
+        "fsync, 8, EIO",
+        "rename, 1, EROFS",
+        "rename, 1, ENOSPC",
+        "link, 1, EPERM",
+        "ftruncate, 1, EIO"
+    })
     void aCallThatFailsAnywhereCostsNoAcknowledgedRecord(String call, String when, String error) throws IOException {
-        List<String> said = said(6, "strace", "--seccomp-bpf", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":error=" + error + ":when=" + when);
-        List<String> acknowledged = said.stream().filter(it -> it.matches("[0-9]+")).toList();
+        List<String> said = said(
+                6,
+                "strace",
+                "--seccomp-bpf",
+                "-f",
+                "-o",
+                "/dev/null",
+                "-e",
+                "trace=" + call,
+                "-e",
+                "inject=" + call + ":error=" + error + ":when=" + when);
+        List<String> acknowledged =
+                said.stream().filter(it -> it.matches("[0-9]+")).toList();
         assertEquals(saved(acknowledged.size()), acknowledged, said.toString());
         if (said.contains("taken")) {
             assertEquals(6, acknowledged.size(), said.toString());
@@ -82,12 +126,25 @@ class WriterFaultsIT {
         }
     }
 
-    /** Power may go at any moment: no name is given and nothing said before the bytes are on the disk, and then the name. */
+    /**
+     * Power may go at any moment: no name is given and nothing said before the bytes are on the disk, and then the
+     * name.
+     */
     @Test
     void whatIsSaidToBeSavedWasForcedAndWhatGotItsNameWasForcedBefore() throws IOException {
         Path log = folder.resolve("strace.log");
         Path data = folder.toRealPath().resolve("data");
-        try (OtherProgram other = OtherProgram.start(data, 5, "strace", "--seccomp-bpf", "-f", "-y", "-o", log.toString(), "-e", "trace=write,pwrite64,fdatasync,fsync,rename,mkdir")) {
+        try (OtherProgram other = OtherProgram.start(
+                data,
+                5,
+                "strace",
+                "--seccomp-bpf",
+                "-f",
+                "-y",
+                "-o",
+                log.toString(),
+                "-e",
+                "trace=write,pwrite64,fdatasync,fsync,rename,mkdir")) {
             other.endInput();
             assertEquals("done", other.lines().get(6));
         }
@@ -129,7 +186,9 @@ class WriterFaultsIT {
         assertEquals(3, said.stream().filter(it -> it.startsWith("not saved")).count());
         check(acknowledged);
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(acknowledged + 1, new Archive(folder).roll(OtherProgram.ROLL).records().get(0).at());
+            Writer.Batch batch = new Writer.Batch(
+                    acknowledged + 1,
+                    new Archive(folder).roll(OtherProgram.ROLL).records().get(0).at());
             batch.add(OtherProgram.ROLL, new RollEvent.Noted("record " + (acknowledged + 1)));
             writer.append(batch);
         }
@@ -140,7 +199,10 @@ class WriterFaultsIT {
     void halfARecordLeftByAnEarlierFullDiskIsCutWithoutAnyRoomToCopyIt() throws IOException {
         said(3);
         byte[] whole = Files.readAllBytes(journal());
-        Files.write(journal(), "{\"n\":4,\"step\":4,\"at\":\"2026-09-12T15".getBytes(java.nio.charset.StandardCharsets.US_ASCII), StandardOpenOption.APPEND);
+        Files.write(
+                journal(),
+                "{\"n\":4,\"step\":4,\"at\":\"2026-09-12T15".getBytes(java.nio.charset.StandardCharsets.US_ASCII),
+                StandardOpenOption.APPEND);
         List<String> said = said(1, "sh", "-c", "ulimit -f 0; exec \"$@\"", "sh");
         assertEquals("taken", said.get(0));
         assertTrue(said.get(1).startsWith("not saved"), said.toString());
@@ -149,7 +211,9 @@ class WriterFaultsIT {
         assertFalse(Files.exists(journal().resolveSibling("R0001.journal.torn-1")));
     }
 
-    /** Killed at each system call that writes, forces, moves or removes, in turn: what was said to be saved is there. */
+    /**
+     * Killed at each system call that writes, forces, moves or removes, in turn: what was said to be saved is there.
+     */
     @ParameterizedTest(name = "killed at {0}")
     @CsvSource({"write, 30", "fdatasync, 6", "fsync, 9", "rename, 1"})
     void aKillAtAnyCallLosesNothingThatWasAcknowledged(String call, int most) throws IOException, InterruptedException {
@@ -158,21 +222,42 @@ class WriterFaultsIT {
         for (int at = 1; at <= most; at += most > 10 ? 3 : 1) {
             Path data = folder.resolve(call + at);
             Path output = folder.resolve("said-" + call + at);
-            try (OtherProgram other = OtherProgram.start(data, 6, "sh", "-c", "exec \"$@\" > '" + output + "' < /dev/null", "sh",
-                    "strace", "--seccomp-bpf", "-f", "-o", "/dev/null", "-e", "trace=" + call, "-e", "inject=" + call + ":signal=KILL:when=" + at)) {
+            try (OtherProgram other = OtherProgram.start(
+                    data,
+                    6,
+                    "sh",
+                    "-c",
+                    "exec \"$@\" > '" + output + "' < /dev/null",
+                    "sh",
+                    "strace",
+                    "--seccomp-bpf",
+                    "-f",
+                    "-o",
+                    "/dev/null",
+                    "-e",
+                    "trace=" + call,
+                    "-e",
+                    "inject=" + call + ":signal=KILL:when=" + at)) {
                 other.awaitEnd();
             }
             List<String> said = Files.readAllLines(output);
             killed += said.contains("done") ? 0 : 1;
-            int acknowledged = (int) said.stream().filter(it -> it.matches("[0-9]+")).count();
+            int acknowledged =
+                    (int) said.stream().filter(it -> it.matches("[0-9]+")).count();
             kept += acknowledged;
             Writer.take(data).close();
             Archive archive = new Archive(data);
-            int found = archive.openRolls().isEmpty() ? 0 : archive.roll(OtherProgram.ROLL).records().size();
-            assertTrue(found == acknowledged || found == acknowledged + 1, "at " + call + " " + at + ": " + found + " of " + acknowledged);
+            int found = archive.openRolls().isEmpty()
+                    ? 0
+                    : archive.roll(OtherProgram.ROLL).records().size();
+            assertTrue(
+                    found == acknowledged || found == acknowledged + 1,
+                    "at " + call + " " + at + ": " + found + " of " + acknowledged);
         }
         assertTrue(killed > 0, "nothing was killed");
-        assertTrue(kept > 0 || !List.of("write", "fdatasync").contains(call), "all was over before anything was acknowledged");
+        assertTrue(
+                kept > 0 || !List.of("write", "fdatasync").contains(call),
+                "all was over before anything was acknowledged");
     }
 
     private List<String> said(int records, String... behind) throws IOException {

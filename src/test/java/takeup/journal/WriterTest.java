@@ -60,8 +60,17 @@ class WriterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"deleted", "moved to another folder", "replaced by another file", "replaced by a folder", "emptied", "cut", "appended to",
-        "its folder deleted"})
+    @ValueSource(
+            strings = {
+                "deleted",
+                "moved to another folder",
+                "replaced by another file",
+                "replaced by a folder",
+                "emptied",
+                "cut",
+                "appended to",
+                "its folder deleted"
+            })
     void aJournalThatOthersLaidHandsOnIsWholeAgainAfterTheNextRecord(String what) throws IOException {
         Path path = open(R1);
         Path elsewhere = folder.resolve("elsewhere");
@@ -81,8 +90,14 @@ class WriterTest {
                     Files.delete(path);
                     Files.createDirectories(path.resolve("inside"));
                 }
-                case "emptied" -> Files.newByteChannel(path, StandardOpenOption.WRITE).truncate(0).close();
-                case "cut" -> Files.newByteChannel(path, StandardOpenOption.WRITE).truncate(before.length - 10).close();
+                case "emptied" ->
+                    Files.newByteChannel(path, StandardOpenOption.WRITE)
+                            .truncate(0)
+                            .close();
+                case "cut" ->
+                    Files.newByteChannel(path, StandardOpenOption.WRITE)
+                            .truncate(before.length - 10)
+                            .close();
                 case "appended to" -> Files.write(path, others, StandardOpenOption.APPEND);
                 default -> {
                     Files.delete(path);
@@ -90,15 +105,23 @@ class WriterTest {
                 }
             }
             note(writer, R1, 4);
-            assertEquals(List.of("R0001.journal was moved, deleted or changed by another program; all of it was written anew"), writer.remarks());
+            assertEquals(
+                    List.of("R0001.journal was moved, deleted or changed by another program; all of it was "
+                            + "written anew"),
+                    writer.remarks());
             assertEquals(List.of(), writer.remarks());
             assertArrayEquals(before, Arrays.copyOf(Files.readAllBytes(path), before.length));
             if (what.equals("appended to")) {
-                assertArrayEquals(EventsGoRoundTest.concat(before, others), Files.readAllBytes(path.resolveSibling("R0001.journal.other-1")));
+                assertArrayEquals(
+                        EventsGoRoundTest.concat(before, others),
+                        Files.readAllBytes(path.resolveSibling("R0001.journal.other-1")));
             } else if (what.equals("replaced by another file")) {
                 assertArrayEquals(others, Files.readAllBytes(path.resolveSibling("R0001.journal.other-1")));
             } else {
-                assertEquals(what.equals("replaced by a folder"), Files.isDirectory(path.resolveSibling("R0001.journal.other-1").resolve("inside")));
+                assertEquals(
+                        what.equals("replaced by a folder"),
+                        Files.isDirectory(
+                                path.resolveSibling("R0001.journal.other-1").resolve("inside")));
             }
             note(writer, R1, 5);
             assertEquals(List.of(), writer.remarks());
@@ -152,7 +175,11 @@ class WriterTest {
                 notes(writer, R1, 1, 2);
             }
             byte[] whole = Files.readAllBytes(open(R1));
-            Files.write(open(R1), EventsGoRoundTest.concat(Arrays.copyOf(whole, whole.length - 1), instead.getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
+            Files.write(
+                    open(R1),
+                    EventsGoRoundTest.concat(
+                            Arrays.copyOf(whole, whole.length - 1),
+                            instead.getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
             try (Writer writer = Writer.take(folder)) {
                 note(writer, R1, 3);
             }
@@ -201,27 +228,38 @@ class WriterTest {
         }
         assertArrayEquals(bytes, Arrays.copyOf(Files.readAllBytes(open(R1)), bytes.length));
         Archive.Opened<Recorded> read = new Archive(folder).roll(R1);
-        assertEquals(List.of("R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
-                "R0001.journal:4: in front of this line record 2 is missing; the others are whole"), read.problems());
+        assertEquals(
+                List.of(
+                        "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
+                        "R0001.journal:4: in front of this line record 2 is missing; the others are whole"),
+                read.problems());
         assertEquals(4, read.records().size());
     }
 
     @Test
     void theFileOfALaterVersionIsReadButNeverWrittenTo() throws IOException {
-        byte[] later = EventsGoRoundTest.concat(Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
-                Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"record 1\"}"), Lines.of(2, 2, AT, "{\"event\":\"slate\"}"), "{\"n\":3".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+        byte[] later = EventsGoRoundTest.concat(
+                Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
+                Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"record 1\"}"),
+                Lines.of(2, 2, AT, "{\"event\":\"slate\"}"),
+                "{\"n\":3".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         Folders.make(open(R1).getParent());
         Files.write(open(R1), later);
         try (Writer writer = Writer.take(folder)) {
-            String why = assertThrows(IOException.class, () -> note(writer, R1, 3)).getMessage();
+            String why =
+                    assertThrows(IOException.class, () -> note(writer, R1, 3)).getMessage();
             assertEquals("R0001.journal was written by a later version of takeup; it is not touched", why);
             note(writer, R2, 4);
         }
         assertArrayEquals(later, Files.readAllBytes(open(R1)));
         Archive.Opened<Recorded> read = new Archive(folder).roll(R1);
         assertEquals(new RollEvent.Noted("record 1"), read.records().get(0).event());
-        assertEquals(new RollEvent.Unknown("slate", "{\"event\":\"slate\"}"), read.records().get(1).event());
-        assertTrue(read.problems().get(1).startsWith("R0001.journal:1: a later version of takeup wrote this file"), read.problems().toString());
+        assertEquals(
+                new RollEvent.Unknown("slate", "{\"event\":\"slate\"}"),
+                read.records().get(1).event());
+        assertTrue(
+                read.problems().get(1).startsWith("R0001.journal:1: a later version of takeup wrote this file"),
+                read.problems().toString());
         noLeftovers();
     }
 
@@ -233,7 +271,8 @@ class WriterTest {
             Writer.Batch batch = moved();
             assertThrows(IOException.class, () -> writer.append(batch));
             assertEquals(1, new Archive(folder).roll(R2).records().size(), "the roll that it moves to comes first");
-            assertEquals(1, new Archive(folder).dayOf(AT.toLocalDate()).records().size(), "and the day before both");
+            assertEquals(
+                    1, new Archive(folder).dayOf(AT.toLocalDate()).records().size(), "and the day before both");
             assertThrows(IOException.class, () -> writer.append(moved()));
             Files.delete(open(R1));
             writer.append(moved());
@@ -283,9 +322,17 @@ class WriterTest {
         check(R1, 1, 2);
     }
 
-    @ParameterizedTest(name = "{0} records lie with the open rolls, {1} with the finished ones, the second set its own: {2}")
-    @org.junit.jupiter.params.provider.CsvSource({"2, 4, false", "4, 2, false", "3, 3, false", "2, 4, true", "4, 2, true"})
-    void ofAJournalThatLiesTwiceTheLongerOneIsReadWrittenAndSettledAndNothingIsLost(int inOpen, int inFinished, boolean different) throws IOException {
+    @ParameterizedTest(
+            name = "{0} records lie with the open rolls, {1} with the finished ones, the second set its own: {2}")
+    @org.junit.jupiter.params.provider.CsvSource({
+        "2, 4, false",
+        "4, 2, false",
+        "3, 3, false",
+        "2, 4, true",
+        "4, 2, true"
+    })
+    void ofAJournalThatLiesTwiceTheLongerOneIsReadWrittenAndSettledAndNothingIsLost(
+            int inOpen, int inFinished, boolean different) throws IOException {
         try (Writer writer = Writer.take(folder)) {
             notes(writer, R1, different ? 101 : 1, different ? 100 + inFinished : inFinished);
         }
@@ -299,14 +346,19 @@ class WriterTest {
         int first = different && inFinished > inOpen ? 101 : 1;
         Archive.Opened<Recorded> twice = new Archive(folder).roll(R1);
         assertEquals(longer, twice.records().size());
-        assertEquals(List.of("R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"), twice.problems());
+        assertEquals(
+                List.of("R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"),
+                twice.problems());
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 999);
             assertEquals(longer + 1, new Archive(folder).roll(R1).records().size());
             writer.settle(R1, true);
         }
         assertFalse(Files.exists(open(R1)));
-        check(R1, IntStream.concat(IntStream.range(first, first + longer), IntStream.of(999)).toArray());
+        check(
+                R1,
+                IntStream.concat(IntStream.range(first, first + longer), IntStream.of(999))
+                        .toArray());
         String place = inOpen >= inFinished ? "rolls/finished/" : "rolls/open/";
         assertEquals(different, Files.exists(folder.resolve(place + "R0001.journal.other-1")));
     }
@@ -338,7 +390,10 @@ class WriterTest {
             List<Path> made = all.toList();
             assertEquals(13, made.size(), made.toString());
             for (Path path : made) {
-                assertEquals(Files.isDirectory(path) ? "rwx------" : "rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(path)), path.toString());
+                assertEquals(
+                        Files.isDirectory(path) ? "rwx------" : "rw-------",
+                        PosixFilePermissions.toString(Files.getPosixFilePermissions(path)),
+                        path.toString());
             }
         }
     }
@@ -386,7 +441,11 @@ class WriterTest {
 
     private void noLeftovers() throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            assertEquals(List.of(), all.filter(it -> it.getFileName().toString().endsWith(".part") || it.getFileName().toString().contains(".torn")).toList());
+            assertEquals(
+                    List.of(),
+                    all.filter(it -> it.getFileName().toString().endsWith(".part")
+                                    || it.getFileName().toString().contains(".torn"))
+                            .toList());
         }
     }
 

@@ -22,11 +22,15 @@ import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 
 /**
- * What to set (contract, 2.1). Unless said otherwise: the 645 reflex (full stops from 8 s to 1/1000, sync 1/60), its 80 mm in
- * half stops, from f/2.8 (3 stops from f/1) to f/22 (9), nothing on the lens, nothing in hand. The time is 2^(aperture - EV - index).
+ * What to set (contract, 2.1). Unless said otherwise: the 645 reflex (full stops from 8 s to 1/1000, sync 1/60), its 80
+ * mm in half stops, from f/2.8 (3 stops from f/1) to f/22 (9), nothing on the lens, nothing in hand. The time is
+ * 2^(aperture - EV - index).
  */
 class AdviceTest {
-    /** Contract, 2.1: {@code takeup meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance 3m}, first row. */
+    /**
+     * Contract, 2.1: {@code takeup meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance
+     * 3m}, first row.
+     */
     @Test
     void theSampleOfTheContractComesOutAsPrinted() {
         Advice advice = advice(new Case(10).stock("cn400").hold(f(2.8)).distance(3));
@@ -51,7 +55,10 @@ class AdviceTest {
         assertEquals(Optional.of(row), advice.bestOne());
     }
 
-    /** EV 10 at EI 200 and f/3.3 (3.5): 2^-7.5 s, in the middle between 1/125 and 1/250. Without a stock the film counts as negative. */
+    /**
+     * EV 10 at EI 200 and f/3.3 (3.5): 2^-7.5 s, in the middle between 1/125 and 1/250. Without a stock the film counts
+     * as negative.
+     */
     @ParameterizedTest(name = "{0}: {1}, {2} stops")
     @CsvSource({"cn400,1/125,0.5", "bw400,1/125,0.5", "cr100,1/250,-0.5", "none,1/125,0.5"})
     void aTieGoesToMoreLightOnNegativeAndToLessOnReversal(String stock, String time, double error) {
@@ -61,7 +68,10 @@ class AdviceTest {
         assertEquals(stock.equals("none"), row.overBoxStops().isEmpty());
     }
 
-    /** Box 400: rated 200 that is one stop, a bias of one another, the half stop of the rounding (f/3.3, as above) the rest. */
+    /**
+     * Box 400: rated 200 that is one stop, a bias of one another, the half stop of the rounding (f/3.3, as above) the
+     * rest.
+     */
     @Test
     void stopsAboveBoxSpeedAreAllHabitsTogether() {
         Suggestion row = row(advice(new Case(10).index(200).stock("cn400").bias(1)), 3.3);
@@ -70,7 +80,10 @@ class AdviceTest {
         assertEquals(0.5, row.errorStops().orElseThrow(), 1e-9);
     }
 
-    /** EV 0 at EI 100 and f/8 (6): 64 s, set as 65 s by watch; log2(65/64) = 0.0224 is its error. Past 8 s by three stops. */
+    /**
+     * EV 0 at EI 100 and f/8 (6): 64 s, set as 65 s by watch; log2(65/64) = 0.0224 is its error. Past 8 s by three
+     * stops.
+     */
     @Test
     void aBulbTimeCountsItsOwnRoundingAndSaysThatItIsOffTheDial() {
         Suggestion row = row(advice(new Case(0)), 8);
@@ -80,12 +93,13 @@ class AdviceTest {
     }
 
     /**
-     * cn400 loses 1 + log10 t stops in t seconds (1 to 10 s). Metered 2.5 s: open 1.398 stops, or expose 10 s. The dial's 8 s is
-     * a third of a stop away and worth 8 / 2^1.903 = 2.139 s: log2(2.139 / 2.5) = -0.225.
+     * cn400 loses 1 + log10 t stops in t seconds (1 to 10 s). Metered 2.5 s: open 1.398 stops, or expose 10 s. The
+     * dial's 8 s is a third of a stop away and worth 8 / 2^1.903 = 2.139 s: log2(2.139 / 2.5) = -0.225.
      */
     @Test
     void aLongExposureIsCorrectedOnceAndJudgedByWhatItIsWorth() {
-        Suggestion row = row(advice(new Case(2 - Math.log(2.5) / Math.log(2)).index(200).stock("cn400")), 2.8);
+        Suggestion row =
+                row(advice(new Case(2 - Math.log(2.5) / Math.log(2)).index(200).stock("cn400")), 2.8);
         assertEquals(2.5, row.meteredSeconds(), 1e-9);
         assertEquals(10, row.correctedSeconds().orElseThrow(), 1e-6);
         assertEquals(1.39794, row.openStops().orElseThrow(), 1e-5);
@@ -99,7 +113,8 @@ class AdviceTest {
     /** A film that loses two stops for each doubling of the time past 1 s: no time is long enough for 2 s of light. */
     @Test
     void whereNoTimeIsLongEnoughThereIsNoTime() {
-        Reciprocity hopeless = new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(2, 2)));
+        Reciprocity hopeless =
+                new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(2, 2)));
         Suggestion row = row(advice(new Case(2).reciprocity(hopeless)), 2.8);
         assertEquals(2, row.meteredSeconds(), 1e-9);
         assertEquals(OptionalDouble.empty(), row.correctedSeconds());
@@ -108,9 +123,19 @@ class AdviceTest {
         assertTrue(row.has(Warning.Code.RECIPROCITY_BEYOND));
     }
 
-    /** EI 100, so 1/250 (2^-8) wants an aperture of EV - 8: EV 13 f/5.6 (5); EV 13.25 lies between f/5.6 and f/6.7 (5.5). */
+    /**
+     * EI 100, so 1/250 (2^-8) wants an aperture of EV - 8: EV 13 f/5.6 (5); EV 13.25 lies between f/5.6 and f/6.7
+     * (5.5).
+     */
     @ParameterizedTest(name = "1/250 held at EV {0} on {1}: f/{2}, {3} stops")
-    @CsvSource({"13,cn400,5.6,0", "13.5,cn400,6.7,0", "13.25,cn400,5.6,0.25", "13.25,cr100,6.7,-0.25", "13.25,none,5.6,0.25", "13.3,cn400,6.7,-0.2"})
+    @CsvSource({
+        "13,cn400,5.6,0",
+        "13.5,cn400,6.7,0",
+        "13.25,cn400,5.6,0.25",
+        "13.25,cr100,6.7,-0.25",
+        "13.25,none,5.6,0.25",
+        "13.3,cn400,6.7,-0.2"
+    })
     void aHeldTimePicksTheApertureThatComesNearest(double ev, String stock, double fNumber, double error) {
         Advice advice = advice(new Case(ev).stock(stock).index(100).hold(Hold.of(t(1 / 250.0))));
         Suggestion best = advice.bestOne().orElseThrow();
@@ -120,16 +145,22 @@ class AdviceTest {
         assertEquals(List.of(), best.warnings());
     }
 
-    /** 1 s held in full sun, EV 15: f/22 (9) asks for 2^-6 s, so 1 s is six stops over. It stays the best, and says so. */
+    /**
+     * 1 s held in full sun, EV 15: f/22 (9) asks for 2^-6 s, so 1 s is six stops over. It stays the best, and says so.
+     */
     @Test
     void aHeldTimeThatIsFarOffIsKeptAndSaysHowFar() {
-        Suggestion best = advice(new Case(15).hold(Hold.of(t(1))).tripod()).bestOne().orElseThrow();
+        Suggestion best =
+                advice(new Case(15).hold(Hold.of(t(1))).tripod()).bestOne().orElseThrow();
         assertEquals("f/22 at 1s", best.aperture() + " at " + best.time().orElseThrow());
         assertEquals(6, best.errorStops().orElseThrow(), 1e-9);
         assertTrue(best.has(Warning.Code.OUT_OF_RANGE));
     }
 
-    /** EV 18 at EI 100: 1/1000 (2^-10) wants f/16 (8); f/13 (7.5) is half a stop off, which still counts as in range; f/11 (7) is one off. */
+    /**
+     * EV 18 at EI 100: 1/1000 (2^-10) wants f/16 (8); f/13 (7.5) is half a stop off, which still counts as in range;
+     * f/11 (7) is one off.
+     */
     @Test
     void whatTheDialCannotGiveGoesLast() {
         Advice advice = advice(new Case(18));
@@ -141,23 +172,29 @@ class AdviceTest {
     }
 
     /**
-     * The old dial of the 6x6 jumps from 1/100 (2^-6.667) to 1/250 (2^-8). EV 12.333 at EI 100 and f/5.6 asks for 2^-7.333, two thirds of
-     * a stop from both: the dial reaches it, yet who holds f/5.6 is told.
+     * The old dial of the 6x6 jumps from 1/100 (2^-6.667) to 1/250 (2^-8). EV 12.333 at EI 100 and f/5.6 asks for
+     * 2^-7.333, two thirds of a stop from both: the dial reaches it, yet who holds f/5.6 is told.
      */
     @Test
     void whatIsHeldAndMoreThanHalfAStopOffIsTold() {
         Camera old = Shipped.camera("66");
         Case asked = new Case(12 + 1 / 3.0).tripod();
-        Suggestion free = row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 5.6);
+        Suggestion free =
+                row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 5.6);
         assertEquals("1/100", free.time().orElseThrow().toString());
         assertFalse(free.has(Warning.Code.OUT_OF_RANGE));
-        Suggestion held = row(Advice.of(asked.hold(f(5.6)).asked(old, Optional.of(old.lenses().get(0)))), 5.6);
+        Suggestion held = row(
+                Advice.of(asked.hold(f(5.6)).asked(old, Optional.of(old.lenses().get(0)))), 5.6);
         assertEquals(2 / 3.0, held.errorStops().orElseThrow(), 1e-9);
         assertTrue(held.has(Warning.Code.OUT_OF_RANGE));
-        assertFalse(row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 8).has(Warning.Code.OUT_OF_RANGE));
+        assertFalse(row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 8)
+                .has(Warning.Code.OUT_OF_RANGE));
     }
 
-    /** EV 11 at EI 100 on a tripod: from f/2.8 (1/250) to f/22 (1/4) all is well, so the order of the wishes alone decides. */
+    /**
+     * EV 11 at EI 100 on a tripod: from f/2.8 (1/250) to f/22 (1/4) all is well, so the order of the wishes alone
+     * decides.
+     */
     @ParameterizedTest(name = "held {0}, in hand {1}: {2}")
     @CsvSource({"0,0,f/5.6", "11,0,f/11", "11,4,f/11", "0,4,f/4", "0,3.5,f/3.3", "4.5,0,f/5.6", "4.5,8,f/8"})
     void theHeldApertureGoesFirstThenTheOneInHandThenTheMiddle(double held, double inHand, String best) {
@@ -173,17 +210,28 @@ class AdviceTest {
     }
 
     /**
-     * EV 12 at EI 100 with flash: sync is 1/60 (f/8), slower than 1/50 shakes (80 mm on 6x4.5: 1 / (80 x 0.6207) s). f/6.7 and f/9.5 are
-     * ties that go to the longer time, so f/6.7 at 1/60 and f/8 at 1/60 are free of both; a tripod frees all from f/6.7 on.
+     * EV 12 at EI 100 with flash: sync is 1/60 (f/8), slower than 1/50 shakes (80 mm on 6x4.5: 1 / (80 x 0.6207) s).
+     * f/6.7 and f/9.5 are ties that go to the longer time, so f/6.7 at 1/60 and f/8 at 1/60 are free of both; a tripod
+     * frees all from f/6.7 on.
      */
     @ParameterizedTest(name = "in hand f/{0}, tripod {1}: {2}")
-    @CsvSource({"2.8,false,f/6.7", "5.6,false,f/6.7", "9.5,false,f/8", "22,false,f/8", "9.5,true,f/9.5", "2.8,true,f/6.7"})
+    @CsvSource({
+        "2.8,false,f/6.7",
+        "5.6,false,f/6.7",
+        "9.5,false,f/8",
+        "22,false,f/8",
+        "9.5,true,f/9.5",
+        "2.8,true,f/6.7"
+    })
     void flashAndTheHandLimitTheChoice(double inHand, boolean tripod, String best) {
         Case asked = new Case(12).flash().inHand(Scale.anyAperture(inHand));
         assertEquals(best, best(advice(tripod ? asked.tripod() : asked)));
     }
 
-    /** The 150 mm shakes at 1/60 (its limit is 1/93) and 1/125 is past sync: a blurred frame is better than half a black one. */
+    /**
+     * The 150 mm shakes at 1/60 (its limit is 1/93) and 1/125 is past sync: a blurred frame is better than half a black
+     * one.
+     */
     @Test
     void aFrameHalfBlackIsWorseThanAShakyOne() {
         Suggestion best = advice(new Case(12).lens("150").flash()).bestOne().orElseThrow();
@@ -191,7 +239,10 @@ class AdviceTest {
         assertFalse(best.has(Warning.Code.SYNC_SPEED));
     }
 
-    /** EV -3 at EI 100: f/2.8 64 s, f/3.3 90.5 s, f/4 128 s, all off the dial; the table of black-and-white film ends at 100 s. */
+    /**
+     * EV -3 at EI 100: f/2.8 64 s, f/3.3 90.5 s, f/4 128 s, all off the dial; the table of black-and-white film ends at
+     * 100 s.
+     */
     @Test
     void amongEqualsAPublishedTimeGoesBeforeAGuess() {
         Advice advice = advice(new Case(-3).stock("bw400").index(100).tripod());
@@ -200,13 +251,29 @@ class AdviceTest {
         assertFalse(row(advice, 3.3).has(Warning.Code.RECIPROCITY_BEYOND));
     }
 
-    /** Colour negative 400 bears one stop under and three over; push counts in (contract, 2.3). At EV 7 and f/2.8 each of these ratings meets a mark, 1/250 to 1/4. */
+    /**
+     * Colour negative 400 bears one stop under and three over; push counts in (contract, 2.3). At EV 7 and f/2.8 each
+     * of these ratings meets a mark, 1/250 to 1/4.
+     */
     @ParameterizedTest(name = "rated {0}, pushed {1}: {2}")
-    @CsvSource({"200,0,none", "400,0,none", "800,0,none", "1600,0,thin", "1600,2,none", "50,0,none", "50,1,dense", "25,0,dense", "25,-1,none"})
+    @CsvSource({
+        "200,0,none",
+        "400,0,none",
+        "800,0,none",
+        "1600,0,thin",
+        "1600,2,none",
+        "50,0,none",
+        "50,1,dense",
+        "25,0,dense",
+        "25,-1,none"
+    })
     void allHabitsTogetherCanBeTooLittleOrTooMuch(double index, double push, String warning) {
         Suggestion row = row(advice(new Case(7).stock("cn400").index(index).push(push)), 2.8);
-        String found = row.warnings().stream().map(Warning::code).filter(it -> it == Warning.Code.THIN || it == Warning.Code.DENSE)
-                .map(Object::toString).collect(Collectors.joining());
+        String found = row.warnings().stream()
+                .map(Warning::code)
+                .filter(it -> it == Warning.Code.THIN || it == Warning.Code.DENSE)
+                .map(Object::toString)
+                .collect(Collectors.joining());
         assertEquals(warning.equals("none") ? "" : warning, found);
     }
 
@@ -222,8 +289,18 @@ class AdviceTest {
     @Test
     void aLensWithoutADialGetsNoTime() {
         Lens lens = Shipped.camera("645").lenses().get(0);
-        Camera camera = new Camera("box", "Boathouse box", FrameSize.SIX_BY_SIX, Map.of(FilmSize.F120, 12), List.of(), Optional.empty(), Optional.empty(), List.of(lens));
-        Suggestion row = Advice.of(new Case(10).asked(camera, Optional.of(lens))).suggestions().get(0);
+        Camera camera = new Camera(
+                "box",
+                "Boathouse box",
+                FrameSize.SIX_BY_SIX,
+                Map.of(FilmSize.F120, 12),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(lens));
+        Suggestion row = Advice.of(new Case(10).asked(camera, Optional.of(lens)))
+                .suggestions()
+                .get(0);
         assertEquals(Optional.empty(), row.time());
         assertEquals(OptionalDouble.empty(), row.errorStops());
         assertEquals(1 / 128.0, row.meteredSeconds(), 1e-12);
@@ -242,7 +319,10 @@ class AdviceTest {
     }
 
     private static Suggestion row(Advice advice, double fNumber) {
-        return advice.suggestions().stream().filter(it -> it.aperture().fNumber() == fNumber).findFirst().orElseThrow();
+        return advice.suggestions().stream()
+                .filter(it -> it.aperture().fNumber() == fNumber)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Advice advice(Case asked) {
@@ -325,11 +405,26 @@ class AdviceTest {
         }
 
         Advice.Asked asked(Camera camera, Optional<Lens> on) {
-            FilmSpeed speed = index > 0 ? new FilmSpeed(index) : stock.map(Stock::usualIndex).orElse(FilmSpeed.ISO_100);
-            Reciprocity film = reciprocity.orElse(stock.map(Stock::reciprocity).orElse(new Reciprocity.None(OptionalDouble.empty())));
-            OptionalDouble focal = on.map(it -> OptionalDouble.of(it.shortestMm())).orElse(OptionalDouble.empty());
-            return new Advice.Asked(camera, on, focal, stock, push, new LightPath(speed, 0, 0, bias, film), new ExposureValue(ev), hold, inHand,
-                    distance, flash, tripod);
+            FilmSpeed speed = index > 0
+                    ? new FilmSpeed(index)
+                    : stock.map(Stock::usualIndex).orElse(FilmSpeed.ISO_100);
+            Reciprocity film = reciprocity.orElse(
+                    stock.map(Stock::reciprocity).orElse(new Reciprocity.None(OptionalDouble.empty())));
+            OptionalDouble focal =
+                    on.map(it -> OptionalDouble.of(it.shortestMm())).orElse(OptionalDouble.empty());
+            return new Advice.Asked(
+                    camera,
+                    on,
+                    focal,
+                    stock,
+                    push,
+                    new LightPath(speed, 0, 0, bias, film),
+                    new ExposureValue(ev),
+                    hold,
+                    inHand,
+                    distance,
+                    flash,
+                    tripod);
         }
     }
 }

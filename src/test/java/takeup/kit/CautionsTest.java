@@ -21,13 +21,30 @@ import takeup.exposure.Scale;
 /** When something is remarked on, and that the text names the limit (contract, 2.3). */
 class CautionsTest {
     /**
-     * More than a third of a stop above box speed x 2^push, or pushed and not rated above box speed, or pulled and not rated
-     * below it. 500 on 400 is 0.32 stop; 504 is the third; 640 on 200 pushed by 1.7 is right.
+     * More than a third of a stop above box speed x 2^push, or pushed and not rated above box speed, or pulled and not
+     * rated below it. 500 on 400 is 0.32 stop; 504 is the third; 640 on 200 pushed by 1.7 is right.
      */
     @ParameterizedTest(name = "box {0} rated {1} with {2}: {3}")
-    @CsvSource({"400,400,0,false", "400,200,0,false", "400,500,0,false", "400,504,0,false", "400,520,0,true", "400,800,0,true", "400,800,1,false",
-        "400,1600,1,true", "400,1600,2,false", "400,400,1,true", "400,402,1,true", "400,500,1,false", "400,200,1,true", "400,200,-1,false", "400,400,-1,true",
-        "400,800,-1,true", "160,80,0,false", "200,640,1.678072,false"})
+    @CsvSource({
+        "400,400,0,false",
+        "400,200,0,false",
+        "400,500,0,false",
+        "400,504,0,false",
+        "400,520,0,true",
+        "400,800,0,true",
+        "400,800,1,false",
+        "400,1600,1,true",
+        "400,1600,2,false",
+        "400,400,1,true",
+        "400,402,1,true",
+        "400,500,1,false",
+        "400,200,1,true",
+        "400,200,-1,false",
+        "400,400,-1,true",
+        "400,800,-1,true",
+        "160,80,0,false",
+        "200,640,1.678072,false"
+    })
     void ratingAndDevelopmentThatDoNotGoTogetherAreNamed(double box, double index, double push, boolean told) {
         assertEquals(told, Cautions.pushMismatch(box, index, push).isPresent());
     }
@@ -46,9 +63,14 @@ class CautionsTest {
         assertEquals(text, told);
     }
 
-    /** The wording of a lab names normal, push and pull (table push_pull): where the lab would do as rated, nothing is said. */
+    /**
+     * The wording of a lab names normal, push and pull (table push_pull): where the lab would do as rated, nothing is
+     * said.
+     */
     static Stream<ReferenceTable.Row> push_pull() {
-        return ReferenceTable.rows("push_pull").filter(it -> it.text("wording").startsWith("pu") || it.text("wording").equals("normal"));
+        return ReferenceTable.rows("push_pull")
+                .filter(it -> it.text("wording").startsWith("pu")
+                        || it.text("wording").equals("normal"));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -68,7 +90,15 @@ class CautionsTest {
         FrameSize frame = FrameSize.named(row.text("format")).orElseThrow();
         double focal = row.number("focal_mm");
         assertEquals(row.number("limit_s"), frame.handHeldLimit(focal), 1e-4 * row.number("limit_s"));
-        Camera camera = new Camera("box", "Boathouse box", frame, java.util.Map.of(), List.of(), Optional.empty(), Optional.empty(), List.of());
+        Camera camera = new Camera(
+                "box",
+                "Boathouse box",
+                frame,
+                java.util.Map.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
         ExposureTime fast = Scale.FULL.time(row.number("next_faster_full_stop")).orElseThrow();
         ExposureTime slow = Scale.FULL.times().get(Scale.FULL.times().indexOf(fast) - 1);
         assertEquals(List.of(), ofTime(fast, camera, focal, false, false));
@@ -78,36 +108,64 @@ class CautionsTest {
 
     /** Sync 1/60 and 1/500 as the shipped profiles have them; without flash nothing is said. */
     @ParameterizedTest(name = "{0} at 1/{1}, flash {2}: {3}")
-    @CsvSource({"645,60,true,''", "645,125,true,sync-speed", "645,125,false,''", "66,500,true,''", "35af,250,true,sync-speed", "35af,200,true,''", "compact,125,true,''"})
+    @CsvSource({
+        "645,60,true,''",
+        "645,125,true,sync-speed",
+        "645,125,false,''",
+        "66,500,true,''",
+        "35af,250,true,sync-speed",
+        "35af,200,true,''",
+        "compact,125,true,''"
+    })
     void flashFasterThanSyncIsTold(String key, double oneOver, boolean flash, String code) {
         List<Warning.Code> found = ofTime(Scale.anyTime(1 / oneOver), Shipped.camera(key), 50, flash, true);
-        assertEquals(code.isEmpty() ? List.of() : List.of(Warning.Code.named(code).orElseThrow()), found);
+        assertEquals(
+                code.isEmpty() ? List.of() : List.of(Warning.Code.named(code).orElseThrow()), found);
     }
 
     /**
-     * The shipped cameras against the table flash_sync: with flash the slowest time of a row's limits is always right, the
-     * camera's own sync lies within them, and the next faster mark of its dial is told; a leaf shutter is told of at no time.
+     * The shipped cameras against the table flash_sync: with flash the slowest time of a row's limits is always right,
+     * the camera's own sync lies within them, and the next faster mark of its dial is told; a leaf shutter is told of
+     * at no time.
      */
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"'focal plane, simpler cameras',35", "'focal plane, mid-range',35af", "'focal plane, mid-range',pan", "'focal plane, large roll-film bodies',645",
-        "leaf shutter,66", "leaf shutter,67", "leaf shutter,69", "leaf shutter,half"})
+    @CsvSource({
+        "'focal plane, simpler cameras',35",
+        "'focal plane, mid-range',35af",
+        "'focal plane, mid-range',pan",
+        "'focal plane, large roll-film bodies',645",
+        "leaf shutter,66",
+        "leaf shutter,67",
+        "leaf shutter,69",
+        "leaf shutter,half"
+    })
     void aShutterSyncsAsItsKindDoes(String shutter, String key) {
-        ReferenceTable.Row row = ReferenceTable.rows("flash_sync").filter(it -> it.text("shutter").equals(shutter)).findFirst().orElseThrow();
+        ReferenceTable.Row row = ReferenceTable.rows("flash_sync")
+                .filter(it -> it.text("shutter").equals(shutter))
+                .findFirst()
+                .orElseThrow();
         Camera camera = Shipped.camera(key);
         List<ExposureTime> dial = camera.shutter().orElseThrow().marks();
         if (row.text("typical_limit").startsWith("all speeds")) {
             dial.forEach(it -> assertEquals(List.of(), ofTime(it, camera, 50, true, true)));
             return;
         }
-        List<Double> limits = Stream.of(row.text("typical_limit").split(" to ")).map(it -> 1 / Double.parseDouble(it.substring(2))).toList();
+        List<Double> limits = Stream.of(row.text("typical_limit").split(" to "))
+                .map(it -> 1 / Double.parseDouble(it.substring(2)))
+                .toList();
         double sync = camera.syncTime().orElseThrow().seconds();
         assertTrue(limits.get(0) >= sync && sync >= limits.get(limits.size() - 1), row + " against " + sync);
         for (ExposureTime mark : dial) {
-            assertEquals(mark.seconds() < sync ? List.of(Warning.Code.SYNC_SPEED) : List.of(), ofTime(mark, camera, 50, true, true));
+            assertEquals(
+                    mark.seconds() < sync ? List.of(Warning.Code.SYNC_SPEED) : List.of(),
+                    ofTime(mark, camera, 50, true, true));
         }
     }
 
-    /** More than half a stop past the fastest or longest mark, 2^-10.5 = 0.00069 s and 2^3.5 = 11.3 s; on a dial with bulb too. */
+    /**
+     * More than half a stop past the fastest or longest mark, 2^-10.5 = 0.00069 s and 2^3.5 = 11.3 s; on a dial with
+     * bulb too.
+     */
     @ParameterizedTest(name = "{0} s: {1}")
     @CsvSource({"0.00068,true", "0.00070,false", "11.2,false", "11.5,true", "1,false"})
     void aTimeThatTheDialDoesNotReachIsTold(double seconds, boolean told) {
@@ -120,20 +178,38 @@ class CautionsTest {
     @CsvSource({"2.8,0.001,false", "22,8,false", "2,0.008,true", "32,0.008,true", "8,0.0005,true", "8,60,false"})
     void whatIsSetBeyondTheRingsIsTold(double fNumber, double seconds, boolean told) {
         Camera camera = Shipped.camera("645");
-        assertEquals(told, Cautions.beyondRings(Optional.of(Scale.FULL.aperture(fNumber).orElseThrow()), Optional.of(Scale.anyTime(seconds)), camera,
-                Optional.of(camera.lenses().get(0))).isPresent());
+        assertEquals(
+                told,
+                Cautions.beyondRings(
+                                Optional.of(Scale.FULL.aperture(fNumber).orElseThrow()),
+                                Optional.of(Scale.anyTime(seconds)),
+                                camera,
+                                Optional.of(camera.lenses().get(0)))
+                        .isPresent());
     }
 
     /** Without bulb a time longer than the dial cannot be set at all. */
     @Test
     void withoutBulbALongTimeIsBeyondTheDial() {
-        Camera camera = new Camera("box", "Boathouse box", FrameSize.SMALL, java.util.Map.of(), List.of(),
-                Optional.of(Shutter.between(1, 1 / 500.0, Scale.FULL, false)), Optional.empty(), List.of());
-        assertTrue(Cautions.beyondRings(Optional.empty(), Optional.of(Scale.anyTime(2)), camera, Optional.empty()).isPresent());
-        assertFalse(Cautions.beyondRings(Optional.empty(), Optional.of(Scale.anyTime(1)), camera, Optional.empty()).isPresent());
+        Camera camera = new Camera(
+                "box",
+                "Boathouse box",
+                FrameSize.SMALL,
+                java.util.Map.of(),
+                List.of(),
+                Optional.of(Shutter.between(1, 1 / 500.0, Scale.FULL, false)),
+                Optional.empty(),
+                List.of());
+        assertTrue(Cautions.beyondRings(Optional.empty(), Optional.of(Scale.anyTime(2)), camera, Optional.empty())
+                .isPresent());
+        assertFalse(Cautions.beyondRings(Optional.empty(), Optional.of(Scale.anyTime(1)), camera, Optional.empty())
+                .isPresent());
     }
 
-    /** Colour negative 400 bears 1 + 3 stops; reversal half a stop each way. Remedies differ: shadows first on negative, highlights on reversal. */
+    /**
+     * Colour negative 400 bears 1 + 3 stops; reversal half a stop each way. Remedies differ: shadows first on negative,
+     * highlights on reversal.
+     */
     @ParameterizedTest(name = "{0} stops on {1}: {2}")
     @CsvSource({"4,cn400,''", "4.005,cn400,''", "4.2,cn400,m low", "1,cr100,''", "1.5,cr100,m high"})
     void readingsFurtherApartThanTheFilmBearsAreTold(double span, String stock, String remedy) {
@@ -156,7 +232,9 @@ class CautionsTest {
     void theTextNamesTheLimit() {
         List<Warning> into = new ArrayList<>();
         Cautions.ofTime(Scale.anyTime(1 / 30.0), Shipped.camera("645"), OptionalDouble.of(80), false, false, into);
-        assertEquals("1/30 is long for the hand: the rule for 80 mm on 6x4.5 is 1/50; a tripod lifts it (tripod on)", into.get(0).text());
+        assertEquals(
+                "1/30 is long for the hand: the rule for 80 mm on 6x4.5 is 1/50; a tripod lifts it (tripod on)",
+                into.get(0).text());
     }
 
     /** A film that publishes nothing past a time is not corrected there, but is flagged. */
@@ -164,7 +242,9 @@ class CautionsTest {
     void pastWhatIsPublishedACorrectionIsAGuess() {
         List<Warning> into = new ArrayList<>();
         Cautions.reciprocity(20, new takeup.exposure.Reciprocity.None(OptionalDouble.of(10)), into);
-        assertEquals(List.of(Warning.Code.RECIPROCITY_BEYOND), into.stream().map(Warning::code).toList());
+        assertEquals(
+                List.of(Warning.Code.RECIPROCITY_BEYOND),
+                into.stream().map(Warning::code).toList());
     }
 
     /** digitaltruth.com, Reciprocity, black-and-white: 1 s becomes 2 s, developed 10 % less; nothing below. */
@@ -174,7 +254,10 @@ class CautionsTest {
         Cautions.reciprocity(1, Shipped.stock("bw400").reciprocity(), into);
         Cautions.reciprocity(0.7, Shipped.stock("bw400").reciprocity(), into);
         Cautions.reciprocity(1, Shipped.stock("foma200").reciprocity(), into);
-        assertEquals(List.of("metered 1s, this film needs 2s; develop 10 % less", "metered 0.7s, this film needs 1s", "metered 1s, this film needs 3s"),
+        assertEquals(
+                List.of(
+                        "metered 1s, this film needs 2s; develop 10 % less",
+                        "metered 0.7s, this film needs 1s", "metered 1s, this film needs 3s"),
                 into.stream().map(Warning::text).toList());
     }
 
@@ -186,7 +269,8 @@ class CautionsTest {
         assertEquals(Optional.empty(), Warning.Code.named("thick"));
     }
 
-    private static List<Warning.Code> ofTime(ExposureTime time, Camera camera, double focalMm, boolean flash, boolean tripod) {
+    private static List<Warning.Code> ofTime(
+            ExposureTime time, Camera camera, double focalMm, boolean flash, boolean tripod) {
         List<Warning> into = new ArrayList<>();
         Cautions.ofTime(time, camera, OptionalDouble.of(focalMm), flash, tripod, into);
         return into.stream().map(Warning::code).toList();

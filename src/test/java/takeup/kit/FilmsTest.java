@@ -13,10 +13,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.ReferenceTable;
 import takeup.exposure.Aperture;
+import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.LightPath;
-import takeup.exposure.DevelopmentChange;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 import takeup.exposure.Stops;
@@ -24,9 +24,23 @@ import takeup.exposure.Stops;
 /** The shipped stocks against the published numbers of their films, and the whole chain from light to time. */
 class FilmsTest {
     /** The films of the tables, and a stock that carries each one's numbers. */
-    private static final Map<String, String> STOCKS = Map.of("Foma 400", "foma400", "Foma 200", "foma200", "Kentmere 100", "kentmere100",
-            "Kentmere 400", "kentmere400", "Agfa APX type", "apx100", "generic b/w", "bw400", "generic colour negative", "cn400",
-            "generic colour reversal", "cr100");
+    private static final Map<String, String> STOCKS = Map.of(
+            "Foma 400",
+            "foma400",
+            "Foma 200",
+            "foma200",
+            "Kentmere 100",
+            "kentmere100",
+            "Kentmere 400",
+            "kentmere400",
+            "Agfa APX type",
+            "apx100",
+            "generic b/w",
+            "bw400",
+            "generic colour negative",
+            "cn400",
+            "generic colour reversal",
+            "cr100");
 
     static Stream<ReferenceTable.Row> reciprocity_cases() {
         return ReferenceTable.rows("reciprocity_cases");
@@ -37,11 +51,27 @@ class FilmsTest {
     }
 
     @ParameterizedTest(name = "{0} has the numbers of {1}")
-    @CsvSource({"foma400,Foma 400", "foma200,Foma 200", "kentmere100,Kentmere 100", "kentmere400,Kentmere 400", "apx100,Agfa APX type", "apx400,Agfa APX type",
-        "bw100,generic b/w", "bw400,generic b/w", "bw3200,generic b/w", "cbw400,generic b/w", "cn160,generic colour negative", "cn400,generic colour negative",
-        "cn800,generic colour negative", "cr50,generic colour reversal", "cr100,generic colour reversal"})
+    @CsvSource({
+        "foma400,Foma 400",
+        "foma200,Foma 200",
+        "kentmere100,Kentmere 100",
+        "kentmere400,Kentmere 400",
+        "apx100,Agfa APX type",
+        "apx400,Agfa APX type",
+        "bw100,generic b/w",
+        "bw400,generic b/w",
+        "bw3200,generic b/w",
+        "cbw400,generic b/w",
+        "cn160,generic colour negative",
+        "cn400,generic colour negative",
+        "cn800,generic colour negative",
+        "cr50,generic colour reversal",
+        "cr100,generic colour reversal"
+    })
     void aStockHasThePublishedNumbersOfItsFilm(String key, String film) throws JsonText.NotJson {
-        Json.Obj films = (Json.Obj) ((Json.Obj) JsonText.read(ReferenceTable.text("reciprocity_films.json"))).field("films").orElseThrow();
+        Json.Obj films = (Json.Obj) ((Json.Obj) JsonText.read(ReferenceTable.text("reciprocity_films.json")))
+                .field("films")
+                .orElseThrow();
         Json.Obj numbers = (Json.Obj) films.field(film).orElseThrow();
         Reciprocity shipped = Shipped.stock(key).reciprocity();
         assertEquals(published(numbers), shipped instanceof DevelopmentChange change ? change.times() : shipped);
@@ -50,10 +80,14 @@ class FilmsTest {
     private static Reciprocity published(Json.Obj film) {
         if (film.field("power").isPresent()) {
             Json.Obj power = (Json.Obj) film.field("power").get();
-            return new Reciprocity.Power(number(power.field("p").orElseThrow()), number(power.field("threshold_s").orElseThrow()));
+            return new Reciprocity.Power(
+                    number(power.field("p").orElseThrow()),
+                    number(power.field("threshold_s").orElseThrow()));
         }
-        return film.field("time_table").isPresent() ? new Reciprocity.Table(points(film.field("time_table").get()))
-                : new Reciprocity.Opening(points(film.field("aperture_stops_table").orElseThrow()));
+        return film.field("time_table").isPresent()
+                ? new Reciprocity.Table(points(film.field("time_table").get()))
+                : new Reciprocity.Opening(
+                        points(film.field("aperture_stops_table").orElseThrow()));
     }
 
     private static List<Reciprocity.Point> points(Json table) {
@@ -69,7 +103,10 @@ class FilmsTest {
         return ((Json.Num) json).value();
     }
 
-    /** The table's own tolerance: 2 % or 0.03 stop. Whether an answer given in stops lies past the table is counted otherwise here (contract, 2.3). */
+    /**
+     * The table's own tolerance: 2 % or 0.03 stop. Whether an answer given in stops lies past the table is counted
+     * otherwise here (contract, 2.3).
+     */
     @ParameterizedTest(name = "{0}")
     @MethodSource("reciprocity_cases")
     void aLongExposureIsCorrectedAsPublished(ReferenceTable.Row row) {
@@ -89,7 +126,10 @@ class FilmsTest {
         return Shipped.stocks();
     }
 
-    /** From 1/1000 s to ten minutes: what was lengthened on the way there is taken back on the way back, to the tolerance of thresholds. */
+    /**
+     * From 1/1000 s to ten minutes: what was lengthened on the way there is taken back on the way back, to the
+     * tolerance of thresholds.
+     */
     @ParameterizedTest(name = "{0}")
     @MethodSource("stocks")
     void aCorrectedTimeIsWorthTheMeteredOne(String key) {
@@ -97,7 +137,11 @@ class FilmsTest {
         for (double metered = 0.001; metered < 600; metered *= 1.17) {
             OptionalDouble corrected = film.corrected(metered);
             assertTrue(corrected.orElseThrow() >= metered, key + " shortens " + metered);
-            assertEquals(0, Stops.of(film.worth(corrected.getAsDouble()) / metered), Stops.TOLERANCE, key + " at " + metered);
+            assertEquals(
+                    0,
+                    Stops.of(film.worth(corrected.getAsDouble()) / metered),
+                    Stops.TOLERANCE,
+                    key + " at " + metered);
         }
     }
 
@@ -105,13 +149,20 @@ class FilmsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("exposure_cases")
     void fromLightToTimeEachStepIsTakenOnceAndInOrder(ReferenceTable.Row row) {
-        Reciprocity film = row.has("film") ? Shipped.stock(STOCKS.get(row.text("film"))).reciprocity() : new Reciprocity.None(OptionalDouble.empty());
+        Reciprocity film = row.has("film")
+                ? Shipped.stock(STOCKS.get(row.text("film"))).reciprocity()
+                : new Reciprocity.None(OptionalDouble.empty());
         double filters = filterStops(row.text("filters"));
-        double extension = Stops.ofMagnification(row.has("magnification") ? row.number("magnification")
-                : row.has("extension_mm") ? row.number("extension_mm") / row.number("focal_mm") - 1 : 0);
+        double extension = Stops.ofMagnification(
+                row.has("magnification")
+                        ? row.number("magnification")
+                        : row.has("extension_mm") ? row.number("extension_mm") / row.number("focal_mm") - 1 : 0);
         assertEquals(row.number("stops_lost"), filters + extension, 1e-5);
-        LightPath path = new LightPath(new FilmSpeed(row.number("ei")), filters, extension, row.number("compensation"), film);
-        Aperture aperture = row.has("f_label") ? Scale.anyAperture(row.number("f_label")) : Aperture.literal(row.number("f_number"));
+        LightPath path =
+                new LightPath(new FilmSpeed(row.number("ei")), filters, extension, row.number("compensation"), film);
+        Aperture aperture = row.has("f_label")
+                ? Scale.anyAperture(row.number("f_label"))
+                : Aperture.literal(row.number("f_number"));
         assertEquals(row.number("f_number"), aperture.exactFNumber(), 0.0125 * row.number("f_number"));
         double metered = path.metered(light(row), aperture);
         assertEquals(row.number("metered_s"), metered, 0.001 * metered);

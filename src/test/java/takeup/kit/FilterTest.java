@@ -12,9 +12,21 @@ import takeup.ReferenceTable;
 /** Filters by name; factors read in the table filters. */
 class FilterTest {
     @ParameterizedTest(name = "{0} is {1} in the table")
-    @CsvSource({"yellow,yellow", "yellow-green,yellow-green", "orange,orange", "red,red", "green,green", "polariser,polariser low", "warming,warming", "skylight,skylight/UV"})
+    @CsvSource({
+        "yellow,yellow",
+        "yellow-green,yellow-green",
+        "orange,orange",
+        "red,red",
+        "green,green",
+        "polariser,polariser low",
+        "warming,warming",
+        "skylight,skylight/UV"
+    })
     void aFilterTakesWhatTheTableSays(String name, String inTable) {
-        ReferenceTable.Row row = ReferenceTable.rows("filters").filter(it -> it.text("filter").equals(inTable)).findFirst().orElseThrow();
+        ReferenceTable.Row row = ReferenceTable.rows("filters")
+                .filter(it -> it.text("filter").equals(inTable))
+                .findFirst()
+                .orElseThrow();
         assertEquals(row.number("stops"), Filter.named(name).orElseThrow().stops(), 1e-6);
     }
 
@@ -25,7 +37,12 @@ class FilterTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource({"yellow,yellow takes 1 stop (2x)", "orange,orange takes 1.6 stops (3x)", "green,green takes 2.6 stops (6x)", "skylight,skylight takes 0 stops (1x)"})
+    @CsvSource({
+        "yellow,yellow takes 1 stop (2x)",
+        "orange,orange takes 1.6 stops (3x)",
+        "green,green takes 2.6 stops (6x)",
+        "skylight,skylight takes 0 stops (1x)"
+    })
     void theLossIsSaidAsStopsAndAsAFactor(String name, String words) {
         assertEquals(words, Filter.named(name).orElseThrow().words());
     }

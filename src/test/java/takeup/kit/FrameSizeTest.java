@@ -18,7 +18,8 @@ class FrameSizeTest {
     @MethodSource("formats")
     void aFrameSizeHasItsDiagonal(ReferenceTable.Row row) {
         String format = row.text("format");
-        FrameSize size = FrameSize.named(format.substring(format.lastIndexOf(' ') + 1)).orElseThrow();
+        FrameSize size =
+                FrameSize.named(format.substring(format.lastIndexOf(' ') + 1)).orElseThrow();
         assertEquals(row.number("diagonal_mm"), size.diagonalMm(), 1e-4);
         assertEquals(row.number("coc_d1500_mm"), size.circleOfConfusionMm(), 1e-7);
         assertEquals(row.number("crop_to_35"), 1 / size.handHeldLimit(1), 1e-5);

@@ -21,7 +21,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** JSON text to plain data and back. */
 class JsonTextTest {
     @ParameterizedTest
-    @ValueSource(strings = {"{\"a\":[1,2.5,-0.00024414,true,false,null,\"b\"],\"c\":{}}", "[]", "\"\\u0007 bell, \\\" quote, é\"", "0.1", "[[[]]]"})
+    @ValueSource(
+            strings = {
+                "{\"a\":[1,2.5,-0.00024414,true,false,null,\"b\"],\"c\":{}}",
+                "[]",
+                "\"\\u0007 bell, \\\" quote, é\"",
+                "0.1",
+                "[[[]]]"
+            })
     void whatIsReadIsWrittenAsItStood(String text) throws JsonText.NotJson {
         assertEquals(text, JsonText.line(JsonText.read(text)));
         assertEquals(text, JsonText.line(JsonText.read(JsonText.pretty(JsonText.read(text)))));
@@ -38,13 +45,23 @@ class JsonTextTest {
     /** Some editors end lines with a carriage return alone. */
     @Test
     void aLineMayEndInACarriageReturn() throws JsonText.NotJson {
-        assertEquals(2, ((Json.Obj) JsonText.read("{\r\"a\": 1}")).field("a").orElseThrow().line());
+        assertEquals(
+                2,
+                ((Json.Obj) JsonText.read("{\r\"a\": 1}"))
+                        .field("a")
+                        .orElseThrow()
+                        .line());
     }
 
     @Test
     void notKnownIsNullAndNeverZero() {
-        assertEquals("{\"a\":null,\"b\":null,\"c\":2.5,\"d\":[1,\"f/8\"]}", JsonText.line(Json.object().and("a", Optional.empty())
-                .and("b", OptionalDouble.empty()).and("c", OptionalDouble.of(2.5)).and("d", List.of(1, takeup.exposure.Scale.anyAperture(8)))));
+        assertEquals(
+                "{\"a\":null,\"b\":null,\"c\":2.5,\"d\":[1,\"f/8\"]}",
+                JsonText.line(Json.object()
+                        .and("a", Optional.empty())
+                        .and("b", OptionalDouble.empty())
+                        .and("c", OptionalDouble.of(2.5))
+                        .and("d", List.of(1, takeup.exposure.Scale.anyAperture(8)))));
     }
 
     @ParameterizedTest
@@ -57,12 +74,17 @@ class JsonTextTest {
     @Test
     void whatATerminalMightObeyIsWrittenAsAnEscape() throws JsonText.NotJson {
         String text = "bow \u009b2J\u202e seat \ud83d\udea3 \ud83d";
-        String written = JsonText.line(Json.object().and("note", Optional.of(text)).and("frame", OptionalInt.of(3)));
+        String written =
+                JsonText.line(Json.object().and("note", Optional.of(text)).and("frame", OptionalInt.of(3)));
         assertEquals("{\"note\":\"bow \\u009b2J\\u202e seat \ud83d\udea3 \\ud83d\",\"frame\":3}", written);
-        assertEquals(text, ((Json.Text) ((Json.Obj) JsonText.read(written)).field("note").orElseThrow()).value());
+        assertEquals(
+                text,
+                ((Json.Text) ((Json.Obj) JsonText.read(written)).field("note").orElseThrow()).value());
     }
 
-    /** Whatever stands in a text, another reader of JSON finds the same text, and nothing that a terminal might obey. */
+    /**
+     * Whatever stands in a text, another reader of JSON finds the same text, and nothing that a terminal might obey.
+     */
     @Test
     void whateverIsWrittenIsReadBackByAnotherReader() throws IOException, JsonText.NotJson {
         Random random = new Random(20260913);
@@ -83,7 +105,8 @@ class JsonTextTest {
         StringBuilder text = new StringBuilder();
         for (int length = random.nextInt(6); length > 0; length--) {
             int from = random.nextInt(letters.length());
-            boolean isPair = Character.isSurrogatePair(letters.charAt(from), letters.charAt(Math.min(from + 1, letters.length() - 1)));
+            boolean isPair = Character.isSurrogatePair(
+                    letters.charAt(from), letters.charAt(Math.min(from + 1, letters.length() - 1)));
             text.append(letters, from, from + (isPair ? 2 : 1));
         }
         return text.toString();
@@ -101,17 +124,32 @@ class JsonTextTest {
 
     static Stream<Arguments> limits() {
         return Stream.of(
-                Arguments.of("[".repeat(32) + "]".repeat(32), "brackets stand in brackets, more than 32 deep", "[".repeat(33) + "]".repeat(33)),
+                Arguments.of(
+                        "[".repeat(32) + "]".repeat(32),
+                        "brackets stand in brackets, more than 32 deep",
+                        "[".repeat(33) + "]".repeat(33)),
                 Arguments.of("9".repeat(64), "a number has more than 64 digits", "9".repeat(65)),
-                Arguments.of("{\"" + "x".repeat(200) + "\":1}", "a field's name has more than 200 letters", "{\"" + "x".repeat(201) + "\":1}"),
-                Arguments.of("\"" + "x".repeat(20_000) + "\"", "a text has more than 20000 letters", "\"" + "x".repeat(40_000) + "\""),
-                Arguments.of("1" + " ".repeat(7_000_000), "it is longer than anything that is read here", "1" + " ".repeat(9_000_000)));
+                Arguments.of(
+                        "{\"" + "x".repeat(200) + "\":1}",
+                        "a field's name has more than 200 letters",
+                        "{\"" + "x".repeat(201) + "\":1}"),
+                Arguments.of(
+                        "\"" + "x".repeat(20_000) + "\"",
+                        "a text has more than 20000 letters",
+                        "\"" + "x".repeat(40_000) + "\""),
+                Arguments.of(
+                        "1" + " ".repeat(7_000_000),
+                        "it is longer than anything that is read here",
+                        "1" + " ".repeat(9_000_000)));
     }
 
     /** A name may hold a line feed; what is told of it stays on one line. */
     @Test
     void theReasonIsOneLine() {
-        assertEquals("this is not JSON: Duplicate field 'bow", assertThrows(JsonText.NotJson.class, () -> JsonText.read("{\"bow\\nseat\":1,\"bow\\nseat\":2}")).getMessage());
+        assertEquals(
+                "this is not JSON: Duplicate field 'bow",
+                assertThrows(JsonText.NotJson.class, () -> JsonText.read("{\"bow\\nseat\":1,\"bow\\nseat\":2}"))
+                        .getMessage());
     }
 
     @Test

@@ -14,21 +14,36 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KitTest {
     private final List<String> opened = new ArrayList<>();
     private final Kit kit = new Kit(new Kit.Shelf() {
-        @Override public List<String> keys(Kit.Sort sort) {
-            return sort == Kit.Sort.STOCKS ? List.of("cn400", "torn", "wet") : sort == Kit.Sort.CAMERAS ? List.of("box") : List.of();
+        @Override
+        public List<String> keys(Kit.Sort sort) {
+            return sort == Kit.Sort.STOCKS
+                    ? List.of("cn400", "torn", "wet")
+                    : sort == Kit.Sort.CAMERAS ? List.of("box") : List.of();
         }
 
-        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
+        @Override
+        public Optional<Kit.File> file(Kit.Sort sort, String key) {
             if (!keys(sort).contains(key)) {
                 return Optional.empty();
             }
             opened.add(key);
-            return Optional.of(switch (key) {
-                case "cn400" -> new Kit.File("stocks/cn400.json", Shipped.text("stocks", "cn400"), Optional.empty());
-                case "box" -> new Kit.File("cameras/box.json", "{\"name\": \"Box\", \"frameSize\": \"6x6\",\n \"frames\": {\"120\": 12}, \"lense\": 1}", Optional.empty());
-                case "torn" -> new Kit.File("stocks/torn.json", "{\"name\": \"Torn\"}", Optional.empty());
-                default -> new Kit.File("stocks/wet.json", "", Optional.of("stocks/wet.json cannot be read: permission denied"));
-            });
+            return Optional.of(
+                    switch (key) {
+                        case "cn400" ->
+                            new Kit.File("stocks/cn400.json", Shipped.text("stocks", "cn400"), Optional.empty());
+                        case "box" ->
+                            new Kit.File(
+                                    "cameras/box.json",
+                                    "{\"name\": \"Box\", \"frameSize\": \"6x6\",\n \"frames\": {\"120\": 12}, "
+                                            + "\"lense\": 1}",
+                                    Optional.empty());
+                        case "torn" -> new Kit.File("stocks/torn.json", "{\"name\": \"Torn\"}", Optional.empty());
+                        default ->
+                            new Kit.File(
+                                    "stocks/wet.json",
+                                    "",
+                                    Optional.of("stocks/wet.json cannot be read: permission denied"));
+                    });
         }
     });
 
@@ -45,13 +60,18 @@ class KitTest {
         List<String> lying = new ArrayList<>(List.of("cn400"));
         List<Kit.Sort> lookedThrough = new ArrayList<>();
         Kit growing = new Kit(new Kit.Shelf() {
-            @Override public List<String> keys(Kit.Sort sort) {
+            @Override
+            public List<String> keys(Kit.Sort sort) {
                 lookedThrough.add(sort);
                 return List.copyOf(lying);
             }
 
-            @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
-                return lying.contains(key) ? Optional.of(new Kit.File("stocks/" + key + ".json", Shipped.text("stocks", key), Optional.empty())) : Optional.empty();
+            @Override
+            public Optional<Kit.File> file(Kit.Sort sort, String key) {
+                return lying.contains(key)
+                        ? Optional.of(
+                                new Kit.File("stocks/" + key + ".json", Shipped.text("stocks", key), Optional.empty()))
+                        : Optional.empty();
             }
         });
         assertEquals(growing.keys(Kit.Sort.STOCKS), growing.keys(Kit.Sort.STOCKS));
@@ -69,8 +89,11 @@ class KitTest {
     void aWrongFileTakesOutItselfAlone() {
         assertEquals(Optional.empty(), kit.stock("torn"));
         assertTrue(kit.stock("cn400").isPresent());
-        assertEquals(List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"),
-                kit.allProblems().stream().filter(it -> it.startsWith("stocks/")).toList());
+        assertEquals(
+                List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"),
+                kit.allProblems().stream()
+                        .filter(it -> it.startsWith("stocks/"))
+                        .toList());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -84,11 +107,17 @@ class KitTest {
         assertEquals(why, kit.whyNot(Kit.Sort.STOCKS, key));
     }
 
-    /** Contract, 3.1: an unknown field is a warning with file, line and the nearest known name; the profile is used all the same. */
+    /**
+     * Contract, 3.1: an unknown field is a warning with file, line and the nearest known name; the profile is used all
+     * the same.
+     */
     @Test
     void anUnknownFieldIsToldWhereTheProfileIsUsed() {
         assertTrue(kit.camera("box").isPresent());
-        assertEquals(" In its profile: cameras/box.json:2: lense is no field known here, and is left out; did you mean lenses?.", kit.remark(Kit.Sort.CAMERAS, "box"));
+        assertEquals(
+                " In its profile: cameras/box.json:2: lense is no field known here, and is left out; did you "
+                        + "mean lenses?.",
+                kit.remark(Kit.Sort.CAMERAS, "box"));
         assertEquals("", kit.remark(Kit.Sort.STOCKS, "cn400"));
         assertEquals("", kit.remark(Kit.Sort.STOCKS, "velvet"));
     }
@@ -104,6 +133,8 @@ class KitTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"lod,load", "laod,load", "unlaod,unload", "LOAD,load", "zzzz,nothing", "lens,lens"})
     void aMisspeltWordFindsItsNeighbour(String typed, String meant) {
-        assertEquals(meant, Nearest.to(typed, List.of("load", "unload", "lens", "lost")).orElse("nothing"));
+        assertEquals(
+                meant,
+                Nearest.to(typed, List.of("load", "unload", "lens", "lost")).orElse("nothing"));
     }
 }

@@ -12,8 +12,14 @@ import takeup.exposure.Light;
 /** The first and the last value that a profile may hold, and the ones just beyond. */
 class ProfileEdgesTest {
     private static List<String> camera(String frames, String backs, String marks) {
-        return ProfileReader.camera("box", "box.json", "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": " + frames + "}, \"backs\": [" + backs
-                + "], \"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"focalMm\": 80, \"marks\": [" + marks + "]}]}").problems();
+        return ProfileReader.camera(
+                        "box",
+                        "box.json",
+                        "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": " + frames
+                                + "}, \"backs\": [" + backs
+                                + "], \"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"focalMm\": 80, \"marks\": ["
+                                + marks + "]}]}")
+                .problems();
     }
 
     @ParameterizedTest(name = "{0} frames, lens marks {1}")
@@ -37,26 +43,41 @@ class ProfileEdgesTest {
         for (int back = 2; back <= count; back++) {
             backs.append(", \"b").append(back).append('"');
         }
-        assertEquals(problems == 0 ? List.of() : List.of("box.json:1: backs is a list in brackets of 1 to 20 items"), camera("12", backs.toString(), "2.8, 4"));
+        assertEquals(
+                problems == 0 ? List.of() : List.of("box.json:1: backs is a list in brackets of 1 to 20 items"),
+                camera("12", backs.toString(), "2.8, 4"));
     }
 
     @ParameterizedTest(name = "a name of {0} letters: {1}")
     @CsvSource({"1, true", "80, true", "81, false"})
     void aNameHasUpToEightyLetters(int letters, boolean fits) {
-        List<String> problems = ProfileReader.meter("own", "own.json", "{\"name\": \"" + "m".repeat(letters) + "\", \"shows\": \"pair\"}").problems();
+        List<String> problems = ProfileReader.meter(
+                        "own", "own.json", "{\"name\": \"" + "m".repeat(letters) + "\", \"shows\": \"pair\"}")
+                .problems();
         assertEquals(fits ? List.of() : List.of("own.json:1: name is text of 1 to 80 letters in quotes"), problems);
     }
 
     @ParameterizedTest(name = "{0}")
     @CsvSource({"incident, INCIDENT", "reflected, REFLECTED", "spot, SPOT"})
     void aMeterReadsInTheWayThatItsFileNames(String word, Light.Method method) {
-        assertEquals(method, ProfileReader.meter("own", "own.json", "{\"name\": \"Own\", \"shows\": \"pair\", \"method\": \"" + word + "\"}").profile().orElseThrow().method());
+        assertEquals(
+                method,
+                ProfileReader.meter(
+                                "own",
+                                "own.json",
+                                "{\"name\": \"Own\", \"shows\": \"pair\", \"method\": \"" + word + "\"}")
+                        .profile()
+                        .orElseThrow()
+                        .method());
     }
 
     @Test
     void aMeterThatReadsInNoKnownWayIsRefused() {
-        assertEquals(List.of("own.json:1: method is one of incident, reflected, spot"),
-                ProfileReader.meter("own", "own.json", "{\"name\": \"Own\", \"shows\": \"pair\", \"method\": \"guess\"}").problems());
+        assertEquals(
+                List.of("own.json:1: method is one of incident, reflected, spot"),
+                ProfileReader.meter(
+                                "own", "own.json", "{\"name\": \"Own\", \"shows\": \"pair\", \"method\": \"guess\"}")
+                        .problems());
     }
 
     @ParameterizedTest(name = "{0} letters: {1}")
@@ -67,8 +88,14 @@ class ProfileEdgesTest {
 
     @Test
     void aLensWithoutItsLengthIsRefused() {
-        assertEquals(List.of("box.json:2: focalMm is missing"), ProfileReader.camera("box", "box.json", "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12},\n"
-                + "\"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"marks\": [2.8, 4]}]}").problems());
+        assertEquals(
+                List.of("box.json:2: focalMm is missing"),
+                ProfileReader.camera(
+                                "box",
+                                "box.json",
+                                "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12},\n"
+                                        + "\"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"marks\": [2.8, 4]}]}")
+                        .problems());
     }
 
     @Test
@@ -93,8 +120,14 @@ class ProfileEdgesTest {
             80     | "1.5.0s", "1s" | box.json:1: marks is a time such as "1/125" or "2s"
             """)
     void lengthsAndTimesEndWhereTheMessageSays(String focalMm, String times, String problem) {
-        List<String> problems = ProfileReader.camera("box", "box.json", "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12}, \"times\": {\"marks\": [" + times
-                + "]}, \"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"focalMm\": " + focalMm + ", \"marks\": [2.8, 4]}]}").problems();
+        List<String> problems = ProfileReader.camera(
+                        "box",
+                        "box.json",
+                        "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12}, "
+                                + "\"times\": {\"marks\": ["
+                                + times + "]}, \"lenses\": [{\"key\": \"80\", \"name\": \"80mm\", \"focalMm\": "
+                                + focalMm + ", \"marks\": [2.8, 4]}]}")
+                .problems();
         assertEquals(problem == null ? List.of() : List.of(problem), problems);
     }
 
@@ -102,9 +135,26 @@ class ProfileEdgesTest {
     @Test
     void aCameraWithoutADialHasASyncTimeAllTheSameAndBulbIsWhatTheFileSays() {
         String front = "{\"name\": \"Boathouse box\", \"frameSize\": \"6x6\", \"frames\": {\"120\": 12}";
-        assertEquals(1 / 64.0, ProfileReader.camera("box", "box.json", front + ", \"syncTime\": \"1/60\"}").profile().orElseThrow().syncTime().orElseThrow().exactSeconds());
+        assertEquals(
+                1 / 64.0,
+                ProfileReader.camera("box", "box.json", front + ", \"syncTime\": \"1/60\"}")
+                        .profile()
+                        .orElseThrow()
+                        .syncTime()
+                        .orElseThrow()
+                        .exactSeconds());
         for (boolean bulb : new boolean[] {true, false}) {
-            assertEquals(bulb, ProfileReader.camera("box", "box.json", front + ", \"times\": {\"marks\": [\"1s\"], \"bulb\": " + bulb + "}}").profile().orElseThrow().shutter().orElseThrow().bulb());
+            assertEquals(
+                    bulb,
+                    ProfileReader.camera(
+                                    "box",
+                                    "box.json",
+                                    front + ", \"times\": {\"marks\": [\"1s\"], \"bulb\": " + bulb + "}}")
+                            .profile()
+                            .orElseThrow()
+                            .shutter()
+                            .orElseThrow()
+                            .bulb());
         }
     }
 }

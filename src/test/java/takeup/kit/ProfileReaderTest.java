@@ -158,25 +158,59 @@ class ProfileReaderTest {
     @Test
     void anUnknownFieldOfAMeterIsToldToo() {
         ProfileReader.Read<Meter> read = meter(spoilt(METER, "evShown", "evshows"));
-        assertEquals(List.of("meters/bm.json:3: evshows is no field known here, and is left out; did you mean evShown?"), read.problems());
+        assertEquals(
+                List.of("meters/bm.json:3: evshows is no field known here, and is left out; did you mean evShown?"),
+                read.problems());
         assertTrue(read.profile().isPresent());
     }
 
     /** Contract, 3.1: marks replace the step; nothing is said of ends that stand beside them. */
     @Test
     void marksReplaceTheStep() {
-        ProfileReader.Read<Camera> read = camera(spoilt(CAMERA, "\"widest\": 2.8", "\"marks\": [3.5, 5.6], \"widest\": 2.8"));
+        ProfileReader.Read<Camera> read =
+                camera(spoilt(CAMERA, "\"widest\": 2.8", "\"marks\": [3.5, 5.6], \"widest\": 2.8"));
         assertEquals(List.of(), read.problems());
-        assertEquals("[f/3.5, f/5.6]", read.profile().orElseThrow().lenses().get(0).ring().marks().toString());
+        assertEquals(
+                "[f/3.5, f/5.6]",
+                read.profile().orElseThrow().lenses().get(0).ring().marks().toString());
     }
 
-    /** Bulb, tenths and the rest are off, the constants 250 and 12.5, the rating that of the box, when a profile does not say otherwise. */
+    /**
+     * Bulb, tenths and the rest are off, the constants 250 and 12.5, the rating that of the box, when a profile does
+     * not say otherwise.
+     */
     @Test
     void whatIsLeftOutIsTheUsual() {
-        Meter meter = meter("{\"name\": \"Boathouse meter\", \"shows\": \"pair\"}").profile().orElseThrow();
-        assertEquals(new Meter("bm", "Boathouse meter", Meter.Shows.PAIR, false, Meter.NONE.step(), false, 250, 12.5, takeup.exposure.Light.Method.INCIDENT), meter);
-        assertEquals(100, stock(spoilt(STOCK, "\"usualEI\": 50,", "")).profile().orElseThrow().usualIndex().arithmetic());
-        assertEquals(false, camera(spoilt(CAMERA, ", \"bulb\": true", "")).profile().orElseThrow().shutter().orElseThrow().bulb());
+        Meter meter = meter("{\"name\": \"Boathouse meter\", \"shows\": \"pair\"}")
+                .profile()
+                .orElseThrow();
+        assertEquals(
+                new Meter(
+                        "bm",
+                        "Boathouse meter",
+                        Meter.Shows.PAIR,
+                        false,
+                        Meter.NONE.step(),
+                        false,
+                        250,
+                        12.5,
+                        takeup.exposure.Light.Method.INCIDENT),
+                meter);
+        assertEquals(
+                100,
+                stock(spoilt(STOCK, "\"usualEI\": 50,", ""))
+                        .profile()
+                        .orElseThrow()
+                        .usualIndex()
+                        .arithmetic());
+        assertEquals(
+                false,
+                camera(spoilt(CAMERA, ", \"bulb\": true", ""))
+                        .profile()
+                        .orElseThrow()
+                        .shutter()
+                        .orElseThrow()
+                        .bulb());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -188,10 +222,16 @@ class ProfileReaderTest {
             "model": "table", "points": [[1, 1], [10, 50]] | Table[points=[Point[seconds=1.0, value=1.0], Point[seconds=10.0, value=50.0]]]
             """)
     void eachModelOfALongExposureIsReadAndComesBackEqual(String model, String read) {
-        Stock stock = stock("{\"name\": \"b\", \"kind\": \"bw-negative\", \"process\": \"b\", \"boxSpeed\": 100, \"filmSizes\": [\"135\"], "
-                + "\"latitude\": {\"underStops\": 1, \"overStops\": 2}, \"reciprocity\": {" + model + "}}").profile().orElseThrow();
+        Stock stock = stock("{\"name\": \"b\", \"kind\": \"bw-negative\", \"process\": \"b\", \"boxSpeed\": 100, "
+                        + "\"filmSizes\": [\"135\"], "
+                        + "\"latitude\": {\"underStops\": 1, \"overStops\": 2}, \"reciprocity\": {" + model
+                        + "}}")
+                .profile()
+                .orElseThrow();
         assertEquals(read, stock.reciprocity().toString());
-        assertEquals(Optional.of(stock), ProfileJson.stock("bh", "again", ProfileJson.of(stock)).profile());
+        assertEquals(
+                Optional.of(stock),
+                ProfileJson.stock("bh", "again", ProfileJson.of(stock)).profile());
     }
 
     /** A dial that goes on to minutes is written in seconds, the only form that a profile has. */
@@ -199,22 +239,39 @@ class ProfileReaderTest {
     @Test
     void aCameraMayCarryItsOwnCircleOfConfusion() {
         String text = "{\"name\": \"Box\", \"frameSize\": \"24x36\", \"frames\": {\"135\": 36}CIRCLE}";
-        Camera own = ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": 0.02")).profile().orElseThrow();
+        Camera own = ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": 0.02"))
+                .profile()
+                .orElseThrow();
         assertEquals(0.02, own.circleOfConfusionMm());
-        assertEquals(Optional.of(own), ProfileJson.camera("box", "again", ProfileJson.of(own)).profile());
-        assertEquals(0.0288, ProfileReader.camera("box", "box", text.replace("CIRCLE", "")).profile().orElseThrow().circleOfConfusionMm(), 0.0001);
+        assertEquals(
+                Optional.of(own),
+                ProfileJson.camera("box", "again", ProfileJson.of(own)).profile());
+        assertEquals(
+                0.0288,
+                ProfileReader.camera("box", "box", text.replace("CIRCLE", ""))
+                        .profile()
+                        .orElseThrow()
+                        .circleOfConfusionMm(),
+                0.0001);
         for (String wrong : List.of("0", "1.1", "\"0.02\"")) {
-            assertEquals(List.of("box:1: circleOfConfusionMm is a number from 0.001 to 1"),
-                    ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": " + wrong)).problems());
+            assertEquals(
+                    List.of("box:1: circleOfConfusionMm is a number from 0.001 to 1"),
+                    ProfileReader.camera("box", "box", text.replace("CIRCLE", ", \"circleOfConfusionMm\": " + wrong))
+                            .problems());
         }
     }
 
     @Test
     void aDialOfMinutesComesBackEqual() {
-        Camera camera = camera(CAMERA.replace("\"step\": \"full\", \"longest\": \"1s\", \"fastest\": \"1/500\"", "\"marks\": [\"120s\", \"90s\", \"1/300\"]"))
-                .profile().orElseThrow();
+        Camera camera = camera(CAMERA.replace(
+                        "\"step\": \"full\", \"longest\": \"1s\", \"fastest\": \"1/500\"",
+                        "\"marks\": [\"120s\", \"90s\", \"1/300\"]"))
+                .profile()
+                .orElseThrow();
         assertEquals("2min", camera.shutter().orElseThrow().longest().toString());
-        assertEquals(Optional.of(camera), ProfileJson.camera("box", "again", ProfileJson.of(camera)).profile());
+        assertEquals(
+                Optional.of(camera),
+                ProfileJson.camera("box", "again", ProfileJson.of(camera)).profile());
     }
 
     /** Contract, 3.1: two focal lengths are a zoom; the lens reaches all between them. */
@@ -231,7 +288,21 @@ class ProfileReaderTest {
 
     /** Contract, 1.1: KEY is letters, digits, - and _. */
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"645,true", "cn400,true", "28-90,true", "Z_z,true", "a.b,false", "a/b,false", "a b,false", "ä,false", "a@,false", "a[,false", "a`,false", "a{,false", "a:,false"})
+    @CsvSource({
+        "645,true",
+        "cn400,true",
+        "28-90,true",
+        "Z_z,true",
+        "a.b,false",
+        "a/b,false",
+        "a b,false",
+        "ä,false",
+        "a@,false",
+        "a[,false",
+        "a`,false",
+        "a{,false",
+        "a:,false"
+    })
     void aKeyIsLettersDigitsAndTwoStrokes(String word, boolean key) {
         assertEquals(key, ProfileReader.isKey(word));
     }
@@ -262,20 +333,41 @@ class ProfileReaderTest {
     @Test
     void aBrokenFileNamesTheLineWhereItBreaks() {
         ProfileReader.Read<Camera> read = camera("{\"name\": \"Boathouse box\",\n \"frameSize\": 6x6}\n");
-        assertTrue(read.problems().get(0).startsWith("cameras/box.json:2: this is not JSON: "), read.problems().toString());
+        assertTrue(
+                read.problems().get(0).startsWith("cameras/box.json:2: this is not JSON: "),
+                read.problems().toString());
         assertEquals(Optional.empty(), read.profile());
     }
 
-    /** Contract, 3.1: a mark on no scale is literal, the others stand for their exact values: 1/5 is a third stop, 2^(-7/3) s. */
+    /**
+     * Contract, 3.1: a mark on no scale is literal, the others stand for their exact values: 1/5 is a third stop,
+     * 2^(-7/3) s.
+     */
     @Test
     void irregularMarksAreReadAsTheyAreEngraved() {
         Camera camera = Shipped.camera("66");
         Shutter dial = camera.shutter().orElseThrow();
-        assertEquals(List.of("1s", "1/2", "1/5", "1/10", "1/25", "1/50", "1/100", "1/250", "1/500"), dial.marks().stream().map(Object::toString).toList());
+        assertEquals(
+                List.of("1s", "1/2", "1/5", "1/10", "1/25", "1/50", "1/100", "1/250", "1/500"),
+                dial.marks().stream().map(Object::toString).toList());
         assertEquals(Math.pow(2, -7 / 3.0), dial.marks().get(2).exactSeconds(), 1e-12);
-        assertEquals(List.of("f/3.5", "f/4", "f/5.6", "f/8", "f/11", "f/16", "f/22"), camera.lenses().get(0).ring().marks().stream().map(Object::toString).toList());
-        assertEquals(1 / 300.0, camera(CAMERA.replace("\"step\": \"full\", \"longest\": \"1s\", \"fastest\": \"1/500\"", "\"marks\": [\"1/2\", \"1/300\"]"))
-                .profile().orElseThrow().shutter().orElseThrow().fastest().exactSeconds(), 1e-12);
+        assertEquals(
+                List.of("f/3.5", "f/4", "f/5.6", "f/8", "f/11", "f/16", "f/22"),
+                camera.lenses().get(0).ring().marks().stream()
+                        .map(Object::toString)
+                        .toList());
+        assertEquals(
+                1 / 300.0,
+                camera(CAMERA.replace(
+                                "\"step\": \"full\", \"longest\": \"1s\", \"fastest\": \"1/500\"",
+                                "\"marks\": [\"1/2\", \"1/300\"]"))
+                        .profile()
+                        .orElseThrow()
+                        .shutter()
+                        .orElseThrow()
+                        .fastest()
+                        .exactSeconds(),
+                1e-12);
     }
 
     private static String spoilt(String text, String from, String to) {

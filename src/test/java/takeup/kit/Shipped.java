@@ -11,8 +11,7 @@ import java.util.stream.Stream;
 final class Shipped {
     private static final Path PROFILES = Path.of("profiles");
 
-    private Shipped() {
-    }
+    private Shipped() {}
 
     static Stream<String> cameras() {
         return keys("cameras").stream();
@@ -56,8 +55,11 @@ final class Shipped {
 
     static List<String> keys(String folder) {
         try (Stream<Path> files = Files.list(PROFILES.resolve(folder))) {
-            return files.map(it -> it.getFileName().toString()).filter(it -> it.endsWith(".json"))
-                    .map(it -> it.substring(0, it.length() - 5)).sorted().toList();
+            return files.map(it -> it.getFileName().toString())
+                    .filter(it -> it.endsWith(".json"))
+                    .map(it -> it.substring(0, it.length() - 5))
+                    .sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -39,7 +39,9 @@ class ShippedProfilesTest {
         assertEquals(Optional.of(camera), again.profile());
         assertEquals(List.of(), again.problems());
         for (Lens lens : camera.lenses()) {
-            assertEquals(Optional.of(lens), ProfileJson.lens("again", ProfileJson.of(lens)).profile());
+            assertEquals(
+                    Optional.of(lens),
+                    ProfileJson.lens("again", ProfileJson.of(lens)).profile());
         }
     }
 
@@ -48,7 +50,8 @@ class ShippedProfilesTest {
     void aStockReadsWithoutAWordAndComesBackEqual(String key) {
         ProfileReader.Read<Stock> read = Shipped.readStock(key);
         assertEquals(List.of(), read.problems());
-        ProfileReader.Read<Stock> again = ProfileJson.stock(key, "again", ProfileJson.of(read.profile().orElseThrow()));
+        ProfileReader.Read<Stock> again =
+                ProfileJson.stock(key, "again", ProfileJson.of(read.profile().orElseThrow()));
         assertEquals(read.profile(), again.profile());
         assertEquals(List.of(), again.problems());
     }
@@ -58,7 +61,10 @@ class ShippedProfilesTest {
     @MethodSource("stocks")
     void aStockComesBackEqualFromItsText(String key) {
         Stock stock = Shipped.stock(key);
-        assertEquals(Optional.of(stock), ProfileReader.stock(key, "again", JsonText.line(ProfileJson.of(stock))).profile());
+        assertEquals(
+                Optional.of(stock),
+                ProfileReader.stock(key, "again", JsonText.line(ProfileJson.of(stock)))
+                        .profile());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -77,7 +83,9 @@ class ShippedProfilesTest {
                 Json.Obj profile = (Json.Obj) JsonText.read(Shipped.text(folder, key));
                 assertTrue(profile.field("source").isPresent(), folder + "/" + key);
                 for (String part : List.of("latitude", "reciprocity")) {
-                    profile.field(part).ifPresent(it -> assertTrue(((Json.Obj) it).field("source").isPresent(), key + " " + part));
+                    profile.field(part)
+                            .ifPresent(it ->
+                                    assertTrue(((Json.Obj) it).field("source").isPresent(), key + " " + part));
                 }
             }
         }
@@ -91,24 +99,46 @@ class ShippedProfilesTest {
         camera.frames().forEach((size, count) -> {
             ReferenceTable.Row row = ReferenceTable.rows("frames")
                     .filter(it -> it.text("film").equals(size == FilmSize.F135 ? "135-36" : size.toString()))
-                    .filter(it -> it.text("format").endsWith(camera.frameSize().toString())).findFirst().orElseThrow();
-            assertTrue(count >= row.number("expected") && count <= row.number("highest"), key + " " + size + " " + count + ", but " + row);
+                    .filter(it -> it.text("format").endsWith(camera.frameSize().toString()))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(
+                    count >= row.number("expected") && count <= row.number("highest"),
+                    key + " " + size + " " + count + ", but " + row);
         });
     }
 
-    /** Opinions: a stock's latitude lies inside the widest and narrowest that were read for its kind (table latitude). */
+    /**
+     * Opinions: a stock's latitude lies inside the widest and narrowest that were read for its kind (table latitude).
+     */
     @ParameterizedTest(name = "{0} like {1}")
-    @CsvSource({"cn160,colour negative", "cn400,colour negative", "cn800,colour negative", "cr50,colour reversal", "cr100,colour reversal",
-        "bw100,black-and-white negative", "bw400,black-and-white negative", "bw3200,black-and-white negative", "cbw400,black-and-white negative",
-        "foma400,black-and-white negative (Foma 400)"})
+    @CsvSource({
+        "cn160,colour negative",
+        "cn400,colour negative",
+        "cn800,colour negative",
+        "cr50,colour reversal",
+        "cr100,colour reversal",
+        "bw100,black-and-white negative",
+        "bw400,black-and-white negative",
+        "bw3200,black-and-white negative",
+        "cbw400,black-and-white negative",
+        "foma400,black-and-white negative (Foma 400)"
+    })
     void aStockBearsWhatTheTableSaysOfItsKind(String key, String material) {
         Stock stock = Shipped.stock(key);
-        List<ReferenceTable.Row> rows = ReferenceTable.rows("latitude").filter(it -> it.text("material").startsWith(material)).toList();
-        assertTrue(rows.stream().anyMatch(it -> -it.number("under") <= stock.underStops()) && rows.stream().anyMatch(it -> -it.number("under") >= stock.underStops()));
-        assertTrue(rows.stream().anyMatch(it -> it.number("over") <= stock.overStops()) && rows.stream().anyMatch(it -> it.number("over") >= stock.overStops()));
+        List<ReferenceTable.Row> rows = ReferenceTable.rows("latitude")
+                .filter(it -> it.text("material").startsWith(material))
+                .toList();
+        assertTrue(rows.stream().anyMatch(it -> -it.number("under") <= stock.underStops())
+                && rows.stream().anyMatch(it -> -it.number("under") >= stock.underStops()));
+        assertTrue(rows.stream().anyMatch(it -> it.number("over") <= stock.overStops())
+                && rows.stream().anyMatch(it -> it.number("over") >= stock.overStops()));
     }
 
-    /** As a photographer finds them: at its usual index a negative stock has room for more light, and no stock starts out thin or dense. */
+    /**
+     * As a photographer finds them: at its usual index a negative stock has room for more light, and no stock starts
+     * out thin or dense.
+     */
     @ParameterizedTest(name = "{0}")
     @MethodSource("stocks")
     void noStockIsThinOrDenseAtItsUsualIndex(String key) {
@@ -122,19 +152,37 @@ class ShippedProfilesTest {
         Camera camera = Shipped.camera("645");
         assertEquals("645 reflex", camera.name());
         assertEquals(FrameSize.SIX_BY_FOUR_AND_A_HALF, camera.frameSize());
-        assertEquals(List.of(FilmSize.F120, FilmSize.F220), List.copyOf(camera.frames().keySet()));
+        assertEquals(
+                List.of(FilmSize.F120, FilmSize.F220),
+                List.copyOf(camera.frames().keySet()));
         assertEquals(List.of(16, 32), List.copyOf(camera.frames().values()));
         assertEquals(List.of("1", "2"), camera.backs());
         Shutter shutter = camera.shutter().orElseThrow();
-        assertEquals("8s to 1/1000 bulb", shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? " bulb" : ""));
+        assertEquals(
+                "8s to 1/1000 bulb", shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? " bulb" : ""));
         assertEquals("1/60", camera.syncTime().orElseThrow().toString());
         Lens lens = camera.lenses().get(0);
-        assertEquals("80mm f/2.8 from f/2.8 to f/22", lens.name() + " from " + lens.ring().widest() + " to " + lens.ring().narrowest());
+        assertEquals(
+                "80mm f/2.8 from f/2.8 to f/22",
+                lens.name() + " from " + lens.ring().widest() + " to "
+                        + lens.ring().narrowest());
         assertEquals(13, lens.ring().marks().size());
         Stock stock = Shipped.stock("cn400");
-        assertEquals("Colour negative 400, C-41, 400, 200, 1.0, 3.0", stock.name() + ", " + stock.process() + ", " + stock.boxSpeed() + ", "
-                + stock.usualIndex() + ", " + stock.underStops() + ", " + stock.overStops());
-        assertEquals(new Meter("hand", "Incident meter, tenths", Meter.Shows.PAIR, true, Scale.FULL, false, 250, 12.5, Light.Method.INCIDENT),
+        assertEquals(
+                "Colour negative 400, C-41, 400, 200, 1.0, 3.0",
+                stock.name() + ", " + stock.process() + ", " + stock.boxSpeed() + ", " + stock.usualIndex() + ", "
+                        + stock.underStops() + ", " + stock.overStops());
+        assertEquals(
+                new Meter(
+                        "hand",
+                        "Incident meter, tenths",
+                        Meter.Shows.PAIR,
+                        true,
+                        Scale.FULL,
+                        false,
+                        250,
+                        12.5,
+                        Light.Method.INCIDENT),
                 Shipped.readMeter("hand").profile().orElseThrow());
     }
 
@@ -145,11 +193,15 @@ class ShippedProfilesTest {
         assertEquals(key.equals("compact"), Shipped.camera(key).isAutomatic());
     }
 
-    /** Leaf shutters take flash at all their times, focal plane ones to 1/60 or a middling time (apug, post 837; openphotographicsociety.co.uk). */
+    /**
+     * Leaf shutters take flash at all their times, focal plane ones to 1/60 or a middling time (apug, post 837;
+     * openphotographicsociety.co.uk).
+     */
     @ParameterizedTest(name = "{0} at {1}")
     @CsvSource({"66,1/500", "67,1/500", "69,1/250", "half,1/500", "35,1/60", "645,1/60", "35af,1/200"})
     void flashGoesUpToTheSyncTime(String key, String time) {
         assertEquals(time, Shipped.camera(key).syncTime().orElseThrow().toString());
-        assertTrue(Shipped.camera(key).syncTime().get().stops() >= Shipped.camera(key).shutter().orElseThrow().fastest().stops() - Stops.TOLERANCE);
+        assertTrue(Shipped.camera(key).syncTime().get().stops()
+                >= Shipped.camera(key).shutter().orElseThrow().fastest().stops() - Stops.TOLERANCE);
     }
 }

@@ -72,14 +72,31 @@ class ChecksTest {
     @Test
     void aRollNumberThatIsThereTwiceStops() {
         check(List.of(PLAIN, PLAIN), "duplicate!");
-        assertEquals("duplicate! many-at-first", codes(Checks.of(List.of(PLAIN), List.of(), Labs.SHIPPED, List.of(order("ORD-001", PLAIN, PLAIN, PLAIN, PLAIN)), Optional.empty(),
-                Labs.SHIPPED.usual(), false)));
+        assertEquals(
+                "duplicate! many-at-first",
+                codes(Checks.of(
+                        List.of(PLAIN),
+                        List.of(),
+                        Labs.SHIPPED,
+                        List.of(order("ORD-001", PLAIN, PLAIN, PLAIN, PLAIN)),
+                        Optional.empty(),
+                        Labs.SHIPPED.usual(),
+                        false)));
     }
 
     @Test
     void anOrderThatWasWithdrawnHoldsNoRollAnyMore() {
         Order withdrawn = order("ORD-001", PLAIN, PLAIN, PLAIN, PLAIN).taken();
-        assertEquals("", codes(Checks.of(List.of(PLAIN), List.of(), Labs.SHIPPED, List.of(withdrawn), Optional.empty(), Labs.SHIPPED.usual(), false)));
+        assertEquals(
+                "",
+                codes(Checks.of(
+                        List.of(PLAIN),
+                        List.of(),
+                        Labs.SHIPPED,
+                        List.of(withdrawn),
+                        Optional.empty(),
+                        Labs.SHIPPED.usual(),
+                        false)));
     }
 
     @Test
@@ -87,13 +104,28 @@ class ChecksTest {
         Days.Roll open = Days.roll("R0002");
         open.state = "open";
         check(List.of(open.read()), "in-camera");
-        List<Check> left = Checks.of(List.of(PLAIN), List.of(open.read()), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), false);
-        assertEquals("R0002 is still in 645 reflex, and not in this order", left.get(0).text());
+        List<Check> left = Checks.of(
+                List.of(PLAIN),
+                List.of(open.read()),
+                Labs.SHIPPED,
+                List.of(),
+                Optional.empty(),
+                Labs.SHIPPED.usual(),
+                false);
+        assertEquals(
+                "R0002 is still in 645 reflex, and not in this order",
+                left.get(0).text());
     }
 
     @Test
     void traditionalBlackAndWhiteAmongColourIsToBeBaggedApart() {
-        check(List.of(PLAIN, Days.roll("R0002").film("bw-negative", "black-and-white").read()), "bw-among-c41");
+        check(
+                List.of(
+                        PLAIN,
+                        Days.roll("R0002")
+                                .film("bw-negative", "black-and-white")
+                                .read()),
+                "bw-among-c41");
     }
 
     @ParameterizedTest(name = "box {0}, rated {1}, pushed {2}")
@@ -101,9 +133,13 @@ class ChecksTest {
     void fastOrPushedFilmThatFliesIsNamed(double box, double index, double push, boolean isNamed) {
         Days.Roll roll = Days.roll("R0001").rated(index, push);
         roll.box = box;
-        List<Check> said = Checks.of(List.of(roll.read()), List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), true);
+        List<Check> said = Checks.of(
+                List.of(roll.read()), List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), true);
         assertEquals("flies", codes(said));
-        assertEquals(isNamed, said.get(0).text().startsWith("R0001 is fast or pushed"), said.get(0).text());
+        assertEquals(
+                isNamed,
+                said.get(0).text().startsWith("R0001 is fast or pushed"),
+                said.get(0).text());
     }
 
     @Test
@@ -113,52 +149,99 @@ class ChecksTest {
         check(five, "many-at-first");
         Order before = order("ORD-001", rolls(6).get(0));
         assertEquals("many-at-first", codes(with(five.subList(0, 4), before)), "four more, and nothing is back");
-        assertEquals("", codes(with(five, before.with(new Order.Progress(Stage.SCANS, Days.MONDAY.toLocalDate(), List.of())))));
+        assertEquals(
+                "",
+                codes(with(five, before.with(new Order.Progress(Stage.SCANS, Days.MONDAY.toLocalDate(), List.of())))));
     }
 
     @Test
     void anotherLabThanLastTimeIsALineUntilScansAreBack() {
         Lab other = Labs.lab("other", "{\"name\": \"Other lab\"}");
-        Order before = Order.of("ORD-001", Days.MONDAY, other, Optional.empty(), false, Wishes.NONE, rolls(6), List.of(), false, false);
+        Order before = Order.of(
+                "ORD-001", Days.MONDAY, other, Optional.empty(), false, Wishes.NONE, rolls(6), List.of(), false, false);
         assertEquals("another-lab", codes(with(List.of(PLAIN), before)));
-        assertEquals("", codes(with(List.of(PLAIN), before.with(new Order.Progress(Stage.SCANS, Days.MONDAY.toLocalDate(), List.of())))));
+        assertEquals(
+                "",
+                codes(with(
+                        List.of(PLAIN),
+                        before.with(new Order.Progress(Stage.SCANS, Days.MONDAY.toLocalDate(), List.of())))));
     }
 
     @Test
     void whatTheLabWantsToKnowIsAskedFor() {
-        List<Check> said = Checks.of(List.of(PLAIN), List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual().with(Wish.SCAN_SIZE, ""), false);
-        assertEquals("The lab wants to know the scan size: say it with --scan-size", said.get(0).text());
+        List<Check> said = Checks.of(
+                List.of(PLAIN),
+                List.of(),
+                Labs.SHIPPED,
+                List.of(),
+                Optional.empty(),
+                Labs.SHIPPED.usual().with(Wish.SCAN_SIZE, ""),
+                false);
+        assertEquals(
+                "The lab wants to know the scan size: say it with --scan-size",
+                said.get(0).text());
     }
 
     @Test
     void eachIsOneSentenceOnOneLineAndThoseThatStopComeFirst() {
         Days.Roll blank = Days.roll("R0002").film("bw-negative", "C-41").rated(1600, 0);
         blank.exposed = 0;
-        List<Check> all = Checks.of(List.of(PLAIN, blank.read(), PLAIN), List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Wishes.NONE, true);
+        List<Check> all = Checks.of(
+                List.of(PLAIN, blank.read(), PLAIN),
+                List.of(),
+                Labs.SHIPPED,
+                List.of(),
+                Optional.empty(),
+                Wishes.NONE,
+                true);
         assertTrue(all.size() > 6, all.toString());
-        assertTrue(all.stream().allMatch(it -> it.text().lines().count() == 1 && !it.text().endsWith(".")), all.toString());
+        assertTrue(
+                all.stream()
+                        .allMatch(it ->
+                                it.text().lines().count() == 1 && !it.text().endsWith(".")),
+                all.toString());
         assertEquals(3, all.stream().takeWhile(Check::isBlocking).count());
         assertEquals(3, all.stream().filter(Check::isBlocking).count());
     }
 
     private static List<Check> with(List<ExposedRoll> rolls, Order earlier) {
-        return Checks.of(rolls, List.of(), Labs.SHIPPED, List.of(earlier), Optional.empty(), Labs.SHIPPED.usual(), false);
+        return Checks.of(
+                rolls, List.of(), Labs.SHIPPED, List.of(earlier), Optional.empty(), Labs.SHIPPED.usual(), false);
     }
 
     private static List<ExposedRoll> rolls(int... numbers) {
-        return Arrays.stream(numbers).mapToObj(it -> Days.roll("R000" + it).read()).toList();
+        return Arrays.stream(numbers)
+                .mapToObj(it -> Days.roll("R000" + it).read())
+                .toList();
     }
 
     private static Order order(String number, ExposedRoll... rolls) {
-        return Order.of(number, Days.MONDAY, Labs.SHIPPED, Optional.empty(), false, Wishes.NONE, List.of(rolls), List.of(), false, false);
+        return Order.of(
+                number,
+                Days.MONDAY,
+                Labs.SHIPPED,
+                Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(rolls),
+                List.of(),
+                false,
+                false);
     }
 
     private static String codes(List<Check> checks) {
-        return String.join(" ", checks.stream().map(it -> it.code() + (it.isBlocking() ? "!" : "")).toList());
+        return String.join(
+                " ",
+                checks.stream()
+                        .map(it -> it.code() + (it.isBlocking() ? "!" : ""))
+                        .toList());
     }
 
     /** The codes in order, those that stop with an exclamation mark. */
     private static void check(List<ExposedRoll> rolls, String codes) {
-        assertEquals(codes, codes(Checks.of(rolls, List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), false)));
+        assertEquals(
+                codes,
+                codes(Checks.of(
+                        rolls, List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), false)));
     }
 }

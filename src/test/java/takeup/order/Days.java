@@ -9,10 +9,34 @@ import java.util.Random;
 /** Files of rolls, written by hand after the published schema, and days of them that are the same for the same seed. */
 final class Days {
     /** Words that somebody may type, and that must not do harm anywhere. */
-    static final List<String> NASTY = List.of("+1", "-1", "push +1 please", "\uff0b1 \u22122", "= 1+1", "@SUM(1)", "a\nb\r\n=2", "\u0007 bell \u001b[2J", "\"quoted\", 'and' more",
-            "<script>document.title='PWNED'</script>", "<img src=x onerror=\"document.title='PWNED'\">", "</style><script>document.title='PWNED'</script>",
-            "\" onmouseover=\"document.title='PWNED'", "javascript:document.title='PWNED'", "<svg onload=document.title='PWNED'>", "&lt;b&gt; &amp; &#60;", "\u202etxt.exe",
-            "<!-- --><base href=\"//x\">", "]]><script>document.title='PWNED'</script>", "", " ", "\ud800 alone", "\ud83d\ude9c", "船の上", "bow seat", "x".repeat(300));
+    static final List<String> NASTY = List.of(
+            "+1",
+            "-1",
+            "push +1 please",
+            "\uff0b1 \u22122",
+            "= 1+1",
+            "@SUM(1)",
+            "a\nb\r\n=2",
+            "\u0007 bell \u001b[2J",
+            "\"quoted\", 'and' more",
+            "<script>document.title='PWNED'</script>",
+            "<img src=x onerror=\"document.title='PWNED'\">",
+            "</style><script>document.title='PWNED'</script>",
+            "\" onmouseover=\"document.title='PWNED'",
+            "javascript:document.title='PWNED'",
+            "<svg onload=document.title='PWNED'>",
+            "&lt;b&gt; &amp; &#60;",
+            "\u202etxt.exe",
+            "<!-- --><base href=\"//x\">",
+            "]]><script>document.title='PWNED'</script>",
+            "",
+            " ",
+            "\ud800 alone",
+            "\ud83d\ude9c",
+            "船の上",
+            "bow seat",
+            "x".repeat(300));
+
     static final OffsetDateTime MONDAY = OffsetDateTime.parse("2026-09-14T09:30:00+02:00");
 
     /** What may be different from one roll to the next; the rest is a plain roll of regatta day. */
@@ -66,13 +90,22 @@ final class Days {
         }
 
         String json() {
-            return "{\"format\": \"takeup-roll\", \"version\": 1, \"revision\": " + revision + ", \"madeBy\": {\"program\": \"takeup\", \"version\": \"1.0.0\"}, \"roll\": \"" + number
-                    + "\", \"state\": \"" + state + "\",\n \"shoot\": {\"name\": null, \"date\": \"2026-09-12\", \"client\": " + client + "},\n \"camera\": {\"key\": \"645\", \"name\": "
-                    + quoted(camera) + ", \"frameSize\": \"" + frameSize + "\", \"back\": null}, \"filmSize\": \"" + filmSize + "\",\n \"stock\": {\"key\": \"cn400\", \"name\": "
-                    + quoted(stock) + ", \"kind\": \"" + kind + "\", \"boxSpeed\": " + box + "},\n \"exposureIndex\": " + index + ", \"development\": {\"process\": " + quoted(process)
-                    + ", \"pushStops\": " + push + ", \"words\": \"as ordered\"},\n \"framesNominal\": 16, \"framesUsed\": 16, \"framesExposed\": " + exposed
-                    + ", \"counterChecks\": [],\n \"loadedAt\": \"2026-09-12T15:10:03+02:00\", \"finishedAt\": " + (state.equals("finished") ? "\"2026-09-12T17:10:03+02:00\"" : "null")
-                    + ", \"condition\": [" + condition + "], \"note\": " + note + ",\n \"frames\": [" + String.join(",\n  ", frames) + "]}\n";
+            return "{\"format\": \"takeup-roll\", \"version\": 1, \"revision\": " + revision
+                    + ", \"madeBy\": {\"program\": \"takeup\", \"version\": \"1.0.0\"}, \"roll\": \"" + number
+                    + "\", \"state\": \"" + state
+                    + "\",\n \"shoot\": {\"name\": null, \"date\": \"2026-09-12\", \"client\": " + client
+                    + "},\n \"camera\": {\"key\": \"645\", \"name\": "
+                    + quoted(camera) + ", \"frameSize\": \"" + frameSize + "\", \"back\": null}, \"filmSize\": \""
+                    + filmSize + "\",\n \"stock\": {\"key\": \"cn400\", \"name\": "
+                    + quoted(stock) + ", \"kind\": \"" + kind + "\", \"boxSpeed\": " + box + "},\n \"exposureIndex\": "
+                    + index + ", \"development\": {\"process\": " + quoted(process)
+                    + ", \"pushStops\": " + push
+                    + ", \"words\": \"as ordered\"},\n \"framesNominal\": 16, \"framesUsed\": 16, \"framesExposed\": "
+                    + exposed
+                    + ", \"counterChecks\": [],\n \"loadedAt\": \"2026-09-12T15:10:03+02:00\", \"finishedAt\": "
+                    + (state.equals("finished") ? "\"2026-09-12T17:10:03+02:00\"" : "null")
+                    + ", \"condition\": [" + condition + "], \"note\": " + note + ",\n \"frames\": ["
+                    + String.join(",\n  ", frames) + "]}\n";
         }
 
         ExposedRoll read() {
@@ -84,25 +117,32 @@ final class Days {
         }
     }
 
-    private Days() {
-    }
+    private Days() {}
 
     static Roll roll(String number) {
         return new Roll().numbered(number);
     }
 
     static String frame(int number, String kind, String time, String note, String error) {
-        return "{\"frame\": " + number + ", \"sequence\": " + Math.max(1, number) + ", \"was\": null, \"kind\": \"" + kind + "\", \"at\": "
+        return "{\"frame\": " + number + ", \"sequence\": " + Math.max(1, number) + ", \"was\": null, \"kind\": \""
+                + kind + "\", \"at\": "
                 + (time == null ? "null" : "\"2026-09-12T" + time + ":20+02:00\"") + ", \"atKnown\": " + (time != null)
-                + ", \"aperture\": \"f/5.6+1/10\", \"fNumber\": 5.6, \"exactFNumber\": 5.86, \"time\": \"1/250\", \"seconds\": 0.004, \"exactSeconds\": 0.00390625, \"lens\": \"80mm f/2.8\","
-                + " \"focalLengthMm\": 80, \"distanceM\": null, \"light\": null, \"flashLight\": null, \"filters\": [], \"filterStops\": 0, \"extensionStops\": 0, \"biasStops\": 0,"
-                + " \"meteredSeconds\": null, \"correctedSeconds\": null, \"errorStops\": " + error + ", \"overBoxStops\": null, \"flash\": false, \"tripod\": false, \"warnings\": [],"
+                + ", \"aperture\": \"f/5.6+1/10\", \"fNumber\": 5.6, \"exactFNumber\": 5.86, \"time\": "
+                + "\"1/250\", \"seconds\": 0.004, \"exactSeconds\": 0.00390625, \"lens\": \"80mm f/2.8\","
+                + " \"focalLengthMm\": 80, \"distanceM\": null, \"light\": null, \"flashLight\": null, "
+                + "\"filters\": [], \"filterStops\": 0, \"extensionStops\": 0, \"biasStops\": 0,"
+                + " \"meteredSeconds\": null, \"correctedSeconds\": null, \"errorStops\": " + error
+                + ", \"overBoxStops\": null, \"flash\": false, \"tripod\": false, \"warnings\": [],"
                 + " \"note\": " + note + ", \"furtherExposures\": []}";
     }
 
     static String quoted(String text) {
         StringBuilder json = new StringBuilder("\"");
-        text.chars().forEach(c -> json.append(c < ' ' || c == '"' || c == '\\' ? "\\u" + String.format(java.util.Locale.ROOT, "%04x", c) : Character.toString(c)));
+        text.chars()
+                .forEach(c -> json.append(
+                        c < ' ' || c == '"' || c == '\\'
+                                ? "\\u" + String.format(java.util.Locale.ROOT, "%04x", c)
+                                : Character.toString(c)));
         return json.append('"').toString();
     }
 
@@ -121,12 +161,21 @@ final class Days {
             roll.stock = any(random, List.of("Colour negative 400", any(random, NASTY)));
             roll.client = any(random, List.of("null", quoted(any(random, NASTY))));
             roll.note = any(random, List.of("null", quoted(any(random, NASTY))));
-            roll.condition = random.nextBoolean() ? "" : "{\"kind\": \"torn\", \"words\": null}, {\"kind\": \"other\", \"words\": " + quoted(any(random, NASTY)) + "}";
-            roll.rated(any(random, List.of(25.0, 80.0, 200.0, 400.0, 1600.0)), any(random, List.of(-1.0, 0.0, 0.5, 1.0, 2.0)));
+            roll.condition = random.nextBoolean()
+                    ? ""
+                    : "{\"kind\": \"torn\", \"words\": null}, {\"kind\": \"other\", \"words\": "
+                            + quoted(any(random, NASTY)) + "}";
+            roll.rated(
+                    any(random, List.of(25.0, 80.0, 200.0, 400.0, 1600.0)),
+                    any(random, List.of(-1.0, 0.0, 0.5, 1.0, 2.0)));
             roll.exposed = random.nextInt(40);
             for (int frame = random.nextInt(4); frame > 0; frame--) {
-                roll.frames.add(frame(random.nextInt(40) - 1, any(random, List.of("exposed", "blank", "unlogged", "lost", "slate")),
-                        any(random, java.util.Arrays.asList("15:12", "16:40", null)), quoted(any(random, NASTY)), any(random, List.of("null", "-1", "1", "0.04", "-7.5"))));
+                roll.frames.add(frame(
+                        random.nextInt(40) - 1,
+                        any(random, List.of("exposed", "blank", "unlogged", "lost", "slate")),
+                        any(random, java.util.Arrays.asList("15:12", "16:40", null)),
+                        quoted(any(random, NASTY)),
+                        any(random, List.of("null", "-1", "1", "0.04", "-7.5"))));
             }
             rolls.add(roll);
         }
@@ -142,7 +191,17 @@ final class Days {
         }
         Optional<String> reference = Optional.of(any(random, NASTY));
         boolean flies = random.nextBoolean();
-        Order order = Order.of("ORD-001", MONDAY, lab, reference, flies, wishes, rolls, Checks.of(rolls, List.of(), lab, List.of(), reference, wishes, flies), true, true);
+        Order order = Order.of(
+                "ORD-001",
+                MONDAY,
+                lab,
+                reference,
+                flies,
+                wishes,
+                rolls,
+                Checks.of(rolls, List.of(), lab, List.of(), reference, wishes, flies),
+                true,
+                true);
         for (ExposedRoll roll : rolls) {
             order = random.nextBoolean() ? order : order.withLabNumber(roll.roll(), any(random, NASTY));
         }

@@ -16,7 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LabTest {
     @Test
     void theShippedExampleHasNothingToBeSaidOfIt() throws IOException {
-        assertEquals(List.of(), Lab.of("lab", "labs/lab.json", Files.readString(Path.of("profiles/labs/lab.json"))).problems());
+        assertEquals(
+                List.of(),
+                Lab.of("lab", "labs/lab.json", Files.readString(Path.of("profiles/labs/lab.json")))
+                        .problems());
     }
 
     @Test
@@ -31,7 +34,11 @@ class LabTest {
     void aFieldThatIsNotKnownIsToldAndTheRestIsUsed() {
         Lab.Read read = Lab.of("own", "labs/own.json", "{\"name\": \"Boathouse lab\",\n \"scanSises\": [\"big\"]}");
         assertTrue(read.lab().isPresent());
-        assertTrue(read.problems().get(0).startsWith("labs/own.json:2: scanSises is no field known here, and is left out; known: "), read.problems().get(0));
+        assertTrue(
+                read.problems()
+                        .get(0)
+                        .startsWith("labs/own.json:2: scanSises is no field known here, and is left out; known: "),
+                read.problems().get(0));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -50,12 +57,17 @@ class LabTest {
     void aWrongValueTakesTheFileOut(String json, String why) {
         Lab.Read read = Lab.of("own", "labs/own.json", json);
         assertEquals(Optional.empty(), read.lab());
-        assertTrue(read.problems().get(read.problems().size() - 1).startsWith(why), read.problems().toString());
+        assertTrue(
+                read.problems().get(read.problems().size() - 1).startsWith(why),
+                read.problems().toString());
     }
 
     @Test
     void theLabsOwnWordIsFoundHoweverTheProcessIsSpelt() {
-        Lab lab = Labs.lab("own", "{\"name\": \"a\", \"processes\": {\"C-41\": \"colour\", \"black-and-white\": \"mono\", \"soup\": \"special\"}}");
+        Lab lab = Labs.lab(
+                "own",
+                "{\"name\": \"a\", \"processes\": {\"C-41\": \"colour\", \"black-and-white\": \"mono\", "
+                        + "\"soup\": \"special\"}}");
         assertEquals(Optional.of("colour"), lab.wordFor("c 41"));
         assertEquals(Optional.of("mono"), lab.wordFor("B&W"));
         assertEquals(Optional.of("special"), lab.wordFor("Soup"));

@@ -9,8 +9,7 @@ import java.nio.file.Path;
 final class Labs {
     static final Lab SHIPPED = shipped();
 
-    private Labs() {
-    }
+    private Labs() {}
 
     private static Lab shipped() {
         try {

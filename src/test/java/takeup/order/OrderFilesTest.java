@@ -21,21 +21,27 @@ import org.junit.jupiter.api.Test;
 class OrderFilesTest {
     private static final Schema ROLL = schema("roll");
     private static final Schema ORDER = schema("order");
-    /** A sign before a number below ten that a lab could take for a push: nothing in front of it but a blank, a bracket, the start. */
+    /**
+     * A sign before a number below ten that a lab could take for a push: nothing in front of it but a blank, a bracket,
+     * the start.
+     */
     private static final Pattern BARE = Pattern.compile("[-+\uff0b\u2212](?<![\\p{L}\\p{N}].)[0-9](?![0-9])");
 
     private static Schema schema(String name) {
         try {
             String text = Files.readString(Path.of("src/main/resources/takeup/schema/" + name + ".json"));
             return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(text.replace("\"type\": \"object\",", "\"type\": \"object\", \"unevaluatedProperties\": false,"));
+                    .getSchema(text.replace(
+                            "\"type\": \"object\",", "\"type\": \"object\", \"unevaluatedProperties\": false,"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static List<String> check(Schema schema, String json) {
-        return schema.validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
+        return schema.validate(json, InputFormat.JSON).stream()
+                .map(Error::toString)
+                .toList();
     }
 
     @Test
@@ -55,9 +61,13 @@ class OrderFilesTest {
     @Test
     void noPaperOfAnyDayHoldsABareSignOrAControlCharacter() {
         for (long seed = 1; seed <= 500; seed++) {
-            List<ExposedRoll> rolls = Days.random(seed).stream().map(Days.Roll::read).toList();
+            List<ExposedRoll> rolls =
+                    Days.random(seed).stream().map(Days.Roll::read).toList();
             Order order = Days.order(seed, rolls, Labs.SHIPPED);
-            for (String paper : List.of(OrderText.of(order), OrderCsv.of(order).replace("\r\n", "\n"), body(OrderHtml.of(order, "A4", rolls, true)))) {
+            for (String paper : List.of(
+                    OrderText.of(order),
+                    OrderCsv.of(order).replace("\r\n", "\n"),
+                    body(OrderHtml.of(order, "A4", rolls, true)))) {
                 java.util.regex.Matcher bare = BARE.matcher(paper);
                 assertFalse(bare.find(), () -> "a bare " + bare.group() + " in " + paper);
                 assertTrue(paper.chars().allMatch(it -> it == '\n' || it >= ' ' && it != 0x7f && it != 0x202e), paper);
@@ -77,7 +87,8 @@ class OrderFilesTest {
         assertTrue(OrderText.of(order).contains("R0007      " + words), OrderText.of(order));
         assertTrue(order.json("1.0.0").contains("\"words\" : \"" + words + "\""));
         assertTrue(OrderCsv.of(order).contains(",400,800,C-41,PUSH 1 STOP,16,"), OrderCsv.of(order));
-        assertTrue(OrderHtml.of(order, "A4", List.of(), false).contains("<b>C-41, PUSH 1 STOP</b> <span>rated 800, box 400</span>"));
+        assertTrue(OrderHtml.of(order, "A4", List.of(), false)
+                .contains("<b>C-41, PUSH 1 STOP</b> <span>rated 800, box 400</span>"));
     }
 
     @Test
@@ -86,21 +97,47 @@ class OrderFilesTest {
         roll.note = "\"argued with the cox\"";
         roll.client = "\"Rowing club\"";
         Order order = order(roll);
-        for (String form : List.of(order.json("1.0.0"), OrderText.of(order), OrderCsv.of(order), OrderHtml.of(order, "A4", List.of(roll.read()), false))) {
+        for (String form : List.of(
+                order.json("1.0.0"),
+                OrderText.of(order),
+                OrderCsv.of(order),
+                OrderHtml.of(order, "A4", List.of(roll.read()), false))) {
             assertFalse(form.contains("cox") || form.contains("Rowing club"), form);
         }
-        Order told = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, java.util.Optional.empty(), false, Wishes.NONE, List.of(roll.read()), List.of(), true, true);
-        for (String form : List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), false))) {
+        Order told = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                java.util.Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(roll.read()),
+                List.of(),
+                true,
+                true);
+        for (String form :
+                List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), false))) {
             assertTrue(form.contains("argued with the cox") && form.contains("Rowing club"), form);
         }
     }
 
     @Test
     void anOrderTellsTheLabInItsOwnWordsAndWithTheFieldsThatItAsksFor() {
-        Lab lab = Labs.lab("small", "{\"name\": \"Small lab\", \"processes\": {\"c41\": \"colour neg.\"}, \"asks\": [\"stock\"]}");
+        Lab lab = Labs.lab(
+                "small", "{\"name\": \"Small lab\", \"processes\": {\"c41\": \"colour neg.\"}, \"asks\": [\"stock\"]}");
         Days.Roll roll = Days.roll("R0007");
         roll.frameSize = "18x24";
-        Order order = Order.of("ORD-001", Days.MONDAY, lab, java.util.Optional.empty(), false, Wishes.NONE, List.of(roll.read()), List.of(), false, false);
+        Order order = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                lab,
+                java.util.Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(roll.read()),
+                List.of(),
+                false,
+                false);
         String html = OrderHtml.of(order, "A4", List.of(), false);
         assertTrue(html.contains("<b>colour neg., NORMAL</b>"), html);
         assertTrue(html.contains("HALF-FRAME"), "a mask that it must know, asked for or not");
@@ -119,6 +156,16 @@ class OrderFilesTest {
     }
 
     private static Order order(Days.Roll roll) {
-        return Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, java.util.Optional.empty(), false, Wishes.NONE, List.of(roll.read()), List.of(), false, false);
+        return Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                java.util.Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(roll.read()),
+                List.of(),
+                false,
+                false);
     }
 }

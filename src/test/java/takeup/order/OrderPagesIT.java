@@ -35,12 +35,21 @@ class OrderPagesIT {
     private List<ExposedRoll> twenty() {
         List<ExposedRoll> rolls = new ArrayList<>();
         for (int at = 1; at <= 20; at++) {
-            Days.Roll roll = at % 3 > 0 ? Days.roll("R" + (1000 + at)) : Days.roll("R" + (1000 + at)).film("bw-negative", "black-and-white").rated(1600, 2);
+            Days.Roll roll = at % 3 > 0
+                    ? Days.roll("R" + (1000 + at))
+                    : Days.roll("R" + (1000 + at))
+                            .film("bw-negative", "black-and-white")
+                            .rated(1600, 2);
             roll.stock = at % 3 > 0 ? "Colour negative 400" : "Chromogenic black-and-white 400";
             roll.condition = "{\"kind\": \"torn\", \"words\": \"third perforation, and the leader is inside\"}";
             roll.filmSize = "135";
             for (int frame = 1; frame <= (at == 1 ? 36 : 0); frame++) {
-                roll.frames.add(Days.frame(frame, frame == 9 ? "lost" : "exposed", "15:12", "\"bow seat, frame " + frame + " of the crew portraits\"", frame % 2 == 0 ? "0.7" : "-0.4"));
+                roll.frames.add(Days.frame(
+                        frame,
+                        frame == 9 ? "lost" : "exposed",
+                        "15:12",
+                        "\"bow seat, frame " + frame + " of the crew portraits\"",
+                        frame % 2 == 0 ? "0.7" : "-0.4"));
             }
             rolls.add(roll.read());
         }
@@ -49,26 +58,46 @@ class OrderPagesIT {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"A4", "Letter"})
-    void twentyRollsAndTheirLabelsAndThirtySixFramesTakeAPageEach(String paper) throws IOException, InterruptedException {
+    void twentyRollsAndTheirLabelsAndThirtySixFramesTakeAPageEach(String paper)
+            throws IOException, InterruptedException {
         List<ExposedRoll> rolls = twenty();
         Wishes wishes = Wishes.NONE;
         for (Wish wish : Wish.values()) {
             wishes = wishes.with(wish, "as the last time, please");
         }
-        Order order = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, Optional.of("Regatta crew portraits"), true, wishes, rolls, List.of(), false, false);
+        Order order = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                Optional.of("Regatta crew portraits"),
+                true,
+                wishes,
+                rolls,
+                List.of(),
+                false,
+                false);
         Path page = scratch.resolve("order.html");
         Path pdf = scratch.resolve("order.pdf");
         Files.writeString(page, OrderHtml.of(order, paper, rolls.subList(0, 1), true));
         chromium("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-        assertEquals(3, Pattern.compile("/Type\\s*/Page\\b").matcher(printed).results().count(), "sheet, labels, frames");
+        assertEquals(
+                3,
+                Pattern.compile("/Type\\s*/Page\\b").matcher(printed).results().count(),
+                "sheet, labels, frames");
         // Sheets of 210 x 297 mm and 8.5 x 11 in, in points of 1/72 in, to a whole point.
-        java.util.regex.Matcher box = Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)").matcher(printed);
+        java.util.regex.Matcher box =
+                Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)").matcher(printed);
         assertTrue(box.find());
-        assertEquals(paper.equals("A4") ? "595 842" : "612 792", Math.round(Double.parseDouble(box.group(1))) + " " + Math.round(Double.parseDouble(box.group(2))));
+        assertEquals(
+                paper.equals("A4") ? "595 842" : "612 792",
+                Math.round(Double.parseDouble(box.group(1))) + " " + Math.round(Double.parseDouble(box.group(2))));
     }
 
-    /** Every nasty word in every field of an order, with pages of frames; the browser's own view of it after it had time to run. */
+    /**
+     * Every nasty word in every field of an order, with pages of frames; the browser's own view of it after it had time
+     * to run.
+     */
     @Test
     void nothingThatSomebodyTypesRunsInThePage() throws IOException, InterruptedException {
         List<ExposedRoll> rolls = new ArrayList<>();
@@ -83,38 +112,97 @@ class OrderPagesIT {
             roll.frames.add(Days.frame(1, "exposed", "15:12", Days.quoted(nasty), "-1"));
             rolls.add(roll.read());
         }
-        Order order = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, Optional.of(String.join(" ", Days.NASTY)), false, Wishes.NONE, rolls, List.of(), true, true);
+        Order order = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                Optional.of(String.join(" ", Days.NASTY)),
+                false,
+                Wishes.NONE,
+                rolls,
+                List.of(),
+                true,
+                true);
         for (Wish wish : Wish.values()) {
-            order = new Order(order.order(), 1, order.madeAt(), false, order.lab(), order.reference(), order.client(), false, order.parcel(),
-                    order.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5)), order.rolls(), order.checks(), order.progress());
+            order = new Order(
+                    order.order(),
+                    1,
+                    order.madeAt(),
+                    false,
+                    order.lab(),
+                    order.reference(),
+                    order.client(),
+                    false,
+                    order.parcel(),
+                    order.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5)),
+                    order.rolls(),
+                    order.checks(),
+                    order.progress());
         }
         Path page = scratch.resolve("order.html");
         Files.writeString(page, OrderHtml.of(order, "A4", rolls, true));
-        String dom = chromium("--virtual-time-budget=2000", "--dump-dom", page.toUri().toString());
+        String dom = chromium(
+                "--virtual-time-budget=2000", "--dump-dom", page.toUri().toString());
         assertTrue(dom.contains("<title>ORD-001</title>"), "a script changed the title");
-        assertFalse(Pattern.compile("<(script|img|base|iframe|link|object|a)\\b", Pattern.CASE_INSENSITIVE).matcher(dom).find(), "an element that nobody wrote");
-        assertFalse(Pattern.compile("<[^>]*\\son[a-z]+\\s*=", Pattern.CASE_INSENSITIVE).matcher(dom).find(), "an attribute that runs");
-        assertEquals(rolls.size(), Pattern.compile("<div class=\"label\">").matcher(dom).results().count());
-        assertTrue(dom.contains("&lt;script&gt;document.title='PWNED'&lt;/script&gt;"), "it is printed as it was typed");
+        assertFalse(
+                Pattern.compile("<(script|img|base|iframe|link|object|a)\\b", Pattern.CASE_INSENSITIVE)
+                        .matcher(dom)
+                        .find(),
+                "an element that nobody wrote");
+        assertFalse(
+                Pattern.compile("<[^>]*\\son[a-z]+\\s*=", Pattern.CASE_INSENSITIVE)
+                        .matcher(dom)
+                        .find(),
+                "an attribute that runs");
+        assertEquals(
+                rolls.size(),
+                Pattern.compile("<div class=\"label\">").matcher(dom).results().count());
+        assertTrue(
+                dom.contains("&lt;script&gt;document.title='PWNED'&lt;/script&gt;"), "it is printed as it was typed");
     }
 
-    /** The same page without the encoder: the policy alone keeps it from running, and the check above would see it if it did not. */
+    /**
+     * The same page without the encoder: the policy alone keeps it from running, and the check above would see it if it
+     * did not.
+     */
     @Test
     void thePolicyHoldsEvenWhereTheEncoderWouldFail() throws IOException, InterruptedException {
-        Order order = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, Optional.empty(), false, Wishes.NONE, List.of(Days.roll("R0001").read()), List.of(), false, false);
+        Order order = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(Days.roll("R0001").read()),
+                List.of(),
+                false,
+                false);
         String page = OrderHtml.of(order, "A4", List.of(), false);
-        String broken = page.replace("</body>", "<script>document.title='PWNED'</script><img src=x onerror=\"document.title='PWNED'\"></body>");
+        String broken = page.replace(
+                "</body>",
+                "<script>document.title='PWNED'</script><img src=x onerror=\"document.title='PWNED'\"></body>");
         Files.writeString(scratch.resolve("kept.html"), broken);
         Files.writeString(scratch.resolve("open.html"), broken.replaceFirst("<meta http-equiv=[^>]*>", ""));
-        assertTrue(chromium("--dump-dom", scratch.resolve("kept.html").toUri().toString()).contains("<title>ORD-001</title>"));
-        assertTrue(chromium("--dump-dom", scratch.resolve("open.html").toUri().toString()).contains("<title>PWNED</title>"));
+        assertTrue(chromium("--dump-dom", scratch.resolve("kept.html").toUri().toString())
+                .contains("<title>ORD-001</title>"));
+        assertTrue(chromium("--dump-dom", scratch.resolve("open.html").toUri().toString())
+                .contains("<title>PWNED</title>"));
     }
 
     private String chromium(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("chromium", "--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--user-data-dir=" + scratch.resolve("profile")));
+        List<String> command = new ArrayList<>(List.of(
+                "chromium",
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--user-data-dir=" + scratch.resolve("profile")));
         command.addAll(List.of(arguments));
         Path out = scratch.resolve("out");
-        ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(scratch.resolve("err").toFile());
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectOutput(out.toFile())
+                .redirectError(scratch.resolve("err").toFile());
         builder.environment().put("HOME", scratch.toString());
         Process process = builder.start();
         if (!process.waitFor(PATIENCE, TimeUnit.SECONDS)) {

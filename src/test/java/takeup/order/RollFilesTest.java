@@ -44,7 +44,8 @@ class RollFilesTest {
 
     /** Every field that the published schema requires, by its path; those of exposures are asked of the first frame. */
     static List<String> required() throws IOException, JsonText.NotJson {
-        Json.Obj schema = (Json.Obj) JsonText.read(Files.readString(Path.of("src/main/resources/takeup/schema/roll.json")));
+        Json.Obj schema =
+                (Json.Obj) JsonText.read(Files.readString(Path.of("src/main/resources/takeup/schema/roll.json")));
         List<String> paths = new ArrayList<>(names(schema, ""));
         Json.Obj properties = object(schema, "properties");
         for (String inner : List.of("madeBy", "shoot", "camera", "stock", "development")) {
@@ -53,7 +54,9 @@ class RollFilesTest {
         paths.addAll(names(object(object(properties, "condition"), "items"), "condition."));
         paths.addAll(names(object(object(properties, "frames"), "items"), "frames."));
         paths.addAll(names(object(object(schema, "$defs"), "exposure"), "frames."));
-        assertTrue(paths.size() > 60 && paths.contains("stock.boxSpeed") && paths.contains("frames.errorStops"), paths.toString());
+        assertTrue(
+                paths.size() > 60 && paths.contains("stock.boxSpeed") && paths.contains("frames.errorStops"),
+                paths.toString());
         return paths;
     }
 
@@ -62,7 +65,8 @@ class RollFilesTest {
     }
 
     private static List<String> names(Json.Obj schema, String before) {
-        return ((Json.Arr) schema.field("required").orElseThrow()).items().stream().map(it -> before + ((Json.Text) it).value()).toList();
+        return ((Json.Arr) schema.field("required").orElseThrow())
+                .items().stream().map(it -> before + ((Json.Text) it).value()).toList();
     }
 
     @ParameterizedTest(name = "without {0}")
@@ -78,8 +82,13 @@ class RollFilesTest {
             name = path.substring(dot + 1);
         }
         holder.fields().remove(name);
-        String why = assertThrows(Unreadable.class, () -> ExposedRoll.of("R0007.json", JsonText.line(roll))).getMessage();
-        assertTrue(why.startsWith("R0007.json:1: ") && why.contains(name) && (why.contains("missing") || why.contains("no roll")), why);
+        String why = assertThrows(Unreadable.class, () -> ExposedRoll.of("R0007.json", JsonText.line(roll)))
+                .getMessage();
+        assertTrue(
+                why.startsWith("R0007.json:1: ")
+                        && why.contains(name)
+                        && (why.contains("missing") || why.contains("no roll")),
+                why);
     }
 
     @ParameterizedTest(name = "{1}: {2}")
@@ -104,12 +113,26 @@ class RollFilesTest {
     void aWrongValueIsRefusedInOneSentence(String right, String wrong, String because) {
         String text = sample();
         assertTrue(text.contains(right), right);
-        String why = assertThrows(Unreadable.class, () -> ExposedRoll.of("R0007.json", text.replaceFirst(java.util.regex.Pattern.quote(right), wrong))).getMessage();
-        assertTrue(why.startsWith("R0007.json:") && why.contains(because) && why.lines().count() == 1, why);
+        String why = assertThrows(
+                        Unreadable.class,
+                        () -> ExposedRoll.of(
+                                "R0007.json", text.replaceFirst(java.util.regex.Pattern.quote(right), wrong)))
+                .getMessage();
+        assertTrue(
+                why.startsWith("R0007.json:")
+                        && why.contains(because)
+                        && why.lines().count() == 1,
+                why);
     }
 
     @Test
     void fieldsOfALaterTakeupArePassedOver() throws Unreadable {
-        assertEquals("R0007", ExposedRoll.of("R0007.json", sample().replaceFirst("\\{\"format\"", "{\"weather\": {\"rain\": [1, null]}, \"format\"")).roll());
+        assertEquals(
+                "R0007",
+                ExposedRoll.of(
+                                "R0007.json",
+                                sample().replaceFirst(
+                                                "\\{\"format\"", "{\"weather\": {\"rain\": [1, null]}, \"format\""))
+                        .roll());
     }
 }

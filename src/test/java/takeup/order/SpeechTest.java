@@ -27,7 +27,15 @@ class SpeechTest {
     }
 
     @ParameterizedTest(name = "{0} is {1}")
-    @CsvSource({"0, NORMAL", "1, PUSH 1 STOP", "2, PUSH 2 STOPS", "0.5, PUSH 0.5 STOPS", "-1, PULL 1 STOP", "-0.333, PULL 0.3 STOPS", "0.04, NORMAL"})
+    @CsvSource({
+        "0, NORMAL",
+        "1, PUSH 1 STOP",
+        "2, PUSH 2 STOPS",
+        "0.5, PUSH 0.5 STOPS",
+        "-1, PULL 1 STOP",
+        "-0.333, PULL 0.3 STOPS",
+        "0.04, NORMAL"
+    })
     void developmentIsToldInWords(double stops, String order) {
         assertEquals(order + " (rated 200, box 400)", new Development("C-41", stops, 200, 400).words());
     }

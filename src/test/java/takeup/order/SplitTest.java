@@ -16,8 +16,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SplitTest {
     @Test
     void rollsThatHoldTheSameMomentTravelApart() {
-        List<ExposedRoll> rolls = List.of(Days.roll("R0001").at("15:05").read(), Days.roll("R0002").at("15:06", "16:30").read(),
-                Days.roll("R0003").at("16:40").read(), Days.roll("R0004").at("17:30").read());
+        List<ExposedRoll> rolls = List.of(
+                Days.roll("R0001").at("15:05").read(),
+                Days.roll("R0002").at("15:06", "16:30").read(),
+                Days.roll("R0003").at("16:40").read(),
+                Days.roll("R0004").at("17:30").read());
         check(rolls, List.of("15:00-15:15 start", "16:30-16:45 prize-giving"), "[R0001, R0003] [R0002, R0004] []");
     }
 
@@ -26,31 +29,59 @@ class SplitTest {
         List<ExposedRoll> rolls = new ArrayList<>();
         List<String> moments = new ArrayList<>();
         for (int at = 0; at < 20; at++) {
-            rolls.add(Days.roll("R" + (1000 + at)).at(String.format(java.util.Locale.ROOT, "%02d:30", at), String.format(java.util.Locale.ROOT, "%02d:30", at + 1)).read());
+            rolls.add(Days.roll("R" + (1000 + at))
+                    .at(
+                            String.format(java.util.Locale.ROOT, "%02d:30", at),
+                            String.format(java.util.Locale.ROOT, "%02d:30", at + 1))
+                    .read());
             moments.add(String.format(java.util.Locale.ROOT, "%02d:25-%02d:35", at + 1, at + 1));
         }
-        Split split = Split.byMoments(rolls, moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
-        assertEquals(rolls.stream().map(ExposedRoll::roll).filter(it -> it.charAt(4) % 2 == 0).toList(), split.first());
+        Split split = Split.byMoments(
+                rolls,
+                moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
+        assertEquals(
+                rolls.stream()
+                        .map(ExposedRoll::roll)
+                        .filter(it -> it.charAt(4) % 2 == 0)
+                        .toList(),
+                split.first());
         assertEquals(List.of("20:25-20:35 is on R1019 alone"), split.remarks());
     }
 
     @Test
     void threeMomentsOfThreeRollsCannotAllBePartedAndTheOneThatIsNotIsTold() {
-        List<ExposedRoll> rolls = List.of(Days.roll("R0001").at("10:00", "12:00").read(), Days.roll("R0002").at("10:00", "11:00").read(), Days.roll("R0003").at("11:00", "12:00").read());
-        Split split = Split.byMoments(rolls, List.of(Moment.parse("10:00-10:01 a").orElseThrow(), Moment.parse("11:00-11:01 b").orElseThrow(), Moment.parse("12:00-12:01 c").orElseThrow()));
+        List<ExposedRoll> rolls = List.of(
+                Days.roll("R0001").at("10:00", "12:00").read(),
+                Days.roll("R0002").at("10:00", "11:00").read(),
+                Days.roll("R0003").at("11:00", "12:00").read());
+        Split split = Split.byMoments(
+                rolls,
+                List.of(
+                        Moment.parse("10:00-10:01 a").orElseThrow(),
+                        Moment.parse("11:00-11:01 b").orElseThrow(),
+                        Moment.parse("12:00-12:01 c").orElseThrow()));
         assertEquals(1, split.remarks().size());
-        assertTrue(split.remarks().get(0).contains(" stays in one parcel: R000"), split.remarks().get(0));
+        assertTrue(
+                split.remarks().get(0).contains(" stays in one parcel: R000"),
+                split.remarks().get(0));
     }
 
     @Test
     void aMomentThatNoRollOrOneRollHoldsIsTold() {
-        check(List.of(Days.roll("R0001").at("15:05").read(), Days.roll("R0002").read()), List.of("15:00-15:10 start", "19:00-19:10 dinner"),
+        check(
+                List.of(
+                        Days.roll("R0001").at("15:05").read(),
+                        Days.roll("R0002").read()),
+                List.of("15:00-15:10 start", "19:00-19:10 dinner"),
                 "[R0001] [R0002] [start is on R0001 alone, no roll holds a picture of dinner]");
     }
 
     @Test
     void withoutMomentsNeighboursTravelApartOrTheCamerasDo() {
-        List<ExposedRoll> rolls = List.of(Days.roll("R0001").from("645 reflex").read(), Days.roll("R0002").from("35mm reflex").read(), Days.roll("R0003").from("645 reflex").read());
+        List<ExposedRoll> rolls = List.of(
+                Days.roll("R0001").from("645 reflex").read(),
+                Days.roll("R0002").from("35mm reflex").read(),
+                Days.roll("R0003").from("645 reflex").read());
         assertEquals(new Split(List.of("R0001", "R0003"), List.of("R0002"), List.of()), Split.byNumber(rolls));
         assertEquals(new Split(List.of("R0001", "R0003"), List.of("R0002"), List.of()), Split.byBody(rolls));
         assertEquals(List.of(), Split.byBody(rolls.subList(0, 1)).second());
@@ -81,7 +112,12 @@ class SplitTest {
             }
             assertEquals(best, together(rolls, moments, chosen), "seed " + seed);
             assertEquals(10, split.first().size() + split.second().size());
-            assertEquals(best, split.remarks().stream().filter(it -> it.contains("stays in one parcel")).count(), "seed " + seed);
+            assertEquals(
+                    best,
+                    split.remarks().stream()
+                            .filter(it -> it.contains("stays in one parcel"))
+                            .count(),
+                    "seed " + seed);
         }
     }
 
@@ -120,11 +156,16 @@ class SplitTest {
         2026-09-12 23:30-00:30,        00:10, false
         """)
     void aMomentHoldsWhatWasTakenInItByTheTimeOfThePlace(String moment, String time, boolean holds) {
-        assertEquals(holds, Moment.parse(moment).orElseThrow().isOn(Days.roll("R0001").at(time).read()));
+        assertEquals(
+                holds,
+                Moment.parse(moment)
+                        .orElseThrow()
+                        .isOn(Days.roll("R0001").at(time).read()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "prizes", "16:30", "16:30-", "25:00-26:00", "2026-09-31 16:30-16:45", "16:30-16:45-17:00"})
+    @ValueSource(
+            strings = {"", "prizes", "16:30", "16:30-", "25:00-26:00", "2026-09-31 16:30-16:45", "16:30-16:45-17:00"})
     void whatIsNoMomentIsNoneHere(String typed) {
         assertEquals(Optional.empty(), Moment.parse(typed));
     }
@@ -137,7 +178,9 @@ class SplitTest {
     }
 
     private static void check(List<ExposedRoll> rolls, List<String> moments, String parcels) {
-        Split split = Split.byMoments(rolls, moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
+        Split split = Split.byMoments(
+                rolls,
+                moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
         assertEquals(parcels, split.first() + " " + split.second() + " " + split.remarks());
     }
 }

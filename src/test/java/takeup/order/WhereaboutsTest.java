@@ -11,8 +11,17 @@ import org.junit.jupiter.api.Test;
 
 /** Where each roll is, and what is due. The shipped lab keeps scans for 30 days and wants film within 14. */
 class WhereaboutsTest {
-    private static final Order MADE = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, Optional.empty(), false, Labs.SHIPPED.usual(),
-            List.of(Days.roll("R0001").read(), Days.roll("R0002").read()), List.of(), false, false);
+    private static final Order MADE = Order.of(
+            "ORD-001",
+            Days.MONDAY,
+            Labs.SHIPPED,
+            Optional.empty(),
+            false,
+            Labs.SHIPPED.usual(),
+            List.of(Days.roll("R0001").read(), Days.roll("R0002").read()),
+            List.of(),
+            false,
+            false);
 
     private static LocalDate day(String date) {
         return LocalDate.parse(date);
@@ -31,9 +40,14 @@ class WhereaboutsTest {
         Order one = marked(sent, Stage.SCANS, "2026-09-20", "R0002");
         assertEquals("at the lab since 2026-09-15 (ORD-001)", new Whereabouts(List.of(one)).words("R0001"));
         assertEquals("scans back since 2026-09-20 (ORD-001)", new Whereabouts(List.of(one)).words("R0002"));
-        assertEquals("negatives back since 2026-10-01 (ORD-001)", new Whereabouts(List.of(marked(one, Stage.NEGATIVES, "2026-10-01"))).words("R0001"));
+        assertEquals(
+                "negatives back since 2026-10-01 (ORD-001)",
+                new Whereabouts(List.of(marked(one, Stage.NEGATIVES, "2026-10-01"))).words("R0001"));
         assertEquals("exposed", new Whereabouts(List.of(MADE.taken())).words("R0001"));
-        assertEquals("ordered (ORD-001)", new Whereabouts(List.of(marked(sent, Stage.ORDERED, "2026-09-15"))).words("R0001"), "a wrong word is taken back");
+        assertEquals(
+                "ordered (ORD-001)",
+                new Whereabouts(List.of(marked(sent, Stage.ORDERED, "2026-09-15"))).words("R0001"),
+                "a wrong word is taken back");
     }
 
     @Test
@@ -49,33 +63,59 @@ class WhereaboutsTest {
     @Test
     void anOrderThatDoesNotGoIsNamedAfterAFortnight() {
         check(MADE, "2026-09-28", "[]");
-        assertTrue(new Whereabouts(List.of(MADE)).due(day("2026-09-29")).get(0).startsWith("ORD-001 was made 15 days ago and has not gone to the lab"));
+        assertTrue(new Whereabouts(List.of(MADE))
+                .due(day("2026-09-29"))
+                .get(0)
+                .startsWith("ORD-001 was made 15 days ago and has not gone to the lab"));
         check(MADE.taken(), "2026-12-01", "[]");
     }
 
     @Test
     void negativesThatNobodyAskedForAreToBeAskedFor() {
-        Order order = Order.of("ORD-001", Days.MONDAY, Labs.SHIPPED, Optional.empty(), false, Wishes.NONE, List.of(Days.roll("R0001").read()), List.of(), false, false);
-        assertEquals("ORD-001: negatives that nobody asked for are destroyed on 2026-10-04, in 4 days: ask for them before",
-                new Whereabouts(List.of(marked(order, Stage.SCANS, "2026-09-20"))).due(day("2026-09-30")).get(1));
+        Order order = Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.SHIPPED,
+                Optional.empty(),
+                false,
+                Wishes.NONE,
+                List.of(Days.roll("R0001").read()),
+                List.of(),
+                false,
+                false);
+        assertEquals(
+                "ORD-001: negatives that nobody asked for are destroyed on 2026-10-04, in 4 days: ask for them before",
+                new Whereabouts(List.of(marked(order, Stage.SCANS, "2026-09-20")))
+                        .due(day("2026-09-30"))
+                        .get(1));
     }
 
     @Test
     void exposedRollsThatWaitTooLongAreNamedTogether() {
         Whereabouts where = new Whereabouts(List.of(MADE));
-        Map<String, LocalDate> finished = new java.util.TreeMap<>(Map.of("R0001", day("2026-09-01"), "R0007", day("2026-09-01"), "R0008", day("2026-09-12")));
-        assertEquals(Optional.of("exposed and in no order: R0007 for 15 days; exposed film fades with time and heat, so send it soon"), where.waiting(finished, day("2026-09-16"), 14));
+        Map<String, LocalDate> finished = new java.util.TreeMap<>(
+                Map.of("R0001", day("2026-09-01"), "R0007", day("2026-09-01"), "R0008", day("2026-09-12")));
+        assertEquals(
+                Optional.of("exposed and in no order: R0007 for 15 days; exposed film fades with time and heat, so "
+                        + "send it soon"),
+                where.waiting(finished, day("2026-09-16"), 14));
         assertEquals(Optional.empty(), where.waiting(finished, day("2026-09-15"), 14));
     }
 
     @Test
     void aRollThatWasCorrectedAfterItWasOrderedIsTold() {
         Days.Roll pushed = Days.roll("R0002").rated(200, 1);
-        assertEquals(List.of(), Whereabouts.corrected(MADE, List.of(pushed.read())), "the same revision is the same roll");
+        assertEquals(
+                List.of(), Whereabouts.corrected(MADE, List.of(pushed.read())), "the same revision is the same roll");
         pushed.revision = 22;
-        assertEquals(List.of("R0002 was corrected after it was ordered (revision 21, now 22): it says C-41, PUSH 1 STOP (rated 200, box 400) now, and the order says "
-                + "C-41, NORMAL (rated 200, box 400)"), Whereabouts.corrected(MADE, List.of(pushed.read())));
-        assertEquals(List.of("R0002 was corrected after it was ordered (revision 21, now 22)"), Whereabouts.corrected(MADE, List.of(same(22))));
+        assertEquals(
+                List.of("R0002 was corrected after it was ordered (revision 21, now 22): it says C-41, PUSH 1 "
+                        + "STOP (rated 200, box 400) now, and the order says "
+                        + "C-41, NORMAL (rated 200, box 400)"),
+                Whereabouts.corrected(MADE, List.of(pushed.read())));
+        assertEquals(
+                List.of("R0002 was corrected after it was ordered (revision 21, now 22)"),
+                Whereabouts.corrected(MADE, List.of(same(22))));
     }
 
     private static ExposedRoll same(int revision) {

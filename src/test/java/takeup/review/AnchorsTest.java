@@ -22,19 +22,30 @@ class AnchorsTest {
         "2026-09-12T14:05:18, ,      2026-09-12T15:05:18+02:00, 3600,  1 h slow",
         "2026-09-12T14:05:17, +01:00, 2026-09-12T15:05:18+02:00, 1,    1 s slow",
         "2026-09-13T00:00:01, ,      2026-09-12T23:59:59+02:00, -2,    2 s fast",
-        "2026-09-12T15:05:18, ,      2026-09-12T15:05:18+02:00, 0,     right"})
-    void theClockIsOffByWhatTheScreenShowedLessWhatTheFileSays(LocalDateTime said, ZoneOffset zone, OffsetDateTime shown, long behind, String words) {
-        CameraClock clock = CameraClock.of(new DigitalShot("clock.jpg", "camera", said, Optional.ofNullable(zone), ""), shown);
+        "2026-09-12T15:05:18, ,      2026-09-12T15:05:18+02:00, 0,     right"
+    })
+    void theClockIsOffByWhatTheScreenShowedLessWhatTheFileSays(
+            LocalDateTime said, ZoneOffset zone, OffsetDateTime shown, long behind, String words) {
+        CameraClock clock =
+                CameraClock.of(new DigitalShot("clock.jpg", "camera", said, Optional.ofNullable(zone), ""), shown);
         assertEquals(behind, clock.behindSeconds());
         assertEquals(words, clock.words());
-        assertEquals(shown.toInstant(), clock.right(said, Optional.ofNullable(zone)).toInstant(), "the picture itself comes out right");
+        assertEquals(
+                shown.toInstant(),
+                clock.right(said, Optional.ofNullable(zone)).toInstant(),
+                "the picture itself comes out right");
     }
 
     @Test
     void aFileOfAnotherZoneIsTakenAtItsWord() {
-        CameraClock clock = new CameraClock("camera", 10, ZoneOffset.ofHours(2), OffsetDateTime.parse("2026-09-12T15:05:18+02:00"));
-        assertEquals(OffsetDateTime.parse("2026-09-12T16:00:10+02:00"), clock.right(LocalDateTime.parse("2026-09-12T15:00:00"), Optional.of(ZoneOffset.ofHours(1))));
-        assertEquals(OffsetDateTime.parse("2026-09-12T15:00:10+02:00"), clock.right(LocalDateTime.parse("2026-09-12T15:00:00"), Optional.empty()));
+        CameraClock clock =
+                new CameraClock("camera", 10, ZoneOffset.ofHours(2), OffsetDateTime.parse("2026-09-12T15:05:18+02:00"));
+        assertEquals(
+                OffsetDateTime.parse("2026-09-12T16:00:10+02:00"),
+                clock.right(LocalDateTime.parse("2026-09-12T15:00:00"), Optional.of(ZoneOffset.ofHours(1))));
+        assertEquals(
+                OffsetDateTime.parse("2026-09-12T15:00:10+02:00"),
+                clock.right(LocalDateTime.parse("2026-09-12T15:00:00"), Optional.empty()));
     }
 
     @ParameterizedTest
@@ -55,6 +66,13 @@ class AnchorsTest {
 
     @Test
     void longTimesAreSaidInTheirLargestParts() {
-        assertEquals(List.of("0 s", "59 s", "1 min", "2 h 3 s", "25 h 1 min"), List.of(CameraClock.words(0), CameraClock.words(59), CameraClock.words(60), CameraClock.words(7203), CameraClock.words(90_060)));
+        assertEquals(
+                List.of("0 s", "59 s", "1 min", "2 h 3 s", "25 h 1 min"),
+                List.of(
+                        CameraClock.words(0),
+                        CameraClock.words(59),
+                        CameraClock.words(60),
+                        CameraClock.words(7203),
+                        CameraClock.words(90_060)));
     }
 }

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class IntervalTest {
     @Test
     void theMeanOfTheHeatFlowData() {
-        // 1.3.5.2, ZARR13.DAT: N 195, mean 9.261460, standard deviation 0.022789; limits 9.258242 and 9.264679, t 1.9723.
+        // 1.3.5.2, ZARR13.DAT: N 195, mean 9.261460, standard deviation 0.022789; limits 9.258242 and 9.264679, t
+        // 1.9723.
         Interval interval = Interval.mean(9.261460, 0.022789, 195, 0.95);
         assertEquals(9.258242, interval.low(), 2e-6);
         assertEquals(9.264679, interval.high(), 2e-6);
@@ -20,7 +21,8 @@ class IntervalTest {
 
     @Test
     void theDeviationOfTheGearDiameters() {
-        // 1.3.5.8, GEAR.DAT: N 100, standard deviation 0.6278908E-02; critical values 73.361 and 128.422 at 99 degrees of freedom;
+        // 1.3.5.8, GEAR.DAT: N 100, standard deviation 0.6278908E-02; critical values 73.361 and 128.422 at 99 degrees
+        // of freedom;
         // 0.1 is no deviation of these gears (test statistic 0.3903).
         assertEquals(73.361, Interval.chiSquared(0.025, 99), 5e-4);
         assertEquals(128.422, Interval.chiSquared(0.975, 99), 5e-4);
@@ -39,12 +41,16 @@ class IntervalTest {
         chi, 0.99,   10,  23.209
         """)
     void theTablesOfCriticalValues(String distribution, double share, double freedom, double printed) {
-        assertEquals(printed, distribution.equals("t") ? Interval.t(share, freedom) : Interval.chiSquared(share, freedom), 5e-4);
+        assertEquals(
+                printed,
+                distribution.equals("t") ? Interval.t(share, freedom) : Interval.chiSquared(share, freedom),
+                5e-4);
     }
 
     @Test
     void twoCeramicBatchesScatterAlike() {
-        // 1.3.5.9, JAHANMI2.DAT: deviations 65.54909 and 61.85425, N 240 each; F 1.123037, critical values 0.7756 and 1.2894.
+        // 1.3.5.9, JAHANMI2.DAT: deviations 65.54909 and 61.85425, N 240 each; F 1.123037, critical values 0.7756 and
+        // 1.2894.
         assertEquals(1.123037, Math.pow(65.54909 / 61.85425, 2), 5e-6);
         assertEquals(0.7756, Interval.f(0.025, 239, 239), 5e-5);
         assertEquals(1.2894, Interval.f(0.975, 239, 239), 5e-5);
@@ -71,6 +77,12 @@ class IntervalTest {
     }
 
     private static Finding finding(double stops) {
-        return new Finding(Finding.Kind.RATING, Case.Factor.RATING, "bw400 rated 400", 20, new Interval(stops, stops, stops), java.util.List.of());
+        return new Finding(
+                Finding.Kind.RATING,
+                Case.Factor.RATING,
+                "bw400 rated 400",
+                20,
+                new Interval(stops, stops, stops),
+                java.util.List.of());
     }
 }

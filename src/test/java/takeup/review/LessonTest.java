@@ -14,11 +14,11 @@ import org.junit.jupiter.api.Test;
 class LessonTest {
     /** {@code -Darchives=100} simulates more of them. */
     private static final int ARCHIVES = Integer.getInteger("archives", 8);
+
     private static final double USUAL_SCATTER = 0.35;
 
     /** A frame of the archive before anybody judged it. */
-    private record Taken(String stock, double index, String body, String method, String light, double over) {
-    }
+    private record Taken(String stock, double index, String body, String method, String light, double over) {}
 
     @Test
     void namesNothingWhereNothingWasPlanted() {
@@ -61,8 +61,12 @@ class LessonTest {
     @Test
     void scatteredMeteringIsNamedAndNoRatingIsBlamed() {
         for (int seed = 0; seed < ARCHIVES; seed++) {
-            Lesson lesson = Lesson.of(archive(seed, 300, it -> 0, it -> it.method.equals("spot") ? 1.8 : USUAL_SCATTER));
-            assertEquals(List.of(Finding.Kind.SCATTER), lesson.findings().stream().map(Finding::kind).toList(), seed + ": " + lesson);
+            Lesson lesson =
+                    Lesson.of(archive(seed, 300, it -> 0, it -> it.method.equals("spot") ? 1.8 : USUAL_SCATTER));
+            assertEquals(
+                    List.of(Finding.Kind.SCATTER),
+                    lesson.findings().stream().map(Finding::kind).toList(),
+                    seed + ": " + lesson);
             assertEquals("spot", lesson.findings().get(0).name());
         }
     }
@@ -73,7 +77,18 @@ class LessonTest {
         Random random = new Random(7);
         for (int i = 0; i < 200; i++) {
             boolean first = random.nextBoolean();
-            judge(tally, random, new Taken(first ? "bw400" : "cn400", 400, first ? "35" : "645", "incident", "shade", 0.3 + 0.7 * random.nextGaussian()), first ? -1.2 : 0, USUAL_SCATTER);
+            judge(
+                    tally,
+                    random,
+                    new Taken(
+                            first ? "bw400" : "cn400",
+                            400,
+                            first ? "35" : "645",
+                            "incident",
+                            "shade",
+                            0.3 + 0.7 * random.nextGaussian()),
+                    first ? -1.2 : 0,
+                    USUAL_SCATTER);
         }
         Lesson lesson = Lesson.of(tally);
         assertEquals("bw400 rated 400", lesson.findings().get(0).name());
@@ -84,7 +99,9 @@ class LessonTest {
     void aStockThatBearsMoreThanItsFileSaysBlamesNobodysMetering() {
         Tally tally = new Tally();
         for (int i = 0; i < 60; i++) {
-            tally.add(new Case("bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD), 1);
+            tally.add(
+                    new Case("bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD),
+                    1);
         }
         assertEquals(List.of(), Lesson.of(tally).findings());
     }
@@ -96,21 +113,42 @@ class LessonTest {
         assertEquals(List.of(), lesson.findings());
     }
 
-    private static Tally archive(long seed, int frames, ToDoubleFunction<Taken> planted, Function<Taken, Double> scatter) {
+    private static Tally archive(
+            long seed, int frames, ToDoubleFunction<Taken> planted, Function<Taken, Double> scatter) {
         Random random = new Random(seed * 0x9E3779B97F4A7C15L);
         Tally tally = new Tally();
         for (int i = 0; i < frames; i++) {
-            Taken taken = new Taken(random.nextBoolean() ? "bw400" : "cn400", 400, random.nextInt(3) == 0 ? "35" : "645", random.nextInt(3) == 0 ? "spot" : "incident",
-                    random.nextInt(3) == 0 ? "indoors" : "shade", 0.3 + 0.8 * random.nextGaussian());
+            Taken taken = new Taken(
+                    random.nextBoolean() ? "bw400" : "cn400",
+                    400,
+                    random.nextInt(3) == 0 ? "35" : "645",
+                    random.nextInt(3) == 0 ? "spot" : "incident",
+                    random.nextInt(3) == 0 ? "indoors" : "shade",
+                    0.3 + 0.8 * random.nextGaussian());
             judge(tally, random, taken, planted.applyAsDouble(taken), scatter.apply(taken));
         }
         return tally;
     }
 
-    /** The verdict as the limits of the stock have it: thin a stop under, dense two stops over, with the light that the film really got. */
+    /**
+     * The verdict as the limits of the stock have it: thin a stop under, dense two stops over, with the light that the
+     * film really got.
+     */
     private static void judge(Tally tally, Random random, Taken taken, double offset, double scatter) {
         double real = taken.over + offset + scatter * random.nextGaussian();
         Density verdict = real < -1 ? Density.THIN : real > 2 ? Density.DENSE : Density.GOOD;
-        tally.add(new Case(taken.stock, taken.index, taken.body, taken.body + " 80", taken.method, taken.light, (int) Math.round(10 * taken.over), 1, 2, verdict), 1);
+        tally.add(
+                new Case(
+                        taken.stock,
+                        taken.index,
+                        taken.body,
+                        taken.body + " 80",
+                        taken.method,
+                        taken.light,
+                        (int) Math.round(10 * taken.over),
+                        1,
+                        2,
+                        verdict),
+                1);
     }
 }

@@ -14,15 +14,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NaturalOrderTest {
     /** Each line as a person lays the prints out. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "1.jpg 2.jpg 10.jpg",
-        "crew_9.tif crew_10.tif crew_010a.tif crew_11.tif",
-        "00.jpg 0.jpg 1.jpg 36.jpg 37.jpg",
-        "a1b2.jpg a1b10.jpg a2b1.jpg",
-        "IMG_2.JPG img_3.jpg IMG_10.jpg",
-        "99999999999999999998.jpg 99999999999999999999.jpg 100000000000000000000.jpg",
-        "R1/2.jpg R1/10.jpg R2/1.jpg",
-        "bow.jpg bow1.jpg stroke.jpg"})
+    @ValueSource(
+            strings = {
+                "1.jpg 2.jpg 10.jpg",
+                "crew_9.tif crew_10.tif crew_010a.tif crew_11.tif",
+                "00.jpg 0.jpg 1.jpg 36.jpg 37.jpg",
+                "a1b2.jpg a1b10.jpg a2b1.jpg",
+                "IMG_2.JPG img_3.jpg IMG_10.jpg",
+                "99999999999999999998.jpg 99999999999999999999.jpg 100000000000000000000.jpg",
+                "R1/2.jpg R1/10.jpg R2/1.jpg",
+                "bow.jpg bow1.jpg stroke.jpg"
+            })
     void readsNumbersAsNumbers(String line) {
         List<String> names = List.of(line.split(" "));
         List<String> shuffled = new ArrayList<>(names);

@@ -11,8 +11,8 @@ import takeup.roll.Frame;
 import takeup.roll.RollId;
 
 /**
- * A roll of regatta day and the folder that a lab made of it, with faults planted: the truth is known. Every draw comes from
- * the seed.
+ * A roll of regatta day and the folder that a lab made of it, with faults planted: the truth is known. Every draw comes
+ * from the seed.
  *
  * @param slots the log, one slot a frame
  * @param scans what lies in the folder, in natural order
@@ -20,17 +20,33 @@ import takeup.roll.RollId;
  */
 record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> truth) {
     /** What may happen to a film on its way back. */
-    enum Fault { GAPS, REVERSED, EXTRA_FIRST, EXTRA_LAST, HALF_FRAMES, GOOD_ONLY, PILE, STOPPED, BLANKS }
-
-    private record Shot(List<Integer> frames, double over, int number, boolean isBlack, boolean isPile) {
+    enum Fault {
+        GAPS,
+        REVERSED,
+        EXTRA_FIRST,
+        EXTRA_LAST,
+        HALF_FRAMES,
+        GOOD_ONLY,
+        PILE,
+        STOPPED,
+        BLANKS
     }
+
+    private record Shot(List<Integer> frames, double over, int number, boolean isBlack, boolean isPile) {}
 
     /** Whether two faults can befall one film. */
     static boolean goTogether(Fault a, Fault b) {
         Set<Fault> both = EnumSet.of(a, b);
-        return !(both.contains(Fault.PILE) && (both.contains(Fault.EXTRA_LAST) || both.contains(Fault.STOPPED) || both.contains(Fault.HALF_FRAMES)))
+        return !(both.contains(Fault.PILE)
+                        && (both.contains(Fault.EXTRA_LAST)
+                                || both.contains(Fault.STOPPED)
+                                || both.contains(Fault.HALF_FRAMES)))
                 && !(both.contains(Fault.STOPPED) && both.contains(Fault.EXTRA_LAST))
-                && !(both.contains(Fault.HALF_FRAMES) && (both.contains(Fault.EXTRA_FIRST) || both.contains(Fault.EXTRA_LAST) || both.contains(Fault.GOOD_ONLY) || both.contains(Fault.BLANKS)));
+                && !(both.contains(Fault.HALF_FRAMES)
+                        && (both.contains(Fault.EXTRA_FIRST)
+                                || both.contains(Fault.EXTRA_LAST)
+                                || both.contains(Fault.GOOD_ONLY)
+                                || both.contains(Fault.BLANKS)));
     }
 
     /**
@@ -47,8 +63,10 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
         if (faults.contains(Fault.REVERSED)) {
             Collections.reverse(film);
         }
-        // A lab that leaves frames out after it has counted them, or that reads the edge numbers, keeps the count in the names.
-        boolean keepsNumbers = faults.contains(Fault.GAPS) || faults.contains(Fault.EXTRA_FIRST) && faults.size() > 1 && !faults.contains(Fault.REVERSED);
+        // A lab that leaves frames out after it has counted them, or that reads the edge numbers, keeps the count in
+        // the names.
+        boolean keepsNumbers = faults.contains(Fault.GAPS)
+                || faults.contains(Fault.EXTRA_FIRST) && faults.size() > 1 && !faults.contains(Fault.REVERSED);
         int highest = film.stream().mapToInt(Shot::number).max().orElse(0);
         List<Shot> kept = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
@@ -65,7 +83,11 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
         List<List<Integer>> truth = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
             Shot shot = kept.get(i);
-            scans.add(new Scan("boathouse_" + (numbers.get(i) < 10 ? "0" : "") + numbers.get(i) + ".jpg", 3000, isHalf ? 1950 : 2000, tone(random, shot, slope, isHalf)));
+            scans.add(new Scan(
+                    "boathouse_" + (numbers.get(i) < 10 ? "0" : "") + numbers.get(i) + ".jpg",
+                    3000,
+                    isHalf ? 1950 : 2000,
+                    tone(random, shot, slope, isHalf)));
             truth.add(shot.frames);
         }
         return new PlantedFolder(slots, scans, truth);
@@ -84,8 +106,14 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
             if (faults.contains(Fault.BLANKS) && random.nextInt(12) == 0) {
                 kind = Frame.Kind.BLANK;
             }
-            slots.add(new Slot(new RollId("R", 7), List.of(i), i + 1, kind, kind == Frame.Kind.BLANK ? OptionalDouble.empty() : OptionalDouble.of(over),
-                    far && kind == Frame.Kind.EXPOSED, isHalf ? 4 / 3.0 : 1.5));
+            slots.add(new Slot(
+                    new RollId("R", 7),
+                    List.of(i),
+                    i + 1,
+                    kind,
+                    kind == Frame.Kind.BLANK ? OptionalDouble.empty() : OptionalDouble.of(over),
+                    far && kind == Frame.Kind.EXPOSED,
+                    isHalf ? 4 / 3.0 : 1.5));
         }
         return slots;
     }
@@ -93,7 +121,9 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
     private static List<Shot> film(Random random, List<Slot> slots, Set<Fault> faults, boolean isHalf) {
         List<Shot> film = new ArrayList<>();
         int number = 0;
-        int last = faults.contains(Fault.PILE) || faults.contains(Fault.STOPPED) ? slots.size() / 4 + random.nextInt(slots.size() / 2) : slots.size() - 1;
+        int last = faults.contains(Fault.PILE) || faults.contains(Fault.STOPPED)
+                ? slots.size() / 4 + random.nextInt(slots.size() / 2)
+                : slots.size() - 1;
         if (faults.contains(Fault.EXTRA_FIRST)) {
             film.add(new Shot(List.of(), random.nextInt(20) / 10.0 - 0.5, 0, false, false));
         }
@@ -101,10 +131,22 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
             Slot slot = slots.get(i);
             if (isHalf) {
                 int next = Math.min(i + 1, slots.size() - 1);
-                film.add(new Shot(next == i ? List.of(i) : List.of(i, next), (slot.overStops().getAsDouble() + slots.get(next).overStops().getAsDouble()) / 2, ++number, false, false));
+                film.add(new Shot(
+                        next == i ? List.of(i) : List.of(i, next),
+                        (slot.overStops().getAsDouble()
+                                        + slots.get(next).overStops().getAsDouble())
+                                / 2,
+                        ++number,
+                        false,
+                        false));
                 i++;
             } else if (!(faults.contains(Fault.GOOD_ONLY) && (slot.isFarOff() || slot.kind() == Frame.Kind.BLANK))) {
-                film.add(new Shot(List.of(i), slot.overStops().orElse(0), slot.number(), slot.kind() == Frame.Kind.BLANK, faults.contains(Fault.PILE) && i == last));
+                film.add(new Shot(
+                        List.of(i),
+                        slot.overStops().orElse(0),
+                        slot.number(),
+                        slot.kind() == Frame.Kind.BLANK,
+                        faults.contains(Fault.PILE) && i == last));
             } else if (faults.contains(Fault.PILE) && i == last) {
                 last = Math.min(last + 1, slots.size() - 2);
             }
@@ -123,7 +165,10 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
         if (shot.isPile) {
             return new Tone(Math.min(0.97, 0.9 + noise), 0.07, false);
         }
-        return new Tone(Math.max(0.07, Math.min(0.93, 0.45 + slope * (shot.over - 0.5) + noise)), Math.max(0.08, 0.2 + 0.03 * random.nextGaussian()), isHalf && random.nextInt(10) > 0);
+        return new Tone(
+                Math.max(0.07, Math.min(0.93, 0.45 + slope * (shot.over - 0.5) + noise)),
+                Math.max(0.08, 0.2 + 0.03 * random.nextGaussian()),
+                isHalf && random.nextInt(10) > 0);
     }
 
     /** Whether a proposal says of every scan what is true of it. */

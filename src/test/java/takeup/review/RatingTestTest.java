@@ -32,14 +32,21 @@ class RatingTestTest {
         assertTrue(test.isSure());
     }
 
-    /** Mean 0.5, s = 1/√2 of 0 and 1; t(0.975, 1) = 12.706 (NIST/SEMATECH e-Handbook, 1.3.6.7.2): 12.706 / √2 / √2 = 6.353. */
+    /**
+     * Mean 0.5, s = 1/√2 of 0 and 1; t(0.975, 1) = 12.706 (NIST/SEMATECH e-Handbook, 1.3.6.7.2): 12.706 / √2 / √2 =
+     * 6.353.
+     */
     @Test
     void answersThatContradictEachOtherGiveAWideRangeAndNoRating() {
         RatingTest test = RatingTest.of(List.of(answer(0), answer(1))).orElseThrow();
         assertEquals(0.5, test.stops().estimate(), 1e-9);
-        assertTrue(test.stops().high() - test.stops().low() > 2 * 6.353, test.stops().toString());
+        assertTrue(
+                test.stops().high() - test.stops().low() > 2 * 6.353,
+                test.stops().toString());
         assertFalse(test.isSure());
-        assertFalse(RatingTest.of(List.of(new RatingTest.Answer(BRACKET, List.of(-0.5, 0.0, 1.0)))).orElseThrow().isSure());
+        assertFalse(RatingTest.of(List.of(new RatingTest.Answer(BRACKET, List.of(-0.5, 0.0, 1.0))))
+                .orElseThrow()
+                .isSure());
     }
 
     @Test
@@ -55,7 +62,14 @@ class RatingTestTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"-1, 1 STOP UNDER", "-0.5, 1/2 STOP UNDER", "0, BOX SPEED", "0.5, 1/2 STOP OVER", "1, 1 STOP OVER", "2, 2 STOPS OVER"})
+    @CsvSource({
+        "-1, 1 STOP UNDER",
+        "-0.5, 1/2 STOP UNDER",
+        "0, BOX SPEED",
+        "0.5, 1/2 STOP OVER",
+        "1, 1 STOP OVER",
+        "2, 2 STOPS OVER"
+    })
     void aCardHasWordsAndNoSign(double stops, String words) {
         assertEquals(words, RatingTest.card(stops));
     }

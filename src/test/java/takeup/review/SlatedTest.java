@@ -25,35 +25,44 @@ class SlatedTest {
     void aSlateAtTheEndOfTheFolderMeansThatTheFilmWasScannedFromItsOtherEnd() {
         List<Scan> film = film(ONE, 12, 1);
         Collections.reverse(film);
-        Proposal proposal = Sorted.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
+        Proposal proposal =
+                Sorted.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
         assertTrue(proposal.isReversed());
         assertEquals(IntStream.range(0, 12).map(it -> 11 - it).boxed().toList(), proposal.slotOf());
         assertTrue(proposal.isSure(), "confidence " + proposal.confidence());
-        assertTrue(proposal.reasons().contains("crew_12.jpg is the slate of R0001"), proposal.reasons().toString());
+        assertTrue(
+                proposal.reasons().contains("crew_12.jpg is the slate of R0001"),
+                proposal.reasons().toString());
     }
 
     @Test
     void aSlateInThirdPlaceMeansThatTwoFramesBeforeItWereNotLogged() {
         List<Scan> film = film(ONE, 12, 1);
         film.addAll(0, List.of(plain(), plain()));
-        Proposal proposal = Sorted.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
+        Proposal proposal =
+                Sorted.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
         assertEquals(List.of(-1, -1, 0, 1, 2), proposal.slotOf().subList(0, 5));
         assertTrue(proposal.isSure(), "confidence " + proposal.confidence());
     }
 
     @Test
     void withoutTheSlateNothingTellsWhichEndCameFirst() {
-        List<Scan> film = film(ONE, 12, 1).stream().map(it -> it.showing(Optional.empty())).toList();
+        List<Scan> film = film(ONE, 12, 1).stream()
+                .map(it -> it.showing(Optional.empty()))
+                .toList();
         Proposal proposal = Sorted.of(named(film), List.of(roll(ONE, 12)), ONE).asked();
         assertFalse(proposal.isReversed(), "it is laid as labs mostly scan");
-        assertFalse(Sorted.of(named(film.subList(0, 10)), List.of(roll(ONE, 12)), ONE).asked().isSure());
+        assertFalse(Sorted.of(named(film.subList(0, 10)), List.of(roll(ONE, 12)), ONE)
+                .asked()
+                .isSure());
     }
 
     @Test
     void slatesAtBothEndsAreToldApartByTheirFrames() {
         List<Scan> film = film(ONE, 10, 1, 10);
         Collections.reverse(film);
-        Proposal proposal = Sorted.of(named(film), List.of(roll(ONE, 10, 1, 10)), ONE).asked();
+        Proposal proposal =
+                Sorted.of(named(film), List.of(roll(ONE, 10, 1, 10)), ONE).asked();
         assertTrue(proposal.isReversed() && proposal.isSure(), "confidence " + proposal.confidence());
     }
 
@@ -69,7 +78,9 @@ class SlatedTest {
             Sorted sorted = Sorted.of(named(film), rolls, ONE);
             assertEquals(IntStream.range(0, 12).boxed().toList(), sorted.asked().slotOf());
             assertEquals("crew_10.jpg", sorted.asked().scans().get(0).name());
-            assertEquals(List.of(OTHER), sorted.others().stream().map(Sorted.Other::roll).toList());
+            assertEquals(
+                    List.of(OTHER),
+                    sorted.others().stream().map(Sorted.Other::roll).toList());
             assertEquals(9, sorted.others().get(0).proposal().scans().size());
             assertEquals(isTurned, sorted.others().get(0).proposal().isReversed());
         }
@@ -79,7 +90,8 @@ class SlatedTest {
     void aFolderWithAnotherRollsSlateIsNotLaidBesideThisOne() {
         Sorted sorted = Sorted.of(named(film(OTHER, 12, 1)), List.of(roll(ONE, 12, 1), roll(OTHER, 12, 1)), ONE);
         assertEquals(List.of(), sorted.asked().scans());
-        assertEquals(List.of("by its slate this folder is of R0002"), sorted.asked().reasons());
+        assertEquals(
+                List.of("by its slate this folder is of R0002"), sorted.asked().reasons());
         assertEquals(12, sorted.others().get(0).proposal().scans().size());
     }
 
@@ -97,7 +109,14 @@ class SlatedTest {
         for (int i = 0; i < frames; i++) {
             int number = i + 1;
             boolean isSlate = IntStream.of(slates).anyMatch(it -> it == number);
-            slots.add(new Slot(id, List.of(i), number, isSlate ? Frame.Kind.SLATE : Frame.Kind.EXPOSED, isSlate ? OptionalDouble.empty() : OptionalDouble.of(0.5), false, 1.5,
+            slots.add(new Slot(
+                    id,
+                    List.of(i),
+                    number,
+                    isSlate ? Frame.Kind.SLATE : Frame.Kind.EXPOSED,
+                    isSlate ? OptionalDouble.empty() : OptionalDouble.of(0.5),
+                    false,
+                    1.5,
                     Optional.of(new Slate(id, number))));
         }
         return new Sorted.Candidate(id, slots);
@@ -108,7 +127,11 @@ class SlatedTest {
         List<Scan> scans = new ArrayList<>();
         for (int number = 1; number <= frames; number++) {
             int now = number;
-            scans.add(IntStream.of(slates).anyMatch(it -> it == now) ? new Scan("slate", 3000, 2000, new Tone(0.7, 0.35, false), Optional.of(new Slate(id, number))) : plain());
+            scans.add(
+                    IntStream.of(slates).anyMatch(it -> it == now)
+                            ? new Scan(
+                                    "slate", 3000, 2000, new Tone(0.7, 0.35, false), Optional.of(new Slate(id, number)))
+                            : plain());
         }
         return scans;
     }
@@ -118,6 +141,13 @@ class SlatedTest {
     }
 
     private static List<Scan> named(List<Scan> film) {
-        return IntStream.range(0, film.size()).mapToObj(it -> new Scan("crew_" + (it < 9 ? "0" : "") + (it + 1) + ".jpg", 3000, 2000, film.get(it).tone(), film.get(it).slate())).toList();
+        return IntStream.range(0, film.size())
+                .mapToObj(it -> new Scan(
+                        "crew_" + (it < 9 ? "0" : "") + (it + 1) + ".jpg",
+                        3000,
+                        2000,
+                        film.get(it).tone(),
+                        film.get(it).slate()))
+                .toList();
     }
 }

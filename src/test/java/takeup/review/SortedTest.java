@@ -21,7 +21,8 @@ class SortedTest {
     @Test
     void filmsThatTheLabKeptApartGoToTheirRolls() {
         for (long seed = 0; seed < 10; seed++) {
-            List<Sorted.Candidate> rolls = List.of(roll(FIRST, 16, 1.35, seed), roll(SECOND, 36, 1.5, seed + 100), roll(THIRD, 12, 1, seed + 200));
+            List<Sorted.Candidate> rolls = List.of(
+                    roll(FIRST, 16, 1.35, seed), roll(SECOND, 36, 1.5, seed + 100), roll(THIRD, 12, 1, seed + 200));
             List<Scan> scans = new ArrayList<>();
             scans.addAll(scans("000871_%", rolls.get(0), seed));
             scans.addAll(scans("000872_%", rolls.get(1), seed));
@@ -29,7 +30,9 @@ class SortedTest {
             Sorted sorted = Sorted.of(scans, rolls, SECOND);
             assertEquals(IntStream.range(0, 36).boxed().toList(), sorted.asked().slotOf(), "seed " + seed);
             assertTrue(sorted.asked().scans().get(0).name().startsWith("000872"));
-            assertEquals(List.of(FIRST, THIRD), sorted.others().stream().map(Sorted.Other::roll).toList());
+            assertEquals(
+                    List.of(FIRST, THIRD),
+                    sorted.others().stream().map(Sorted.Other::roll).toList());
             assertEquals(List.of(), sorted.strangers());
         }
     }
@@ -41,7 +44,8 @@ class SortedTest {
             List<Scan> scans = new ArrayList<>();
             for (Sorted.Candidate roll : rolls) {
                 for (Scan scan : scans("x%", roll, seed)) {
-                    scans.add(new Scan("boathouse_" + (scans.size() + 1) + ".jpg", scan.width(), scan.height(), scan.tone()));
+                    scans.add(new Scan(
+                            "boathouse_" + (scans.size() + 1) + ".jpg", scan.width(), scan.height(), scan.tone()));
                 }
             }
             Sorted sorted = Sorted.of(scans, rolls, SECOND);
@@ -61,7 +65,9 @@ class SortedTest {
                 scans.add(new Scan("img" + (scans.size() + 1) + ".tif", scan.width(), scan.height(), scan.tone()));
             }
         }
-        assertEquals("img13.tif", Sorted.of(scans, rolls, SECOND).asked().scans().get(0).name());
+        assertEquals(
+                "img13.tif",
+                Sorted.of(scans, rolls, SECOND).asked().scans().get(0).name());
     }
 
     @Test
@@ -69,18 +75,24 @@ class SortedTest {
         List<Sorted.Candidate> rolls = List.of(flat(FIRST), flat(SECOND));
         List<Scan> scans = new ArrayList<>();
         for (String film : List.of("a_", "b_")) {
-            IntStream.rangeClosed(1, 12).forEach(it -> scans.add(new Scan(film + it + ".jpg", 3000, 2222, new Tone(0.45, 0.2, false))));
+            IntStream.rangeClosed(1, 12)
+                    .forEach(it -> scans.add(new Scan(film + it + ".jpg", 3000, 2222, new Tone(0.45, 0.2, false))));
         }
         assertTrue(!Sorted.of(scans, rolls, FIRST).asked().isSure());
     }
 
     private static Sorted.Candidate flat(RollId id) {
-        return new Sorted.Candidate(id, IntStream.range(0, 12).mapToObj(it -> slot(id, it, 0, 1.35)).toList());
+        return new Sorted.Candidate(
+                id, IntStream.range(0, 12).mapToObj(it -> slot(id, it, 0, 1.35)).toList());
     }
 
     private static Sorted.Candidate roll(RollId id, int frames, double aspect, long seed) {
         Random random = new Random(seed * 0x9E3779B97F4A7C15L);
-        return new Sorted.Candidate(id, IntStream.range(0, frames).mapToObj(it -> slot(id, it, 0.5 + 0.8 * random.nextGaussian(), aspect)).toList());
+        return new Sorted.Candidate(
+                id,
+                IntStream.range(0, frames)
+                        .mapToObj(it -> slot(id, it, 0.5 + 0.8 * random.nextGaussian(), aspect))
+                        .toList());
     }
 
     private static Slot slot(RollId id, int place, double over, double aspect) {
@@ -92,8 +104,14 @@ class SortedTest {
         List<Scan> scans = new ArrayList<>();
         for (Slot slot : roll.slots()) {
             String number = (slot.number() < 10 ? "0" : "") + slot.number();
-            scans.add(new Scan(pattern.replace("%", number) + ".jpg", (int) Math.round(2000 * slot.aspect()), 2000,
-                    new Tone(0.45 + 0.1 * (slot.overStops().getAsDouble() - 0.5) + 0.04 * random.nextGaussian(), 0.2 + 0.02 * random.nextGaussian(), false)));
+            scans.add(new Scan(
+                    pattern.replace("%", number) + ".jpg",
+                    (int) Math.round(2000 * slot.aspect()),
+                    2000,
+                    new Tone(
+                            0.45 + 0.1 * (slot.overStops().getAsDouble() - 0.5) + 0.04 * random.nextGaussian(),
+                            0.2 + 0.02 * random.nextGaussian(),
+                            false)));
         }
         return scans;
     }

@@ -32,8 +32,12 @@ class ToneTest {
 
     @Test
     void aBarBetweenTwoHalfFramesIsSeen() {
-        assertTrue(Tone.of(picture((column, row) -> column == 30 ? 0x020202 : 0x304050 + row * 0x030303)).isDivided());
-        assertFalse(Tone.of(picture((column, row) -> column == 10 ? 0x020202 : 0x304050 + row * 0x030303)).isDivided(), "not in the middle");
+        assertTrue(Tone.of(picture((column, row) -> column == 30 ? 0x020202 : 0x304050 + row * 0x030303))
+                .isDivided());
+        assertFalse(
+                Tone.of(picture((column, row) -> column == 10 ? 0x020202 : 0x304050 + row * 0x030303))
+                        .isDivided(),
+                "not in the middle");
         assertFalse(Tone.of(picture((column, row) -> 0x020202)).isDivided(), "black all over");
     }
 

@@ -18,11 +18,40 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Many roll numbers side by side say what a set of them says. */
 class RollNumbersTest {
-    private static final List<String> NAMES = List.of("R0001", "R9999", "R10000", "R99999999", "A0001", "Z0002", "AA0003", "AZ0001", "ZZZ0001", "AAA99999999", "RA0007");
+    private static final List<String> NAMES = List.of(
+            "R0001",
+            "R9999",
+            "R10000",
+            "R99999999",
+            "A0001",
+            "Z0002",
+            "AA0003",
+            "AZ0001",
+            "ZZZ0001",
+            "AAA99999999",
+            "RA0007");
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvSource({"R0007, true", "AB0012, true", "R12345, true", "ZZZ99999999, true", "r0007, false", "R7, false", "R007, false", "R00007, false", "R0000, false",
-        "ABCD0001, false", "0007, false", "R, false", "'', false", "R0007 (copy), false", "R000x, false", "Ä0001, false", "R١٢٣٤, false", "R123456789, false"})
+    @CsvSource({
+        "R0007, true",
+        "AB0012, true",
+        "R12345, true",
+        "ZZZ99999999, true",
+        "r0007, false",
+        "R7, false",
+        "R007, false",
+        "R00007, false",
+        "R0000, false",
+        "ABCD0001, false",
+        "0007, false",
+        "R, false",
+        "'', false",
+        "R0007 (copy), false",
+        "R000x, false",
+        "Ä0001, false",
+        "R١٢٣٤, false",
+        "R123456789, false"
+    })
     void aNameCountsOnlyAsTheNumberItselfIsWritten(String name, boolean counts) {
         assertEquals(counts ? List.of(name) : List.of(), words(RollNumbers.named(List.of(name))));
     }
@@ -40,7 +69,11 @@ class RollNumbersTest {
                 name.append("0189/:".charAt(random.nextInt(random.nextInt(8) == 0 ? 6 : 4)));
             }
             String typed = name.toString();
-            List<String> expected = RollId.parse(typed).map(RollId::toString).filter(typed::equals).map(List::of).orElse(List.of());
+            List<String> expected = RollId.parse(typed)
+                    .map(RollId::toString)
+                    .filter(typed::equals)
+                    .map(List::of)
+                    .orElse(List.of());
             assertEquals(expected, words(RollNumbers.named(List.of(typed))), typed);
         }
     }
@@ -77,7 +110,9 @@ class RollNumbersTest {
         assertSame(two, two.and(List.of(new RollId("R", 1))));
         assertSame(two, RollNumbers.of(two));
         assertThrows(UnsupportedOperationException.class, () -> two.add(new RollId("R", 9)));
-        assertThrows(NoSuchElementException.class, () -> RollNumbers.of(Set.of()).iterator().next());
+        assertThrows(
+                NoSuchElementException.class,
+                () -> RollNumbers.of(Set.of()).iterator().next());
     }
 
     private static List<String> words(RollNumbers numbers) {

@@ -7,16 +7,22 @@ final class ColourVision {
     /** Eyes with all three kinds of cones. */
     private static final double[][] USUAL = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
 
-    // Linear red, green and blue as they are seen with a severity of 1.0: Machado, Oliveira and Fernandes, "A Physiologically-based
+    // Linear red, green and blue as they are seen with a severity of 1.0: Machado, Oliveira and Fernandes, "A
+    // Physiologically-based
     // Model for Simulation of Color Vision Deficiency", IEEE TVCG 15(6), 2009, the table of matrices published with it.
-    private static final double[][] PROTAN = {{0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}};
-    private static final double[][] DEUTAN = {{0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}};
-    private static final double[][] TRITAN = {{1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}};
+    private static final double[][] PROTAN = {
+        {0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}
+    };
+    private static final double[][] DEUTAN = {
+        {0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}
+    };
+    private static final double[][] TRITAN = {
+        {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
+    };
 
     static final List<double[][]> ALL = List.of(USUAL, PROTAN, DEUTAN, TRITAN);
 
-    private ColourVision() {
-    }
+    private ColourVision() {}
 
     /** The distance in CIE 1976 L*a*b* under D65, as these eyes see the two. */
     static double apart(int one, int other, double[][] eye) {

@@ -24,7 +24,10 @@ class ColourVisionTest {
         }
     }
 
-    /** Red and green of the same lightness: the pair that the commonest two kinds of eyes confuse, and the rarest does not. */
+    /**
+     * Red and green of the same lightness: the pair that the commonest two kinds of eyes confuse, and the rarest does
+     * not.
+     */
     @Test
     void aRedAndAGreenComeTogetherForProtanAndDeutanEyesAlone() {
         int red = 0xc85a5a;

@@ -16,8 +16,20 @@ import takeup.shoot.State;
 /** Screens on which there is more to say than room: what must be read is there all the same. */
 class CrowdedScreensTest {
     private static Playing crowded() {
-        return Playing.of("cam 35", "load bw400 @800 push 1", "cam 645 2", "load bw100 @80", "cam 645 1", "load cn400", "lens 150", "filter yellow and nd0.9", "bias +1/3",
-                "hold f5.6", "tube 30mm", "flash on", "tripod on");
+        return Playing.of(
+                "cam 35",
+                "load bw400 @800 push 1",
+                "cam 645 2",
+                "load bw100 @80",
+                "cam 645 1",
+                "load cn400",
+                "lens 150",
+                "filter yellow and nd0.9",
+                "bias +1/3",
+                "hold f5.6",
+                "tube 30mm",
+                "flash on",
+                "tripod on");
     }
 
     @Test
@@ -35,7 +47,11 @@ class CrowdedScreensTest {
 
     @Test
     void theAgeOfAPushedRollIsWhole() {
-        shows("in since 2026-09-12", Playing.of("cam 35", "load bw400 @800 push 1").later(26 * 60).shoot(), 80, 24);
+        shows(
+                "in since 2026-09-12",
+                Playing.of("cam 35", "load bw400 @800 push 1").later(26 * 60).shoot(),
+                80,
+                24);
     }
 
     @Test
@@ -71,12 +87,20 @@ class CrowdedScreensTest {
 
     @Test
     void framesPastTheEndAreNotDrawnOverByThePair() {
-        shows("123 past the end", Playing.medium("4 125 x99", "x40").press(Key.Name.ESCAPE).shoot(), 80, 24);
+        shows(
+                "123 past the end",
+                Playing.medium("4 125 x99", "x40").press(Key.Name.ESCAPE).shoot(),
+                80,
+                24);
     }
 
     @Test
     void notSavedIsWholeAtTwentyColumns() {
-        shows("NOT SAVED", Playing.medium("4 125").disk(Playing.Disk.FULL).space().shoot(), 20, 1);
+        shows(
+                "NOT SAVED",
+                Playing.medium("4 125").disk(Playing.Disk.FULL).space().shoot(),
+                20,
+                1);
     }
 
     @Test
@@ -92,7 +116,17 @@ class CrowdedScreensTest {
         for (String word : new String[] {"load", "lost"}) {
             shows(word, day.shoot(), 40, 12);
         }
-        shows("xyz is no word known here", Playing.of("cam 645").type("lo").press(Key.Name.TAB).press(Key.Name.BACKSPACE).press(Key.Name.BACKSPACE).type("xyz").shoot(), 80, 24);
+        shows(
+                "xyz is no word known here",
+                Playing.of("cam 645")
+                        .type("lo")
+                        .press(Key.Name.TAB)
+                        .press(Key.Name.BACKSPACE)
+                        .press(Key.Name.BACKSPACE)
+                        .type("xyz")
+                        .shoot(),
+                80,
+                24);
     }
 
     private static void shows(String fact, Shoot shoot, int columns, int rows) {
@@ -102,9 +136,17 @@ class CrowdedScreensTest {
 
     @Test
     void whyAFrameIsNotSavedIsReadableInSmallWindows() {
-        Shoot shoot = Playing.medium("4 125").disk(Playing.Disk.FULL).lines("x12 ; the eight comes in under the bridge", "8 125").shoot();
+        Shoot shoot = Playing.medium("4 125")
+                .disk(Playing.Disk.FULL)
+                .lines("x12 ; the eight comes in under the bridge", "8 125")
+                .shoot();
         shows("NOT SAVED: Frames 2 to 13 on R0001: the disk is full; free some space", shoot, 80, 24);
-        shows("NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full; free some space. Held, and tried again at each key", shoot, 120, 40);
+        shows(
+                "NOT SAVED: Frames 2 to 13 on R0001, and 1 more: the disk is full; free some space. Held, and "
+                        + "tried again at each key",
+                shoot,
+                120,
+                40);
         shows("NOT SAVED: Frames 2 to 13 on R0001", shoot, 40, 12);
         shows("the disk is full; free some space", shoot, 40, 12);
     }
@@ -112,26 +154,45 @@ class CrowdedScreensTest {
     @Test
     void theNumberOfTheNextFrameDoesNotTouchThatOfTheFirst() {
         Shoot shoot = Playing.of("cam 35", "load bw400", "m 4 125", "4 125").shoot();
-        assertEquals(List.of(), Screen.render(shoot, 40, 12).text().lines().filter(it -> it.startsWith(" 12 ")).toList());
+        assertEquals(
+                List.of(),
+                Screen.render(shoot, 40, 12)
+                        .text()
+                        .lines()
+                        .filter(it -> it.startsWith(" 12 "))
+                        .toList());
         shows("  2  5    10   15", shoot, 40, 12);
         shows(" 1 2     5", shoot, 80, 24);
     }
 
     @Test
     void aStripThatIsLongerThanTheScreenDoesNotLookAsIfTheRollEndedThere() {
-        shows("►··································…", Playing.of("cam half", "load bw400", "m 4 125", "4 125 x3").shoot(), 40, 12);
+        shows(
+                "►··································…",
+                Playing.of("cam half", "load bw400", "m 4 125", "4 125 x3").shoot(),
+                40,
+                12);
         shows("···│", Playing.of("cam half", "load bw400", "4 125 x3").shoot(), 80, 24);
-        shows("…▃▃▃", Playing.of("cam half", "load bw400", "m 4 125", "4 125 x50").shoot(), 40, 12);
+        shows(
+                "…▃▃▃",
+                Playing.of("cam half", "load bw400", "m 4 125", "4 125 x50").shoot(),
+                40,
+                12);
     }
 
     @Test
     void framesThatTheFilmWentPastUnknownAreNoFramesToCome() {
-        shows("?   ?   ►   ·", Playing.medium("m 5.6 125", "5.6 125 x4", "counter 7").shoot(), 80, 24);
+        shows(
+                "?   ?   ►   ·",
+                Playing.medium("m 5.6 125", "5.6 125 x4", "counter 7").shoot(),
+                80,
+                24);
     }
 
     @Test
     void aCameraThatSetsItselfSaysSoAt40By12() {
-        Shoot shoot = Playing.of("cam compact", "load cn160").press(Key.Name.ESCAPE).shoot();
+        Shoot shoot =
+                Playing.of("cam compact", "load cn160").press(Key.Name.ESCAPE).shoot();
         shows("sets itself", shoot, 40, 12);
         assertTrue(!Screen.render(shoot, 40, 12).text().contains("nothing set"));
     }
@@ -153,7 +214,8 @@ class CrowdedScreensTest {
         Playing frames = Playing.medium("4 125", "unload").press(Key.Name.F2);
         shows("yes does it  Esc no", frames.shoot(), 40, 12);
         assertTrue(!Screen.render(frames.shoot(), 80, 24).text().contains("Esc shoot"));
-        String withdrawn = Screen.render(day.press(Key.Name.ESCAPE).shoot(), 80, 24).text();
+        String withdrawn =
+                Screen.render(day.press(Key.Name.ESCAPE).shoot(), 80, 24).text();
         assertTrue(!withdrawn.contains("yes does it") && !withdrawn.contains("yes unloads"), withdrawn);
     }
 
@@ -166,26 +228,41 @@ class CrowdedScreensTest {
 
     @Test
     void whereAFilmIsInAndItsLightKnownTheHintIsNotToTakeAReading() {
-        Shoot shoot = Playing.of("cam 645", "load cn400", "m 5.6 125", "4 125", "cam 35", "load bw400").shoot();
+        Shoot shoot = Playing.of("cam 645", "load cn400", "m 5.6 125", "4 125", "cam 35", "load bw400")
+                .shoot();
         shows("nothing set", shoot, 80, 24);
         shows("Down and Enter take one below; or type 4 125", shoot, 80, 24);
     }
 
     @Test
     void whatAnOldNumberWasDoesNotTouchTheErrorBeforeIt() {
-        shows("11.0 under (was 3)", Playing.medium("m 5.6 125", "5.6 125 x2", "22 1/16000", "drop 1").shoot(), 80, 24);
+        shows(
+                "11.0 under (was 3)",
+                Playing.medium("m 5.6 125", "5.6 125 x2", "22 1/16000", "drop 1")
+                        .shoot(),
+                80,
+                24);
     }
 
     @Test
     void aCautionAboutAnOldFlashOrAPushIsWholeAt80Columns() {
-        shows("FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit", Playing.medium("4 125", "flash on").shoot(), 80, 24);
-        shows("PUSH?: push 1 stop but not rated above box: dense; normal, or fix roll @N", Playing.medium("4 125", "push 1").shoot(), 80, 24);
+        shows(
+                "FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit",
+                Playing.medium("4 125", "flash on").shoot(),
+                80,
+                24);
+        shows(
+                "PUSH?: push 1 stop but not rated above box: dense; normal, or fix roll @N",
+                Playing.medium("4 125", "push 1").shoot(),
+                80,
+                24);
     }
 
     @Test
     void whatALineWarnsOfIsSeenAlsoWhereItIsTypedOnAList() {
         for (Key.Name name : new Key.Name[] {Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5}) {
-            Shoot shoot = Playing.medium("4 125 x15").press(name).lines("flash on").shoot();
+            Shoot shoot =
+                    Playing.medium("4 125 x15").press(name).lines("flash on").shoot();
             shows("FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit", shoot, 80, 24);
             shows("FLASH VOLTAGE: an old unit can harm ", shoot, 40, 12);
         }
@@ -198,7 +275,10 @@ class CrowdedScreensTest {
 
     @Test
     void theKeysThatAnswerTheLoadRoutineStandInTheFooterOfSmallWindows() {
-        Shoot shoot = Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).lines("unload yes", "cam 35", "load bw400").shoot();
+        Shoot shoot = Playing.of("cam 645", "load cn400")
+                .press(Key.Name.ESCAPE)
+                .lines("unload yes", "cam 35", "load bw400")
+                .shoot();
         for (Size size : List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
             shows("is it bw400 in 35, rated 400?", shoot, size.columns(), size.rows());
             shows("Enter yes  Esc skip", shoot, size.columns(), size.rows());
@@ -207,7 +287,17 @@ class CrowdedScreensTest {
 
     @Test
     void howManyCamerasMoreThereAreIsNotCutAtFortyColumns() {
-        Shoot shoot = Playing.of("cam 645 1", "load cn400 120 @200", "cam 645 2", "load bw400 120 @800 push 1", "cam 35", "load bw400", "cam 66", "load cn400", "x11").shoot();
+        Shoot shoot = Playing.of(
+                        "cam 645 1",
+                        "load cn400 120 @200",
+                        "cam 645 2",
+                        "load bw400 120 @800 push 1",
+                        "cam 35",
+                        "load bw400",
+                        "cam 66",
+                        "load cn400",
+                        "x11")
+                .shoot();
         shows("645 back 1 · cn400 · 16 left · 2 more", shoot, 40, 12);
         shows("645 back 1 · cn400 EI 200 · 16 left     645 back 2 · bw400 EI 800 · 16 left", shoot, 80, 24);
         shows("35 · bw400 EI 400 · 36 left", shoot, 80, 24);
@@ -220,37 +310,66 @@ class CrowdedScreensTest {
             String example = State.example(day.shoot().shown());
             shows("type " + example + ", or a reading", day.shoot(), 80, 24);
             day.lines(example);
-            assertEquals(1, day.shoot().shown().roll().orElseThrow().frames().size(), day.shoot().said().words());
+            assertEquals(
+                    1,
+                    day.shoot().shown().roll().orElseThrow().frames().size(),
+                    day.shoot().said().words());
         }
-        assertEquals("4 100", State.example(Playing.of("cam 66").shoot().shown()), "the old series of times has no 125");
+        assertEquals(
+                "4 100", State.example(Playing.of("cam 66").shoot().shown()), "the old series of times has no 125");
     }
 
     @Test
     void whatToDoWithACardOfARatingTestIsNotCut() {
         Shoot shoot = Playing.medium("m ev11", "rating").shoot();
         shows("logs it.", shoot, 80, 24);
-        shows("Card 2 of 6: R0001 1/2 STOP UNDER", Playing.medium("m ev11", "rating").space().shoot(), 40, 12);
+        shows(
+                "Card 2 of 6: R0001 1/2 STOP UNDER",
+                Playing.medium("m ev11", "rating").space().shoot(),
+                40,
+                12);
     }
 
     @Test
     void whatElseIsWrongWithAFrameIsNamedNotCounted() {
-        shows(", also FEW LEFT, HAND-HELD", Playing.medium("m 5.6 125", "4 125 x11", "8 8").shoot(), 80, 24);
+        shows(
+                ", also FEW LEFT, HAND-HELD",
+                Playing.medium("m 5.6 125", "4 125 x11", "8 8").shoot(),
+                80,
+                24);
     }
 
     /** The shipped profiles, one camera and one stock with names as long as a profile may have. */
     private record LongNames(takeup.ShippedShelf shipped) implements Kit.Shelf {
-        @Override public List<String> keys(Kit.Sort sort) {
+        @Override
+        public List<String> keys(Kit.Sort sort) {
             return shipped.keys(sort);
         }
 
-        @Override public Optional<Kit.File> file(Kit.Sort sort, String key) {
-            return shipped.file(sort, key).map(it -> new Kit.File(it.name(), it.text().replaceFirst("\"name\": \"[^\"]*\"", "\"name\": \"" + "the oldest of the boathouse ".repeat(2) + "\""), it.problem()));
+        @Override
+        public Optional<Kit.File> file(Kit.Sort sort, String key) {
+            return shipped.file(sort, key)
+                    .map(it -> new Kit.File(
+                            it.name(),
+                            it.text()
+                                    .replaceFirst(
+                                            "\"name\": \"[^\"]*\"",
+                                            "\"name\": \"" + "the oldest of the boathouse ".repeat(2) + "\""),
+                            it.problem()));
         }
     }
 
     @Test
     void aLongNameHidesNeitherTheBackNorThePushNorWhatIsLeft() {
-        Shoot shoot = Playing.with(new LongNames(new takeup.ShippedShelf()), "cam 645 1", "load cn400", "cam 35", "load bw400 @800 push 1", "cam 645 2", "load bw400 @800 push 1").shoot();
+        Shoot shoot = Playing.with(
+                        new LongNames(new takeup.ShippedShelf()),
+                        "cam 645 1",
+                        "load cn400",
+                        "cam 35",
+                        "load bw400 @800 push 1",
+                        "cam 645 2",
+                        "load bw400 @800 push 1")
+                .shoot();
         shows("645, back 2 · ", shoot, 80, 24);
         shows("PUSH 1 STOP (rated 800, box 400)", shoot, 80, 24);
         shows("EI 800 · R0003", shoot, 40, 12);
@@ -258,7 +377,16 @@ class CrowdedScreensTest {
 
     @Test
     void ofANoteBesideTheSuggestionsMoreThanAWordIsSeen() {
-        shows("right     the cox …", Playing.medium("m 5.6 125", "5.6 125 ; the cox laughs").shoot(), 80, 24);
-        shows("1 f/5.6 1/125  the cox laughs", Playing.medium("m 5.6 125", "flash on", "5.6 125 ; the cox laughs").shoot(), 80, 24);
+        shows(
+                "right     the cox …",
+                Playing.medium("m 5.6 125", "5.6 125 ; the cox laughs").shoot(),
+                80,
+                24);
+        shows(
+                "1 f/5.6 1/125  the cox laughs",
+                Playing.medium("m 5.6 125", "flash on", "5.6 125 ; the cox laughs")
+                        .shoot(),
+                80,
+                24);
     }
 }

@@ -12,8 +12,13 @@ import takeup.shoot.Shoot;
 /** The plan and the bag on the screen, and the next moment on the shoot screen. The day begins at 15:00. */
 class DayViewsTest {
     private static Playing day() {
-        return States.busy().lines("bag add 3 cn400 120 expires 2027-03 price 6.20", "bag add 1 bw400 120 expires 2021-03", "shoot Regatta day at 50.93806,6.956944",
-                "plan 16:30 Prize-giving wants 12 must cam 645 light ev12", "plan 15:06 Start of the eights wants 20");
+        return States.busy()
+                .lines(
+                        "bag add 3 cn400 120 expires 2027-03 price 6.20",
+                        "bag add 1 bw400 120 expires 2021-03",
+                        "shoot Regatta day at 50.93806,6.956944",
+                        "plan 16:30 Prize-giving wants 12 must cam 645 light ev12",
+                        "plan 15:06 Start of the eights wants 20");
     }
 
     private static String text(Shoot shoot, int columns, int rows) {
@@ -29,12 +34,19 @@ class DayViewsTest {
 
     @Test
     void theNextMomentStandsOnTheShootScreenWithItsCountdownAndOneRecommendation() {
-        Shoot shoot = Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12").shoot();
+        Shoot shoot =
+                Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12").shoot();
         shows(shoot, 80, 24, "► change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
         shows(shoot, 120, 40, "► change now: 4 left, Start in 6 min wants 12");
         shows(shoot, 40, 12, "► change now: 4 left", "next frame", "f/4 1/125");
-        shows(Playing.medium("plan 16:30 Prize-giving wants 12 must").shoot(), 80, 24, "► 16:30 Prize-giving in 1 h 30 min, wants 12, MUST: 645 back 1 has 16 left");
-        assertFalse(text(Playing.medium("plan 16:30 Prize-giving").shoot(), 40, 12).contains("►"), "where there is little room it comes when it is near");
+        shows(
+                Playing.medium("plan 16:30 Prize-giving wants 12 must").shoot(),
+                80,
+                24,
+                "► 16:30 Prize-giving in 1 h 30 min, wants 12, MUST: 645 back 1 has 16 left");
+        assertFalse(
+                text(Playing.medium("plan 16:30 Prize-giving").shoot(), 40, 12).contains("►"),
+                "where there is little room it comes when it is near");
         shows(Playing.of("cam 645", "plan 15:06 Start wants 12").shoot(), 80, 24, "► load now: no film in 645 back 1");
     }
 
@@ -49,19 +61,59 @@ class DayViewsTest {
     /** All that must be found at 80 columns and 24 rows without a plan is found with one too. */
     @Test
     void withAPlanTheScreenStillSaysEverythingAt80By24() {
-        shows(day().shoot(), 80, 24, "645 reflex", "back 1", "150mm f/3.5", "Colour negative 400", "meter at 200", "C-41, NORMAL (rated 200, box 400)", "R0003", "next frame", "10 left",
-                "EV 11.3", "over box", "35 · bw400 EI 800 · 36 left", "645 back 2 · bw100 EI 80 · 16 left", "FILTER yellow", "BIAS +1/3", "HOLD f/5.6", "TUBE 30mm", "TRIPOD", "15:00",
-                "\n>", "Space same again", "f/5.6", "newest frames", "► ");
+        shows(
+                day().shoot(),
+                80,
+                24,
+                "645 reflex",
+                "back 1",
+                "150mm f/3.5",
+                "Colour negative 400",
+                "meter at 200",
+                "C-41, NORMAL (rated 200, box 400)",
+                "R0003",
+                "next frame",
+                "10 left",
+                "EV 11.3",
+                "over box",
+                "35 · bw400 EI 800 · 36 left",
+                "645 back 2 · bw100 EI 80 · 16 left",
+                "FILTER yellow",
+                "BIAS +1/3",
+                "HOLD f/5.6",
+                "TUBE 30mm",
+                "TRIPOD",
+                "15:00",
+                "\n>",
+                "Space same again",
+                "f/5.6",
+                "newest frames",
+                "► ");
     }
 
     @Test
     void thePlanShowsItsMomentsAndTheSunsInOrderOfTime() {
         Playing day = day().press(Key.Name.F4);
         assertEquals(Shoot.Page.PLAN, day.shoot().view().page());
-        shows(day.shoot(), 80, 24, "Plan · Regatta day, 2026-09-12", "►  2  15:06  in 6 min", "Start of the eights", "wants 20", "1  16:30  in 1 h 30 min", "wants 12 MUST  645  EV 12",
-                "golden hour begins", "sunset", "civil twilight ends", "The plan wants 32, 62 are left in the cameras");
+        shows(
+                day.shoot(),
+                80,
+                24,
+                "Plan · Regatta day, 2026-09-12",
+                "►  2  15:06  in 6 min",
+                "Start of the eights",
+                "wants 20",
+                "1  16:30  in 1 h 30 min",
+                "wants 12 MUST  645  EV 12",
+                "golden hour begins",
+                "sunset",
+                "civil twilight ends",
+                "The plan wants 32, 62 are left in the cameras");
         String text = text(day.shoot(), 80, 40);
-        assertTrue(text.indexOf("Prize-giving  ") < text.indexOf("sunset") && text.indexOf("Start of the eights  ") > text.indexOf("sunrise"), text);
+        assertTrue(
+                text.indexOf("Prize-giving  ") < text.indexOf("sunset")
+                        && text.indexOf("Start of the eights  ") > text.indexOf("sunrise"),
+                text);
         shows(Playing.of().press(Key.Name.F4).shoot(), 80, 24, "nothing is planned", "the sun's times want a place");
     }
 
@@ -70,7 +122,13 @@ class DayViewsTest {
         Playing day = day().press(Key.Name.F4).lines("plan 17:00 Crew portrait");
         shows(day.shoot(), 80, 24, "3  17:00", "Crew portrait");
         assertEquals(Shoot.Page.SHOOT, day.lines("4 125").shoot().view().page());
-        assertEquals(Shoot.Page.BAG, day.press(Key.Name.F5).lines("bag add 1 cn800 120").shoot().view().page());
+        assertEquals(
+                Shoot.Page.BAG,
+                day.press(Key.Name.F5)
+                        .lines("bag add 1 cn800 120")
+                        .shoot()
+                        .view()
+                        .page());
         assertEquals(Shoot.Page.PLAN, day.lines("plan").shoot().view().page());
         assertEquals(Shoot.Page.BAG, day.lines("bag").shoot().view().page());
     }
@@ -78,8 +136,17 @@ class DayViewsTest {
     @Test
     void theBagShowsTheNightBeforeList() {
         Shoot shoot = day().press(Key.Name.F5).shoot();
-        shows(shoot, 120, 40, "Bag · for Regatta day", "3 × cn400 120, expires 2027-03, 6.20 a roll", "1 × bw400 120, expires 2021-03: EXPIRED", "645 back 1: R0003, cn400 EI 200, next frame 7, 10 left",
-                "batteries", "200 for R0003 in 645 back 1", "enough, ");
+        shows(
+                shoot,
+                120,
+                40,
+                "Bag · for Regatta day",
+                "3 × cn400 120, expires 2027-03, 6.20 a roll",
+                "1 × bw400 120, expires 2021-03: EXPIRED",
+                "645 back 1: R0003, cn400 EI 200, next frame 7, 10 left",
+                "batteries",
+                "200 for R0003 in 645 back 1",
+                "enough, ");
     }
 
     @Test
@@ -92,8 +159,19 @@ class DayViewsTest {
 
     @Test
     void aMustThatIsOnOneRollOnlyIsSaidInThePlan() {
-        Playing day = Playing.medium("plan 15:01 Start must").later(2).lines("4 125 x3").later(30).press(Key.Name.F4);
+        Playing day = Playing.medium("plan 15:01 Start must")
+                .later(2)
+                .lines("4 125 x3")
+                .later(30)
+                .press(Key.Name.F4);
         shows(day.shoot(), 80, 24, "Start is a must, and on R0001 only: guard that roll");
-        shows(Playing.medium("plan 15:01 Start must").later(40).press(Key.Name.F4).shoot(), 80, 24, "Start is a must, and no frame is from it");
+        shows(
+                Playing.medium("plan 15:01 Start must")
+                        .later(40)
+                        .press(Key.Name.F4)
+                        .shoot(),
+                80,
+                24,
+                "Start is a must, and no frame is from it");
     }
 }

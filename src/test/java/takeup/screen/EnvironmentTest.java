@@ -10,26 +10,41 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EnvironmentTest {
     /** The order LC_ALL, LC_CTYPE, LANG: POSIX.1-2017, Base Definitions, 8.2; an empty one counts as not set. */
     @ParameterizedTest
-    @CsvSource(nullValues = "-", value = {
-        "'', '', en_GB.UTF-8, UNICODE", "'', '', en_GB.utf8, UNICODE", "'', '', en_GB.ISO-8859-1, ASCII", "'', '', '', ASCII",
-        "C, '', en_GB.UTF-8, ASCII", "'', C.UTF-8, C, UNICODE", "'', C, en_GB.UTF-8, ASCII", "tr_TR.UTF-8, C, C, UNICODE"})
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "'', '', en_GB.UTF-8, UNICODE", "'', '', en_GB.utf8, UNICODE", "'', '', en_GB.ISO-8859-1, ASCII",
+                        "'', '', '', ASCII",
+                "C, '', en_GB.UTF-8, ASCII", "'', C.UTF-8, C, UNICODE", "'', C, en_GB.UTF-8, ASCII",
+                        "tr_TR.UTF-8, C, C, UNICODE"
+            })
     void theFirstLocaleVariableThatIsSetDecides(String all, String ctype, String lang, Lettering lettering) {
         assertEquals(lettering, new Environment("xterm", "", "", all, ctype, lang, false).lettering());
     }
 
     @Test
     void asciiCanBeAskedFor() {
-        assertEquals(Lettering.ASCII, Environment.of(Map.of("LANG", "en_GB.UTF-8"), true).lettering());
+        assertEquals(
+                Lettering.ASCII,
+                Environment.of(Map.of("LANG", "en_GB.UTF-8"), true).lettering());
     }
 
     @Test
     void theKernelsConsoleGetsPlainGlyphs() {
-        assertEquals(Lettering.PLAIN_GLYPHS, Environment.of(Map.of("TERM", "linux", "LANG", "en_GB.UTF-8"), false).lettering());
+        assertEquals(
+                Lettering.PLAIN_GLYPHS,
+                Environment.of(Map.of("TERM", "linux", "LANG", "en_GB.UTF-8"), false)
+                        .lettering());
     }
 
     @ParameterizedTest
-    @CsvSource({"xterm, truecolor, '', TRUE", "xterm, 24bit, '', TRUE", "xterm-256color, '', '', INDEXED", "linux, '', '', SIXTEEN",
-        "xterm, truecolor, 1, NONE"})
+    @CsvSource({
+        "xterm, truecolor, '', TRUE",
+        "xterm, 24bit, '', TRUE",
+        "xterm-256color, '', '', INDEXED",
+        "linux, '', '', SIXTEEN",
+        "xterm, truecolor, 1, NONE"
+    })
     void coloursAreAskedForAsFarAsTheTerminalGoes(String term, String colorTerm, String noColor, Depth depth) {
         assertEquals(depth, new Environment(term, colorTerm, noColor, "", "", "", false).depth());
     }

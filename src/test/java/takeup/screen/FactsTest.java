@@ -28,15 +28,50 @@ class FactsTest {
     }
 
     @ParameterizedTest(name = "\"{0}\" stands on the screen")
-    @ValueSource(strings = {"645 reflex", "back 1", "150mm f/3.5", "Colour negative 400", "meter at 200", "C-41, NORMAL (rated 200, box 400)", "R0003", "next frame", "10 left",
-        "EV 11.3", "over box", "35 · bw400 EI 800 · 36 left", "645 back 2 · bw100 EI 80 · 16 left", "FILTER yellow", "BIAS +1/3", "HOLD f/5.6", "TUBE 30mm",
-        "TRIPOD", "15:00", "\n>", "Space same again", "f/4.8", "newest frames", "f/5.6"})
+    @ValueSource(
+            strings = {
+                "645 reflex",
+                "back 1",
+                "150mm f/3.5",
+                "Colour negative 400",
+                "meter at 200",
+                "C-41, NORMAL (rated 200, box 400)",
+                "R0003",
+                "next frame",
+                "10 left",
+                "EV 11.3",
+                "over box",
+                "35 · bw400 EI 800 · 36 left",
+                "645 back 2 · bw100 EI 80 · 16 left",
+                "FILTER yellow",
+                "BIAS +1/3",
+                "HOLD f/5.6",
+                "TUBE 30mm",
+                "TRIPOD",
+                "15:00",
+                "\n>",
+                "Space same again",
+                "f/4.8",
+                "newest frames",
+                "f/5.6"
+            })
     void theWholeStateOfTheRoll(String fact) {
         shows(fact, States.busy().shoot(), LARGE);
     }
 
     @ParameterizedTest(name = "\"{0}\" stands also on a small screen")
-    @ValueSource(strings = {"645 back 1", "cn400 EI 200", "R0003", "next frame", "10 left", "f/5.6 1/60", "15:00", "\n>", "Space same again"})
+    @ValueSource(
+            strings = {
+                "645 back 1",
+                "cn400 EI 200",
+                "R0003",
+                "next frame",
+                "10 left",
+                "f/5.6 1/60",
+                "15:00",
+                "\n>",
+                "Space same again"
+            })
     void theHeartOfItAt40By12(String fact) {
         shows(fact, States.busy().shoot(), ALL.subList(2, 3));
     }
@@ -89,7 +124,8 @@ class FactsTest {
 
     @Test
     void pushIsSaidInWordsAndABarePlusOneNowhere() {
-        Shoot shoot = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "4 125").shoot();
+        Shoot shoot = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "4 125")
+                .shoot();
         shows("PUSH 1 STOP (rated 800, box 400)", shoot, LARGE);
         for (Size size : LARGE) {
             assertFalse(text(shoot, size).contains("+1 "), "a lab and a photographer read +1 differently");
@@ -99,7 +135,10 @@ class FactsTest {
     @Test
     void furtherWarningsAreNamed() {
         Shoot shoot = Playing.medium("m 5.6 125", "4 125 x13", "22 500").shoot();
-        List<String> rest = shoot.said().warnings().stream().skip(1).map(it -> it.code().standing()).toList();
+        List<String> rest = shoot.said().warnings().stream()
+                .skip(1)
+                .map(it -> it.code().standing())
+                .toList();
         assertFalse(rest.isEmpty());
         shows(", also " + String.join(", ", rest), shoot, LARGE);
     }
@@ -158,7 +197,15 @@ class FactsTest {
         shows("8 11", States.busy().type("8 11").shoot(), ALL);
         shows("unloads it", States.busy().type("unload").shoot(), LARGE);
         shows("3 lines", States.of("several pasted lines"), ALL);
-        shows("reading", States.busy().lines("unload yes", "load cn400").restart().disk(Disk.SLOW).lines("fix r3 1 8").shoot(), LARGE);
+        shows(
+                "reading",
+                States.busy()
+                        .lines("unload yes", "load cn400")
+                        .restart()
+                        .disk(Disk.SLOW)
+                        .lines("fix r3 1 8")
+                        .shoot(),
+                LARGE);
     }
 
     @Test
@@ -173,7 +220,8 @@ class FactsTest {
     @Test
     void theFirstSpaceOnAnotherCameraNamesItInCapitals() {
         shows("35MM MECHANICAL REFLEX", States.of("another camera just taken up"), ALL);
-        assertFalse(text(States.busy().press(Key.Name.TAB).space().space().shoot(), ALL.get(0)).contains("35MM MECHANICAL"));
+        assertFalse(text(States.busy().press(Key.Name.TAB).space().space().shoot(), ALL.get(0))
+                .contains("35MM MECHANICAL"));
     }
 
     @Test
@@ -211,7 +259,8 @@ class FactsTest {
     @Test
     void framesRollsAndHelpShowWhatTheyAreCalledFor() {
         Shoot frames = States.on(Shoot.Page.FRAMES, "blank, lost, unlogged");
-        for (String fact : List.of("R0001", "blank", "lost", "unlogged", "f/8", "1/250", "(was 3)", "counter showed 20")) {
+        for (String fact :
+                List.of("R0001", "blank", "lost", "unlogged", "f/8", "1/250", "(was 3)", "counter showed 20")) {
             shows(fact, frames, LARGE);
         }
         Shoot rolls = States.on(Shoot.Page.ROLLS, "everything in use");
@@ -221,7 +270,9 @@ class FactsTest {
         Shoot help = Playing.medium().press(Key.Name.F1).type("tripod").shoot();
         shows("tripod on", help, ALL);
         assertFalse(text(help, LARGE.get(0)).contains("Ctrl-Z undo  (u)"));
-        assertFalse(text(help, LARGE.get(0)).contains("a frame was forgotten"), "a search leaves out what it does not mean");
+        assertFalse(
+                text(help, LARGE.get(0)).contains("a frame was forgotten"),
+                "a search leaves out what it does not mean");
     }
 
     @Test
@@ -229,13 +280,21 @@ class FactsTest {
         for (Shoot.Page page : List.of(Shoot.Page.SHOOT, Shoot.Page.FRAMES, Shoot.Page.ROLLS)) {
             Playing day = Playing.medium("4 125");
             day = page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : Key.Name.F3);
-            String text = Screen.render(day.press(Key.Name.F1).shoot(), 120, 200).text();
+            String text =
+                    Screen.render(day.press(Key.Name.F1).shoot(), 120, 200).text();
             for (takeup.shoot.KeyHelp key : takeup.shoot.KeyHelp.all()) {
                 boolean isHere = key.pages().contains(page.name().toLowerCase(java.util.Locale.ROOT));
-                assertEquals(isHere, text.lines().anyMatch(it -> it.strip().startsWith(key.key() + " ") && it.endsWith(" " + key.does())), key.key() + " in help for " + page);
+                assertEquals(
+                        isHere,
+                        text.lines()
+                                .anyMatch(
+                                        it -> it.strip().startsWith(key.key() + " ") && it.endsWith(" " + key.does())),
+                        key.key() + " in help for " + page);
             }
             for (takeup.shoot.Lexicon.Word word : takeup.shoot.Lexicon.WORDS) {
-                assertTrue(text.contains(word.example()) && text.contains(word.does()), word.word() + " is missing in help");
+                assertTrue(
+                        text.contains(word.example()) && text.contains(word.does()),
+                        word.word() + " is missing in help");
             }
         }
     }
@@ -270,7 +329,9 @@ class FactsTest {
     private static void shows(String fact, Shoot shoot, List<Size> sizes) {
         for (Size size : sizes) {
             String text = text(shoot, size);
-            assertTrue(text.contains(fact), "at " + size.columns() + "x" + size.rows() + " \"" + fact + "\" is missing:\n" + text);
+            assertTrue(
+                    text.contains(fact),
+                    "at " + size.columns() + "x" + size.rows() + " \"" + fact + "\" is missing:\n" + text);
         }
     }
 
@@ -279,7 +340,10 @@ class FactsTest {
     }
 
     private static int row(Grid grid, String words) {
-        return List.of(grid.text().split("\n", -1)).stream().map(it -> it.contains(words)).toList().indexOf(true);
+        return List.of(grid.text().split("\n", -1)).stream()
+                .map(it -> it.contains(words))
+                .toList()
+                .indexOf(true);
     }
 
     private static List<String> large(String text, int scale) {
@@ -296,11 +360,16 @@ class FactsTest {
 
     /** Somewhere in the picture these lines stand below each other. */
     private static void isDrawn(Shoot shoot, int columns, int rows, List<String> lines) {
-        List<String> picture = List.of(Screen.render(shoot, columns, rows).text().split("\n", -1));
+        List<String> picture =
+                List.of(Screen.render(shoot, columns, rows).text().split("\n", -1));
         for (int row = 0; row + lines.size() <= picture.size(); row++) {
             for (int column = 0; column < columns; column++) {
                 int same = 0;
-                while (same < lines.size() && picture.get(row + same).startsWith(lines.get(same), Math.min(column, picture.get(row + same).length()))) {
+                while (same < lines.size()
+                        && picture.get(row + same)
+                                .startsWith(
+                                        lines.get(same),
+                                        Math.min(column, picture.get(row + same).length()))) {
                     same++;
                 }
                 if (same == lines.size()) {
@@ -308,6 +377,7 @@ class FactsTest {
                 }
             }
         }
-        throw new AssertionError("not drawn at " + columns + "x" + rows + ":\n" + String.join("\n", lines) + "\nin\n" + String.join("\n", picture));
+        throw new AssertionError("not drawn at " + columns + "x" + rows + ":\n" + String.join("\n", lines) + "\nin\n"
+                + String.join("\n", picture));
     }
 }

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.shoot.Key;
 
-/** A slow line: what arrives, with the silences in milliseconds between, {@code ^} for Escape. No time passes in truth. */
+/**
+ * A slow line: what arrives, with the silences in milliseconds between, {@code ^} for Escape. No time passes in truth.
+ */
 class GateTest {
     @ParameterizedTest(name = "an arrow in pieces {0} ms apart is an arrow")
     @ValueSource(ints = {0, 1, 10, 25, 50, 62, 80, 100, 110})
@@ -24,7 +26,11 @@ class GateTest {
         reads("Up, x", "^", gap, "[", gap, "A", 5000, "x");
         reads("Down, x", "^", gap, "O", gap, "B", 5000, "x");
         reads("F5, Home, x", "^", gap, "[", gap, "1", gap, "5", gap, "~", gap, "^", gap, "[", gap, "H", 5000, "x");
-        assertEquals(List.of(Key.pasted("4"), Key.typed("x")), keys("^", gap, "[", gap, "2", gap, "0", gap, "0", gap, "~", gap, "4", gap, "^", gap, "[", gap, "2", gap, "0", gap, "1", gap, "~", 5000, "x"));
+        assertEquals(
+                List.of(Key.pasted("4"), Key.typed("x")),
+                keys(
+                        "^", gap, "[", gap, "2", gap, "0", gap, "0", gap, "~", gap, "4", gap, "^", gap, "[", gap, "2",
+                        gap, "0", gap, "1", gap, "~", 5000, "x"));
     }
 
     @Test
@@ -95,7 +101,9 @@ class GateTest {
 
     @Test
     void aTornPasteIsOnePaste() {
-        assertEquals(List.of(Key.pasted("4 125\nq"), Key.typed("x")), keys("^[2", 50, "00~4 1", 300, "25\nq^", 50, "[20", 90, "1~", 400, "x"));
+        assertEquals(
+                List.of(Key.pasted("4 125\nq"), Key.typed("x")),
+                keys("^[2", 50, "00~4 1", 300, "25\nq^", 50, "[20", 90, "1~", 400, "x"));
     }
 
     @Test
@@ -118,7 +126,9 @@ class GateTest {
     @Test
     void marksInsideAnUnmarkedPasteDoNotEndIt() {
         String text = "4 125\r".repeat(100);
-        assertEquals(List.of(Key.pasted(text.replace('\r', '\n').repeat(2)), Key.typed("x")), keys(text + "^[201~" + text + "^[A", 1000, "x"));
+        assertEquals(
+                List.of(Key.pasted(text.replace('\r', '\n').repeat(2)), Key.typed("x")),
+                keys(text + "^[201~" + text + "^[A", 1000, "x"));
     }
 
     @Test
@@ -132,7 +142,8 @@ class GateTest {
         int lines = 30;
         List<Key> keys = keys("4 125\r".repeat(lines), 1000, "x");
         assertEquals(6 * lines + 1, keys.size());
-        assertEquals(lines, keys.stream().filter(it -> it.name() == Key.Name.ENTER).count());
+        assertEquals(
+                lines, keys.stream().filter(it -> it.name() == Key.Name.ENTER).count());
         reads("Up, ".repeat(200) + "x", "^[A".repeat(200), 1000, "x");
     }
 
@@ -167,7 +178,8 @@ class GateTest {
 
     private static List<Key> keys(Object... script) {
         SlowLine line = new SlowLine(script);
-        InputDecoder decoder = new InputDecoder(new InputStreamReader(new Gate(line, line::pass), StandardCharsets.UTF_8));
+        InputDecoder decoder =
+                new InputDecoder(new InputStreamReader(new Gate(line, line::pass), StandardCharsets.UTF_8));
         decoder.addProfile(Keyboard::patterns);
         Keyboard keyboard = new Keyboard(decoder, line::pass);
         List<Key> keys = new ArrayList<>();
@@ -183,7 +195,7 @@ class GateTest {
 
     /** Pieces, each with the moment it arrives at. A read waits for the next one by letting the time jump there. */
     private static final class SlowLine extends InputStream {
-        private record Piece(int at, int value) { }
+        private record Piece(int at, int value) {}
 
         private final List<Piece> pieces = new ArrayList<>();
         private int next;
@@ -195,7 +207,8 @@ class GateTest {
                 if (part instanceof Integer silence) {
                     at += silence;
                 } else {
-                    byte[] bytes = part instanceof byte[] raw ? raw
+                    byte[] bytes = part instanceof byte[] raw
+                            ? raw
                             : part.toString().replace('^', '\u001b').getBytes(StandardCharsets.UTF_8);
                     for (byte one : bytes) {
                         pieces.add(new Piece(at, one & 0xff));

@@ -12,14 +12,39 @@ import takeup.shoot.Playing;
 
 /** The first minute as it is seen. */
 class GuidePieceTest {
-    private static final Playing[] STEPS = {Playing.of(), Playing.of("cam 645"), Playing.of("cam 645", "load cn400"), Playing.of("cam 645", "load cn400", "m sky shade")};
+    private static final Playing[] STEPS = {
+        Playing.of(),
+        Playing.of("cam 645"),
+        Playing.of("cam 645", "load cn400"),
+        Playing.of("cam 645", "load cn400", "m sky shade")
+    };
 
     @ParameterizedTest(name = "step {0} at {1}x{2} shows {3}")
-    @CsvSource(delimiter = '|', value = {
-        "1 | 80 | 24 | First roll, 1 of 4", "1 | 80 | 24 | cam 645      645 reflex, 6x4.5", "1 | 80 | 24 | Esc ends the guide", "1 | 40 | 12 | 1 of 4: which camera is in your hand?", "1 | 40 | 12 | more below: Down goes on", "1 | 40 | 12 | cam 35",
-        "2 | 80 | 24 | First roll, 2 of 4", "2 | 80 | 24 | load cn400   Colour negative 400", "2 | 80 | 24 | load cn400 @200", "2 | 60 | 20 | load bw400", "2 | 120 | 40 | Colour negative 400, EI 200",
-        "3 | 80 | 24 | First roll, 3 of 4", "3 | 80 | 24 | m 5.6 125", "3 | 80 | 24 | m sky snow", "3 | 40 | 12 | 3 of 4: m 5.6 125", "3 | 80 | 24 | 16 left",
-        "4 | 80 | 24 | First roll, 4 of 4", "4 | 80 | 24 | Space logs a frame with what is set", "4 | 80 | 24 | 4 125 ; bow seat", "4 | 40 | 12 | 4 of 4: Space logs a frame", "4 | 120 | 40 | f/5.6"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | 80 | 24 | First roll, 1 of 4",
+                "1 | 80 | 24 | cam 645      645 reflex, 6x4.5",
+                "1 | 80 | 24 | Esc ends the guide",
+                "1 | 40 | 12 | 1 of 4: which camera is in your hand?",
+                "1 | 40 | 12 | more below: Down goes on",
+                "1 | 40 | 12 | cam 35",
+                "2 | 80 | 24 | First roll, 2 of 4",
+                "2 | 80 | 24 | load cn400   Colour negative 400",
+                "2 | 80 | 24 | load cn400 @200",
+                "2 | 60 | 20 | load bw400",
+                "2 | 120 | 40 | Colour negative 400, EI 200",
+                "3 | 80 | 24 | First roll, 3 of 4",
+                "3 | 80 | 24 | m 5.6 125",
+                "3 | 80 | 24 | m sky snow",
+                "3 | 40 | 12 | 3 of 4: m 5.6 125",
+                "3 | 80 | 24 | 16 left",
+                "4 | 80 | 24 | First roll, 4 of 4",
+                "4 | 80 | 24 | Space logs a frame with what is set",
+                "4 | 80 | 24 | 4 125 ; bow seat",
+                "4 | 40 | 12 | 4 of 4: Space logs a frame",
+                "4 | 120 | 40 | f/5.6"
+            })
     void eachStepSaysWhatToPressAndWhatToType(int step, int columns, int rows, String words) {
         String text = text(STEPS[step - 1], columns, rows);
         assertTrue(text.contains(words), text);
@@ -27,7 +52,8 @@ class GuidePieceTest {
 
     @Test
     void aHighlightedRowIsMarkedAndSaysWhatItStandsFor() {
-        String text = text(Playing.of().press(Key.Name.DOWN).press(Key.Name.DOWN).press(Key.Name.DOWN), 80, 24);
+        String text =
+                text(Playing.of().press(Key.Name.DOWN).press(Key.Name.DOWN).press(Key.Name.DOWN), 80, 24);
         assertTrue(text.contains("► cam 645 ") && text.contains("Enter does what cam 645 does"), text);
     }
 
@@ -54,7 +80,9 @@ class GuidePieceTest {
     @Test
     void theFilmOfBeforeAndWhereItGoesAreWholeAt40Columns() {
         String later = text(Playing.medium("4 125", "unload yes"), 40, 12);
-        assertTrue(later.contains("Which film goes into 645 back 1?") && later.contains("Colour negative 400 again"), later);
+        assertTrue(
+                later.contains("Which film goes into 645 back 1?") && later.contains("Colour negative 400 again"),
+                later);
     }
 
     @Test

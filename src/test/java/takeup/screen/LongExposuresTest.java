@@ -18,11 +18,14 @@ class LongExposuresTest {
     // bw400: 1 s needs 2 s, 10 s needs 60 s, points up to 100 s (its profile). At EI 400, f/5.6 asks for 1 s in EV 3.
     // cn400: 1 s loses 1 stop; t = 1 x 2^n(t), n = 1 + log10 t: t = 2^(1 / (1 - log10 2)) = 2.7 s. At EI 200, EV 4.
     @ParameterizedTest(name = "{0} in {1}: {2}")
-    @CsvSource(delimiter = '|', value = {
-        "load bw400 @400 | m ev3 | metered 1s, needs 2s",
-        "load cn400 | m ev4 | metered 1s, needs 2.7s, or 1s and open 1 stop",
-        "load bw400 @400 | m ev-5 | metered 4m15s, needs",
-        "load bw400 @400 | m ev-5 | PAST THE TABLE"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "load bw400 @400 | m ev3 | metered 1s, needs 2s",
+                "load cn400 | m ev4 | metered 1s, needs 2.7s, or 1s and open 1 stop",
+                "load bw400 @400 | m ev-5 | metered 4m15s, needs",
+                "load bw400 @400 | m ev-5 | PAST THE TABLE"
+            })
     void whatAFilmNeedsStandsBesideWhatWasMetered(String load, String light, String fact) {
         Playing day = Playing.of("cam 645", load, "tripod on", "set 5.6", light, "set 5.6");
         assertTrue(text(day, 80, 24).contains(fact), text(day, 80, 24));
@@ -39,7 +42,8 @@ class LongExposuresTest {
     @CsvSource({"80,24", "120,40"})
     void theTimerStandsLargeWithItsEnd(int columns, int rows) {
         Playing day = Playing.medium("set 8 b30s", "time").pass(12_000);
-        day.send(new Message.Ticked(java.time.OffsetDateTime.parse("2026-09-12T15:00:00+02:00").plusMinutes(2), 200_000));
+        day.send(new Message.Ticked(
+                java.time.OffsetDateTime.parse("2026-09-12T15:00:00+02:00").plusMinutes(2), 200_000));
         String text = text(day, columns, rows);
         assertTrue(text.contains("CLOSE: 30s are over"), text);
         Playing fresh = Playing.medium("set 8 b30s", "time");
@@ -54,7 +58,8 @@ class LongExposuresTest {
         assertTrue(text.contains("0s of 30s") && text.contains("time stops it"), text);
     }
 
-    // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (the formulas of the depth of field, circle diagonal / 1500).
+    // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (the formulas of the depth of field, circle diagonal /
+    // 1500).
     @Test
     void withADistanceAndRoomTheListSaysWhatIsSharp() {
         Playing day = Playing.medium("set 3m", "hold f2.8", "m ev10");

@@ -28,7 +28,8 @@ class NarrowViewsTest {
 
     @Test
     void aLongListInASmallWindowCanBeScrolledToItsEnd() {
-        Playing day = rolls().lines("bag add 2 bw100 120", "bag add 3 bw400 135").press(Key.Name.F5);
+        Playing day =
+                rolls().lines("bag add 2 bw100 120", "bag add 3 bw400 135").press(Key.Name.F5);
         assertFalse(text(day, 40, 12).contains("that are exposed"));
         for (int i = 0; i < 60; i++) {
             day.press(Key.Name.DOWN);
@@ -54,7 +55,8 @@ class NarrowViewsTest {
 
     @Test
     void thePlanSaysWhatAndHowSoonAt40Columns() {
-        Playing day = Playing.medium("plan 16:30 Prize-giving on the long pontoon wants 12 must cam 645").press(Key.Name.F4);
+        Playing day = Playing.medium("plan 16:30 Prize-giving on the long pontoon wants 12 must cam 645")
+                .press(Key.Name.F4);
         day.press(Key.Name.DOWN);
         day.press(Key.Name.DOWN);
         shows("16:30  Prize-giving on the long", day, 40, 12);

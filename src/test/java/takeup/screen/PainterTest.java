@@ -77,7 +77,8 @@ class PainterTest {
 
     @Test
     void withoutColourNoColourIsAskedForInAnyTheme() throws IOException {
-        painter = new Painter(out, Depth.NONE, Lettering.UNICODE, Theme.named("dark").orElseThrow());
+        painter = new Painter(
+                out, Depth.NONE, Lettering.UNICODE, Theme.named("dark").orElseThrow());
         painter.show(allLooks());
         assertFalse(written().contains("38;") || written().contains("48;"), written());
         assertTrue(written().contains("<0;1;7m"), "an alarm stands out without colour");
@@ -95,7 +96,8 @@ class PainterTest {
 
     @Test
     void anotherThemeDrawsEverythingAnew() throws IOException {
-        painter = new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named("dark").orElseThrow());
+        painter = new Painter(
+                out, Depth.TRUE, Lettering.UNICODE, Theme.named("dark").orElseThrow());
         painter.show(grid("f/11"));
         painter.theme(Theme.MONO);
         writes(HIDE + "<0m<2J<1;1Hf/11  <2;1H      ", grid("f/11"));
@@ -105,9 +107,14 @@ class PainterTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"sun", "night"})
     void inTheSunAndAtNightTheCursorIsACellAndNotTheTerminals(String theme) throws IOException {
-        painter = new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named(theme).orElseThrow());
+        painter = new Painter(
+                out, Depth.TRUE, Lettering.UNICODE, Theme.named(theme).orElseThrow());
         painter.show(withCursor(grid("ab"), 1, 0));
-        String cursor = Theme.named(theme).orElseThrow().style(Look.CURSOR).sequence(Depth.TRUE).replace("\u001b[", "<");
+        String cursor = Theme.named(theme)
+                .orElseThrow()
+                .style(Look.CURSOR)
+                .sequence(Depth.TRUE)
+                .replace("\u001b[", "<");
         assertTrue(written().contains(cursor + "b"), written());
         assertFalse(written().contains(SHOW), written());
         out.reset();

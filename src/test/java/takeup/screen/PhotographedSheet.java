@@ -4,8 +4,8 @@ import java.util.Random;
 import takeup.review.Grey;
 
 /**
- * A sheet on a terminal as film and scanner hand it back: askew, at an angle, soft, grainy, cut, too light or too dark, as a
- * negative, mirrored. Everything comes from the seed.
+ * A sheet on a terminal as film and scanner hand it back: askew, at an angle, soft, grainy, cut, too light or too dark,
+ * as a negative, mirrored. Everything comes from the seed.
  */
 final class PhotographedSheet {
     private static final int STEPS = 4096;
@@ -13,6 +13,7 @@ final class PhotographedSheet {
     private static final double[] BELL = bell();
     /** What a file's gamma makes of light from 0 to 4, which is all that the film's roll-off leaves. */
     private static final double[] GAMMA = gamma();
+
     private final Random random;
     private final boolean[][] dots;
 
@@ -60,7 +61,8 @@ final class PhotographedSheet {
     private Grey picture(int wide, int high) {
         int quarter = random.nextInt(4);
         boolean isSquareOn = random.nextInt(3) == 0;
-        double angle = Math.toRadians(isSquareOn ? 90 * quarter + 3 * random.nextGaussian() : 360 * random.nextDouble());
+        double angle =
+                Math.toRadians(isSquareOn ? 90 * quarter + 3 * random.nextGaussian() : 360 * random.nextDouble());
         boolean isUpright = random.nextBoolean();
         int columns = isUpright ? high : wide;
         int rows = isUpright ? wide : high;
@@ -124,7 +126,10 @@ final class PhotographedSheet {
         return new Grey(wide, high, part);
     }
 
-    /** How much light comes from a place: the sheet's, or that of the boathouse around it. A dark dot still glows a little. */
+    /**
+     * How much light comes from a place: the sheet's, or that of the boathouse around it. A dark dot still glows a
+     * little.
+     */
     private double at(double dotX, double dotY, double scene, double x, double y) {
         if (dotX >= 0 && dotY >= 0 && dotX < dots[0].length && dotY < dots.length) {
             return dots[(int) dotY][(int) dotX] ? 0.01 : 0.8;
@@ -152,7 +157,9 @@ final class PhotographedSheet {
 
     private static void spread(double[] from, double[] to, double[] share, int step) {
         for (int i = REACH * step; i < from.length - REACH * step; i++) {
-            to[i] = share[0] * from[i] + share[1] * (from[i - step] + from[i + step]) + share[2] * (from[i - 2 * step] + from[i + 2 * step])
+            to[i] = share[0] * from[i]
+                    + share[1] * (from[i - step] + from[i + step])
+                    + share[2] * (from[i - 2 * step] + from[i + 2 * step])
                     + share[3] * (from[i - 3 * step] + from[i + 3 * step]);
         }
     }

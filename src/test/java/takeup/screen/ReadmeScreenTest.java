@@ -20,14 +20,33 @@ import takeup.shoot.Situation;
 
 /** The screen that the README shows is the one that the program draws. */
 class ReadmeScreenTest {
-    private static final List<String> DAY = List.of("cam 35", "load bw400", "8 250 x4", "cam 645", "load cn400", "meter hand", "m 4.1 125", "2.8 250 ; Ines, bow seat", "x2",
-            "m 4.6 125", "filter yellow", "2.8 125 ; Tarek, cox", "x3", "filter off", "m 5.6.3 125", "4 250 x2", "; the eight at the doors", "5.6 125");
+    private static final List<String> DAY = List.of(
+            "cam 35",
+            "load bw400",
+            "8 250 x4",
+            "cam 645",
+            "load cn400",
+            "meter hand",
+            "m 4.1 125",
+            "2.8 250 ; Ines, bow seat",
+            "x2",
+            "m 4.6 125",
+            "filter yellow",
+            "2.8 125 ; Tarek, cox",
+            "x3",
+            "filter off",
+            "m 5.6.3 125",
+            "4 250 x2",
+            "; the eight at the doors",
+            "5.6 125");
 
     @Test
     void theScreenInTheReadmeIsTheRealOne() throws IOException {
         String readme = Files.readString(Path.of("README.md"));
         String screen = drawn();
-        assertTrue(readme.contains("```\n" + screen + "\n```"), () -> "README.md shows another screen than this one:\n" + screen);
+        assertTrue(
+                readme.contains("```\n" + screen + "\n```"),
+                () -> "README.md shows another screen than this one:\n" + screen);
         assertEquals(24, screen.lines().count());
     }
 
@@ -41,7 +60,8 @@ class ReadmeScreenTest {
             }
             situation = does.after();
         }
-        Shoot shoot = Shoot.begin(situation, new Shoot.Settings("R", "here", Optional.empty()), "dark", List.of(), now.plusMinutes(4), 0);
+        Shoot shoot = Shoot.begin(
+                situation, new Shoot.Settings("R", "here", Optional.empty()), "dark", List.of(), now.plusMinutes(4), 0);
         return Screen.render(shoot, 80, 24).text();
     }
 }

@@ -18,7 +18,10 @@ import takeup.roll.Verdict;
 import takeup.shoot.Key;
 import takeup.shoot.ScanKeys;
 
-/** What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that it left out. */
+/**
+ * What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that
+ * it left out.
+ */
 final class ScansOfTheDay {
     private static final int WIDE = 96;
     private static final int HIGH = 72;
@@ -27,8 +30,7 @@ final class ScansOfTheDay {
     private final List<ReviewEvent> kept = new ArrayList<>();
     private ScanDesk desk;
 
-    private ScansOfTheDay() {
-    }
+    private ScansOfTheDay() {}
 
     /** The scans of a roll, as far as they came back, with so many frames judged good and the one after them thin. */
     static Grid of(Roll roll, int leftOut, int good, int columns, int rows) {
@@ -37,7 +39,8 @@ final class ScansOfTheDay {
         for (int i = 0; i < roll.frames().size(); i++) {
             if (roll.frames().get(i).number() != leftOut) {
                 String name = "4412-" + (scans.size() < 9 ? "0" : "") + (scans.size() + 1) + ".jpg";
-                Picture picture = boathouse(i, Verdict.of(roll, roll.frames().get(i)).overBoxStops().orElse(0));
+                Picture picture = boathouse(
+                        i, Verdict.of(roll, roll.frames().get(i)).overBoxStops().orElse(0));
                 day.pictures.put(name, picture);
                 scans.add(new Scan(name, 3072, 2304, Tone.of(picture)));
             }
@@ -57,7 +60,9 @@ final class ScansOfTheDay {
         desk = desk.kept(Review.of(kept));
     }
 
-    /** Sky, roof, open doors, water, and a crew of four that stands elsewhere in each; what got more light is brighter. */
+    /**
+     * Sky, roof, open doors, water, and a crew of four that stands elsewhere in each; what got more light is brighter.
+     */
     private static Picture boathouse(int seed, double overStops) {
         double light = Math.pow(2, 0.4 * (overStops - 1.3));
         int[] dots = new int[WIDE * HIGH];

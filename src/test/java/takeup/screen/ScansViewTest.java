@@ -62,7 +62,8 @@ class ScansViewTest {
         assertEquals(List.of(new ReviewEvent.Judged(key(desk, 0), Optional.of(Density.THIN))), desk.wanted());
         assertEquals(1, desk.cursor());
         assertEquals("frame 1 is thin: on disk", desk.kept(Review.NOTHING).said());
-        assertEquals("NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
+        assertEquals(
+                "NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
         assertEquals(Look.ALARM, grid(desk.notKept("the disk is full")).look(0, 20));
     }
 
@@ -86,9 +87,19 @@ class ScansViewTest {
         assertEquals(List.of(), asked.wanted());
         assertTrue(asked.said().startsWith("not sure (50 %)"), asked.said());
         assertEquals(List.of(), typed(asked, "Da").wanted(), "another key in between withdraws it");
-        ReviewEvent.Accepted accepted = (ReviewEvent.Accepted) typed(asked, "a").wanted().get(0);
-        assertEquals(List.of("crew1.jpg", "crew2.jpg", "crew3.jpg"), accepted.scans().stream().map(ReviewEvent.Placed::file).toList());
-        assertEquals(3, ((ReviewEvent.Accepted) typed(desk(1), "a").wanted().get(0)).scans().get(1).frames().get(0).number());
+        ReviewEvent.Accepted accepted =
+                (ReviewEvent.Accepted) typed(asked, "a").wanted().get(0);
+        assertEquals(
+                List.of("crew1.jpg", "crew2.jpg", "crew3.jpg"),
+                accepted.scans().stream().map(ReviewEvent.Placed::file).toList());
+        assertEquals(
+                3,
+                ((ReviewEvent.Accepted) typed(desk(1), "a").wanted().get(0))
+                        .scans()
+                        .get(1)
+                        .frames()
+                        .get(0)
+                        .number());
     }
 
     @ParameterizedTest(name = "{0} by {1}")
@@ -111,7 +122,9 @@ class ScansViewTest {
     void at80ColumnsEveryLetterIsTold() {
         String text = grid(desk(0.5)).text();
         for (ScanKeys key : ScanKeys.all()) {
-            assertTrue(key.key().name() != Key.Name.CHARACTER || text.contains(key.key() + " " + key.does()), key.does() + " is missing:\n" + text);
+            assertTrue(
+                    key.key().name() != Key.Name.CHARACTER || text.contains(key.key() + " " + key.does()),
+                    key.does() + " is missing:\n" + text);
         }
         assertTrue(grid(typed(desk(0.5), "v")).text().contains("v list"));
     }
@@ -198,7 +211,18 @@ class ScansViewTest {
     private static ScanDesk desk(double confidence) {
         Roll roll = roll();
         List<Scan> scans = List.of(scan(1), scan(2), scan(3));
-        return ScanDesk.of(roll, "/back", new Proposal(scans, Slot.of(roll), List.of(0, 2, 3), false, false, confidence, List.of("3 scans, 4 logged: frame 2 has no scan")), Review.NOTHING);
+        return ScanDesk.of(
+                roll,
+                "/back",
+                new Proposal(
+                        scans,
+                        Slot.of(roll),
+                        List.of(0, 2, 3),
+                        false,
+                        false,
+                        confidence,
+                        List.of("3 scans, 4 logged: frame 2 has no scan")),
+                Review.NOTHING);
     }
 
     private static Scan scan(int number) {
@@ -218,13 +242,44 @@ class ScansViewTest {
     }
 
     private static Roll roll() {
-        Camera camera = new Camera("35", "35mm reflex", FrameSize.SMALL, Map.of(FilmSize.F135, 36), List.of(), Optional.empty(), Optional.empty(), List.of());
-        Stock stock = new Stock("bw400", "Black-and-white 400", Stock.Kind.BW_NEGATIVE, "black-and-white", new FilmSpeed(400), new FilmSpeed(400), List.of(FilmSize.F135), 1, 3,
+        Camera camera = new Camera(
+                "35",
+                "35mm reflex",
+                FrameSize.SMALL,
+                Map.of(FilmSize.F135, 36),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        Stock stock = new Stock(
+                "bw400",
+                "Black-and-white 400",
+                Stock.Kind.BW_NEGATIVE,
+                "black-and-white",
+                new FilmSpeed(400),
+                new FilmSpeed(400),
+                List.of(FilmSize.F135),
+                1,
+                3,
                 new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(10, 1))));
         List<Recorded> records = new ArrayList<>();
-        records.add(new Recorded(1, NOON, new RollEvent.Loaded(new RollId("R", 7), camera, Optional.empty(), new Film(stock, FilmSize.F135, new FilmSpeed(400), new Development("black-and-white", 0), 36))));
+        records.add(new Recorded(
+                1,
+                NOON,
+                new RollEvent.Loaded(
+                        new RollId("R", 7),
+                        camera,
+                        Optional.empty(),
+                        new Film(
+                                stock, FilmSize.F135, new FilmSpeed(400), new Development("black-and-white", 0), 36))));
         for (int i = 1; i <= 4; i++) {
-            records.add(new Recorded(i + 1, NOON, new RollEvent.Added(Frame.of(i, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty())));
+            records.add(new Recorded(
+                    i + 1,
+                    NOON,
+                    new RollEvent.Added(
+                            Frame.of(i, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
+                            RollEvent.How.LOGGED,
+                            OptionalInt.empty())));
         }
         return Roll.of(records).orElseThrow();
     }

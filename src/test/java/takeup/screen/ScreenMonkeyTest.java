@@ -10,13 +10,27 @@ import takeup.shoot.Key;
 import takeup.shoot.Playing;
 import takeup.shoot.RandomKeys;
 
-/** Random keys on a window that somebody drags about, with a disk that fails; {@code -Dkeys=1000000} makes them a million. */
+/**
+ * Random keys on a window that somebody drags about, with a disk that fails; {@code -Dkeys=1000000} makes them a
+ * million.
+ */
 class ScreenMonkeyTest {
     private static final int KEYS = Integer.getInteger("keys", 20_000);
     private static final int DAY = 1_000;
     private static final long SEED = 20_260_912;
-    private static final Key[] LINES = {Key.pasted("4 125 ; bow seat"), Key.pasted("m 5.6 125"), Key.pasted("cam 35"), Key.pasted("cam 645 2"), Key.pasted("load cn400"),
-        Key.pasted("unload yes"), Key.pasted("undo"), Key.pasted("x5"), Key.pasted("frames"), Key.pasted("rolls"), Key.pasted("note \u001b[2J\u202e\n. ; \u009b")};
+    private static final Key[] LINES = {
+        Key.pasted("4 125 ; bow seat"),
+        Key.pasted("m 5.6 125"),
+        Key.pasted("cam 35"),
+        Key.pasted("cam 645 2"),
+        Key.pasted("load cn400"),
+        Key.pasted("unload yes"),
+        Key.pasted("undo"),
+        Key.pasted("x5"),
+        Key.pasted("frames"),
+        Key.pasted("rolls"),
+        Key.pasted("note \u001b[2J\u202e\n. ; \u009b")
+    };
 
     @Test
     void everyPictureOfEverySizeIsDrawnAndHoldsNothingThatSteersATerminal() {
@@ -44,15 +58,19 @@ class ScreenMonkeyTest {
                 int rows = 1 + random.nextInt(small ? 40 : 200);
                 String text = Screen.render(day.shoot(), columns, rows).toString();
                 int at = i;
-                text.codePoints().forEach(it -> assertTrue(it == '\n' || it >= ' ' && it != 0x7f && (it < 0x80 || it > 0x9f) && it != 0x202e,
-                        () -> "key " + at + ", " + columns + "x" + rows + ": U+" + Integer.toHexString(it)));
+                text.codePoints()
+                        .forEach(it -> assertTrue(
+                                it == '\n' || it >= ' ' && it != 0x7f && (it < 0x80 || it > 0x9f) && it != 0x202e,
+                                () -> "key " + at + ", " + columns + "x" + rows + ": U+" + Integer.toHexString(it)));
                 pictures++;
             }
             first = i == KEYS / 10 ? heap() : first;
         }
         assertEquals(KEYS / 20.0, pictures, KEYS / 100.0);
         long last = heap();
-        assertTrue(last <= first * 1.2, last + " bytes in use at the end, " + first + " after the first tenth of the keys");
+        assertTrue(
+                last <= first * 1.2,
+                last + " bytes in use at the end, " + first + " after the first tenth of the keys");
     }
 
     private static long heap() {

@@ -18,6 +18,7 @@ class SizesTest {
     private static final long SEED = 12_09;
     /** Where one layout gives way to another, and the cells around it. */
     private static final int[] COLUMNS = {1, 2, 20, 39, 40, 71, 72, 80, 100, 200};
+
     private static final int[] FEW = {1, 20, 40, 80, 120};
     private static final int[] ROWS = {1, 2, 3, 11, 12, 14, 21, 22, 24, 34, 60};
 
@@ -30,7 +31,8 @@ class SizesTest {
     void atEverySizeThePictureIsWhole(String moment) {
         for (Shoot.Page page : Shoot.Page.values()) {
             Shoot shoot = States.on(page, moment);
-            for (Size size : sizes(page.ordinal(), page == Shoot.Page.SHOOT ? COLUMNS : FEW, page == Shoot.Page.SHOOT ? 40 : 12)) {
+            for (Size size : sizes(
+                    page.ordinal(), page == Shoot.Page.SHOOT ? COLUMNS : FEW, page == Shoot.Page.SHOOT ? 40 : 12)) {
                 String where = moment + " on " + page + " at " + size.columns() + "x" + size.rows();
                 Grid grid = Screen.render(shoot, size.columns(), size.rows());
                 assertEquals(size.columns(), grid.columns());
@@ -52,13 +54,17 @@ class SizesTest {
     @MethodSource("moments")
     void framesLeftStandAsTextAtEverySize(String moment) {
         // What was said last may have the number in it, and is soon followed by something else.
-        Shoot shoot = Shoot.update(States.of(moment), new takeup.shoot.Message.Told("the export could not be written")).shoot();
+        Shoot shoot = Shoot.update(States.of(moment), new takeup.shoot.Message.Told("the export could not be written"))
+                .shoot();
         boolean isLong = shoot.shown().roll().map(it -> it.framesLeft() < 0).orElse(false);
         for (Size size : sizes(9, COLUMNS, 40)) {
-            if (size.columns() >= (isLong ? 28 : 20) && (size.rows() >= 13 || !shoot.view().big())) {
+            if (size.columns() >= (isLong ? 28 : 20)
+                    && (size.rows() >= 13 || !shoot.view().big())) {
                 String text = Screen.render(shoot, size.columns(), size.rows()).text();
                 String left = shoot.shown().roll().map(State::leftWords).orElse("");
-                assertTrue(text.contains(left), "at " + size.columns() + "x" + size.rows() + " \"" + left + "\" is missing:\n" + text);
+                assertTrue(
+                        text.contains(left),
+                        "at " + size.columns() + "x" + size.rows() + " \"" + left + "\" is missing:\n" + text);
             }
         }
     }

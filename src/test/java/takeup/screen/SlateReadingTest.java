@@ -21,19 +21,35 @@ class SlateReadingTest {
 
     @Test
     void nineteenOfTwentySpoiltPicturesAreReadRightAndNoneWrong() {
-        List<Long> unread = LongStream.rangeClosed(1, PICTURES).parallel().filter(seed -> {
-            Slate shown = slate(seed);
-            Optional<Slate> read = CodeReader.slate(PhotographedSheet.of(seed, sheet(shown, seed).dots()));
-            read.ifPresent(it -> assertEquals(shown, it, "seed " + seed));
-            return read.isEmpty();
-        }).boxed().toList();
+        List<Long> unread = LongStream.rangeClosed(1, PICTURES)
+                .parallel()
+                .filter(seed -> {
+                    Slate shown = slate(seed);
+                    Optional<Slate> read = CodeReader.slate(
+                            PhotographedSheet.of(seed, sheet(shown, seed).dots()));
+                    read.ifPresent(it -> assertEquals(shown, it, "seed " + seed));
+                    return read.isEmpty();
+                })
+                .boxed()
+                .toList();
         assertTrue(unread.size() * 20 <= PICTURES, unread.size() + " unread: " + unread);
     }
 
     @ParameterizedTest(name = "{0}: no slate")
-    @ValueSource(strings = {"https://boathouse.example/crew", "TAKEUP:R0007:1:00000000", "TAKEUP:R0007:1", "R0007", "TAKEUP:R0008:1:4B6C8B6A"})
+    @ValueSource(
+            strings = {
+                "https://boathouse.example/crew",
+                "TAKEUP:R0007:1:00000000",
+                "TAKEUP:R0007:1",
+                "R0007",
+                "TAKEUP:R0008:1:4B6C8B6A"
+            })
     void anotherProgramsCodeAndABrokenCheckAreNoSlates(String text) {
-        assertEquals(Optional.empty(), CodeReader.slate(PhotographedSheet.straight(SlateSheet.of(80, 21, true, text, "R", "0007").dots(), 8)), text);
+        assertEquals(
+                Optional.empty(),
+                CodeReader.slate(PhotographedSheet.straight(
+                        SlateSheet.of(80, 21, true, text, "R", "0007").dots(), 8)),
+                text);
         assertEquals(Optional.empty(), Slate.read(text));
     }
 
@@ -43,7 +59,10 @@ class SlateReadingTest {
         for (int i = 0; i < text.length(); i++) {
             for (char other : "0123456789ABCDEFR:".toCharArray()) {
                 if (other != text.charAt(i)) {
-                    assertEquals(Optional.empty(), Slate.read(text.substring(0, i) + other + text.substring(i + 1)), other + " at " + i);
+                    assertEquals(
+                            Optional.empty(),
+                            Slate.read(text.substring(0, i) + other + text.substring(i + 1)),
+                            other + " at " + i);
                 }
             }
         }
@@ -52,7 +71,10 @@ class SlateReadingTest {
     @Test
     void aPictureWithoutACodeIsNoSlate() {
         for (long seed = 1; seed <= 6; seed++) {
-            assertEquals(Optional.empty(), CodeReader.slate(PhotographedSheet.of(seed, new boolean[42][80])), "seed " + seed);
+            assertEquals(
+                    Optional.empty(),
+                    CodeReader.slate(PhotographedSheet.of(seed, new boolean[42][80])),
+                    "seed " + seed);
         }
     }
 
@@ -60,19 +82,31 @@ class SlateReadingTest {
     @CsvSource({"80, 21, true", "33, 17, true", "32, 30, false", "40, 16, false"})
     void theCodeIsThereWhereItHasRoomWithItsBorder(int columns, int rows, boolean isThere) {
         Slate slate = new Slate(new RollId("R", 7), 1);
-        boolean[][] dots = SlateSheet.of(columns, rows, true, slate.text(), "R", "0007").dots();
-        assertEquals(isThere ? Optional.of(slate) : Optional.empty(), CodeReader.slate(PhotographedSheet.straight(dots, 8)));
+        boolean[][] dots =
+                SlateSheet.of(columns, rows, true, slate.text(), "R", "0007").dots();
+        assertEquals(
+                isThere ? Optional.of(slate) : Optional.empty(), CodeReader.slate(PhotographedSheet.straight(dots, 8)));
     }
 
     /** Rolls and terminals of every kind that occurs. */
     private static Slate slate(long seed) {
         Random random = new Random(seed);
-        return new Slate(new RollId(random.nextInt(4) == 0 ? "KX" : "R", 1 + random.nextInt(random.nextInt(10) == 0 ? 200_000 : 400)), random.nextInt(random.nextInt(3) == 0 ? 73 : 2));
+        return new Slate(
+                new RollId(
+                        random.nextInt(4) == 0 ? "KX" : "R",
+                        1 + random.nextInt(random.nextInt(10) == 0 ? 200_000 : 400)),
+                random.nextInt(random.nextInt(3) == 0 ? 73 : 2));
     }
 
     private static SlateSheet sheet(Slate slate, long seed) {
         int[][] sizes = {{80, 21}, {100, 27}, {120, 37}, {200, 47}};
         int[] size = sizes[(int) (seed % sizes.length)];
-        return SlateSheet.of(size[0], size[1], true, slate.text(), slate.roll().letters(), slate.roll().toString().substring(slate.roll().letters().length()));
+        return SlateSheet.of(
+                size[0],
+                size[1],
+                true,
+                slate.text(),
+                slate.roll().letters(),
+                slate.roll().toString().substring(slate.roll().letters().length()));
     }
 }

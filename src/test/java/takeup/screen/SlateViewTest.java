@@ -19,13 +19,21 @@ class SlateViewTest {
     @CsvSource({"80, 24", "40, 20", "120, 40", "211, 60"})
     void whatTheScreenShowsIsReadAsTheFrameThatWasLogged(int columns, int rows) {
         Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows);
-        assertEquals(Optional.of(new Slate(new RollId("R", 1), 2)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals(
+                Optional.of(new Slate(new RollId("R", 1), 2)),
+                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
     }
 
     @Test
     void theSlateOfAFrameThatWasRenumberedStillSaysWhatWasPhotographed() {
-        Grid grid = Screen.render(Playing.medium("4 125", "4 125", "slate", "drop 1", "slate show").shoot(), 80, 24);
-        assertEquals(Optional.of(new Slate(new RollId("R", 1), 3)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+        Grid grid = Screen.render(
+                Playing.medium("4 125", "4 125", "slate", "drop 1", "slate show")
+                        .shoot(),
+                80,
+                24);
+        assertEquals(
+                Optional.of(new Slate(new RollId("R", 1), 3)),
+                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
     }
 
     @ParameterizedTest(name = "{0} x {1}")
@@ -33,7 +41,9 @@ class SlateViewTest {
     void theClockOnTheScreenIsReadToTheSecond(int columns, int rows) {
         Playing day = Playing.of("slate clock");
         Grid grid = Screen.render(day.shoot(), columns, rows);
-        assertEquals(Optional.of(new ShownClock(day.shoot().now())), CodeReader.clock(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals(
+                Optional.of(new ShownClock(day.shoot().now())),
+                CodeReader.clock(PhotographedSheet.straight(dots(grid), 6)));
         assertEquals("", day.press(takeup.shoot.Key.Name.ESCAPE).shoot().view().sheet());
     }
 
@@ -47,7 +57,10 @@ class SlateViewTest {
     @Test
     void aWindowThatIsTooSmallForTheCodeSaysWhatItNeeds() {
         String text = Screen.render(Playing.medium("slate").shoot(), 50, 16).text();
-        assertTrue(text.contains("the code needs 33 columns and 20 rows") && text.replaceAll("[▀\\s]+", " ").contains("make the window larger, or its letters smaller"), text);
+        assertTrue(
+                text.contains("the code needs 33 columns and 20 rows")
+                        && text.replaceAll("[▀\\s]+", " ").contains("make the window larger, or its letters smaller"),
+                text);
     }
 
     /** What a terminal without half cells makes of it: both dots of a cell in their mean colour. */
@@ -61,7 +74,9 @@ class SlateViewTest {
                 assertEquals(ink.top(), ink.bottom(), "a cell that is half light at " + column + ", " + row);
             }
         }
-        assertEquals(Optional.of(new Slate(new RollId("R", 1), 2)), CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals(
+                Optional.of(new Slate(new RollId("R", 1), 2)),
+                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
         assertEquals(-1, grid.text().indexOf("the code needs"));
     }
 
@@ -72,7 +87,9 @@ class SlateViewTest {
         assertTrue(grid.text().contains("the code needs 66 columns and 36 rows"), grid.text());
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {
-                assertEquals(grid.cell(column, row).ink().top(), grid.cell(column, row).ink().bottom());
+                assertEquals(
+                        grid.cell(column, row).ink().top(),
+                        grid.cell(column, row).ink().bottom());
             }
         }
     }

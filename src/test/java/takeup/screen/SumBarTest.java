@@ -30,7 +30,10 @@ class SumBarTest {
         assertEquals(expected, grid.text());
     }
 
-    /** Reversal film that bears half a stop either way, and a film that bears nothing under: the bar still has two sides or one. */
+    /**
+     * Reversal film that bears half a stop either way, and a film that bears nothing under: the bar still has two sides
+     * or one.
+     */
     @ParameterizedTest(name = "from {0} to {1}, {2}")
     @CsvSource(delimiter = '|', textBlock = """
         -0.5 | 0.5 |  0.25 | thin ────┼██── dense
@@ -49,8 +52,12 @@ class SumBarTest {
         Grid grid = Grid.of(50, 2);
         new SumBar(-1, 3, 1.5).ruler(grid, 0, 0, 41);
         // Ten cells a stop: box speed in cell 10, the stops in 20 and 30; 3 would stand where dense does.
-        assertEquals("thin     box        1         2     dense", grid.text().lines().findFirst().orElseThrow());
-        assertEquals("┴─────────┼███████████████────┴─────────┴", grid.text().lines().skip(1).findFirst().orElseThrow());
+        assertEquals(
+                "thin     box        1         2     dense",
+                grid.text().lines().findFirst().orElseThrow());
+        assertEquals(
+                "┴─────────┼███████████████────┴─────────┴",
+                grid.text().lines().skip(1).findFirst().orElseThrow());
     }
 
     @Test
@@ -63,10 +70,14 @@ class SumBarTest {
     /** Pushed a stop, the film bears a stop less over and a stop more under: the same exposure is developed further. */
     @Test
     void aPushedRollGetsThinLaterAndDenseSooner() {
-        Shoot plain = Playing.of("cam 35", "load bw400 @400", "m 5.6 125", "set 5.6 125").shoot();
-        Shoot pushed = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "set 5.6 125").shoot();
-        SumBar a = SumBar.of(plain.shown().roll().orElseThrow(), SumBar.sum(plain.shown()).orElseThrow());
-        SumBar b = SumBar.of(pushed.shown().roll().orElseThrow(), SumBar.sum(pushed.shown()).orElseThrow());
+        Shoot plain = Playing.of("cam 35", "load bw400 @400", "m 5.6 125", "set 5.6 125")
+                .shoot();
+        Shoot pushed = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "set 5.6 125")
+                .shoot();
+        SumBar a = SumBar.of(
+                plain.shown().roll().orElseThrow(), SumBar.sum(plain.shown()).orElseThrow());
+        SumBar b = SumBar.of(
+                pushed.shown().roll().orElseThrow(), SumBar.sum(pushed.shown()).orElseThrow());
         assertEquals(a.low() - 1, b.low(), 1e-9);
         assertEquals(a.high() - 1, b.high(), 1e-9);
         assertEquals(0, a.sum(), 0.01);
@@ -76,6 +87,7 @@ class SumBarTest {
     @Test
     void withoutAReadingThereIsNoBar() {
         assertTrue(SumBar.sum(Playing.medium("4 125").shoot().shown()).isEmpty());
-        assertTrue(!Screen.render(Playing.medium("4 125").shoot(), 80, 24).text().contains("thin "));
+        assertTrue(
+                !Screen.render(Playing.medium("4 125").shoot(), 80, 24).text().contains("thin "));
     }
 }

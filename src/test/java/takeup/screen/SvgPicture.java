@@ -3,8 +3,9 @@ package takeup.screen;
 import java.util.Locale;
 
 /**
- * A grid as an SVG picture (SVG 1.1) in the colours of a theme: the screens of the README and of the manual. Block glyphs are
- * drawn as shapes and each run of letters is given its width, so that any monospace font will do. It refers to nothing outside.
+ * A grid as an SVG picture (SVG 1.1) in the colours of a theme: the screens of the README and of the manual. Block
+ * glyphs are drawn as shapes and each run of letters is given its width, so that any monospace font will do. It refers
+ * to nothing outside.
  */
 final class SvgPicture {
     private static final int WIDE = 10;
@@ -28,8 +29,13 @@ final class SvgPicture {
     private String draw(String title) {
         int wide = grid.columns() * WIDE + 2 * RIM;
         int high = grid.rows() * HIGH + 2 * RIM;
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ").append(wide).append(' ').append(high).append("\" role=\"img\">\n<title>")
-                .append(escaped(title)).append("</title>\n<g font-family=\"monospace\" font-size=\"16\" shape-rendering=\"crispEdges\">\n");
+        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ")
+                .append(wide)
+                .append(' ')
+                .append(high)
+                .append("\" role=\"img\">\n<title>")
+                .append(escaped(title))
+                .append("</title>\n<g font-family=\"monospace\" font-size=\"16\" shape-rendering=\"crispEdges\">\n");
         rect(0, 0, wide, high, colour(theme.style(Look.NORMAL), false));
         for (int row = 0; row < grid.rows(); row++) {
             grounds(row);
@@ -40,7 +46,12 @@ final class SvgPicture {
             letters(row);
         }
         if (grid.cursorColumn() >= 0) {
-            rect(RIM + grid.cursorColumn() * WIDE, RIM + grid.cursorRow() * HIGH, WIDE, HIGH, colour(theme.style(Look.STRONG), true));
+            rect(
+                    RIM + grid.cursorColumn() * WIDE,
+                    RIM + grid.cursorRow() * HIGH,
+                    WIDE,
+                    HIGH,
+                    colour(theme.style(Look.STRONG), true));
         }
         return svg.append("</g>\n</svg>\n").toString();
     }
@@ -74,7 +85,12 @@ final class SvgPicture {
                 from = to;
                 continue;
             }
-            while (to < grid.columns() && !grid.cell(to, row).isPicture() && grid.cell(to, row).text().equals(sign) && grid.look(to, row) == look && !sign.equals("▌") && !sign.equals("▐")) {
+            while (to < grid.columns()
+                    && !grid.cell(to, row).isPicture()
+                    && grid.cell(to, row).text().equals(sign)
+                    && grid.look(to, row) == look
+                    && !sign.equals("▌")
+                    && !sign.equals("▐")) {
                 to++;
             }
             int eighths = sign.isEmpty() ? -1 : "▁▂▃▄▅▆▇█".indexOf(sign) + 1;
@@ -103,7 +119,12 @@ final class SvgPicture {
                     to++;
                 }
                 if (colour >= 0) {
-                    rect(RIM + from * WIDE, RIM + row * HIGH + half * HIGH / 2, (to - from) * WIDE, HIGH / 2, colour(colour));
+                    rect(
+                            RIM + from * WIDE,
+                            RIM + row * HIGH + half * HIGH / 2,
+                            (to - from) * WIDE,
+                            HIGH / 2,
+                            colour(colour));
                 }
                 from = to;
             }
@@ -112,7 +133,9 @@ final class SvgPicture {
 
     private int dot(int column, int row, int half) {
         Cell cell = grid.cell(column, row);
-        return !cell.isPicture() ? -1 : half == 0 ? cell.ink().top() : cell.ink().bottom();
+        return !cell.isPicture()
+                ? -1
+                : half == 0 ? cell.ink().top() : cell.ink().bottom();
     }
 
     private void letters(int row) {
@@ -126,7 +149,9 @@ final class SvgPicture {
             int to = from;
             int end = from;
             // Two blanks end a run, and so does anything that is a shape; one blank belongs to it.
-            while (to < grid.columns() && grid.look(to, row) == look && (!isEmpty(to, row) || grid.cell(to, row).isBlank() && to == end)) {
+            while (to < grid.columns()
+                    && grid.look(to, row) == look
+                    && (!isEmpty(to, row) || grid.cell(to, row).isBlank() && to == end)) {
                 run.append(grid.cell(to, row).text());
                 end = isEmpty(to, row) ? end : to + 1;
                 to++;
@@ -142,14 +167,34 @@ final class SvgPicture {
     }
 
     private void text(int column, int row, String words, int columns, Style style) {
-        svg.append("<text x=\"").append(RIM + column * WIDE).append("\" y=\"").append(RIM + row * HIGH + 15).append("\" textLength=\"").append(columns * WIDE)
-                .append("\" lengthAdjust=\"spacingAndGlyphs\" fill=\"").append(colour(style, true)).append('"').append(style.bold() ? " font-weight=\"bold\"" : "")
-                .append(style.underline() ? " text-decoration=\"underline\"" : "").append('>').append(escaped(words)).append("</text>\n");
+        svg.append("<text x=\"")
+                .append(RIM + column * WIDE)
+                .append("\" y=\"")
+                .append(RIM + row * HIGH + 15)
+                .append("\" textLength=\"")
+                .append(columns * WIDE)
+                .append("\" lengthAdjust=\"spacingAndGlyphs\" fill=\"")
+                .append(colour(style, true))
+                .append('"')
+                .append(style.bold() ? " font-weight=\"bold\"" : "")
+                .append(style.underline() ? " text-decoration=\"underline\"" : "")
+                .append('>')
+                .append(escaped(words))
+                .append("</text>\n");
     }
 
     private void rect(int x, int y, int wide, int high, String colour) {
-        svg.append("<rect x=\"").append(x).append("\" y=\"").append(y).append("\" width=\"").append(wide).append("\" height=\"").append(high).append("\" fill=\"")
-                .append(colour).append("\"/>\n");
+        svg.append("<rect x=\"")
+                .append(x)
+                .append("\" y=\"")
+                .append(y)
+                .append("\" width=\"")
+                .append(wide)
+                .append("\" height=\"")
+                .append(high)
+                .append("\" fill=\"")
+                .append(colour)
+                .append("\"/>\n");
     }
 
     private static String colour(Style style, boolean letters) {

@@ -19,13 +19,25 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ThemeTest {
     private static final Set<Look> AFAR = EnumSet.of(Look.READOUT, Look.CAUTION, Look.ALARM);
 
-    /** The sixteen colours of xterm, as its resource file XTerm-color gives them; those of Linux are in {@link Depth}. */
+    /**
+     * The sixteen colours of xterm, as its resource file XTerm-color gives them; those of Linux are in {@link Depth}.
+     */
     private static final int[] XTERM = {
         0x000000, 0xcd0000, 0x00cd00, 0xcdcd00, 0x0000ee, 0xcd00cd, 0x00cdcd, 0xe5e5e5,
-        0x7f7f7f, 0xff0000, 0x00ff00, 0xffff00, 0x5c5cff, 0xff00ff, 0x00ffff, 0xffffff};
+        0x7f7f7f, 0xff0000, 0x00ff00, 0xffff00, 0x5c5cff, 0xff00ff, 0x00ffff, 0xffffff
+    };
 
     @ParameterizedTest(name = "{0} with {1} colours: 7:1 for what is read from afar, 4.5:1 for all else")
-    @CsvSource({"dark, TRUE", "dark, INDEXED", "dark, SIXTEEN", "sun, TRUE", "sun, INDEXED", "sun, SIXTEEN", "night, TRUE", "night, INDEXED"})
+    @CsvSource({
+        "dark, TRUE",
+        "dark, INDEXED",
+        "dark, SIXTEEN",
+        "sun, TRUE",
+        "sun, INDEXED",
+        "sun, SIXTEEN",
+        "night, TRUE",
+        "night, INDEXED"
+    })
     void everyLookHasTheContrastThatReadingNeeds(String name, Depth depth) {
         for (Look look : Look.values()) {
             reads(name, look, depth, AFAR.contains(look) ? 7 : 4.5);
@@ -61,10 +73,15 @@ class ThemeTest {
 
     @Test
     void nightTakesTheIndexedColourWithTheLeastGreenThatCanBeReadFromAfar() {
-        int chosen = Depth.rgb(theme("night").style(Look.READOUT).foreground().at(Depth.INDEXED).value());
+        int chosen = Depth.rgb(theme("night")
+                .style(Look.READOUT)
+                .foreground()
+                .at(Depth.INDEXED)
+                .value());
         for (int index = 16; index < 256; index++) {
             int other = Depth.rgb(index);
-            boolean isDarker = (other >> 8 & 0xff) < (chosen >> 8 & 0xff) || (other >> 8 & 0xff) == (chosen >> 8 & 0xff) && (other & 0xff) < (chosen & 0xff);
+            boolean isDarker = (other >> 8 & 0xff) < (chosen >> 8 & 0xff)
+                    || (other >> 8 & 0xff) == (chosen >> 8 & 0xff) && (other & 0xff) < (chosen & 0xff);
             assertFalse(isDarker && contrast(other, 0) >= 7, index + " has less green or blue");
         }
     }
@@ -90,26 +107,45 @@ class ThemeTest {
 
     @Test
     void withSixteenColoursWeightIsNoColourOfItsOwn() {
-        assertFalse(theme("sun").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"), "bold black is a grey on a console");
+        assertFalse(
+                theme("sun").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"),
+                "bold black is a grey on a console");
         assertTrue(theme("sun").style(Look.READOUT).sequence(Depth.INDEXED).startsWith("\u001b[0;1"));
         assertTrue(theme("mono").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"));
     }
 
     /**
-     * What differs by its hue is told apart by every kind of eye: by 20 or more in CIE 1976 L*a*b*, some nine times the 2.3 that
-     * is just noticed. Night has one hue and mono none: there words and marks tell.
+     * What differs by its hue is told apart by every kind of eye: by 20 or more in CIE 1976 L*a*b*, some nine times the
+     * 2.3 that is just noticed. Night has one hue and mono none: there words and marks tell.
      */
     @ParameterizedTest(name = "{0}: {1} and {2}")
     @CsvSource({
-        "dark, GOOD, CAUTION", "dark, QUIET, CAUTION", "dark, NORMAL, CAUTION", "dark, CHOSEN, NORMAL", "dark, CHOSEN, STRONG", "dark, ALARM, NORMAL",
-        "dark, ALARM, BAR", "dark, FRAME, EMPTY", "dark, KEY, BAR", "dark, READOUT, LABEL", "dark, GOOD, READOUT",
-        "sun, GOOD, CAUTION", "sun, QUIET, CAUTION", "sun, NORMAL, CAUTION", "sun, CHOSEN, NORMAL", "sun, ALARM, NORMAL", "sun, ALARM, BAR",
-        "sun, ALARM, CAUTION", "sun, CHOSEN, CAUTION"})
+        "dark, GOOD, CAUTION",
+        "dark, QUIET, CAUTION",
+        "dark, NORMAL, CAUTION",
+        "dark, CHOSEN, NORMAL",
+        "dark, CHOSEN, STRONG",
+        "dark, ALARM, NORMAL",
+        "dark, ALARM, BAR",
+        "dark, FRAME, EMPTY",
+        "dark, KEY, BAR",
+        "dark, READOUT, LABEL",
+        "dark, GOOD, READOUT",
+        "sun, GOOD, CAUTION",
+        "sun, QUIET, CAUTION",
+        "sun, NORMAL, CAUTION",
+        "sun, CHOSEN, NORMAL",
+        "sun, ALARM, NORMAL",
+        "sun, ALARM, BAR",
+        "sun, ALARM, CAUTION",
+        "sun, CHOSEN, CAUTION"
+    })
     void coloursThatTellStatesApartDoSoForEveryEye(String name, Look one, Look other) {
         for (double[][] eye : ColourVision.ALL) {
             Style a = theme(name).style(one);
             Style b = theme(name).style(other);
-            double apart = Math.max(ColourVision.apart(a.foreground().value(), b.foreground().value(), eye),
+            double apart = Math.max(
+                    ColourVision.apart(a.foreground().value(), b.foreground().value(), eye),
                     ColourVision.apart(a.background().value(), b.background().value(), eye));
             assertTrue(apart >= 20, one + " and " + other + " are " + apart + " apart");
         }
@@ -155,10 +191,16 @@ class ThemeTest {
 
     @Test
     void aStyleStartsFromNothing() {
-        assertEquals("\u001b[0;1;38;2;1;2;3;48;2;4;5;6m", Style.of(0x010203, 0x040506).strong().sequence(Depth.TRUE));
-        assertEquals("\u001b[0;7;91;40m", Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(Depth.SIXTEEN));
+        assertEquals(
+                "\u001b[0;1;38;2;1;2;3;48;2;4;5;6m",
+                Style.of(0x010203, 0x040506).strong().sequence(Depth.TRUE));
+        assertEquals(
+                "\u001b[0;7;91;40m",
+                Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(Depth.SIXTEEN));
         assertEquals("\u001b[0;4m", Style.of(0x010203, 0x040506).underlined().sequence(Depth.NONE));
-        assertEquals("\u001b[0;38;5;203;40m", new Style(Colour.rgb(0xff6300, 203, 9), Colour.ansi(0), false, false, false).sequence(Depth.INDEXED));
+        assertEquals(
+                "\u001b[0;38;5;203;40m",
+                new Style(Colour.rgb(0xff6300, 203, 9), Colour.ansi(0), false, false, false).sequence(Depth.INDEXED));
     }
 
     /** White on black is 21:1 by the definition; 0x767676 on white is known as the lightest grey that has 4.5:1. */
@@ -168,7 +210,10 @@ class ThemeTest {
         assertTrue(Contrast.of(0x767676, 0xffffff) >= 4.5 && Contrast.of(0x777777, 0xffffff) < 4.5);
         for (ThemeSample sample : ThemeSample.of(theme("dark"))) {
             Style style = theme("dark").style(Look.valueOf(sample.look().toUpperCase(java.util.Locale.ROOT)));
-            assertEquals(contrast(style.foreground().value(), style.background().value()), sample.contrast().orElseThrow(), 0.01);
+            assertEquals(
+                    contrast(style.foreground().value(), style.background().value()),
+                    sample.contrast().orElseThrow(),
+                    0.01);
         }
     }
 
@@ -176,7 +221,8 @@ class ThemeTest {
     void theSamplesSayTheSameInEveryTheme() {
         List<String> said = new ArrayList<>();
         for (String name : Theme.names()) {
-            String painted = String.join("\n", ThemeSample.painted(theme(name), java.util.Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
+            String painted = String.join(
+                    "\n", ThemeSample.painted(theme(name), java.util.Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
             assertTrue(painted.contains("\u001b["), "nothing is painted");
             said.add(painted.replaceAll("\u001b\\[[0-9;]*m", "").replaceAll(" +(\n|$)", "$1"));
         }
@@ -205,7 +251,10 @@ class ThemeTest {
         return colour.kind() == Colour.Kind.RGB ? colour.value() : Depth.rgb(colour.value());
     }
 
-    /** Contrast ratio: WCAG 2.1, definitions, "contrast ratio" and "relative luminance", with the threshold as 2.1 prints it. */
+    /**
+     * Contrast ratio: WCAG 2.1, definitions, "contrast ratio" and "relative luminance", with the threshold as 2.1
+     * prints it.
+     */
     private static double contrast(int one, int other) {
         double lighter = Math.max(luminance(one), luminance(other));
         double darker = Math.min(luminance(one), luminance(other));

@@ -30,8 +30,12 @@ class WordsAndMarksTest {
         Set<String> said = new HashSet<>();
         for (String name : Theme.names()) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named(name).orElseThrow()).show(Screen.render(States.of(moment), 80, 24));
-            said.add(out.toString(StandardCharsets.UTF_8).replaceAll("\u001b\\[[0-9;]*m", "").replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").strip());
+            new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named(name).orElseThrow())
+                    .show(Screen.render(States.of(moment), 80, 24));
+            said.add(out.toString(StandardCharsets.UTF_8)
+                    .replaceAll("\u001b\\[[0-9;]*m", "")
+                    .replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "")
+                    .strip());
         }
         assertEquals(1, said.size());
     }
@@ -40,7 +44,12 @@ class WordsAndMarksTest {
     void theHighlightedSuggestionStandsInBrackets() {
         Playing day = Playing.medium("m 5.6 125");
         assertTrue(!text(day.shoot()).contains("["));
-        String pair = day.press(Key.of(Key.Name.DOWN)).shoot().choices().get(day.shoot().view().chosen()).aperture().toString();
+        String pair = day.press(Key.of(Key.Name.DOWN))
+                .shoot()
+                .choices()
+                .get(day.shoot().view().chosen())
+                .aperture()
+                .toString();
         assertTrue(text(day.shoot()).contains("[" + pair), text(day.shoot()));
         assertTrue(text(day.shoot()).contains("]"));
     }
@@ -53,16 +62,24 @@ class WordsAndMarksTest {
 
     @Test
     void theNextFrameIsPointedAtInTheStrip() {
-        String strip = text(Playing.medium("m 5.6 125", "4 125 x3").shoot()).lines().filter(it -> it.startsWith("│")).skip(1).findFirst().orElseThrow();
+        String strip = text(Playing.medium("m 5.6 125", "4 125 x3").shoot())
+                .lines()
+                .filter(it -> it.startsWith("│"))
+                .skip(1)
+                .findFirst()
+                .orElseThrow();
         assertTrue(strip.matches("│[▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ +► +·.*"), strip);
     }
 
     /** Thin, blank, lost, unlogged, exposed without light, not exposed: six signs. */
     @Test
     void eachKindOfFrameHasItsOwnSignInTheStrip() {
-        String text = text(Playing.medium("4 125 x3", "blank", "unlogged", "lost 2").shoot());
+        String text =
+                text(Playing.medium("4 125 x3", "blank", "unlogged", "lost 2").shoot());
         for (String sign : List.of("▪", "×", "–", "▫", "·", "►")) {
-            assertTrue(text.lines().filter(it -> it.startsWith("│")).anyMatch(it -> it.contains(sign)), sign + " is missing:\n" + text);
+            assertTrue(
+                    text.lines().filter(it -> it.startsWith("│")).anyMatch(it -> it.contains(sign)),
+                    sign + " is missing:\n" + text);
         }
     }
 
@@ -81,13 +98,21 @@ class WordsAndMarksTest {
         assertTrue(text(Playing.medium("m 5.6 125", "set 16 500").shoot()).contains("THIN"));
         assertTrue(text(Playing.medium("m 5.6 125", "set 2.8 8").shoot()).contains("DENSE"));
         String right = text(Playing.medium("m 5.6 125", "set 5.6 125").shoot());
-        assertTrue(right.contains("thin") && right.contains("dense") && !right.contains("THIN") && !right.contains("DENSE"), right);
+        assertTrue(
+                right.contains("thin")
+                        && right.contains("dense")
+                        && !right.contains("THIN")
+                        && !right.contains("DENSE"),
+                right);
     }
 
     @Test
     void aFrameThatIsRemarkedOnHasTheWordsOfItInTheList() {
         Playing day = Playing.medium("m 5.6 125", "5.6 125", "16 500");
-        List<String> rows = text(day.press(Key.of(Key.Name.F2)).shoot()).lines().filter(it -> it.contains("f/")).toList();
+        List<String> rows = text(day.press(Key.of(Key.Name.F2)).shoot())
+                .lines()
+                .filter(it -> it.contains("f/"))
+                .toList();
         assertTrue(rows.get(0).contains("thin"), rows.toString());
         assertNotEquals(rows.get(0).contains("thin"), rows.get(1).contains("thin"));
     }

@@ -55,8 +55,11 @@ class BagLinesTest {
 
     @Test
     void takingGoesOverTheLotsWhatExpiresFirstInFront() {
-        Shooting shooting = Shooting.of("bag add 2 cn400 120 expires 2028-01", "bag add 3 cn400 120 expires 2027-01", "bag take 4 cn400 120");
-        assertEquals("[cn400 120, expires 2028-01=1]", shooting.situation().day().job().bag().filled().toString());
+        Shooting shooting = Shooting.of(
+                "bag add 2 cn400 120 expires 2028-01", "bag add 3 cn400 120 expires 2027-01", "bag take 4 cn400 120");
+        assertEquals(
+                "[cn400 120, expires 2028-01=1]",
+                shooting.situation().day().job().bag().filled().toString());
         shooting.type("undo");
         assertEquals(5, rolls(shooting, "cn400"));
         assertTrue(shooting.refused("bag take 3 cn400 120 expires 2028-01").contains("holds 2 rolls"));
@@ -98,17 +101,25 @@ class BagLinesTest {
     }
 
     /**
-     * Printed 2021-09, in 2026-09: 5 years, half a stop by one stop a decade; EI 200 x 2^-0.5 = 141, said as 140. On reversal film the
-     * rule says nothing.
+     * Printed 2021-09, in 2026-09: 5 years, half a stop by one stop a decade; EI 200 x 2^-0.5 = 141, said as 140. On
+     * reversal film the rule says nothing.
      */
     @Test
     void expiredFilmIsSaidAtLoadingWithTheRuleOfThumbMarkedAsOne() {
         Shooting shooting = Shooting.of("cam 645", "bag add 2 cn400 120 expires 2021-09", "load cn400");
         assertEquals("expired", shooting.warnings());
         String words = shooting.answer().warnings().get(0).text();
-        assertTrue(words.contains("5.0 years ago") && words.contains("common practice, no source") && words.contains("0.5 stops more light, from EI 200 to about 140"), words);
+        assertTrue(
+                words.contains("5.0 years ago")
+                        && words.contains("common practice, no source")
+                        && words.contains("0.5 stops more light, from EI 200 to about 140"),
+                words);
         assertTrue(shooting.standing().contains("expired"), "it stands while that roll is in hand");
-        assertTrue(!Shooting.of("cam 645", "bag add 2 cn400 120 expires 2026-09", "load cn400").standing().contains("expired"), "good to the end of the month");
+        assertTrue(
+                !Shooting.of("cam 645", "bag add 2 cn400 120 expires 2026-09", "load cn400")
+                        .standing()
+                        .contains("expired"),
+                "good to the end of the month");
         String reversal = Shooting.of("cam 645").type("bag add 2 cr100 120 expires 2021-09");
         assertTrue(reversal.contains("test a roll first") && !reversal.contains("decade"), reversal);
     }
@@ -117,11 +128,16 @@ class BagLinesTest {
     void theBagAloneSaysWhatIsInItAndWhetherThePlanIsCovered() {
         Shooting shooting = Shooting.of("cam 645", "bag add 2 cn400 120", "load cn400", "plan 16:00 Start wants 40");
         assertEquals("bag-low", shooting.warnings());
-        assertEquals("In the bag: 1 × cn400 120. The plan wants 40, 16 are left in the cameras, 1 roll in the bag is 16: 8 TOO FEW.", shooting.type("bag"));
+        assertEquals(
+                "In the bag: 1 × cn400 120. The plan wants 40, 16 are left in the cameras, 1 roll in the bag is "
+                        + "16: 8 TOO FEW.",
+                shooting.type("bag"));
         assertTrue(shooting.standing().contains("bag-low"));
         shooting.type("bag add 1 cn400 120");
         assertTrue(!shooting.standing().contains("bag-low"));
-        assertTrue(shooting.type("bag").endsWith("2 rolls in the bag are 32: enough, 8 over."), shooting.answer().text());
+        assertTrue(
+                shooting.type("bag").endsWith("2 rolls in the bag are 32: enough, 8 over."),
+                shooting.answer().text());
     }
 
     /** How many frames three rolls of 120 give depends on the camera: 16 in the 645. */
@@ -129,15 +145,25 @@ class BagLinesTest {
     void filmThatWaitsForACameraIsNotCalledTooLittle() {
         Shooting shooting = Shooting.of("bag add 3 cn400 120", "plan 16:00 Start wants 40");
         assertEquals("", shooting.warnings());
-        assertEquals("In the bag: 3 × cn400 120. The plan wants 40, 0 are left in the cameras, 3 rolls in the bag fit no camera in use: choose one (cam).", shooting.type("bag"));
+        assertEquals(
+                "In the bag: 3 × cn400 120. The plan wants 40, 0 are left in the cameras, 3 rolls in the bag "
+                        + "fit no camera in use: choose one (cam).",
+                shooting.type("bag"));
         shooting.type("cam 645");
-        assertTrue(shooting.type("bag").endsWith("3 rolls in the bag are 48: enough, 8 over."), shooting.answer().text());
+        assertTrue(
+                shooting.type("bag").endsWith("3 rolls in the bag are 48: enough, 8 over."),
+                shooting.answer().text());
     }
 
     @Test
     void filmOfAnotherSizeIsNamedBesideWhatIsTooFew() {
-        Shooting shooting = Shooting.of("cam 35", "bag add 1 cn400 135", "bag add 3 cn400 120", "load cn400", "plan 16:00 Start wants 40");
+        Shooting shooting = Shooting.of(
+                "cam 35", "bag add 1 cn400 135", "bag add 3 cn400 120", "load cn400", "plan 16:00 Start wants 40");
         assertEquals("bag-low", shooting.warnings());
-        assertTrue(shooting.type("bag").endsWith("The plan wants 40, 36 are left in the cameras, 3 rolls in the bag fit no camera in use: 4 TOO FEW."), shooting.answer().text());
+        assertTrue(
+                shooting.type("bag")
+                        .endsWith("The plan wants 40, 36 are left in the cameras, 3 rolls in the bag fit no "
+                                + "camera in use: 4 TOO FEW."),
+                shooting.answer().text());
     }
 }

@@ -14,7 +14,10 @@ import takeup.kit.Warning;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 
-/** The computer's clock is set while frames are logged: that is said in words, and nothing else comes of it (contract 2.3, clock; 3.2, sequence). */
+/**
+ * The computer's clock is set while frames are logged: that is said in words, and nothing else comes of it (contract
+ * 2.3, clock; 3.2, sequence).
+ */
 class ClockLinesTest {
     private static final String ORDER = "; the order of the frames is not touched";
 
@@ -23,12 +26,18 @@ class ClockLinesTest {
         Shooting day = Shooting.medium("m 5.6 125", "4 125 x6").later(-120);
         day.type(". ; cox");
         assertEquals("clock", day.warnings());
-        assertEquals("the clock went back 2 h since frame 6" + ORDER + "; how old the light reading is cannot be known now: meter again", day.answer().warnings().get(0).text());
+        assertEquals(
+                "the clock went back 2 h since frame 6" + ORDER
+                        + "; how old the light reading is cannot be known now: meter again",
+                day.answer().warnings().get(0).text());
         assertEquals("clock", day.standing());
         day.type(".");
         assertEquals("", day.warnings());
         assertEquals("", day.standing());
-        assertEquals("1 f/4 1/125, 2 f/4 1/125, 3 f/4 1/125, 4 f/4 1/125, 5 f/4 1/125, 6 f/4 1/125, 7 f/4 1/125, 8 f/4 1/125", day.frames());
+        assertEquals(
+                "1 f/4 1/125, 2 f/4 1/125, 3 f/4 1/125, 4 f/4 1/125, 5 f/4 1/125, 6 f/4 1/125, 7 f/4 1/125, 8 "
+                        + "f/4 1/125",
+                day.frames());
         assertEquals("------C-", marks(day.roll()), "the exports say it of frame 7 alone");
     }
 
@@ -83,7 +92,8 @@ class ClockLinesTest {
 
     @Test
     void twoCamerasEachSayItOnceAndTheHoursAreNotAddedUp() {
-        Shooting day = Shooting.of("cam 35", "load bw400", "8 125", "cam 645", "load cn400", "4 125").later(-120);
+        Shooting day = Shooting.of("cam 35", "load bw400", "8 125", "cam 645", "load cn400", "4 125")
+                .later(-120);
         day.type("4 125 x3");
         assertEquals("clock", day.warnings());
         day.type("cam 35");
@@ -140,7 +150,9 @@ class ClockLinesTest {
     void lightFromTheFutureIsOfUnknownAgeAndNeverOfANegativeOne() {
         Shooting day = Shooting.medium("m 5.6 125").later(-116);
         day.type("say");
-        assertTrue(day.answer().text().contains("incident, of unknown age."), day.answer().text());
+        assertTrue(
+                day.answer().text().contains("incident, of unknown age."),
+                day.answer().text());
         day.type("m");
         assertTrue(day.answer().text().contains("of unknown age"), day.answer().text());
         assertFalse(day.standing().contains("stale-light"));
@@ -161,7 +173,9 @@ class ClockLinesTest {
     void aTimerUnderAClockThatWentBackInventsNoTime() {
         Shooting day = Shooting.medium("set 8 b30s", "time").later(-1);
         day.type("time");
-        assertTrue(day.answer().text().contains("how long it was is not known"), day.answer().text());
+        assertTrue(
+                day.answer().text().contains("how long it was is not known"),
+                day.answer().text());
         assertEquals("f/8 30s", day.pair());
         day.type("time");
         assertTrue(day.answer().text().startsWith("The timer runs"), "it was stopped");
@@ -171,7 +185,8 @@ class ClockLinesTest {
     void onTheScreenAJumpAheadIsSeenAgainstTheClockThatOnlyRuns() {
         Playing day = Playing.medium("4 125").clockMoved(Duration.ofDays(1));
         day.lines("set 8 125", "8 125");
-        assertEquals("the clock jumped ahead 1 day (it was set, or the computer slept) since frame 1" + ORDER, warning(day));
+        assertEquals(
+                "the clock jumped ahead 1 day (it was set, or the computer slept) since frame 1" + ORDER, warning(day));
         day.lines(".");
         assertEquals("", warning(day));
         day.restart().lines(".");
@@ -185,8 +200,13 @@ class ClockLinesTest {
         day.lines(".");
         assertEquals("", warning(day));
         day.later(600).clockMoved(Duration.ofHours(-2)).later(600).lines(".");
-        assertEquals("the clock went back 2 h since frame 2" + ORDER, warning(day), "18 hours later by its time, 20 in truth");
-        day.clockMoved(Duration.ofMinutes(90)).clockMoved(Duration.ofMinutes(-90)).lines(".");
+        assertEquals(
+                "the clock went back 2 h since frame 2" + ORDER,
+                warning(day),
+                "18 hours later by its time, 20 in truth");
+        day.clockMoved(Duration.ofMinutes(90))
+                .clockMoved(Duration.ofMinutes(-90))
+                .lines(".");
         assertEquals("", warning(day), "there and back is no move");
     }
 
@@ -194,24 +214,46 @@ class ClockLinesTest {
     void acrossARestartABackwardStepIsKnownAndAForwardOneIsTimeThatWentBy() {
         Playing day = Playing.medium("4 125").clockMoved(Duration.ofHours(-2)).restart();
         day.lines(".");
-        assertEquals("the clock went back 1 h 59 min since frame 1" + ORDER, warning(day), "of the restart only the two times of day are known");
+        assertEquals(
+                "the clock went back 1 h 59 min since frame 1" + ORDER,
+                warning(day),
+                "of the restart only the two times of day are known");
         day.restart().clockMoved(Duration.ZERO).lines(".");
         assertEquals("", warning(day));
     }
 
     @ParameterizedTest(name = "moved by {0} ms while {1} ms went by")
-    @CsvSource({"1000,1000,0", "0,0,0", "121000,1000,0", "122001,1000,121", "-500,500,0", "-1500,500,-2", "-7200000,1000,-7201", "86401000,1000,86400"})
+    @CsvSource({
+        "1000,1000,0",
+        "0,0,0",
+        "121000,1000,0",
+        "122001,1000,121",
+        "-500,500,0",
+        "-1500,500,-2",
+        "-7200000,1000,-7201",
+        "86401000,1000,86400"
+    })
     void aSecondBackOrTwoMinutesAheadIsAJump(long moved, long wentBy, long seconds) {
         OffsetDateTime then = OffsetDateTime.parse("2026-09-12T15:00+02:00");
         assertEquals(seconds, ClockWatch.jump(then, 50, then.plusNanos(moved * 1_000_000), 50 + wentBy));
     }
 
     private static String text(Shooting day) {
-        return String.join("|", day.answer().warnings().stream().filter(it -> it.code() == Warning.Code.CLOCK).map(Warning::text).toList());
+        return String.join(
+                "|",
+                day.answer().warnings().stream()
+                        .filter(it -> it.code() == Warning.Code.CLOCK)
+                        .map(Warning::text)
+                        .toList());
     }
 
     private static String warning(Playing day) {
-        return String.join("|", day.shoot().said().warnings().stream().filter(it -> it.code() == Warning.Code.CLOCK).map(Warning::text).toList());
+        return String.join(
+                "|",
+                day.shoot().said().warnings().stream()
+                        .filter(it -> it.code() == Warning.Code.CLOCK)
+                        .map(Warning::text)
+                        .toList());
     }
 
     /** A C for each frame that carries the note, a dash for each other. */

@@ -37,7 +37,9 @@ class CompletionTest {
             condition to,    "condition torn "
             """)
     void theWordIsCompletedAsFarAsItIsClear(String typed, String completed) {
-        assertEquals(completed.strip(), Playing.two().type(typed).press(Key.Name.TAB).prompt().strip());
+        assertEquals(
+                completed.strip(),
+                Playing.two().type(typed).press(Key.Name.TAB).prompt().strip());
     }
 
     @Test
@@ -57,7 +59,11 @@ class CompletionTest {
 
     /** Three notes of the day on two cameras; the newest is "bow rope, wet". */
     private static Playing noted() {
-        return Playing.two("4 125 ; bow seat", "cam 35", "8 250 ; Cox on the quay").later(1).lines("cam 645", "; bow rope, wet", "4 125 ; bow seat").later(1).lines("8 250 ; bow rope, wet");
+        return Playing.two("4 125 ; bow seat", "cam 35", "8 250 ; Cox on the quay")
+                .later(1)
+                .lines("cam 645", "; bow rope, wet", "4 125 ; bow seat")
+                .later(1)
+                .lines("8 250 ; bow rope, wet");
     }
 
     @ParameterizedTest(name = "\"{0}\" becomes \"{1}\"")
@@ -72,20 +78,33 @@ class CompletionTest {
             "; ",              "; "
             """)
     void aNoteOfTheDayIsCompletedAsFarAsItIsClear(String typed, String completed) {
-        assertEquals(completed.toLowerCase(java.util.Locale.ROOT), noted().type(typed).press(Key.Name.TAB).prompt().toLowerCase(java.util.Locale.ROOT));
+        assertEquals(
+                completed.toLowerCase(java.util.Locale.ROOT),
+                noted().type(typed).press(Key.Name.TAB).prompt().toLowerCase(java.util.Locale.ROOT));
     }
 
     @Test
     void notesAreShownEachOnceAndTheNewestFirst() {
-        assertEquals("bow rope, wet · bow seat · Cox on the quay", noted().type("; ").press(Key.Name.TAB).said());
-        assertEquals("bow rope, wet · bow seat", noted().type("n bo").press(Key.Name.TAB).said());
+        assertEquals(
+                "bow rope, wet · bow seat · Cox on the quay",
+                noted().type("; ").press(Key.Name.TAB).said());
+        assertEquals(
+                "bow rope, wet · bow seat",
+                noted().type("n bo").press(Key.Name.TAB).said());
     }
 
     @Test
     void theNotesOfAnotherDayStayWithTheirRoll() {
         Playing nextDay = noted().later(24 * 60);
-        assertEquals("bow rope, wet · bow seat", nextDay.type("; ").press(Key.Name.TAB).said());
-        assertTrue(nextDay.press(Key.Name.ESCAPE).lines("unload yes").type("; bo").press(Key.Name.TAB).said().contains("no other note"));
+        assertEquals(
+                "bow rope, wet · bow seat",
+                nextDay.type("; ").press(Key.Name.TAB).said());
+        assertTrue(nextDay.press(Key.Name.ESCAPE)
+                .lines("unload yes")
+                .type("; bo")
+                .press(Key.Name.TAB)
+                .said()
+                .contains("no other note"));
     }
 
     @Test

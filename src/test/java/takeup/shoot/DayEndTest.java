@@ -14,19 +14,43 @@ import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** The end of regatta day, 2026-09-12: three rolls closed, one of them without a frame, one in the camera, one loading taken back. */
+/**
+ * The end of regatta day, 2026-09-12: three rolls closed, one of them without a frame, one in the camera, one loading
+ * taken back.
+ */
 class DayEndTest {
     private static Shooting day() {
-        return Shooting.of("cam 645 1", "load cn400", "4 125 x16", "unload", "load", "unload yes", "cam 35", "load bw400 @800 push 1", "4 250 x36", "unload",
-                "cam 645 2", "load bw100", "8 60 x3", "cam 645 1", "load cn400", "undo");
+        return Shooting.of(
+                "cam 645 1",
+                "load cn400",
+                "4 125 x16",
+                "unload",
+                "load",
+                "unload yes",
+                "cam 35",
+                "load bw400 @800 push 1",
+                "4 250 x36",
+                "unload",
+                "cam 645 2",
+                "load bw100",
+                "8 60 x3",
+                "cam 645 1",
+                "load cn400",
+                "undo");
     }
 
     private static DayEnd end(Shooting day, String... held) {
-        return DayEnd.of(day.situation(), day.now(), "R", held.length == 0 ? Optional.empty() : Optional.of(DayEnd.held(List.of(held), Optional.empty())));
+        return DayEnd.of(
+                day.situation(),
+                day.now(),
+                "R",
+                held.length == 0 ? Optional.empty() : Optional.of(DayEnd.held(List.of(held), Optional.empty())));
     }
 
     private static String where(DayEnd end) {
-        return String.join(" ", end.rolls().stream().map(it -> it.id() + ":" + it.is().code()).toList());
+        return String.join(
+                " ",
+                end.rolls().stream().map(it -> it.id() + ":" + it.is().code()).toList());
     }
 
     @Test
@@ -39,7 +63,9 @@ class DayEndTest {
         DayEnd end = end(day(), "r1", "r2");
         assertEquals("R0001:closed R0002:closed R0003:missing R0004:in-camera R0005:withdrawn", where(end));
         assertTrue(end.isShort());
-        assertTrue(end.sentence().contains("R0003: not in your hand: bw400, 36 of 36 frames, out of 35, finished 15:00"), end.sentence());
+        assertTrue(
+                end.sentence().contains("R0003: not in your hand: bw400, 36 of 36 frames, out of 35, finished 15:00"),
+                end.sentence());
         assertFalse(end(day(), "r1-r3").isShort());
     }
 
@@ -60,7 +86,9 @@ class DayEndTest {
     @Test
     void whatIsHeldAndCannotBeIsAskedAbout() {
         List<String> asks = end(day(), "r1-r4", "r44").asks();
-        assertTrue(asks.contains("R0004 is in your hand, and by the log in 645 back 2: cam, then unload"), asks.toString());
+        assertTrue(
+                asks.contains("R0004 is in your hand, and by the log in 645 back 2: cam, then unload"),
+                asks.toString());
         assertTrue(asks.contains("R0044 is in your hand and is no roll known here"), asks.toString());
     }
 
@@ -68,25 +96,36 @@ class DayEndTest {
     void theLabelSaysNumberFilmAndPushInWords() {
         Shooting day = day();
         day.type("condition r3 torn at the rewind");
-        assertEquals("R0003, Black-and-white 400, black-and-white, PUSH 1 STOP (rated 800, box 400), TORN at the rewind", DayEnd.label(day.roll("R0003")));
+        assertEquals(
+                "R0003, Black-and-white 400, black-and-white, PUSH 1 STOP (rated 800, box 400), TORN at the rewind",
+                DayEnd.label(day.roll("R0003")));
         assertEquals("R0001, Colour negative 400, C-41, NORMAL (rated 200, box 400)", DayEnd.label(day.roll("R0001")));
     }
 
     @Test
     void aFrameThatNobodyWroteDownIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125", "unlogged x2")).asks().contains("2 frames of R0001 are not written down: fix, or paper r1, while it is fresh"));
+        assertTrue(end(Shooting.medium("4 125", "unlogged x2"))
+                .asks()
+                .contains("2 frames of R0001 are not written down: fix, or paper r1, while it is fresh"));
     }
 
     @Test
     void aCounterThatDifferedIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125 x3", "counter 5")).asks().contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: 1 frame went past that is not in the log"));
+        assertTrue(end(Shooting.medium("4 125 x3", "counter 5"))
+                .asks()
+                .contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: 1 frame went "
+                        + "past that is not in the log"));
         String many = end(Shooting.medium("4 125 x3", "counter 8")).asks().toString();
         assertTrue(many.contains("4 frames went past that are not in the log"), many);
         String fewer = end(Shooting.medium("4 125 x3", "counter 2")).asks().toString();
         assertTrue(fewer.contains("the log has 2 frames more than the camera"), fewer);
-        String rest = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2")).asks().toString();
+        String rest = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2"))
+                .asks()
+                .toString();
         assertTrue(rest.contains("2 frames went past that are not in the log"), rest);
-        String none = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4")).asks().toString();
+        String none = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4"))
+                .asks()
+                .toString();
         assertFalse(none.contains("the camera showed"), none);
     }
 
@@ -109,13 +148,24 @@ class DayEndTest {
     void aNumberThatWasGivenAndIsGoneIsMissing() {
         Shooting day = day();
         Situation all = day.situation();
-        List<Happened> without = all.happened().stream().map(step -> new Happened(step.step(), step.at(), step.entries().stream()
-                .filter(it -> !(it instanceof Entry.OnRoll onRoll && onRoll.roll().number() == 2)).toList())).toList();
+        List<Happened> without = all.happened().stream()
+                .map(step -> new Happened(
+                        step.step(),
+                        step.at(),
+                        step.entries().stream()
+                                .filter(it -> !(it instanceof Entry.OnRoll onRoll
+                                        && onRoll.roll().number() == 2))
+                                .toList()))
+                .toList();
         Situation gone = Situation.of(all.kit(), without, all.dayOf(), Set.of());
         OffsetDateTime now = day.now();
         assertEquals(Optional.of(new RollId("R", 2)), DayRolls.unread(gone, now, "R", Set.of()));
         DayEnd end = DayEnd.of(gone, now, "R", Optional.empty());
-        assertTrue(end.sentence().contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be read (takeup check))"), end.sentence());
+        assertTrue(
+                end.sentence()
+                        .contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be "
+                                + "read (takeup check))"),
+                end.sentence());
     }
 
     /** R0001 was finished last week and is not read; R0002 is in the camera since. */
@@ -123,8 +173,15 @@ class DayEndTest {
     void aRollThatWasFinishedLastWeekIsNotMissingToday() {
         Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400", "4 125");
         Situation all = day.situation();
-        List<Happened> later = all.happened().stream().map(step -> new Happened(step.step(), step.at(), step.entries().stream()
-                .filter(it -> it instanceof Entry.OnRoll onRoll && onRoll.roll().number() == 2).toList())).toList();
+        List<Happened> later = all.happened().stream()
+                .map(step -> new Happened(
+                        step.step(),
+                        step.at(),
+                        step.entries().stream()
+                                .filter(it -> it instanceof Entry.OnRoll onRoll
+                                        && onRoll.roll().number() == 2)
+                                .toList()))
+                .toList();
         Situation opened = Situation.of(all.kit(), later, all.dayOf(), Set.of(new RollId("R", 1), new RollId("R", 2)));
         day.clock("2026-09-19T22:00+02:00");
         assertEquals(Optional.empty(), DayRolls.unread(opened, day.now(), "R", Set.of()));
@@ -135,7 +192,9 @@ class DayEndTest {
     void aMustHaveOnOneRollOnlyIsSaid() {
         Shooting day = Shooting.medium("plan 15:10 Start must").later(11);
         day.type("4 125");
-        assertTrue(end(day.later(90)).asks().contains("Start is a must, and on R0001 only: guard that roll"), end(day).asks().toString());
+        assertTrue(
+                end(day.later(90)).asks().contains("Start is a must, and on R0001 only: guard that roll"),
+                end(day).asks().toString());
     }
 
     @ParameterizedTest(name = "{0} is refused: {1}")
@@ -151,27 +210,49 @@ class DayEndTest {
 
     @Test
     void onAnEmptyDayThereIsNothingToCount() {
-        assertEquals("No roll was loaded or finished on 2026-09-12.", Shooting.of().type("day-end"));
+        assertEquals(
+                "No roll was loaded or finished on 2026-09-12.", Shooting.of().type("day-end"));
     }
 
     @Test
     void theScreenShowsWhatTheSecondLaptopLoggedIntoTheSameFolder() {
         Roll other = Shooting.of("cam 35", "load bw400", "5.6 125 x12").roll();
-        Roll gone = Shooting.of("cam 35", "load bw400", "undo").situation().rolls().get(other.id());
+        Roll gone =
+                Shooting.of("cam 35", "load bw400", "undo").situation().rolls().get(other.id());
         RollLine open = asOf("B", RollLine.of(other));
         RollLine withdrawn = asOf("C", RollLine.of(gone));
         Playing day = Playing.medium("4 125").press(Key.Name.F6);
         day.send(new Message.Listed(List.of(RollLine.of(day.roll("R0001")), open, withdrawn)));
-        List<String> items = DayEnd.of(day.shoot()).sections().stream().filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
-                .flatMap(it -> it.items().stream()).map(Prepare.Item::text).toList();
-        assertEquals(List.of("B0001  in 35, bw400, 12 of 36 frames", "whether one is missing, and what to write on each, tells takeup day-end"), items);
+        List<String> items = DayEnd.of(day.shoot()).sections().stream()
+                .filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
+                .flatMap(it -> it.items().stream())
+                .map(Prepare.Item::text)
+                .toList();
+        assertEquals(
+                List.of(
+                        "B0001  in 35, bw400, 12 of 36 frames",
+                        "whether one is missing, and what to write on each, tells takeup day-end"),
+                items);
         day.lines("day-end r1 b1");
         day.send(new Message.Listed(List.of(RollLine.of(day.roll("R0001")), open)));
-        assertTrue(DayEnd.of(day.shoot()).asks().stream().noneMatch(it -> it.contains("B0001")), "a roll of the other laptop is no stranger");
+        assertTrue(
+                DayEnd.of(day.shoot()).asks().stream().noneMatch(it -> it.contains("B0001")),
+                "a roll of the other laptop is no stranger");
     }
 
     private static RollLine asOf(String letters, RollLine line) {
-        return new RollLine(new RollId(letters, 1), line.state(), line.camera(), line.back(), line.stock(), line.stockName(), line.exposureIndex(), line.development(),
-                line.framesUsed(), line.framesNominal(), line.loadedAt(), line.finishedAt());
+        return new RollLine(
+                new RollId(letters, 1),
+                line.state(),
+                line.camera(),
+                line.back(),
+                line.stock(),
+                line.stockName(),
+                line.exposureIndex(),
+                line.development(),
+                line.framesUsed(),
+                line.framesNominal(),
+                line.loadedAt(),
+                line.finishedAt());
     }
 }

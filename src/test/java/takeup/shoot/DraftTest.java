@@ -11,7 +11,8 @@ class DraftTest {
     void aDraftIsOfferedOnPgUpAndStandsInNobodysWayBeforeThat() {
         Shoot shoot = Playing.medium().shoot().offering("4 125 ; the cox, half");
         assertTrue(shoot.prompt().isEmpty());
-        Shoot back = Shoot.update(shoot, new Message.Pressed(Key.of(Key.Name.PAGE_UP), shoot.now(), shoot.ticks())).shoot();
+        Shoot back = Shoot.update(shoot, new Message.Pressed(Key.of(Key.Name.PAGE_UP), shoot.now(), shoot.ticks()))
+                .shoot();
         assertEquals("4 125 ; the cox, half", back.prompt().text());
         assertEquals(shoot.kept().rolls(), back.kept().rolls());
     }

@@ -28,7 +28,9 @@ class FetchTest {
 
     @Test
     void theLinesAfterItRunAfterIt() {
-        Playing day = finished().paste("fix r1 1 5.6 60\n8 250\nfix r1 2 ; cox\nnote r1 first eight").press(Key.Name.ENTER);
+        Playing day = finished()
+                .paste("fix r1 1 5.6 60\n8 250\nfix r1 2 ; cox\nnote r1 first eight")
+                .press(Key.Name.ENTER);
         assertEquals("1 f/5.6 1/60, 2 f/4 1/125", Shooting.frames(day.roll("R0001")));
         assertEquals(Optional.of("cox"), day.roll("R0001").frames().get(1).note());
         assertEquals(Optional.of("first eight"), day.roll("R0001").note());
@@ -38,7 +40,10 @@ class FetchTest {
 
     @Test
     void whatIsPressedWhileItIsReadComesAfterIt() {
-        Playing day = finished().disk(Playing.Disk.SLOW).lines("fix r1 1 5.6 60", "fix r1 2 5.6 60").space();
+        Playing day = finished()
+                .disk(Playing.Disk.SLOW)
+                .lines("fix r1 1 5.6 60", "fix r1 2 5.6 60")
+                .space();
         assertTrue(day.said().startsWith("reading R0001"), day.said());
         assertEquals(0, day.frames());
         day.disk(Playing.Disk.WELL);
@@ -66,7 +71,10 @@ class FetchTest {
 
     @Test
     void aRollThatCannotBeReadLeavesTheLinesOnThePrompt() {
-        Playing day = finished().disk(Playing.Disk.SLOW).paste("fix r1 2 8 250\n8 250").press(Key.Name.ENTER);
+        Playing day = finished()
+                .disk(Playing.Disk.SLOW)
+                .paste("fix r1 2 8 250\n8 250")
+                .press(Key.Name.ENTER);
         day.send(new Message.Fetched(R1, List.of(), List.of("R0001.journal cannot be read: no permission")));
         assertEquals("fix r1 2 8 250\n8 250", day.prompt());
         assertEquals("R0001.journal cannot be read: no permission", day.said());
@@ -94,7 +102,11 @@ class FetchTest {
 
     @Test
     void escGivesUpWaitingForIt() {
-        Playing day = finished().disk(Playing.Disk.SLOW).lines("fix r1 2 8 250").space().press(Key.Name.ESCAPE);
+        Playing day = finished()
+                .disk(Playing.Disk.SLOW)
+                .lines("fix r1 2 8 250")
+                .space()
+                .press(Key.Name.ESCAPE);
         assertEquals("fix r1 2 8 250", day.press(Key.Name.PAGE_UP).prompt());
         assertEquals(1, day.waiting(), "the Space behind it goes its way");
     }

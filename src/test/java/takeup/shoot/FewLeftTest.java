@@ -33,7 +33,9 @@ class FewLeftTest {
             if (first < 0 && State.standing(s, NOW).contains(Warning.Code.FRAMES_LEFT)) {
                 first = left;
             }
-            if (left == 15 && FrameLines.newest(s.roll().orElseThrow(), 1, s.kit().fewLeft(16)).stream().anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
+            if (left == 15
+                    && FrameLines.newest(s.roll().orElseThrow(), 1, s.kit().fewLeft(16)).stream()
+                            .anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
                 warned.add("15");
             }
             if (left > 0) {

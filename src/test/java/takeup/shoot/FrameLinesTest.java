@@ -28,7 +28,9 @@ class FrameLinesTest {
         Shooting shooting = Shooting.medium("4 125 3m ; first", line);
         assertEquals("1 f/4 1/125, 2 f/4 1/125", shooting.frames());
         assertEquals(3, shooting.frame().exposure().setting().distanceM().orElseThrow());
-        assertEquals(line.contains("words") ? Optional.of("words") : Optional.empty(), shooting.frame().note());
+        assertEquals(
+                line.contains("words") ? Optional.of("words") : Optional.empty(),
+                shooting.frame().note());
     }
 
     @Test
@@ -36,12 +38,37 @@ class FrameLinesTest {
         Shooting shooting = Shooting.medium(".");
         assertEquals(". .", Shooting.pair(shooting.frame()));
         assertEquals(OptionalDouble.empty(), shooting.error());
-        assertEquals("80", shooting.frame().exposure().setting().lens().orElseThrow().key());
+        assertEquals(
+                "80", shooting.frame().exposure().setting().lens().orElseThrow().key());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"4 125", ".", ",", "x5", "; words", "n words", "blank", "unlogged", "double", "lost 1", "fix 1 4", "insert 1 4 125", "drop 1",
-        "move 1 cam 35", "counter 3", "unload", "push 1", "pull 1", "normal", "note words", "condition torn", "frames", "fix roll @400"})
+    @ValueSource(
+            strings = {
+                "4 125",
+                ".",
+                ",",
+                "x5",
+                "; words",
+                "n words",
+                "blank",
+                "unlogged",
+                "double",
+                "lost 1",
+                "fix 1 4",
+                "insert 1 4 125",
+                "drop 1",
+                "move 1 cam 35",
+                "counter 3",
+                "unload",
+                "push 1",
+                "pull 1",
+                "normal",
+                "note words",
+                "condition torn",
+                "frames",
+                "fix roll @400"
+            })
     void withoutARollEveryLineAboutFilmIsRefused(String line) {
         Shooting shooting = Shooting.of("cam 645");
         assertTrue(shooting.refused(line).contains("no film in 645 back 1"), line);
@@ -49,7 +76,19 @@ class FrameLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"4 125", ".", "set 4 125", "hold f4", "bias 0", "filter yellow", "load cn400", "lens 80", "back 2", "flash on"})
+    @ValueSource(
+            strings = {
+                "4 125",
+                ".",
+                "set 4 125",
+                "hold f4",
+                "bias 0",
+                "filter yellow",
+                "load cn400",
+                "lens 80",
+                "back 2",
+                "flash on"
+            })
     void withoutACameraItIsRefusedWithTheCamerasThatThereAre(String line) {
         assertTrue(Shooting.of().refused(line).contains("35, 35af, 645"), line);
     }
@@ -93,8 +132,21 @@ class FrameLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"blank 3", "unlogged 3", "blank x0", "blank 4 125", "unlogged x3 x3", "double x2", "double 3", "double ; words", "lost x1", "lost",
-        "lost 2", "lost 1 1"})
+    @ValueSource(
+            strings = {
+                "blank 3",
+                "unlogged 3",
+                "blank x0",
+                "blank 4 125",
+                "unlogged x3 x3",
+                "double x2",
+                "double 3",
+                "double ; words",
+                "lost x1",
+                "lost",
+                "lost 2",
+                "lost 1 1"
+            })
     void otherWordsBehindThemAreRefused(String line) {
         Shooting.medium("4 125").refused(line);
     }
@@ -120,10 +172,13 @@ class FrameLinesTest {
         Shooting shooting = Shooting.medium("m ev10", "4 250", "double");
         assertEquals("fix", shooting.answer().event());
         assertEquals(OptionalDouble.empty(), shooting.error());
-        assertEquals("Frame 1 exposed again on R0001: f/4 1/250, right; both crews. 15 left.", shooting.type("4 250 ; both crews"));
+        assertEquals(
+                "Frame 1 exposed again on R0001: f/4 1/250, right; both crews. 15 left.",
+                shooting.type("4 250 ; both crews"));
         assertEquals(1, shooting.roll().frames().size());
         assertEquals(2, shooting.roll().next());
-        // EV 10 at EI 200 asks for f/4 1/128; each exposure is a stop under, both together are right: log2(2^-1 + 2^-1) = 0.
+        // EV 10 at EI 200 asks for f/4 1/128; each exposure is a stop under, both together are right: log2(2^-1 + 2^-1)
+        // = 0.
         assertEquals(0, shooting.error().orElseThrow(), 1e-9);
         shooting.type(".");
         assertEquals("1 f/4 1/250, 2 f/4 1/250", shooting.frames());
@@ -131,7 +186,8 @@ class FrameLinesTest {
 
     @Test
     void aNoteOrACorrectionDoesNotEndTheWaitingForTheSecondExposure() {
-        Shooting shooting = Shooting.medium("4 250", "4 125", "double", "; crew of eight", "fix 1 8", "lost 1", "insert 1 4 60", "drop 1");
+        Shooting shooting = Shooting.medium(
+                "4 250", "4 125", "double", "; crew of eight", "fix 1 8", "lost 1", "insert 1 4 60", "drop 1");
         assertEquals("Frame 2 exposed again on R0001: f/4 1/125. 14 left.", shooting.type("."));
     }
 
@@ -160,7 +216,9 @@ class FrameLinesTest {
     @Test
     void twoMetresAreQuestionedWhileTheTimeInHandIsOneSecondOrLonger() {
         Shooting shooting = Shooting.medium("8 2s");
-        assertEquals("2m is a distance in metres; the time in hand is 2s, and minutes are typed 2min; yes takes it as typed", shooting.asked("8 2m"));
+        assertEquals(
+                "2m is a distance in metres; the time in hand is 2s, and minutes are typed 2min; yes takes it as typed",
+                shooting.asked("8 2m"));
         assertEquals(1, shooting.roll().frames().size());
         shooting.type("yes");
         assertEquals(2, shooting.frame().exposure().setting().distanceM().orElseThrow());
@@ -191,7 +249,9 @@ class FrameLinesTest {
     @Test
     void onAFixedLensAnotherFocalLengthIsQuestioned() {
         Shooting shooting = Shooting.medium();
-        assertEquals("the lens in hand is 80mm f/2.8 (80 mm), not 85mm; yes takes it as typed", shooting.asked("4 125 85mm"));
+        assertEquals(
+                "the lens in hand is 80mm f/2.8 (80 mm), not 85mm; yes takes it as typed",
+                shooting.asked("4 125 85mm"));
         shooting.type("yes");
         assertEquals(85, shooting.frame().exposure().setting().focalMm().orElseThrow());
         Shooting.medium().type("4 125 80mm");

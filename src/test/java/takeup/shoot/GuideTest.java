@@ -32,7 +32,13 @@ class GuideTest {
         assertTrue(pressed <= 10, pressed + " keys");
         assertEquals(1, day.frames());
         assertEquals(15, day.shoot().shown().day().light().orElseThrow().ev100().stops());
-        assertTrue(day.roll("R0001").newest().orElseThrow().exposure().setting().aperture().isPresent());
+        assertTrue(day.roll("R0001")
+                .newest()
+                .orElseThrow()
+                .exposure()
+                .setting()
+                .aperture()
+                .isPresent());
         assertEquals("none", step(day));
     }
 
@@ -48,9 +54,23 @@ class GuideTest {
     }
 
     @ParameterizedTest(name = "after \"{0}\" it is at {1}")
-    @CsvSource(delimiter = '|', value = {"'' | 1", "cam 645 | 2", "cam 645; load cn400 | 3", "cam 645; load cn400; m 5.6 125 | 4", "cam 645; m 5.6 125 | 2", "cam compact; load cn400 | 4",
-        "cam 645; load cn400; set 4 125 | 3", "cam 645; load cn400; 4 125 | none", "cam 645; load cn400; blank | none", "cam 645; load cn400; unload yes | none",
-        "cam 645; load cn400; 4 125; undo | none", "cam 645; load cn400; undo | 2", "cam 645; load cn400; m 5.6 125; cam 35 | 2"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'' | 1",
+                "cam 645 | 2",
+                "cam 645; load cn400 | 3",
+                "cam 645; load cn400; m 5.6 125 | 4",
+                "cam 645; m 5.6 125 | 2",
+                "cam compact; load cn400 | 4",
+                "cam 645; load cn400; set 4 125 | 3",
+                "cam 645; load cn400; 4 125 | none",
+                "cam 645; load cn400; blank | none",
+                "cam 645; load cn400; unload yes | none",
+                "cam 645; load cn400; 4 125; undo | none",
+                "cam 645; load cn400; undo | 2",
+                "cam 645; load cn400; m 5.6 125; cam 35 | 2"
+            })
     void theStepFollowsFromWhatWasDoneHoweverItWasDone(String lines, String step) {
         assertEquals(step, step(Playing.of(lines.isBlank() ? new String[0] : lines.split("; "))));
     }
@@ -70,7 +90,10 @@ class GuideTest {
             Playing typed = Playing.of(before).lines(rows.get(i).line());
             assertEquals(typed.shoot().kept().place(), picked.shoot().kept().place());
             assertEquals(typed.said(), picked.said(), rows.get(i).line());
-            assertEquals(entries(typed, before.length), entries(picked, before.length), rows.get(i).line());
+            assertEquals(
+                    entries(typed, before.length),
+                    entries(picked, before.length),
+                    rows.get(i).line());
             assertEquals(Shoot.Tone.ANSWER, picked.tone(), rows.get(i).line());
         }
     }
@@ -78,7 +101,9 @@ class GuideTest {
     /** What was written behind the lines of before, but for the moment of a reading. */
     private static List<String> entries(Playing day, int before) {
         List<String> entries = new ArrayList<>();
-        day.written().subList(before, day.written().size()).forEach(it -> entries.add(it.entries().toString().replaceAll("at=[^,\\]]*", "at")));
+        day.written()
+                .subList(before, day.written().size())
+                .forEach(it -> entries.add(it.entries().toString().replaceAll("at=[^,\\]]*", "at")));
         return entries;
     }
 
@@ -99,8 +124,18 @@ class GuideTest {
         assertTrue(day.said().contains("?"), day.said());
         assertEquals("none", step(day.restart()));
         assertEquals("none", step(Playing.of().press(Key.Name.ESCAPE).restart()));
-        assertEquals("none", step(Playing.of().press(Key.Name.ESCAPE).press(Key.ctrl('z')).lines("cam 645")), "undo does not bring it back");
-        assertEquals("none", step(Playing.of().press(Key.Name.ESCAPE).lines("cam 645").later(24 * 60).lines("cam 35").restart()));
+        assertEquals(
+                "none",
+                step(Playing.of().press(Key.Name.ESCAPE).press(Key.ctrl('z')).lines("cam 645")),
+                "undo does not bring it back");
+        assertEquals(
+                "none",
+                step(Playing.of()
+                        .press(Key.Name.ESCAPE)
+                        .lines("cam 645")
+                        .later(24 * 60)
+                        .lines("cam 35")
+                        .restart()));
     }
 
     @Test
@@ -136,7 +171,9 @@ class GuideTest {
     void anEmptyCameraOffersTheFilmOfTheRollBeforeAlsoLater() {
         Playing day = Playing.of("cam 645", "load cn400 @100", "4 125", "unload yes");
         assertEquals("load", Offer.of(day.shoot()).rows().get(0).line());
-        assertEquals("Colour negative 400 again, EI 100", Offer.of(day.shoot()).rows().get(0).words());
+        assertEquals(
+                "Colour negative 400 again, EI 100",
+                Offer.of(day.shoot()).rows().get(0).words());
         day.press(Key.Name.DOWN).press(Key.Name.ENTER);
         assertEquals("cn400", day.roll("R0002").film().stock().key());
         assertEquals("100", day.roll("R0002").film().index().toString());
@@ -144,7 +181,11 @@ class GuideTest {
 
     @Test
     void aHighlightDoesNotOutliveTheListItWasSetOn() {
-        Playing day = Playing.of().disk(Playing.Disk.SLOW).press(Key.Name.DOWN).press(Key.Name.ENTER).press(Key.Name.DOWN);
+        Playing day = Playing.of()
+                .disk(Playing.Disk.SLOW)
+                .press(Key.Name.DOWN)
+                .press(Key.Name.ENTER)
+                .press(Key.Name.DOWN);
         assertFalse(day.shoot().picked().isEmpty());
         day.disk(Playing.Disk.WELL);
         assertTrue(day.shoot().picked().isEmpty(), "the second list came while the first was still shown");

@@ -19,11 +19,20 @@ import takeup.screen.Theme;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {
-    /** Situations that differ in what a key can do: nothing there at all, one camera, two, light, a long roll, other rolls. */
+    /**
+     * Situations that differ in what a key can do: nothing there at all, one camera, two, light, a long roll, other
+     * rolls.
+     */
     private static List<Supplier<Playing>> situations() {
-        return List.of(Playing::of, () -> Playing.of("cam 645"), () -> Playing.medium(), () -> Playing.medium("4 125 x16"),
-                () -> Playing.two("m 5.6 125", "4 125 x12"), () -> Playing.two("4 125", "m ev8", "hold f2.8", "unload"),
-                () -> Playing.of("cam compact", "load cn400", "."), () -> Playing.medium("m 5.6 125", "4 125").restartReadOnly());
+        return List.of(
+                Playing::of,
+                () -> Playing.of("cam 645"),
+                () -> Playing.medium(),
+                () -> Playing.medium("4 125 x16"),
+                () -> Playing.two("m 5.6 125", "4 125 x12"),
+                () -> Playing.two("4 125", "m ev8", "hold f2.8", "unload"),
+                () -> Playing.of("cam compact", "load cn400", "."),
+                () -> Playing.medium("m 5.6 125", "4 125").restartReadOnly());
     }
 
     static List<Binding> bindings() {
@@ -41,7 +50,11 @@ class KeysTest {
                     if (day.page() != page) {
                         continue;
                     }
-                    day.type("n first").press(Key.Name.ESCAPE).type("n second").press(Key.Name.ESCAPE).type(typed);
+                    day.type("n first")
+                            .press(Key.Name.ESCAPE)
+                            .type("n second")
+                            .press(Key.Name.ESCAPE)
+                            .type(typed);
                     if (!typed.isEmpty()) {
                         day.press(Key.Name.LEFT).press(Key.Name.LEFT);
                     }
@@ -53,17 +66,21 @@ class KeysTest {
                     Shoot before = day.shoot();
                     int asked = day.seen().size();
                     day.press(binding.key()).pass(200);
-                    boolean changed = !looks(before).equals(looks(day.shoot())) || asked < day.seen().size();
-                    boolean isAtAnEnd = page != Shoot.Page.SHOOT && before.view().scroll() == day.shoot().view().scroll() && binding.does().matches(".*(line|page) (up|down)|next page");
-                    assertTrue(changed || isAtAnEnd, binding.key() + " on " + page + " with \"" + typed + "\": nothing happens");
+                    boolean changed = !looks(before).equals(looks(day.shoot()))
+                            || asked < day.seen().size();
+                    boolean isAtAnEnd = page != Shoot.Page.SHOOT
+                            && before.view().scroll() == day.shoot().view().scroll()
+                            && binding.does().matches(".*(line|page) (up|down)|next page");
+                    assertTrue(
+                            changed || isAtAnEnd,
+                            binding.key() + " on " + page + " with \"" + typed + "\": nothing happens");
                 }
             }
         }
         assertTrue(taken > 0, "the binding is reached somewhere");
     }
 
-    private record Looks(Prompt prompt, Shoot.Said said, Shoot.View view, Ledger ledger) {
-    }
+    private record Looks(Prompt prompt, Shoot.Said said, Shoot.View view, Ledger ledger) {}
 
     private static Looks looks(Shoot shoot) {
         return new Looks(shoot.prompt(), shoot.said(), shoot.view(), shoot.ledger());
@@ -78,16 +95,23 @@ class KeysTest {
                 keys.add(Key.of(name));
             }
         }
-        keys.addAll(List.of(Key.typed("4"), Key.typed(";"), new Key(Key.Name.ALT, "x"), Key.ctrl('g'), Key.pasted("4\n8")));
+        keys.addAll(
+                List.of(Key.typed("4"), Key.typed(";"), new Key(Key.Name.ALT, "x"), Key.ctrl('g'), Key.pasted("4\n8")));
         for (Supplier<Playing> situation : situations()) {
             Playing start = situation.get();
             for (Shoot.Page page : Shoot.Page.values()) {
                 Playing day = on(page, start);
                 for (Key first : keys) {
                     for (Key second : keys) {
-                        Shoot after = Shoot.update(Shoot.update(day.shoot(), new Message.Pressed(first, day.now(), day.ticks() + 100)).shoot(),
-                                new Message.Pressed(second, day.now(), day.ticks() + 200)).shoot();
-                        assertTrue(after.prompt().cursor() <= after.prompt().text().length());
+                        Shoot after = Shoot.update(
+                                        Shoot.update(
+                                                        day.shoot(),
+                                                        new Message.Pressed(first, day.now(), day.ticks() + 100))
+                                                .shoot(),
+                                        new Message.Pressed(second, day.now(), day.ticks() + 200))
+                                .shoot();
+                        assertTrue(
+                                after.prompt().cursor() <= after.prompt().text().length());
                     }
                 }
             }
@@ -99,9 +123,12 @@ class KeysTest {
         Set<String> places = new HashSet<>();
         for (Binding binding : Binding.ALL) {
             for (Shoot.Page page : binding.pages()) {
-                for (Binding.When when : binding.when() == Binding.When.ALWAYS ? new Binding.When[] {Binding.When.EMPTY, Binding.When.TYPED}
+                for (Binding.When when : binding.when() == Binding.When.ALWAYS
+                        ? new Binding.When[] {Binding.When.EMPTY, Binding.When.TYPED}
                         : new Binding.When[] {binding.when()}) {
-                    assertTrue(places.add(binding.key() + " " + page + " " + when), binding.key() + " is there twice on " + page);
+                    assertTrue(
+                            places.add(binding.key() + " " + page + " " + when),
+                            binding.key() + " is there twice on " + page);
                 }
             }
         }
@@ -122,12 +149,22 @@ class KeysTest {
     void whatHasAWordDoesTheSameByItsWord() {
         for (Binding binding : Binding.ALL) {
             if (!binding.word().isEmpty()) {
-                assertTrue(binding.word().equals(".") || Lexicon.find(binding.word()).isPresent(), binding.word() + " is a word of the prompt");
+                assertTrue(
+                        binding.word().equals(".")
+                                || Lexicon.find(binding.word()).isPresent(),
+                        binding.word() + " is a word of the prompt");
             }
         }
         for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F9, Key.Name.F10)) {
-            String word = Binding.ALL.stream().filter(it -> it.key().equals(Key.of(name))).findFirst().orElseThrow().word();
-            assertEquals(Playing.medium("4 125").press(name).shoot().view(), Playing.medium("4 125").lines(word).shoot().view(), name + " and " + word);
+            String word = Binding.ALL.stream()
+                    .filter(it -> it.key().equals(Key.of(name)))
+                    .findFirst()
+                    .orElseThrow()
+                    .word();
+            assertEquals(
+                    Playing.medium("4 125").press(name).shoot().view(),
+                    Playing.medium("4 125").lines(word).shoot().view(),
+                    name + " and " + word);
         }
     }
 
@@ -141,8 +178,10 @@ class KeysTest {
         }
         assertTrue(now.stream().anyMatch(it -> it.key().equals("Space")));
         assertFalse(now.stream().anyMatch(it -> it.key().equals("Tab")), "one camera only: Tab cannot act");
-        assertTrue(KeyHelp.here(shoot).stream().anyMatch(it -> it.key().equals("Tab") && it.whyNot().isPresent()));
-        assertFalse(KeyHelp.now(Playing.of().shoot()).stream().anyMatch(it -> it.key().equals("Space")));
+        assertTrue(KeyHelp.here(shoot).stream()
+                .anyMatch(it -> it.key().equals("Tab") && it.whyNot().isPresent()));
+        assertFalse(KeyHelp.now(Playing.of().shoot()).stream()
+                .anyMatch(it -> it.key().equals("Space")));
     }
 
     @Test
@@ -168,7 +207,8 @@ class KeysTest {
 
     @Test
     void aCameraThatWasUsedYesterdayAndIsEmptyIsNotInUseToday() {
-        Playing day = Playing.of("cam 35", "cam 645", "load cn400").later(24 * 60).press(Key.Name.TAB);
+        Playing day =
+                Playing.of("cam 35", "cam 645", "load cn400").later(24 * 60).press(Key.Name.TAB);
         assertEquals(Shoot.Tone.REFUSAL, day.tone());
         assertEquals("645 back 1", day.camera());
         day = Playing.two().later(24 * 60).press(Key.Name.TAB);
@@ -181,7 +221,8 @@ class KeysTest {
         assertEquals(day.shoot().bestChoice(), day.shoot().view().chosen());
         day.press(Key.Name.UP);
         assertEquals(day.shoot().bestChoice() - 1, day.shoot().view().chosen());
-        String row = day.shoot().highlighted().orElseThrow().aperture() + " " + day.shoot().highlighted().orElseThrow().time().orElseThrow();
+        String row = day.shoot().highlighted().orElseThrow().aperture() + " "
+                + day.shoot().highlighted().orElseThrow().time().orElseThrow();
         assertTrue(day.said().contains("Enter sets " + row), day.said());
         day.press(Key.Name.ENTER);
         assertEquals(row, day.pair());
@@ -202,20 +243,26 @@ class KeysTest {
     @ParameterizedTest(name = "{0} takes the highlight away")
     @CsvSource({"TAB", "ESCAPE", "F2", "F10", "UNDO", "TYPED", "RECALLED"})
     void theHighlightDoesNotOutliveWhatItWasSetOn(String how) {
-        Playing day = Playing.two("m 5.6 125", "8 60", "m 8 60").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        Playing day =
+                Playing.two("m 5.6 125", "8 60", "m 8 60").press(Key.Name.DOWN).press(Key.Name.DOWN);
         assertNotEquals(-1, day.shoot().view().chosen());
-        day.press(switch (how) {
-            case "UNDO" -> Key.ctrl('z');
-            case "TYPED" -> Key.typed("4");
-            case "RECALLED" -> Key.of(Key.Name.PAGE_UP);
-            default -> Key.of(Key.Name.valueOf(how));
-        });
+        day.press(
+                switch (how) {
+                    case "UNDO" -> Key.ctrl('z');
+                    case "TYPED" -> Key.typed("4");
+                    case "RECALLED" -> Key.of(Key.Name.PAGE_UP);
+                    default -> Key.of(Key.Name.valueOf(how));
+                });
         assertEquals(-1, day.shoot().view().chosen());
     }
 
     @Test
     void theLightOfALaterAnswerTakesTheHighlightAway() {
-        Playing day = Playing.medium("m 5.6 125").disk(Playing.Disk.SLOW).lines("m 11 250").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        Playing day = Playing.medium("m 5.6 125")
+                .disk(Playing.Disk.SLOW)
+                .lines("m 11 250")
+                .press(Key.Name.DOWN)
+                .press(Key.Name.DOWN);
         day.disk(Playing.Disk.WELL);
         assertEquals(-1, day.shoot().view().chosen());
     }
@@ -236,15 +283,19 @@ class KeysTest {
 
     @Test
     void aWordForAViewShowsItAlsoWhereItIsShownAlready() {
-        assertEquals(Shoot.Page.FRAMES, Playing.medium("4 125", "frames", "frames").page());
+        assertEquals(
+                Shoot.Page.FRAMES, Playing.medium("4 125", "frames", "frames").page());
         assertEquals(Shoot.Page.HELP, Playing.medium("help", "help").page());
         assertEquals(Shoot.Page.SHOOT, Playing.medium("rolls", "shoot").page());
     }
 
     @Test
     void theListOfRollsIsAskedForAndShown() {
-        Playing day = Playing.medium("4 125", "unload yes", "load bw400").restart().press(Key.Name.F3);
-        assertEquals(List.of("R0001", "R0002"), day.shoot().rolls().stream().map(it -> it.id().toString()).toList());
+        Playing day =
+                Playing.medium("4 125", "unload yes", "load bw400").restart().press(Key.Name.F3);
+        assertEquals(
+                List.of("R0001", "R0002"),
+                day.shoot().rolls().stream().map(it -> it.id().toString()).toList());
     }
 
     @Test
@@ -296,7 +347,8 @@ class KeysTest {
 
     @Test
     void inHelpASearchCanBeScrolledAndANewOneBeginsAtTheTop() {
-        Playing day = Playing.of().press(Key.Name.F1).type("o").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        Playing day =
+                Playing.of().press(Key.Name.F1).type("o").press(Key.Name.DOWN).press(Key.Name.DOWN);
         assertEquals(1, day.shoot().view().chosen());
         assertEquals(-1, day.type("n").shoot().view().chosen());
     }
@@ -306,7 +358,8 @@ class KeysTest {
         Playing day = Playing.medium("4 125").press(Key.Name.F1).lines("8 250");
         assertEquals(2, day.frames());
         assertEquals(Shoot.Page.SHOOT, day.page());
-        assertEquals(Shoot.Page.FRAMES, day.press(Key.Name.F2).lines("fix 1 5.6").page());
+        assertEquals(
+                Shoot.Page.FRAMES, day.press(Key.Name.F2).lines("fix 1 5.6").page());
     }
 
     @Test

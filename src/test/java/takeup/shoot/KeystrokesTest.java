@@ -51,7 +51,10 @@ class KeystrokesTest {
         isAWholeRoll(60);
     }
 
-    /** The same exposure again is one key, another aperture or time four at most, a note three and its words (the house's own goals). */
+    /**
+     * The same exposure again is one key, another aperture or time four at most, a note three and its words (the
+     * house's own goals).
+     */
     @Test
     void theUsualThingsTakeFewKeys() {
         light("11.3");
@@ -72,15 +75,26 @@ class KeystrokesTest {
         assertTrue(keys <= 3, keys + " keys");
         assertEquals(4, day.frames());
         assertEquals("f/8 1/60", day.framePair());
-        assertEquals("stroke seat", day.roll("R0001").newest().orElseThrow().note().orElseThrow());
+        assertEquals(
+                "stroke seat", day.roll("R0001").newest().orElseThrow().note().orElseThrow());
     }
 
     private void isAWholeRoll(int most) {
         assertEquals(36, day.frames());
-        assertEquals(4, day.roll("R0001").frames().stream().filter(it -> it.note().isPresent()).count());
-        assertEquals(6, day.roll("R0001").frames().stream().map(it -> it.exposure().light().orElseThrow().ev100()).distinct().count());
+        assertEquals(
+                4,
+                day.roll("R0001").frames().stream()
+                        .filter(it -> it.note().isPresent())
+                        .count());
+        assertEquals(
+                6,
+                day.roll("R0001").frames().stream()
+                        .map(it -> it.exposure().light().orElseThrow().ev100())
+                        .distinct()
+                        .count());
         assertTrue(keys <= most, keys + " keys");
-        assertTrue(day.roll("R0001").frames().stream().allMatch(it -> it.exposure().setting().time().isPresent()));
+        assertTrue(day.roll("R0001").frames().stream()
+                .allMatch(it -> it.exposure().setting().time().isPresent()));
     }
 
     /** Seven keys. */

@@ -15,17 +15,73 @@ import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
-/** Random keys by the thousand; {@code -Dkeys=1000000} makes them a million. What went wrong can be played again by its seed. */
+/**
+ * Random keys by the thousand; {@code -Dkeys=1000000} makes them a million. What went wrong can be played again by its
+ * seed.
+ */
 class MonkeyTest {
     private static final int KEYS = Integer.getInteger("keys", 20_000);
     /** A day is ended after so many keys, and another one begun. */
     private static final int DAY = 2_000;
+
     private static final long SEED = 20_260_912;
 
-    private static final List<String> LINES = List.of("4 125", "8 250 ; bow seat", ". x3", "x5", "5.6", "blank x2", "unlogged", "double", "lost 1", "fix 1-2 8", "fix 2 ; cox",
-            "insert 1 4 125", "drop 1", "drop 2", "move 1 cam 35", "counter 5", "m 5.6 125", "m ev3", "m sky shade", "hold f8", "hold off", "bias +1/3", "filter yellow", "tripod on",
-            "load cn400", "load bw400 @200", "unload", "yes", "unload yes", "cam 645", "cam 645 2", "cam 35", "back 1", "push 1", "normal", "fix roll @100", "note first eight",
-            "undo", "redo", "undo", "u", "fix r1 1 4 60", "note r1 words", "rolls", "frames", "help", "shoot", "big", "theme", "say", "quiet thin", "zz", "8 11", "+1", "quit");
+    private static final List<String> LINES = List.of(
+            "4 125",
+            "8 250 ; bow seat",
+            ". x3",
+            "x5",
+            "5.6",
+            "blank x2",
+            "unlogged",
+            "double",
+            "lost 1",
+            "fix 1-2 8",
+            "fix 2 ; cox",
+            "insert 1 4 125",
+            "drop 1",
+            "drop 2",
+            "move 1 cam 35",
+            "counter 5",
+            "m 5.6 125",
+            "m ev3",
+            "m sky shade",
+            "hold f8",
+            "hold off",
+            "bias +1/3",
+            "filter yellow",
+            "tripod on",
+            "load cn400",
+            "load bw400 @200",
+            "unload",
+            "yes",
+            "unload yes",
+            "cam 645",
+            "cam 645 2",
+            "cam 35",
+            "back 1",
+            "push 1",
+            "normal",
+            "fix roll @100",
+            "note first eight",
+            "undo",
+            "redo",
+            "undo",
+            "u",
+            "fix r1 1 4 60",
+            "note r1 words",
+            "rolls",
+            "frames",
+            "help",
+            "shoot",
+            "big",
+            "theme",
+            "say",
+            "quiet thin",
+            "zz",
+            "8 11",
+            "+1",
+            "quit");
 
     @Test
     void withoutEnterCtrlAndTheSemicolonNoFrameIsEverRemoved() {
@@ -41,7 +97,9 @@ class MonkeyTest {
             }
             Key key = RandomKeys.unmodified(random);
             day.after(random.nextInt(200), key);
-            assertTrue(day.allFrames() >= frames, "key " + i + ", " + key + ": " + frames + " frames, then " + day.allFrames());
+            assertTrue(
+                    day.allFrames() >= frames,
+                    "key " + i + ", " + key + ": " + frames + " frames, then " + day.allFrames());
             frames = day.allFrames();
         }
         assertTrue(KEYS < DAY || logged > 0);
@@ -67,12 +125,17 @@ class MonkeyTest {
             }
             if (random.nextInt(200) == 0) {
                 // The clock is set: minutes, hours or days, forward or back.
-                day.clockMoved(Duration.ofSeconds((long) (random.nextGaussian() * Math.pow(10, 1 + random.nextInt(5)))));
+                day.clockMoved(
+                        Duration.ofSeconds((long) (random.nextGaussian() * Math.pow(10, 1 + random.nextInt(5)))));
             }
             day.after(random.nextInt(200), key);
             Shoot shoot = day.shoot();
-            assertTrue(shoot.prompt().cursor() <= shoot.prompt().text().length() && !(shoot.prompt().text().isBlank() && !shoot.prompt().isEmpty()));
-            assertEquals(shoot.trouble().isPresent(), shoot.trouble().isPresent() && !shoot.waiting().isEmpty(), "trouble is about something");
+            assertTrue(shoot.prompt().cursor() <= shoot.prompt().text().length()
+                    && !(shoot.prompt().text().isBlank() && !shoot.prompt().isEmpty()));
+            assertEquals(
+                    shoot.trouble().isPresent(),
+                    shoot.trouble().isPresent() && !shoot.waiting().isEmpty(),
+                    "trouble is about something");
             if (day.isOver()) {
                 day = Playing.two("m 5.6 125", "4 125 x3");
             } else if (random.nextInt(400) == 0) {
@@ -105,10 +168,15 @@ class MonkeyTest {
         assertTrue(day.shoot().prompt().past().size() <= 200);
         assertTrue(day.shoot().prompt().text().length() <= Prompt.LONGEST);
         long last = heap();
-        assertTrue(last <= first * 1.2, last + " bytes in use at the end, " + first + " after the first tenth of the keys");
+        assertTrue(
+                last <= first * 1.2,
+                last + " bytes in use at the end, " + first + " after the first tenth of the keys");
     }
 
-    /** Every roll that the model has, and all that is in hand, worked out anew. Finished rolls are read when they are asked for. */
+    /**
+     * Every roll that the model has, and all that is in hand, worked out anew. Finished rolls are read when they are
+     * asked for.
+     */
     private static void same(Playing day, int key) {
         Situation files = day.fromTheFiles();
         Situation shown = day.shoot().kept();
@@ -116,12 +184,18 @@ class MonkeyTest {
             if (roll.state() == Roll.State.OPEN || shown.rolls().containsKey(id)) {
                 same("key " + key + ", " + id, roll, shown.rolls().get(id));
                 List<List<Warning>> all = FrameWarnings.of(roll, 3);
-                same("key " + key + ", the newest warnings of " + id, all.subList(Math.max(0, all.size() - 4), all.size()), FrameWarnings.newest(roll, 3, 4));
+                same(
+                        "key " + key + ", the newest warnings of " + id,
+                        all.subList(Math.max(0, all.size() - 4), all.size()),
+                        FrameWarnings.newest(roll, 3, 4));
             }
         });
         same("key " + key + ", the place in hand", files.place(), shown.place());
         same("key " + key + ", light", files.day().light(), shown.day().light());
-        same("key " + key + ", what belongs to the cameras", files.day().inHand(), shown.day().inHand());
+        same(
+                "key " + key + ", what belongs to the cameras",
+                files.day().inHand(),
+                shown.day().inHand());
     }
 
     /** Equal, or a message that can be read. */
@@ -143,7 +217,9 @@ class MonkeyTest {
 
     private static Map<RollId, Roll> open(Playing day) {
         Map<RollId, Roll> open = new TreeMap<>();
-        day.shoot().kept().rolls().values().stream().filter(it -> it.state() == Roll.State.OPEN).forEach(it -> open.put(it.id(), it));
+        day.shoot().kept().rolls().values().stream()
+                .filter(it -> it.state() == Roll.State.OPEN)
+                .forEach(it -> open.put(it.id(), it));
         return open;
     }
 

@@ -19,7 +19,9 @@ class OccasionLinesTest {
     }
 
     private static String words(Occasion it) {
-        return it.name() + " / " + it.date() + " / " + it.position().map(Object::toString).orElse("-") + " / " + it.client().orElse("-");
+        return it.name() + " / " + it.date() + " / "
+                + it.position().map(Object::toString).orElse("-") + " / "
+                + it.client().orElse("-");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -55,18 +57,24 @@ class OccasionLinesTest {
 
     @Test
     void whatIsNotSaidAgainOfTheSameShootStays() {
-        Shooting shooting = Shooting.of("shoot Regatta day on 2026-09-13 client Harriet", "shoot regatta day at 59.33,18.07");
+        Shooting shooting =
+                Shooting.of("shoot Regatta day on 2026-09-13 client Harriet", "shoot regatta day at 59.33,18.07");
         assertEquals("regatta day / 2026-09-13 / 59.33,18.07 / Harriet", words(occasion(shooting)));
         shooting.type("shoot Portraits");
         assertEquals("Portraits / 2026-09-12 / - / -", words(occasion(shooting)));
     }
 
-    /** Cologne, 2017-08-10 in the table of SunTest: golden hour from 18:15:49 UTC, sunset 19:02:20 UTC, two hours later on the wall. */
+    /**
+     * Cologne, 2017-08-10 in the table of SunTest: golden hour from 18:15:49 UTC, sunset 19:02:20 UTC, two hours later
+     * on the wall.
+     */
     @Test
     void withAPlaceTheAnswerTellsTheEveningsLight() {
         String said = Shooting.of().type("shoot Regatta on 2017-08-10 at 50.93806,6.956944");
         assertTrue(said.contains("golden hour from 20:16, sunset 21:02"), said);
-        assertTrue(Shooting.of().type("shoot Regatta on 2026-06-01 at 69.6489,18.95508").contains("the sun does not set"));
+        assertTrue(Shooting.of()
+                .type("shoot Regatta on 2026-06-01 at 69.6489,18.95508")
+                .contains("the sun does not set"));
     }
 
     @Test
@@ -77,12 +85,16 @@ class OccasionLinesTest {
         shooting.type("shoot Regatta day client Harriet");
         shooting.type("back 2");
         shooting.type("load cn400");
-        Optional<Assignment> regatta = Optional.of(new Assignment("Regatta day", LocalDate.parse("2026-09-13"), Optional.of("Harriet")));
+        Optional<Assignment> regatta =
+                Optional.of(new Assignment("Regatta day", LocalDate.parse("2026-09-13"), Optional.of("Harriet")));
         assertEquals(Optional.empty(), shooting.roll("R0001").assignment(), "begun yesterday for something else");
         assertEquals(regatta, shooting.roll("R0002").assignment(), "loaded this morning, before the shoot had a name");
         assertEquals(regatta, shooting.roll("R0003").assignment());
         shooting.type("shoot Regatta, second day");
-        assertEquals("Regatta, second day", shooting.roll("R0003").assignment().orElseThrow().name(), "the same day under a better name");
+        assertEquals(
+                "Regatta, second day",
+                shooting.roll("R0003").assignment().orElseThrow().name(),
+                "the same day under a better name");
         shooting.type("undo");
         assertEquals(regatta, shooting.roll("R0003").assignment());
     }
@@ -92,13 +104,16 @@ class OccasionLinesTest {
         Shooting shooting = Shooting.medium("4 125 x6").later(22 * 24 * 60);
         String said = shooting.type("shoot Regatta day");
         assertTrue(said.contains("R0001 in 645 back 1 since 2026-09-12, cn400 EI 200, next frame 7, 10 left"), said);
-        assertFalse(Shooting.medium("4 125").type("shoot Regatta day").contains("since"), "a roll of today is no surprise");
+        assertFalse(
+                Shooting.medium("4 125").type("shoot Regatta day").contains("since"), "a roll of today is no surprise");
     }
 
     @Test
     void theScreenSaysThemFirst() {
         Playing day = Playing.medium("4 125 x6").later(26 * 60).restart();
-        assertTrue(day.said().contains("R0001 in 645 back 1 since 2026-09-12, cn400 EI 200, next frame 7, 10 left"), day.said());
+        assertTrue(
+                day.said().contains("R0001 in 645 back 1 since 2026-09-12, cn400 EI 200, next frame 7, 10 left"),
+                day.said());
         assertEquals("", Playing.medium("4 125").restart().said());
     }
 
@@ -113,7 +128,8 @@ class OccasionLinesTest {
 
     @Test
     void aShootThatIsOverIsClosedOnTheNextDayAndTheBagIsNot() {
-        Shooting shooting = Shooting.of("cam 35", "shoot Regatta day", "bag add 3 cn400 120").later(24 * 60);
+        Shooting shooting = Shooting.of("cam 35", "shoot Regatta day", "bag add 3 cn400 120")
+                .later(24 * 60);
         shooting.type("load bw400");
         assertEquals(Optional.empty(), shooting.situation().day().job().occasion());
         assertEquals(Optional.empty(), shooting.roll("R0001").assignment());
@@ -121,8 +137,8 @@ class OccasionLinesTest {
     }
 
     /**
-     * Sunset at Cologne on 2026-09-12 is some minutes before 20:00 by summer time. A reading of 19:20 is old after 10 minutes, one of
-     * 15:00 after 30. Without a place nothing is known of the sun.
+     * Sunset at Cologne on 2026-09-12 is some minutes before 20:00 by summer time. A reading of 19:20 is old after 10
+     * minutes, one of 15:00 after 30. Without a place nothing is known of the sun.
      */
     @Test
     void aReadingGrowsOldSoonerNearSunset() {

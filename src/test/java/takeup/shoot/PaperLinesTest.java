@@ -14,7 +14,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.Paper;
 import takeup.roll.Frame;
 
-/** The form that was written while the laptop was dead, read back a line a frame: R0001 in the 645, 16 frames, 80 mm in half stops. */
+/**
+ * The form that was written while the laptop was dead, read back a line a frame: R0001 in the 645, 16 frames, 80 mm in
+ * half stops.
+ */
 class PaperLinesTest {
     private static Shooting reading(String... lines) {
         Shooting day = Shooting.medium();
@@ -52,7 +55,9 @@ class PaperLinesTest {
     @Test
     void aFrameThatTheCounterWentPastIsFilledInFromPaper() {
         Shooting day = Shooting.medium("4 125", "counter 5", "paper", "3 5.6 125 veil", "2 8 60", "done");
-        assertEquals(List.of(1, 2, 3), day.roll().frames().stream().map(Frame::number).toList());
+        assertEquals(
+                List.of(1, 2, 3),
+                day.roll().frames().stream().map(Frame::number).toList());
         assertEquals("f/5.6 1/125, veil", Corrections.words(day.roll(), day.frame(3)));
         assertEquals(5, day.roll().next());
     }
@@ -92,8 +97,14 @@ class PaperLinesTest {
         Shooting day = Shooting.of(lines.toArray(String[]::new));
         assertEquals(36, day.roll().frames().size());
         assertEquals(37, day.roll().next());
-        assertEquals("f/5.6 1/125 seat 35", Shooting.pair(day.frame(35)) + " " + day.frame(35).note().orElse(""));
-        assertTrue(day.answer().text().contains("2 lines did not fit, and are kept in the day's journal: seat of the cox / 12 2 8."), day.answer().text());
+        assertEquals(
+                "f/5.6 1/125 seat 35",
+                Shooting.pair(day.frame(35)) + " " + day.frame(35).note().orElse(""));
+        assertTrue(
+                day.answer()
+                        .text()
+                        .contains("2 lines did not fit, and are kept in the day's journal: seat of the cox / 12 2 8."),
+                day.answer().text());
     }
 
     @Test
@@ -108,7 +119,9 @@ class PaperLinesTest {
         Shooting day = Shooting.medium("tally x3", "paper", "2 5.6 60 veil", "done");
         assertEquals("1 unlogged, 2 f/5.6 1/60, 3 unlogged", day.frames());
         assertTrue(day.frame(2).exposure().at().isPresent(), "it was tallied at 15:00");
-        assertTrue(day.answer().text().contains("2 of them not written down"), day.answer().text());
+        assertTrue(
+                day.answer().text().contains("2 of them not written down"),
+                day.answer().text());
     }
 
     @Test
@@ -161,12 +174,15 @@ class PaperLinesTest {
 
     @Test
     void theScreenSaysThatPaperIsRead() {
-        assertTrue(State.words(reading().situation(), reading().now()).contains("The paper of R0001 is being read; done ends it."));
+        assertTrue(State.words(reading().situation(), reading().now())
+                .contains("The paper of R0001 is being read; done ends it."));
     }
 
     @Test
     void theKeyOfTheTallyCountsOneFrame() {
         Playing day = Playing.medium().press(Key.ctrl('t')).pass(500);
-        assertEquals(Frame.Kind.UNLOGGED, day.shoot().shown().roll().orElseThrow().newest().orElseThrow().kind());
+        assertEquals(
+                Frame.Kind.UNLOGGED,
+                day.shoot().shown().roll().orElseThrow().newest().orElseThrow().kind());
     }
 }

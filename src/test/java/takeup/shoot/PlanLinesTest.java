@@ -83,19 +83,33 @@ class PlanLinesTest {
         Shooting shooting = Shooting.of("plan 14:55 Start", "plan 16:00 Final", "plan 16:30 Prize-giving");
         shooting.type("plan 2 16:10");
         assertEquals("2 moments 20 min later; next 2, 16:30 Final, in 1 h 30 min.", shooting.type("plan late 20"));
-        assertEquals(List.of("14:55 Start", "16:30 Final", "16:50 Prize-giving"), moments(shooting).stream().map(it -> it.at().toLocalTime() + " " + it.name()).toList());
+        assertEquals(
+                List.of("14:55 Start", "16:30 Final", "16:50 Prize-giving"),
+                moments(shooting).stream()
+                        .map(it -> it.at().toLocalTime() + " " + it.name())
+                        .toList());
         shooting.type("undo");
         shooting.type("plan early 5min");
-        assertEquals(List.of("14:55 Start", "16:05 Final", "16:25 Prize-giving"), moments(shooting).stream().map(it -> it.at().toLocalTime() + " " + it.name()).toList());
+        assertEquals(
+                List.of("14:55 Start", "16:05 Final", "16:25 Prize-giving"),
+                moments(shooting).stream()
+                        .map(it -> it.at().toLocalTime() + " " + it.name())
+                        .toList());
         assertEquals("Final is out of the plan.", shooting.type("plan drop 2"));
         shooting.type("plan 17:00 Party");
-        assertEquals(List.of(1, 3, 4), moments(shooting).stream().map(Moment::number).toList(), "a number is not given twice");
+        assertEquals(
+                List.of(1, 3, 4),
+                moments(shooting).stream().map(Moment::number).toList(),
+                "a number is not given twice");
     }
 
     @Test
     void thePlanAloneSaysAllOfIt() {
         Shooting shooting = Shooting.medium("plan 16:30 Prize-giving wants 12", "plan 15:30 Start");
-        assertEquals("2, 15:30 Start, in 30 min; 1, 16:30 Prize-giving, wants 12, in 1 h 30 min. 15:30 Start in 30 min: 645 back 1 has 16 left.", shooting.type("plan"));
+        assertEquals(
+                "2, 15:30 Start, in 30 min; 1, 16:30 Prize-giving, wants 12, in 1 h 30 min. 15:30 Start in 30 "
+                        + "min: 645 back 1 has 16 left.",
+                shooting.type("plan"));
         assertTrue(Shooting.of().type("plan").contains("Nothing is planned"));
     }
 }

@@ -13,8 +13,8 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /**
- * A regatta day on the screen, played: keys go in with their times, and a disk of the test's own answers what the model asks
- * of the outside, at once, late, or with a refusal.
+ * A regatta day on the screen, played: keys go in with their times, and a disk of the test's own answers what the model
+ * asks of the outside, at once, late, or with a refusal.
  */
 public final class Playing {
     private static final Kit KIT = new Kit(new ShippedShelf());
@@ -22,7 +22,11 @@ public final class Playing {
     private static final int BETWEEN = 150;
 
     /** How the disk answers. */
-    public enum Disk { WELL, SLOW, FULL }
+    public enum Disk {
+        WELL,
+        SLOW,
+        FULL
+    }
 
     private final Kit kit;
     private final List<Happened> written = new ArrayList<>();
@@ -46,7 +50,13 @@ public final class Playing {
     private Playing(Kit kit, Optional<String> readOnly, List<String> problems, OffsetDateTime start) {
         this.kit = kit;
         now = start;
-        shoot = Shoot.begin(Situation.of(kit, List.of(), Optional.empty(), Set.of()), new Shoot.Settings("R", "the data folder", readOnly), "dark", problems, now, ticks);
+        shoot = Shoot.begin(
+                Situation.of(kit, List.of(), Optional.empty(), Set.of()),
+                new Shoot.Settings("R", "the data folder", readOnly),
+                "dark",
+                problems,
+                now,
+                ticks);
     }
 
     /** A first start, and these lines typed. */
@@ -61,7 +71,12 @@ public final class Playing {
 
     /** The same with profiles of the photographer's own. */
     public static Playing with(Kit.Shelf profiles, String... lines) {
-        return new Playing(new Kit(profiles), Optional.empty(), List.of(), OffsetDateTime.parse("2026-09-12T15:00:00+02:00")).lines(lines);
+        return new Playing(
+                        new Kit(profiles),
+                        Optional.empty(),
+                        List.of(),
+                        OffsetDateTime.parse("2026-09-12T15:00:00+02:00"))
+                .lines(lines);
     }
 
     /** The 645 reflex with a roll of colour negative 400 at EI 200, and these lines typed. */
@@ -98,14 +113,25 @@ public final class Playing {
         Situation all = Situation.of(kit, written, Optional.of(now.toLocalDate()), Set.of());
         List<Happened> found = new ArrayList<>();
         for (Happened step : written) {
-            List<Entry> entries = step.entries().stream().filter(it -> it instanceof Entry.OnDay
-                    || it instanceof Entry.OnRoll onRoll && all.rolls().get(onRoll.roll()).state() != Roll.State.FINISHED).toList();
+            List<Entry> entries = step.entries().stream()
+                    .filter(it -> it instanceof Entry.OnDay
+                            || it instanceof Entry.OnRoll onRoll
+                                    && all.rolls().get(onRoll.roll()).state() != Roll.State.FINISHED)
+                    .toList();
             if (!entries.isEmpty()) {
                 found.add(new Happened(step.step(), step.at(), entries));
             }
         }
-        Optional<java.time.LocalDate> date = written.isEmpty() ? Optional.empty() : Optional.of(written.get(written.size() - 1).at().toLocalDate());
-        shoot = Shoot.begin(Situation.of(kit, found, date, new TreeSet<>(all.known())), new Shoot.Settings("R", "the data folder", readOnly), "dark", List.of(), now, ticks);
+        Optional<java.time.LocalDate> date = written.isEmpty()
+                ? Optional.empty()
+                : Optional.of(written.get(written.size() - 1).at().toLocalDate());
+        shoot = Shoot.begin(
+                Situation.of(kit, found, date, new TreeSet<>(all.known())),
+                new Shoot.Settings("R", "the data folder", readOnly),
+                "dark",
+                List.of(),
+                now,
+                ticks);
         open.clear();
         return this;
     }
@@ -123,22 +149,26 @@ public final class Playing {
 
     /** The key that shows a page. */
     public static Key keyTo(Shoot.Page page) {
-        return Key.of(switch (page) {
-            case SHOOT -> Key.Name.ESCAPE;
-            case FRAMES -> Key.Name.F2;
-            case ROLLS -> Key.Name.F3;
-            case PLAN -> Key.Name.F4;
-            case BAG -> Key.Name.F5;
-            case DAY_END -> Key.Name.F6;
-            case HELP -> Key.Name.F1;
-        });
+        return Key.of(
+                switch (page) {
+                    case SHOOT -> Key.Name.ESCAPE;
+                    case FRAMES -> Key.Name.F2;
+                    case ROLLS -> Key.Name.F3;
+                    case PLAN -> Key.Name.F4;
+                    case BAG -> Key.Name.F5;
+                    case DAY_END -> Key.Name.F6;
+                    case HELP -> Key.Name.F1;
+                });
     }
 
     public Playing press(Key.Name name) {
         return press(Key.of(name));
     }
 
-    /** A key, so many milliseconds after the last thing that happened; nothing wakes the model in between that is not due. */
+    /**
+     * A key, so many milliseconds after the last thing that happened; nothing wakes the model in between that is not
+     * due.
+     */
     public Playing after(int milliseconds, Key key) {
         pass(milliseconds);
         return send(new Message.Pressed(key, now, ticks));
@@ -236,13 +266,19 @@ public final class Playing {
         if (effect instanceof Effect.Keep keep && how == Disk.FULL) {
             send(new Message.NotKept(keep.step().step(), "the disk is full; free some space"));
         } else if (effect instanceof Effect.Keep keep) {
-            Assertions.assertTrue(written.isEmpty() || written.get(written.size() - 1).step() < keep.step().step(), "a step is written once, and in order");
+            Assertions.assertTrue(
+                    written.isEmpty()
+                            || written.get(written.size() - 1).step()
+                                    < keep.step().step(),
+                    "a step is written once, and in order");
             written.add(keep.step());
             send(new Message.Kept(keep.step().step()));
         } else if (effect instanceof Effect.Fetch fetch) {
             send(new Message.Fetched(fetch.roll(), stepsOf(fetch.roll()), List.of()));
         } else if (effect instanceof Effect.ListRolls) {
-            send(new Message.Listed(Situation.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream().map(RollLine::of).toList()));
+            send(new Message.Listed(Situation.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream()
+                    .map(RollLine::of)
+                    .toList()));
         }
     }
 
@@ -250,7 +286,10 @@ public final class Playing {
     List<Happened> stepsOf(RollId roll) {
         List<Happened> steps = new ArrayList<>();
         for (Happened step : written) {
-            List<Entry> entries = step.entries().stream().filter(it -> it instanceof Entry.OnRoll onRoll && onRoll.roll().equals(roll)).toList();
+            List<Entry> entries = step.entries().stream()
+                    .filter(it ->
+                            it instanceof Entry.OnRoll onRoll && onRoll.roll().equals(roll))
+                    .toList();
             if (!entries.isEmpty()) {
                 steps.add(new Happened(step.step(), step.at(), entries));
             }
@@ -295,7 +334,9 @@ public final class Playing {
 
     /** Frames of all rolls. */
     int allFrames() {
-        return shoot.kept().rolls().values().stream().mapToInt(it -> it.frames().size()).sum();
+        return shoot.kept().rolls().values().stream()
+                .mapToInt(it -> it.frames().size())
+                .sum();
     }
 
     Roll roll(String id) {

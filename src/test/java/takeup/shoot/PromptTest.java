@@ -28,12 +28,20 @@ class PromptTest {
     @Test
     void emojiAndArabicReachTheNoteLetterForLetter() {
         Playing day = Playing.medium("4 125 ; \uD83D\uDEA3 \u0645\u0631\u062D\u0628\u0627 caf\u00e9");
-        assertEquals(Optional.of("\uD83D\uDEA3 \u0645\u0631\u062D\u0628\u0627 caf\u00e9"), day.roll("R0001").frames().get(0).note());
+        assertEquals(
+                Optional.of("\uD83D\uDEA3 \u0645\u0631\u062D\u0628\u0627 caf\u00e9"),
+                day.roll("R0001").frames().get(0).note());
     }
 
     @Test
     void homeEndAndTheirCtrlKeysGoToTheEnds() {
-        Playing day = Playing.medium().type("125").press(Key.Name.HOME).type("4").press(Key.typed(" ")).press(Key.Name.END).type("0");
+        Playing day = Playing.medium()
+                .type("125")
+                .press(Key.Name.HOME)
+                .type("4")
+                .press(Key.typed(" "))
+                .press(Key.Name.END)
+                .type("0");
         assertEquals("4 1250", day.prompt());
         day.press(Key.ctrl('a')).press(Key.Name.DELETE).press(Key.ctrl('e')).press(Key.Name.BACKSPACE);
         assertEquals(" 125", day.prompt());
@@ -41,7 +49,13 @@ class PromptTest {
 
     @Test
     void theCursorStaysWithinTheLine() {
-        Playing day = Playing.medium().type("4").press(Key.Name.LEFT).press(Key.Name.LEFT).press(Key.Name.BACKSPACE).press(Key.Name.RIGHT).press(Key.Name.RIGHT)
+        Playing day = Playing.medium()
+                .type("4")
+                .press(Key.Name.LEFT)
+                .press(Key.Name.LEFT)
+                .press(Key.Name.BACKSPACE)
+                .press(Key.Name.RIGHT)
+                .press(Key.Name.RIGHT)
                 .press(Key.Name.DELETE);
         assertEquals("4", day.prompt());
         assertEquals(1, day.shoot().prompt().cursor());
@@ -58,7 +72,10 @@ class PromptTest {
 
     @Test
     void backspaceOnAnEmptyPromptDeletesNoFrame() {
-        Playing day = Playing.medium("4 125 x3").press(Key.Name.BACKSPACE).press(Key.Name.DELETE).press(Key.Name.BACKSPACE);
+        Playing day = Playing.medium("4 125 x3")
+                .press(Key.Name.BACKSPACE)
+                .press(Key.Name.DELETE)
+                .press(Key.Name.BACKSPACE);
         assertEquals(3, day.frames());
     }
 
@@ -83,7 +100,10 @@ class PromptTest {
     void theEchoSaysWhatALineWouldDoBeforeEnterAndLogsNothing() {
         Playing day = Playing.medium().type("4 125 ; bow seat");
         Outcome.Does does = (Outcome.Does) day.shoot().echo().orElseThrow();
-        assertTrue(does.answer().text().contains("f/4 1/125") && does.answer().text().contains("bow seat"), does.answer().text());
+        assertTrue(
+                does.answer().text().contains("f/4 1/125")
+                        && does.answer().text().contains("bow seat"),
+                does.answer().text());
         assertEquals(0, day.frames());
         assertEquals(Optional.empty(), Playing.medium().shoot().echo());
     }
@@ -169,14 +189,18 @@ class PromptTest {
 
     @Test
     void severalPastedLinesRunInOrderAfterEnter() {
-        Playing day = Playing.medium().paste("4 125\n\n8 250 ; bow seat\n. x2\n").press(Key.Name.ENTER);
+        Playing day =
+                Playing.medium().paste("4 125\n\n8 250 ; bow seat\n. x2\n").press(Key.Name.ENTER);
         assertEquals("1 f/4 1/125, 2 f/8 1/250, 3 f/8 1/250, 4 f/8 1/250", Shooting.frames(day.roll("R0001")));
         assertEquals("", day.prompt());
     }
 
     @Test
     void severalPastedLinesRunInOrderAlsoOnASlowDisk() {
-        Playing day = Playing.medium().disk(Playing.Disk.SLOW).paste("4 125\n8 250\nundo\n5.6 60").press(Key.Name.ENTER);
+        Playing day = Playing.medium()
+                .disk(Playing.Disk.SLOW)
+                .paste("4 125\n8 250\nundo\n5.6 60")
+                .press(Key.Name.ENTER);
         assertEquals(0, day.frames());
         day.disk(Playing.Disk.WELL);
         assertEquals("1 f/4 1/125, 2 f/5.6 1/60", Shooting.frames(day.roll("R0001")));
@@ -194,10 +218,15 @@ class PromptTest {
 
     @Test
     void aQuestionBehindAFrameIsNotTalkedOverByTheFramesAnswer() {
-        Playing day = Playing.medium().disk(Playing.Disk.SLOW).paste("4 125\nunload").press(Key.Name.ENTER).disk(Playing.Disk.WELL);
+        Playing day = Playing.medium()
+                .disk(Playing.Disk.SLOW)
+                .paste("4 125\nunload")
+                .press(Key.Name.ENTER)
+                .disk(Playing.Disk.WELL);
         assertEquals(1, day.frames());
         assertEquals(Shoot.Tone.QUESTION, day.tone());
-        assertEquals(takeup.roll.Roll.State.FINISHED, day.lines("yes").roll("R0001").state());
+        assertEquals(
+                takeup.roll.Roll.State.FINISHED, day.lines("yes").roll("R0001").state());
     }
 
     @Test
@@ -253,7 +282,23 @@ class PromptTest {
     }
 
     @ParameterizedTest(name = "\"{0}\" is answered in words")
-    @ValueSource(strings = {"\u0000", "\u001b[2J", "\u202e4 125", "\u06f4 \u06f1\u06f2\u06f5", "\uD83D\uDEA3", "\uD83D", "f", "x", "@", "b", "1/", "ev", ",", "4 125 \u0085"})
+    @ValueSource(
+            strings = {
+                "\u0000",
+                "\u001b[2J",
+                "\u202e4 125",
+                "\u06f4 \u06f1\u06f2\u06f5",
+                "\uD83D\uDEA3",
+                "\uD83D",
+                "f",
+                "x",
+                "@",
+                "b",
+                "1/",
+                "ev",
+                ",",
+                "4 125 \u0085"
+            })
     void oddTextIsAnsweredInWordsAndNothingThrows(String text) {
         Playing day = Playing.medium().paste(text).press(Key.Name.ENTER);
         assertFalse(day.said().isBlank());
@@ -265,7 +310,10 @@ class PromptTest {
         assertEquals(Shoot.Tone.QUESTION, day.tone());
         assertEquals(1, day.frames());
         day.type("yes");
-        assertTrue(day.shoot().echo().orElseThrow() instanceof Outcome.Does does && does.answer().event().equals("unload"), "the echo says what yes would do");
+        assertTrue(
+                day.shoot().echo().orElseThrow() instanceof Outcome.Does does
+                        && does.answer().event().equals("unload"),
+                "the echo says what yes would do");
         day.press(Key.Name.ENTER);
         assertEquals(takeup.roll.Roll.State.FINISHED, day.roll("R0001").state());
         assertEquals("yes", day.lines("yes").prompt(), "a second yes has nothing to answer");
@@ -294,7 +342,8 @@ class PromptTest {
     @ValueSource(strings = {"ESCAPE", "CTRL", "SPACE"})
     void keysThatStepBackWithdrawTheQuestionToo(String key) {
         Playing day = Playing.medium("4 125", "unload");
-        day.press(key.equals("ESCAPE") ? Key.of(Key.Name.ESCAPE) : key.equals("CTRL") ? Key.ctrl('c') : Key.typed(" ")).pass(200);
+        day.press(key.equals("ESCAPE") ? Key.of(Key.Name.ESCAPE) : key.equals("CTRL") ? Key.ctrl('c') : Key.typed(" "))
+                .pass(200);
         assertFalse(day.tone() == Shoot.Tone.QUESTION, day.said());
         day.lines("yes");
         assertEquals(takeup.roll.Roll.State.OPEN, day.roll("R0001").state());
@@ -304,7 +353,10 @@ class PromptTest {
     void whatAYesDidIsOnTheScreenWithTheTimeThatTheDiskHas() {
         Playing day = Playing.medium("4 125", "unload").later(5).lines("yes");
         assertEquals(day.fromTheFiles().rolls(), day.shoot().kept().rolls());
-        assertTrue(day.roll("R0001").finishedAt().orElseThrow().isAfter(day.roll("R0001").loadedAt().plusMinutes(5)));
+        assertTrue(day.roll("R0001")
+                .finishedAt()
+                .orElseThrow()
+                .isAfter(day.roll("R0001").loadedAt().plusMinutes(5)));
     }
 
     @Test

@@ -6,13 +6,15 @@ import java.util.Random;
 
 /** Keys that nobody meant: letters, blanks, signs, function keys, pastes with anything in them. */
 public final class RandomKeys {
-    private RandomKeys() {
-    }
+    private RandomKeys() {}
 
     /** One that can change nothing on its own: no Enter, no Ctrl, no paste, no semicolon. */
     static Key unmodified(Random random) {
         Key key = any(random);
-        while (key.name() == Key.Name.ENTER || key.name() == Key.Name.CTRL || key.name() == Key.Name.PASTE || key.equals(Key.typed(";"))) {
+        while (key.name() == Key.Name.ENTER
+                || key.name() == Key.Name.CTRL
+                || key.name() == Key.Name.PASTE
+                || key.equals(Key.typed(";"))) {
             key = any(random);
         }
         return key;
@@ -28,7 +30,9 @@ public final class RandomKeys {
             return Key.ctrl((char) ('a' + random.nextInt(26)));
         }
         if (what == 5) {
-            return random.nextInt(3) == 0 ? Key.pasted(odd(random)) : Key.typed(Character.toString(0x1F6A0 + random.nextInt(20)));
+            return random.nextInt(3) == 0
+                    ? Key.pasted(odd(random))
+                    : Key.typed(Character.toString(0x1F6A0 + random.nextInt(20)));
         }
         List<Key.Name> names = new ArrayList<>(List.of(Key.Name.values()));
         names.removeAll(List.of(Key.Name.CHARACTER, Key.Name.CTRL, Key.Name.ALT, Key.Name.PASTE));

@@ -10,24 +10,38 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Verdict;
 
-/** A rating test on the shoot screen: EV 11 on a box of 400; box speed is then f/5.6 at 1/250 (2^5 * 2^8 = 2^(11+2)). */
+/**
+ * A rating test on the shoot screen: EV 11 on a box of 400; box speed is then f/5.6 at 1/250 (2^5 * 2^8 = 2^(11+2)).
+ */
 class RatingLinesTest {
     @Test
     void theWordTellsTheLabAndPutsTheFirstCardInHandAndLogsNothing() {
         Playing day = Playing.medium("m ev11", "rating");
         assertEquals(0, day.frames());
-        assertEquals("rating test, no density correction on the scans", day.roll("R0001").conditions().get(0).words().orElseThrow());
-        assertTrue(day.shoot().said().words().contains("Card 1 of 6: set"), day.shoot().said().words());
-        assertEquals(Optional.of("Card 1 of 6: R0001 1 STOP UNDER"), RatingLines.card(day.shoot().shown()));
+        assertEquals(
+                "rating test, no density correction on the scans",
+                day.roll("R0001").conditions().get(0).words().orElseThrow());
+        assertTrue(
+                day.shoot().said().words().contains("Card 1 of 6: set"),
+                day.shoot().said().words());
+        assertEquals(
+                Optional.of("Card 1 of 6: R0001 1 STOP UNDER"),
+                RatingLines.card(day.shoot().shown()));
     }
 
     /** In the pipe no key stands for the word, so the sentence names it. */
     @Test
     void whoCannotSeeTheCardHearsItAndTheWordThatLogsIt() {
         Shooting shooting = Shooting.medium("m ev11");
-        assertTrue(shooting.type("rating").contains(" Space, or the word rating, logs it."), shooting.answer().text());
-        assertTrue(shooting.type("say").contains(" Rating test, Card 1 of 6: R0001 1 STOP UNDER: rating logs it."), shooting.answer().text());
-        assertTrue(shooting.type("rating").contains("Card 2 of 6: set"), shooting.answer().text());
+        assertTrue(
+                shooting.type("rating").contains(" Space, or the word rating, logs it."),
+                shooting.answer().text());
+        assertTrue(
+                shooting.type("say").contains(" Rating test, Card 1 of 6: R0001 1 STOP UNDER: rating logs it."),
+                shooting.answer().text());
+        assertTrue(
+                shooting.type("rating").contains("Card 2 of 6: set"),
+                shooting.answer().text());
     }
 
     @Test
@@ -37,29 +51,56 @@ class RatingLinesTest {
             day.space();
         }
         Roll roll = day.roll("R0001");
-        assertEquals(List.of("1 STOP UNDER", "1/2 STOP UNDER", "BOX SPEED", "1/2 STOP OVER", "1 STOP OVER", "2 STOPS OVER"),
-                roll.frames().stream().map(it -> it.note().orElseThrow().substring("rating test: ".length())).toList());
+        assertEquals(
+                List.of("1 STOP UNDER", "1/2 STOP UNDER", "BOX SPEED", "1/2 STOP OVER", "1 STOP OVER", "2 STOPS OVER"),
+                roll.frames().stream()
+                        .map(it -> it.note().orElseThrow().substring("rating test: ".length()))
+                        .toList());
         double[] over = {-1, -0.5, 0, 0.5, 1, 2};
         for (int i = 0; i < over.length; i++) {
-            assertEquals(over[i], Verdict.of(roll, roll.frames().get(i)).overBoxStops().orElseThrow(), 0.01, "card " + (i + 1));
+            assertEquals(
+                    over[i],
+                    Verdict.of(roll, roll.frames().get(i)).overBoxStops().orElseThrow(),
+                    0.01,
+                    "card " + (i + 1));
         }
-        assertEquals(1, roll.frames().stream().map(it -> it.exposure().setting().time()).distinct().count());
+        assertEquals(
+                1,
+                roll.frames().stream()
+                        .map(it -> it.exposure().setting().time())
+                        .distinct()
+                        .count());
         assertEquals(Optional.empty(), RatingLines.card(day.shoot().shown()), "the test is over");
-        assertTrue(day.shoot().said().words().contains("has all its cards"), day.shoot().said().words());
+        assertTrue(
+                day.shoot().said().words().contains("has all its cards"),
+                day.shoot().said().words());
         day.space();
-        assertEquals(Optional.empty(), day.roll("R0001").frames().get(6).note(), "the next one is a frame as any other");
-        assertEquals(1, Verdict.of(day.roll("R0001"), day.roll("R0001").frames().get(6)).overBoxStops().orElseThrow(), 0.4, "at the roll's index of 200 again");
+        assertEquals(
+                Optional.empty(), day.roll("R0001").frames().get(6).note(), "the next one is a frame as any other");
+        assertEquals(
+                1,
+                Verdict.of(day.roll("R0001"), day.roll("R0001").frames().get(6))
+                        .overBoxStops()
+                        .orElseThrow(),
+                0.4,
+                "at the roll's index of 200 again");
         assertTrue(Shooting.medium("m ev11").refused("rating x").contains("stands alone"));
     }
 
     @Test
     void anotherSettingInBetweenIsAFrameAsAnyOtherAndTheTestGoesOnWithTheWord() {
         Playing day = Playing.medium("m ev11", "rating").space().lines("8 60").space();
-        assertEquals(List.of(true, false, false), day.roll("R0001").frames().stream().map(it -> it.note().isPresent()).toList());
+        assertEquals(
+                List.of(true, false, false),
+                day.roll("R0001").frames().stream()
+                        .map(it -> it.note().isPresent())
+                        .toList());
         day.lines("rating");
         assertEquals(3, day.frames());
         day.space();
-        assertEquals(Optional.of("rating test: 1/2 STOP UNDER"), day.roll("R0001").newest().flatMap(Frame::note));
+        assertEquals(
+                Optional.of("rating test: 1/2 STOP UNDER"),
+                day.roll("R0001").newest().flatMap(Frame::note));
     }
 
     @Test
@@ -67,14 +108,19 @@ class RatingLinesTest {
         Playing day = Playing.medium("m ev11", "rating").space().lines("m ev13", "rating", "rating");
         Roll roll = day.roll("R0001");
         assertEquals(Optional.of("rating test: 1/2 STOP UNDER"), roll.newest().flatMap(Frame::note));
-        assertEquals(-0.5, Verdict.of(roll, roll.newest().orElseThrow()).overBoxStops().orElseThrow(), 0.01);
+        assertEquals(
+                -0.5,
+                Verdict.of(roll, roll.newest().orElseThrow()).overBoxStops().orElseThrow(),
+                0.01);
     }
 
     @Test
     void undoTakesTheCardBackAndAsksForItAgain() {
         Playing day = Playing.medium("m ev11", "rating").space().press(Key.ctrl('z'));
         assertEquals(0, day.frames());
-        assertEquals(Optional.of("Card 1 of 6: R0001 1 STOP UNDER"), RatingLines.card(day.shoot().shown()));
+        assertEquals(
+                Optional.of("Card 1 of 6: R0001 1 STOP UNDER"),
+                RatingLines.card(day.shoot().shown()));
     }
 
     @Test

@@ -34,91 +34,94 @@ class ReadingLinesTest {
 
     // EV of the exact marks: ev_grid.csv (f/5.6 1/125 is 12, f/11 1/125 is 14); minus log2(index/100).
     @ParameterizedTest(name = "meter {0}: {1} is EV {2} {3}")
-    @CsvSource(delimiter = '|', value = {
-        "       | m 5.6 125             | 11   | incident",
-        "       | M 5.6 1/125           | 11   | incident",
-        "       | m f5.6 125            | 11   | incident",
-        "       | m 1/125 5.6           | 11   | incident",
-        "       | m 125 f5.6            | 11   | incident",
-        "       | m 5,6 125             | 11   | incident",
-        "       | m 5.6.3 125           | 11.3 | incident",
-        "       | m 5.6+.3 125          | 11.3 | incident",
-        "       | m f5.6+3/10 125       | 11.3 | incident",
-        "       | m 5.6 125 @100        | 12   | incident",
-        "       | m 5.6 125 @ 400       | 10   | incident",
-        "       | m ei400 5.6 125       | 10   | incident",
-        "       | m @400 5.6 125 @400   | 10   | incident",
-        "       | m 4 8                 | 6    | incident",
-        "       | m 8 2s                | 4    | incident",
-        "       | m 11.3                | 11.3 | incident",
-        "       | m 11,3                | 11.3 | incident",
-        "       | m 11.2 14.3           | 12.75 | incident",
-        "       | m ev11.3              | 11.3 | incident",
-        "       | m ev 11.3             | 11.3 | incident",
-        "       | m ev-2                | -2   | incident",
-        "       | m ev -2               | -2   | incident",
-        "       | m ev 8                | 8    | incident",
-        "       | m 8 ev                | 8    | incident",
-        "       | m ev 11.2 14.3        | 12.75 | incident",
-        "       | m ev11 @400           | 9    | incident",
-        "       | m low ev 11.2 14.3    | 11.2 | incident",
-        "       | m high 11.2 14.3      | 14.3 | incident",
-        "       | m 5.6 125 and 11 125  | 12   | incident",
-        "       | m low 5.6 125 and 11 125  | 11 | incident",
-        "       | m high 5.6 125 and 11 125 | 13 | incident",
-        "       | m 5.6 125 and ev13    | 12   | incident",
-        "       | m 5.6 125 and 11 125 @100 | 13 | incident",
-        "       | m reflected 5.6 125   | 11   | reflected",
-        "       | m reflected ev 11     | 11   | reflected",
-        "       | m camera 4 500 @400   | 11   | camera",
-        "       | m camera f4 1/500     | 12   | camera",
-        "       | m camera 4 500 and 8 500 @400 | 12 | camera",
-        "       | m spot 9.3 z3         | 11.3 | spot",
-        "       | m spot z3 9.3         | 11.3 | spot",
-        "       | m spot 9.3            | 9.3  | spot",
-        "       | m spot 9 z0           | 14   | spot",
-        "       | m spot 9 z10          | 4    | spot",
-        "       | m spot 8 12           | 10   | spot",
-        "       | m spot low 8 12 z3    | 10   | spot",
-        "       | m spot 9 @200         | 8    | spot",
-        "       | m 2500lx              | 9.965784 | lux",
-        "       | m 2500 lx             | 9.965784 | lux",
-        "       | m 2560 lx             | 10   | lux",
-        "       | m 64cd                | 9    | reflected",
-        "       | m spot 64cd           | 9    | spot",
-        "hand   | m 5.6 125             | 11   | incident",
-        "hand   | m 8.5 125             | 12.5 | incident",
-        "hand   | m 5.6 60              | 10   | incident",
-        "hand   | m ev 11.3             | 11.3 | incident",
-        "hand   | m ev11.3              | 11.3 | incident",
-        "hand   | m camera 4.5 500 @100 | 13.333333 | camera",
-        "ev100  | m 11.3                | 11.3 | incident",
-        "ev100  | m 8                   | 8    | incident",
-        "ev100  | m -2                  | -2   | incident",
-        "ev100  | m 11.2 14.3           | 12.75 | incident",
-        "ev100  | m f5.6 1/125          | 11   | incident",
-        "ev100  | m 8 @200              | 7    | incident",
-        "ev100  | m camera 4 500 @400   | 11   | camera",
-        "evset  | m 12                  | 11   | incident",
-        "evset  | m 12 @400             | 10   | incident",
-        "evset  | m low 12 14           | 11   | incident",
-        "spot   | m 9.3 z3              | 11.3 | spot",
-        "spot   | m 9                   | 9    | spot",
-        "spot   | m incident 9          | 9    | incident",
-        "spot   | m 2560lx              | 10   | lux",
-        "spot   | m sky sun             | 15   | sky",
-        "preset 125 | m 5.6             | 11   | incident",
-        "preset 125 | m 5.6.3           | 11.3 | incident",
-        "preset 125 | m 8               | 12   | incident",
-        "preset 125 | m 5.6 11          | 12   | incident",
-        "preset 125 | m low 5.6 11      | 11   | incident",
-        "preset 125 | m 5.6 8           | 11.5 | incident",
-        "preset 125 | m 5.6 1/60        | 10   | incident",
-        "preset 125 | m 5.6 60          | 10   | incident",
-        "preset 125 | m 5.6 1/8         | 7    | incident",
-        "preset 125 | m ev 8            | 8    | incident",
-        "preset     | m 5.6 1/125       | 11   | incident",
-        "preset 1/60 | m 4 @100         | 10   | incident"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "       | m 5.6 125             | 11   | incident",
+                "       | M 5.6 1/125           | 11   | incident",
+                "       | m f5.6 125            | 11   | incident",
+                "       | m 1/125 5.6           | 11   | incident",
+                "       | m 125 f5.6            | 11   | incident",
+                "       | m 5,6 125             | 11   | incident",
+                "       | m 5.6.3 125           | 11.3 | incident",
+                "       | m 5.6+.3 125          | 11.3 | incident",
+                "       | m f5.6+3/10 125       | 11.3 | incident",
+                "       | m 5.6 125 @100        | 12   | incident",
+                "       | m 5.6 125 @ 400       | 10   | incident",
+                "       | m ei400 5.6 125       | 10   | incident",
+                "       | m @400 5.6 125 @400   | 10   | incident",
+                "       | m 4 8                 | 6    | incident",
+                "       | m 8 2s                | 4    | incident",
+                "       | m 11.3                | 11.3 | incident",
+                "       | m 11,3                | 11.3 | incident",
+                "       | m 11.2 14.3           | 12.75 | incident",
+                "       | m ev11.3              | 11.3 | incident",
+                "       | m ev 11.3             | 11.3 | incident",
+                "       | m ev-2                | -2   | incident",
+                "       | m ev -2               | -2   | incident",
+                "       | m ev 8                | 8    | incident",
+                "       | m 8 ev                | 8    | incident",
+                "       | m ev 11.2 14.3        | 12.75 | incident",
+                "       | m ev11 @400           | 9    | incident",
+                "       | m low ev 11.2 14.3    | 11.2 | incident",
+                "       | m high 11.2 14.3      | 14.3 | incident",
+                "       | m 5.6 125 and 11 125  | 12   | incident",
+                "       | m low 5.6 125 and 11 125  | 11 | incident",
+                "       | m high 5.6 125 and 11 125 | 13 | incident",
+                "       | m 5.6 125 and ev13    | 12   | incident",
+                "       | m 5.6 125 and 11 125 @100 | 13 | incident",
+                "       | m reflected 5.6 125   | 11   | reflected",
+                "       | m reflected ev 11     | 11   | reflected",
+                "       | m camera 4 500 @400   | 11   | camera",
+                "       | m camera f4 1/500     | 12   | camera",
+                "       | m camera 4 500 and 8 500 @400 | 12 | camera",
+                "       | m spot 9.3 z3         | 11.3 | spot",
+                "       | m spot z3 9.3         | 11.3 | spot",
+                "       | m spot 9.3            | 9.3  | spot",
+                "       | m spot 9 z0           | 14   | spot",
+                "       | m spot 9 z10          | 4    | spot",
+                "       | m spot 8 12           | 10   | spot",
+                "       | m spot low 8 12 z3    | 10   | spot",
+                "       | m spot 9 @200         | 8    | spot",
+                "       | m 2500lx              | 9.965784 | lux",
+                "       | m 2500 lx             | 9.965784 | lux",
+                "       | m 2560 lx             | 10   | lux",
+                "       | m 64cd                | 9    | reflected",
+                "       | m spot 64cd           | 9    | spot",
+                "hand   | m 5.6 125             | 11   | incident",
+                "hand   | m 8.5 125             | 12.5 | incident",
+                "hand   | m 5.6 60              | 10   | incident",
+                "hand   | m ev 11.3             | 11.3 | incident",
+                "hand   | m ev11.3              | 11.3 | incident",
+                "hand   | m camera 4.5 500 @100 | 13.333333 | camera",
+                "ev100  | m 11.3                | 11.3 | incident",
+                "ev100  | m 8                   | 8    | incident",
+                "ev100  | m -2                  | -2   | incident",
+                "ev100  | m 11.2 14.3           | 12.75 | incident",
+                "ev100  | m f5.6 1/125          | 11   | incident",
+                "ev100  | m 8 @200              | 7    | incident",
+                "ev100  | m camera 4 500 @400   | 11   | camera",
+                "evset  | m 12                  | 11   | incident",
+                "evset  | m 12 @400             | 10   | incident",
+                "evset  | m low 12 14           | 11   | incident",
+                "spot   | m 9.3 z3              | 11.3 | spot",
+                "spot   | m 9                   | 9    | spot",
+                "spot   | m incident 9          | 9    | incident",
+                "spot   | m 2560lx              | 10   | lux",
+                "spot   | m sky sun             | 15   | sky",
+                "preset 125 | m 5.6             | 11   | incident",
+                "preset 125 | m 5.6.3           | 11.3 | incident",
+                "preset 125 | m 8               | 12   | incident",
+                "preset 125 | m 5.6 11          | 12   | incident",
+                "preset 125 | m low 5.6 11      | 11   | incident",
+                "preset 125 | m 5.6 8           | 11.5 | incident",
+                "preset 125 | m 5.6 1/60        | 10   | incident",
+                "preset 125 | m 5.6 60          | 10   | incident",
+                "preset 125 | m 5.6 1/8         | 7    | incident",
+                "preset 125 | m ev 8            | 8    | incident",
+                "preset     | m 5.6 1/125       | 11   | incident",
+                "preset 1/60 | m 4 @100         | 10   | incident"
+            })
     void aReadingIsReducedToItsExposureValue(String meter, String line, double ev, String method) {
         Light light = light(meter == null ? "" : meter, line);
         assertEquals(ev, light.ev100().stops(), 1e-6);
@@ -127,79 +130,98 @@ class ReadingLinesTest {
 
     // Tenths after a full stop: contract 1.3; f/8 and 1/125 is EV 13, at EI 200 EV 12 at ISO 100.
     @ParameterizedTest(name = "with tenths {0} is {1} stops")
-    @CsvSource({"8.5,6.5", "1.4,1", "2.8,3", "5.6,5", "2.0.8,2.8", "4.5,4.5", "1.7,0.7", "11.3,7.3", "16.9,8.9", "22.2,9.2", "32.1,10.1", "8.0,6", "2.9,2.9", "1.1,0.1", "4,4"})
+    @CsvSource({
+        "8.5,6.5",
+        "1.4,1",
+        "2.8,3",
+        "5.6,5",
+        "2.0.8,2.8",
+        "4.5,4.5",
+        "1.7,0.7",
+        "11.3,7.3",
+        "16.9,8.9",
+        "22.2,9.2",
+        "32.1,10.1",
+        "8.0,6",
+        "2.9,2.9",
+        "1.1,0.1",
+        "4,4"
+    })
     void onAMeterWithTenthsADecimalIsTenthsOfAStop(String typed, double stops) {
         assertEquals(stops + 7 - 1, light("hand", "m " + typed + " 125").ev100().stops(), 1e-6);
         assertEquals(stops + 7 - 1, light("preset 125", "m " + typed).ev100().stops(), 1e-6);
     }
 
     @ParameterizedTest(name = "meter {0}: {1} is refused, {2}")
-    @CsvSource(delimiter = '|', value = {
-        "       | m 8            | m ev8",
-        "       | m 12           | m ev12",
-        "       | m 12           | m 12 125",
-        "       | m 9.5          | m ev9.5",
-        "       | m 8 11         | m ev 8 11",
-        "       | m 11 14.3      | m ev 11 14.3",
-        "       | m 125 8        | 8 125",
-        "       | m -2           | m ev-2",
-        "       | m 1/125        | aperture is missing",
-        "       | m f8           | time is missing",
-        "       | m 5.6 125 11   | one too many",
-        "       | m 5.6 125 11 125 | and",
-        "       | m 5.6 125 @200 @400 | two speeds",
-        "       | m @200 5.6 125 and 11 125 @400 | two speeds",
-        "       | m low          | needs numbers",
-        "       | m high         | needs numbers",
-        "       | m low high 5.6 125 | one of the two",
-        "       | m and 5.6 125  | before and",
-        "       | m 5.6 125 and  | after and",
-        "       | m 5.6 125 and and 8 125 | before and",
-        "       | m ev           | needs numbers",
-        "       | m spot         | needs numbers",
-        "       | m @200         | needs numbers",
-        "       | m spot 9 z11   | z0 to z10",
-        "       | m spot 9 z3 z5 | two zones",
-        "       | m 9.3 z3       | spot",
-        "       | m spot f5.6 1/125 | EVs",
-        "       | m spot 5.6 125 | no exposure value",
-        "       | m spot reflected 9 | one way",
-        "       | m camera 4     | is missing",
-        "       | m camera 11.3  | is missing",
-        "       | m camera 11.2 14.3 | no aperture and time",
-        "       | m camera ev12  | aperture and a time",
-        "       | m camera ev 12 | aperture and a time",
-        "       | m camera 64cd  | aperture and a time",
-        "       | m camera 2500lx | one way",
-        "       | m camera       | needs numbers",
-        "       | m flash        | one aperture",
-        "       | m flash 8 125  | one aperture",
-        "       | m flash 8 and 11 | one aperture",
-        "       | m flash ev8    | no aperture",
-        "       | m flash spot 8 | one aperture",
-        "       | m sky          | which sky",
-        "       | m sky dusk     | no sky known here",
-        "       | m sky sun 12   | alone",
-        "       | m sky sun and 5.6 125 | alone",
-        "       | m skye         | did you mean sky",
-        "       | m 0lx          | above 0",
-        "       | m ev99         | no exposure value",
-        "       | m ev 31        | no light",
-        "       | m 5.6 125 80mm | no part of a reading",
-        "       | m 5.6 125 x5   | no part of a reading",
-        "       | m 8 b2s        | no part of a reading",
-        "       | m 5.6 125 @0   | no film speed",
-        "       | m 5.6 125 ; words | takes none",
-        "hand   | m 11.3         | m ev11.3",
-        "hand   | m 11.2 14.3    | m ev 11.2 14.3",
-        "hand   | m 5.5 125      | no aperture and time",
-        "preset | m 5.6          | not known yet",
-        "preset | m 5.6 8        | not known yet",
-        "preset 125 | m 8 125 60 | one time",
-        "preset 125 | m 127      | no aperture",
-        "ev100  | m 5.6 1/125    | aperture is missing",
-        "ev100  | m 5.6 125      | no exposure value",
-        "evset  | m 12 @200 @400 | two speeds"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "       | m 8            | m ev8",
+                "       | m 12           | m ev12",
+                "       | m 12           | m 12 125",
+                "       | m 9.5          | m ev9.5",
+                "       | m 8 11         | m ev 8 11",
+                "       | m 11 14.3      | m ev 11 14.3",
+                "       | m 125 8        | 8 125",
+                "       | m -2           | m ev-2",
+                "       | m 1/125        | aperture is missing",
+                "       | m f8           | time is missing",
+                "       | m 5.6 125 11   | one too many",
+                "       | m 5.6 125 11 125 | and",
+                "       | m 5.6 125 @200 @400 | two speeds",
+                "       | m @200 5.6 125 and 11 125 @400 | two speeds",
+                "       | m low          | needs numbers",
+                "       | m high         | needs numbers",
+                "       | m low high 5.6 125 | one of the two",
+                "       | m and 5.6 125  | before and",
+                "       | m 5.6 125 and  | after and",
+                "       | m 5.6 125 and and 8 125 | before and",
+                "       | m ev           | needs numbers",
+                "       | m spot         | needs numbers",
+                "       | m @200         | needs numbers",
+                "       | m spot 9 z11   | z0 to z10",
+                "       | m spot 9 z3 z5 | two zones",
+                "       | m 9.3 z3       | spot",
+                "       | m spot f5.6 1/125 | EVs",
+                "       | m spot 5.6 125 | no exposure value",
+                "       | m spot reflected 9 | one way",
+                "       | m camera 4     | is missing",
+                "       | m camera 11.3  | is missing",
+                "       | m camera 11.2 14.3 | no aperture and time",
+                "       | m camera ev12  | aperture and a time",
+                "       | m camera ev 12 | aperture and a time",
+                "       | m camera 64cd  | aperture and a time",
+                "       | m camera 2500lx | one way",
+                "       | m camera       | needs numbers",
+                "       | m flash        | one aperture",
+                "       | m flash 8 125  | one aperture",
+                "       | m flash 8 and 11 | one aperture",
+                "       | m flash ev8    | no aperture",
+                "       | m flash spot 8 | one aperture",
+                "       | m sky          | which sky",
+                "       | m sky dusk     | no sky known here",
+                "       | m sky sun 12   | alone",
+                "       | m sky sun and 5.6 125 | alone",
+                "       | m skye         | did you mean sky",
+                "       | m 0lx          | above 0",
+                "       | m ev99         | no exposure value",
+                "       | m ev 31        | no light",
+                "       | m 5.6 125 80mm | no part of a reading",
+                "       | m 5.6 125 x5   | no part of a reading",
+                "       | m 8 b2s        | no part of a reading",
+                "       | m 5.6 125 @0   | no film speed",
+                "       | m 5.6 125 ; words | takes none",
+                "hand   | m 11.3         | m ev11.3",
+                "hand   | m 11.2 14.3    | m ev 11.2 14.3",
+                "hand   | m 5.5 125      | no aperture and time",
+                "preset | m 5.6          | not known yet",
+                "preset | m 5.6 8        | not known yet",
+                "preset 125 | m 8 125 60 | one time",
+                "preset 125 | m 127      | no aperture",
+                "ev100  | m 5.6 1/125    | aperture is missing",
+                "ev100  | m 5.6 125      | no exposure value",
+                "evset  | m 12 @200 @400 | two speeds"
+            })
     void aReadingThatCouldMeanTwoThingsOrNoneIsRefused(String meter, String line, String words) {
         Shooting shooting = Shooting.medium("m ev10", "meter " + (meter == null ? "hand" : meter));
         if (meter == null) {
@@ -227,15 +249,24 @@ class ReadingLinesTest {
         double ev = row.number("ev100");
         // Five and more digits are printed there: a thousandth of a stop.
         assertEquals(ev, light("", "m " + row.text("lux_c250") + "lx").ev100().stops(), 1e-3);
-        assertEquals(ev, light("", "m " + row.text("footcandles_c250") + " fc").ev100().stops(), 1e-3);
+        assertEquals(
+                ev,
+                light("", "m " + row.text("footcandles_c250") + " fc").ev100().stops(),
+                1e-3);
         assertEquals(ev, light("", "m " + row.text("cd_k12_5") + "cd").ev100().stops(), 1e-3);
     }
 
     @Test
     void severalReadingsShowTheirSpan() {
         Shooting shooting = Shooting.medium();
-        assertTrue(shooting.type("m 5.6 125 and 11 125").startsWith("EV 12.0 at ISO 100, incident, span 2 stops, just now."), shooting.answer().text());
-        assertTrue(shooting.type("m low ev 11.2 14.3").startsWith("EV 11.2 at ISO 100, incident, span 3.1 stops, just now."), shooting.answer().text());
+        assertTrue(
+                shooting.type("m 5.6 125 and 11 125")
+                        .startsWith("EV 12.0 at ISO 100, incident, span 2 stops, just now."),
+                shooting.answer().text());
+        assertTrue(
+                shooting.type("m low ev 11.2 14.3")
+                        .startsWith("EV 11.2 at ISO 100, incident, span 3.1 stops, just now."),
+                shooting.answer().text());
         assertEquals("light", shooting.answer().event());
     }
 
@@ -273,7 +304,9 @@ class ReadingLinesTest {
         shooting.type("m 5.6 125 @400");
         assertEquals(10, shooting.ev(), 1e-6);
         assertEquals("EV 10.0 at ISO 100, incident, just now. No film in 645 back 1.", shooting.type("m ev10"));
-        assertEquals("EV 10.0 at ISO 100, incident, just now. No camera in hand.", Shooting.of().type("m ev10"));
+        assertEquals(
+                "EV 10.0 at ISO 100, incident, just now. No camera in hand.",
+                Shooting.of().type("m ev10"));
         assertTrue(shooting.refused("m flash 8").contains("no film"));
     }
 
@@ -292,8 +325,10 @@ class ReadingLinesTest {
     @Test
     void theReadingIsKeptAsItWasTypedAndServesEveryCamera() {
         Shooting shooting = Shooting.of("cam 35", "load bw400", "cam 645", "load cn400", "m 5.6 125", "cam 35", ".");
-        assertEquals("m 5.6 125", shooting.frame().exposure().light().orElseThrow().typed());
-        assertEquals(11, shooting.frame().exposure().light().orElseThrow().ev100().stops(), 1e-6);
+        assertEquals(
+                "m 5.6 125", shooting.frame().exposure().light().orElseThrow().typed());
+        assertEquals(
+                11, shooting.frame().exposure().light().orElseThrow().ev100().stops(), 1e-6);
     }
 
     @Test

@@ -8,7 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Roll;
 
-/** A 35mm roll comes out before its end and goes in again. 17 frames are on it: 17 blank ones up to what is exposed, and 2 to be safe. */
+/**
+ * A 35mm roll comes out before its end and goes in again. 17 frames are on it: 17 blank ones up to what is exposed, and
+ * 2 to be safe.
+ */
 class RewindLinesTest {
     private static Shooting at17() {
         return Shooting.of("cam 35", "load bw400", "4 250 x17");
@@ -17,7 +20,9 @@ class RewindLinesTest {
     @Test
     void rewindingSaysWhatIsWrittenOnTheCassette() {
         Shooting day = at17();
-        assertEquals("R0001 rewound after frame 17, 19 left. Leave the tongue out, and write R0001 and 17 on the cassette. Loaded again (load r1), it wants 19 blank frames first.",
+        assertEquals(
+                "R0001 rewound after frame 17, 19 left. Leave the tongue out, and write R0001 and 17 on the "
+                        + "cassette. Loaded again (load r1), it wants 19 blank frames first.",
                 day.type("rewind"));
         assertEquals(Roll.State.REWOUND, day.roll("R0001").state());
         assertTrue(day.situation().roll().isEmpty(), "the camera is empty");
@@ -28,9 +33,21 @@ class RewindLinesTest {
         Shooting day = at17();
         day.type("rewind");
         String said = day.type("load r1");
-        assertTrue(said.contains("Cap the lens and fire 19 blank frames until the counter shows 20: 17 went by, 2 to spare."), said);
+        assertTrue(
+                said.contains(
+                        "Cap the lens and fire 19 blank frames until the counter shows 20: 17 went by, 2 to spare."),
+                said);
         assertEquals(20, day.roll().next());
-        assertEquals("17 4 18 blank 19 blank", "17 " + day.frame(17).exposure().setting().aperture().map(it -> "4").orElse("") + " 18 " + day.frame(18).kind() + " 19 " + day.frame(19).kind());
+        assertEquals(
+                "17 4 18 blank 19 blank",
+                "17 "
+                        + day.frame(17)
+                                .exposure()
+                                .setting()
+                                .aperture()
+                                .map(it -> "4")
+                                .orElse("") + " 18 " + day.frame(18).kind() + " 19 "
+                        + day.frame(19).kind());
         day.type("4 125");
         assertEquals(20, day.frame().number());
     }
@@ -56,13 +73,25 @@ class RewindLinesTest {
             load r44       | there is no roll R0044
             """)
     void anExposedRollDoesNotGoInASecondTime(String line, String why) {
-        Shooting day = Shooting.of("cam 35", "load bw400", "4 250 x36", "unload", "load bw400", "undo", "cam 645 1", "load cn400", "cam 35");
-        assertTrue(day.refused(line).contains(why.replace("in 645 already", "in 645 back 1 already")), day.refused(line));
+        Shooting day = Shooting.of(
+                "cam 35",
+                "load bw400",
+                "4 250 x36",
+                "unload",
+                "load bw400",
+                "undo",
+                "cam 645 1",
+                "load cn400",
+                "cam 35");
+        assertTrue(
+                day.refused(line).contains(why.replace("in 645 already", "in 645 back 1 already")), day.refused(line));
     }
 
     @Test
     void aStockThatIsCalledLikeARollIsStillAStock() {
-        assertEquals("bw400", Shooting.of("cam 35", "load bw400").roll().film().stock().key());
+        assertEquals(
+                "bw400",
+                Shooting.of("cam 35", "load bw400").roll().film().stock().key());
     }
 
     @Test
@@ -106,7 +135,9 @@ class RewindLinesTest {
         assertEquals(Roll.State.REWOUND, day.roll("R0001").state());
         day.type("load r1");
         day.type("undo");
-        assertEquals("rewound 18", day.roll("R0001").state() + " " + day.roll("R0001").next());
+        assertEquals(
+                "rewound 18",
+                day.roll("R0001").state() + " " + day.roll("R0001").next());
     }
 
     @Test

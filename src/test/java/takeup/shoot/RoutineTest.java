@@ -29,8 +29,14 @@ class RoutineTest {
     void threeYesesAnswerIt() {
         Shooting day = Shooting.medium();
         assertEquals("1 of 3: is it cn400 in 645 back 1, rated 200?", asked(day));
-        assertEquals("R0001: the right film at the right index, and that is on record. Next, 2 of 3: does the meter say 200?", day.type("yes"));
-        assertEquals("R0001: the meter says 200, and that is on record. Next, 3 of 3: does the film move? Arrows on the marks, slide out", day.type("yes"));
+        assertEquals(
+                "R0001: the right film at the right index, and that is on record. Next, 2 of 3: does the meter "
+                        + "say 200?",
+                day.type("yes"));
+        assertEquals(
+                "R0001: the meter says 200, and that is on record. Next, 3 of 3: does the film move? Arrows on "
+                        + "the marks, slide out",
+                day.type("yes"));
         day.type("yes");
         assertEquals("film yes, meter yes, moving yes", Routine.answers(day.roll()));
         assertTrue(day.refused("yes").contains("nothing was asked"));
@@ -119,7 +125,9 @@ class RoutineTest {
 
     @Test
     void aBurstAcrossTheLimitIsAskedAboutToo() {
-        assertEquals("frame 20 of 16: does the film still move? Winding has the pull of film", asked(Shooting.medium("4 125 x15", "4 125 x5")));
+        assertEquals(
+                "frame 20 of 16: does the film still move? Winding has the pull of film",
+                asked(Shooting.medium("4 125 x15", "4 125 x5")));
         assertEquals("", asked(Shooting.medium("4 125 x20", "4 125")));
     }
 
@@ -129,7 +137,9 @@ class RoutineTest {
         day.press(Key.Name.ENTER);
         assertEquals("2 of 3: does the meter say 200?", asked(day));
         day.press(Key.Name.ENTER).press(Key.Name.ENTER);
-        assertEquals("film yes, meter yes, moving yes", Routine.answers(day.shoot().shown().roll().orElseThrow()));
+        assertEquals(
+                "film yes, meter yes, moving yes",
+                Routine.answers(day.shoot().shown().roll().orElseThrow()));
         Playing straight = loaded().space();
         assertEquals(List.of(), straight.shoot().shown().roll().orElseThrow().loadChecks());
         assertEquals(1, straight.shoot().shown().roll().orElseThrow().frames().size());

@@ -24,7 +24,11 @@ class SavingTest {
 
     @Test
     void whatIsPressedWhileTheDiskIsBusyIsKeptAfterItInOrder() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.SLOW).space().lines("8 250").space();
+        Playing day = Playing.medium("4 125")
+                .disk(Playing.Disk.SLOW)
+                .space()
+                .lines("8 250")
+                .space();
         assertEquals(3, day.waiting());
         assertEquals(1, keeps(day, 4), "one thing at a time is handed over");
         day.answerOne().answerOne();
@@ -33,7 +37,9 @@ class SavingTest {
         day.answerOne();
         assertEquals(4, day.frames());
         assertEquals("f/8 1/250", day.framePair());
-        assertEquals(List.of(1L, 2L, 3L, 4L, 5L, 6L), day.written().stream().map(Happened::step).toList());
+        assertEquals(
+                List.of(1L, 2L, 3L, 4L, 5L, 6L),
+                day.written().stream().map(Happened::step).toList());
     }
 
     @Test
@@ -64,7 +70,11 @@ class SavingTest {
 
     @Test
     void framesLoggedWhileTheDiskIsFullWaitAndAreWrittenInOrder() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).space().lines("8 250 ; bow seat").space();
+        Playing day = Playing.medium("4 125")
+                .disk(Playing.Disk.FULL)
+                .space()
+                .lines("8 250 ; bow seat")
+                .space();
         notSaved(day, 3);
         day.disk(Playing.Disk.WELL).press(Key.Name.F9);
         assertEquals(0, day.waiting());
@@ -74,7 +84,8 @@ class SavingTest {
 
     @Test
     void undoCanTakeBackWhatIsNotSavedYet() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).lines("8 250").press(Key.ctrl('z'));
+        Playing day =
+                Playing.medium("4 125").disk(Playing.Disk.FULL).lines("8 250").press(Key.ctrl('z'));
         notSaved(day, 2);
         day.disk(Playing.Disk.WELL).press(Key.Name.F9);
         assertEquals("1 f/4 1/125", Shooting.frames(day.roll("R0001")));
@@ -135,7 +146,11 @@ class SavingTest {
 
     @Test
     void ctrlCTwiceWaitsForTheDiskToo() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.SLOW).space().press(Key.ctrl('c')).press(Key.ctrl('c'));
+        Playing day = Playing.medium("4 125")
+                .disk(Playing.Disk.SLOW)
+                .space()
+                .press(Key.ctrl('c'))
+                .press(Key.ctrl('c'));
         assertFalse(day.isOver());
         assertTrue(day.answerOne().isOver());
     }
@@ -145,13 +160,21 @@ class SavingTest {
         Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).space().lines("8 250 ; bow seat", "quit yes");
         assertTrue(day.isOver());
         assertTrue(day.farewell().contains("NOT SAVED: Frame 2 on R0001: f/4 1/125"), day.farewell());
-        assertTrue(day.farewell().contains("NOT SAVED: Frame 3 on R0001: f/8 1/250") && day.farewell().contains("bow seat"), day.farewell());
+        assertTrue(
+                day.farewell().contains("NOT SAVED: Frame 3 on R0001: f/8 1/250")
+                        && day.farewell().contains("bow seat"),
+                day.farewell());
         assertFalse(day.farewell().contains("Frame 1"), day.farewell());
     }
 
     @Test
     void quitYesIsTheLastTryAndDoesNotCallUnsavedWhatWasSavedWithIt() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).space().type("quit yes").disk(Playing.Disk.WELL).press(Key.Name.ENTER);
+        Playing day = Playing.medium("4 125")
+                .disk(Playing.Disk.FULL)
+                .space()
+                .type("quit yes")
+                .disk(Playing.Disk.WELL)
+                .press(Key.Name.ENTER);
         assertTrue(day.isOver());
         assertFalse(day.farewell().contains("NOT SAVED"), day.farewell());
         assertTrue(day.farewell().contains("2 logged"), day.farewell());
@@ -170,7 +193,8 @@ class SavingTest {
 
     @Test
     void whenTheTerminalGoesAwayWhatWasPressedIsStillWritten() {
-        Playing day = Playing.medium("4 125").disk(Playing.Disk.SLOW).space().space().after(500, Key.typed(" "));
+        Playing day =
+                Playing.medium("4 125").disk(Playing.Disk.SLOW).space().space().after(500, Key.typed(" "));
         day.send(new Message.Ended("the terminal was closed"));
         assertFalse(day.isOver());
         day.answerOne().answerOne();
@@ -186,7 +210,9 @@ class SavingTest {
         day.send(new Message.Ended("the terminal was closed"));
         assertTrue(day.isOver());
         assertTrue(day.farewell().contains("NOT SAVED: Frame 2"), day.farewell());
-        assertTrue(Playing.medium().send(new Message.Ended("the terminal was closed")).isOver());
+        assertTrue(Playing.medium()
+                .send(new Message.Ended("the terminal was closed"))
+                .isOver());
     }
 
     @Test
@@ -216,12 +242,15 @@ class SavingTest {
 
     @Test
     void whatCouldNotBeReadIsSaidAtTheStart() {
-        assertEquals("R0002.journal:41: the last line stops in the middle (and 1 more: takeup check)",
-                Playing.troubled("R0002.journal:41: the last line stops in the middle", "another").said());
+        assertEquals(
+                "R0002.journal:41: the last line stops in the middle (and 1 more: takeup check)",
+                Playing.troubled("R0002.journal:41: the last line stops in the middle", "another")
+                        .said());
     }
 
     private static void notSaved(Playing day, int waiting) {
-        assertEquals(Optional.of("the disk is full; free some space"), day.shoot().trouble());
+        assertEquals(
+                Optional.of("the disk is full; free some space"), day.shoot().trouble());
         assertEquals(waiting, day.waiting());
         assertEquals(1, day.allFrames());
     }
@@ -235,6 +264,8 @@ class SavingTest {
 
     /** How often a step was handed to the disk. */
     private static int keeps(Playing day, long step) {
-        return (int) day.seen().stream().filter(it -> it instanceof Effect.Keep keep && keep.step().step() == step).count();
+        return (int) day.seen().stream()
+                .filter(it -> it instanceof Effect.Keep keep && keep.step().step() == step)
+                .count();
     }
 }

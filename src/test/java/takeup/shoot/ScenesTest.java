@@ -13,10 +13,12 @@ import takeup.kit.Warning;
 import takeup.roll.Verdict;
 
 /**
- * Ten scenes of a regatta day, typed as a photographer would and reckoned by hand: EV arithmetic in stops, beside each line.
+ * Ten scenes of a regatta day, typed as a photographer would and reckoned by hand: EV arithmetic in stops, beside each
+ * line.
  *
- * <p>The marks are powers of two: f/5.6 is 5 stops from f/1, f/8 is 6, f/11 is 7, f/16 is 8; 1/60 is -6, 1/125 is -7, 8 s is 3.
- * Time = aperture - (EV at ISO 100 + log2(EI/100)) + losses + bias. The films' numbers are those of their profiles.
+ * <p>The marks are powers of two: f/5.6 is 5 stops from f/1, f/8 is 6, f/11 is 7, f/16 is 8; 1/60 is -6, 1/125 is -7, 8
+ * s is 3. Time = aperture - (EV at ISO 100 + log2(EI/100)) + losses + bias. The films' numbers are those of their
+ * profiles.
  */
 class ScenesTest {
     /** A tenth is what is shown; an old dial's 1/100 is 0.02 stop from the third-stop mark of that print. */
@@ -48,7 +50,8 @@ class ScenesTest {
         // f/5.6: 5 - 14 = -9, the mark 1/500.
         says(shooting, "Set: f/5.6 1/500, right", "");
         row(shooting, "f/8", "1/250", 0);
-        // f/11 asks for 1/128, f/16 for 1/64, f/22 for 1/32: the old dial gives 1/100, 1/50, 1/25; log2(1.28) = 0.36 over.
+        // f/11 asks for 1/128, f/16 for 1/64, f/22 for 1/32: the old dial gives 1/100, 1/50, 1/25; log2(1.28) = 0.36
+        // over.
         row(shooting, "f/11", "1/100", 0.36);
         row(shooting, "f/16", "1/50", 0.36);
         // 75 mm x 43.27 / 79.2 = 41: 1/25 is too long for the hand, 1/50 is not.
@@ -62,7 +65,8 @@ class ScenesTest {
         logs(shooting, ".", 3.36, 3.36, "dense");
     }
 
-    // 1:1 takes (1 + 1)^2 = 4x, 2 stops: EV 9 at EI 100 leaves 7. Colour reversal opens 0 at 1/2 s, 0.5 at 1 s, 1.5 at 10 s.
+    // 1:1 takes (1 + 1)^2 = 4x, 2 stops: EV 9 at EI 100 leaves 7. Colour reversal opens 0 at 1/2 s, 0.5 at 1 s, 1.5 at
+    // 10 s.
     @Test
     void theRopeKnotAtLifeSizeTakesTwoStops() {
         Shooting shooting = Shooting.of("cam 35", "load cr100", "tripod on", "mag 1", "hold f8");
@@ -70,7 +74,8 @@ class ScenesTest {
         // f/8: 6 - 7 = -1, half a second: the end of what needs nothing.
         says(shooting, "Set: f/8 1/2, right", "");
         row(shooting, "f/5.6", "1/4", 0);
-        // f/11: 1 s. x = 0.5 + 0.301 x (0.301 = 1 / log2 10), x = 0.5 / 0.699 = 0.72: 1.64 s, 0.72 beyond the dial's 1 s: bulb, 1.5 s.
+        // f/11: 1 s. x = 0.5 + 0.301 x (0.301 = 1 / log2 10), x = 0.5 / 0.699 = 0.72: 1.64 s, 0.72 beyond the dial's 1
+        // s: bulb, 1.5 s.
         // Back: log2 1.5 = 0.58, lost 0.5 + 0.301 x 0.58 = 0.68, -0.09.
         row(shooting, "f/11", "1.5s", -0.09, Warning.Code.OUT_OF_RANGE, Warning.Code.RECIPROCITY);
         assertEquals(1.64, suggestion(shooting, "f/11").correctedSeconds().orElseThrow(), 0.01);
@@ -91,16 +96,24 @@ class ScenesTest {
     @Test
     void theGroupUnderFlashIsSetByTheFlashMeterAndALeafShutterSyncsAtAll() {
         Shooting shooting = Shooting.of("cam 67", "load cn160", "flash on");
-        assertTrue(shooting.type("m flash 11").contains("Set: f/11, right"), shooting.answer().text());
+        assertTrue(
+                shooting.type("m flash 11").contains("Set: f/11, right"),
+                shooting.answer().text());
         flashed(shooting, "11 500", 0, 1, false);
         flashed(shooting, "8 125", 1, 2, false);
-        // A third more wanted: 7 - 0.33 = 6.67; half-stop marks at 6.5 (f/9.5) and 7: 0.17 more than asked. Above box: 1 + 0.33 + 0.17.
+        // A third more wanted: 7 - 0.33 = 6.67; half-stop marks at 6.5 (f/9.5) and 7: 0.17 more than asked. Above box:
+        // 1 + 0.33 + 0.17.
         shooting.type("bias +1/3");
-        assertTrue(shooting.type("m flash 11").contains("Set: f/9.5, 0.2 over"), shooting.answer().text());
+        assertTrue(
+                shooting.type("m flash 11").contains("Set: f/9.5, 0.2 over"),
+                shooting.answer().text());
         flashed(shooting, ".", 0.17, 1.5, false);
-        // The meter left at 200, the film at 80: log2(80/200) = -1.32, 6 - 1.32 = 4.68; marks 4.5 (f/4.8) and 5: 0.18 over.
+        // The meter left at 200, the film at 80: log2(80/200) = -1.32, 6 - 1.32 = 4.68; marks 4.5 (f/4.8) and 5: 0.18
+        // over.
         shooting.type("bias 0");
-        assertTrue(shooting.type("m flash 8 @200").contains("Set: f/4.8, 0.2 over"), shooting.answer().text());
+        assertTrue(
+                shooting.type("m flash 8 @200").contains("Set: f/4.8, 0.2 over"),
+                shooting.answer().text());
         flashed(shooting, ".", 0.18, 1.18, false);
     }
 
@@ -120,8 +133,12 @@ class ScenesTest {
         assertEquals(10.25, shooting.ev(), 1e-6);
         // f/5.6: 5 - 11.93 = -6.93; the dial's 1/100 is -6.64: 0.28 over. 105 mm on 6x9: 1/45 by hand.
         says(shooting, "Set: f/5.6 1/100, 0.3 over", "span");
-        assertTrue(shooting.answer().text().contains("span 4.5 stops"), shooting.answer().text());
-        assertTrue(shooting.answer().warnings().get(0).text().contains("bears 3 stops"), shooting.answer().warnings().get(0).text());
+        assertTrue(
+                shooting.answer().text().contains("span 4.5 stops"),
+                shooting.answer().text());
+        assertTrue(
+                shooting.answer().warnings().get(0).text().contains("bears 3 stops"),
+                shooting.answer().warnings().get(0).text());
         // The doors on zone III: 8 + 2 = 10, 5 - 11.68 = -6.68: 0.03 over, so the setting stays.
         shooting.type("m low 8 12.5 z3");
         assertEquals(10, shooting.ev(), 1e-6);
@@ -175,7 +192,8 @@ class ScenesTest {
         logs(shooting, "8 1000", -1, -1, "thin");
     }
 
-    // EV 15 at EI 200 is 16; ND 1000 takes log2 1000 = 9.97: 6.03 is left. Colour negative opens 0 at 1/2 s, 1 at 1 s, 2 at 10 s, 2.5 at 100 s.
+    // EV 15 at EI 200 is 16; ND 1000 takes log2 1000 = 9.97: 6.03 is left. Colour negative opens 0 at 1/2 s, 1 at 1 s,
+    // 2 at 10 s, 2.5 at 100 s.
     @Test
     void tenStopsOfGreyByDaySmoothTheRiver() {
         Shooting shooting = Shooting.medium("tripod on", "filter nd1000", "hold f11");
@@ -190,7 +208,8 @@ class ScenesTest {
         row(shooting, "f/5.6", "1/2", 0.03);
         // f/8: -0.03. x = (1 - 0.03) / 0.699 = 1.38; the mark 2s is 1: 1 - 1.30 + 0.03 = -0.27.
         row(shooting, "f/8", "2s", -0.27, Warning.Code.RECIPROCITY);
-        // f/16: 1.97. Past 10 s the line is 1.5 + 0.1505 x: x = 3.47 / 0.8495 = 4.08, 16.9 s; bulb 17 s, and beyond the dial's 8 s.
+        // f/16: 1.97. Past 10 s the line is 1.5 + 0.1505 x: x = 3.47 / 0.8495 = 4.08, 16.9 s; bulb 17 s, and beyond the
+        // dial's 8 s.
         row(shooting, "f/16", "17s", 0.01, Warning.Code.OUT_OF_RANGE, Warning.Code.RECIPROCITY);
         logs(shooting, ".", 0.13, 1.13, "reciprocity");
         logs(shooting, "f16 b17s", 0.01, 1.01, "reciprocity");
@@ -206,7 +225,8 @@ class ScenesTest {
         assertEquals(11.3, shooting.ev(), 1e-6);
         // f/5.6: 5 - 11.3 = -6.3; 1/60 is -6. 30 mm on 18x24: 1/43 by hand, and f/8 at 1/30 is too long for it.
         says(shooting, "Set: f/5.6 1/60, 0.3 over", "");
-        assertTrue(shooting.answer().text().contains("zone 3"), shooting.answer().text());
+        assertTrue(
+                shooting.answer().text().contains("zone 3"), shooting.answer().text());
         row(shooting, "f/2.8", "1/250", 0.3);
         row(shooting, "f/8", "1/30", 0.3, Warning.Code.HAND_HELD);
         logs(shooting, ".", 0.3, 0.3, "");
@@ -218,7 +238,8 @@ class ScenesTest {
         logs(shooting, "5.6 60", -1.7, -1.7, "thin");
     }
 
-    // f/16 1/250 at 200 is 8 + 8 - 1 = EV 15, f/5.6 1/125 is 5 + 7 - 1 = 11: mean 13, span 4. cn400 bears 1 + 3 = 4, not exceeded.
+    // f/16 1/250 at 200 is 8 + 8 - 1 = EV 15, f/5.6 1/125 is 5 + 7 - 1 = 11: mean 13, span 4. cn400 bears 1 + 3 = 4,
+    // not exceeded.
     @Test
     void sunAndShadeTogetherAreSetForTheShadeOnNegative() {
         Shooting shooting = Shooting.of("cam 35", "load cn400", "meter hand");
@@ -226,7 +247,9 @@ class ScenesTest {
         assertEquals(13, shooting.ev(), 1e-6);
         // f/5.6: 5 - 14 = -9.
         says(shooting, "Set: f/5.6 1/500, right", "");
-        assertTrue(shooting.answer().text().contains("span 4 stops"), shooting.answer().text());
+        assertTrue(
+                shooting.answer().text().contains("span 4 stops"),
+                shooting.answer().text());
         // For the shade 5 - 12 = -7. Box 400 at EI 200: one above.
         shooting.type("m low 16 250 and 5.6 125");
         assertEquals(11, shooting.ev(), 1e-6);
@@ -245,7 +268,9 @@ class ScenesTest {
         assertEquals(15, shooting.ev(), 1e-6);
         // f/5.6 asks for -10, a stop beyond 1/500; f/8 for -9.
         says(shooting, "Set: f/8 1/500, right", "span");
-        assertTrue(shooting.answer().warnings().get(0).text().contains("m high sets for the highlights"), shooting.answer().warnings().get(0).text());
+        assertTrue(
+                shooting.answer().warnings().get(0).text().contains("m high sets for the highlights"),
+                shooting.answer().warnings().get(0).text());
         logs(shooting, ".", 0, 0, "");
         // The shade at that pair: 11 - 15.
         shooting.type("m 5.6 60");
@@ -277,10 +302,14 @@ class ScenesTest {
         "bw100,      m ev-4, f8 b1024s, -3.53, thin reciprocity-beyond reciprocity",
         "cr100,       m ev2, f8 b16s,   -1.70, thin reciprocity",
         "cr100,       m ev2, f8 b1m25s, -0.02, reciprocity",
-        "apx100,      m ev3, f8 8s,     -1.90, thin reciprocity-beyond reciprocity"})
-    void aLoggedLongExposureIsJudgedBackwardsThroughItsFilmsCurve(String stock, String reading, String frame, double error, String warnings) {
+        "apx100,      m ev3, f8 8s,     -1.90, thin reciprocity-beyond reciprocity"
+    })
+    void aLoggedLongExposureIsJudgedBackwardsThroughItsFilmsCurve(
+            String stock, String reading, String frame, double error, String warnings) {
         Shooting shooting = Shooting.of("cam 645", "load " + stock, "tripod on");
-        assertEquals(shooting.roll().film().stock().boxSpeed(), shooting.roll().film().index());
+        assertEquals(
+                shooting.roll().film().stock().boxSpeed(),
+                shooting.roll().film().index());
         shooting.type(reading);
         logs(shooting, frame, error, error, warnings);
     }
@@ -297,12 +326,21 @@ class ScenesTest {
         Suggestion row = suggestion(shooting, aperture);
         assertEquals(time, row.time().orElseThrow().toString(), aperture);
         assertEquals(error, row.errorStops().orElseThrow(), NEAR, aperture);
-        assertEquals(Set.of(against), Set.copyOf(row.warnings().stream().map(Warning::code).toList()), aperture);
+        assertEquals(
+                Set.of(against),
+                Set.copyOf(row.warnings().stream().map(Warning::code).toList()),
+                aperture);
     }
 
     private static Suggestion suggestion(Shooting shooting, String aperture) {
-        return State.asking(shooting.situation()).orElseThrow().advice(shooting.situation().day().light().orElseThrow()).suggestions().stream()
-                .filter(it -> it.aperture().toString().equals(aperture)).findFirst().orElseThrow();
+        return State.asking(shooting.situation())
+                .orElseThrow()
+                .advice(shooting.situation().day().light().orElseThrow())
+                .suggestions()
+                .stream()
+                .filter(it -> it.aperture().toString().equals(aperture))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The line logs one frame that is so far off, so far above box speed, with these warnings. */
@@ -326,6 +364,10 @@ class ScenesTest {
         shooting.type(line);
         assertEquals(before + 1, shooting.roll().frames().size(), line);
         assertEquals(error, shooting.error().orElseThrow(), NEAR, line);
-        assertEquals(overBox, Verdict.of(shooting.roll(), shooting.frame()).overBoxStops().orElseThrow(), NEAR, line);
+        assertEquals(
+                overBox,
+                Verdict.of(shooting.roll(), shooting.frame()).overBoxStops().orElseThrow(),
+                NEAR,
+                line);
     }
 }

@@ -13,8 +13,11 @@ class SettingInHandTest {
     // third to half a stop off, the nearest mark of a full-stop dial at f/4 is 1/125 all the same.
     @ParameterizedTest(name = "{0}, EV {1}: {2}")
     @CsvSource({
-        "cn400,10.0,stays", "cn400,10.3,stays", "cn400,10.33,stays", "cn400,10.6,stays", "cn400,10.66,stays", "cn400,10.7,set", "cn400,9.7,stays", "cn400,9.67,stays",
-        "cn400,9.6,stays", "cn400,9.4,set", "cr100 @200,10.3,stays", "cr100 @200,10.4,stays", "cr100 @200,10.6,set", "cr100 @200,9.7,stays", "cr100 @200,9.4,set", "bw400 @200,10.6,stays"})
+        "cn400,10.0,stays", "cn400,10.3,stays", "cn400,10.33,stays", "cn400,10.6,stays", "cn400,10.66,stays",
+                "cn400,10.7,set", "cn400,9.7,stays", "cn400,9.67,stays",
+        "cn400,9.6,stays", "cn400,9.4,set", "cr100 @200,10.3,stays", "cr100 @200,10.4,stays", "cr100 @200,10.6,set",
+                "cr100 @200,9.7,stays", "cr100 @200,9.4,set", "bw400 @200,10.6,stays"
+    })
     void theSettingStaysWithinAThirdOfAStopAndOnNegativeFilmUpToTwoThirdsOver(String stock, String ev, String what) {
         Shooting shooting = Shooting.of("cam 645", "load " + stock, "set 4 125", "tripod on");
         String answer = shooting.type("m ev" + ev);
@@ -44,14 +47,19 @@ class SettingInHandTest {
     void aHeldApertureOrTimeIsWhatIsPutInHand() {
         assertEquals("f/2.8 1/1000", Shooting.medium("hold f2.8", "m ev12").pair());
         assertEquals("f/11 1/60", Shooting.medium("hold 1/60", "m ev12").pair());
-        assertEquals("f/2.8 1/1000", Shooting.medium("set 5.6 250", "hold f2.8", "m ev12").pair());
+        assertEquals(
+                "f/2.8 1/1000",
+                Shooting.medium("set 5.6 250", "hold f2.8", "m ev12").pair());
     }
 
     @Test
     void withNoSuggestionWithinAStopTheSettingStaysAndTheAnswerSaysThat() {
         Shooting shooting = Shooting.medium("set 4 125");
         // EV 17 at EI 200: f/22 and 1/1000 is EV 19 - 1 = 18 there, a stop over; EV 20 lies two stops beyond the rings.
-        assertEquals("EV 20.0 at ISO 100, incident, just now. No setting comes within a stop; the one in hand stays, 10.0 over. What would fit: nd128 brings f/4 1/1000; why says more.", shooting.type("m ev20"));
+        assertEquals(
+                "EV 20.0 at ISO 100, incident, just now. No setting comes within a stop; the one in hand stays, "
+                        + "10.0 over. What would fit: nd128 brings f/4 1/1000; why says more.",
+                shooting.type("m ev20"));
         assertEquals("f/4 1/125", shooting.pair());
         assertTrue(shooting.warnings().contains("out-of-range"));
     }
@@ -67,8 +75,13 @@ class SettingInHandTest {
     void filterBiasAndTubeAreReckonedIn() {
         // EV 12 at EI 200: f/5.6 1/250; a yellow filter takes a stop, a bias of +1 asks for another.
         assertEquals("f/5.6 1/125", Shooting.medium("filter yellow", "m ev12").pair());
-        assertEquals("f/5.6 1/60", Shooting.medium("filter yellow", "bias +1", "tripod on", "m ev12").pair());
-        assertEquals("f/5.6 1/60", Shooting.medium("tube 80mm", "tripod on", "m ev12").pair());
+        assertEquals(
+                "f/5.6 1/60",
+                Shooting.medium("filter yellow", "bias +1", "tripod on", "m ev12")
+                        .pair());
+        assertEquals(
+                "f/5.6 1/60",
+                Shooting.medium("tube 80mm", "tripod on", "m ev12").pair());
     }
 
     @Test
@@ -91,7 +104,11 @@ class SettingInHandTest {
         Shooting shooting = Shooting.medium("m ev12");
         assertEquals("light", shooting.answer().event());
         assertTrue(shooting.answer().fields().field("advice").isPresent());
-        assertEquals(takeup.kit.Json.of("f/5.6"), shooting.answer().fields().field("aperture").orElseThrow());
-        assertEquals(takeup.kit.Json.of("1/250"), shooting.answer().fields().field("time").orElseThrow());
+        assertEquals(
+                takeup.kit.Json.of("f/5.6"),
+                shooting.answer().fields().field("aperture").orElseThrow());
+        assertEquals(
+                takeup.kit.Json.of("1/250"),
+                shooting.answer().fields().field("time").orElseThrow());
     }
 }

@@ -15,7 +15,10 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
 
-/** A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did is looked at. */
+/**
+ * A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did
+ * is looked at.
+ */
 final class Shooting {
     private Situation situation = Situation.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
     private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00+02:00");
@@ -108,12 +111,17 @@ final class Shooting {
 
     /** The codes of what was warned of with the last answer, with a blank between. */
     String warnings() {
-        return String.join(" ", last.warnings().stream().map(it -> it.code().toString()).toList());
+        return String.join(
+                " ", last.warnings().stream().map(it -> it.code().toString()).toList());
     }
 
     /** What stands on the screen as a word now. */
     String standing() {
-        return String.join(" ", State.standing(situation.turned(now), now).stream().map(Object::toString).toList());
+        return String.join(
+                " ",
+                State.standing(situation.turned(now), now).stream()
+                        .map(Object::toString)
+                        .toList());
     }
 
     Roll roll() {
@@ -147,7 +155,8 @@ final class Shooting {
     }
 
     static String pair(Setting setting) {
-        return setting.aperture().map(Object::toString).orElse(".") + " " + setting.time().map(Object::toString).orElse(".");
+        return setting.aperture().map(Object::toString).orElse(".") + " "
+                + setting.time().map(Object::toString).orElse(".");
     }
 
     /** The pair of a frame. */
@@ -161,8 +170,14 @@ final class Shooting {
     }
 
     static String frames(Roll roll) {
-        return String.join(", ", roll.frames().stream().map(it -> it.number() + (it.was().isPresent() ? "(" + it.was().getAsInt() + ")" : "")
-                + (it.kind() == Frame.Kind.EXPOSED ? "" : " " + it.kind()) + (pair(it).equals(". .") ? "" : " " + pair(it))).toList());
+        return String.join(
+                ", ",
+                roll.frames().stream()
+                        .map(it -> it.number()
+                                + (it.was().isPresent() ? "(" + it.was().getAsInt() + ")" : "")
+                                + (it.kind() == Frame.Kind.EXPOSED ? "" : " " + it.kind())
+                                + (pair(it).equals(". .") ? "" : " " + pair(it)))
+                        .toList());
     }
 
     /** The light of the day, EV at ISO 100. */

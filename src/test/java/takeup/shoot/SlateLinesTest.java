@@ -15,7 +15,8 @@ class SlateLinesTest {
         Frame frame = day.roll("R0001").frames().get(0);
         assertEquals(Frame.Kind.SLATE, frame.kind());
         assertEquals(Optional.of("stroke side"), frame.note());
-        assertTrue(frame.exposure().at().isPresent() && frame.exposure().setting().aperture().isEmpty());
+        assertTrue(frame.exposure().at().isPresent()
+                && frame.exposure().setting().aperture().isEmpty());
         assertEquals("slate", day.shoot().view().sheet());
         assertEquals(15, day.roll("R0001").framesLeft());
         assertEquals(1, day.roll("R0001").framesExposed(), "it comes back as a scan");
@@ -25,7 +26,22 @@ class SlateLinesTest {
     void theNextSpaceIsTheFrameWithTheSettingInHandAndTakesTheSheetAway() {
         Playing day = Playing.medium("m 5.6 125", "set 4 250", "slate").space();
         assertEquals("", day.shoot().view().sheet());
-        assertEquals("f/4 1/250", day.roll("R0001").frames().get(1).exposure().setting().aperture().orElseThrow() + " " + day.roll("R0001").frames().get(1).exposure().setting().time().orElseThrow());
+        assertEquals(
+                "f/4 1/250",
+                day.roll("R0001")
+                                .frames()
+                                .get(1)
+                                .exposure()
+                                .setting()
+                                .aperture()
+                                .orElseThrow() + " "
+                        + day.roll("R0001")
+                                .frames()
+                                .get(1)
+                                .exposure()
+                                .setting()
+                                .time()
+                                .orElseThrow());
     }
 
     @Test
@@ -52,8 +68,11 @@ class SlateLinesTest {
 
     @Test
     void whatIsShownIsSaidAndNotWhatWasSaidBefore() {
-        assertEquals("The slate of R0001 is frame 1.", Playing.medium("slate", "4 125", "slate show").shoot().said().words());
-        assertTrue(Playing.medium("4 125", "slate clock").shoot().said().words().startsWith("The clock is on the screen"));
+        assertEquals(
+                "The slate of R0001 is frame 1.",
+                Playing.medium("slate", "4 125", "slate show").shoot().said().words());
+        assertTrue(
+                Playing.medium("4 125", "slate clock").shoot().said().words().startsWith("The clock is on the screen"));
     }
 
     @Test
@@ -65,7 +84,19 @@ class SlateLinesTest {
 
     @Test
     void aFrameThatWasLoggedAsASpaceCanBeCalledASlateAfterwards() {
-        assertEquals(Frame.Kind.SLATE, Playing.medium("m 5.6 125", ".", "fix 1 slate").roll("R0001").frames().get(0).kind());
-        assertEquals(Frame.Kind.EXPOSED, Playing.medium("slate", "fix 1 exposed").roll("R0001").frames().get(0).kind());
+        assertEquals(
+                Frame.Kind.SLATE,
+                Playing.medium("m 5.6 125", ".", "fix 1 slate")
+                        .roll("R0001")
+                        .frames()
+                        .get(0)
+                        .kind());
+        assertEquals(
+                Frame.Kind.EXPOSED,
+                Playing.medium("slate", "fix 1 exposed")
+                        .roll("R0001")
+                        .frames()
+                        .get(0)
+                        .kind());
     }
 }

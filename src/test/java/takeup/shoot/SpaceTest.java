@@ -61,7 +61,12 @@ class SpaceTest {
 
     @Test
     void aSlowLineThatDeliversSpacesLateButTogetherLogsNothing() {
-        Playing day = Playing.medium().pass(5_000).after(0, SPACE).after(0, SPACE).after(0, SPACE).pass(500);
+        Playing day = Playing.medium()
+                .pass(5_000)
+                .after(0, SPACE)
+                .after(0, SPACE)
+                .after(0, SPACE)
+                .pass(500);
         assertEquals(0, day.frames());
         assertEquals("x3", day.prompt());
     }
@@ -78,14 +83,19 @@ class SpaceTest {
 
     @Test
     void aSpaceAmongTypedWordsIsABlank() {
-        Playing day = Playing.medium().type("4").after(10, SPACE).after(10, SPACE).after(10, Key.typed("8"));
+        Playing day =
+                Playing.medium().type("4").after(10, SPACE).after(10, SPACE).after(10, Key.typed("8"));
         assertEquals("4  8", day.prompt());
         assertEquals(0, day.pass(500).frames());
     }
 
     @Test
     void aPromptThatWasDeletedBackToBlanksIsEmptyAndItsSpaceLogs() {
-        Playing day = Playing.medium("4 125").type("8 ").press(Key.Name.LEFT).press(Key.Name.BACKSPACE).space();
+        Playing day = Playing.medium("4 125")
+                .type("8 ")
+                .press(Key.Name.LEFT)
+                .press(Key.Name.BACKSPACE)
+                .space();
         assertEquals(2, day.frames());
         assertEquals("", day.prompt());
     }
@@ -99,7 +109,11 @@ class SpaceTest {
         day.space();
         assertEquals(12, day.frames());
         assertEquals(page, day.page());
-        assertTrue(page == Shoot.Page.ROLLS || day.shoot().view().scroll() > 0 || day.shoot().view().chosen() >= 5, "a long list moves on");
+        assertTrue(
+                page == Shoot.Page.ROLLS
+                        || day.shoot().view().scroll() > 0
+                        || day.shoot().view().chosen() >= 5,
+                "a long list moves on");
     }
 
     @Test
@@ -120,7 +134,10 @@ class SpaceTest {
         assertEquals(1, day.frames());
         assertEquals(row, day.framePair());
         assertEquals(row, day.pair());
-        assertTrue(day.said().startsWith("The highlighted setting was taken.") && day.said().contains(row), day.said());
+        assertTrue(
+                day.said().startsWith("The highlighted setting was taken.")
+                        && day.said().contains(row),
+                day.said());
         assertEquals(-1, day.shoot().view().chosen());
         assertEquals(row, day.space().framePair());
         assertFalse(day.said().contains("highlighted"), day.said());
@@ -139,14 +156,32 @@ class SpaceTest {
     }
 
     @ParameterizedTest(name = "at EV {1} the {0} at {2}: a time of the dial {3}, and a Space takes just that")
-    @CsvSource({"35, 3, f/8, false", "35af, 3, f/4, true", "35af, 4, f/8, true", "35af, 0, f/8, false", "645, 4, f/8, false", "66, 9, f/8, true"})
-    void aHighlightedTimeIsTakenAsItStandsOnTheDialOrByTheWatch(String camera, int ev, String aperture, boolean isOnDial) {
+    @CsvSource({
+        "35, 3, f/8, false",
+        "35af, 3, f/4, true",
+        "35af, 4, f/8, true",
+        "35af, 0, f/8, false",
+        "645, 4, f/8, false",
+        "66, 9, f/8, true"
+    })
+    void aHighlightedTimeIsTakenAsItStandsOnTheDialOrByTheWatch(
+            String camera, int ev, String aperture, boolean isOnDial) {
         Playing day = Playing.of("cam " + camera, "load cn400 @100", "m ev" + ev);
         takeup.kit.Suggestion row = highlight(day, aperture);
         assertEquals(aperture, row.aperture().toString());
         day.space();
         assertEquals(row.time(), day.shoot().shown().inHand().setting().time(), day.said());
-        assertEquals(isOnDial, day.shoot().shown().camera().orElseThrow().shutter().orElseThrow().marks().contains(row.time().orElseThrow()), row.toString());
+        assertEquals(
+                isOnDial,
+                day.shoot()
+                        .shown()
+                        .camera()
+                        .orElseThrow()
+                        .shutter()
+                        .orElseThrow()
+                        .marks()
+                        .contains(row.time().orElseThrow()),
+                row.toString());
     }
 
     /** Down until the row with that aperture is highlighted. */
@@ -155,7 +190,15 @@ class SpaceTest {
         for (int i = 0; i < 40; i++) {
             day.press(Key.Name.UP);
         }
-        for (int i = 0; i < 40 && !day.shoot().highlighted().orElseThrow().aperture().toString().equals(aperture); i++) {
+        for (int i = 0;
+                i < 40
+                        && !day.shoot()
+                                .highlighted()
+                                .orElseThrow()
+                                .aperture()
+                                .toString()
+                                .equals(aperture);
+                i++) {
             day.press(Key.Name.DOWN);
         }
         return day.shoot().highlighted().orElseThrow();
@@ -177,7 +220,8 @@ class SpaceTest {
 
     @Test
     void aCameraThatUndoBroughtBackIsNamedLargeToo() {
-        Playing day = Playing.two("4 125", "cam 35").space().space().lines("cam 645").space();
+        Playing day =
+                Playing.two("4 125", "cam 35").space().space().lines("cam 645").space();
         day.press(Key.ctrl('z')).press(Key.ctrl('z'));
         assertEquals("35", day.camera());
         assertEquals(Shoot.Tone.LARGE, day.space().tone());
@@ -234,7 +278,10 @@ class SpaceTest {
 
     @Test
     void aTallyAndASpaceRightBehindItAreTwoFrames() {
-        Playing day = Playing.medium("4 125").after(500, Key.ctrl('t')).after(20, SPACE).pass(500);
+        Playing day = Playing.medium("4 125")
+                .after(500, Key.ctrl('t'))
+                .after(20, SPACE)
+                .pass(500);
         assertEquals(3, day.frames());
         assertEquals("", day.prompt());
     }

@@ -30,7 +30,17 @@ class TimerLinesTest {
         assertEquals(time, stopped.inHand().setting().time().orElseThrow().toString());
         assertTrue(stopped.day().timers().isEmpty());
         Situation logged = at(stopped, ".", millis + 5000);
-        assertEquals(time, logged.roll().orElseThrow().newest().orElseThrow().exposure().setting().time().orElseThrow().toString());
+        assertEquals(
+                time,
+                logged.roll()
+                        .orElseThrow()
+                        .newest()
+                        .orElseThrow()
+                        .exposure()
+                        .setting()
+                        .time()
+                        .orElseThrow()
+                        .toString());
     }
 
     // EV -2 at ISO 100 is EV 0 at EI 400; f/5.6 is 5 stops: 2^5 s metered.
@@ -38,20 +48,40 @@ class TimerLinesTest {
     void theBellIsSetToTheCorrectedTimeOfTheApertureInHand() {
         Shooting shooting = Shooting.of("cam 645", "load bw400 @400", "m ev-2", "set 5.6");
         double metered = Math.pow(2, 5);
-        double corrected = shooting.roll().film().stock().reciprocity().corrected(metered).orElseThrow();
+        double corrected =
+                shooting.roll().film().stock().reciprocity().corrected(metered).orElseThrow();
         shooting.type("time");
         assertTrue(corrected > metered);
         // Past a minute one counts by five seconds; what is said is what rings.
         double counted = 5 * Math.floor(corrected / 5 + 0.5);
         assertTrue(corrected > 60);
-        assertEquals(counted, shooting.situation().day().timers().get("645").targetSeconds().orElseThrow(), 1e-6);
-        assertTrue(shooting.answer().text().contains("the bell rings at " + ExposureTime.literal(counted) + ";"), shooting.answer().text());
+        assertEquals(
+                counted,
+                shooting.situation().day().timers().get("645").targetSeconds().orElseThrow(),
+                1e-6);
+        assertTrue(
+                shooting.answer().text().contains("the bell rings at " + ExposureTime.literal(counted) + ";"),
+                shooting.answer().text());
     }
 
     @Test
     void withoutLightItIsSetToTheTimeInHandFromASecondOn() {
-        assertEquals(OptionalDouble.of(4), Shooting.medium("set 8 4s", "time").situation().day().timers().get("645").targetSeconds());
-        assertEquals(OptionalDouble.empty(), Shooting.medium("set 8 125", "time").situation().day().timers().get("645").targetSeconds());
+        assertEquals(
+                OptionalDouble.of(4),
+                Shooting.medium("set 8 4s", "time")
+                        .situation()
+                        .day()
+                        .timers()
+                        .get("645")
+                        .targetSeconds());
+        assertEquals(
+                OptionalDouble.empty(),
+                Shooting.medium("set 8 125", "time")
+                        .situation()
+                        .day()
+                        .timers()
+                        .get("645")
+                        .targetSeconds());
     }
 
     @Test
@@ -80,7 +110,9 @@ class TimerLinesTest {
     @Test
     void itRunsOverMidnightAndOverARestart() {
         Playing day = Playing.medium("set 8 b30s", "time").later(9 * 60 + 5).restart();
-        assertEquals(new Timer(THEN, OptionalDouble.of(30)).targetSeconds(), day.shoot().shown().day().timers().get("645").targetSeconds());
+        assertEquals(
+                new Timer(THEN, OptionalDouble.of(30)).targetSeconds(),
+                day.shoot().shown().day().timers().get("645").targetSeconds());
         day.lines("time");
         assertTrue(day.pair().startsWith("f/8 9h05m"), day.pair());
     }
@@ -109,7 +141,8 @@ class TimerLinesTest {
         Playing day = Playing.medium("set 8 b30s", "time").pass(29_300);
         day.forget();
         day.send(new Message.Ticked(day.now(), day.ticks()));
-        List<Effect> wakes = day.seen().stream().filter(it -> it instanceof Effect.Wake).toList();
+        List<Effect> wakes =
+                day.seen().stream().filter(it -> it instanceof Effect.Wake).toList();
         assertEquals(1, wakes.size());
         assertTrue(((Effect.Wake) wakes.get(0)).milliseconds() <= 1000);
     }
@@ -121,6 +154,11 @@ class TimerLinesTest {
     @Test
     void aClockThatWasPutBackShowsNothingAndPutsNoTimeInHand() {
         assertEquals(0, new Timer(THEN, OptionalDouble.empty()).elapsed(THEN.minusMinutes(5)));
-        assertEquals(Optional.empty(), at(at(Shooting.medium().situation(), "time", 0), "time", -5000).inHand().setting().time());
+        assertEquals(
+                Optional.empty(),
+                at(at(Shooting.medium().situation(), "time", 0), "time", -5000)
+                        .inHand()
+                        .setting()
+                        .time());
     }
 }

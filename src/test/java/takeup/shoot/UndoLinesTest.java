@@ -57,7 +57,9 @@ class UndoLinesTest {
     @Test
     void undoReachesTheOtherCameraAndTakesItUp() {
         Shooting shooting = Shooting.medium("4 125", "cam 35", "load bw400", "cam 645", "back 2", "cam 35");
-        assertEquals("Undone: loading R0002 in 35. R0002 is withdrawn; its number is not given again.", shooting.type("undo"));
+        assertEquals(
+                "Undone: loading R0002 in 35. R0002 is withdrawn; its number is not given again.",
+                shooting.type("undo"));
         assertEquals("no-film", shooting.standing());
         assertEquals("no-film", shooting.warnings());
         shooting.type("undo");
@@ -67,7 +69,8 @@ class UndoLinesTest {
 
     @Test
     void camBackAndViewsAreNoSteps() {
-        Shooting shooting = Shooting.medium("4 125", "back 2", "cam 35", "say", "rolls", "help", "big", "theme", "shoot", "m ev10", "m");
+        Shooting shooting = Shooting.medium(
+                "4 125", "back 2", "cam 35", "say", "rolls", "help", "big", "theme", "shoot", "m ev10", "m");
         assertEquals("Undone: the reading m ev10.", shooting.type("undo"));
         assertEquals("35", shooting.situation().place().orElseThrow().toString());
         assertEquals("Undone: frame 1 of R0001 in 645 back 1. Next is frame 1, 16 left.", shooting.type("undo"));
@@ -111,12 +114,39 @@ class UndoLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set 8 60", "lens 150", "filter yellow", "hold f4", "bias +1/3", "tube 30mm", "flash on", "tripod on", "meter preset 125", "m ev10", "m flash 8",
-        "push 1", "note words", "condition torn", "; words", "blank", "double", "lost 1", "fix 1 8", "fix roll @400", "insert 1 8 125", "drop 1", "counter 5", "quiet hand-held",
-        "unload yes", "move 1 cam 35"})
+    @ValueSource(
+            strings = {
+                "set 8 60",
+                "lens 150",
+                "filter yellow",
+                "hold f4",
+                "bias +1/3",
+                "tube 30mm",
+                "flash on",
+                "tripod on",
+                "meter preset 125",
+                "m ev10",
+                "m flash 8",
+                "push 1",
+                "note words",
+                "condition torn",
+                "; words",
+                "blank",
+                "double",
+                "lost 1",
+                "fix 1 8",
+                "fix roll @400",
+                "insert 1 8 125",
+                "drop 1",
+                "counter 5",
+                "quiet hand-held",
+                "unload yes",
+                "move 1 cam 35"
+            })
     void everyLineThatChangesSomethingCanBeTakenBackAndDoneAgain(String line) {
         // The caution about old flash units is given by then; it is no part of a step.
-        Shooting shooting = Shooting.of("cam 35", "load bw400", "cam 645", "load cn400", "flash on", "flash off", "4 125");
+        Shooting shooting =
+                Shooting.of("cam 35", "load bw400", "cam 645", "load cn400", "flash on", "flash off", "4 125");
         Situation before = shooting.situation();
         shooting.type(line);
         Situation after = shooting.situation();
@@ -132,8 +162,26 @@ class UndoLinesTest {
         assertEquals(expected.rolls().keySet(), found.rolls().keySet());
         expected.rolls().forEach((id, roll) -> {
             Roll other = found.rolls().get(id);
-            assertEquals(new Roll(roll.id(), roll.state(), roll.camera(), roll.back(), roll.film(), roll.frames(), roll.next(), roll.doubleAwaited(), roll.counterChecks(), roll.loadChecks(), roll.rewindings(),
-                    roll.conditions(), roll.note(), roll.loadedAt(), roll.finishedAt(), roll.assignment(), other.revision()), other);
+            assertEquals(
+                    new Roll(
+                            roll.id(),
+                            roll.state(),
+                            roll.camera(),
+                            roll.back(),
+                            roll.film(),
+                            roll.frames(),
+                            roll.next(),
+                            roll.doubleAwaited(),
+                            roll.counterChecks(),
+                            roll.loadChecks(),
+                            roll.rewindings(),
+                            roll.conditions(),
+                            roll.note(),
+                            roll.loadedAt(),
+                            roll.finishedAt(),
+                            roll.assignment(),
+                            other.revision()),
+                    other);
         });
     }
 
@@ -168,16 +216,27 @@ class UndoLinesTest {
     @Test
     void aCorrectionOfAFinishedRollCanBeTakenBack() {
         Shooting shooting = Shooting.medium("4 125", "unload yes", "cam 35", "fix r1 1 8");
-        assertEquals("Undone: the correction of frame 1 of R0001 in 645 back 1. R0001 is finished.", shooting.type("undo"));
+        assertEquals(
+                "Undone: the correction of frame 1 of R0001 in 645 back 1. R0001 is finished.", shooting.type("undo"));
         assertEquals("1 f/4 1/125", Shooting.frames(shooting.roll("R1")));
         assertEquals("645 back 1", shooting.situation().place().orElseThrow().toString());
     }
 
     @ParameterizedTest(name = "{0}")
-    @CsvSource(delimiter = '|', value = {"; the cox laughs | the note on frame 2 of R0001", "n veil | the note on frame 2 of R0001", "fix 1 8 125 | the correction of frame 1 of R0001",
-        "fix 1 8 ; veil | the correction of frame 1 of R0001", "fix 1 ; veil | the note on frame 1 of R0001", "lost 1 | the correction of frame 1 of R0001"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "; the cox laughs | the note on frame 2 of R0001",
+                "n veil | the note on frame 2 of R0001",
+                "fix 1 8 125 | the correction of frame 1 of R0001",
+                "fix 1 8 ; veil | the correction of frame 1 of R0001",
+                "fix 1 ; veil | the note on frame 1 of R0001",
+                "lost 1 | the correction of frame 1 of R0001"
+            })
     void aNoteThatIsTakenBackIsCalledANote(String line, String what) {
         Shooting shooting = Shooting.medium("4 125", ".", line);
-        assertTrue(shooting.type("undo").startsWith("Undone: " + what + " in "), shooting.answer().text());
+        assertTrue(
+                shooting.type("undo").startsWith("Undone: " + what + " in "),
+                shooting.answer().text());
     }
 }

@@ -66,7 +66,14 @@ class WarningLinesTest {
     }
 
     @ParameterizedTest(name = "{0} on {1}: at {2}")
-    @CsvSource({"load cn400,645,4 2 1 0", "load cn400,35,5 2 1 0", "load cn400 frames 24,35,5 2 1 0", "load cn400,66,3 2 1 0", "load cn400,69,2 1 0", "load cn400 frames 15,645,3 2 1 0"})
+    @CsvSource({
+        "load cn400,645,4 2 1 0",
+        "load cn400,35,5 2 1 0",
+        "load cn400 frames 24,35,5 2 1 0",
+        "load cn400,66,3 2 1 0",
+        "load cn400,69,2 1 0",
+        "load cn400 frames 15,645,3 2 1 0"
+    })
     void fewFramesLeftIsSaidAtAQuarterOfTheRollButAtMostFiveThenAtTwoOneAndNone(String load, String camera, String at) {
         Shooting shooting = Shooting.of("cam " + camera, load);
         StringBuilder said = new StringBuilder();
@@ -104,7 +111,9 @@ class WarningLinesTest {
         shooting.type("cam 35");
         assertEquals("meter-speed", shooting.warnings());
         assertEquals("meter-speed", shooting.standing());
-        assertEquals("the meter was set to 200, R0001 is rated 400: set it to 400", shooting.answer().warnings().get(0).text());
+        assertEquals(
+                "the meter was set to 200, R0001 is rated 400: set it to 400",
+                shooting.answer().warnings().get(0).text());
         shooting.type("cam 645");
         assertEquals("", shooting.warnings() + shooting.standing());
         shooting.type("cam 35");
@@ -117,9 +126,17 @@ class WarningLinesTest {
         assertEquals("", shooting.warnings() + shooting.standing());
     }
 
-    // cn400: one stop under, three over, reckoned from box speed 400; the roll is rated 200, a stop over. EV 10: f/4 1/125 at EI 200.
+    // cn400: one stop under, three over, reckoned from box speed 400; the roll is rated 200, a stop over. EV 10: f/4
+    // 1/125 at EI 200.
     @ParameterizedTest(name = "{0} {1}: {2}")
-    @CsvSource({"m ev10,4 125,''", "m ev10,4 500,''", "m ev10,4 1000,thin", "m ev10,4 30,''", "m ev10,4 15,dense", "m ev10,2.8 15,dense"})
+    @CsvSource({
+        "m ev10,4 125,''",
+        "m ev10,4 500,''",
+        "m ev10,4 1000,thin",
+        "m ev10,4 30,''",
+        "m ev10,4 15,dense",
+        "m ev10,2.8 15,dense"
+    })
     void thinAndDenseAreReckonedFromBoxSpeed(String reading, String frame, String codes) {
         assertEquals(codes, Shooting.medium("tripod on", reading, frame).warnings());
     }
@@ -127,12 +144,18 @@ class WarningLinesTest {
     @Test
     void pushIsCountedIn() {
         assertEquals("thin", Shooting.medium("m ev10", "4 1000").warnings());
-        assertEquals("", Shooting.of("cam 645", "load cn400 @800 push 1", "m ev8", "4 250").warnings().replace("hand-held", ""));
+        assertEquals(
+                "",
+                Shooting.of("cam 645", "load cn400 @800 push 1", "m ev8", "4 250")
+                        .warnings()
+                        .replace("hand-held", ""));
     }
 
     @Test
     void aBurstSaysEachOfThemOnce() {
-        assertEquals("frames-left hand-held", Shooting.medium("m ev10", "2.8 8 x16").warnings().replace("dense ", ""));
+        assertEquals(
+                "frames-left hand-held",
+                Shooting.medium("m ev10", "2.8 8 x16").warnings().replace("dense ", ""));
     }
 
     @Test
@@ -161,7 +184,8 @@ class WarningLinesTest {
 
     @Test
     void lightOfYesterdayIsForgottenAndWhatIsOnTheCameraIsNot() {
-        Shooting shooting = Shooting.medium("m ev10", "filter yellow", "set 4 125").later(24 * 60);
+        Shooting shooting =
+                Shooting.medium("m ev10", "filter yellow", "set 4 125").later(24 * 60);
         assertEquals("no-light", shooting.standing());
         shooting.type(".");
         assertEquals("no-light", shooting.warnings());

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Why a setting was chosen, and what would fit where none does. 80 mm on 6x4.5 is held down to 1/50; the dial ends at 1/1000. */
+/**
+ * Why a setting was chosen, and what would fit where none does. 80 mm on 6x4.5 is held down to 1/50; the dial ends at
+ * 1/1000.
+ */
 class WhyLinesTest {
     private static String why(String... lines) {
         return Shooting.medium(lines).type("why");
@@ -17,21 +20,28 @@ class WhyLinesTest {
     @Test
     void theApertureInHandIsTheReasonAndItsNeighboursAreFurther() {
         // f/4.8 asks for 2^-7.5 s and f/6.7 for 2^-6.5 s, each halfway: negative film takes the longer.
-        assertEquals("f/5.6 1/125: f/5.6 is in hand. Beside it f/4.8 1/125 is further from f/5.6 in hand, f/6.7 1/60 is further from f/5.6 in hand.", why("m 5.6 125"));
+        assertEquals(
+                "f/5.6 1/125: f/5.6 is in hand. Beside it f/4.8 1/125 is further from f/5.6 in hand, f/6.7 1/60 "
+                        + "is further from f/5.6 in hand.",
+                why("m 5.6 125"));
     }
 
     @Test
     void withNothingInHandItIsTheNearestToFiveSix() {
-        // EV 9 is EV 10 at EI 200: f/4 at 1/64 can be held, f/4.8 lies halfway to 1/32 and negative film takes the longer.
+        // EV 9 is EV 10 at EI 200: f/4 at 1/64 can be held, f/4.8 lies halfway to 1/32 and negative film takes the
+        // longer.
         String why = why("m ev9");
         assertTrue(why.startsWith("f/4 1/60: "), why);
         assertTrue(why.contains("f/4.8 1/30 is too long for the hand"), why);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "hold f2.8 | f/2.8 1/500: f/2.8 is held",
-        "hold 1/250 | at this aperture the light asks for nearest to 1/250, which is held"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "hold f2.8 | f/2.8 1/500: f/2.8 is held",
+                "hold 1/250 | at this aperture the light asks for nearest to 1/250, which is held"
+            })
     void whatIsHeldIsTheReason(String hold, String reason) {
         String why = why(hold, "m 5.6 125");
         assertTrue(why.contains(reason) && why.contains("is further from what is held"), why);
@@ -40,8 +50,12 @@ class WhyLinesTest {
     @Test
     void aTieLeansToLightOnNegativeAndAwayFromItOnReversal() {
         // EV 11.5 at EI 100, f/5.6: 2^-6.5 s, halfway between 1/64 and 1/128.
-        assertTrue(Shooting.of("cam 645", "load cn400 @100", "m ev11.5").type("why").startsWith("f/5.6 1/60: f/5.6 is in hand; halfway between 1/125 and 1/60 negative film"));
-        assertTrue(Shooting.of("cam 645", "load cr100 @100", "m ev11.5").type("why").startsWith("f/5.6 1/125: f/5.6 is in hand; halfway between 1/125 and 1/60 reversal film"));
+        assertTrue(Shooting.of("cam 645", "load cn400 @100", "m ev11.5")
+                .type("why")
+                .startsWith("f/5.6 1/60: f/5.6 is in hand; halfway between 1/125 and 1/60 negative film"));
+        assertTrue(Shooting.of("cam 645", "load cr100 @100", "m ev11.5")
+                .type("why")
+                .startsWith("f/5.6 1/125: f/5.6 is in hand; halfway between 1/125 and 1/60 reversal film"));
     }
 
     @Test
@@ -56,12 +70,15 @@ class WhyLinesTest {
 
     // f/2.8 asks for 2^(3 - EV at EI 200); the longest held time is 1/64.
     @ParameterizedTest(name = "EV {0}: {1}")
-    @CsvSource(delimiter = '|', value = {
-        "7 | EI 400: no push",
-        "6 | EI 800: push 1, or 1 stop thin",
-        "5 | EI 1600: push 2, or 2 stops thin",
-        "4 | EI 3200: push 3, or 3 stops thin",
-        "3 | EI 6400: 4 stops thin, further than a push reaches"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "7 | EI 400: no push",
+                "6 | EI 800: push 1, or 1 stop thin",
+                "5 | EI 1600: push 2, or 2 stops thin",
+                "4 | EI 3200: push 3, or 3 stops thin",
+                "3 | EI 6400: 4 stops thin, further than a push reaches"
+            })
     void inTooLittleLightThePushIsNamedWithItsPrice(String ev, String price) {
         String why = why("m ev" + ev);
         assertTrue(why.contains("for f/2.8 1/60 the whole roll would need " + price), why);
@@ -102,9 +119,15 @@ class WhyLinesTest {
     @Test
     void twoReadingsSayWhatTheShadowsAskForAndWhatTheHighlightsGet() {
         String text = Shooting.medium().type("m ev 9 13");
-        assertTrue(text.contains("Shadows at EV 9.0 ask for f/4 1/60; the highlights, 4 stops up, then get 5 stops over box speed, and this film bears 3 stops: 2 stops too much."), text);
+        assertTrue(
+                text.contains("Shadows at EV 9.0 ask for f/4 1/60; the highlights, 4 stops up, then get 5 stops over "
+                        + "box speed, and this film bears 3 stops: 2 stops too much."),
+                text);
         String two = Shooting.medium().type("m 5.6 125 and 8 125");
-        assertTrue(two.endsWith("Shadows at EV 11.0 ask for f/5.6 1/125; the highlights, 1 stop up, then get 2 stops over box speed, and this film bears 3 stops."), two);
+        assertTrue(
+                two.endsWith("Shadows at EV 11.0 ask for f/5.6 1/125; the highlights, 1 stop up, then get 2 stops "
+                        + "over box speed, and this film bears 3 stops."),
+                two);
         assertFalse(Shooting.medium().type("m ev 9").contains("Shadows"));
     }
 
