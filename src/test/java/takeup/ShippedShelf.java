@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import takeup.kit.Kit;
 
 /** The shipped profiles on their shelf, for tests that need whole cameras and stocks. */
-public record ShippedShelf() implements Kit.Shelf {
+public record ShippedShelf() implements Kit.ProfileSource {
     private static Path folder(Kit.Sort sort) {
         return Path.of("profiles", sort.name().toLowerCase(Locale.ROOT));
     }

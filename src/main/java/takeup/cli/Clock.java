@@ -11,7 +11,7 @@ import java.util.TimeZone;
 
 /** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
 final class Clock {
-    private final Ticks running = new Ticks();
+    private final MonotonicClock running = new MonotonicClock();
     private Optional<OffsetDateTime> standing;
     private long passed;
 

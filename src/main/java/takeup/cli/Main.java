@@ -5,7 +5,10 @@ import java.io.FileOutputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import takeup.screen.Environment;
+import takeup.files.DataFolder;
+import takeup.files.ProcessEnvironment;
+import takeup.files.Settings;
+import takeup.terminal.TerminalEnvironment;
 
 /** Where the program begins. The way to the screen reads its few arguments by hand, so that nothing else is loaded. */
 public final class Main {
@@ -15,28 +18,28 @@ public final class Main {
     public static void main(String[] arguments) {
         System.exit(status(
                 arguments,
-                new Out(
+                new Console(
                         new FileOutputStream(FileDescriptor.out),
                         new FileOutputStream(FileDescriptor.err),
-                        Surroundings.variables())));
+                        ProcessEnvironment.variables())));
     }
 
     /** Does what the arguments ask for; the exit status. */
-    static int status(String[] arguments, Out out) {
+    static int status(String[] arguments, Console out) {
         int status;
         try {
             status = run(arguments, out);
         } catch (InvalidPathException e) {
-            out.error(Commands.noPath(e));
+            out.error(Subcommands.noPath(e));
             status = 2;
-        } catch (Commands.Unfit e) {
+        } catch (Subcommands.CommandFailed e) {
             out.error(e.getMessage());
             status = e.status;
         }
         return status == 0 && out.failed() ? 1 : status;
     }
 
-    private static int run(String[] arguments, Out out) {
+    private static int run(String[] arguments, Console out) {
         Optional<String> data = Optional.empty();
         int at = 0;
         if (arguments.length == 2 && arguments[0].equals("--data") && !arguments[1].isBlank()) {
@@ -49,15 +52,15 @@ public final class Main {
             at = 1;
         }
         if (at == arguments.length) {
-            Path folder = Folder.data(data);
+            Path folder = DataFolder.data(data);
             Settings settings = Settings.of(folder);
             return new ScreenCommand(folder, settings, out)
-                    .run(Environment.of(Surroundings.variables(), settings.ascii()), theme(settings));
+                    .run(TerminalEnvironment.of(ProcessEnvironment.variables(), settings.ascii()), theme(settings));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);
         }
-        return Commands.run(arguments, out);
+        return Subcommands.run(arguments, out);
     }
 
     /** Without colour where NO_COLOR asks for none; else the one of the settings. */

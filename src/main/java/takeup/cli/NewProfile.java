@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
 import takeup.journal.Folders;
-import takeup.journal.Trouble;
+import takeup.journal.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 
@@ -42,9 +44,9 @@ final class NewProfile {
              "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
             """;
 
-    private final Commands commands;
+    private final Subcommands commands;
 
-    NewProfile(Commands commands) {
+    NewProfile(Subcommands commands) {
         this.commands = commands;
     }
 
@@ -54,19 +56,19 @@ final class NewProfile {
         String key = typed.toLowerCase(Locale.ROOT);
         if (!ProfileReader.isKey(key)
                 || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
-            throw new Commands.Unfit(2, typed + " is no key: letters, digits, - and _, and no film size");
+            throw new Subcommands.CommandFailed(2, typed + " is no key: letters, digits, - and _, and no film size");
         }
         Path path = commands.folder()
                 .resolve("profiles")
                 .resolve(sort.name().toLowerCase(Locale.ROOT))
                 .resolve(key + ".json");
         if (Files.exists(path)) {
-            throw new Commands.Unfit(1, path + " is there already and is not touched");
+            throw new Subcommands.CommandFailed(1, path + " is there already and is not touched");
         }
         String text = like.isPresent()
                 ? copy(sort, like.get())
                 : (sort == Kit.Sort.STOCKS ? STOCK : CAMERA).replace("%1$s", key);
-        try (Disk held = Disk.take(commands.archive())) {
+        try (JournalStore held = JournalStore.take(commands.archive())) {
             Folders.replace(
                     held.archive()
                             .folder()
@@ -75,8 +77,8 @@ final class NewProfile {
                             .resolve(key + ".json"),
                     text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Commands.Unfit(
-                    1, "the data folder " + commands.folder() + " cannot be used: " + Trouble.words(e));
+            throw new Subcommands.CommandFailed(
+                    1, "the data folder " + commands.folder() + " cannot be used: " + IoErrorText.words(e));
         }
         commands.out()
                 .line(path + " is a " + one + " to start from: change it, then type "
@@ -85,10 +87,11 @@ final class NewProfile {
     }
 
     private String copy(Kit.Sort sort, String like) {
-        ProfileShelf shelf = ProfileShelf.of(commands.folder());
+        ProfileFiles shelf = ProfileFiles.of(commands.folder());
         return shelf.file(sort, like.toLowerCase(Locale.ROOT))
                 .filter(it -> it.problem().isEmpty())
                 .map(Kit.File::text)
-                .orElseThrow(() -> new Commands.Unfit(2, commands.kit().whyNot(sort, like)));
+                .orElseThrow(
+                        () -> new Subcommands.CommandFailed(2, commands.kit().whyNot(sort, like)));
     }
 }

@@ -9,9 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
-import takeup.journal.Trouble;
+import takeup.files.LabFiles;
+import takeup.files.OrderFolder;
+import takeup.journal.Archive;
+import takeup.journal.IoErrorText;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
+import takeup.order.Stage;
 import takeup.order.Whereabouts;
 import takeup.roll.RollId;
 
@@ -22,31 +26,31 @@ import takeup.roll.RollId;
  * @param folder where orders and rolls lie
  * @param clock the time of day
  */
-record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
-    static OrderDesk of(Commands commands, String from, String time) {
+record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
+    static OrderDesk of(Subcommands commands, String from, String time) {
         Clock clock;
         try {
             clock = Clock.of(Optional.ofNullable(time).map(Clock::parse));
         } catch (IllegalArgumentException e) {
-            throw new Commands.Unfit(2, e.getMessage());
+            throw new Subcommands.CommandFailed(2, e.getMessage());
         }
         if (from == null) {
             return new OrderDesk(commands, new OrderFolder(commands.folder(), false), clock);
         }
         Path base = Path.of(from).toAbsolutePath().normalize();
         if (from.isBlank() || !Files.isDirectory(base)) {
-            throw new Commands.Unfit(
+            throw new Subcommands.CommandFailed(
                     from.isBlank() ? 2 : 1, from.isBlank() ? "--from names no folder" : base + " is no folder");
         }
         return new OrderDesk(commands, new OrderFolder(base, true), clock);
     }
 
-    Out out() {
+    Console out() {
         return commands.out();
     }
 
-    LabShelf labs() {
-        return LabShelf.of(commands.folder());
+    LabFiles labs() {
+        return LabFiles.of(commands.folder());
     }
 
     /** Something to do while nobody else writes in the folder. */
@@ -60,7 +64,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         try {
             taken = folder.take();
         } catch (IOException e) {
-            throw new Commands.Unfit(1, folder.base() + " cannot be used: " + Trouble.words(e));
+            throw new Subcommands.CommandFailed(1, folder.base() + " cannot be used: " + IoErrorText.words(e));
         }
         try (taken) {
             return work.run();
@@ -72,7 +76,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         OrderFolder.Found<Order> found = folder.allOrders();
         if (!found.problems().isEmpty()) {
             found.problems().forEach(out()::error);
-            throw new Commands.Unfit(
+            throw new Subcommands.CommandFailed(
                     1,
                     "nothing was done: an order cannot be read, and its rolls could be ordered twice; put it "
                             + "right, or move it out of "
@@ -84,12 +88,12 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
     /** The order that was typed. */
     Order order(String typed) {
         String number = Order.parse(typed)
-                .orElseThrow(() -> new Commands.Unfit(2, typed + " is no order number: ORD-001, or 1"));
+                .orElseThrow(() -> new Subcommands.CommandFailed(2, typed + " is no order number: ORD-001, or 1"));
         OrderFolder.Found<Order> found = folder.allOrders();
         return found.all().stream()
                 .filter(it -> it.order().equals(number))
                 .findFirst()
-                .orElseThrow(() -> new Commands.Unfit(
+                .orElseThrow(() -> new Subcommands.CommandFailed(
                         1,
                         found.problems().stream()
                                 .filter(it -> it.contains(number))
@@ -105,9 +109,9 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
     /** A roll number as it is typed: R0007, r7 or 7. */
     static String roll(String typed) {
         return RollId.parse(typed)
-                .or(() -> RollId.parse(takeup.journal.Archive.FIRST_WRITER + typed))
+                .or(() -> RollId.parse(Archive.FIRST_WRITER + typed))
                 .map(RollId::toString)
-                .orElseThrow(() -> new Commands.Unfit(2, typed + " is no roll number: R0007, r7, or 7"));
+                .orElseThrow(() -> new Subcommands.CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
     }
 
     static List<String> typedRolls(List<String> typed) {
@@ -120,7 +124,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
     static List<String> rollsOf(Order order, List<String> typed) {
         List<String> rolls = typedRolls(typed);
         rolls.stream().filter(it -> !order.holds(it)).findFirst().ifPresent(it -> {
-            throw new Commands.Unfit(1, it + " is not in " + order.order());
+            throw new Subcommands.CommandFailed(1, it + " is not in " + order.order());
         });
         return rolls;
     }
@@ -132,7 +136,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         }
         TreeSet<String> all = new TreeSet<>();
         List<String> words = new ArrayList<>();
-        for (takeup.order.Stage stage : takeup.order.Stage.values()) {
+        for (Stage stage : Stage.values()) {
             long many = order.rolls().stream()
                     .filter(it -> order.stage(it.roll()) == stage)
                     .count();
@@ -156,7 +160,7 @@ record OrderDesk(Commands commands, OrderFolder folder, Clock clock) {
         for (Order order : orders) {
             boolean isOver = order.withdrawn()
                     || order.rolls().stream()
-                            .allMatch(it -> order.stage(it.roll()).compareTo(takeup.order.Stage.SCANS) >= 0);
+                            .allMatch(it -> order.stage(it.roll()).compareTo(Stage.SCANS) >= 0);
             if (!isOver) {
                 Whereabouts.corrected(order, rolls(order)).forEach(it -> due.add(order.order() + ": " + it));
             }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import takeup.files.OrderFolder;
+import takeup.handoff.IsoTime;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.order.ExposedRoll;
@@ -71,7 +73,7 @@ final class OrderList {
         return Json.object()
                 .and("order", order.order())
                 .and("revision", order.revision())
-                .and("madeAt", takeup.handoff.IsoTime.of(order.madeAt()))
+                .and("madeAt", IsoTime.of(order.madeAt()))
                 .and("withdrawn", order.withdrawn())
                 .and("lab", order.lab().key())
                 .and("reference", order.reference())

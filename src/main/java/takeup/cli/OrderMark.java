@@ -18,7 +18,7 @@ final class OrderMark {
 
     int mark(String number, String word, List<String> typed, String on) throws IOException {
         Stage stage = Stage.named(word)
-                .orElseThrow(() -> new Commands.Unfit(
+                .orElseThrow(() -> new Subcommands.CommandFailed(
                         2,
                         word + " is no stage: " + String.join(", ", Stage.all())
                                 + Nearest.question(word, Stage.all())));
@@ -41,13 +41,13 @@ final class OrderMark {
         try {
             return on == null ? desk.clock().now().toLocalDate() : LocalDate.parse(on);
         } catch (DateTimeException e) {
-            throw new Commands.Unfit(2, on + " is no date, such as 2026-09-14");
+            throw new Subcommands.CommandFailed(2, on + " is no date, such as 2026-09-14");
         }
     }
 
     int number(String typed, String roll, String number) throws IOException {
         if (number.length() > 40) {
-            throw new Commands.Unfit(2, "a lab's number has up to 40 characters");
+            throw new Subcommands.CommandFailed(2, "a lab's number has up to 40 characters");
         }
         OrderDesk.rollsOf(desk.order(typed), List.of(roll));
         return desk.alone(() -> {
@@ -70,11 +70,12 @@ final class OrderMark {
             Order order = standing(typed);
             if (order.isSent()
                     && !yes
-                    && !OnTerminal.saysYes(
+                    && !InTerminal.saysYes(
                             desk.out(),
                             order.order()
                                     + " has gone to the lab. Withdraw it all the same? Type yes, or Enter for no.")) {
-                throw new Commands.Unfit(1, order.order() + " has gone to the lab: tell the lab, then say --yes");
+                throw new Subcommands.CommandFailed(
+                        1, order.order() + " has gone to the lab: tell the lab, then say --yes");
             }
             desk.folder().save(order.taken());
             desk.out().line(order.order() + " is withdrawn; its rolls can be ordered again");
@@ -85,7 +86,7 @@ final class OrderMark {
     private Order standing(String number) {
         Order order = desk.order(number);
         if (order.withdrawn()) {
-            throw new Commands.Unfit(1, order.order() + " was withdrawn");
+            throw new Subcommands.CommandFailed(1, order.order() + " was withdrawn");
         }
         return order;
     }

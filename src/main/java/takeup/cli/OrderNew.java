@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import takeup.files.LabFiles;
+import takeup.files.OrderFolder;
+import takeup.files.Version;
 import takeup.order.Check;
 import takeup.order.Checks;
 import takeup.order.ExposedRoll;
@@ -17,16 +20,16 @@ import takeup.order.Wishes;
 /** {@code takeup order new}: collects finished rolls, says what is to be known of them, and writes the order. */
 final class OrderNew {
     private final OrderDesk desk;
-    private final OrderCommands.New typed;
+    private final OrderSubcommands.New typed;
 
-    OrderNew(OrderDesk desk, OrderCommands.New typed) {
+    OrderNew(OrderDesk desk, OrderSubcommands.New typed) {
         this.desk = desk;
         this.typed = typed;
     }
 
     int run() throws IOException {
         if (!Files.isDirectory(desk.folder().base())) {
-            throw new Commands.Unfit(
+            throw new Subcommands.CommandFailed(
                     1, "there is no roll yet in " + desk.folder().base());
         }
         List<String> asked = OrderDesk.typedRolls(typed.rolls);
@@ -39,7 +42,7 @@ final class OrderNew {
     }
 
     private int nothing() {
-        throw new Commands.Unfit(
+        throw new Subcommands.CommandFailed(
                 1, "no finished roll waits for an order in " + desk.folder().base());
     }
 
@@ -58,11 +61,11 @@ final class OrderNew {
                     .findFirst()
                     .orElse(null);
             if (roll == null && found.problems().isEmpty() && !without.contains(number)) {
-                throw new Commands.Unfit(
+                throw new Subcommands.CommandFailed(
                         1, "there is no roll " + number + " in " + desk.folder().base());
             }
             if (roll != null && roll.state().equals("withdrawn")) {
-                throw new Commands.Unfit(1, number + " was withdrawn: there is no such film");
+                throw new Subcommands.CommandFailed(1, number + " was withdrawn: there is no such film");
             }
         }
         List<ExposedRoll> rolls = found.all().stream()
@@ -75,7 +78,7 @@ final class OrderNew {
     }
 
     private Lab lab(List<Order> earlier) {
-        LabShelf labs = desk.labs();
+        LabFiles labs = desk.labs();
         Optional<String> last = earlier.isEmpty()
                 ? Optional.empty()
                 : Optional.of(earlier.get(earlier.size() - 1).lab().key()).filter(labs.keys()::contains);
@@ -83,7 +86,8 @@ final class OrderNew {
         Lab.Read read = labs.lab(key);
         if (read.lab().isEmpty()) {
             read.problems().forEach(desk.out()::error);
-            throw new Commands.Unfit(typed.lab == null ? 1 : 2, "the order needs a lab: takeup order labs lists them");
+            throw new Subcommands.CommandFailed(
+                    typed.lab == null ? 1 : 2, "the order needs a lab: takeup order labs lists them");
         }
         read.problems().forEach(desk.out()::error);
         return read.lab().get();
@@ -93,12 +97,12 @@ final class OrderNew {
         Wishes wishes = typed.test ? lab.usual().with(Wish.DENSITY, "no density correction") : lab.usual();
         for (java.util.Map.Entry<Wish, String> said : typed.wishes().entrySet()) {
             lab.whyNot(said.getKey(), said.getValue()).ifPresent(it -> {
-                throw new Commands.Unfit(2, it);
+                throw new Subcommands.CommandFailed(2, it);
             });
             try {
                 wishes = wishes.with(said.getKey(), said.getValue());
             } catch (IllegalArgumentException e) {
-                throw new Commands.Unfit(2, e.getMessage());
+                throw new Subcommands.CommandFailed(2, e.getMessage());
             }
         }
         return wishes;
@@ -117,7 +121,7 @@ final class OrderNew {
         (typed.yes ? chosen.problems : stops).forEach(desk.out()::error);
         if (!stops.isEmpty()
                 && !typed.yes
-                && !OnTerminal.saysYes(desk.out(), "Order it all the same? Type yes, or Enter for no.")) {
+                && !InTerminal.saysYes(desk.out(), "Order it all the same? Type yes, or Enter for no.")) {
             desk.out().error("nothing was ordered: put it right, leave a roll out with --without ROLL, or say --yes");
             return 1;
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import takeup.files.Version;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderCsv;
@@ -14,19 +15,19 @@ import takeup.order.Whereabouts;
 /** {@code takeup order show}: an order to read, to print, or for another program. Only reads. */
 final class OrderShow {
     private final OrderDesk desk;
-    private final OrderCommands.Show typed;
+    private final OrderSubcommands.Show typed;
 
-    OrderShow(OrderDesk desk, OrderCommands.Show typed) {
+    OrderShow(OrderDesk desk, OrderSubcommands.Show typed) {
         this.desk = desk;
         this.typed = typed;
     }
 
     int run() throws IOException {
         if ((typed.text ? 1 : 0) + (typed.json ? 1 : 0) + (typed.csv ? 1 : 0) + (typed.html ? 1 : 0) > 1) {
-            throw new Commands.Unfit(2, "--text, --json, --csv or --html, one of them");
+            throw new Subcommands.CommandFailed(2, "--text, --json, --csv or --html, one of them");
         }
         if (!typed.html && (typed.withFrames || typed.paper != null) || typed.withNotes && !typed.withFrames) {
-            throw new Commands.Unfit(
+            throw new Subcommands.CommandFailed(
                     2,
                     !typed.html ? "--paper and --with-frames go with --html" : "--with-notes goes with --with-frames");
         }
@@ -35,7 +36,7 @@ final class OrderShow {
                 : OrderHtml.PAPERS.stream()
                         .filter(it -> it.equalsIgnoreCase(typed.paper))
                         .findFirst()
-                        .orElseThrow(() -> new Commands.Unfit(
+                        .orElseThrow(() -> new Subcommands.CommandFailed(
                                 2, typed.paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS)));
         Order order = desk.order(typed.number);
         List<ExposedRoll> rolls = desk.rolls(order);
@@ -52,7 +53,7 @@ final class OrderShow {
                                         typed.withNotes)
                                 : OrderText.of(order);
         if (typed.file != null) {
-            RollsCommand.write(Path.of(typed.file), text.getBytes(StandardCharsets.UTF_8));
+            RollsSubcommand.write(Path.of(typed.file), text.getBytes(StandardCharsets.UTF_8));
         } else if (typed.json || typed.csv || typed.html) {
             desk.out().raw(text);
         } else {

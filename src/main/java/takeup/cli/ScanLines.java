@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.review.Density;
 import takeup.review.Review;
-import takeup.review.Row;
+import takeup.review.ScanRow;
 import takeup.roll.Roll;
 import takeup.screen.Width;
 
@@ -14,17 +14,17 @@ final class ScanLines {
     private ScanLines() {}
 
     /** A line for each row of a proposal. */
-    static List<String> of(List<Row> rows) {
+    static List<String> of(List<ScanRow> rows) {
         int file = 4;
         int set = 4;
         int read = 4;
-        for (Row row : rows) {
+        for (ScanRow row : rows) {
             file = Math.max(file, Math.min(40, Width.of(row.file())));
             set = Math.max(set, Math.min(28, Width.of(row.set())));
             read = Math.max(read, Math.min(30, Width.of(row.read())));
         }
         List<String> lines = new ArrayList<>();
-        for (Row row : rows) {
+        for (ScanRow row : rows) {
             String number = row.scan() < 0 ? "" : Integer.toString(row.scan() + 1);
             lines.add((Width.padLeft(number, 3) + "  " + Width.pad(row.file(), file) + "  "
                             + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.set(), set) + "  "

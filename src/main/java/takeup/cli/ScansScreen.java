@@ -6,19 +6,20 @@ import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
+import takeup.files.JournalStore;
 import takeup.journal.Archive;
-import takeup.journal.Trouble;
-import takeup.review.Picture;
+import takeup.journal.IoErrorText;
 import takeup.review.Review;
 import takeup.review.ScanDesk;
-import takeup.screen.Environment;
-import takeup.screen.NoTerminal;
+import takeup.scans.Picture;
 import takeup.screen.ScansView;
 import takeup.screen.Size;
-import takeup.screen.Terminal;
 import takeup.screen.Theme;
-import takeup.shoot.Key;
-import takeup.shoot.ScanKeys;
+import takeup.session.Key;
+import takeup.session.ScanKeys;
+import takeup.terminal.NoTerminal;
+import takeup.terminal.Terminal;
+import takeup.terminal.TerminalEnvironment;
 
 /** The Scans view on a terminal: one key at a time; what it decides is on the disk before the view says so. */
 final class ScansScreen {
@@ -35,7 +36,7 @@ final class ScansScreen {
     }
 
     /** Runs until the photographer leaves. */
-    void run(ScanDesk first, Environment environment, String theme) throws NoTerminal {
+    void run(ScanDesk first, TerminalEnvironment environment, String theme) throws NoTerminal {
         try (Terminal terminal = Terminal.open(environment, Theme.named(theme).orElseThrow())) {
             terminal.listen(
                     key -> keys.add(Optional.of(key)),
@@ -67,10 +68,10 @@ final class ScansScreen {
         if (desk.wanted().isEmpty()) {
             return desk;
         }
-        try (Disk disk = Disk.take(archive)) {
+        try (JournalStore disk = JournalStore.take(archive)) {
             disk.keep(desk.roll().id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), desk.wanted());
         } catch (IOException e) {
-            return desk.notKept(Trouble.words(e));
+            return desk.notKept(IoErrorText.words(e));
         }
         return desk.kept(Review.of(archive.reviewOf(desk.roll().id()).records()));
     }

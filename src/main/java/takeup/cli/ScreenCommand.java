@@ -10,25 +10,29 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
+import takeup.files.Settings;
+import takeup.files.StartupState;
+import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
-import takeup.journal.Trouble;
+import takeup.journal.IoErrorText;
 import takeup.journal.Writer;
 import takeup.kit.Kit;
-import takeup.roll.Recorded;
+import takeup.report.RollSummary;
 import takeup.roll.Roll;
-import takeup.screen.Environment;
-import takeup.screen.NoTerminal;
+import takeup.roll.RollRecord;
 import takeup.screen.Screen;
 import takeup.screen.Size;
-import takeup.screen.Terminal;
 import takeup.screen.Theme;
-import takeup.shoot.DayRolls;
-import takeup.shoot.Effect;
-import takeup.shoot.Key;
-import takeup.shoot.Message;
-import takeup.shoot.RollLine;
-import takeup.shoot.Shoot;
-import takeup.shoot.Step;
+import takeup.session.Effect;
+import takeup.session.Key;
+import takeup.session.Message;
+import takeup.session.Session;
+import takeup.session.Transition;
+import takeup.terminal.NoTerminal;
+import takeup.terminal.Terminal;
+import takeup.terminal.TerminalEnvironment;
 
 /** The full screen: opens the data folder and the terminal, and runs the only loop. */
 final class ScreenCommand {
@@ -42,14 +46,14 @@ final class ScreenCommand {
 
     private final Path folder;
     private final Settings settings;
-    private final Out out;
+    private final Console out;
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
-    private final Ticks ticks = new Ticks();
+    private final MonotonicClock ticks = new MonotonicClock();
     private final CountDownLatch left = new CountDownLatch(1);
-    private Optional<Disk> disk = Optional.empty();
+    private Optional<JournalStore> disk = Optional.empty();
 
-    ScreenCommand(Path folder, Settings settings, Out out) {
+    ScreenCommand(Path folder, Settings settings, Console out) {
         this.folder = folder;
         this.settings = settings;
         this.out = out;
@@ -64,12 +68,12 @@ final class ScreenCommand {
     static final Before NOTHING = () -> {};
 
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
-    int run(Environment environment, String themeName) {
+    int run(TerminalEnvironment environment, String themeName) {
         return run(environment, themeName, NOTHING);
     }
 
     /** The same, with something to prepare once it is known that there is a terminal. */
-    int run(Environment environment, String themeName, Before before) {
+    int run(TerminalEnvironment environment, String themeName, Before before) {
         Theme theme = Theme.named(themeName).orElseThrow();
         Terminal terminal;
         try {
@@ -83,17 +87,17 @@ final class ScreenCommand {
 
     /** The same on a terminal that was taken already; it is given back. */
     int run(Terminal terminal, String themeName, Before before) {
-        Shoot shoot;
+        Session shoot;
         try {
             before.run();
             shoot = begin(themeName);
         } catch (IOException e) {
             terminal.close();
-            out.error("the data folder " + folder + " cannot be used: " + Trouble.words(e));
+            out.error("the data folder " + folder + " cannot be used: " + IoErrorText.words(e));
             return 1;
         }
         // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
-        DayRolls.finishedUnread(shoot.kept(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
+        RollsOfDay.finishedUnread(shoot.kept(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
         Thread keeper = new Thread(this::keep, "disk");
         keeper.setDaemon(true);
         keeper.start();
@@ -105,7 +109,7 @@ final class ScreenCommand {
             return 0;
         } catch (RuntimeException | Error e) {
             terminal.close();
-            Mistake.told(e, folder, now()).forEach(terminal::farewell);
+            CrashReport.told(e, folder, now()).forEach(terminal::farewell);
             return 1;
         } finally {
             left.countDown();
@@ -123,33 +127,34 @@ final class ScreenCommand {
         }
     }
 
-    private Shoot begin(String theme) throws IOException {
+    private Session begin(String theme) throws IOException {
         Archive archive = new Archive(folder, settings.writer());
         Optional<String> readOnly = Optional.empty();
         try {
-            disk = Optional.of(Disk.take(archive));
+            disk = Optional.of(JournalStore.take(archive));
         } catch (Writer.Taken e) {
             readOnly = Optional.of(e.getMessage());
         } catch (IOException e) {
             if (!java.nio.file.Files.isDirectory(folder)) {
                 throw e;
             }
-            readOnly = Optional.of(Trouble.words(e));
+            readOnly = Optional.of(IoErrorText.words(e));
         }
-        Kit kit = new Kit(ProfileShelf.of(folder), settings.framesLeft());
-        Opening opening = (disk.isPresent() ? Opening.of(disk.get(), kit) : Opening.of(archive, kit)).mended(disk);
+        Kit kit = new Kit(ProfileFiles.of(folder), settings.framesLeft());
+        StartupState opening =
+                (disk.isPresent() ? StartupState.of(disk.get(), kit) : StartupState.of(archive, kit)).mended(disk);
         List<String> problems = new ArrayList<>(settings.problems());
         problems.addAll(opening.problems());
         if (disk.isPresent()) {
             try {
                 disk.get().settleLeftOvers(opening.situation().rolls().values());
             } catch (IOException e) {
-                problems.add("the export of a finished roll could not be written: " + Trouble.words(e));
+                problems.add("the export of a finished roll could not be written: " + IoErrorText.words(e));
             }
         }
-        Shoot shoot = Shoot.begin(
+        Session shoot = Session.begin(
                 opening.situation(),
-                new Shoot.Settings(settings.writer(), folder.toString(), readOnly),
+                new Session.Settings(settings.writer(), folder.toString(), readOnly),
                 theme,
                 problems,
                 now(),
@@ -165,8 +170,8 @@ final class ScreenCommand {
         return ticks.now();
     }
 
-    private List<String> loop(Terminal terminal, Shoot first) {
-        Shoot shoot = first;
+    private List<String> loop(Terminal terminal, Session first) {
+        Session shoot = first;
         terminal.listen(
                 key -> {
                     messages.add(new Message.Pressed(key, now(), ticks()));
@@ -191,13 +196,13 @@ final class ScreenCommand {
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
-            Step step = Shoot.update(shoot, message);
+            Transition step = Session.update(shoot, message);
             shoot = step.shoot();
             if (!theme.equals(shoot.view().theme())) {
                 theme = shoot.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
                 if (terminal.isColourless()) {
-                    messages.add(new Message.Told(
+                    messages.add(new Message.Notice(
                             "theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
                 }
             }
@@ -255,7 +260,7 @@ final class ScreenCommand {
                 continue;
             }
             if (effect == null) {
-                disk.ifPresent(Disk::sweep);
+                disk.ifPresent(JournalStore::sweep);
                 isSwept = true;
                 continue;
             }
@@ -269,19 +274,19 @@ final class ScreenCommand {
                     messages.add(new Message.Fetched(
                             fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
                 }
-                messages.add(new Message.Told("something went wrong on the way to the disk: " + e.getMessage()));
+                messages.add(new Message.Notice("something went wrong on the way to the disk: " + e.getMessage()));
             }
         }
     }
 
     private void done(Effect effect) {
         Archive archive = new Archive(folder, settings.writer());
-        if (effect instanceof Effect.Keep keep) {
+        if (effect instanceof Effect.Save keep) {
             keep(keep);
         } else if (effect instanceof Effect.Fetch fetch) {
-            Archive.Opened<Recorded> opened = archive.roll(fetch.roll());
+            Archive.Opened<RollRecord> opened = archive.roll(fetch.roll());
             messages.add(new Message.Fetched(
-                    fetch.roll(), Opening.steps(fetch.roll(), opened.records()), opened.problems()));
+                    fetch.roll(), StartupState.steps(fetch.roll(), opened.records()), opened.problems()));
         } else if (effect instanceof Effect.Draft draft && disk.isPresent()) {
             try {
                 disk.get().draft(draft.text());
@@ -291,32 +296,32 @@ final class ScreenCommand {
         } else if (effect instanceof Effect.ListRolls) {
             List<String> problems = new ArrayList<>();
             try {
-                messages.add(new Message.Listed(Opening.allRolls(archive, RollLine::of, problems)));
+                messages.add(new Message.Listed(StartupState.allRolls(archive, RollSummary::of, problems)));
             } catch (IOException e) {
-                problems.add("the rolls cannot be listed: " + Trouble.words(e));
+                problems.add("the rolls cannot be listed: " + IoErrorText.words(e));
             }
-            problems.stream().findFirst().ifPresent(it -> messages.add(new Message.Told(it)));
+            problems.stream().findFirst().ifPresent(it -> messages.add(new Message.Notice(it)));
         }
     }
 
-    private void keep(Effect.Keep keep) {
+    private void keep(Effect.Save keep) {
         long step = keep.step().step();
         try {
             disk.orElseThrow(() -> new IOException("this is read only")).keep(keep.step());
         } catch (IOException | RuntimeException e) {
-            messages.add(new Message.NotKept(
-                    step, e instanceof IOException io ? Trouble.words(io) : String.valueOf(e.getMessage())));
+            messages.add(new Message.SaveFailed(
+                    step, e instanceof IOException io ? IoErrorText.words(io) : String.valueOf(e.getMessage())));
             return;
         }
-        messages.add(new Message.Kept(step));
-        disk.get().remarks().forEach(it -> messages.add(new Message.Told(it)));
+        messages.add(new Message.Saved(step));
+        disk.get().remarks().forEach(it -> messages.add(new Message.Notice(it)));
         try {
             disk.get().settle(keep.settle());
         } catch (IOException e) {
             String rolls = String.join(
                     ", ",
                     keep.settle().stream().map(Roll::id).map(Object::toString).toList());
-            messages.add(new Message.Told("the export of " + rolls + " could not be written: " + Trouble.words(e)
+            messages.add(new Message.Notice("the export of " + rolls + " could not be written: " + IoErrorText.words(e)
                     + "; it is tried again at the next start"));
         }
     }
@@ -333,7 +338,7 @@ final class ScreenCommand {
                 disk.get().close();
             }
         } catch (IOException e) {
-            out.error("closing the journals: " + Trouble.words(e));
+            out.error("closing the journals: " + IoErrorText.words(e));
         }
     }
 }

@@ -2,14 +2,14 @@ package takeup.cli;
 
 import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
-import takeup.review.Slate;
-import takeup.screen.Environment;
-import takeup.screen.NoTerminal;
+import takeup.scans.Slate;
 import takeup.screen.Size;
 import takeup.screen.SlateView;
-import takeup.screen.Terminal;
 import takeup.screen.Theme;
-import takeup.shoot.Key;
+import takeup.session.Key;
+import takeup.terminal.NoTerminal;
+import takeup.terminal.Terminal;
+import takeup.terminal.TerminalEnvironment;
 
 /** A slate over the whole terminal until a key is pressed. */
 final class SlateScreen {
@@ -18,7 +18,7 @@ final class SlateScreen {
 
     private volatile boolean ended;
 
-    void run(Slate slate, String words, Environment environment, String theme) throws NoTerminal {
+    void run(Slate slate, String words, TerminalEnvironment environment, String theme) throws NoTerminal {
         try (Terminal terminal = Terminal.open(environment, Theme.named(theme).orElseThrow())) {
             terminal.listen(
                     key -> keys.add(Optional.of(key)),

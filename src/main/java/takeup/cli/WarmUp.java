@@ -9,10 +9,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import takeup.journal.Trouble;
-import takeup.screen.Environment;
-import takeup.screen.Terminal;
+import takeup.files.Settings;
+import takeup.journal.IoErrorText;
 import takeup.screen.Theme;
+import takeup.terminal.Terminal;
+import takeup.terminal.TerminalEnvironment;
 
 /**
  * {@code takeup --warm}: the way to the screen gone once with nobody watching, on a roll in a temporary folder. The
@@ -25,11 +26,12 @@ final class WarmUp {
 
     private WarmUp() {}
 
-    static int run(Out out) {
+    static int run(Console out) {
         try {
             Path folder = Files.createTempDirectory("takeup-warm");
             try {
-                Environment environment = Environment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
+                TerminalEnvironment environment =
+                        TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
                 for (String keys : List.of("", KEYS, "")) {
                     Terminal terminal = Terminal.unseen(
                             new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)),
@@ -46,7 +48,7 @@ final class WarmUp {
                 delete(folder);
             }
         } catch (IOException e) {
-            out.error("the warm-up could not be done: " + Trouble.words(e));
+            out.error("the warm-up could not be done: " + IoErrorText.words(e));
             return 1;
         }
     }

@@ -45,7 +45,7 @@ public record Day(
         Map<Place, Film> films,
         Set<String> flashed,
         Map<String, Timer> timers,
-        Job job,
+        ShootPlan job,
         boolean routine,
         Optional<Paper> paper) {
     /** The first day of all. */
@@ -62,7 +62,7 @@ public record Day(
             Map.of(),
             Set.of(),
             Map.of(),
-            Job.NONE,
+            ShootPlan.NONE,
             true,
             Optional.empty());
 
@@ -226,14 +226,14 @@ public record Day(
     /**
      * A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera.
      */
-    Day touched(DayEvent.Touched touched) {
+    Day touched(DayEvent.RollClosed touched) {
         return touched.film()
                 .map(it -> loaded(touched.place(), it).with(job.with(job.bag().finished(touched.roll()))))
                 .orElse(this);
     }
 
     /** With another shoot, plan or bag. */
-    Day with(Job other) {
+    Day with(ShootPlan other) {
         return new Day(
                 active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other,
                 routine, paper);

@@ -25,19 +25,19 @@ public sealed interface DayEvent {
 
     /** A case for each kind. */
     interface Cases<R> {
-        R took(Took event);
+        R took(CameraSelected event);
 
         R changed(Changed event);
 
-        R metered(Metered event);
+        R metered(MeterSelected event);
 
-        R lit(Lit event);
+        R lit(LightMetered event);
 
-        R flashLit(FlashLit event);
+        R flashLit(FlashMetered event);
 
         R quieted(Quieted event);
 
-        R touched(Touched event);
+        R touched(RollClosed event);
 
         R carried(Carried event);
 
@@ -75,7 +75,7 @@ public sealed interface DayEvent {
     }
 
     /** A camera or back became the active one. */
-    record Took(Place place) implements DayEvent {
+    record CameraSelected(Place place) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.took(place);
@@ -106,7 +106,7 @@ public sealed interface DayEvent {
     }
 
     /** Another meter was taken up, or it was preset to a time. */
-    record Metered(String meter, Optional<ExposureTime> preset) implements DayEvent {
+    record MeterSelected(String meter, Optional<ExposureTime> preset) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.metered(meter, preset);
@@ -119,8 +119,8 @@ public sealed interface DayEvent {
     }
 
     /** A light reading was taken, with which meter, and what was said about it then and need not be said again. */
-    record Lit(Light light, String meter, List<Warning.Code> said) implements DayEvent {
-        public Lit {
+    record LightMetered(Light light, String meter, List<Warning.Code> said) implements DayEvent {
+        public LightMetered {
             said = List.copyOf(said);
         }
 
@@ -136,7 +136,7 @@ public sealed interface DayEvent {
     }
 
     /** A flash reading was taken. */
-    record FlashLit(FlashLight flash) implements DayEvent {
+    record FlashMetered(FlashLight flash) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.flashLit(flash);
@@ -165,7 +165,7 @@ public sealed interface DayEvent {
      * A roll was finished, or a finished one was changed: so that the last thing done is known without opening it. When
      * it is finished, what it was loaded with stays behind for the next {@code load} in its place.
      */
-    record Touched(RollId roll, Place place, Optional<Film> film) implements DayEvent {
+    record RollClosed(RollId roll, Place place, Optional<Film> film) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.touched(this);
@@ -289,7 +289,7 @@ public sealed interface DayEvent {
     }
 
     /** A shoot was opened; one that was open is closed. */
-    record Opened(Occasion occasion) implements DayEvent {
+    record Opened(ShootInfo occasion) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.with(day.job().with(occasion));

@@ -2,8 +2,8 @@ package takeup.day;
 
 import java.util.Optional;
 import takeup.kit.Hold;
-import takeup.roll.Change;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /**
  * What belongs to a camera and comes back with it: how it is set, and what suggestions are to keep.
@@ -16,7 +16,7 @@ public record InHand(Setting setting, Optional<Hold> hold) {
     public static final InHand NOTHING = new InHand(Setting.NONE, Optional.empty());
 
     /** After a change of the setting. */
-    public InHand with(Change change) {
+    public InHand with(SettingPatch change) {
         return new InHand(setting.with(change), hold);
     }
 

@@ -8,15 +8,15 @@ import takeup.kit.Filter;
 import takeup.kit.Json;
 import takeup.kit.Lens;
 import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
 import takeup.roll.Setting;
-import takeup.roll.Verdict;
 
 /** The fields that a frame and each further exposure on it have in common, from {@code at} to {@code tripod}. */
 final class ExposureFields {
     private ExposureFields() {}
 
     /** Adds the fields of an exposure, in the order that files hold them. */
-    static void into(Json.Obj json, Exposure exposure, Verdict verdict) {
+    static void into(Json.Obj json, Exposure exposure, ExposureResult verdict) {
         Setting setting = exposure.setting();
         json.and("at", exposure.at().map(IsoTime::of))
                 .and("atKnown", exposure.at().isPresent());

@@ -13,12 +13,12 @@ import takeup.kit.Warning;
 import takeup.roll.Assignment;
 import takeup.roll.CounterCheck;
 import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
-import takeup.roll.Verdict;
 
 /**
  * A roll as JSON for other programs: format {@code takeup-roll}, version 1, described by the schema {@code roll}. Not
@@ -175,7 +175,7 @@ public final class RollJson {
                 .and("sequence", sequence)
                 .and("was", frame.was())
                 .and("kind", frame.kind());
-        ExposureFields.into(json, shown(frame), Verdict.of(roll, frame));
+        ExposureFields.into(json, shown(frame), ExposureResult.of(roll, frame));
         return json.and("warnings", warnings.stream().map(Warning::json).toList())
                 .and("note", frame.note())
                 .and(
@@ -195,7 +195,7 @@ public final class RollJson {
 
     private static Json further(Film film, Exposure exposure) {
         Json.Obj json = Json.object();
-        ExposureFields.into(json, exposure, Verdict.of(film, exposure));
+        ExposureFields.into(json, exposure, ExposureResult.of(film, exposure));
         return json;
     }
 }

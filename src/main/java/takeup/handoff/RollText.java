@@ -13,12 +13,12 @@ import takeup.kit.Lens;
 import takeup.kit.Warning;
 import takeup.roll.CounterCheck;
 import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
-import takeup.roll.Verdict;
 
 /**
  * A roll as plain text for people: what it is, then a table of its frames. Differences in light are words ({@code 0.9
@@ -130,7 +130,7 @@ public final class RollText {
             table.row(row(
                     Integer.toString(frame.number()),
                     RollJson.shown(frame),
-                    Verdict.of(roll, frame).errorStops(),
+                    ExposureResult.of(roll, frame).errorStops(),
                     frame.kind() == Frame.Kind.EXPOSED ? "" : frame.kind().toString(),
                     ofFrame(frame),
                     codes,
@@ -139,7 +139,7 @@ public final class RollText {
                 table.row(row(
                         "",
                         more,
-                        Verdict.of(roll.film(), more).errorStops(),
+                        ExposureResult.of(roll.film(), more).errorStops(),
                         "",
                         List.of("exposed again"),
                         "",

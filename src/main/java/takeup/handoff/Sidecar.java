@@ -16,6 +16,7 @@ import takeup.exposure.Stops;
 import takeup.kit.FrameSize;
 import takeup.kit.Lens;
 import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
@@ -169,7 +170,7 @@ public final class Sidecar {
                         it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, "
                                 + it.method().word()));
         exposure.setting().filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
-        takeup.roll.Verdict.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
+        ExposureResult.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
         verdict.ifPresent(it -> words.add("verdict " + it));
         return String.join("; ", words);
     }

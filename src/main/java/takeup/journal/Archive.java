@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import takeup.day.DayRecorded;
+import takeup.day.DayRecord;
 import takeup.review.ReviewEvent;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
+import takeup.roll.RollRecord;
 
 /**
  * The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes
@@ -24,7 +24,7 @@ import takeup.roll.RollNumbers;
 public final class Archive {
     private static final String ENDING = ".journal";
 
-    private final Drive drive;
+    private final FileSystem drive;
     /** The letters of the writer whose days have no letters in their names. */
     public static final String FIRST_WRITER = "R";
 
@@ -38,14 +38,14 @@ public final class Archive {
 
     /** The same as one of several writers sees it: all rolls, and this writer's own days. */
     public Archive(Path folder, String writer) {
-        this(Drive.REAL, folder, writer);
+        this(FileSystem.REAL, folder, writer);
     }
 
-    Archive(Drive drive, Path folder) {
+    Archive(FileSystem drive, Path folder) {
         this(drive, folder, FIRST_WRITER);
     }
 
-    Archive(Drive drive, Path folder, String writer) {
+    Archive(FileSystem drive, Path folder, String writer) {
         this.drive = drive;
         this.folder = folder;
         this.writer = writer;
@@ -72,12 +72,12 @@ public final class Archive {
 
     /** Whose day a file is by its name: 2026-09-12 the first writer's, 2026-09-12-AB the one of AB. */
     private static Optional<String> dayWriter(String name) {
-        if (Plainly.date(name).isPresent()) {
+        if (FastIsoParser.date(name).isPresent()) {
             return Optional.of(FIRST_WRITER);
         }
         String letters = name.length() > 11
                         && name.charAt(10) == '-'
-                        && Plainly.date(name.substring(0, 10)).isPresent()
+                        && FastIsoParser.date(name.substring(0, 10)).isPresent()
                 ? name.substring(11)
                 : "";
         return RollId.parse(letters + "1")
@@ -139,8 +139,8 @@ public final class Archive {
      */
     public Optional<LocalDate> wentBackTo() {
         try {
-            return drive.kind(wentBackFile()) == Drive.Kind.FILE && drive.size(wentBackFile()) == 10
-                    ? Plainly.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII))
+            return drive.kind(wentBackFile()) == FileSystem.Kind.FILE && drive.size(wentBackFile()) == 10
+                    ? FastIsoParser.date(new String(drive.read(wentBackFile()), StandardCharsets.US_ASCII))
                     : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
@@ -164,14 +164,14 @@ public final class Archive {
     /** What was decided about the scans of a roll; nothing and no problem where there is no such file. */
     public Opened<ReviewEvent> reviewOf(RollId roll) {
         try {
-            return drive.kind(review(roll)) == Drive.Kind.NOTHING
+            return drive.kind(review(roll)) == FileSystem.Kind.NOTHING
                     ? new Opened<>(List.of(), List.of())
                     : read(
                             review(roll),
                             it -> ReviewEventJson.event(new Fields(it.whole()), it::event),
                             (records, gap) -> "");
         } catch (IOException e) {
-            return new Opened<>(List.of(), List.of(roll + ENDING + ":1: cannot be read: " + Trouble.words(e)));
+            return new Opened<>(List.of(), List.of(roll + ENDING + ":1: cannot be read: " + IoErrorText.words(e)));
         }
     }
 
@@ -182,7 +182,7 @@ public final class Archive {
     /** What was being typed when the program ended last; empty if nothing was, or it cannot be read. */
     public Optional<String> draft() {
         try {
-            if (drive.kind(draftFile()) != Drive.Kind.FILE || drive.size(draftFile()) > 200_000) {
+            if (drive.kind(draftFile()) != FileSystem.Kind.FILE || drive.size(draftFile()) > 200_000) {
                 return Optional.empty();
             }
             String text = StandardCharsets.UTF_8
@@ -246,7 +246,7 @@ public final class Archive {
 
     /** What lies in the data folder beside what is read, in words; often nothing. */
     public List<String> leftOvers() throws IOException {
-        return new LeftOvers(drive, folder).find();
+        return new StrayFiles(drive, folder).find();
     }
 
     /** The dates of the days that have a journal of this writer, oldest first. */
@@ -254,23 +254,23 @@ public final class Archive {
         List<LocalDate> dates = new ArrayList<>();
         for (String name : Folders.names(drive, folder.resolve("days"), ENDING)) {
             if (dayWriter(name).equals(Optional.of(writer))) {
-                Plainly.date(name.substring(0, 10)).ifPresent(dates::add);
+                FastIsoParser.date(name.substring(0, 10)).ifPresent(dates::add);
             }
         }
         return dates;
     }
 
     /** The records of a roll, wherever its journal lies; where it lies twice, of the longer one. */
-    public Opened<Recorded> roll(RollId id) {
+    public Opened<RollRecord> roll(RollId id) {
         Path path;
         boolean twice;
         try {
             path = where(id);
             twice = liesTwice(id);
         } catch (IOException e) {
-            return new Opened<>(List.of(), List.of(id + ENDING + ":1: cannot be read: " + Trouble.words(e)));
+            return new Opened<>(List.of(), List.of(id + ENDING + ":1: cannot be read: " + IoErrorText.words(e)));
         }
-        Opened<Recorded> found = roll(path);
+        Opened<RollRecord> found = roll(path);
         if (!twice) {
             return found;
         }
@@ -286,8 +286,8 @@ public final class Archive {
 
     private boolean isBeginningOfOther(RollId id) {
         try {
-            return Aside.isBeginning(drive, open(id), Folders.read(drive, finished(id)))
-                    || Aside.isBeginning(drive, finished(id), Folders.read(drive, open(id)));
+            return Quarantine.isBeginning(drive, open(id), Folders.read(drive, finished(id)))
+                    || Quarantine.isBeginning(drive, finished(id), Folders.read(drive, open(id)));
         } catch (IOException e) {
             return false;
         }
@@ -295,7 +295,7 @@ public final class Archive {
 
     /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */
     Path where(RollId id) throws IOException {
-        if (drive.kind(finished(id)) == Drive.Kind.NOTHING) {
+        if (drive.kind(finished(id)) == FileSystem.Kind.NOTHING) {
             return open(id);
         }
         return liesTwice(id)
@@ -306,13 +306,13 @@ public final class Archive {
     }
 
     private boolean liesTwice(RollId id) throws IOException {
-        return drive.kind(open(id)) != Drive.Kind.NOTHING && drive.kind(finished(id)) != Drive.Kind.NOTHING;
+        return drive.kind(open(id)) != FileSystem.Kind.NOTHING && drive.kind(finished(id)) != FileSystem.Kind.NOTHING;
     }
 
-    private Opened<Recorded> roll(Path path) {
-        Opened<Recorded> found = read(
+    private Opened<RollRecord> roll(Path path) {
+        Opened<RollRecord> found = read(
                 path,
-                it -> new Recorded(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)),
+                it -> new RollRecord(it.step(), it.at(), RollEventJson.event(new Fields(it.whole()), it::event)),
                 MissingFrames::words);
         String name = path.getFileName().toString();
         boolean isOther = !found.records.isEmpty()
@@ -328,23 +328,23 @@ public final class Archive {
     }
 
     /** The records of a day. */
-    public Opened<DayRecorded> dayOf(LocalDate date) {
+    public Opened<DayRecord> dayOf(LocalDate date) {
         return read(
                 day(date),
-                it -> new DayRecorded(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)),
+                it -> new DayRecord(it.step(), it.at(), DayEventJson.event(new Fields(it.whole()), it::event)),
                 (records, gap) -> "");
     }
 
     /** Whether a later version wrote a journal: nothing is written to such a one, and it is left where it lies. */
     public boolean isLater(RollId id) throws IOException {
         Path path = where(id);
-        return drive.kind(path) == Drive.Kind.FILE
-                && Lines.read(path.getFileName().toString(), Folders.read(drive, path))
+        return drive.kind(path) == FileSystem.Kind.FILE
+                && JournalLines.read(path.getFileName().toString(), Folders.read(drive, path))
                         .newer();
     }
 
     private interface Decoder<T> {
-        T decode(Lines.Line line);
+        T decode(JournalLines.Line line);
     }
 
     /** What the records before and after a gap, at that place in the list, say of what is missing. */
@@ -358,9 +358,9 @@ public final class Archive {
         try {
             bytes = Folders.read(drive, path);
         } catch (IOException e) {
-            return new Opened<>(List.of(), List.of(name + ":1: cannot be read: " + Trouble.words(e)));
+            return new Opened<>(List.of(), List.of(name + ":1: cannot be read: " + IoErrorText.words(e)));
         }
-        Lines.Content content = Lines.read(name, bytes);
+        JournalLines.Content content = JournalLines.read(name, bytes);
         List<String> problems = new ArrayList<>(content.problems());
         if (content.newer()) {
             problems.add(name
@@ -371,7 +371,7 @@ public final class Archive {
         List<Integer> gaps = new ArrayList<>();
         List<String> heads = new ArrayList<>();
         int before = 0;
-        for (Lines.Line line : content.lines()) {
+        for (JournalLines.Line line : content.lines()) {
             if (line.n() > before + 1) {
                 gaps.add(records.size());
                 heads.add(name + ":" + line.number() + ": in front of this line "

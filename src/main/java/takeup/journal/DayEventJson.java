@@ -11,8 +11,8 @@ import java.util.function.Supplier;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
-import takeup.day.Job;
 import takeup.day.Place;
+import takeup.day.ShootPlan;
 import takeup.day.Timer;
 import takeup.kit.Hold;
 import takeup.kit.Json;
@@ -33,7 +33,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj took(DayEvent.Took took) {
+    public Json.Obj took(DayEvent.CameraSelected took) {
         return event("camera").and("place", of(took.place()));
     }
 
@@ -43,14 +43,14 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj metered(DayEvent.Metered metered) {
+    public Json.Obj metered(DayEvent.MeterSelected metered) {
         Json.Obj json = event("meter").and("meter", metered.meter());
         metered.preset().ifPresent(it -> json.and("preset", ExposureJson.of(it)));
         return json;
     }
 
     @Override
-    public Json.Obj lit(DayEvent.Lit lit) {
+    public Json.Obj lit(DayEvent.LightMetered lit) {
         return event("light")
                 .and("light", ExposureJson.of(lit.light()))
                 .and("meter", lit.meter())
@@ -58,7 +58,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj flashLit(DayEvent.FlashLit lit) {
+    public Json.Obj flashLit(DayEvent.FlashMetered lit) {
         return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
     }
 
@@ -68,7 +68,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj touched(DayEvent.Touched touched) {
+    public Json.Obj touched(DayEvent.RollClosed touched) {
         Json.Obj json = event("roll").and("roll", touched.roll()).and("place", of(touched.place()));
         touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
         return json;
@@ -106,12 +106,12 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj opened(DayEvent.Opened opened) {
-        return event("shoot").and("shoot", JobJson.of(opened.occasion()));
+        return event("shoot").and("shoot", ShootPlanJson.of(opened.occasion()));
     }
 
     @Override
     public Json.Obj planned(DayEvent.Planned planned) {
-        return event("planned").and("moment", JobJson.of(planned.moment()));
+        return event("planned").and("moment", ShootPlanJson.of(planned.moment()));
     }
 
     @Override
@@ -121,7 +121,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj bagged(DayEvent.Bagged bagged) {
-        Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", JobJson.of(bagged.lot()));
+        Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", ShootPlanJson.of(bagged.lot()));
         bagged.into().ifPresent(it -> json.and("into", it));
         return json;
     }
@@ -234,8 +234,8 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         if (!day.routine()) {
             json.and("routine", false);
         }
-        if (!day.job().equals(Job.NONE)) {
-            json.and("job", JobJson.of(day.job()));
+        if (!day.job().equals(ShootPlan.NONE)) {
+            json.and("job", ShootPlanJson.of(day.job()));
         }
         return json;
     }
@@ -277,7 +277,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                 films,
                 flashed,
                 timers,
-                fields.inside("job").map(JobJson::job).orElse(Job.NONE),
+                fields.inside("job").map(ShootPlanJson::job).orElse(ShootPlan.NONE),
                 fields.object().field("routine").isEmpty() || fields.flag("routine"),
                 Optional.empty());
     }
@@ -285,18 +285,18 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     static DayEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
-            case "camera" -> new DayEvent.Took(place(fields.inner("place")));
+            case "camera" -> new DayEvent.CameraSelected(place(fields.inner("place")));
             case "inHand" -> new DayEvent.Changed(fields.text("camera"), inHand(fields.inner("inHand")));
             case "meter" ->
-                new DayEvent.Metered(
+                new DayEvent.MeterSelected(
                         fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
             case "light" ->
-                new DayEvent.Lit(
+                new DayEvent.LightMetered(
                         ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
-            case "flashLight" -> new DayEvent.FlashLit(ExposureJson.flash(fields.inner("flash")));
+            case "flashLight" -> new DayEvent.FlashMetered(ExposureJson.flash(fields.inner("flash")));
             case "quiet" -> quiet(fields, text);
             case "roll" ->
-                new DayEvent.Touched(
+                new DayEvent.RollClosed(
                         RollEventJson.id(fields.text("roll")),
                         place(fields.inner("place")),
                         fields.inside("film").map(RollEventJson::film));
@@ -306,12 +306,12 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideLeft();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
-            case "shoot" -> new DayEvent.Opened(JobJson.occasion(fields.inner("shoot")));
-            case "planned" -> new DayEvent.Planned(JobJson.moment(fields.inner("moment")));
+            case "shoot" -> new DayEvent.Opened(ShootPlanJson.occasion(fields.inner("shoot")));
+            case "planned" -> new DayEvent.Planned(ShootPlanJson.moment(fields.inner("moment")));
             case "unplanned" -> new DayEvent.Unplanned(fields.count("moment"));
             case "bagged" ->
                 new DayEvent.Bagged(
-                        JobJson.lot(fields.inner("lot")),
+                        ShootPlanJson.lot(fields.inner("lot")),
                         fields.count("rolls"),
                         fields.maybeText("into").map(RollEventJson::id));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));

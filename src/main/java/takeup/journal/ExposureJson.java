@@ -17,11 +17,11 @@ import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
-import takeup.roll.Change;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** Exposures, settings and readings to JSON and back, to the last digit. */
 final class ExposureJson {
@@ -255,7 +255,7 @@ final class ExposureJson {
         return Frame.Kind.named(word).orElseThrow(() -> new Fields.Unreadable("frame kind " + word + " is not known"));
     }
 
-    static Json.Obj of(Change change) {
+    static Json.Obj of(SettingPatch change) {
         Json.Obj json = Json.object();
         put(change.aperture(), it -> json.and("aperture", of(it)));
         put(change.time(), it -> json.and("time", of(it)));
@@ -276,8 +276,8 @@ final class ExposureJson {
         value.ifPresent(into);
     }
 
-    static Change change(Fields fields) {
-        return new Change(
+    static SettingPatch change(Fields fields) {
+        return new SettingPatch(
                 fields.inside("aperture").map(ExposureJson::aperture),
                 fields.inside("time").map(ExposureJson::time),
                 fields.inside("lens").map(ExposureJson::lens),

@@ -113,7 +113,8 @@ record Fields(Json.Obj object) {
     }
 
     Optional<OffsetDateTime> maybeTime(String name) {
-        return maybeText(name).map(it -> Plainly.time(it).orElseThrow(() -> new Unreadable(name + " is no time")));
+        return maybeText(name)
+                .map(it -> FastIsoParser.time(it).orElseThrow(() -> new Unreadable(name + " is no time")));
     }
 
     List<Json> list(String name) {

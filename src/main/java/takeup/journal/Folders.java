@@ -21,11 +21,11 @@ public final class Folders {
 
     /** Makes a folder and those above it, for nobody else to read. */
     public static void make(Path folder) throws IOException {
-        make(Drive.REAL, folder);
+        make(FileSystem.REAL, folder);
     }
 
-    static void make(Drive drive, Path folder) throws IOException {
-        if (drive.kind(folder) == Drive.Kind.FOLDER) {
+    static void make(FileSystem drive, Path folder) throws IOException {
+        if (drive.kind(folder) == FileSystem.Kind.FOLDER) {
             return;
         }
         Path parent = folder.toAbsolutePath().getParent();
@@ -35,7 +35,7 @@ public final class Folders {
         try {
             drive.makeFolder(folder);
         } catch (FileAlreadyExistsException e) {
-            if (drive.kind(folder) != Drive.Kind.FOLDER) {
+            if (drive.kind(folder) != FileSystem.Kind.FOLDER) {
                 throw new IOException(folder + " is no folder", e);
             }
         }
@@ -50,16 +50,16 @@ public final class Folders {
      */
     public static Closeable lock(Path file) throws IOException {
         make(file.toAbsolutePath().getParent());
-        Drive.Hold hold = Drive.REAL.hold(file);
+        FileSystem.Hold hold = FileSystem.REAL.hold(file);
         return hold::close;
     }
 
-    static byte[] read(Drive drive, Path path) throws IOException {
-        Drive.Kind kind = drive.kind(path);
-        if (kind == Drive.Kind.NOTHING) {
+    static byte[] read(FileSystem drive, Path path) throws IOException {
+        FileSystem.Kind kind = drive.kind(path);
+        if (kind == FileSystem.Kind.NOTHING) {
             throw new NoSuchFileException(path.toString());
         }
-        if (kind != Drive.Kind.FILE) {
+        if (kind != FileSystem.Kind.FILE) {
             throw new IOException(path.getFileName() + " is no plain file");
         }
         if (drive.size(path) > LARGEST) {
@@ -68,7 +68,7 @@ public final class Folders {
         return drive.read(path);
     }
 
-    static void write(Drive.Open file, byte[] bytes) throws IOException {
+    static void write(FileSystem.Open file, byte[] bytes) throws IOException {
         ByteBuffer buffer = ByteBuffer.wrap(bytes);
         while (buffer.hasRemaining()) {
             file.write(buffer);
@@ -76,8 +76,8 @@ public final class Folders {
     }
 
     /** Writes a file that is not there yet, and forces it. */
-    static void write(Drive drive, Path path, byte[] bytes) throws IOException {
-        try (Drive.Open file = drive.create(path)) {
+    static void write(FileSystem drive, Path path, byte[] bytes) throws IOException {
+        try (FileSystem.Open file = drive.create(path)) {
             write(file, bytes);
             file.force(true);
         }
@@ -87,10 +87,10 @@ public final class Folders {
      * Writes a whole file so that either the old or the new one is there, never half of one. A symbolic link stays one.
      */
     public static void replace(Path path, byte[] bytes) throws IOException {
-        replace(Drive.REAL, path, bytes);
+        replace(FileSystem.REAL, path, bytes);
     }
 
-    static void replace(Drive drive, Path path, byte[] bytes) throws IOException {
+    static void replace(FileSystem drive, Path path, byte[] bytes) throws IOException {
         Path target = drive.target(path);
         Path folder = target.toAbsolutePath().getParent();
         make(drive, folder);
@@ -106,7 +106,7 @@ public final class Folders {
         drive.forceNames(folder);
     }
 
-    static void forget(Drive drive, Path path) {
+    static void forget(FileSystem drive, Path path) {
         try {
             drive.delete(path);
         } catch (IOException e) {
@@ -119,7 +119,7 @@ public final class Folders {
     }
 
     /** Removes what a program that died left half written; answers with the names in the folder, in any order. */
-    static List<String> sweep(Drive drive, Path folder) throws IOException {
+    static List<String> sweep(FileSystem drive, Path folder) throws IOException {
         List<String> names = drive.names(folder);
         for (String name : names) {
             if (isPart(name)) {
@@ -130,7 +130,7 @@ public final class Folders {
     }
 
     /** Moves a file under another name, in one piece. */
-    static void move(Drive drive, Path from, Path to) throws IOException {
+    static void move(FileSystem drive, Path from, Path to) throws IOException {
         try {
             drive.move(from, to);
         } catch (AtomicMoveNotSupportedException e) {
@@ -142,7 +142,7 @@ public final class Folders {
      * Moves a file to another folder, whose entries are forced before the old name goes: a disk that writes the two
      * folders in its own order has the file under one name or under both at any moment, and never under none.
      */
-    static void handOver(Drive drive, Path from, Path to) throws IOException {
+    static void handOver(FileSystem drive, Path from, Path to) throws IOException {
         try {
             drive.link(to, from);
         } catch (IOException e) {
@@ -155,7 +155,7 @@ public final class Folders {
     }
 
     /** The names in a folder that end so, in order and without that end; none if there is no such folder. */
-    static List<String> names(Drive drive, Path folder, String ending) throws IOException {
+    static List<String> names(FileSystem drive, Path folder, String ending) throws IOException {
         List<String> names = names(drive.names(folder), ending);
         names.sort(null);
         return names;

@@ -26,10 +26,10 @@ final class JournalFile implements AutoCloseable {
         DISPLACED
     }
 
-    private final Drive drive;
+    private final FileSystem drive;
     private final Path path;
     private final ByteArrayOutputStream acknowledged = new ByteArrayOutputStream();
-    private Optional<Drive.Open> channel = Optional.empty();
+    private Optional<FileSystem.Open> channel = Optional.empty();
     private Object key = "";
     private int lastN;
     private long lastStep = -1;
@@ -37,7 +37,7 @@ final class JournalFile implements AutoCloseable {
     private boolean displaced;
     private boolean broken;
 
-    private JournalFile(Drive drive, Path path, byte[] bytes, int lastN) {
+    private JournalFile(FileSystem drive, Path path, byte[] bytes, int lastN) {
         this.drive = drive;
         this.path = path;
         this.lastN = lastN;
@@ -48,27 +48,27 @@ final class JournalFile implements AutoCloseable {
      * Opens a journal to go on with it, or begins it. Damaged lines, and a torn tail before it is cut off, are copied
      * aside.
      */
-    static JournalFile open(Drive drive, Path path) throws IOException {
-        if (drive.kind(path) == Drive.Kind.NOTHING) {
-            return new JournalFile(drive, path, Lines.header(), 0);
+    static JournalFile open(FileSystem drive, Path path) throws IOException {
+        if (drive.kind(path) == FileSystem.Kind.NOTHING) {
+            return new JournalFile(drive, path, JournalLines.header(), 0);
         }
         byte[] bytes = Folders.read(drive, path);
-        Lines.Content content = Lines.read(path.getFileName().toString(), bytes);
+        JournalLines.Content content = JournalLines.read(path.getFileName().toString(), bytes);
         if (content.newer()) {
             throw new Writer.Later(path.getFileName().toString());
         }
         int good = (int) content.goodBytes();
         if (good == 0) {
-            return new JournalFile(drive, path, Lines.header(), 0);
+            return new JournalFile(drive, path, JournalLines.header(), 0);
         }
         if (content.damaged().length > 0) {
-            Aside.damaged(drive, path, content.damaged());
+            Quarantine.damaged(drive, path, content.damaged());
         }
         JournalFile file = new JournalFile(drive, path, Arrays.copyOf(bytes, good), content.lastN());
-        Drive.Open channel = drive.open(path);
+        FileSystem.Open channel = drive.open(path);
         try {
             if (content.torn() || content.unended()) {
-                Aside.tail(drive, path, Arrays.copyOfRange(bytes, good, bytes.length));
+                Quarantine.tail(drive, path, Arrays.copyOfRange(bytes, good, bytes.length));
                 channel.truncate(good);
                 if (content.unended()) {
                     Folders.write(channel, new byte[] {'\n'});
@@ -101,7 +101,7 @@ final class JournalFile implements AutoCloseable {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         int n = lastN;
         for (String event : events) {
-            lines.writeBytes(Lines.unread(++n, step, at, event));
+            lines.writeBytes(JournalLines.unread(++n, step, at, event));
         }
         if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
             throw new IOException(
@@ -158,7 +158,7 @@ final class JournalFile implements AutoCloseable {
      * What cannot be written is refused. Where it cannot be forced the file is let go, and nothing is acknowledged in
      * it again.
      */
-    private void write(Drive.Open open, byte[] more) throws IOException {
+    private void write(FileSystem.Open open, byte[] more) throws IOException {
         try {
             Folders.write(open, more);
         } catch (IOException | RuntimeException e) {
@@ -177,7 +177,7 @@ final class JournalFile implements AutoCloseable {
     }
 
     /** Cuts off what was never acknowledged: a full disk leaves half a record, and cutting needs no space. */
-    private boolean isCutBack(Drive.Open open) {
+    private boolean isCutBack(FileSystem.Open open) {
         try {
             open.truncate(acknowledged.size());
             return true;
@@ -190,7 +190,7 @@ final class JournalFile implements AutoCloseable {
         letGo();
         byte[] whole = Arrays.copyOf(acknowledged.toByteArray(), acknowledged.size() + more.length);
         System.arraycopy(more, 0, whole, acknowledged.size(), more.length);
-        Aside.other(drive, path, whole);
+        Quarantine.other(drive, path, whole);
         Folders.replace(drive, path, whole);
         try {
             key = drive.key(path);
@@ -211,7 +211,7 @@ final class JournalFile implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        Optional<Drive.Open> open = channel;
+        Optional<FileSystem.Open> open = channel;
         channel = Optional.empty();
         if (open.isPresent()) {
             open.get().close();

@@ -18,7 +18,7 @@ import java.util.Set;
  * <p>The file is opened once in a program: closing any other channel on it, also one that was only read, would free the
  * lock without a word.
  */
-final class Lock implements Drive.Hold {
+final class Lock implements FileSystem.Hold {
     private static final Set<Object> HELD = new HashSet<>();
     private final Path path;
     private final FileChannel channel;
@@ -32,19 +32,19 @@ final class Lock implements Drive.Hold {
 
     static Lock take(Path path) throws IOException {
         synchronized (HELD) {
-            if (Files.exists(path) && HELD.contains(Drive.REAL.key(path))) {
+            if (Files.exists(path) && HELD.contains(FileSystem.REAL.key(path))) {
                 throw taken(Long.toString(ProcessHandle.current().pid()));
             }
             FileChannel channel = FileChannel.open(
                     path,
                     Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
-                    RealDrive.mode("rw-------"));
+                    RealFileSystem.mode("rw-------"));
             try {
                 if (!isLocked(channel)) {
                     throw taken(holder(channel));
                 }
                 sign(channel);
-                Lock lock = new Lock(path, channel, Drive.REAL.key(path));
+                Lock lock = new Lock(path, channel, FileSystem.REAL.key(path));
                 HELD.add(lock.key);
                 return lock;
             } catch (IOException | RuntimeException e) {
@@ -92,7 +92,7 @@ final class Lock implements Drive.Hold {
     @Override
     public boolean isSeen() {
         try {
-            return key.equals(Drive.REAL.key(path));
+            return key.equals(FileSystem.REAL.key(path));
         } catch (IOException e) {
             return false;
         }

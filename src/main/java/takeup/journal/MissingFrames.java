@@ -2,9 +2,9 @@ package takeup.journal;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.roll.RollRecord;
 
 /**
  * Which frames are not in the log where records of a roll are missing: what the numbers before and after the gap say.
@@ -15,10 +15,10 @@ final class MissingFrames {
     /**
      * Such as {@code : frame 8 is not in the log}; nothing where it cannot be known, or where no number is left out.
      */
-    static String words(List<Recorded> records, int gap) {
+    static String words(List<RollRecord> records, int gap) {
         Optional<Roll> before = Roll.of(records.subList(0, gap));
         int first = before.isEmpty() ? 0 : before.get().next();
-        for (Recorded record : records.subList(gap, records.size())) {
+        for (RollRecord record : records.subList(gap, records.size())) {
             if (record.event() instanceof RollEvent.Added added
                     && added.before().isEmpty()) {
                 int last = added.frame().number() - 1;

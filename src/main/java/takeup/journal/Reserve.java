@@ -10,16 +10,16 @@ import java.nio.file.Path;
  * @param drive the disk
  * @param path where it lies
  */
-record Reserve(Drive drive, Path path) {
+record Reserve(FileSystem drive, Path path) {
     private static final int SIZE = 256 << 10;
     /** Below this much room, in bytes, the photographer is told. */
     private static final long LOW = 50L << 20;
 
     /** The reserve of a data folder, made if there is room for it; a disk that has none is no reason not to start. */
-    static Reserve of(Drive drive, Path folder) {
+    static Reserve of(FileSystem drive, Path folder) {
         Reserve reserve = new Reserve(drive, folder.resolve("reserve"));
         try {
-            if (drive.kind(reserve.path) == Drive.Kind.NOTHING && drive.room(folder) > 4L * SIZE) {
+            if (drive.kind(reserve.path) == FileSystem.Kind.NOTHING && drive.room(folder) > 4L * SIZE) {
                 Folders.replace(drive, reserve.path, new byte[SIZE]);
             }
         } catch (IOException e) {

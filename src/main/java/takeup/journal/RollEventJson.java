@@ -255,7 +255,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "assigned" ->
                 new RollEvent.Assigned(new Assignment(
                         fields.text("shoot"),
-                        Plainly.date(fields.text("date")).orElseThrow(() -> new Fields.Unreadable("date is no date")),
+                        FastIsoParser.date(fields.text("date"))
+                                .orElseThrow(() -> new Fields.Unreadable("date is no date")),
                         fields.maybeText("client")));
             case "checked" -> checked(fields, text);
             case "rewound" -> new RollEvent.Rewound();

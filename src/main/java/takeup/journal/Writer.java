@@ -21,18 +21,18 @@ import takeup.roll.RollNumbers;
  * never rewrites a line. One thread uses it, and nobody interrupts that thread: an interrupt would close the files.
  */
 public final class Writer implements AutoCloseable {
-    private final Drive drive;
+    private final FileSystem drive;
     private final Archive archive;
-    private final Places places;
+    private final JournalPlaces places;
     private final Map<Path, JournalFile> files = new LinkedHashMap<>();
     private final List<String> remarks = new ArrayList<>();
     private final Reserve reserve;
-    private Drive.Hold lock;
+    private FileSystem.Hold lock;
     private boolean saidLow;
     private boolean saidUnlocked;
     private boolean displaced;
 
-    private Writer(Drive drive, Archive archive, Drive.Hold lock, Places places, Reserve reserve) {
+    private Writer(FileSystem drive, Archive archive, FileSystem.Hold lock, JournalPlaces places, Reserve reserve) {
         this.drive = drive;
         this.archive = archive;
         this.lock = lock;
@@ -60,25 +60,25 @@ public final class Writer implements AutoCloseable {
 
     /** Takes a data folder to write in; it is made if it is not there. */
     public static Writer take(Path folder) throws IOException {
-        return take(Drive.REAL, folder);
+        return take(FileSystem.REAL, folder);
     }
 
     /** Takes the folder of an archive to write in, as that archive's writer. */
     public static Writer take(Archive archive) throws IOException {
-        return take(Drive.REAL, archive.folder(), archive.writer());
+        return take(FileSystem.REAL, archive.folder(), archive.writer());
     }
 
-    static Writer take(Drive drive, Path folder) throws IOException {
+    static Writer take(FileSystem drive, Path folder) throws IOException {
         return take(drive, folder, Archive.FIRST_WRITER);
     }
 
-    private static Writer take(Drive drive, Path folder, String writer) throws IOException {
+    private static Writer take(FileSystem drive, Path folder, String writer) throws IOException {
         List<Path> folders = Archive.folders(folder);
         for (Path one : folders) {
             Folders.make(drive, one);
         }
         Archive archive = new Archive(drive, folder, writer);
-        Drive.Hold lock = drive.hold(lock(folder));
+        FileSystem.Hold lock = drive.hold(lock(folder));
         try {
             // An archive of years has ten thousand names here: one look at them does for all that the start asks.
             List<String> names = new ArrayList<>();
@@ -88,7 +88,7 @@ public final class Writer implements AutoCloseable {
                     names.addAll(one.startsWith(folder.resolve("rolls")) ? found : List.of());
                 }
             }
-            Places places = Places.of(drive, archive, Archive.rolls(names));
+            JournalPlaces places = JournalPlaces.of(drive, archive, Archive.rolls(names));
             if (places.isEmpty()) {
                 // Whoever made the folders may have ended before their names were on the disk.
                 for (Path one : List.of(folder.toAbsolutePath().getParent(), folder, folder.resolve("rolls"))) {
@@ -153,7 +153,7 @@ public final class Writer implements AutoCloseable {
      * @throws IllegalArgumentException before anything is written, for an event that could not be read back
      */
     public void append(Batch batch) throws IOException {
-        if (drive.kind(archive.folder()) != Drive.Kind.FOLDER) {
+        if (drive.kind(archive.folder()) != FileSystem.Kind.FOLDER) {
             throw new NoSuchFileException(archive.folder().toString());
         }
         int year = batch.at.getYear();
@@ -173,13 +173,13 @@ public final class Writer implements AutoCloseable {
                     files.containsKey(open) ? open : archive.where(roll.getKey()),
                     roll.getValue().stream().map(RollEventJson::text).toList());
         }
-        texts.values().forEach(it -> it.forEach(event -> Lines.of(1, batch.step, batch.at, event)));
+        texts.values().forEach(it -> it.forEach(event -> JournalLines.of(1, batch.step, batch.at, event)));
         undisturbed(() -> {
             try {
                 write(batch, texts);
             } catch (IOException e) {
                 IOException trouble = named(e);
-                if (!Trouble.isFull(trouble) || !reserve.release()) {
+                if (!IoErrorText.isFull(trouble) || !reserve.release()) {
                     throw trouble;
                 }
                 remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
@@ -206,7 +206,7 @@ public final class Writer implements AutoCloseable {
     }
 
     private IOException named(IOException e) {
-        return Trouble.named(e, drive.room(archive.folder()));
+        return IoErrorText.named(e, drive.room(archive.folder()));
     }
 
     /**
@@ -239,7 +239,7 @@ public final class Writer implements AutoCloseable {
      */
     public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
-        texts.forEach(it -> Lines.of(1, 1, at, it));
+        texts.forEach(it -> JournalLines.of(1, 1, at, it));
         keepLock();
         undisturbed(() -> {
             try {
@@ -359,9 +359,9 @@ public final class Writer implements AutoCloseable {
         if (file != null) {
             remark(from, file.mend());
         }
-        if (drive.kind(from) != Drive.Kind.NOTHING) {
+        if (drive.kind(from) != FileSystem.Kind.NOTHING) {
             hand(roll, from, to);
-        } else if (drive.kind(to) == Drive.Kind.NOTHING) {
+        } else if (drive.kind(to) == FileSystem.Kind.NOTHING) {
             return;
         }
         drive.forceNames(to.getParent());
@@ -369,7 +369,7 @@ public final class Writer implements AutoCloseable {
     }
 
     private void hand(RollId roll, Path from, Path to) throws IOException {
-        boolean twice = drive.kind(to) != Drive.Kind.NOTHING;
+        boolean twice = drive.kind(to) != FileSystem.Kind.NOTHING;
         Path longer = twice ? archive.where(roll) : from;
         for (Path path : List.of(from, to)) {
             JournalFile open = files.remove(path);
@@ -378,7 +378,7 @@ public final class Writer implements AutoCloseable {
             }
         }
         if (twice) {
-            Aside.shorter(drive, longer.equals(from) ? to : from, longer);
+            Quarantine.shorter(drive, longer.equals(from) ? to : from, longer);
         }
         if (longer.equals(from)) {
             Folders.handOver(drive, from, to);

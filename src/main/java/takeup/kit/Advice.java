@@ -132,12 +132,13 @@ public record Advice(List<Suggestion> suggestions, int best) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
         } else if (corrected.isPresent()) {
-            Cautions.beyondDial(corrected.getAsDouble(), asked.camera).ifPresent(warnings::add);
+            ExposureWarnings.beyondDial(corrected.getAsDouble(), asked.camera).ifPresent(warnings::add);
         }
-        time.ifPresent(it -> Cautions.ofTime(it, asked.camera, asked.focalMm, asked.flash, asked.tripod, warnings));
-        Cautions.reciprocity(metered, asked.path.reciprocity(), warnings);
+        time.ifPresent(
+                it -> ExposureWarnings.ofTime(it, asked.camera, asked.focalMm, asked.flash, asked.tripod, warnings));
+        ExposureWarnings.reciprocity(metered, asked.path.reciprocity(), warnings);
         if (overBox.isPresent()) {
-            Cautions.latitude(overBox.getAsDouble() + asked.pushStops, asked.stock.get())
+            ExposureWarnings.latitude(overBox.getAsDouble() + asked.pushStops, asked.stock.get())
                     .ifPresent(warnings::add);
         }
         return new Suggestion(

@@ -14,7 +14,7 @@ import java.util.OptionalInt;
  * the {@link Shelf}'s business.
  */
 public final class Kit {
-    private final Shelf shelf;
+    private final ProfileSource shelf;
     private final OptionalInt fewLeft;
     private final Map<String, ProfileReader.Read<?>> read = new HashMap<>();
     /**
@@ -30,7 +30,7 @@ public final class Kit {
     }
 
     /** Where the texts of profiles come from. */
-    public interface Shelf {
+    public interface ProfileSource {
         /** The keys of that sort in order of the alphabet, the photographer's own and the shipped ones, each once. */
         List<String> keys(Sort sort);
 
@@ -53,19 +53,19 @@ public final class Kit {
     public record File(String name, String text, Optional<String> problem) {}
 
     /** A kit on a shelf. */
-    public Kit(Shelf shelf) {
+    public Kit(ProfileSource shelf) {
         this(shelf, OptionalInt.empty());
     }
 
     /** A kit on a shelf, of a photographer who calls so many frames few. */
-    public Kit(Shelf shelf, OptionalInt fewLeft) {
+    public Kit(ProfileSource shelf, OptionalInt fewLeft) {
         this.shelf = shelf;
         this.fewLeft = fewLeft;
     }
 
     /** How many frames left of a roll of so many are few: what the photographer said, else a quarter, but at most 5. */
     public int fewLeft(int framesNominal) {
-        return fewLeft.orElse(Cautions.fewLeft(framesNominal));
+        return fewLeft.orElse(ExposureWarnings.fewLeft(framesNominal));
     }
 
     /** The camera of that key; empty if there is none or its file is wrong. */

@@ -5,6 +5,7 @@ import java.util.List;
 import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
 import takeup.exposure.Reciprocity;
 
 /**
@@ -113,9 +114,7 @@ public final class ProfileJson {
     /** A time as a profile writes it: {@code 1/125} or {@code 2s}, never minutes or hours. */
     private static String time(ExposureTime time) {
         String print = time.toString();
-        return print.indexOf('m') < 0 && print.indexOf('h') < 0
-                ? print
-                : takeup.exposure.Plain.number(time.seconds()) + "s";
+        return print.indexOf('m') < 0 && print.indexOf('h') < 0 ? print : Plain.number(time.seconds()) + "s";
     }
 
     private static String step(String name) {

@@ -12,7 +12,8 @@ import java.util.List;
  * @param stops how many stops more light the film got than the log says, with its range; of scatter its size
  * @param alike what else all of these frames have in common, so that it may be that
  */
-public record Finding(Kind kind, Case.Factor factor, String name, int frames, Interval stops, List<String> alike) {
+public record Finding(
+        Kind kind, JudgedFrame.Factor factor, String name, int frames, Interval stops, List<String> alike) {
     /** What to do about it. */
     public enum Kind {
         /** Consistent: change the rating. */

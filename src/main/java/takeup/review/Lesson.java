@@ -49,14 +49,15 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         if (tally.usable() < FEWEST) {
             return new Lesson(tally.usable(), List.of(), new Interval(0, 0, 0));
         }
-        List<Map.Entry<Case, Integer>> cases = new ArrayList<>(tally.counts().entrySet());
+        List<Map.Entry<JudgedFrame, Integer>> cases =
+                new ArrayList<>(tally.counts().entrySet());
         cases.sort(Comparator.comparing(
-                (Map.Entry<Case, Integer> it) -> it.getKey().toString()));
+                (Map.Entry<JudgedFrame, Integer> it) -> it.getKey().toString()));
         return new Search(cases).lesson();
     }
 
     /** One cause that is weighed: the cases that it marks. */
-    private record Suspect(Case.Factor factor, String name, boolean[] marked, int frames) {
+    private record Suspect(JudgedFrame.Factor factor, String name, boolean[] marked, int frames) {
         /** How many different cases it marks. */
         int count() {
             int count = 0;
@@ -68,15 +69,15 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
     }
 
     private static final class Search {
-        private final List<Map.Entry<Case, Integer>> cases;
+        private final List<Map.Entry<JudgedFrame, Integer>> cases;
         private final List<Suspect> suspects = new ArrayList<>();
         private final double[] offsets;
         private final List<Finding> findings = new ArrayList<>();
 
-        Search(List<Map.Entry<Case, Integer>> cases) {
+        Search(List<Map.Entry<JudgedFrame, Integer>> cases) {
             this.cases = cases;
             offsets = new double[cases.size()];
-            for (Case.Factor factor : Case.Factor.values()) {
+            for (JudgedFrame.Factor factor : JudgedFrame.Factor.values()) {
                 TreeSet<String> names = new TreeSet<>();
                 cases.forEach(it -> names.add(it.getKey().name(factor)));
                 for (String name : names) {
@@ -98,7 +99,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             while (findings.size() < MOST && takeUp(limit)) {
                 continue;
             }
-            Interval scatter = new Fit(cases, offsets).scatterInterval();
+            Interval scatter = new ExposureFit(cases, offsets).scatterInterval();
             scattered(scatter);
             return new Lesson(cases.stream().mapToInt(Map.Entry::getValue).sum(), findings, scatter);
         }
@@ -113,7 +114,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             double bestOffset = 0;
             for (Suspect suspect : suspects) {
                 // By its own scatter: where that is large, a mean that is off says little.
-                Fit own = fitOf(suspect);
+                ExposureFit own = fitOf(suspect);
                 boolean[] all = new boolean[suspect.count()];
                 Arrays.fill(all, true);
                 double scatter = own.scatter();
@@ -136,7 +137,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             for (int i = 0; i < offsets.length; i++) {
                 offsets[i] += best.marked[i] ? offset : 0;
             }
-            Interval around = new Fit(cases, without(best, offset))
+            Interval around = new ExposureFit(cases, without(best, offset))
                     .offsetInterval(fitOf(best).scatter(), best.marked);
             findings.add(
                     new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
@@ -151,7 +152,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             return before;
         }
 
-        private static Finding.Kind kind(Case.Factor factor) {
+        private static Finding.Kind kind(JudgedFrame.Factor factor) {
             return switch (factor) {
                 case RATING -> Finding.Kind.RATING;
                 case BODY, LENS -> Finding.Kind.EQUIPMENT;
@@ -162,7 +163,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         private List<String> alike(Suspect best, Map<Suspect, Double> gains) {
             List<String> alike = new ArrayList<>();
             gains.forEach((suspect, gain) -> {
-                boolean isWithin = suspect.factor == Case.Factor.LENS && best.factor == Case.Factor.BODY;
+                boolean isWithin = suspect.factor == JudgedFrame.Factor.LENS && best.factor == JudgedFrame.Factor.BODY;
                 if (suspect != best && !isWithin && gain > gains.get(best) - NEAR) {
                     alike.add(suspect.factor + " " + suspect.name);
                 }
@@ -175,7 +176,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             List<Finding> wild = new ArrayList<>();
             int tame = 0;
             for (Suspect suspect : suspects) {
-                if (suspect.factor == Case.Factor.METHOD && suspect.frames >= FEWEST) {
+                if (suspect.factor == JudgedFrame.Factor.METHOD && suspect.frames >= FEWEST) {
                     Interval own = fitOf(suspect).scatterInterval();
                     if (own.low() > WILD && isMixed(suspect.marked)) {
                         wild.add(new Finding(
@@ -190,7 +191,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             } else if (all.low() > WILD && isMixed(everything())) {
                 findings.add(new Finding(
                         Finding.Kind.SCATTER,
-                        Case.Factor.METHOD,
+                        JudgedFrame.Factor.METHOD,
                         "all frames",
                         cases.stream().mapToInt(Map.Entry::getValue).sum(),
                         all,
@@ -211,7 +212,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         private boolean isMixed(boolean[] marked) {
             int inside = 0;
             for (int i = 0; i < offsets.length; i++) {
-                Case each = cases.get(i).getKey();
+                JudgedFrame each = cases.get(i).getKey();
                 double light = each.overTenths() / 10.0 + offsets[i];
                 boolean isOff = each.verdict() == Density.THIN && light > -each.under() + LEAST
                         || each.verdict() == Density.DENSE && light < each.over() - LEAST;
@@ -220,8 +221,8 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             return inside >= FEWEST_MIXED;
         }
 
-        private Fit fitOf(Suspect suspect) {
-            List<Map.Entry<Case, Integer>> own = new ArrayList<>();
+        private ExposureFit fitOf(Suspect suspect) {
+            List<Map.Entry<JudgedFrame, Integer>> own = new ArrayList<>();
             List<Double> moved = new ArrayList<>();
             for (int i = 0; i < offsets.length; i++) {
                 if (suspect.marked[i]) {
@@ -229,7 +230,8 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
                     moved.add(offsets[i]);
                 }
             }
-            return new Fit(own, moved.stream().mapToDouble(Double::doubleValue).toArray());
+            return new ExposureFit(
+                    own, moved.stream().mapToDouble(Double::doubleValue).toArray());
         }
     }
 }

@@ -23,7 +23,7 @@ public final class LessonLines {
             lines.add("");
             lines.addAll(plot(tally));
             lines.add("");
-            for (Case.Factor factor : Case.Factor.values()) {
+            for (JudgedFrame.Factor factor : JudgedFrame.Factor.values()) {
                 table(tally, factor, lines);
             }
         }
@@ -73,7 +73,7 @@ public final class LessonLines {
                 finding.name() + frames + ": consistently " + how + ": rate it at " + newIndex(finding) + "." + alike;
             case EQUIPMENT ->
                 finding.factor() + " " + finding.name() + frames + ": " + how + ", and not elsewhere: "
-                        + (finding.factor() == Case.Factor.BODY
+                        + (finding.factor() == JudgedFrame.Factor.BODY
                                 ? "that shutter, or its meter; have it timed."
                                 : "that lens; look at its diaphragm.")
                         + alike;
@@ -108,7 +108,7 @@ public final class LessonLines {
         int width = 2 * (RIGHT - LEFT) + 1;
         int[][] at = new int[Density.values().length][width];
         int most = 1;
-        for (Map.Entry<Case, Integer> each : tally.counts().entrySet()) {
+        for (Map.Entry<JudgedFrame, Integer> each : tally.counts().entrySet()) {
             int column = (int) Math.round(2 * (each.getKey().overTenths() / 10.0 - LEFT));
             int[] row = at[each.getKey().verdict().ordinal()];
             column = Math.max(0, Math.min(width - 1, column));
@@ -133,7 +133,7 @@ public final class LessonLines {
         return lines;
     }
 
-    private static void table(Tally tally, Case.Factor factor, List<String> lines) {
+    private static void table(Tally tally, JudgedFrame.Factor factor, List<String> lines) {
         tally.by(factor).forEach((name, counts) -> {
             int all = counts[0] + counts[1] + counts[2];
             Interval thin = Interval.share(counts[Density.THIN.ordinal()], all, Interval.CONFIDENCE);

@@ -39,7 +39,7 @@ public final class LessonPage {
         page.append("<p>Each dot stands where the log puts a frame, in stops over box speed; its area is the number "
                 + "of frames. Verdicts are by the texture of the shadows; the brightness of a scan may "
                 + "be the lab's.</p>\n");
-        for (Case.Factor factor : Case.Factor.values()) {
+        for (JudgedFrame.Factor factor : JudgedFrame.Factor.values()) {
             table(tally, factor, page);
         }
         page.append("<p>Ranges hold the truth in 95 of 100 cases: of shares by Wilson's method, of stops by the "
@@ -80,7 +80,7 @@ public final class LessonPage {
                     .append(rows[row])
                     .append("</text>\n");
             int[] bins = new int[10 * (RIGHT - LEFT) + 1];
-            for (Map.Entry<Case, Integer> each : tally.counts().entrySet()) {
+            for (Map.Entry<JudgedFrame, Integer> each : tally.counts().entrySet()) {
                 if (each.getKey().verdict() == rows[row]) {
                     bins[Math.max(0, Math.min(bins.length - 1, each.getKey().overTenths() - 10 * LEFT))] +=
                             each.getValue();
@@ -111,7 +111,7 @@ public final class LessonPage {
         return Plain.decimals(value, 1);
     }
 
-    private static void table(Tally tally, Case.Factor factor, StringBuilder page) {
+    private static void table(Tally tally, JudgedFrame.Factor factor, StringBuilder page) {
         page.append("<h2>By ")
                 .append(factor)
                 .append(

@@ -8,6 +8,7 @@ import takeup.exposure.Plain;
 import takeup.kit.Stock;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.scans.Slot;
 
 /**
  * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.roll.Roll;
+import takeup.scans.Proposal;
 
 /**
  * What the photographer decided about the scans of a roll. A later event takes the place of an earlier one on the same

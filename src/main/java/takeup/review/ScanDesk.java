@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.scans.Proposal;
 
 /**
  * Scans and frames side by side, as the Scans view shows them: what is proposed, what was kept, where the cursor is.
@@ -42,8 +43,8 @@ public record ScanDesk(
     }
 
     /** The rows, frames without a scan and scans without a frame included. */
-    public List<Row> rows() {
-        return Row.of(proposal, roll, review);
+    public List<ScanRow> rows() {
+        return ScanRow.of(proposal, roll, review);
     }
 
     private ScanDesk with(Proposal other, String words) {
@@ -82,7 +83,7 @@ public record ScanDesk(
 
     /** The scan under the cursor, -1 for a frame without one. */
     public int scan() {
-        List<Row> rows = rows();
+        List<ScanRow> rows = rows();
         return rows.isEmpty() ? -1 : rows.get(Math.min(cursor, rows.size() - 1)).scan();
     }
 
@@ -124,7 +125,7 @@ public record ScanDesk(
     }
 
     private ScanDesk onto(int scan) {
-        List<Row> rows = rows();
+        List<ScanRow> rows = rows();
         int at = cursor;
         for (int i = 0; i < rows.size(); i++) {
             at = rows.get(i).scan() == scan ? i : at;
@@ -134,7 +135,7 @@ public record ScanDesk(
 
     /** A verdict on the frame under the cursor; the cursor goes to the next row. */
     public ScanDesk judged(Optional<Density> verdict) {
-        List<Row> rows = rows();
+        List<ScanRow> rows = rows();
         List<ReviewEvent> events = new ArrayList<>();
         List<Integer> frames = frames(rows);
         for (int index : frames) {
@@ -159,7 +160,7 @@ public record ScanDesk(
     }
 
     /** The places of the frames in the row under the cursor. */
-    private List<Integer> frames(List<Row> rows) {
+    private List<Integer> frames(List<ScanRow> rows) {
         List<Integer> places = new ArrayList<>();
         if (!rows.isEmpty()) {
             for (String number :

@@ -6,13 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import takeup.roll.Roll;
+import takeup.scans.NaturalOrder;
 
 /**
  * All judged frames of an archive, counted by what they have in common: it does not grow with the number of rolls, only
  * with the number of different cases.
  */
 public final class Tally {
-    private final Map<Case, Integer> counts = new HashMap<>();
+    private final Map<JudgedFrame, Integer> counts = new HashMap<>();
     private int rolls;
     private int judged;
     private int unknown;
@@ -25,8 +26,8 @@ public final class Tally {
             if (verdicts.get(i).isPresent()) {
                 any = true;
                 judged++;
-                Optional<Case> found =
-                        Case.of(roll, roll.frames().get(i), verdicts.get(i).get());
+                Optional<JudgedFrame> found = JudgedFrame.of(
+                        roll, roll.frames().get(i), verdicts.get(i).get());
                 found.ifPresent(it -> add(it, 1));
                 unknown += found.isPresent() ? 0 : 1;
             }
@@ -34,12 +35,12 @@ public final class Tally {
         rolls += any ? 1 : 0;
     }
 
-    void add(Case each, int count) {
+    void add(JudgedFrame each, int count) {
         counts.merge(each, count, Integer::sum);
     }
 
     /** How often each case occurred. */
-    public Map<Case, Integer> counts() {
+    public Map<JudgedFrame, Integer> counts() {
         return Map.copyOf(counts);
     }
 
@@ -64,7 +65,7 @@ public final class Tally {
     }
 
     /** Frames by each name of a factor, and in it by verdict. */
-    public Map<String, int[]> by(Case.Factor factor) {
+    public Map<String, int[]> by(JudgedFrame.Factor factor) {
         Map<String, int[]> by = new TreeMap<>(NaturalOrder.BY_NAME);
         counts.forEach((each, count) -> by.computeIfAbsent(each.name(factor), it -> new int[Density.values().length])[
                 each.verdict().ordinal()] += count);

@@ -31,7 +31,7 @@ public record Exposure(
     }
 
     /** The exposure with its setting put right. */
-    public Exposure with(Change change) {
+    public Exposure with(SettingPatch change) {
         return new Exposure(at, setting.with(change), light, flashLight, clock);
     }
 

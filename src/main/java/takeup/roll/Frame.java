@@ -82,7 +82,7 @@ public record Frame(
      * The frame put right. A note takes the place of the one before. A frame that was blank or not recorded and gets an
      * aperture or a time was exposed.
      */
-    public Frame with(Change change) {
+    public Frame with(SettingPatch change) {
         boolean set = change.aperture().isPresent() || change.time().isPresent();
         Kind now = change.kind().orElse(set && (kind == Kind.BLANK || kind == Kind.UNLOGGED) ? Kind.EXPOSED : kind);
         Exposure right = exposure.with(change);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Light;
-import takeup.kit.Cautions;
+import takeup.kit.ExposureWarnings;
 import takeup.kit.Warning;
 
 /** The warnings that belong to each frame of a roll, worked out from the roll, in the order of its frames. */
@@ -16,7 +16,7 @@ public final class FrameWarnings {
 
     /** A list for each frame. */
     public static List<List<Warning>> of(Roll roll) {
-        return of(roll, Cautions.fewLeft(roll.film().framesNominal()));
+        return of(roll, ExposureWarnings.fewLeft(roll.film().framesNominal()));
     }
 
     /** The same for a photographer who calls so many frames few. */
@@ -133,22 +133,23 @@ public final class FrameWarnings {
 
     private static void set(Roll roll, Frame frame, List<Warning> into) {
         Setting setting = frame.exposure().setting();
-        Cautions.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens())
+        ExposureWarnings.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens())
                 .ifPresent(into::add);
         setting.time()
-                .ifPresent(it ->
-                        Cautions.ofTime(it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
-        Verdict verdict = Verdict.of(roll, frame);
+                .ifPresent(it -> ExposureWarnings.ofTime(
+                        it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
+        ExposureResult verdict = ExposureResult.of(roll, frame);
         OptionalDouble metered = verdict.meteredSeconds();
         if (metered.isEmpty() && setting.time().isPresent()) {
             metered = OptionalDouble.of(
                     roll.film().stock().reciprocity().worth(setting.time().get().exactSeconds()));
         }
         if (metered.isPresent() && !setting.flash()) {
-            Cautions.reciprocity(metered.getAsDouble(), roll.film().stock().reciprocity(), into);
+            ExposureWarnings.reciprocity(
+                    metered.getAsDouble(), roll.film().stock().reciprocity(), into);
         }
         if (verdict.overBoxStops().isPresent()) {
-            Cautions.latitude(
+            ExposureWarnings.latitude(
                             verdict.overBoxStops().getAsDouble()
                                     + roll.film().development().pushStops(),
                             roll.film().stock())

@@ -78,9 +78,9 @@ public record Roll(
      * What the events of one roll add up to; empty where the record of its loading is missing. Steps that were taken
      * back do not count; a roll whose loading was taken back is withdrawn.
      */
-    public static Optional<Roll> of(List<Recorded> records) {
+    public static Optional<Roll> of(List<RollRecord> records) {
         Set<Long> undone = new HashSet<>();
-        for (Recorded record : records) {
+        for (RollRecord record : records) {
             if (record.event() instanceof RollEvent.TakenBack back) {
                 undone.add(back.step());
             } else if (record.event() instanceof RollEvent.PutBack again) {
@@ -89,7 +89,7 @@ public record Roll(
         }
         Roll roll = null;
         boolean withdrawn = false;
-        for (Recorded record : records) {
+        for (RollRecord record : records) {
             boolean loading = record.event() instanceof RollEvent.Loaded;
             if (loading && roll == null) {
                 withdrawn = undone.contains(record.step());
@@ -108,7 +108,7 @@ public record Roll(
      * The roll once one thing more has happened to it: what {@link #of} says of all records with this one behind them.
      * Not for records that take something back or put it back; they change what went before.
      */
-    public Roll and(Recorded record) {
+    public Roll and(RollRecord record) {
         Roll after = record.event() instanceof RollEvent.Loaded
                 ? this
                 : record.event().appliedTo(this, record.at());
@@ -236,7 +236,7 @@ public record Roll(
         return with(all, next - gone, doubleAwaited && last < frames.size() - 1);
     }
 
-    Roll corrected(int from, int to, Change change) {
+    Roll corrected(int from, int to, SettingPatch change) {
         List<Frame> all = new ArrayList<>(frames);
         for (int number = from; number <= to; number++) {
             int at = indexOf(number);

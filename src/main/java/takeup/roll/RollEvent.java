@@ -114,7 +114,7 @@ public sealed interface RollEvent {
     }
 
     /** Frames were logged wrong: this is right. */
-    record Corrected(int from, int to, Change change) implements RollEvent {
+    record Corrected(int from, int to, SettingPatch change) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.corrected(from, to, change);

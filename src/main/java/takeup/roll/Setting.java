@@ -79,7 +79,7 @@ public record Setting(
     }
 
     /** The setting after a change. Another lens forgets the focal length that was named for the one before. */
-    public Setting with(Change change) {
+    public Setting with(SettingPatch change) {
         boolean otherLens = change.lens().isPresent() && !change.lens().equals(lens);
         return new Setting(
                 change.aperture().or(() -> aperture),

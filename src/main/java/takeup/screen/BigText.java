@@ -54,12 +54,12 @@ final class BigText {
     }
 
     /** Draws 5 * scale rows high. */
-    static void draw(Grid grid, int column, int row, String text, int scale, Look look) {
+    static void draw(Grid grid, int column, int row, String text, int scale, TextRole look) {
         draw(LARGE, grid, column, row, text, scale, look);
     }
 
     /** Draws three rows high. */
-    static void drawSmall(Grid grid, int column, int row, String text, Look look) {
+    static void drawSmall(Grid grid, int column, int row, String text, TextRole look) {
         draw(SMALL, grid, column, row, text, 1, look);
     }
 
@@ -71,7 +71,7 @@ final class BigText {
         return Math.max(0, width - 1);
     }
 
-    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, Look look) {
+    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, TextRole look) {
         int high = face == LARGE ? 10 : 5;
         int at = column;
         for (int i = 0; i < text.length(); i++) {

@@ -1,26 +1,26 @@
 package takeup.screen;
 
 /**
- * One place on the screen: the letter {@code f}, drawn as a {@link Look#READOUT}.
+ * One place on the screen: the letter {@code f}, drawn as a {@link TextRole#READOUT}.
  *
  * @param text one character with the marks that sit on it; "" is the second half of a wide one to its left
  * @param look what it is
  * @param ink the dots of a picture that are drawn instead
  */
-record Cell(String text, Look look, Ink ink) {
-    Cell(String text, Look look) {
-        this(text, look, Ink.NONE);
+public record Cell(String text, TextRole look, PixelPair ink) {
+    Cell(String text, TextRole look) {
+        this(text, look, PixelPair.NONE);
     }
 
-    boolean isPicture() {
-        return ink != Ink.NONE;
+    public boolean isPicture() {
+        return ink != PixelPair.NONE;
     }
 
-    static Cell blank(Look look) {
+    static Cell blank(TextRole look) {
         return new Cell(" ", look);
     }
 
-    boolean isSecondHalf() {
+    public boolean isSecondHalf() {
         return text.isEmpty();
     }
 
@@ -29,7 +29,7 @@ record Cell(String text, Look look, Ink ink) {
     }
 
     /** True where a terminal may think otherwise than {@link Width} about the columns it takes. */
-    boolean isUncertain() {
+    public boolean isUncertain() {
         return text.length() > 1
                 || text.length() == 1
                         && text.charAt(0) >= 0x7f

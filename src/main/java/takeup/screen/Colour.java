@@ -9,8 +9,8 @@ package takeup.screen;
  * @param of256 which of 256 colours stands for it, 16 to 255; -1 is the nearest
  * @param of16 which of 16 colours stands for it; -1 is the nearest
  */
-record Colour(Kind kind, int value, int of256, int of16) {
-    enum Kind {
+public record Colour(Kind kind, int value, int of256, int of16) {
+    public enum Kind {
         OWN,
         ANSI,
         INDEXED,
@@ -20,7 +20,7 @@ record Colour(Kind kind, int value, int of256, int of16) {
     /** Whatever the terminal uses when nobody asks. */
     static final Colour OWN = new Colour(Kind.OWN, 0, -1, -1);
 
-    Colour {
+    public Colour {
         int top = switch (kind) {
             case OWN -> 0;
             case ANSI -> 15;
@@ -61,7 +61,7 @@ record Colour(Kind kind, int value, int of256, int of16) {
     }
 
     /** As this depth can show it: the colour itself, the one that stands for it, or the nearest. */
-    Colour at(Depth depth) {
+    Colour at(ColourDepth depth) {
         return switch (depth) {
             case NONE -> OWN;
             case TRUE -> this;
@@ -69,7 +69,7 @@ record Colour(Kind kind, int value, int of256, int of16) {
             case SIXTEEN ->
                 kind == Kind.RGB
                         ? ansi(of16 >= 0 ? of16 : depth.nearest(value))
-                        : kind == Kind.INDEXED ? ansi(depth.nearest(Depth.rgb(value))) : this;
+                        : kind == Kind.INDEXED ? ansi(depth.nearest(ColourDepth.rgb(value))) : this;
         };
     }
 

@@ -4,11 +4,11 @@ package takeup.screen;
  * How well one colour can be read on another: white on black is 21, grey 0x767676 on white 4.54. WCAG 2.2, definitions
  * "contrast ratio" and "relative luminance".
  */
-final class Contrast {
+public final class Contrast {
     private Contrast() {}
 
     /** From 1 to 21; which of the two lies below does not matter. Both as red, green and blue in 24 bits. */
-    static double of(int one, int other) {
+    public static double of(int one, int other) {
         double a = luminance(one) + 0.05;
         double b = luminance(other) + 0.05;
         return Math.max(a, b) / Math.min(a, b);

@@ -2,11 +2,11 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.shoot.DayEnd;
-import takeup.shoot.PlanTable;
-import takeup.shoot.Prepare;
-import takeup.shoot.Shoot;
-import takeup.shoot.Situation;
+import takeup.history.ShootState;
+import takeup.report.DayEnd;
+import takeup.report.NightBefore;
+import takeup.report.PlanTable;
+import takeup.session.Session;
 
 /** The views of the day: its plan with the sun's own moments, and the bag with the night-before list. */
 final class DayViews {
@@ -15,27 +15,28 @@ final class DayViews {
 
     private DayViews() {}
 
-    static void plan(Shoot shoot, Grid grid) {
-        Situation s = shoot.shown();
+    static void plan(Session shoot, Grid grid) {
+        ShootState s = shoot.shown();
         List<PlanTable.Row> rows = PlanTable.of(s, shoot.now());
-        int wide = grid.columns() - 2 * Pieces.margin(grid);
+        int wide = grid.columns() - 2 * PromptBar.margin(grid);
         List<ListViews.Line> lines = new ArrayList<>();
-        for (Prepare.Item remark : PlanTable.remarks(s, shoot.now())) {
-            lines.addAll(ListViews.Line.of(remark.text(), 0, wide - 1, remark.caution() ? Look.CAUTION : Look.STRONG));
+        for (NightBefore.Item remark : PlanTable.remarks(s, shoot.now())) {
+            lines.addAll(ListViews.Line.of(
+                    remark.text(), 0, wide - 1, remark.caution() ? TextRole.CAUTION : TextRole.STRONG));
         }
         int high = lines.size() + rows.size() + (s.day().job().position().isEmpty() ? 1 : 0);
         if (high > ListViews.room(grid) && overs(rows) > 1) {
-            lines.add(new ListViews.Line("      " + overs(rows) + " of the sun's moments are over", Look.QUIET));
+            lines.add(new ListViews.Line("      " + overs(rows) + " of the sun's moments are over", TextRole.QUIET));
             rows = rows.stream().filter(it -> !isOver(it)).toList();
         }
         lines.addAll(grid.columns() < NARROW ? narrow(rows, wide) : table(rows, wide));
         if (rows.isEmpty()) {
             lines.addAll(ListViews.Line.of(
-                    "nothing is planned: plan 16:30 Prize-giving wants 12 must", 0, wide, Look.QUIET));
+                    "nothing is planned: plan 16:30 Prize-giving wants 12 must", 0, wide, TextRole.QUIET));
         }
         if (s.day().job().position().isEmpty()) {
-            lines.addAll(
-                    ListViews.Line.of("the sun's times want a place: shoot NAME at 59.33,18.07", 0, wide, Look.QUIET));
+            lines.addAll(ListViews.Line.of(
+                    "the sun's times want a place: shoot NAME at 59.33,18.07", 0, wide, TextRole.QUIET));
         }
         ListViews.list(shoot, grid, "Plan · " + PlanTable.title(s), lines);
     }
@@ -81,10 +82,10 @@ final class DayViews {
         for (PlanTable.Row row : rows) {
             String start = start(row) + row.when() + "  ";
             int indent = Width.of(start);
-            List<String> parts = new ArrayList<>(Pieces.wrapped(row.what(), columns - indent));
+            List<String> parts = new ArrayList<>(PromptBar.wrapped(row.what(), columns - indent));
             if (!row.number().isEmpty()) {
                 parts.add(row.in());
-                parts.addAll(row.more().isEmpty() ? List.of() : Pieces.wrapped(row.more(), columns - indent));
+                parts.addAll(row.more().isEmpty() ? List.of() : PromptBar.wrapped(row.more(), columns - indent));
             }
             for (int i = 0; i < parts.size(); i++) {
                 lines.add(new ListViews.Line((i == 0 ? start : " ".repeat(indent)) + parts.get(i), look(row), i > 0));
@@ -97,25 +98,25 @@ final class DayViews {
         return (row.kind() == PlanTable.Kind.NEXT ? "► " : "  ") + Width.padLeft(row.number(), 2) + "  ";
     }
 
-    private static Look look(PlanTable.Row row) {
+    private static TextRole look(PlanTable.Row row) {
         return switch (row.kind()) {
-            case NEXT -> Look.READOUT;
-            case MUST -> Look.STRONG;
-            case MOMENT -> Look.NORMAL;
-            case SUN -> Look.LABEL;
-            case OVER -> Look.QUIET;
+            case NEXT -> TextRole.READOUT;
+            case MUST -> TextRole.STRONG;
+            case MOMENT -> TextRole.NORMAL;
+            case SUN -> TextRole.LABEL;
+            case OVER -> TextRole.QUIET;
         };
     }
 
-    static void bag(Shoot shoot, Grid grid) {
+    static void bag(Session shoot, Grid grid) {
         ListViews.list(
                 shoot,
                 grid,
                 "Bag · for " + PlanTable.title(shoot.shown()),
-                lines(Prepare.of(shoot.shown(), shoot.now()), grid));
+                lines(NightBefore.of(shoot.shown(), shoot.now()), grid));
     }
 
-    static void dayEnd(Shoot shoot, Grid grid) {
+    static void dayEnd(Session shoot, Grid grid) {
         DayEnd end = DayEnd.of(shoot);
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
@@ -126,16 +127,16 @@ final class DayViews {
                 lines(end.sections(), grid));
     }
 
-    private static List<ListViews.Line> lines(List<Prepare.Section> sections, Grid grid) {
+    private static List<ListViews.Line> lines(List<NightBefore.Section> sections, Grid grid) {
         List<ListViews.Line> lines = new ArrayList<>();
-        for (Prepare.Section section : sections) {
-            lines.add(new ListViews.Line(section.title(), Look.LABEL));
-            for (Prepare.Item item : section.items()) {
+        for (NightBefore.Section section : sections) {
+            lines.add(new ListViews.Line(section.title(), TextRole.LABEL));
+            for (NightBefore.Item item : section.items()) {
                 lines.addAll(ListViews.Line.of(
                         item.text(),
                         2,
-                        grid.columns() - 2 * Pieces.margin(grid),
-                        item.caution() ? Look.CAUTION : Look.NORMAL));
+                        grid.columns() - 2 * PromptBar.margin(grid),
+                        item.caution() ? TextRole.CAUTION : TextRole.NORMAL));
             }
         }
         return lines;

@@ -44,14 +44,14 @@ final class Footer {
     }
 
     void draw(Grid grid, int row, int margin) {
-        grid.fill(row, Look.BAR);
+        grid.fill(row, TextRole.BAR);
         items.sort((one, other) -> Boolean.compare(one.isLast(), other.isLast()));
         int room = grid.columns() - margin;
         int column = margin;
         for (Item item : end(items) > room ? together() : items) {
             if (column + item.width() <= room) {
-                column = grid.put(column, row, item.key(), Look.KEY);
-                column = grid.put(column, row, " " + item.does(), Look.BAR) + 2;
+                column = grid.put(column, row, item.key(), TextRole.KEY);
+                column = grid.put(column, row, " " + item.does(), TextRole.BAR) + 2;
             }
         }
     }

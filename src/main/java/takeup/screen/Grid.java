@@ -18,7 +18,7 @@ public final class Grid {
     private Grid(int columns, int rows) {
         this.columns = columns;
         this.cells = new Cell[rows][columns];
-        Cell blank = Cell.blank(Look.NORMAL);
+        Cell blank = Cell.blank(TextRole.NORMAL);
         for (Cell[] row : cells) {
             Arrays.fill(row, blank);
         }
@@ -39,7 +39,7 @@ public final class Grid {
     }
 
     /** Writes a text, made {@link Visible}; what lies beyond the edges is left out. Answers the column after it. */
-    public int put(int column, int row, String text, Look look) {
+    public int put(int column, int row, String text, TextRole look) {
         return put(column, row, text, look, Integer.MAX_VALUE);
     }
 
@@ -47,7 +47,7 @@ public final class Grid {
      * Writes a text into so many columns at most. What is cut is cut without a sign ({@link Width#cut} sets one), and
      * half a wide character is drawn as a blank.
      */
-    public int put(int column, int row, String text, Look look, int width) {
+    public int put(int column, int row, String text, TextRole look, int width) {
         int right = (int) Math.min(columns, (long) column + width);
         int at = column;
         int letter = -1;
@@ -82,10 +82,10 @@ public final class Grid {
     }
 
     /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */
-    void ink(int column, int row, Ink dots) {
+    void ink(int column, int row, PixelPair dots) {
         if (row >= 0 && row < cells.length && column >= 0 && column < columns) {
-            blank(column, column + 1, row, Look.NORMAL);
-            cells[row][column] = new Cell("▀", Look.NORMAL, dots);
+            blank(column, column + 1, row, TextRole.NORMAL);
+            cells[row][column] = new Cell("▀", TextRole.NORMAL, dots);
         }
     }
 
@@ -99,7 +99,7 @@ public final class Grid {
     }
 
     /** Blanks from one column up to another; a wide character that loses one half is blank in the other too. */
-    private void blank(int from, int to, int row, Look look) {
+    private void blank(int from, int to, int row, TextRole look) {
         if (from >= to) {
             return;
         }
@@ -113,12 +113,12 @@ public final class Grid {
     }
 
     /** Blanks a whole row in this look, for a bar or a highlighted line. */
-    public void fill(int row, Look look) {
+    public void fill(int row, TextRole look) {
         fill(0, row, columns, look);
     }
 
     /** Blanks so many cells in this look. */
-    public void fill(int column, int row, int width, Look look) {
+    public void fill(int column, int row, int width, TextRole look) {
         if (row >= 0 && row < cells.length) {
             blank(Math.max(0, column), (int) Math.min(columns, (long) column + width), row, look);
         }
@@ -142,7 +142,7 @@ public final class Grid {
     }
 
     /** The same picture with its cursor as a cell of this look, and none for the terminal to show. */
-    Grid withCursorAs(Look look) {
+    public Grid withCursorAs(TextRole look) {
         if (cursorColumn < 0) {
             return this;
         }
@@ -155,12 +155,12 @@ public final class Grid {
         return drawn;
     }
 
-    Cell cell(int column, int row) {
+    public Cell cell(int column, int row) {
         return cells[row][column];
     }
 
     /** What a cell is, for tests that ask how something is marked. */
-    public Look look(int column, int row) {
+    public TextRole look(int column, int row) {
         return cells[row][column].look();
     }
 

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.kit.Warning;
+import takeup.report.StatusText;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
-import takeup.shoot.HelpList;
-import takeup.shoot.Shoot;
-import takeup.shoot.State;
+import takeup.session.HelpList;
+import takeup.session.Session;
 
 /** The views that are lists: frames of the roll, help; and how a list is drawn. */
 final class ListViews {
@@ -22,15 +22,15 @@ final class ListViews {
     /**
      * A line of a list, how it looks, and whether it goes on with the line before: a list is scrolled by whole entries.
      */
-    record Line(String text, Look look, boolean isRest) {
-        Line(String text, Look look) {
+    record Line(String text, TextRole look, boolean isRest) {
+        Line(String text, TextRole look) {
             this(text, look, false);
         }
 
         /** Words over as many lines as they need, each behind so many blanks. */
-        static List<Line> of(String words, int indent, int columns, Look look) {
+        static List<Line> of(String words, int indent, int columns, TextRole look) {
             List<Line> lines = new ArrayList<>();
-            for (String part : Pieces.wrapped(words, columns - indent)) {
+            for (String part : PromptBar.wrapped(words, columns - indent)) {
                 lines.add(new Line(" ".repeat(indent) + part, look, !lines.isEmpty()));
             }
             return lines;
@@ -42,7 +42,7 @@ final class ListViews {
         }
     }
 
-    static void frames(Shoot shoot, Grid grid) {
+    static void frames(Session shoot, Grid grid) {
         List<Line> lines = new ArrayList<>();
         Optional<Roll> found = shoot.shown().roll();
         String title = found.map(
@@ -63,37 +63,37 @@ final class ListViews {
                                                                     .map(words -> " " + words)
                                                                     .orElse(""))
                                                     .toList()));
-            lines.addAll(Line.of(head, 0, grid.columns() - 2 * Pieces.margin(grid), Look.STRONG));
+            lines.addAll(Line.of(head, 0, grid.columns() - 2 * PromptBar.margin(grid), TextRole.STRONG));
             roll.counterChecks()
                     .forEach(it -> lines.add(new Line(
-                            "counter showed " + it.shown() + " at " + Pieces.clock(it.at()) + ", the log came to "
+                            "counter showed " + it.shown() + " at " + PromptBar.clock(it.at()) + ", the log came to "
                                     + it.expected(),
-                            Look.CAUTION)));
+                            TextRole.CAUTION)));
             List<List<Warning>> warnings = FrameWarnings.of(
                     roll, shoot.shown().kit().fewLeft(roll.film().framesNominal()));
             for (int i = roll.frames().size() - 1; i >= 0; i--) {
                 List<Warning> warned = warnings.get(i);
                 boolean wide = grid.columns() >= 60;
                 lines.add(new Line(
-                        Pieces.frame(roll, roll.frames().get(i), wide, Optional.of(warned)),
-                        warned.isEmpty() ? Look.NORMAL : Look.CAUTION));
+                        PromptBar.frame(roll, roll.frames().get(i), wide, Optional.of(warned)),
+                        warned.isEmpty() ? TextRole.NORMAL : TextRole.CAUTION));
             }
             if (roll.frames().isEmpty()) {
-                lines.add(new Line("no frame yet: Space on the shoot screen logs one", Look.QUIET));
+                lines.add(new Line("no frame yet: Space on the shoot screen logs one", TextRole.QUIET));
             }
         });
         list(shoot, grid, title, lines);
     }
 
-    static void help(Shoot shoot, Grid grid) {
+    static void help(Session shoot, Grid grid) {
         HelpList help = HelpList.of(shoot);
         Optional<HelpList.Entry> onEnter = HelpList.onEnter(shoot);
         List<Line> lines = new ArrayList<>();
         int marked = -1;
         int at = 0;
         for (HelpList.Section section : help.sections()) {
-            lines.add(new Line(section.title(), Look.LABEL));
-            int wide = grid.columns() - 2 * Pieces.margin(grid);
+            lines.add(new Line(section.title(), TextRole.LABEL));
+            int wide = grid.columns() - 2 * PromptBar.margin(grid);
             int room = room(section, wide);
             for (HelpList.Entry entry : section.entries()) {
                 boolean isMarked = onEnter.isPresent()
@@ -106,11 +106,11 @@ final class ListViews {
             }
         }
         if (lines.isEmpty()) {
-            lines.add(new Line("nothing here has that in it", Look.QUIET));
+            lines.add(new Line("nothing here has that in it", TextRole.QUIET));
         } else if (shoot.prompt().isEmpty() && shoot.view().topic().isEmpty()) {
-            lines.add(new Line("Cautions", Look.LABEL));
+            lines.add(new Line("Cautions", TextRole.LABEL));
             for (String caution : CAUTIONS) {
-                lines.addAll(Line.of(caution, 0, grid.columns() - 2 * Pieces.margin(grid), Look.NORMAL));
+                lines.addAll(Line.of(caution, 0, grid.columns() - 2 * PromptBar.margin(grid), TextRole.NORMAL));
             }
         }
         int high = Math.max(1, grid.rows() - 5);
@@ -138,7 +138,7 @@ final class ListViews {
 
     /** What is typed and what it does, on one line where both fit; the highlighted one is marked. */
     private static void entry(HelpList.Entry entry, int room, int columns, boolean isMarked, List<Line> lines) {
-        Look look = isMarked ? Look.CHOSEN : entry.whyNot().isPresent() ? Look.QUIET : Look.NORMAL;
+        TextRole look = isMarked ? TextRole.CHOSEN : entry.whyNot().isPresent() ? TextRole.QUIET : TextRole.NORMAL;
         String typed = (isMarked ? "► " : "  ") + entry.typed();
         boolean fits = Width.of(typed) < room && room + Width.of(entry.does()) < columns;
         if (fits) {
@@ -154,7 +154,7 @@ final class ListViews {
         return Math.max(0, grid.rows() - 5);
     }
 
-    static void list(Shoot shoot, Grid grid, String title, List<Line> lines) {
+    static void list(Session shoot, Grid grid, String title, List<Line> lines) {
         list(shoot.view().scroll(), 0, shoot, grid, title, lines);
     }
 
@@ -169,20 +169,21 @@ final class ListViews {
         return lines.size();
     }
 
-    private static void list(int asked, int atLeast, Shoot shoot, Grid grid, String title, List<Line> lines) {
+    private static void list(int asked, int atLeast, Session shoot, Grid grid, String title, List<Line> lines) {
         int rows = grid.rows();
-        grid.fill(0, Look.BAR);
+        grid.fill(0, TextRole.BAR);
         String right =
-                shoot.shown().roll().map(it -> State.leftWords(it) + "  ").orElse("") + Pieces.clock(shoot.now());
-        int margin = Pieces.margin(grid);
-        grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), Look.BAR);
-        grid.put(grid.columns() - margin - Width.of(right), 0, right, Look.BAR);
+                shoot.shown().roll().map(it -> StatusText.leftWords(it) + "  ").orElse("")
+                        + PromptBar.clock(shoot.now());
+        int margin = PromptBar.margin(grid);
+        grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), TextRole.BAR);
+        grid.put(grid.columns() - margin - Width.of(right), 0, right, TextRole.BAR);
         int room = room(grid);
         int scroll = Math.max(0, Math.min(Math.max(start(lines, asked), atLeast), lines.size() - room));
         for (int i = 0; i < Math.min(room, lines.size() - scroll); i++) {
             Line line = lines.get(scroll + i);
-            if (line.look() == Look.CHOSEN) {
-                grid.fill(1 + i, Look.CHOSEN);
+            if (line.look() == TextRole.CHOSEN) {
+                grid.fill(1 + i, TextRole.CHOSEN);
             }
             grid.put(margin, 1 + i, Width.cut(line.text(), grid.columns() - 2 * margin), line.look());
         }
@@ -191,17 +192,17 @@ final class ListViews {
                     margin,
                     rows - 4,
                     (scroll + 1) + " to " + Math.min(lines.size(), scroll + room) + " of " + lines.size() + " lines",
-                    Look.QUIET);
+                    TextRole.QUIET);
         }
         if (rows > 3) {
-            boolean isDisk = Pieces.disk(grid, shoot, rows - 4);
+            boolean isDisk = PromptBar.disk(grid, shoot, rows - 4);
             if (!isDisk && rows > 5 && !shoot.said().warnings().isEmpty()) {
                 // Some warnings are given once: a line that is typed here has no other place for them.
-                grid.fill(rows - 4, Look.NORMAL);
-                Pieces.warnings(grid, shoot, rows - 4);
+                grid.fill(rows - 4, TextRole.NORMAL);
+                PromptBar.warnings(grid, shoot, rows - 4);
             }
-            Pieces.prompt(grid, shoot, rows - 2, 1);
-            Pieces.footer(grid, shoot, rows - 1, lines.size() > room);
+            PromptBar.prompt(grid, shoot, rows - 2, 1);
+            PromptBar.footer(grid, shoot, rows - 1, lines.size() > room);
         }
     }
 }

@@ -15,25 +15,27 @@ final class Palette {
         Colour bone = Colour.rgb(0xf6f3ea, 15);
         Colour brass = Colour.rgb(0xf5cf7b, 15);
         return new Table()
-                .set(Look.NORMAL, Style.of(Colour.rgb(0xd3d7d2, 7), ground))
-                .set(Look.QUIET, Style.of(Colour.rgb(0x98a2a6, 7), ground))
-                .set(Look.STRONG, Style.of(bone, ground).strong())
-                .set(Look.READOUT, Style.of(brass, ground).strong())
-                .set(Look.LABEL, Style.of(Colour.rgb(0x8fb3bd, 6), ground))
-                .set(Look.GOOD, Style.of(Colour.rgb(0x8fd19e, 10), ground))
-                .set(Look.CAUTION, Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
+                .set(TextRole.NORMAL, Style.of(Colour.rgb(0xd3d7d2, 7), ground))
+                .set(TextRole.QUIET, Style.of(Colour.rgb(0x98a2a6, 7), ground))
+                .set(TextRole.STRONG, Style.of(bone, ground).strong())
+                .set(TextRole.READOUT, Style.of(brass, ground).strong())
+                .set(TextRole.LABEL, Style.of(Colour.rgb(0x8fb3bd, 6), ground))
+                .set(TextRole.GOOD, Style.of(Colour.rgb(0x8fd19e, 10), ground))
                 .set(
-                        Look.ALARM,
+                        TextRole.CAUTION,
+                        Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
+                .set(
+                        TextRole.ALARM,
                         Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7))
                                 .strong())
-                .set(Look.PROMPT, Style.of(bone, slate))
-                .set(Look.CURSOR, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7)))
-                .set(Look.CHOSEN, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xd9b662, 7)))
-                .set(Look.FILM, Style.of(Colour.rgb(0xb3a183, 7), film))
-                .set(Look.FRAME, Style.of(Colour.rgb(0xe2a866, 11), film))
-                .set(Look.EMPTY, Style.of(Colour.rgb(0xa0907a, 7), film))
-                .set(Look.KEY, Style.of(Colour.rgb(0xf5cf7b, 11), slate))
-                .set(Look.BAR, Style.of(Colour.rgb(0xc3cbcd, 7), slate))
+                .set(TextRole.PROMPT, Style.of(bone, slate))
+                .set(TextRole.CURSOR, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7)))
+                .set(TextRole.CHOSEN, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xd9b662, 7)))
+                .set(TextRole.FILM, Style.of(Colour.rgb(0xb3a183, 7), film))
+                .set(TextRole.FRAME, Style.of(Colour.rgb(0xe2a866, 11), film))
+                .set(TextRole.EMPTY, Style.of(Colour.rgb(0xa0907a, 7), film))
+                .set(TextRole.KEY, Style.of(Colour.rgb(0xf5cf7b, 11), slate))
+                .set(TextRole.BAR, Style.of(Colour.rgb(0xc3cbcd, 7), slate))
                 .theme("dark", "light on near black: a room, a boathouse", false);
     }
 
@@ -46,22 +48,22 @@ final class Palette {
         Colour film = Colour.rgb(0xe9dfcf, 7);
         Colour white = Colour.rgb(0xffffff, 15);
         return new Table()
-                .set(Look.NORMAL, Style.of(ink, paper).strong())
-                .set(Look.QUIET, Style.of(Colour.rgb(0x3d454a, 0), paper).strong())
-                .set(Look.STRONG, Style.of(black, paper).strong())
-                .set(Look.READOUT, Style.of(black, paper).strong())
-                .set(Look.LABEL, Style.of(Colour.rgb(0x17405c, 4), paper).strong())
-                .set(Look.GOOD, Style.of(Colour.rgb(0x00532a, 4), paper).strong())
-                .set(Look.CAUTION, Style.of(white, Colour.rgb(0x8c1a00, 4)).strong())
-                .set(Look.ALARM, Style.of(white, black).strong())
-                .set(Look.PROMPT, Style.of(black, Colour.rgb(0xffe7a0, 7)).strong())
-                .set(Look.CURSOR, Style.of(Colour.rgb(0xffe7a0, 15), black).strong())
-                .set(Look.CHOSEN, Style.of(white, Colour.rgb(0x17405c, 4)).strong())
-                .set(Look.FILM, Style.of(Colour.rgb(0x4a3a22, 0), film).strong())
-                .set(Look.FRAME, Style.of(Colour.rgb(0x5a2d00, 4), film).strong())
-                .set(Look.EMPTY, Style.of(Colour.rgb(0x55483a, 0), film).strong())
-                .set(Look.KEY, Style.of(Colour.rgb(0x000000, 15), steel).strong())
-                .set(Look.BAR, Style.of(Colour.rgb(0x14181b, 15), steel).strong())
+                .set(TextRole.NORMAL, Style.of(ink, paper).strong())
+                .set(TextRole.QUIET, Style.of(Colour.rgb(0x3d454a, 0), paper).strong())
+                .set(TextRole.STRONG, Style.of(black, paper).strong())
+                .set(TextRole.READOUT, Style.of(black, paper).strong())
+                .set(TextRole.LABEL, Style.of(Colour.rgb(0x17405c, 4), paper).strong())
+                .set(TextRole.GOOD, Style.of(Colour.rgb(0x00532a, 4), paper).strong())
+                .set(TextRole.CAUTION, Style.of(white, Colour.rgb(0x8c1a00, 4)).strong())
+                .set(TextRole.ALARM, Style.of(white, black).strong())
+                .set(TextRole.PROMPT, Style.of(black, Colour.rgb(0xffe7a0, 7)).strong())
+                .set(TextRole.CURSOR, Style.of(Colour.rgb(0xffe7a0, 15), black).strong())
+                .set(TextRole.CHOSEN, Style.of(white, Colour.rgb(0x17405c, 4)).strong())
+                .set(TextRole.FILM, Style.of(Colour.rgb(0x4a3a22, 0), film).strong())
+                .set(TextRole.FRAME, Style.of(Colour.rgb(0x5a2d00, 4), film).strong())
+                .set(TextRole.EMPTY, Style.of(Colour.rgb(0x55483a, 0), film).strong())
+                .set(TextRole.KEY, Style.of(Colour.rgb(0x000000, 15), steel).strong())
+                .set(TextRole.BAR, Style.of(Colour.rgb(0x14181b, 15), steel).strong())
                 .theme("sun", "dark on white, heavy: outdoors", true);
     }
 
@@ -79,52 +81,52 @@ final class Palette {
         Colour dim = Colour.rgb(0xee0000, 196, 9);
         Colour far = Colour.rgb(0xff6300, 203, 9);
         return new Table()
-                .set(Look.NORMAL, Style.of(dim, dark))
-                .set(Look.QUIET, Style.of(dim, dark))
-                .set(Look.STRONG, Style.of(full, dark).strong())
-                .set(Look.READOUT, Style.of(far, dark).strong())
-                .set(Look.LABEL, Style.of(dim, dark))
-                .set(Look.GOOD, Style.of(full, dark))
-                .set(Look.CAUTION, Style.of(far, dark).strong().underlined())
-                .set(Look.ALARM, Style.of(far, dark).strong().underlined())
-                .set(Look.PROMPT, Style.of(full, ember))
-                .set(Look.CURSOR, Style.of(full, dark).turned())
-                .set(Look.CHOSEN, Style.of(full, ember).strong().underlined())
-                .set(Look.FILM, Style.of(full, ember))
-                .set(Look.FRAME, Style.of(full, ember))
-                .set(Look.EMPTY, Style.of(full, ember))
-                .set(Look.KEY, Style.of(full, ember).strong())
-                .set(Look.BAR, Style.of(full, ember))
+                .set(TextRole.NORMAL, Style.of(dim, dark))
+                .set(TextRole.QUIET, Style.of(dim, dark))
+                .set(TextRole.STRONG, Style.of(full, dark).strong())
+                .set(TextRole.READOUT, Style.of(far, dark).strong())
+                .set(TextRole.LABEL, Style.of(dim, dark))
+                .set(TextRole.GOOD, Style.of(full, dark))
+                .set(TextRole.CAUTION, Style.of(far, dark).strong().underlined())
+                .set(TextRole.ALARM, Style.of(far, dark).strong().underlined())
+                .set(TextRole.PROMPT, Style.of(full, ember))
+                .set(TextRole.CURSOR, Style.of(full, dark).turned())
+                .set(TextRole.CHOSEN, Style.of(full, ember).strong().underlined())
+                .set(TextRole.FILM, Style.of(full, ember))
+                .set(TextRole.FRAME, Style.of(full, ember))
+                .set(TextRole.EMPTY, Style.of(full, ember))
+                .set(TextRole.KEY, Style.of(full, ember).strong())
+                .set(TextRole.BAR, Style.of(full, ember))
                 .theme("night", "dim red on black: a theatre, a church", true);
     }
 
     /** No colour at all: weight, underlining and reversal. */
     static Theme mono() {
         return new Table()
-                .set(Look.NORMAL, Style.PLAIN)
-                .set(Look.QUIET, Style.PLAIN)
-                .set(Look.STRONG, Style.PLAIN.strong())
-                .set(Look.READOUT, Style.PLAIN.strong())
-                .set(Look.LABEL, Style.PLAIN)
-                .set(Look.GOOD, Style.PLAIN)
-                .set(Look.CAUTION, Style.PLAIN.strong().underlined())
-                .set(Look.ALARM, Style.PLAIN.strong().turned())
-                .set(Look.PROMPT, Style.PLAIN)
-                .set(Look.CURSOR, Style.PLAIN.turned())
-                .set(Look.CHOSEN, Style.PLAIN.turned())
-                .set(Look.FILM, Style.PLAIN)
-                .set(Look.FRAME, Style.PLAIN.strong())
-                .set(Look.EMPTY, Style.PLAIN)
-                .set(Look.KEY, Style.PLAIN.strong())
-                .set(Look.BAR, Style.PLAIN.underlined())
+                .set(TextRole.NORMAL, Style.PLAIN)
+                .set(TextRole.QUIET, Style.PLAIN)
+                .set(TextRole.STRONG, Style.PLAIN.strong())
+                .set(TextRole.READOUT, Style.PLAIN.strong())
+                .set(TextRole.LABEL, Style.PLAIN)
+                .set(TextRole.GOOD, Style.PLAIN)
+                .set(TextRole.CAUTION, Style.PLAIN.strong().underlined())
+                .set(TextRole.ALARM, Style.PLAIN.strong().turned())
+                .set(TextRole.PROMPT, Style.PLAIN)
+                .set(TextRole.CURSOR, Style.PLAIN.turned())
+                .set(TextRole.CHOSEN, Style.PLAIN.turned())
+                .set(TextRole.FILM, Style.PLAIN)
+                .set(TextRole.FRAME, Style.PLAIN.strong())
+                .set(TextRole.EMPTY, Style.PLAIN)
+                .set(TextRole.KEY, Style.PLAIN.strong())
+                .set(TextRole.BAR, Style.PLAIN.underlined())
                 .theme("mono", "the terminal's own colours, and weight alone", false);
     }
 
     /** A style for each look, until it is whole. */
     private static final class Table {
-        private final Style[] styles = new Style[Look.values().length];
+        private final Style[] styles = new Style[TextRole.values().length];
 
-        Table set(Look look, Style style) {
+        Table set(TextRole look, Style style) {
             styles[look.ordinal()] = style;
             return this;
         }

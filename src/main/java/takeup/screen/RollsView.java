@@ -3,9 +3,9 @@ package takeup.screen;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.exposure.Plain;
+import takeup.report.RollSummary;
 import takeup.roll.Roll;
-import takeup.shoot.RollLine;
-import takeup.shoot.Shoot;
+import takeup.session.Session;
 
 /**
  * All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the
@@ -13,27 +13,27 @@ import takeup.shoot.Shoot;
  */
 final class RollsView {
     private static final int INDENT = 7;
-    private final List<RollLine> rolls;
+    private final List<RollSummary> rolls;
     private final int room;
     private int place;
     private int stock;
     private int development;
 
-    private RollsView(List<RollLine> rolls, int room) {
+    private RollsView(List<RollSummary> rolls, int room) {
         this.rolls = rolls;
         this.room = room;
-        for (RollLine roll : rolls) {
+        for (RollSummary roll : rolls) {
             place = Math.max(place, Width.of(roll.place()) + 2);
             stock = Math.max(stock, Width.of(stock(roll)) + 2);
             development = Math.max(development, Width.of(roll.development()));
         }
     }
 
-    static void draw(Shoot shoot, Grid grid) {
-        RollsView view = new RollsView(shoot.rolls(), grid.columns() - 2 * Pieces.margin(grid));
+    static void draw(Session shoot, Grid grid) {
+        RollsView view = new RollsView(shoot.rolls(), grid.columns() - 2 * PromptBar.margin(grid));
         List<ListViews.Line> lines = view.lines();
         if (lines.isEmpty()) {
-            lines.add(new ListViews.Line("no roll yet: cam and a camera, then load and a stock", Look.QUIET));
+            lines.add(new ListViews.Line("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
         }
         ListViews.list(shoot, grid, "Rolls, newest first", lines);
     }
@@ -41,8 +41,8 @@ final class RollsView {
     private List<ListViews.Line> lines() {
         List<ListViews.Line> lines = new ArrayList<>();
         for (int i = rolls.size() - 1; i >= 0; i--) {
-            RollLine roll = rolls.get(i);
-            Look look = roll.state() == Roll.State.OPEN ? Look.STRONG : Look.NORMAL;
+            RollSummary roll = rolls.get(i);
+            TextRole look = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
             String start = Width.pad(roll.id().toString(), INDENT)
                     + Width.pad(roll.state().toString(), 10)
                     + Width.pad(roll.place(), place);
@@ -60,14 +60,14 @@ final class RollsView {
                         ? roll.development()
                         : stock(roll) + ", " + roll.development() + ", "
                                 + roll.loadedAt().toLocalDate();
-                ListViews.Line.of(rest, INDENT, room, look == Look.STRONG ? Look.NORMAL : Look.LABEL)
+                ListViews.Line.of(rest, INDENT, room, look == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
                         .forEach(it -> lines.add(it.rest()));
             }
         }
         return lines;
     }
 
-    private static String stock(RollLine roll) {
+    private static String stock(RollSummary roll) {
         return roll.stock() + " EI " + Plain.number(roll.exposureIndex());
     }
 }

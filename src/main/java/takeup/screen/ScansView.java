@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import takeup.review.Picture;
-import takeup.review.Row;
 import takeup.review.ScanDesk;
-import takeup.shoot.ScanKeys;
+import takeup.review.ScanRow;
+import takeup.scans.Picture;
+import takeup.session.ScanKeys;
 
 /** Scans beside what was set and read: a list with the scan under the cursor large, or a contact sheet of them all. */
 public final class ScansView {
@@ -19,9 +19,9 @@ public final class ScansView {
     /** The picture of a desk in so many columns and rows. */
     public static Grid render(ScanDesk desk, Map<String, Picture> pictures, int columns, int rows) {
         Grid grid = Grid.of(columns, rows);
-        List<Row> all = desk.rows();
+        List<ScanRow> all = desk.rows();
         int cursor = Math.max(0, Math.min(all.size() - 1, desk.cursor()));
-        grid.fill(0, Look.BAR);
+        grid.fill(0, TextRole.BAR);
         String state = desk.review().accepted().isPresent()
                 ? "accepted"
                 : desk.proposal().isSure() ? "sure" : "NOT SURE";
@@ -33,12 +33,12 @@ public final class ScansView {
                         "Scans of " + desk.roll().id() + " · "
                                 + desk.roll().film().stock().name() + " · " + name(desk.folder()),
                         columns - Width.of(right) - 2),
-                Look.BAR);
-        grid.put(columns - Width.of(right), 0, right, Look.BAR);
+                TextRole.BAR);
+        grid.put(columns - Width.of(right), 0, right, TextRole.BAR);
         int top = 1;
         if (rows > 8) {
             List<String> reasons = desk.proposal().reasons().stream()
-                    .flatMap(it -> Pieces.wrapped(it, columns).stream())
+                    .flatMap(it -> PromptBar.wrapped(it, columns).stream())
                     .toList();
             int shown = Math.min(rows > 16 ? 4 : 2, reasons.size());
             for (int i = 0; i < shown; i++) {
@@ -47,7 +47,7 @@ public final class ScansView {
                         0,
                         top++,
                         isCut ? Width.cut(reasons.get(i), columns - 1) + "…" : reasons.get(i),
-                        desk.proposal().isSure() ? Look.NORMAL : Look.CAUTION);
+                        desk.proposal().isSure() ? TextRole.NORMAL : TextRole.CAUTION);
             }
         }
         List<List<Item>> keys =
@@ -61,19 +61,19 @@ public final class ScansView {
         }
         if (rows > 4) {
             if (!desk.said().isEmpty()) {
-                grid.fill(foot - 2, Look.NORMAL);
+                grid.fill(foot - 2, TextRole.NORMAL);
             }
             grid.put(
                     0,
                     foot - 2,
                     Width.cut(desk.said(), columns),
-                    desk.said().startsWith("NOT SAVED") ? Look.ALARM : Look.STRONG);
+                    desk.said().startsWith("NOT SAVED") ? TextRole.ALARM : TextRole.STRONG);
             String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
             grid.put(
                     0,
                     foot - 1,
                     Width.of(hint) <= columns ? hint : Width.cut("thin: no texture in the shadows", columns),
-                    Look.QUIET);
+                    TextRole.QUIET);
             for (int i = 0; i < keys.size(); i++) {
                 footer(grid, foot + i, keys.get(i));
             }
@@ -82,7 +82,7 @@ public final class ScansView {
     }
 
     private static void list(
-            Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+            Grid grid, ScanDesk desk, List<ScanRow> all, Map<String, Picture> pictures, int cursor, int top, int room) {
         int picture = grid.columns() >= 90 ? grid.columns() * 2 / 5 : 0;
         int width = grid.columns() - picture - (picture > 0 ? 1 : 0);
         int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
@@ -91,19 +91,19 @@ public final class ScansView {
         int set = 9;
         int frame = 2;
         int read = 0;
-        for (Row row : all) {
+        for (ScanRow row : all) {
             frame = Math.max(frame, Width.of(row.frame()));
             read = Math.max(read, Width.of(row.read()));
             name = Math.max(name, Math.min(18, Width.of(row.file())));
             set = Math.max(set, Math.min(16, Width.of(row.set())));
         }
         for (int i = 0; i < Math.min(room, all.size() - from); i++) {
-            Row row = all.get(from + i);
-            Look look = from + i == cursor
-                    ? Look.CHOSEN
+            ScanRow row = all.get(from + i);
+            TextRole look = from + i == cursor
+                    ? TextRole.CHOSEN
                     : row.scan() < 0 || row.frame().equals("–")
-                            ? Look.CAUTION
-                            : row.scan() == desk.marked() ? Look.STRONG : Look.NORMAL;
+                            ? TextRole.CAUTION
+                            : row.scan() == desk.marked() ? TextRole.STRONG : TextRole.NORMAL;
             grid.fill(0, top + i, width, look);
             String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame)
                     + "  " + Width.pad(row.verdict(), 5) + "  " + Width.pad(row.set(), set);
@@ -122,19 +122,19 @@ public final class ScansView {
     }
 
     /** What stands before the scan that is to be swapped, and before another. */
-    private static String mark(ScanDesk desk, Row row, String none) {
+    private static String mark(ScanDesk desk, ScanRow row, String none) {
         return row.scan() == desk.marked() && row.scan() >= 0 ? "s " : none;
     }
 
     /** Which of them are seen, where that is not all; what was said last is put over it. */
     private static void count(Grid grid, int row, int from, int to, int all) {
         if (to - from < all && grid.rows() > 4) {
-            grid.put(0, row, (from + 1) + " to " + to + " of " + all, Look.QUIET, grid.columns());
+            grid.put(0, row, (from + 1) + " to " + to + " of " + all, TextRole.QUIET, grid.columns());
         }
     }
 
     private static void sheet(
-            Grid grid, ScanDesk desk, List<Row> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+            Grid grid, ScanDesk desk, List<ScanRow> all, Map<String, Picture> pictures, int cursor, int top, int room) {
         int across = Math.max(1, grid.columns() / TILE);
         // Two rows of somewhat lower pictures rather than one and a gap.
         int down = Math.max(1, (room + TILE_ROWS / 3) / TILE_ROWS);
@@ -143,18 +143,18 @@ public final class ScansView {
         first = Math.max(0, Math.min(first, (all.size() + across - 1) / across - down));
         count(grid, top + room, first * across, Math.min(all.size(), (first + down) * across), all.size());
         for (int i = first * across; i < Math.min(all.size(), (first + down) * across); i++) {
-            Row row = all.get(i);
+            ScanRow row = all.get(i);
             int column = i % across * TILE;
             int line = top + (i / across - first) * tall;
             Optional<Picture> picture = Optional.ofNullable(pictures.get(row.file()));
             if (picture.isPresent()) {
                 paint(grid, picture.get(), column, line, TILE - 1, tall - 2);
             } else {
-                grid.put(column, line, "no scan", Look.QUIET, TILE - 1);
+                grid.put(column, line, "no scan", TextRole.QUIET, TILE - 1);
             }
-            Look look = i == cursor
-                    ? Look.CHOSEN
-                    : row.scan() == desk.marked() && row.scan() >= 0 ? Look.STRONG : Look.NORMAL;
+            TextRole look = i == cursor
+                    ? TextRole.CHOSEN
+                    : row.scan() == desk.marked() && row.scan() >= 0 ? TextRole.STRONG : TextRole.NORMAL;
             grid.fill(column, line + tall - 2, TILE - 1, look);
             grid.put(
                     column,
@@ -164,7 +164,7 @@ public final class ScansView {
                                     + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(),
                             TILE - 1),
                     look);
-            grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), Look.QUIET);
+            grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), TextRole.QUIET);
         }
     }
 
@@ -176,7 +176,10 @@ public final class ScansView {
         Picture fitted = picture.fitted(Math.min(columns, width), Math.min(2 * rows, height));
         for (int row = 0; row < fitted.rows() / 2; row++) {
             for (int column = 0; column < fitted.columns(); column++) {
-                grid.ink(left + column, top + row, new Ink(fitted.at(column, 2 * row), fitted.at(column, 2 * row + 1)));
+                grid.ink(
+                        left + column,
+                        top + row,
+                        new PixelPair(fitted.at(column, 2 * row), fitted.at(column, 2 * row + 1)));
             }
         }
     }
@@ -218,11 +221,11 @@ public final class ScansView {
     }
 
     private static void footer(Grid grid, int row, List<Item> items) {
-        grid.fill(row, Look.BAR);
+        grid.fill(row, TextRole.BAR);
         int at = 0;
         for (Item item : items) {
-            at = grid.put(at, row, item.key(), Look.KEY);
-            at = grid.put(at, row, " " + item.does() + "  ", Look.BAR);
+            at = grid.put(at, row, item.key(), TextRole.KEY);
+            at = grid.put(at, row, " " + item.does() + "  ", TextRole.BAR);
         }
     }
 

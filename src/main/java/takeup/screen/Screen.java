@@ -1,18 +1,18 @@
 package takeup.screen;
 
-import takeup.shoot.Shoot;
+import takeup.session.Session;
 
 /** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */
 public final class Screen {
     private Screen() {}
 
     /** The picture of a model in so many columns and rows. */
-    public static Grid render(Shoot shoot, int columns, int rows) {
+    public static Grid render(Session shoot, int columns, int rows) {
         return render(shoot, columns, rows, true);
     }
 
     /** The same for a terminal that can draw half cells, or cannot: a slate then needs whole ones. */
-    public static Grid render(Shoot shoot, int columns, int rows, boolean halves) {
+    public static Grid render(Session shoot, int columns, int rows, boolean halves) {
         Grid grid = Grid.of(columns, rows);
         if (columns < 40 || rows < 12) {
             ShootView.draw(shoot, grid);

@@ -3,44 +3,44 @@ package takeup.screen;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.advice.NextMoment;
+import takeup.command.RatingCommand;
 import takeup.day.Timer;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
+import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
+import takeup.report.StatusText;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
-import takeup.shoot.NextMoment;
-import takeup.shoot.Offer;
-import takeup.shoot.RatingLines;
-import takeup.shoot.Shoot;
-import takeup.shoot.Situation;
-import takeup.shoot.State;
+import takeup.session.PickList;
+import takeup.session.Session;
 
 /** The shoot screen: one roll's state at a glance, what to set, and the prompt. */
 final class ShootView {
     private static final String APART = "     ";
 
-    private final Shoot shoot;
-    private final Situation s;
+    private final Session shoot;
+    private final ShootState s;
     private final Grid grid;
     private final int columns;
     private final int rows;
     /** Columns left free at both sides. */
     private final int margin;
 
-    private ShootView(Shoot shoot, Grid grid) {
+    private ShootView(Session shoot, Grid grid) {
         this.shoot = shoot;
         this.s = shoot.shown();
         this.grid = grid;
         this.columns = grid.columns();
         this.rows = grid.rows();
-        this.margin = Pieces.margin(grid);
+        this.margin = PromptBar.margin(grid);
     }
 
-    static void draw(Shoot shoot, Grid grid) {
+    static void draw(Session shoot, Grid grid) {
         ShootView view = new ShootView(shoot, grid);
         if (grid.columns() < 40 || grid.rows() < 12) {
             view.tiny();
@@ -56,7 +56,7 @@ final class ShootView {
     /** What must be known in one line, or in two if there is room; a prompt if there is a second line. */
     private void tiny() {
         String left = (shoot.trouble().isPresent() ? "NOT SAVED " : "")
-                + s.roll().map(State::leftWords).orElse("no film");
+                + s.roll().map(StatusText::leftWords).orElse("no film");
         String frame = s.roll().map(it -> ", frame " + it.next()).orElse("");
         String pair = pair().map(it -> "  " + it).orElse("");
         boolean below = rows >= 4 && Width.of(left + frame + pair) > columns;
@@ -65,21 +65,21 @@ final class ShootView {
                 0,
                 0,
                 Width.cut(left + (frameBelow ? "" : frame) + (below ? "" : pair), columns),
-                shoot.trouble().isPresent() ? Look.ALARM : Look.READOUT);
+                shoot.trouble().isPresent() ? TextRole.ALARM : TextRole.READOUT);
         if (below) {
             grid.put(
                     0,
                     1,
                     Width.cut(((frameBelow ? frame.replace(", ", "") : "") + pair).strip(), columns),
-                    Look.READOUT);
+                    TextRole.READOUT);
         }
         if (rows >= 5) {
-            grid.put(0, below ? 2 : 1, Width.cut(Pieces.standing(shoot), columns), Look.CAUTION);
+            grid.put(0, below ? 2 : 1, Width.cut(PromptBar.standing(shoot), columns), TextRole.CAUTION);
         }
         if (rows >= 3) {
-            Pieces.prompt(grid, shoot, rows - 1, 1);
+            PromptBar.prompt(grid, shoot, rows - 1, 1);
         } else if (rows == 2) {
-            Pieces.prompt(grid, shoot, 1, 0);
+            PromptBar.prompt(grid, shoot, 1, 0);
         }
     }
 
@@ -89,14 +89,15 @@ final class ShootView {
         String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
         int scale = Math.max(1, Math.min((rows - 8) / 5, (columns - 2) / Math.max(1, BigText.width(number, 1))));
         int top = rows < 14 ? 1 : 2;
-        BigText.draw(grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), top, number, scale, Look.READOUT);
+        BigText.draw(
+                grid, Math.max(0, (columns - BigText.width(number, scale)) / 2), top, number, scale, TextRole.READOUT);
         int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String counted = roll.map(State::leftWords).orElse("no film")
+        String counted = roll.map(StatusText::leftWords).orElse("no film")
                 + pair().map(it -> " · " + it).orElse("");
         // A pair that is cut, as 1/12 of 1/125, is another pair.
         String whole = roll.isPresent() ? "next frame · " + counted : counted;
         String left = Width.cut(Width.of(whole) <= columns ? whole : counted, columns);
-        grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, Look.STRONG);
+        grid.put(Math.max(0, (columns - Width.of(left)) / 2), row, left, TextRole.STRONG);
         foot(2);
     }
 
@@ -109,13 +110,13 @@ final class ShootView {
                 .map(it -> " · "
                         + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail))
                 .orElse("");
-        grid.fill(0, Look.BAR);
-        grid.put(0, 0, Width.cut(head + film, columns - 6), Look.BAR);
-        grid.put(columns - 5, 0, Pieces.clock(shoot.now()), Look.BAR);
-        boolean isNotSaved = Pieces.isNotSaved(shoot);
-        int bottom = rows - 5 - (isNotSaved ? 2 : Pieces.warnings(grid, shoot, rows - 5) ? 1 : 0);
+        grid.fill(0, TextRole.BAR);
+        grid.put(0, 0, Width.cut(head + film, columns - 6), TextRole.BAR);
+        grid.put(columns - 5, 0, PromptBar.clock(shoot.now()), TextRole.BAR);
+        boolean isNotSaved = PromptBar.isNotSaved(shoot);
+        int bottom = rows - 5 - (isNotSaved ? 2 : PromptBar.warnings(grid, shoot, rows - 5) ? 1 : 0);
         if (isNotSaved) {
-            Pieces.diskInTwo(grid, shoot, rows - 6);
+            PromptBar.diskInTwo(grid, shoot, rows - 6);
         }
         Optional<NextMoment> moment = NextMoment.of(s, shoot.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
         if (moment.isPresent()) {
@@ -127,32 +128,32 @@ final class ShootView {
             // What the warning that just came says stands there already, and the guide needs the row.
             List<Warning.Code> said =
                     shoot.said().warnings().stream().map(Warning::code).toList();
-            String standing = said.equals(State.standing(s, shoot.now())) ? "" : Pieces.standing(shoot);
-            grid.put(0, bottom, Width.cut(standing, columns), Look.CAUTION);
-            GuidePiece.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));
+            String standing = said.equals(StatusText.standing(s, shoot.now())) ? "" : PromptBar.standing(shoot);
+            grid.put(0, bottom, Width.cut(standing, columns), TextRole.CAUTION);
+            GuidePanel.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));
         }
-        Pieces.prompt(grid, shoot, rows - 2, 2);
-        Pieces.footer(grid, shoot, rows - 1, false);
+        PromptBar.prompt(grid, shoot, rows - 2, 2);
+        PromptBar.footer(grid, shoot, rows - 1, false);
     }
 
     /** The counter with the pair beside it, and the words for all that is not neutral; answers the row after them. */
     private int smallCounter(Roll roll, int bottom) {
         String number = Integer.toString(roll.next());
-        BigText.draw(grid, 0, 1, number, 1, Look.READOUT);
+        BigText.draw(grid, 0, 1, number, 1, TextRole.READOUT);
         int column = BigText.width(number, 1) + 2;
-        grid.put(column, 1, "next frame", Look.LABEL);
-        grid.put(column, 2, State.leftWords(roll), Look.READOUT);
-        Optional<Timer> timer = State.timer(s);
+        grid.put(column, 1, "next frame", TextRole.LABEL);
+        grid.put(column, 2, StatusText.leftWords(roll), TextRole.READOUT);
+        Optional<Timer> timer = StatusText.timer(s);
         boolean setsItself = s.camera().map(Camera::isAutomatic).orElse(false);
         String pair = timer.filter(it -> it.targetSeconds().isEmpty())
-                .map(it -> State.seconds(it.elapsed(shoot.now())))
+                .map(it -> StatusText.seconds(it.elapsed(shoot.now())))
                 .orElseGet(() -> setsItself ? "sets itself" : pair().orElse("nothing set"));
-        grid.put(column, 3, pair, Look.READOUT);
+        grid.put(column, 3, pair, TextRole.READOUT);
         // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be
         // no word on this frame.
         String below = timer.map(it -> timerWords(it).replaceFirst("^of [^;]*; ", ""))
                 .orElseGet(() -> setsItself ? "" : errorWords());
-        grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? Look.STRONG : Look.NORMAL);
+        grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);
         int row = 5;
         int at = column;
         for (Word word : words()) {
@@ -163,14 +164,14 @@ final class ShootView {
             boolean isFirst = at == column && row == 5;
             int from = isFirst || at == 0 ? at : at + 3;
             if (from + Width.of(word.text) > columns && !isFirst && row == bottom) {
-                grid.put(Math.min(columns - 1, at + 1), row, "…", Look.STRONG);
+                grid.put(Math.min(columns - 1, at + 1), row, "…", TextRole.STRONG);
                 return row + 1;
             }
             if (from + Width.of(word.text) > columns && !isFirst) {
                 row++;
                 from = 0;
             } else if (from > at) {
-                grid.put(at, row, " · ", Look.QUIET);
+                grid.put(at, row, " · ", TextRole.QUIET);
             }
             at = grid.put(from, row, Width.cut(word.text, columns - from), word.look);
         }
@@ -179,23 +180,23 @@ final class ShootView {
 
     /** The strip where two rows are free for it, then the guide and the other cameras. */
     private void below(Roll roll, int first, int bottom) {
-        List<String> others = Pieces.others(shoot);
-        List<String> briefly = Pieces.others(shoot, false);
-        List<String> briefest = Pieces.left(shoot);
-        int wanted = (others.isEmpty() ? 0 : 1) + (GuidePiece.isShown(shoot) ? 1 : 0);
+        List<String> others = PromptBar.others(shoot);
+        List<String> briefly = PromptBar.others(shoot, false);
+        List<String> briefest = PromptBar.left(shoot);
+        int wanted = (others.isEmpty() ? 0 : 1) + (GuidePanel.isShown(shoot) ? 1 : 0);
         int row = first;
         if (bottom - row + 1 - wanted >= 2) {
-            new Strip(grid, roll, 0, row, 1, columns).draw();
+            new FilmStrip(grid, roll, 0, row, 1, columns).draw();
             row += 2;
         }
-        row += row <= bottom ? GuidePiece.line(grid, shoot, row) : 0;
+        row += row <= bottom ? GuidePanel.line(grid, shoot, row) : 0;
         for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
             String more = row == bottom && i < others.size() - 1 ? " · " + (others.size() - 1 - i) + " more" : "";
             String fits = java.util.stream.Stream.of(others.get(i), briefly.get(i))
                     .filter(it -> Width.of(it + more) <= columns)
                     .findFirst()
                     .orElse(briefest.get(i));
-            grid.put(0, row, Width.cut(fits, columns - Width.of(more)) + more, Look.QUIET);
+            grid.put(0, row, Width.cut(fits, columns - Width.of(more)) + more, TextRole.QUIET);
         }
     }
 
@@ -207,7 +208,7 @@ final class ShootView {
         Optional<Roll> roll = s.roll();
         if (roll.isEmpty()) {
             Optional<NextMoment> moment = NextMoment.of(s, shoot.now());
-            GuidePiece.offer(grid, shoot, top, rows - top - (moment.isPresent() ? 7 : 6));
+            GuidePanel.offer(grid, shoot, top, rows - top - (moment.isPresent() ? 7 : 6));
             moment.ifPresent(it -> moment(it, rows - 6, columns));
             foot(2);
             return;
@@ -217,7 +218,7 @@ final class ShootView {
         if (grand && rows >= 38) {
             row++;
         }
-        Strip strip = new Strip(grid, roll.get(), margin, row, grand ? 3 : 2, columns - 2 * margin);
+        FilmStrip strip = new FilmStrip(grid, roll.get(), margin, row, grand ? 3 : 2, columns - 2 * margin);
         if (grand && rows >= 38) {
             strip.upperRebate();
         }
@@ -228,13 +229,13 @@ final class ShootView {
         Optional<NextMoment> moment = NextMoment.of(s, shoot.now());
         moment.ifPresent(it -> moment(it, end - 1, columns));
         int lists = end - (grand ? 1 : 0) - (moment.isPresent() ? 1 : 0);
-        if (Offer.of(shoot).rows().isEmpty()) {
+        if (PickList.of(shoot).rows().isEmpty()) {
             lists(roll.get(), row, lists);
         } else {
-            GuidePiece.offer(grid, shoot, row, lists - row);
+            GuidePanel.offer(grid, shoot, row, lists - row);
         }
         for (int i = 0; i < others.size(); i++) {
-            grid.put(margin, end + i, Width.cut(others.get(i), columns - margin), Look.LABEL);
+            grid.put(margin, end + i, Width.cut(others.get(i), columns - margin), TextRole.LABEL);
         }
         foot(2);
     }
@@ -247,12 +248,12 @@ final class ShootView {
                 margin,
                 row,
                 Width.cut(Width.of(line + must) <= room - margin ? line + must : line, room - margin),
-                moment.isUrgent() ? Look.CAUTION : Look.STRONG);
+                moment.isUrgent() ? TextRole.CAUTION : TextRole.STRONG);
     }
 
     /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */
     private List<String> others(int most) {
-        List<String> rest = new java.util.ArrayList<>(Pieces.others(shoot));
+        List<String> rest = new java.util.ArrayList<>(PromptBar.others(shoot));
         List<String> lines = new java.util.ArrayList<>();
         while (!rest.isEmpty() && lines.size() < most) {
             boolean isLast = lines.size() == most - 1;
@@ -272,19 +273,19 @@ final class ShootView {
     }
 
     private void foot(int saidRows) {
-        Pieces.warnings(grid, shoot, rows - 3 - saidRows);
-        Pieces.prompt(grid, shoot, rows - 2, saidRows);
-        Pieces.footer(grid, shoot, rows - 1, false);
+        PromptBar.warnings(grid, shoot, rows - 3 - saidRows);
+        PromptBar.prompt(grid, shoot, rows - 2, saidRows);
+        PromptBar.footer(grid, shoot, rows - 1, false);
     }
 
     private void bar(int row) {
-        grid.fill(row, Look.BAR);
-        String camera = s.camera().map(it -> Pieces.cameraWords(it, s)).orElse("no camera in hand");
+        grid.fill(row, TextRole.BAR);
+        String camera = s.camera().map(it -> PromptBar.cameraWords(it, s)).orElse("no camera in hand");
         String right = s.roll()
                         .map(it -> it.id()
-                                + Pieces.age(it, shoot).map(age -> " " + age).orElse("") + "  ")
+                                + PromptBar.age(it, shoot).map(age -> " " + age).orElse("") + "  ")
                         .orElse("")
-                + Pieces.clock(shoot.now());
+                + PromptBar.clock(shoot.now());
         int room = columns - Width.of(right) - 2 - 2 * margin;
         grid.put(
                 margin,
@@ -292,10 +293,10 @@ final class ShootView {
                 Width.cut(
                         Width.of(camera) <= room
                                 ? camera
-                                : s.camera().map(it -> Pieces.briefly(it, s)).orElse(camera),
+                                : s.camera().map(it -> PromptBar.briefly(it, s)).orElse(camera),
                         room),
-                Look.BAR);
-        grid.put(columns - margin - Width.of(right), row, right, Look.BAR);
+                TextRole.BAR);
+        grid.put(columns - margin - Width.of(right), row, right, TextRole.BAR);
     }
 
     /** Film, light, and the words for all that is not neutral or stands; answers the row after it. */
@@ -306,21 +307,21 @@ final class ShootView {
             // A long name gives way to how the film is rated and developed: that costs money.
             int name =
                     Math.max(16, columns - 2 * margin - 2 - Width.of(it.film().developmentWords()));
-            int column = grid.put(margin, row, Width.cut(it.film().stock().name(), name), Look.STRONG) + 2;
-            grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), Look.NORMAL);
+            int column = grid.put(margin, row, Width.cut(it.film().stock().name(), name), TextRole.STRONG) + 2;
+            grid.put(column, row, Width.cut(it.film().developmentWords(), columns - column), TextRole.NORMAL);
             String meter = "meter at " + it.film().index();
-            column = grid.put(margin, row + 1, meter, Look.READOUT) + 2;
+            column = grid.put(margin, row + 1, meter, TextRole.READOUT) + 2;
             String light = s.day()
                     .light()
-                    .map(reading -> "light " + State.light(reading, shoot.now()))
+                    .map(reading -> "light " + StatusText.light(reading, shoot.now()))
                     .orElse("no light reading today");
-            grid.put(column, row + 1, Width.cut(light, columns - column), Look.NORMAL);
+            grid.put(column, row + 1, Width.cut(light, columns - column), TextRole.NORMAL);
         } else if (s.day().light().isPresent()) {
             grid.put(
                     margin,
                     row + 1,
-                    Width.cut("light " + State.light(s.day().light().get(), shoot.now()), columns - margin),
-                    Look.NORMAL);
+                    Width.cut("light " + StatusText.light(s.day().light().get(), shoot.now()), columns - margin),
+                    TextRole.NORMAL);
         }
         return flow(words(), row + 2);
     }
@@ -328,16 +329,18 @@ final class ShootView {
     /** The words for all that stands or is not neutral. */
     private List<Word> words() {
         List<Word> words = new java.util.ArrayList<>();
-        State.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), Look.CAUTION)));
-        s.day().paper().ifPresent(it -> words.add(new Word("PAPER OF " + it.roll() + ", done ends it", Look.CAUTION)));
-        RatingLines.card(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
-        State.words(s.inHand()).forEach(it -> words.add(new Word(it, Look.STRONG)));
-        State.reciprocity(s).ifPresent(it -> words.add(new Word(it, Look.CAUTION)));
+        StatusText.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), TextRole.CAUTION)));
+        s.day()
+                .paper()
+                .ifPresent(it -> words.add(new Word("PAPER OF " + it.roll() + ", done ends it", TextRole.CAUTION)));
+        RatingCommand.card(s).ifPresent(it -> words.add(new Word(it, TextRole.CAUTION)));
+        StatusText.words(s.inHand()).forEach(it -> words.add(new Word(it, TextRole.STRONG)));
+        StatusText.reciprocity(s).ifPresent(it -> words.add(new Word(it, TextRole.CAUTION)));
         return words;
     }
 
     /** A word and how it looks. */
-    private record Word(String text, Look look) {}
+    private record Word(String text, TextRole look) {}
 
     /** Puts words one after the other, on a further row where one is full; answers the row after them. */
     private int flow(List<Word> words, int first) {
@@ -348,7 +351,7 @@ final class ShootView {
                 row++;
                 column = margin;
             } else if (column > margin) {
-                column = grid.put(column, row, " · ", Look.QUIET);
+                column = grid.put(column, row, " · ", TextRole.QUIET);
             }
             column = grid.put(column, row, Width.cut(word.text, columns - margin), word.look);
         }
@@ -359,30 +362,30 @@ final class ShootView {
     private int counter(Roll roll, int row, int scale, boolean airy) {
         String number = Integer.toString(roll.next());
         int left = margin == 0 ? 1 : margin;
-        BigText.draw(grid, left, row, number, scale, Look.READOUT);
+        BigText.draw(grid, left, row, number, scale, TextRole.READOUT);
         int column = left + Math.max(BigText.width("00", scale), BigText.width(number, scale)) + 3;
-        grid.put(column, row, "next frame", Look.LABEL);
-        grid.put(column, row + 1, State.leftWords(roll), Look.READOUT);
-        grid.put(column, row + 2, "of " + roll.film().framesNominal(), Look.QUIET);
+        grid.put(column, row, "next frame", TextRole.LABEL);
+        grid.put(column, row + 1, StatusText.leftWords(roll), TextRole.READOUT);
+        grid.put(column, row + 2, "of " + roll.film().framesNominal(), TextRole.QUIET);
         if (roll.doubleAwaited()) {
-            grid.put(column, row + 3, "DOUBLE", Look.CAUTION);
+            grid.put(column, row + 3, "DOUBLE", TextRole.CAUTION);
         }
-        int right = column + Math.max(13, Width.of(State.leftWords(roll)) + 3);
+        int right = column + Math.max(13, Width.of(StatusText.leftWords(roll)) + 3);
         int end = row + 5 * scale;
         int below = airy ? row + 6 : row + 3;
         Setting setting = s.inHand().setting();
-        if (State.timer(s).isPresent()) {
-            large(State.seconds(State.timer(s).get().elapsed(shoot.now())), right, row, airy);
-            grid.put(right, below, Width.cut(timerWords(State.timer(s).get()), columns - right), Look.STRONG);
+        if (StatusText.timer(s).isPresent()) {
+            large(StatusText.seconds(StatusText.timer(s).get().elapsed(shoot.now())), right, row, airy);
+            grid.put(right, below, Width.cut(timerWords(StatusText.timer(s).get()), columns - right), TextRole.STRONG);
         } else if (s.camera().map(Camera::isAutomatic).orElse(false)) {
-            grid.put(right, row, "sets itself", Look.LABEL);
+            grid.put(right, row, "sets itself", TextRole.LABEL);
             return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
-            grid.put(right, row, "nothing set", Look.LABEL);
+            grid.put(right, row, "nothing set", TextRole.LABEL);
             String hint = shoot.choices().isEmpty()
-                    ? "type " + State.example(s) + ", or a reading: m 5.6 125"
-                    : "Down and Enter take one below; or type " + State.example(s);
-            grid.put(right, row + 1, Width.cut(hint, columns - margin - right), Look.QUIET);
+                    ? "type " + StatusText.example(s) + ", or a reading: m 5.6 125"
+                    : "Down and Enter take one below; or type " + StatusText.example(s);
+            grid.put(right, row + 1, Width.cut(hint, columns - margin - right), TextRole.QUIET);
             return end;
         } else {
             large(
@@ -399,14 +402,15 @@ final class ShootView {
     /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */
     private void sum(Roll roll, int column, int row, boolean ruled) {
         int room = columns - margin - column;
-        int end = grid.put(column, row, Width.cut(errorWords(), room), Look.STRONG);
-        OptionalDouble sum = SumBar.sum(s);
+        int end = grid.put(column, row, Width.cut(errorWords(), room), TextRole.STRONG);
+        OptionalDouble sum = ExposureBar.sum(s);
         if (sum.isPresent() && ruled) {
-            SumBar.of(roll, sum.getAsDouble()).ruler(grid, column, row + 1, room);
+            ExposureBar.of(roll, sum.getAsDouble()).ruler(grid, column, row + 1, room);
         } else if (sum.isPresent()) {
-            SumBar.of(roll, sum.getAsDouble()).inline(grid, end + 2, row, columns - margin - end - 2);
+            ExposureBar.of(roll, sum.getAsDouble()).inline(grid, end + 2, row, columns - margin - end - 2);
         }
-        Pieces.sum(s, room).ifPresent(it -> grid.put(column, row + (ruled ? 3 : 1), Width.cut(it, room), Look.NORMAL));
+        PromptBar.sum(s, room)
+                .ifPresent(it -> grid.put(column, row + (ruled ? 3 : 1), Width.cut(it, room), TextRole.NORMAL));
     }
 
     /** As large as fits: five rows, three, or plain letters in the middle of the three. */
@@ -414,11 +418,11 @@ final class ShootView {
         int room = columns - margin - column;
         boolean isDrawable = text.indexOf('+') < 0;
         if (airy && isDrawable && BigText.width(text, 1) <= room) {
-            BigText.draw(grid, column, row, text, 1, Look.READOUT);
+            BigText.draw(grid, column, row, text, 1, TextRole.READOUT);
         } else if (isDrawable && BigText.smallWidth(text) <= room) {
-            BigText.drawSmall(grid, column, row, text, Look.READOUT);
+            BigText.drawSmall(grid, column, row, text, TextRole.READOUT);
         } else {
-            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), Look.READOUT);
+            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), TextRole.READOUT);
         }
     }
 
@@ -432,9 +436,9 @@ final class ShootView {
     }
 
     private Optional<String> pair() {
-        Optional<Timer> timer = State.timer(s);
+        Optional<Timer> timer = StatusText.timer(s);
         if (timer.isPresent()) {
-            return Optional.of(State.seconds(timer.get().elapsed(shoot.now()))
+            return Optional.of(StatusText.seconds(timer.get().elapsed(shoot.now()))
                     + timer.get().targetSeconds().stream()
                             .mapToObj(it -> " of " + ExposureTime.words(it))
                             .findFirst()
@@ -447,7 +451,7 @@ final class ShootView {
     }
 
     private String errorWords() {
-        OptionalDouble error = State.errorInHand(s);
+        OptionalDouble error = StatusText.errorInHand(s);
         return error.isEmpty()
                 ? s.day().light().isEmpty() ? "no reading to judge it by" : ""
                 : Stops.error(error.getAsDouble()) + " for this light";
@@ -464,43 +468,43 @@ final class ShootView {
             grid.put(
                     margin,
                     row,
-                    depth ? Width.pad(Pieces.SUGGESTION_HEAD, 46) + "sharp" : Pieces.SUGGESTION_HEAD,
-                    Look.LABEL);
+                    depth ? Width.pad(PromptBar.SUGGESTION_HEAD, 46) + "sharp" : PromptBar.SUGGESTION_HEAD,
+                    TextRole.LABEL);
             int best = shoot.bestChoice();
             int middle = shoot.view().chosen() >= 0 ? shoot.view().chosen() : best;
             int first = Math.max(0, Math.min(choices.size() - count, middle - count / 2));
             for (int i = first; i < Math.min(choices.size(), first + count); i++) {
                 boolean isChosen = i == shoot.view().chosen();
                 String text = depth
-                        ? Pieces.suggestionWithDepth(choices.get(i), i == best, isChosen)
-                        : Pieces.suggestion(choices.get(i), i == best, isChosen);
+                        ? PromptBar.suggestionWithDepth(choices.get(i), i == best, isChosen)
+                        : PromptBar.suggestion(choices.get(i), i == best, isChosen);
                 int width = both ? half - margin - 2 : columns;
                 if (isChosen) {
-                    grid.fill(margin, row + 1 + i - first, width, Look.CHOSEN);
+                    grid.fill(margin, row + 1 + i - first, width, TextRole.CHOSEN);
                 }
                 grid.put(
                         margin,
                         row + 1 + i - first,
                         Width.cut(text, width),
-                        isChosen ? Look.CHOSEN : i == best ? Look.STRONG : Look.NORMAL);
+                        isChosen ? TextRole.CHOSEN : i == best ? TextRole.STRONG : TextRole.NORMAL);
             }
         }
         if (both || choices.isEmpty()) {
             List<Frame> frames = roll.frames();
-            grid.put(half, row, "newest frames", Look.LABEL);
+            grid.put(half, row, "newest frames", TextRole.LABEL);
             for (int i = 0; i < Math.min(count, frames.size()); i++) {
                 Frame frame = frames.get(frames.size() - 1 - i);
                 boolean withTime = half == margin || columns >= (depth ? 106 : 100);
                 grid.put(
                         half,
                         row + 1 + i,
-                        Width.cut(Pieces.frame(roll, frame, withTime, Optional.empty()), columns - half - margin),
-                        i == 0 ? Look.STRONG : Look.NORMAL);
+                        Width.cut(PromptBar.frame(roll, frame, withTime, Optional.empty()), columns - half - margin),
+                        i == 0 ? TextRole.STRONG : TextRole.NORMAL);
             }
-            if (frames.isEmpty() && GuidePiece.isShown(shoot)) {
-                GuidePiece.frame(grid, shoot, half, row);
+            if (frames.isEmpty() && GuidePanel.isShown(shoot)) {
+                GuidePanel.frame(grid, shoot, half, row);
             } else if (frames.isEmpty()) {
-                grid.put(half + 2, row + 1, "none yet", Look.QUIET);
+                grid.put(half + 2, row + 1, "none yet", TextRole.QUIET);
             }
         }
     }

@@ -8,7 +8,7 @@ package takeup.screen;
  */
 public record Size(int columns, int rows) {
     /** What is assumed where a terminal does not tell. */
-    static final Size USUAL = new Size(80, 24);
+    public static final Size USUAL = new Size(80, 24);
 
     public Size {
         if (columns < 1 || rows < 1) {

@@ -1,6 +1,6 @@
 package takeup.screen;
 
-import takeup.review.Code;
+import takeup.scans.QrCode;
 
 /**
  * A light sheet over the terminal, to be photographed: a code and beside it a few letters as large as they go, dark on
@@ -31,8 +31,8 @@ final class SlateSheet {
      */
     static SlateSheet of(int columns, int rows, boolean halves, String text, String... lines) {
         SlateSheet sheet = new SlateSheet(columns, rows, halves);
-        boolean[][] code = Code.of(text);
-        int side = code.length + 2 * Code.QUIET;
+        boolean[][] code = QrCode.of(text);
+        int side = code.length + 2 * QrCode.QUIET;
         int scale = sheet.scale(Math.min(2 * rows, columns) / side);
         int left = 0;
         if (scale > 0) {
@@ -46,7 +46,7 @@ final class SlateSheet {
 
     /** The fewest columns and rows in which the code of that text has room: 33 by 17, and 66 by 33 in whole cells. */
     static Size fewest(String text, boolean halves) {
-        int side = Code.of(text).length + 2 * Code.QUIET;
+        int side = QrCode.of(text).length + 2 * QrCode.QUIET;
         return halves ? new Size(side, (side + 1) / 2) : new Size(2 * side, side);
     }
 
@@ -56,7 +56,7 @@ final class SlateSheet {
     }
 
     private void code(boolean[][] code, int scale, int top) {
-        int border = Code.QUIET * scale;
+        int border = QrCode.QUIET * scale;
         for (int y = 0; y < code.length * scale; y++) {
             for (int x = 0; x < code.length * scale; x++) {
                 dark[top + border + y][border + x] = code[y / scale][x / scale];
@@ -110,7 +110,7 @@ final class SlateSheet {
                 grid.ink(
                         column,
                         top + row,
-                        new Ink(dark[2 * row][column] ? DARK : LIGHT, dark[2 * row + 1][column] ? DARK : LIGHT));
+                        new PixelPair(dark[2 * row][column] ? DARK : LIGHT, dark[2 * row + 1][column] ? DARK : LIGHT));
             }
         }
     }

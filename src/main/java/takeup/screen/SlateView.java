@@ -1,11 +1,11 @@
 package takeup.screen;
 
 import java.util.Optional;
-import takeup.review.ShownClock;
-import takeup.review.Slate;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
-import takeup.shoot.Shoot;
+import takeup.scans.ShownClock;
+import takeup.scans.Slate;
+import takeup.session.Session;
 
 /** The slate over the whole screen, to be photographed as a frame; below it the prompt and the keys. */
 public final class SlateView {
@@ -13,7 +13,7 @@ public final class SlateView {
 
     private SlateView() {}
 
-    static void draw(Shoot shoot, Grid grid, boolean halves) {
+    static void draw(Session shoot, Grid grid, boolean halves) {
         int rows = grid.rows() - FOOT;
         Optional<Roll> roll = shoot.shown().roll();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
@@ -38,11 +38,11 @@ public final class SlateView {
                                     ? "no slate on this roll: the word slate logs one"
                                     : "the slate is shown once the disk has it",
                             grid.columns()),
-                    Look.STRONG);
+                    TextRole.STRONG);
         }
-        Pieces.disk(grid, shoot, grid.rows() - 4);
-        Pieces.prompt(grid, shoot, grid.rows() - 2, 1);
-        Pieces.footer(grid, shoot, grid.rows() - 1, false);
+        PromptBar.disk(grid, shoot, grid.rows() - 4);
+        PromptBar.prompt(grid, shoot, grid.rows() - 2, 1);
+        PromptBar.footer(grid, shoot, grid.rows() - 1, false);
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */
@@ -50,7 +50,7 @@ public final class SlateView {
         Grid grid = Grid.of(columns, rows);
         draw(grid, Math.max(1, rows - 1), 1, halves, slate);
         if (rows > 1) {
-            grid.put(0, rows - 1, Width.cut(words, columns), Look.NORMAL);
+            grid.put(0, rows - 1, Width.cut(words, columns), TextRole.NORMAL);
         }
         return grid;
     }
@@ -77,16 +77,16 @@ public final class SlateView {
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
             String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot)
                     + " rows: make the window larger, or its letters smaller";
-            Pieces.wrap(
+            PromptBar.wrap(
                     grid,
                     Math.max(
                             0,
                             rows
-                                    - Pieces.wrapped(words, grid.columns() - 1 - Pieces.margin(grid))
+                                    - PromptBar.wrapped(words, grid.columns() - 1 - PromptBar.margin(grid))
                                             .size()),
                     rows,
                     words,
-                    Look.CAUTION);
+                    TextRole.CAUTION);
         }
     }
 }

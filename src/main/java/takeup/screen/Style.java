@@ -1,7 +1,7 @@
 package takeup.screen;
 
-/** How one {@link Look} is drawn: its colours, and what is left of it where there is no colour. */
-record Style(Colour foreground, Colour background, boolean bold, boolean reverse, boolean underline) {
+/** How one {@link TextRole} is drawn: its colours, and what is left of it where there is no colour. */
+public record Style(Colour foreground, Colour background, boolean bold, boolean reverse, boolean underline) {
     static final Style PLAIN = of(Colour.OWN, Colour.OWN);
 
     static Style of(Colour foreground, Colour background) {
@@ -25,11 +25,11 @@ record Style(Colour foreground, Colour background, boolean bold, boolean reverse
     }
 
     /** The sequence that sets exactly this style, whatever was set before: {@code ESC [0;1;38;5;208m}. */
-    String sequence(Depth depth) {
+    public String sequence(ColourDepth depth) {
         Colour letters = foreground.at(depth);
         // Where there are sixteen colours, bold is another colour: black turns into a grey that cannot be read on
         // white.
-        boolean heavy = bold && !(depth == Depth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
+        boolean heavy = bold && !(depth == ColourDepth.SIXTEEN && letters.kind() == Colour.Kind.ANSI);
         return "\u001b[0" + (heavy ? ";1" : "") + (underline ? ";4" : "") + (reverse ? ";7" : "")
                 + letters.parameters(false) + background.at(depth).parameters(true) + "m";
     }

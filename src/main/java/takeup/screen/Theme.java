@@ -2,15 +2,16 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.shoot.Lexicon;
+import takeup.command.CommandTable;
 
 /**
- * A named set of styles, one for each {@link Look}: {@code dark}, {@code sun}, {@code night}, {@code mono}. The colours
- * stand in {@link Palette}; a new theme is a table there, a name in {@link Lexicon#THEMES}, and a case here.
+ * A named set of styles, one for each {@link TextRole}: {@code dark}, {@code sun}, {@code night}, {@code mono}. The
+ * colours stand in {@link Palette}; a new theme is a table there, a name in {@link CommandTable#THEMES}, and a case
+ * here.
  */
 public final class Theme {
     /** What every theme turns into under NO_COLOR. */
-    static final Theme MONO = Palette.mono();
+    public static final Theme MONO = Palette.mono();
 
     private final String name;
     private final String purpose;
@@ -37,7 +38,7 @@ public final class Theme {
 
     /** All names, in the order in which F9 goes round. */
     public static List<String> names() {
-        return Lexicon.THEMES;
+        return CommandTable.THEMES;
     }
 
     public String name() {
@@ -53,11 +54,11 @@ public final class Theme {
      * Whether the cursor is a cell of the picture and the terminal's own is hidden: that one has a colour of its own,
      * white in the dark of a church, or too near to the paper in the sun.
      */
-    boolean isCursorDrawn() {
+    public boolean isCursorDrawn() {
         return cursorDrawn;
     }
 
-    Style style(Look look) {
+    public Style style(TextRole look) {
         return styles[look.ordinal()];
     }
 }

@@ -14,6 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
+import takeup.files.StartupState;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
@@ -83,21 +86,21 @@ class ClockFilesTest {
     }
 
     private List<Roll> rolls() throws IOException {
-        return Opening.allRolls(new Archive(folder), new ArrayList<>());
+        return StartupState.allRolls(new Archive(folder), new ArrayList<>());
     }
 
     private List<String> run(String clock, String... lines) throws IOException {
         Archive archive = new Archive(folder);
         ByteArrayOutputStream answers = new ByteArrayOutputStream();
-        try (Disk disk = Disk.take(archive)) {
-            Opening opening =
-                    Opening.of(archive, new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles"))));
+        try (JournalStore disk = JournalStore.take(archive)) {
+            StartupState opening = StartupState.of(
+                    archive, new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles"))));
             assertEquals(List.of(), opening.problems());
-            int status = new LineCommand(
+            int status = new LineSubcommand(
                             disk,
                             opening.situation(),
                             Clock.of(Optional.of(Clock.parse(clock))),
-                            new Out(answers, answers, Map.of("LC_ALL", "C.UTF-8")),
+                            new Console(answers, answers, Map.of("LC_ALL", "C.UTF-8")),
                             false)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
             assertEquals(0, status, answers.toString(StandardCharsets.UTF_8));

@@ -14,7 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
-import takeup.review.ShownClock;
+import takeup.scans.ShownClock;
 
 /**
  * Digital files of regatta day beside the frames of a roll, once the digital camera's clock was compared with the

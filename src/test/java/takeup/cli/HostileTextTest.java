@@ -23,6 +23,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
+import takeup.files.StartupState;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
@@ -34,9 +37,9 @@ import takeup.roll.Condition;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.screen.Screen;
-import takeup.shoot.Key;
-import takeup.shoot.Message;
-import takeup.shoot.Shoot;
+import takeup.session.Key;
+import takeup.session.Message;
+import takeup.session.Session;
 
 /**
  * Every text that a photographer or a file can bring in, times every character that steers a terminal or hides from the
@@ -267,7 +270,8 @@ class HostileTextTest {
 
     @Test
     void theNotesAreStoredLetterForLetter() throws IOException, JsonText.NotJson {
-        Roll roll = Opening.allRolls(new Archive(folder), new ArrayList<>()).get(0);
+        Roll roll =
+                StartupState.allRolls(new Archive(folder), new ArrayList<>()).get(0);
         // They were typed twice: once into the pipe with sentences, once into the one with JSON.
         List<String> twice = new ArrayList<>(typed);
         twice.addAll(typed);
@@ -300,33 +304,33 @@ class HostileTextTest {
     @ParameterizedTest(name = "{0} columns")
     @ValueSource(ints = {30, 80, 132, 300})
     void noneOfThemIsOnTheScreen(int columns) throws IOException {
-        Opening opening = Opening.of(new Archive(folder), kit());
+        StartupState opening = StartupState.of(new Archive(folder), kit());
         OffsetDateTime now = OffsetDateTime.parse(TIME);
-        Shoot begun = Shoot.begin(
+        Session begun = Session.begin(
                 opening.situation(),
-                new Shoot.Settings("R", folder + "/\u001b[2J\u202e", Optional.of("\u009b\u0007")),
+                new Session.Settings("R", folder + "/\u001b[2J\u202e", Optional.of("\u009b\u0007")),
                 "dark",
                 List.of("a\u001b]0;x\u0007.json:1: \r\u202e"),
                 now,
                 0);
-        List<Shoot> shown = new ArrayList<>(List.of(begun, begun.offering("dra\u001b[2J\u009bft")));
+        List<Session> shown = new ArrayList<>(List.of(begun, begun.offering("dra\u001b[2J\u009bft")));
         for (String one : hostile) {
-            Shoot shoot = Shoot.update(begun, new Message.Pressed(Key.pasted("4 125 ; a" + one + "z"), now, 1))
+            Session shoot = Session.update(begun, new Message.Pressed(Key.pasted("4 125 ; a" + one + "z"), now, 1))
                     .shoot();
             shown.add(shoot);
-            shown.add(Shoot.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
+            shown.add(Session.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
                     .shoot());
-            shown.add(Shoot.update(begun, new Message.NotKept(1, one)).shoot());
-            shown.add(Shoot.update(begun, new Message.Told("a" + one)).shoot());
-            shown.add(Shoot.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
+            shown.add(Session.update(begun, new Message.SaveFailed(1, one)).shoot());
+            shown.add(Session.update(begun, new Message.Notice("a" + one)).shoot());
+            shown.add(Session.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
                     .shoot());
         }
         for (Key.Name key : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F4)) {
-            shown.add(Shoot.update(begun, new Message.Pressed(Key.of(key), now, 1))
+            shown.add(Session.update(begun, new Message.Pressed(Key.of(key), now, 1))
                     .shoot());
         }
         TreeSet<String> raw = new TreeSet<>();
-        for (Shoot shoot : shown) {
+        for (Session shoot : shown) {
             raw.addAll(dangerous(Screen.render(shoot, columns, 30).toString()));
         }
         assertEquals(new TreeSet<>(), raw);
@@ -351,15 +355,15 @@ class HostileTextTest {
     }
 
     private static Kit kit() {
-        return new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles")));
+        return new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles")));
     }
 
     private static String line(String lines, boolean json) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Archive archive = new Archive(folder);
-        try (Disk disk = Disk.take(archive)) {
-            Opening opening = Opening.of(archive, kit());
-            new LineCommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse(TIME))), out(out), json)
+        try (JournalStore disk = JournalStore.take(archive)) {
+            StartupState opening = StartupState.of(archive, kit());
+            new LineSubcommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse(TIME))), out(out), json)
                     .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
         }
         return out.toString(StandardCharsets.UTF_8);
@@ -367,12 +371,12 @@ class HostileTextTest {
 
     private static String command(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        Commands.run(arguments, out(out));
+        Subcommands.run(arguments, out(out));
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    private static Out out(ByteArrayOutputStream to) {
-        return new Out(to, to, Map.of("LC_ALL", "C.UTF-8"));
+    private static Console out(ByteArrayOutputStream to) {
+        return new Console(to, to, Map.of("LC_ALL", "C.UTF-8"));
     }
 
     /**

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Assertions;
  * The installed program, {@code target/takeup/bin/takeup}, in a process of its own and with an environment that is the
  * same everywhere.
  */
-final class Installed {
+public final class Installed {
     private static final Path HOME =
             Path.of(System.getProperty("takeup.home", "target/takeup")).toAbsolutePath();
     private static final long PATIENCE = 60;
@@ -26,7 +26,7 @@ final class Installed {
     private Installed() {}
 
     /** What a run came to. */
-    record Ended(int status, String out, String err) {
+    public record Ended(int status, String out, String err) {
         /** Both streams, for what must stand in neither. */
         String all() {
             return out + err;
@@ -42,7 +42,7 @@ final class Installed {
      * A child process of the program, in the scratch folder. Without {@code --data} its data folder is
      * {@code nobody/takeup} in there.
      */
-    static ProcessBuilder program(Path scratch, Map<String, String> environment, List<String> arguments) {
+    public static ProcessBuilder program(Path scratch, Map<String, String> environment, List<String> arguments) {
         List<String> command =
                 new ArrayList<>(List.of(HOME.resolve("bin").resolve("takeup").toString()));
         command.addAll(arguments);
@@ -50,7 +50,7 @@ final class Installed {
     }
 
     /** Any other child process, such as a shell, in the same environment. */
-    static ProcessBuilder process(Path scratch, Map<String, String> environment, List<String> command) {
+    public static ProcessBuilder process(Path scratch, Map<String, String> environment, List<String> command) {
         ProcessBuilder builder = new ProcessBuilder(command).directory(scratch.toFile());
         Map<String, String> all = builder.environment();
         all.keySet()
@@ -75,11 +75,11 @@ final class Installed {
     }
 
     /** Runs the program to its end. */
-    static Ended run(Path scratch, String input, List<String> arguments) {
+    public static Ended run(Path scratch, String input, List<String> arguments) {
         return run(program(scratch, Map.of(), arguments), input);
     }
 
-    static Ended run(ProcessBuilder builder, String input) {
+    public static Ended run(ProcessBuilder builder, String input) {
         try {
             Process process = builder.start();
             CompletableFuture<String> out = CompletableFuture.supplyAsync(() -> text(process.getInputStream()));

@@ -242,7 +242,7 @@ class KillIT {
     private static Installed.Ended reads(String... arguments) {
         ByteArrayOutputStream answers = new ByteArrayOutputStream();
         ByteArrayOutputStream errors = new ByteArrayOutputStream();
-        int status = Commands.run(arguments, new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
+        int status = Subcommands.run(arguments, new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
         return new Installed.Ended(
                 status, answers.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
     }

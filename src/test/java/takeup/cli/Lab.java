@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
 import javax.imageio.ImageIO;
-import takeup.review.Code;
-import takeup.review.Slate;
+import takeup.scans.QrCode;
+import takeup.scans.Slate;
 
 /** A lab of our own: writes scans of a boathouse that never was. */
 final class Lab {
@@ -53,7 +53,7 @@ final class Lab {
 
     /** A picture of a code, turned by an angle in degrees. */
     static BufferedImage code(String text, double degrees) {
-        boolean[][] dark = Code.of(text);
+        boolean[][] dark = QrCode.of(text);
         BufferedImage image = new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB);
         double unit = 12;
         double sine = Math.sin(Math.toRadians(degrees));

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.ShippedShelf;
+import takeup.files.JournalStore;
+import takeup.files.StartupState;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 
@@ -60,12 +62,13 @@ class ManualPagesTest {
             }
         }
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        Out out = new Out(said, said, Map.of("LC_ALL", "C.UTF-8"));
+        Console out = new Console(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(day);
-        try (Disk disk = Disk.take(archive)) {
-            new LineCommand(
+        try (JournalStore disk = JournalStore.take(archive)) {
+            new LineSubcommand(
                             disk,
-                            Opening.of(archive, new Kit(new ShippedShelf())).situation(),
+                            StartupState.of(archive, new Kit(new ShippedShelf()))
+                                    .situation(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             out,
                             false)
@@ -137,7 +140,9 @@ class ManualPagesTest {
         List<String> arguments = new ArrayList<>(path);
         arguments.add("--help");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertEquals(0, Commands.run(arguments.toArray(String[]::new), new Out(out, out, Map.of("LC_ALL", "C.UTF-8"))));
+        assertEquals(
+                0,
+                Subcommands.run(arguments.toArray(String[]::new), new Console(out, out, Map.of("LC_ALL", "C.UTF-8"))));
         return out.toString(StandardCharsets.UTF_8);
     }
 

@@ -90,7 +90,7 @@ final class ManyCommandLines {
         for (String command : Files.readAllLines(Path.of(arguments[0]))) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             ByteArrayOutputStream err = new ByteArrayOutputStream();
-            answers.writeInt(Main.status(command.split(" "), new Out(out, err, System.getenv())));
+            answers.writeInt(Main.status(command.split(" "), new Console(out, err, System.getenv())));
             for (ByteArrayOutputStream stream : List.of(out, err)) {
                 answers.writeInt(stream.size());
                 stream.writeTo(answers);

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.ShippedShelf;
+import takeup.files.JournalStore;
+import takeup.files.StartupState;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 
@@ -46,12 +48,12 @@ class ManyRollsTest {
         }
         Archive archive = new Archive(folder);
         ByteArrayOutputStream said = new ByteArrayOutputStream();
-        try (Disk disk = Disk.take(archive)) {
-            new LineCommand(
+        try (JournalStore disk = JournalStore.take(archive)) {
+            new LineSubcommand(
                             disk,
-                            Opening.of(disk, new Kit(new ShippedShelf())).situation(),
+                            StartupState.of(disk, new Kit(new ShippedShelf())).situation(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                            new Out(said, said, Map.of("LC_ALL", "C.UTF-8")),
+                            new Console(said, said, Map.of("LC_ALL", "C.UTF-8")),
                             false)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
@@ -109,7 +111,8 @@ class ManyRollsTest {
         arguments.addAll(List.of(command));
         assertEquals(
                 status,
-                Commands.run(arguments.toArray(String[]::new), new Out(answer, errors, Map.of("LC_ALL", "C.UTF-8"))));
+                Subcommands.run(
+                        arguments.toArray(String[]::new), new Console(answer, errors, Map.of("LC_ALL", "C.UTF-8"))));
         List<String> told = errors.toString(StandardCharsets.UTF_8)
                 .lines()
                 .map(it -> it.substring(8, 13))

@@ -27,7 +27,7 @@ class NewProfileTest {
         System.arraycopy(words, 0, all, 0, words.length);
         all[words.length] = "--data";
         all[words.length + 1] = folder.toString();
-        return Commands.run(all, new Out(answers, errors, Map.of("LANG", "C.UTF-8")));
+        return Subcommands.run(all, new Console(answers, errors, Map.of("LANG", "C.UTF-8")));
     }
 
     private void check(int status, String piece) {

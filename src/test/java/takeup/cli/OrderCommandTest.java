@@ -22,6 +22,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.files.DataFolder;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
+import takeup.files.StartupState;
+import takeup.journal.Archive;
+import takeup.kit.Kit;
 
 /** Orders made from a folder of files that somebody wrote by hand after the schema, and from a data folder. */
 class OrderCommandTest {
@@ -59,7 +65,7 @@ class OrderCommandTest {
                 "2026-09-14T09:30+02:00",
                 "--data",
                 scratch.resolve("data").toString()));
-        return Commands.run(all.toArray(String[]::new), new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
+        return Subcommands.run(all.toArray(String[]::new), new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
     }
 
     private int from(String... words) {
@@ -225,16 +231,15 @@ class OrderCommandTest {
     void theDataFolderIsOrderedFromAndRollsSayWhereTheyAre() throws IOException {
         String day = "cam 645 1\nload cn400\nm 5.6 125\n4 125 ; bow seat\nunload yes\ncam 35\nload bw400\n8 125\n";
         Path data = scratch.resolve("data");
-        try (Disk disk = Disk.take(new takeup.journal.Archive(data))) {
-            new LineCommand(
+        try (JournalStore disk = JournalStore.take(new Archive(data))) {
+            new LineSubcommand(
                             disk,
-                            Opening.of(
+                            StartupState.of(
                                             disk.archive(),
-                                            new takeup.kit.Kit(
-                                                    new ProfileShelf(data.resolve("profiles"), Folder.profiles())))
+                                            new Kit(new ProfileFiles(data.resolve("profiles"), DataFolder.profiles())))
                                     .situation(),
                             Clock.of(java.util.Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                            new Out(answers, errors, Map.of()),
+                            new Console(answers, errors, Map.of()),
                             false)
                     .run(new java.io.ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
             check(run("new"), 1, "is writing in this folder");
@@ -246,16 +251,16 @@ class OrderCommandTest {
         answers.reset();
         assertEquals(
                 0,
-                Commands.run(
+                Subcommands.run(
                         new String[] {"rolls", "--data", data.toString()},
-                        new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
+                        new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
         assertTrue(said().contains("at the lab since 2026-09-14 (ORD-001)"), said());
         answers.reset();
         assertEquals(
                 0,
-                Commands.run(
+                Subcommands.run(
                         new String[] {"rolls", "--json", "--data", data.toString()},
-                        new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
+                        new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8"))));
         assertTrue(
                 said().contains("\"where\" : \"at the lab\"") && said().contains("\"where\" : \"in camera\""), said());
         check(run("new", "2"), 0, "to know: R0002 is still in a camera: unload it before it goes");

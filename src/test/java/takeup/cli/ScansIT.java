@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
+import takeup.kit.JsonText;
 
 /**
  * A roll of regatta day comes back from the lab: laid beside the log, accepted, judged, with sidecars beside the scans.
@@ -232,6 +233,6 @@ class ScansIT {
         Installed.Ended kept = takeup("yes\n", "scans", "1", "in-doubt", "--data", "asked", "--accept", "--json");
         assertEquals(0, kept.status(), kept.toString());
         assertTrue(kept.out().startsWith("{"), kept.out());
-        takeup.kit.JsonText.read(kept.out());
+        JsonText.read(kept.out());
     }
 }

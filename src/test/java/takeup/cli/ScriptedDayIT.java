@@ -13,13 +13,15 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.files.StartupState;
 import takeup.handoff.RollJson;
+import takeup.journal.Archive;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
 import takeup.roll.Roll;
 import takeup.screen.Screen;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
+import takeup.session.Key;
+import takeup.session.Playing;
 
 /**
  * A whole regatta day with its traps: each is told before it costs a frame, and nothing else is. The same day on the
@@ -103,7 +105,7 @@ class ScriptedDayIT {
     @Test
     void theDayCameToTwelveRolls() throws IOException {
         List<String> found = new ArrayList<>();
-        for (Roll roll : Opening.allRolls(new takeup.journal.Archive(scratch.resolve("day")), new ArrayList<>())) {
+        for (Roll roll : StartupState.allRolls(new Archive(scratch.resolve("day")), new ArrayList<>())) {
             found.add(roll.id() + " " + roll.film().stock().key() + " " + roll.framesUsed() + " " + roll.state());
         }
         assertEquals(
@@ -185,7 +187,7 @@ class ScriptedDayIT {
         Map<String, String> shown = new TreeMap<>();
         day.shoot().shown().rolls().forEach((id, roll) -> shown.put(id.toString(), timeless(roll)));
         Map<String, String> piped = new TreeMap<>();
-        Opening.allRolls(new takeup.journal.Archive(scratch.resolve("day")), new ArrayList<>())
+        StartupState.allRolls(new Archive(scratch.resolve("day")), new ArrayList<>())
                 .forEach(it -> piped.put(it.id().toString(), timeless(it)));
         assertEquals(String.join("\n", piped.values()), String.join("\n", shown.values()));
     }

@@ -19,8 +19,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.shoot.KeyHelp;
-import takeup.shoot.Lexicon;
+import takeup.command.CommandTable;
+import takeup.session.KeyHelp;
+import takeup.shell.CompletionKinds;
 
 /** Help, completions and the manual page name the same commands and the same options. */
 class ShellHelpTest {
@@ -54,7 +55,7 @@ class ShellHelpTest {
     private static String said(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = Commands.run(arguments, new Out(out, err, Map.of("LC_ALL", "C.UTF-8")));
+        int status = Subcommands.run(arguments, new Console(out, err, Map.of("LC_ALL", "C.UTF-8")));
         assertEquals("", err.toString(StandardCharsets.UTF_8));
         assertEquals(0, status);
         return out.toString(StandardCharsets.UTF_8);
@@ -176,7 +177,7 @@ class ShellHelpTest {
             assertTrue(
                     tags.stream().anyMatch(it -> it.equals(key.key()) || it.startsWith(key.key() + " (")), key.key());
         }
-        for (Lexicon.Word word : Lexicon.WORDS) {
+        for (CommandTable.Word word : CommandTable.WORDS) {
             assertTrue(tags.contains(word.usage()), word.usage());
         }
     }
@@ -200,7 +201,7 @@ class ShellHelpTest {
     @ParameterizedTest(name = "what --{0} takes is completed by a kind that the program knows")
     @ValueSource(strings = {"stock", "camera", "meter", "lab"})
     void keysAreAskedOfTheProgram(String option) {
-        assertTrue(Values.KINDS.contains(Values.kind("meter", "--" + option, "K")));
+        assertTrue(CompletionKinds.KINDS.contains(CompletionKinds.kind("meter", "--" + option, "K")));
     }
 
     private static Set<String> words(String text) {

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import takeup.review.Slate;
 import takeup.roll.RollId;
+import takeup.scans.Slate;
 
 /** Two rolls of regatta day, each with its slate first, come back in one folder with one count. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

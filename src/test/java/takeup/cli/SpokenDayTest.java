@@ -16,9 +16,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.command.CommandTable;
+import takeup.files.JournalStore;
+import takeup.files.ProfileFiles;
+import takeup.files.StartupState;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
-import takeup.shoot.Lexicon;
 
 /** The pipe as somebody hears it who cannot see the screen: one sentence or two an event, words and no signs. */
 class SpokenDayTest {
@@ -29,7 +32,7 @@ class SpokenDayTest {
     void aWholeDayIsSpokenInPlainTextOneLineForEachThatIsTyped() throws IOException {
         List<String> typed = new ArrayList<>(demo());
         typed.addAll(List.of("say", "frames", "rolls", "shoot", "why", "help", "m", "big"));
-        Lexicon.firstWords().forEach(it -> typed.add("help " + it));
+        CommandTable.firstWords().forEach(it -> typed.add("help " + it));
         Installed.resource("whole-roll.txt").stream()
                 .filter(it -> it.startsWith("> ") && !it.equals("> quit"))
                 .forEach(it -> typed.add(it.substring(2)));
@@ -64,7 +67,7 @@ class SpokenDayTest {
     void theDemoIsShotInItsOwnFolderAndNowhereElse(@TempDir Path elsewhere) throws IOException {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         Path demo = elsewhere.resolve("demo");
-        DemoCommand.shoot(demo, Clock.parse("2026-09-12T13:25+02:00"), new Out(said, said, Map.of()));
+        DemoSubcommand.shoot(demo, Clock.parse("2026-09-12T13:25+02:00"), new Console(said, said, Map.of()));
         assertEquals("", said.toString(StandardCharsets.UTF_8));
         try (Stream<Path> all = Files.list(elsewhere)) {
             assertEquals(List.of(demo), all.toList());
@@ -82,13 +85,13 @@ class SpokenDayTest {
     private List<String> speak(List<String> lines) throws IOException {
         ByteArrayOutputStream spoken = new ByteArrayOutputStream();
         Archive archive = new Archive(folder);
-        Kit kit = new Kit(new ProfileShelf(folder.resolve("profiles"), Path.of("profiles")));
-        try (Disk disk = Disk.take(archive)) {
-            new LineCommand(
+        Kit kit = new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles")));
+        try (JournalStore disk = JournalStore.take(archive)) {
+            new LineSubcommand(
                             disk,
-                            Opening.of(archive, kit).situation(),
+                            StartupState.of(archive, kit).situation(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                            new Out(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")),
+                            new Console(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")),
                             false)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }

@@ -22,10 +22,10 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
-import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 import takeup.roll.Setting;
 
 /**
@@ -59,16 +59,16 @@ class MustHavesTest {
             36);
 
     private static Roll roll(int number, String times) {
-        List<Recorded> records = new ArrayList<>();
+        List<RollRecord> records = new ArrayList<>();
         OffsetDateTime loaded = OffsetDateTime.parse("2026-09-12T14:00+02:00");
-        records.add(
-                new Recorded(1, loaded, new RollEvent.Loaded(new RollId("R", number), CAMERA, Optional.empty(), FILM)));
+        records.add(new RollRecord(
+                1, loaded, new RollEvent.Loaded(new RollId("R", number), CAMERA, Optional.empty(), FILM)));
         int frame = 0;
         for (String time : times.split(" ")) {
             boolean blank = time.endsWith("b");
             OffsetDateTime at = OffsetDateTime.parse("2026-09-12T" + time.replace("b", "") + "+02:00");
             Exposure exposure = new Exposure(Optional.of(at), Setting.NONE, Optional.empty(), Optional.empty());
-            records.add(new Recorded(
+            records.add(new RollRecord(
                     2,
                     at,
                     new RollEvent.Added(

@@ -89,7 +89,7 @@ class PlanTest {
 
     @Test
     void aShootOfYesterdayIsClosedButForANightThatGoesOn() {
-        Job job = Job.NONE.with(new Occasion(
+        ShootPlan job = ShootPlan.NONE.with(new ShootInfo(
                 "Regatta day", java.time.LocalDate.parse("2026-09-12"), Optional.empty(), Optional.empty()));
         assertEquals(
                 1,

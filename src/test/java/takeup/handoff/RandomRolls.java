@@ -21,7 +21,6 @@ import takeup.kit.FilmSize;
 import takeup.kit.Filter;
 import takeup.kit.Lens;
 import takeup.kit.Stock;
-import takeup.roll.Change;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
@@ -33,6 +32,7 @@ import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** Rolls to which anything may have happened, the same for the same seed. */
 final class RandomRolls {
@@ -179,27 +179,27 @@ final class RandomRolls {
                 now.minusMinutes(random.nextInt(50)));
     }
 
-    private Change change() {
-        List<Change> all = new ArrayList<>(List.of(
-                Change.aperture(aperture()),
-                Change.time(time()),
-                Change.lens(any(lenses())),
-                Change.zoom(75 + random.nextInt(75)),
-                Change.distance(10 * 0.3048 * random.nextDouble() + 0.1),
-                Change.filters(
+    private SettingPatch change() {
+        List<SettingPatch> all = new ArrayList<>(List.of(
+                SettingPatch.aperture(aperture()),
+                SettingPatch.time(time()),
+                SettingPatch.lens(any(lenses())),
+                SettingPatch.zoom(75 + random.nextInt(75)),
+                SettingPatch.distance(10 * 0.3048 * random.nextDouble() + 0.1),
+                SettingPatch.filters(
                         random.nextBoolean() ? List.of() : List.of(new Filter("yellow", 1), new Filter("+1", 1))),
-                Change.extension(any(List.of(
+                SettingPatch.extension(any(List.of(
                         Extension.NONE,
                         new Extension(Extension.Kind.TUBE, 30),
                         new Extension(Extension.Kind.DRAW, 160),
                         new Extension(Extension.Kind.MAGNIFICATION, 0.5)))),
-                Change.bias(any(List.of(-1.0, 0.0, 1 / 3.0, 1.0))),
-                Change.flash(random.nextInt(3) == 0),
-                Change.tripod(random.nextBoolean()),
-                Change.kind(any(List.of(Frame.Kind.values()))),
-                Change.note(any(words))));
-        Change change = Change.NOTHING;
-        for (Change one : all) {
+                SettingPatch.bias(any(List.of(-1.0, 0.0, 1 / 3.0, 1.0))),
+                SettingPatch.flash(random.nextInt(3) == 0),
+                SettingPatch.tripod(random.nextBoolean()),
+                SettingPatch.kind(any(List.of(Frame.Kind.values()))),
+                SettingPatch.note(any(words))));
+        SettingPatch change = SettingPatch.NOTHING;
+        for (SettingPatch one : all) {
             change = random.nextInt(3) == 0 ? change.and(one) : change;
         }
         return change;

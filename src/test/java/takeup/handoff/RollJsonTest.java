@@ -21,13 +21,14 @@ import takeup.exposure.Scale;
 import takeup.kit.Filter;
 import takeup.kit.Json;
 import takeup.kit.JsonText;
-import takeup.roll.Change;
+import takeup.roll.Assignment;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** A roll as other programs read it. */
 class RollJsonTest {
@@ -54,7 +55,7 @@ class RollJsonTest {
         Roll roll = Rolls.loaded()
                 .then(
                         "15:11:00",
-                        new takeup.roll.RollEvent.Assigned(new takeup.roll.Assignment(
+                        new RollEvent.Assigned(new Assignment(
                                 "Regatta day",
                                 java.time.LocalDate.parse("2026-09-13"),
                                 java.util.Optional.of("Harriet Ruder"))))
@@ -182,7 +183,7 @@ class RollJsonTest {
         Roll roll = Rolls.loaded()
                 .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
                 .then("15:13:00", new RollEvent.Doubled())
-                .corrected(1, Change.note("stroke seat"))
+                .corrected(1, SettingPatch.note("stroke seat"))
                 .roll();
         checkFrame(roll, 0, "note", "\"stroke seat\"");
         checkFrame(roll, 0, "errorStops", "null");
@@ -195,7 +196,7 @@ class RollJsonTest {
         FlashLight flash = new FlashLight(Scale.anyAperture(8), new FilmSpeed(200), "m flash 8", Rolls.at("15:11:00"));
         Exposure exposure = new Exposure(
                 Optional.of(Rolls.at("15:12:00")),
-                Rolls.set(5.6, 1 / 60.0).with(Change.flash(true)),
+                Rolls.set(5.6, 1 / 60.0).with(SettingPatch.flash(true)),
                 Optional.empty(),
                 Optional.of(flash));
         Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll();
@@ -212,21 +213,22 @@ class RollJsonTest {
     /** Life size takes 2 stops: factor (1 + magnification) squared (armycommunications.tpub.com, SS0512). */
     @Test
     void anExtensionThatNeedsAnUnknownFocalLengthTakesAnUnknownLossAndNotNone() {
-        Setting zoom = Setting.NONE.with(Change.lens(Rolls.ZOOM)).with(Change.aperture(Scale.anyAperture(8)));
+        Setting zoom =
+                Setting.NONE.with(SettingPatch.lens(Rolls.ZOOM)).with(SettingPatch.aperture(Scale.anyAperture(8)));
         Roll roll = Rolls.loaded()
                 .frame(
                         1,
                         Frame.Kind.EXPOSED,
                         Rolls.exposure(
                                 "15:12:00",
-                                zoom.with(Change.extension(new Extension(Extension.Kind.TUBE, 30))),
+                                zoom.with(SettingPatch.extension(new Extension(Extension.Kind.TUBE, 30))),
                                 Rolls.incident(10, "15:11:00")))
                 .frame(
                         2,
                         Frame.Kind.EXPOSED,
                         Rolls.exposure(
                                 "15:12:00",
-                                zoom.with(Change.extension(new Extension(Extension.Kind.MAGNIFICATION, 1))),
+                                zoom.with(SettingPatch.extension(new Extension(Extension.Kind.MAGNIFICATION, 1))),
                                 Rolls.incident(10, "15:11:00")))
                 .roll();
         checkFrame(roll, 0, "extensionStops", "null");
@@ -238,7 +240,7 @@ class RollJsonTest {
     void aBlankFrameTellsNoSettingEvenIfAFilterWasTyped() {
         Roll roll = Rolls.loaded()
                 .frame(1, Frame.Kind.BLANK, Exposure.UNKNOWN)
-                .corrected(1, Change.filters(List.of(new Filter("red", 3))))
+                .corrected(1, SettingPatch.filters(List.of(new Filter("red", 3))))
                 .roll();
         checkFrame(roll, 0, "kind", "\"blank\"");
         checkFrame(roll, 0, "filters", "[]");
@@ -249,7 +251,7 @@ class RollJsonTest {
     void aFilterTypedAsABareLossIsNamedInWords() {
         Exposure exposure = new Exposure(
                 Optional.empty(),
-                Setting.NONE.with(Change.filters(List.of(new Filter("+1", 1)))),
+                Setting.NONE.with(SettingPatch.filters(List.of(new Filter("+1", 1)))),
                 Optional.empty(),
                 Optional.empty());
         checkFrame(

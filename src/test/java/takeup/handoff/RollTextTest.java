@@ -15,12 +15,12 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Scale;
 import takeup.kit.Filter;
-import takeup.roll.Change;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** A roll as people read it. */
 class RollTextTest {
@@ -67,15 +67,15 @@ class RollTextTest {
         FlashLight flash = new FlashLight(Scale.anyAperture(8), new FilmSpeed(200), "m flash 8", Rolls.at("15:11:00"));
         Exposure lit = new Exposure(
                 Optional.of(Rolls.at("15:12:00")),
-                Rolls.set(5.6, 1 / 60.0).with(Change.flash(true).and(Change.bias(1))),
+                Rolls.set(5.6, 1 / 60.0).with(SettingPatch.flash(true).and(SettingPatch.bias(1))),
                 Optional.empty(),
                 Optional.of(flash));
         Setting close = Setting.NONE
-                .with(Change.lens(Rolls.ZOOM))
-                .with(Change.zoom(100)
-                        .and(Change.bias(-1 / 3.0))
-                        .and(Change.extension(new Extension(Extension.Kind.TUBE, 30)))
-                        .and(Change.filters(List.of(new Filter("+1", 1)))));
+                .with(SettingPatch.lens(Rolls.ZOOM))
+                .with(SettingPatch.zoom(100)
+                        .and(SettingPatch.bias(-1 / 3.0))
+                        .and(SettingPatch.extension(new Extension(Extension.Kind.TUBE, 30)))
+                        .and(SettingPatch.filters(List.of(new Filter("+1", 1)))));
         Roll roll = Rolls.loaded()
                 .frame(15, Frame.Kind.EXPOSED, lit)
                 .frame(

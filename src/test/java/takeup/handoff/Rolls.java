@@ -22,17 +22,17 @@ import takeup.kit.Lens;
 import takeup.kit.Ring;
 import takeup.kit.Shutter;
 import takeup.kit.Stock;
-import takeup.roll.Change;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
-import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** Regatta day at the boathouse: what happens to a roll, one event after the other. */
 final class Rolls {
@@ -67,7 +67,7 @@ final class Rolls {
                     List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1), new Reciprocity.Point(10, 2))));
     static final Film FILM = new Film(NEGATIVE, FilmSize.F120, new FilmSpeed(200), new Development("C-41", 0), 16);
 
-    private final List<Recorded> records = new ArrayList<>();
+    private final List<RollRecord> records = new ArrayList<>();
 
     /** A roll that was loaded at 15:10:03. */
     static Rolls loaded(Camera camera, Film film) {
@@ -104,7 +104,7 @@ final class Rolls {
     }
 
     Rolls then(OffsetDateTime at, RollEvent event) {
-        records.add(new Recorded(records.size() + 1, at, event));
+        records.add(new RollRecord(records.size() + 1, at, event));
         return this;
     }
 
@@ -124,7 +124,7 @@ final class Rolls {
                         OptionalInt.empty()));
     }
 
-    Rolls corrected(int number, Change change) {
+    Rolls corrected(int number, SettingPatch change) {
         return then("15:31:00", new RollEvent.Corrected(number, number, change));
     }
 
@@ -157,8 +157,9 @@ final class Rolls {
 
     /** f/2.8 at 1/250 and so on, with the 80 mm lens and nothing on it. */
     static Setting set(Aperture aperture, double seconds) {
-        return Setting.NONE.with(
-                Change.aperture(aperture).and(Change.time(time(seconds))).and(Change.lens(EIGHTY)));
+        return Setting.NONE.with(SettingPatch.aperture(aperture)
+                .and(SettingPatch.time(time(seconds)))
+                .and(SettingPatch.lens(EIGHTY)));
     }
 
     static Setting set(double fNumber, double seconds) {
@@ -173,7 +174,7 @@ final class Rolls {
     static Exposure sample() {
         return exposure(
                 "15:12:40",
-                set(2.8, 1 / 250.0).with(Change.filters(List.of(new Filter("yellow", 1)))),
+                set(2.8, 1 / 250.0).with(SettingPatch.filters(List.of(new Filter("yellow", 1)))),
                 incident(10.1, "15:12:00"));
     }
 
@@ -187,9 +188,9 @@ final class Rolls {
                 OptionalInt.of(3),
                 OptionalDouble.empty(),
                 at("15:14:00"));
-        Setting tenths = set(Scale.anyAperture(5.6).plusTenths(3), 1 / 60.0).with(Change.tripod(true));
-        Exposure first =
-                new Exposure(Optional.empty(), tenths.with(Change.distance(3)), Optional.of(spot), Optional.empty());
+        Setting tenths = set(Scale.anyAperture(5.6).plusTenths(3), 1 / 60.0).with(SettingPatch.tripod(true));
+        Exposure first = new Exposure(
+                Optional.empty(), tenths.with(SettingPatch.distance(3)), Optional.of(spot), Optional.empty());
         Exposure blank = new Exposure(Optional.of(at("15:13:00")), Setting.NONE, Optional.empty(), Optional.empty());
         return loaded().frame(1, Frame.Kind.EXPOSED, sample())
                 .frame(2, Frame.Kind.BLANK, blank)
@@ -198,7 +199,7 @@ final class Rolls {
                 .then(
                         "15:16:30",
                         new RollEvent.ExposedAgain(
-                                exposure("15:16:30", set(8, 1 / 125.0).with(Change.tripod(true)), spot),
+                                exposure("15:16:30", set(8, 1 / 125.0).with(SettingPatch.tripod(true)), spot),
                                 Optional.of("with the cox")))
                 .then("15:20:00", new RollEvent.CounterShown(5))
                 .frame(5, Frame.Kind.UNLOGGED, Exposure.UNKNOWN)

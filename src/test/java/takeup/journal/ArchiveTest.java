@@ -52,8 +52,8 @@ class ArchiveTest {
                 "ABCD0001.journal",
                 "R0000.journal",
                 "notes.txt")) {
-            file("rolls/open/" + name, Lines.header());
-            file("rolls/finished/" + name, Lines.header());
+            file("rolls/open/" + name, JournalLines.header());
+            file("rolls/finished/" + name, JournalLines.header());
         }
         for (String name : List.of(
                 "2026-09-13.journal",
@@ -64,7 +64,7 @@ class ArchiveTest {
                 "2026-09-14.journal.other-1",
                 "+2026-09-15.journal",
                 "2026-09-16T10.journal")) {
-            file("days/" + name, Lines.header());
+            file("days/" + name, JournalLines.header());
         }
         Archive archive = new Archive(folder);
         List<RollId> rolls = List.of(new RollId("AB", 12), R1, new RollId("R", 12345));
@@ -106,9 +106,9 @@ class ArchiveTest {
         OffsetDateTime at = OffsetDateTime.parse("2026-09-12T15:10+02:00");
         byte[][] lines = new byte[9][];
         for (int n = 1; n <= 9; n++) {
-            lines[n - 1] = Lines.of(n, n, at, "{\"event\":\"unloaded\"}");
+            lines[n - 1] = JournalLines.of(n, n, at, "{\"event\":\"unloaded\"}");
         }
-        file("rolls/open/R0001.journal", EventsGoRoundTest.concat(Lines.header(), lines[1], lines[2], lines[8]));
+        file("rolls/open/R0001.journal", EventsGoRoundTest.concat(JournalLines.header(), lines[1], lines[2], lines[8]));
         check(
                 R1,
                 "R0001.journal:2: in front of this line record 1 is missing; the others are whole",
@@ -121,10 +121,10 @@ class ArchiveTest {
         file(
                 "rolls/open/R0001.journal",
                 EventsGoRoundTest.concat(
-                        Lines.header(),
-                        Lines.of(1, 1, at, "{\"event\":\"counter\",\"shown\":\"nine\"}"),
-                        Lines.of(2, 2, at, "{\"event\":\"frame\",\"how\":\"guessed\",\"frame\":{}}"),
-                        Lines.of(3, 3, at, "{\"event\":\"unloaded\"}")));
+                        JournalLines.header(),
+                        JournalLines.of(1, 1, at, "{\"event\":\"counter\",\"shown\":\"nine\"}"),
+                        JournalLines.of(2, 2, at, "{\"event\":\"frame\",\"how\":\"guessed\",\"frame\":{}}"),
+                        JournalLines.of(3, 3, at, "{\"event\":\"unloaded\"}")));
         check(
                 R1,
                 "R0001.journal:2: record 1 cannot be understood and is left out: a number is expected",
@@ -134,7 +134,7 @@ class ArchiveTest {
 
     @Test
     void readingADamagedFolderChangesNothingInIt() throws IOException {
-        byte[] torn = java.util.Arrays.copyOf(Lines.header(), 50);
+        byte[] torn = java.util.Arrays.copyOf(JournalLines.header(), 50);
         file("rolls/open/R0001.journal", torn);
         file("rolls/open/.R0002.journal.part", torn);
         Archive archive = new Archive(folder);

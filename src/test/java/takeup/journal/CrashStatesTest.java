@@ -12,13 +12,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import takeup.roll.Recorded;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
-import takeup.shoot.Entry;
-import takeup.shoot.Happened;
-import takeup.shoot.Situation;
+import takeup.roll.RollRecord;
 
 /**
  * The power goes at any moment of a day. 300 states of the disk by default, drawn from a seed; another number with
@@ -32,7 +32,7 @@ class CrashStatesTest {
     private static final int STRIDE = 97;
 
     private final RegattaDay day = RegattaDay.whole();
-    private final List<MemoryDrive.Deed> deeds = new ArrayList<>();
+    private final List<MemoryFileSystem.Deed> deeds = new ArrayList<>();
     private int torn;
     private int halfMoves;
 
@@ -83,7 +83,7 @@ class CrashStatesTest {
     }
 
     private void record() throws IOException {
-        MemoryDrive drive = new MemoryDrive();
+        MemoryFileSystem drive = new MemoryFileSystem();
         int safe = 0;
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
             for (RegattaDay.Line line : day.lines()) {
@@ -114,7 +114,7 @@ class CrashStatesTest {
     }
 
     /** The next start: read, put right, go on with each roll and the day. */
-    private void check(MemoryDrive disk, int said, String where) throws IOException {
+    private void check(MemoryFileSystem disk, int said, String where) throws IOException {
         List<String> problems = new ArrayList<>();
         Map<String, List<Object>> found = RegattaDay.read(disk, problems);
         day.holds(found, said, where);
@@ -126,9 +126,9 @@ class CrashStatesTest {
                         || it.contains("it lies with the open and with the finished rolls"),
                 where + ": " + it));
         torn += problems.isEmpty() ? 0 : 1;
-        Map<RollId, List<Recorded>> rolls = rolls(found);
+        Map<RollId, List<RollRecord>> rolls = rolls(found);
         try (Writer writer = Writer.take(disk, RegattaDay.FOLDER)) {
-            for (HalfMove half : HalfMove.among(rolls)) {
+            for (InterruptedMove half : InterruptedMove.among(rolls)) {
                 halfMoves++;
                 Writer.Batch rest =
                         new Writer.Batch(half.rest().step(), half.rest().at());
@@ -137,8 +137,8 @@ class CrashStatesTest {
                 found.get(half.roll().toString()).add(half.rest());
                 rolls.get(half.roll()).add(half.rest());
             }
-            assertEquals(List.of(), HalfMove.among(rolls), where);
-            Situation situation = Situation.of(day.kit(), steps(rolls), Optional.of(RegattaDay.DATE), rolls.keySet());
+            assertEquals(List.of(), InterruptedMove.among(rolls), where);
+            ShootState situation = ShootState.of(day.kit(), steps(rolls), Optional.of(RegattaDay.DATE), rolls.keySet());
             for (Roll roll : situation.rolls().values()) {
                 if (roll.state() == Roll.State.FINISHED) {
                     writer.export(roll.id(), RegattaDay.export(roll));
@@ -149,7 +149,7 @@ class CrashStatesTest {
             for (RollId id : rolls.keySet()) {
                 next.add(id, new RollEvent.Noted("after the power cut"));
                 found.get(id.toString())
-                        .add(new Recorded(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
+                        .add(new RollRecord(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
             }
             writer.append(next);
             assertEquals(List.of(), writer.remarks(), where);
@@ -162,9 +162,10 @@ class CrashStatesTest {
         finished(disk, rolls, where);
     }
 
-    private static void finished(MemoryDrive disk, Map<RollId, List<Recorded>> rolls, String where) throws IOException {
+    private static void finished(MemoryFileSystem disk, Map<RollId, List<RollRecord>> rolls, String where)
+            throws IOException {
         Archive archive = new Archive(disk, RegattaDay.FOLDER);
-        for (Map.Entry<RollId, List<Recorded>> entry : rolls.entrySet()) {
+        for (Map.Entry<RollId, List<RollRecord>> entry : rolls.entrySet()) {
             Optional<Roll> roll = Roll.of(entry.getValue());
             boolean isFinished = roll.isPresent() && roll.get().state() == Roll.State.FINISHED;
             assertEquals(isFinished, archive.finishedRolls().contains(entry.getKey()), where);
@@ -178,20 +179,20 @@ class CrashStatesTest {
         }
     }
 
-    private static Map<RollId, List<Recorded>> rolls(Map<String, List<Object>> found) {
-        Map<RollId, List<Recorded>> rolls = new TreeMap<>();
+    private static Map<RollId, List<RollRecord>> rolls(Map<String, List<Object>> found) {
+        Map<RollId, List<RollRecord>> rolls = new TreeMap<>();
         found.forEach((name, records) -> RollId.parse(name).ifPresent(id -> {
-            List<Recorded> all = new ArrayList<>();
-            records.forEach(it -> all.add((Recorded) it));
+            List<RollRecord> all = new ArrayList<>();
+            records.forEach(it -> all.add((RollRecord) it));
             rolls.put(id, all);
         }));
         return rolls;
     }
 
-    private static List<Happened> steps(Map<RollId, List<Recorded>> rolls) {
-        List<Happened> steps = new ArrayList<>();
+    private static List<JournalStep> steps(Map<RollId, List<RollRecord>> rolls) {
+        List<JournalStep> steps = new ArrayList<>();
         rolls.forEach((id, records) -> records.forEach(it ->
-                steps.add(new Happened(it.step(), it.at(), List.of(new Entry.OnRoll(id, it.event()))))));
+                steps.add(new JournalStep(it.step(), it.at(), List.of(new JournalEntry.OnRoll(id, it.event()))))));
         return steps;
     }
 }

@@ -16,9 +16,9 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /**
  * A whole roll on a disk that rots: bits flip, lines are cut, doubled and swapped. No wrong value is shown, every
@@ -33,16 +33,17 @@ class DamageTest {
     private static final RollEvent AFTER = new RollEvent.Noted("after the damage");
 
     private final RegattaDay day = RegattaDay.whole();
-    private final List<Recorded> records = new ArrayList<>();
+    private final List<RollRecord> records = new ArrayList<>();
     private final List<byte[]> lines = new ArrayList<>();
 
     @BeforeEach
     void write() throws IOException {
-        lines.add(Lines.header());
+        lines.add(JournalLines.header());
         for (Object record : day.records(day.lines().size()).get("R0001")) {
-            Recorded recorded = (Recorded) record;
+            RollRecord recorded = (RollRecord) record;
             records.add(recorded);
-            lines.add(Lines.of(records.size(), recorded.step(), recorded.at(), RollEventJson.text(recorded.event())));
+            lines.add(JournalLines.of(
+                    records.size(), recorded.step(), recorded.at(), RollEventJson.text(recorded.event())));
         }
         assertTrue(records.size() > 40);
     }
@@ -87,7 +88,7 @@ class DamageTest {
         damaged[at] ^= (byte) (1 << random.nextInt(8));
         String where = "byte " + at + " of the file, in line " + (line + 1) + ", is " + damaged[at];
         boolean costsNone = line == 0 || file[at] == '\n';
-        List<Recorded> whole = new ArrayList<>(records);
+        List<RollRecord> whole = new ArrayList<>(records);
         if (!costsNone) {
             whole.remove(line - 1);
         }
@@ -126,7 +127,7 @@ class DamageTest {
 
     private boolean change(Random random, boolean goesOn) throws IOException {
         List<byte[]> changed = new ArrayList<>(lines);
-        List<Recorded> whole = new ArrayList<>(records);
+        List<RollRecord> whole = new ArrayList<>(records);
         int line = 1 + random.nextInt(records.size());
         boolean isTold = true;
         int what = random.nextInt(4);
@@ -162,8 +163,8 @@ class DamageTest {
         return true;
     }
 
-    private static MemoryDrive drive(byte[] file) {
-        MemoryDrive drive = new MemoryDrive();
+    private static MemoryFileSystem drive(byte[] file) {
+        MemoryFileSystem drive = new MemoryFileSystem();
         drive.put(RegattaDay.FOLDER);
         drive.put(RegattaDay.FOLDER.resolve("rolls"));
         drive.put(PATH.getParent());
@@ -171,8 +172,8 @@ class DamageTest {
         return drive;
     }
 
-    private static List<String> read(byte[] file, List<Recorded> whole, String where) {
-        Archive.Opened<Recorded> opened = new Archive(drive(file), RegattaDay.FOLDER).roll(ROLL);
+    private static List<String> read(byte[] file, List<RollRecord> whole, String where) {
+        Archive.Opened<RollRecord> opened = new Archive(drive(file), RegattaDay.FOLDER).roll(ROLL);
         assertEquals(whole.size(), opened.records().size(), where + opened.problems());
         for (int i = 0; i < whole.size(); i++) {
             assertEquals(whole.get(i), opened.records().get(i), where);
@@ -181,23 +182,23 @@ class DamageTest {
     }
 
     /** The next record goes behind what is there, and what could not be read lies aside by then. */
-    private void goOn(byte[] file, List<Recorded> whole, String where) throws IOException {
-        MemoryDrive drive = drive(file);
+    private void goOn(byte[] file, List<RollRecord> whole, String where) throws IOException {
+        MemoryFileSystem drive = drive(file);
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
             Writer.Batch batch = new Writer.Batch(2000, records.get(0).at());
             batch.add(ROLL, AFTER);
             writer.append(batch);
             assertEquals(List.of(), writer.remarks(), where);
         }
-        Lines.Content content = Lines.read("R0001.journal", file);
+        JournalLines.Content content = JournalLines.read("R0001.journal", file);
         byte[] after = drive.read(PATH);
         assertArrayEquals(
                 Arrays.copyOf(file, (int) content.goodBytes()), Arrays.copyOf(after, (int) content.goodBytes()), where);
-        List<Recorded> all = new ArrayList<>(whole);
-        all.add(new Recorded(2000, records.get(0).at(), AFTER));
+        List<RollRecord> all = new ArrayList<>(whole);
+        all.add(new RollRecord(2000, records.get(0).at(), AFTER));
         read(after, all, where);
         Path aside = PATH.resolveSibling("R0001.journal.damaged-1");
-        byte[] kept = drive.kind(aside) == Drive.Kind.FILE ? drive.read(aside) : new byte[0];
+        byte[] kept = drive.kind(aside) == FileSystem.Kind.FILE ? drive.read(aside) : new byte[0];
         assertArrayEquals(unread(file, content.goodBytes()), kept, where);
     }
 

@@ -25,9 +25,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
-import takeup.roll.Recorded;
+import takeup.review.ReviewEvent;
+import takeup.roll.Exposure;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /**
  * The far ends of the journal room: the largest journal, the last bytes of a disk, names that nearly fit, calls that
@@ -42,7 +46,7 @@ class EdgesTest {
     @TempDir
     Path folder;
 
-    private final MemoryDrive drive = new MemoryDrive();
+    private final MemoryFileSystem drive = new MemoryFileSystem();
 
     private static void note(Writer writer, int step, String words) throws IOException {
         Writer.Batch batch = new Writer.Batch(step, AT);
@@ -51,7 +55,7 @@ class EdgesTest {
     }
 
     private static byte[] line(int n) {
-        return Lines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}");
+        return JournalLines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}");
     }
 
     /** Lets the first so many calls of a kind fail. */
@@ -75,7 +79,7 @@ class EdgesTest {
     /** 1,000,000 records, and 16 MiB: what the reader would not read is not written. */
     @Test
     void aJournalThatIsFullRefusesInWordsAndTakesWhatStillFits() throws IOException {
-        put(Lines.header(), line(999_999));
+        put(JournalLines.header(), line(999_999));
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "the last that fits");
             assertEquals(
@@ -84,10 +88,10 @@ class EdgesTest {
                             .getMessage());
         }
         assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
-        byte[] rubbish = new byte[(16 << 20) - Lines.header().length - line(1).length - line(2).length];
+        byte[] rubbish = new byte[(16 << 20) - JournalLines.header().length - line(1).length - line(2).length];
         java.util.Arrays.fill(rubbish, (byte) 'x');
         rubbish[rubbish.length - 1] = '\n';
-        put(Lines.header(), line(1), rubbish);
+        put(JournalLines.header(), line(1), rubbish);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             assertThrows(IOException.class, () -> note(writer, 2, "record 2 and more"));
             note(writer, 2, "record 2");
@@ -194,7 +198,7 @@ class EdgesTest {
         byte[] damaged = line(1);
         damaged[40] ^= 1;
         for (String call : List.of("create", "names", "kind")) {
-            put(Lines.header(), damaged, line(2), "{\"n\":3".getBytes(StandardCharsets.US_ASCII));
+            put(JournalLines.header(), damaged, line(2), "{\"n\":3".getBytes(StandardCharsets.US_ASCII));
             try (Writer writer = Writer.take(drive, FOLDER)) {
                 drive.fault((made, path) -> {
                     boolean aside = path.toString().contains("damaged")
@@ -215,7 +219,7 @@ class EdgesTest {
     @Test
     void aFileThatWasThereWhileItsCopyWasHalfWrittenIsNotLeftHalf() throws IOException {
         byte[] torn = "{\"n\":3".getBytes(StandardCharsets.US_ASCII);
-        put(Lines.header(), line(1), torn);
+        put(JournalLines.header(), line(1), torn);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             int[] writes = {1};
             drive.fault((made, path) -> {
@@ -238,7 +242,7 @@ class EdgesTest {
             }
         });
         Folders.make(drive, FOLDER.resolve("rolls"));
-        assertEquals(Drive.Kind.FOLDER, drive.kind(FOLDER.resolve("rolls")));
+        assertEquals(FileSystem.Kind.FOLDER, drive.kind(FOLDER.resolve("rolls")));
     }
 
     @Test
@@ -266,16 +270,15 @@ class EdgesTest {
 
     @Test
     void decisionsAboutScansThatCannotBeReadOrWrittenAreSaidInWords() throws IOException {
-        put(Lines.header());
-        List<takeup.review.ReviewEvent> decided =
-                List.of(new takeup.review.ReviewEvent.Unknown("framed", "{\"event\":\"framed\"}"));
+        put(JournalLines.header());
+        List<ReviewEvent> decided = List.of(new ReviewEvent.Unknown("framed", "{\"event\":\"framed\"}"));
         Archive archive = new Archive(drive, FOLDER);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             drive.room(0);
             fails("create", 1, new IOException("Auf dem Gerät ist kein Speicherplatz mehr verfügbar"));
             assertEquals(
                     "the disk is full; free some space",
-                    Trouble.words(assertThrows(IOException.class, () -> writer.append(R1, AT, decided))));
+                    IoErrorText.words(assertThrows(IOException.class, () -> writer.append(R1, AT, decided))));
             writer.append(R1, AT, decided);
             assertEquals(decided, archive.reviewOf(R1).records());
         }
@@ -289,7 +292,7 @@ class EdgesTest {
     /** The mark of the day that was written on while the clock had gone back; whatever else lies there is none. */
     @Test
     void onlyAWholeDateInAPlainFileNamesTheDayThatTheClockWentBackTo() throws IOException {
-        put(Lines.header());
+        put(JournalLines.header());
         Path mark = FOLDER.resolve("went-back-to");
         Archive archive = new Archive(drive, FOLDER);
         assertEquals(Optional.empty(), archive.wentBackTo());
@@ -350,11 +353,13 @@ class EdgesTest {
      */
     @Test
     void aWholeRecordBehindAHalfOneOnTheFirstLineIsRead() {
-        byte[] half = Lines.START.getBytes(StandardCharsets.US_ASCII);
+        byte[] half = JournalLines.START.getBytes(StandardCharsets.US_ASCII);
         for (byte[] before : List.of(half, EventsGoRoundTest.concat(half, half))) {
-            Lines.Content content = Lines.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
+            JournalLines.Content content =
+                    JournalLines.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
             assertEquals(
-                    List.of(1, 2), content.lines().stream().map(Lines.Line::n).toList());
+                    List.of(1, 2),
+                    content.lines().stream().map(JournalLines.Line::n).toList());
             assertEquals(
                     List.of(
                             "R0001.journal:1: this line is damaged; what is whole in it is kept",
@@ -367,9 +372,9 @@ class EdgesTest {
     @ParameterizedTest(name = "{0} damaged lines")
     @CsvSource({"1000, 1000", "1001, 1001", "1004, 1001"})
     void aThousandDamagedLinesAreToldOneByOneAndTheRestTogether(int lines, int problems) {
-        byte[] file =
-                EventsGoRoundTest.concat(Lines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
-        List<String> told = Lines.read("R0001.journal", file).problems();
+        byte[] file = EventsGoRoundTest.concat(
+                JournalLines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
+        List<String> told = JournalLines.read("R0001.journal", file).problems();
         assertEquals(problems, told.size());
         String last = "R0001.journal:" + (lines + 1) + ": "
                 + (lines == 1000
@@ -380,7 +385,7 @@ class EdgesTest {
 
     @Test
     void aRollWhosePlaceCannotBeToldIsAProblemInWords() {
-        put(Lines.header(), line(1));
+        put(JournalLines.header(), line(1));
         fails("kind", 1, new IOException("Input/output error"));
         assertEquals(
                 List.of("R0001.journal:1: cannot be read: the disk reports an error (Input/output error); copy "
@@ -390,7 +395,7 @@ class EdgesTest {
 
     @Test
     void aDraftOfBlanksAndOneTooLongAreNone() throws IOException {
-        put(Lines.header());
+        put(JournalLines.header());
         Path draft = FOLDER.resolve("draft");
         for (int letters : new int[] {1, 200_000, 200_001}) {
             drive.put(draft, "x".repeat(letters).getBytes(StandardCharsets.US_ASCII));
@@ -412,7 +417,7 @@ class EdgesTest {
             broken-1  | rolls/open/R0001.journal.broken-1: by its name no journal, so that it is not read
             """)
     void aFileBesideAJournalIsKnownByItsWholeName(String ending, String says) throws IOException {
-        put(Lines.header());
+        put(JournalLines.header());
         drive.put(JOURNAL.resolveSibling("R0001.journal." + ending), new byte[] {1, 2, 3});
         assertEquals(List.of(says), new Archive(drive, FOLDER).leftOvers());
     }
@@ -435,20 +440,20 @@ class EdgesTest {
 
     @Test
     void theRealDiskTellsAFileFromAFolderFromADeviceAndFromNothing() throws IOException {
-        assertEquals(Drive.Kind.FOLDER, Drive.REAL.kind(folder));
-        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("none")));
-        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("none/below")));
+        assertEquals(FileSystem.Kind.FOLDER, FileSystem.REAL.kind(folder));
+        assertEquals(FileSystem.Kind.NOTHING, FileSystem.REAL.kind(folder.resolve("none")));
+        assertEquals(FileSystem.Kind.NOTHING, FileSystem.REAL.kind(folder.resolve("none/below")));
         Files.writeString(folder.resolve("file"), "x");
-        assertEquals(Drive.Kind.FILE, Drive.REAL.kind(folder.resolve("file")));
-        assertEquals(Drive.Kind.NOTHING, Drive.REAL.kind(folder.resolve("file/below/it")));
+        assertEquals(FileSystem.Kind.FILE, FileSystem.REAL.kind(folder.resolve("file")));
+        assertEquals(FileSystem.Kind.NOTHING, FileSystem.REAL.kind(folder.resolve("file/below/it")));
         Files.createSymbolicLink(folder.resolve("round"), folder.resolve("round"));
-        assertThrows(FileSystemException.class, () -> Drive.REAL.kind(folder.resolve("round")));
-        assertEquals(folder.resolve("round"), Drive.REAL.target(folder.resolve("round")));
+        assertThrows(FileSystemException.class, () -> FileSystem.REAL.kind(folder.resolve("round")));
+        assertEquals(folder.resolve("round"), FileSystem.REAL.target(folder.resolve("round")));
         if (Files.exists(Path.of("/dev/null"))) {
-            assertEquals(Drive.Kind.OTHER, Drive.REAL.kind(Path.of("/dev/null")));
+            assertEquals(FileSystem.Kind.OTHER, FileSystem.REAL.kind(Path.of("/dev/null")));
         }
-        assertEquals(List.of("file", "round"), Drive.REAL.names(folder));
-        assertEquals(folder.toFile().getUsableSpace() > 0, Drive.REAL.room(folder) > 0);
+        assertEquals(List.of("file", "round"), FileSystem.REAL.names(folder));
+        assertEquals(folder.toFile().getUsableSpace() > 0, FileSystem.REAL.room(folder) > 0);
     }
 
     @Test
@@ -470,12 +475,12 @@ class EdgesTest {
     @Test
     void aFrameThatCameIntoTheLogInAWayThatIsNotKnownIsLeftOut() {
         RegattaDay day = RegattaDay.brief();
-        Recorded frame = (Recorded) day.records(5).get("R0001").get(1);
+        RollRecord frame = (RollRecord) day.records(5).get("R0001").get(1);
         put(
-                Lines.header(),
-                Lines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")),
+                JournalLines.header(),
+                JournalLines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")),
                 line(2));
-        Archive.Opened<Recorded> opened = new Archive(drive, FOLDER).roll(R1);
+        Archive.Opened<RollRecord> opened = new Archive(drive, FOLDER).roll(R1);
         assertEquals(1, opened.records().size());
         assertEquals(
                 List.of("R0001.journal:2: record 1 cannot be understood and is left out: how guessed is not known"),
@@ -500,24 +505,24 @@ class EdgesTest {
                 "2026-09-12T15Z"
             })
     void aTimeWithAWrongMarkIsNone(String text) {
-        assertEquals(Optional.empty(), Plainly.time(text));
+        assertEquals(Optional.empty(), FastIsoParser.time(text));
     }
 
     @Test
     void severalMovesToOneRollAreEachSeenAndAFrameOfNoKnownTimeIsLeftAlone() {
         RegattaDay day = RegattaDay.brief();
-        List<Recorded> from = new ArrayList<>();
-        List<Recorded> to = new ArrayList<>();
-        day.records(17).get("R0001").forEach(it -> from.add((Recorded) it));
-        day.records(17).get("R0002").forEach(it -> to.add((Recorded) it));
-        var frames = takeup.roll.Roll.of(from).orElseThrow().frames();
+        List<RollRecord> from = new ArrayList<>();
+        List<RollRecord> to = new ArrayList<>();
+        day.records(17).get("R0001").forEach(it -> from.add((RollRecord) it));
+        day.records(17).get("R0002").forEach(it -> to.add((RollRecord) it));
+        var frames = Roll.of(from).orElseThrow().frames();
         for (int i = 0; i < 2; i++) {
             var frame = frames.get(2 * i);
-            to.add(new Recorded(
+            to.add(new RollRecord(
                     90 + i,
                     AT,
                     new RollEvent.Added(
-                            new takeup.roll.Frame(
+                            new Frame(
                                     3 + i,
                                     java.util.OptionalInt.of(frame.loggedAs()),
                                     frame.kind(),
@@ -527,23 +532,23 @@ class EdgesTest {
                             RollEvent.How.MOVED,
                             java.util.OptionalInt.empty())));
         }
-        var unknown = takeup.roll.Frame.of(
-                9, takeup.roll.Frame.Kind.UNLOGGED, takeup.roll.Exposure.UNKNOWN, Optional.empty());
-        from.add(new Recorded(
+        var unknown = Frame.of(9, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty());
+        from.add(new RollRecord(
                 89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, java.util.OptionalInt.empty())));
-        to.add(new Recorded(92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, java.util.OptionalInt.empty())));
-        List<HalfMove> found =
-                HalfMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
+        to.add(new RollRecord(
+                92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, java.util.OptionalInt.empty())));
+        List<InterruptedMove> found =
+                InterruptedMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
         assertEquals(
                 List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"),
-                found.stream().map(HalfMove::words).toList());
+                found.stream().map(InterruptedMove::words).toList());
         assertEquals(
                 List.of(90L, 91L), found.stream().map(it -> it.rest().step()).toList());
     }
 
     @Test
     void theBytesOfAJournalAreKeptToTheLastOneWhenItIsWrittenAnew() throws IOException {
-        put(Lines.header(), line(1), line(2));
+        put(JournalLines.header(), line(1), line(2));
         byte[] before = drive.read(JOURNAL);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 3, "three");

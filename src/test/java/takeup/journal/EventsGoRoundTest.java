@@ -18,11 +18,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.day.Day;
 import takeup.day.DayEvent;
-import takeup.day.DayRecorded;
-import takeup.roll.Recorded;
+import takeup.day.DayRecord;
+import takeup.kit.JsonText;
+import takeup.kit.Warning;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /** What goes into a journal comes out of it, whatever it is. */
 class EventsGoRoundTest {
@@ -35,8 +38,8 @@ class EventsGoRoundTest {
     void aDayThatWasCarriedOverBeforeThereWereTimersAndFlashCautionsIsStillRead() throws Exception {
         String line =
                 "{\"event\":\"carried\",\"day\":{\"active\":{\"camera\":\"35\",\"back\":null},\"inHand\":{},\"backs\":{},\"used\":[],\"meter\":null,\"preset\":null,\"films\":[]}}";
-        DayEvent event = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line);
-        takeup.day.Day day = event.appliedTo(takeup.day.Day.FIRST);
+        DayEvent event = DayEventJson.event(Fields.of(JsonText.read(line)), () -> line);
+        Day day = event.appliedTo(Day.FIRST);
         assertEquals("35", day.active().orElseThrow().camera());
         assertEquals(java.util.Map.of(), day.timers());
         assertEquals(Set.of(), day.flashed());
@@ -49,8 +52,8 @@ class EventsGoRoundTest {
         for (String routine : List.of("", ",\"routine\":true", ",\"routine\":false")) {
             String line = "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[]"
                     + routine + "}}";
-            takeup.day.Day day = DayEventJson.event(Fields.of(takeup.kit.JsonText.read(line)), () -> line)
-                    .appliedTo(takeup.day.Day.FIRST);
+            Day day = DayEventJson.event(Fields.of(JsonText.read(line)), () -> line)
+                    .appliedTo(Day.FIRST);
             assertEquals(!routine.endsWith("false"), day.routine(), line);
         }
     }
@@ -60,8 +63,8 @@ class EventsGoRoundTest {
         RandomEvents events = new RandomEvents(20260913);
         RollId first = new RollId("R", 1);
         RollId second = new RollId("R", 2);
-        List<Recorded> ofFirst = new ArrayList<>();
-        List<Recorded> ofSecond = new ArrayList<>();
+        List<RollRecord> ofFirst = new ArrayList<>();
+        List<RollRecord> ofSecond = new ArrayList<>();
         Set<Class<?>> kinds = new HashSet<>();
         long step = 0;
         for (int sitting = 0; sitting < 2; sitting++) {
@@ -70,9 +73,9 @@ class EventsGoRoundTest {
                     OffsetDateTime at = events.at();
                     Writer.Batch batch = new Writer.Batch(++step, at);
                     for (int i = 0; i < 2; i++) {
-                        ofFirst.add(new Recorded(step, at, events.ofRoll()));
+                        ofFirst.add(new RollRecord(step, at, events.ofRoll()));
                         batch.add(first, ofFirst.get(ofFirst.size() - 1).event());
-                        ofSecond.add(new Recorded(step, at, events.ofRoll()));
+                        ofSecond.add(new RollRecord(step, at, events.ofRoll()));
                         batch.add(second, ofSecond.get(ofSecond.size() - 1).event());
                     }
                     writer.append(batch);
@@ -89,7 +92,7 @@ class EventsGoRoundTest {
     @Test
     void twoThousandEventsOfADayComeBackEqual() throws IOException {
         RandomEvents events = new RandomEvents(7);
-        List<DayRecorded> all = new ArrayList<>();
+        List<DayRecord> all = new ArrayList<>();
         Set<Class<?>> kinds = new HashSet<>();
         long step = 0;
         try (Writer writer = Writer.take(folder)) {
@@ -97,7 +100,7 @@ class EventsGoRoundTest {
                 Writer.Batch batch = new Writer.Batch(++step, AT);
                 for (int i = 0; i < 4; i++) {
                     DayEvent event = events.ofDay();
-                    all.add(new DayRecorded(step, AT, event));
+                    all.add(new DayRecord(step, AT, event));
                     kinds.add(event.getClass());
                     batch.add(event);
                 }
@@ -140,12 +143,13 @@ class EventsGoRoundTest {
 
     @Test
     void anEventOfALaterVersionWithItsFieldsInAnotherOrderIsKept() throws IOException {
-        byte[] line = Lines.sealed("{\"step\":4,\"event\":\"slate\",\"n\":1,\"board\":[1,2],\"at\":\"" + AT + "\"}");
+        byte[] line =
+                JournalLines.sealed("{\"step\":4,\"event\":\"slate\",\"n\":1,\"board\":[1,2],\"at\":\"" + AT + "\"}");
         Path file = folder.resolve("rolls/open/R0001.journal");
         Folders.make(file.getParent());
-        Folders.replace(file, concat(Lines.header(), line));
+        Folders.replace(file, concat(JournalLines.header(), line));
         check(
-                List.of(new Recorded(4, AT, new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1,2]}"))),
+                List.of(new RollRecord(4, AT, new RollEvent.Unknown("slate", "{\"event\":\"slate\",\"board\":[1,2]}"))),
                 new Archive(folder).roll(new RollId("R", 1)));
     }
 
@@ -153,7 +157,7 @@ class EventsGoRoundTest {
     void wordsThatCouldNotBeReadAgainAreRefusedBeforeAnythingIsWritten() throws IOException {
         try (Writer writer = Writer.take(folder)) {
             Writer.Batch batch = new Writer.Batch(1, AT);
-            batch.add(new DayEvent.Quieted(takeup.kit.Warning.Code.SUN));
+            batch.add(new DayEvent.Quieted(Warning.Code.SUN));
             batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
             String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch))
                     .getMessage();
@@ -165,7 +169,7 @@ class EventsGoRoundTest {
 
     @Test
     void theLineOfAFrameIsPlainTextThatGrepFinds() {
-        byte[] line = Lines.of(3, 9, AT, RollEventJson.text(new RollEvent.Noted("bow seat, é")));
+        byte[] line = JournalLines.of(3, 9, AT, RollEventJson.text(new RollEvent.Noted("bow seat, é")));
         String text = new String(line, StandardCharsets.UTF_8);
         assertTrue(
                 text.startsWith(
@@ -183,7 +187,7 @@ class EventsGoRoundTest {
         java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
         crc.update(new byte[32]);
         assertEquals(0x8a9136aaL, crc.getValue());
-        assertTrue(new String(Lines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII)
+        assertTrue(new String(JournalLines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII)
                 .matches("\\{\"a\":1,\"crc\":\"[0-9a-f]{8}\"}\n"));
     }
 

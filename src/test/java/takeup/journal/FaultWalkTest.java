@@ -52,7 +52,7 @@ class FaultWalkTest {
     }
 
     /** Lets the calls from one on fail, so many of them. */
-    private static final class Failing implements MemoryDrive.Fault {
+    private static final class Failing implements MemoryFileSystem.Fault {
         private final int first;
         private final int count;
         private final Kind kind;
@@ -117,7 +117,7 @@ class FaultWalkTest {
 
     /** A day with that fault; how often something was refused, or said to be wrong with the disk. */
     private int walk(Failing fault, String where) throws IOException {
-        MemoryDrive drive = new MemoryDrive();
+        MemoryFileSystem drive = new MemoryFileSystem();
         drive.fault(fault);
         int refusals = 0;
         int safe = 0;
@@ -177,19 +177,19 @@ class FaultWalkTest {
     }
 
     private static int refused(IOException e, int attempt, String where) {
-        String words = Trouble.words(e);
+        String words = IoErrorText.words(e);
         assertFalse(words.isBlank() || words.contains("Exception") || words.contains("null"), where + ": " + words);
         assertTrue(attempt < TRIES, where + ": still refused: " + words);
         return 1;
     }
 
-    private void look(MemoryDrive drive, int safe, String where) throws IOException {
+    private void look(MemoryFileSystem drive, int safe, String where) throws IOException {
         day.holds(RegattaDay.read(drive, new ArrayList<>()), safe, where);
     }
 
     /** Of what was never forced nothing is left, and all is there all the same. */
-    private void afterAPowerCut(MemoryDrive drive, String where) throws IOException {
-        MemoryDrive disk =
+    private void afterAPowerCut(MemoryFileSystem drive, String where) throws IOException {
+        MemoryFileSystem disk =
                 new PowerCut(drive.deeds(), drive.deeds().size()).disk(0, PowerCut.Rest.END, 0, new Random(1));
         List<String> problems = new ArrayList<>();
         RegattaDay.same(day.records(day.lines().size()), RegattaDay.read(disk, problems), where);

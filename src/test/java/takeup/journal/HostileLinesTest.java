@@ -44,39 +44,46 @@ class HostileLinesTest {
                         EventsGoRoundTest.concat(new byte[10_000_000], new byte[] {'x'})),
                 Arguments.of(
                         "10 MB of opening marks and one closing one",
-                        EventsGoRoundTest.concat(filled(10_000_000, Lines.START), bytes(Lines.CRC + "00000000\"}\n"))),
-                Arguments.of("10 MB of closing marks", filled(10_000_000, Lines.CRC)),
-                Arguments.of("10 MB of both marks", filled(10_000_000, Lines.START + "1" + Lines.CRC + "00000000\"}")),
-                Arguments.of("words of 9 MB", Lines.sealed(FRONT + "\"" + "x".repeat(9_000_000) + "\"}")),
-                Arguments.of("9 MB of blanks", Lines.sealed(FRONT + " ".repeat(9_000_000) + "\"\"}")),
-                Arguments.of("a deep nest", Lines.sealed(FRONT + "[".repeat(100_000) + "]".repeat(100_000) + "}")),
-                Arguments.of("a nest of 40 objects", Lines.sealed(FRONT + "{\"a\":".repeat(40) + "1" + "}".repeat(41))),
-                Arguments.of("a number without an end", Lines.sealed(FRONT + "1e999}")),
-                Arguments.of("a number of 5,000 digits", Lines.sealed(FRONT + "9".repeat(5000) + "}")),
-                Arguments.of("no number", Lines.sealed(FRONT + "NaN}")),
-                Arguments.of("a name twice", Lines.sealed("{\"n\":1,\"n\":2,\"step\":1}")),
-                Arguments.of("a list", Lines.sealed("[1,2,3]")),
+                        EventsGoRoundTest.concat(
+                                filled(10_000_000, JournalLines.START), bytes(JournalLines.CRC + "00000000\"}\n"))),
+                Arguments.of("10 MB of closing marks", filled(10_000_000, JournalLines.CRC)),
+                Arguments.of(
+                        "10 MB of both marks",
+                        filled(10_000_000, JournalLines.START + "1" + JournalLines.CRC + "00000000\"}")),
+                Arguments.of("words of 9 MB", JournalLines.sealed(FRONT + "\"" + "x".repeat(9_000_000) + "\"}")),
+                Arguments.of("9 MB of blanks", JournalLines.sealed(FRONT + " ".repeat(9_000_000) + "\"\"}")),
+                Arguments.of(
+                        "a deep nest", JournalLines.sealed(FRONT + "[".repeat(100_000) + "]".repeat(100_000) + "}")),
+                Arguments.of(
+                        "a nest of 40 objects",
+                        JournalLines.sealed(FRONT + "{\"a\":".repeat(40) + "1" + "}".repeat(41))),
+                Arguments.of("a number without an end", JournalLines.sealed(FRONT + "1e999}")),
+                Arguments.of("a number of 5,000 digits", JournalLines.sealed(FRONT + "9".repeat(5000) + "}")),
+                Arguments.of("no number", JournalLines.sealed(FRONT + "NaN}")),
+                Arguments.of("a name twice", JournalLines.sealed("{\"n\":1,\"n\":2,\"step\":1}")),
+                Arguments.of("a list", JournalLines.sealed("[1,2,3]")),
                 Arguments.of("invalid UTF-8", sealedBytes(FRONT, new byte[] {'"', (byte) 0xc0, (byte) 0xaf, '"'})),
                 Arguments.of("half a letter", sealedBytes(FRONT, new byte[] {'"', (byte) 0xe2, (byte) 0x82, '"'})),
                 Arguments.of("a bare NUL", sealedBytes(FRONT, new byte[] {'"', 0, '"'})),
                 Arguments.of("UTF-16", "{\"n\":1}\n".getBytes(StandardCharsets.UTF_16)),
-                Arguments.of("no step", Lines.sealed("{\"n\":1,\"at\":\"2026-09-12T15:10:03+02:00\"}")),
-                Arguments.of("no time", Lines.sealed("{\"n\":1,\"step\":1}")),
+                Arguments.of("no step", JournalLines.sealed("{\"n\":1,\"at\":\"2026-09-12T15:10:03+02:00\"}")),
+                Arguments.of("no time", JournalLines.sealed("{\"n\":1,\"step\":1}")),
                 Arguments.of(
                         "a time that is none",
-                        Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-02-30T15:10:03+02:00\"}")),
-                Arguments.of("number 1.5", Lines.sealed("{\"n\":1.5,\"step\":1}")),
-                Arguments.of("number -1", Lines.sealed("{\"n\":-1,\"step\":1}")),
-                Arguments.of("number 10^300", Lines.sealed("{\"n\":1e300,\"step\":1}")),
-                Arguments.of("a number as text", Lines.sealed("{\"n\":\"1\",\"step\":1}")),
-                Arguments.of("a header without a version", Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\"}")));
+                        JournalLines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-02-30T15:10:03+02:00\"}")),
+                Arguments.of("number 1.5", JournalLines.sealed("{\"n\":1.5,\"step\":1}")),
+                Arguments.of("number -1", JournalLines.sealed("{\"n\":-1,\"step\":1}")),
+                Arguments.of("number 10^300", JournalLines.sealed("{\"n\":1e300,\"step\":1}")),
+                Arguments.of("a number as text", JournalLines.sealed("{\"n\":\"1\",\"step\":1}")),
+                Arguments.of(
+                        "a header without a version", JournalLines.sealed("{\"n\":0,\"format\":\"takeup-journal\"}")));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("files")
     void isToldOfAndGivesNoRecord(String name, byte[] bytes) {
-        Lines.Content content =
-                Assertions.assertTimeout(Duration.ofSeconds(60), () -> Lines.read("R0001.journal", bytes));
+        JournalLines.Content content =
+                Assertions.assertTimeout(Duration.ofSeconds(60), () -> JournalLines.read("R0001.journal", bytes));
         assertEquals(List.of(), content.lines());
         assertFalse(content.problems().isEmpty());
         assertTrue(content.problems().size() <= 1001, content.problems().size() + " problems");
@@ -93,12 +100,12 @@ class HostileLinesTest {
         int understood = 0;
         int refused = 0;
         for (int round = 0; round < 40; round++) {
-            List<byte[]> ofRoll = new ArrayList<>(List.of(Lines.header()));
-            List<byte[]> ofDay = new ArrayList<>(List.of(Lines.header()));
+            List<byte[]> ofRoll = new ArrayList<>(List.of(JournalLines.header()));
+            List<byte[]> ofDay = new ArrayList<>(List.of(JournalLines.header()));
             for (int n = 1; n <= 50; n++) {
                 OffsetDateTime at = events.at();
-                ofRoll.add(changed(Lines.of(n, n, at, RollEventJson.text(of(roll, events.ofRoll()))), random));
-                ofDay.add(changed(Lines.of(n, n, at, DayEventJson.text(events.ofDay())), random));
+                ofRoll.add(changed(JournalLines.of(n, n, at, RollEventJson.text(of(roll, events.ofRoll()))), random));
+                ofDay.add(changed(JournalLines.of(n, n, at, DayEventJson.text(events.ofDay())), random));
             }
             Folders.replace(archive.open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
             Folders.replace(
@@ -130,7 +137,7 @@ class HostileLinesTest {
         whole.fields().remove("crc");
         int places = count(whole);
         int[] left = {random.nextInt(places)};
-        return Lines.sealed(JsonText.line(changed(whole, left, random)));
+        return JournalLines.sealed(JsonText.line(changed(whole, left, random)));
     }
 
     private static int count(Json json) {
@@ -194,6 +201,6 @@ class HostileLinesTest {
         java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
         crc.update(body);
         String hex = Long.toHexString(crc.getValue() | 1L << 32).substring(1);
-        return EventsGoRoundTest.concat(body, bytes(Lines.CRC + hex + "\"}\n"));
+        return EventsGoRoundTest.concat(body, bytes(JournalLines.CRC + hex + "\"}\n"));
     }
 }

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
+import takeup.roll.RollRecord;
 
 /** One writer for a folder: in this program, in others, and none left over from the dead. */
 class LockTest {
@@ -64,7 +64,7 @@ class LockTest {
             other.kill();
             said.addAll(other.lines());
         }
-        Archive.Opened<Recorded> read = new Archive(folder).roll(OtherProgram.ROLL);
+        Archive.Opened<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
         int acknowledged = said.size() - 1;
         assertTrue(
                 read.records().size() == acknowledged || read.records().size() == acknowledged + 1,
@@ -80,7 +80,7 @@ class LockTest {
             batch.add(OtherProgram.ROLL, new RollEvent.Unloaded());
             writer.append(batch);
         }
-        Archive.Opened<Recorded> after = new Archive(folder).roll(OtherProgram.ROLL);
+        Archive.Opened<RollRecord> after = new Archive(folder).roll(OtherProgram.ROLL);
         assertEquals(List.of(), after.problems());
         assertEquals(read.records().size() + 1, after.records().size());
     }

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /** What is said of the frames where records are missing: only what the numbers left and right of the gap prove. */
 class MissingFramesTest {
@@ -42,7 +42,7 @@ class MissingFramesTest {
             1 2 c | 10    ; : frame 9 is not in the log
             """)
     void isWhatTheNumbersLeaveOut(String roll, String words) {
-        List<Recorded> records = new ArrayList<>(List.of(loaded()));
+        List<RollRecord> records = new ArrayList<>(List.of(loaded()));
         int gap = 0;
         for (String word : roll.strip().split(" +")) {
             switch (word) {
@@ -76,7 +76,7 @@ class MissingFramesTest {
 
     @Test
     void nothingIsKnownWhereTheLoadingItselfIsMissing() {
-        List<Recorded> records = new ArrayList<>();
+        List<RollRecord> records = new ArrayList<>();
         add(
                 records,
                 new RollEvent.Added(
@@ -86,12 +86,12 @@ class MissingFramesTest {
         assertEquals("", MissingFrames.words(records, 0));
     }
 
-    private static void add(List<Recorded> records, RollEvent event) {
-        records.add(new Recorded(records.size() + 1, AT, event));
+    private static void add(List<RollRecord> records, RollEvent event) {
+        records.add(new RollRecord(records.size() + 1, AT, event));
     }
 
-    private static Recorded loaded() {
-        return (Recorded)
+    private static RollRecord loaded() {
+        return (RollRecord)
                 RegattaDay.brief().records(2).get(new RollId("R", 1).toString()).get(0);
     }
 }

@@ -97,7 +97,7 @@ final class OtherProgram implements AutoCloseable {
                     writer.remarks().forEach(System.out::println);
                     refusals = 0;
                 } catch (IOException e) {
-                    System.out.println("not saved: " + Trouble.words(e));
+                    System.out.println("not saved: " + IoErrorText.words(e));
                     refusals++;
                     number--;
                 }

@@ -85,7 +85,7 @@ class OthersHandsTest {
 
     @Test
     void aLockFileThatCannotBeMadeAgainKeepsNoFrameFromTheDisk() throws IOException {
-        MemoryDrive drive = new MemoryDrive();
+        MemoryFileSystem drive = new MemoryFileSystem();
         try (Writer writer = Writer.take(drive, folder)) {
             drive.forgetHolds();
             drive.fault((call, path) -> {
@@ -237,19 +237,19 @@ class OthersHandsTest {
             Read-only file system                                         | 0       | the disk can only be read; choose another data folder (--data DIR) or make it writable
             """)
     void aFullDiskIsKnownInAnyLanguageByTheRoomThatIsLeft(String says, long room, String words) {
-        assertEquals(words, Trouble.words(Trouble.named(new IOException(says), room)));
+        assertEquals(words, IoErrorText.words(IoErrorText.named(new IOException(says), room)));
         assertEquals(
                 words.startsWith("Auf") ? "/d/a: " + words : words,
-                Trouble.words(Trouble.named(new FileSystemException("/d/a", null, says), room)));
+                IoErrorText.words(IoErrorText.named(new FileSystemException("/d/a", null, says), room)));
         java.nio.file.NoSuchFileException gone = new java.nio.file.NoSuchFileException("/d/a");
-        assertEquals(gone, Trouble.named(gone, 0));
+        assertEquals(gone, IoErrorText.named(gone, 0));
         FileSystemException silent = new FileSystemException("/d/a");
-        assertEquals(silent, Trouble.named(silent, 0));
+        assertEquals(silent, IoErrorText.named(silent, 0));
     }
 
     @Test
     void theReserveIsGivenUpForADiskThatSaysInGermanThatItIsFull() throws IOException {
-        MemoryDrive drive = new MemoryDrive();
+        MemoryFileSystem drive = new MemoryFileSystem();
         try (Writer writer = Writer.take(drive, folder)) {
             drive.room(0);
             int[] refusals = {1};
@@ -266,11 +266,11 @@ class OthersHandsTest {
             refusals[0] = 1;
             assertEquals(
                     "the disk is full; free some space",
-                    Trouble.words(assertThrows(IOException.class, () -> note(writer, R1, 2))));
+                    IoErrorText.words(assertThrows(IOException.class, () -> note(writer, R1, 2))));
             refusals[0] = 1;
             assertEquals(
                     "the disk is full; free some space",
-                    Trouble.words(assertThrows(IOException.class, () -> writer.export(R1, "{}"))));
+                    IoErrorText.words(assertThrows(IOException.class, () -> writer.export(R1, "{}"))));
         }
     }
 
@@ -278,8 +278,8 @@ class OthersHandsTest {
     void theJournalOfALaterVersionIsNeitherSettledNorExported() throws IOException {
         Path path = folder.resolve("rolls/open/R0001.journal");
         byte[] later = EventsGoRoundTest.concat(
-                Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
-                Lines.of(1, 1, AT, "{\"event\":\"unloaded\"}"));
+                JournalLines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
+                JournalLines.of(1, 1, AT, "{\"event\":\"unloaded\"}"));
         try (Writer writer = Writer.take(folder)) {
             Files.write(path, later);
             assertThrows(Writer.Later.class, () -> writer.settle(R1, true));

@@ -28,80 +28,80 @@ final class PowerCut {
     }
 
     private final Map<Integer, byte[]> contents = new HashMap<>();
-    private final Map<Integer, List<MemoryDrive.Deed>> bytesWaiting = new TreeMap<>();
+    private final Map<Integer, List<MemoryFileSystem.Deed>> bytesWaiting = new TreeMap<>();
     private final Map<Path, TreeMap<String, Integer>> names = new TreeMap<>();
-    private final List<MemoryDrive.Deed> namesWaiting = new ArrayList<>();
+    private final List<MemoryFileSystem.Deed> namesWaiting = new ArrayList<>();
     private final Set<Integer> condemned = new HashSet<>();
     private int said;
 
     /** After so many of the deeds. */
-    PowerCut(List<MemoryDrive.Deed> deeds, int after) {
+    PowerCut(List<MemoryFileSystem.Deed> deeds, int after) {
         names.put(Path.of("/"), new TreeMap<>());
         deeds.subList(0, after).forEach(this::follow);
     }
 
     /** One deed later. */
-    void follow(MemoryDrive.Deed deed) {
-        if (deed instanceof MemoryDrive.Wrote wrote) {
+    void follow(MemoryFileSystem.Deed deed) {
+        if (deed instanceof MemoryFileSystem.Wrote wrote) {
             bytesWaiting.computeIfAbsent(wrote.file(), it -> new ArrayList<>()).add(deed);
-        } else if (deed instanceof MemoryDrive.Cut cut) {
+        } else if (deed instanceof MemoryFileSystem.Cut cut) {
             bytesWaiting.computeIfAbsent(cut.file(), it -> new ArrayList<>()).add(deed);
-        } else if (deed instanceof MemoryDrive.Forced forced) {
+        } else if (deed instanceof MemoryFileSystem.Forced forced) {
             if (forced.failed()) {
                 condemned.add(forced.file());
             }
-            List<MemoryDrive.Deed> waiting = bytesWaiting.remove(forced.file());
+            List<MemoryFileSystem.Deed> waiting = bytesWaiting.remove(forced.file());
             if (waiting != null && !condemned.contains(forced.file())) {
                 waiting.forEach(
                         it -> contents.put(forced.file(), after(contents.get(forced.file()), it, Integer.MAX_VALUE)));
             }
-        } else if (deed instanceof MemoryDrive.NamesForced forced) {
-            List<MemoryDrive.Deed> here = namesWaiting.stream()
+        } else if (deed instanceof MemoryFileSystem.NamesForced forced) {
+            List<MemoryFileSystem.Deed> here = namesWaiting.stream()
                     .filter(it -> folder(it).equals(forced.folder()))
                     .toList();
             here.forEach(it -> apply(names, it));
             namesWaiting.removeAll(here);
-        } else if (deed instanceof MemoryDrive.Said some) {
+        } else if (deed instanceof MemoryFileSystem.Said some) {
             said = some.things();
         } else {
             namesWaiting.add(deed);
         }
     }
 
-    private static byte[] after(byte[] before, MemoryDrive.Deed deed, int bytes) {
+    private static byte[] after(byte[] before, MemoryFileSystem.Deed deed, int bytes) {
         byte[] content = before == null ? new byte[0] : before;
-        if (deed instanceof MemoryDrive.Cut cut) {
+        if (deed instanceof MemoryFileSystem.Cut cut) {
             return Arrays.copyOf(content, Math.min(content.length, cut.length()));
         }
-        MemoryDrive.Wrote wrote = (MemoryDrive.Wrote) deed;
+        MemoryFileSystem.Wrote wrote = (MemoryFileSystem.Wrote) deed;
         int length = Math.min(bytes, wrote.bytes().length);
         byte[] all = Arrays.copyOf(content, Math.max(content.length, wrote.at() + length));
         System.arraycopy(wrote.bytes(), 0, all, wrote.at(), length);
         return all;
     }
 
-    private static Path folder(MemoryDrive.Deed deed) {
-        return deed instanceof MemoryDrive.Named named
+    private static Path folder(MemoryFileSystem.Deed deed) {
+        return deed instanceof MemoryFileSystem.Named named
                 ? named.folder()
-                : deed instanceof MemoryDrive.Renamed renamed
+                : deed instanceof MemoryFileSystem.Renamed renamed
                         ? renamed.folder()
-                        : deed instanceof MemoryDrive.Unnamed unnamed
+                        : deed instanceof MemoryFileSystem.Unnamed unnamed
                                 ? unnamed.folder()
-                                : ((MemoryDrive.Made) deed).folder().getParent();
+                                : ((MemoryFileSystem.Made) deed).folder().getParent();
     }
 
-    private static void apply(Map<Path, TreeMap<String, Integer>> names, MemoryDrive.Deed deed) {
+    private static void apply(Map<Path, TreeMap<String, Integer>> names, MemoryFileSystem.Deed deed) {
         TreeMap<String, Integer> folder = names.get(folder(deed));
-        if (deed instanceof MemoryDrive.Made made) {
+        if (deed instanceof MemoryFileSystem.Made made) {
             names.put(made.folder(), new TreeMap<>());
         } else if (folder == null) {
             return;
-        } else if (deed instanceof MemoryDrive.Named named) {
+        } else if (deed instanceof MemoryFileSystem.Named named) {
             folder.put(named.name(), named.file());
-        } else if (deed instanceof MemoryDrive.Renamed renamed) {
+        } else if (deed instanceof MemoryFileSystem.Renamed renamed) {
             folder.remove(renamed.from());
             folder.put(renamed.to(), renamed.file());
-        } else if (deed instanceof MemoryDrive.Unnamed unnamed) {
+        } else if (deed instanceof MemoryFileSystem.Unnamed unnamed) {
             folder.remove(unnamed.name());
         }
     }
@@ -118,7 +118,7 @@ final class PowerCut {
 
     /** Whether one of them is taken away: a moment at which a whole journal may go. */
     boolean isNameGoing() {
-        return namesWaiting.stream().anyMatch(it -> it instanceof MemoryDrive.Unnamed);
+        return namesWaiting.stream().anyMatch(it -> it instanceof MemoryFileSystem.Unnamed);
     }
 
     /** The files with bytes that are not forced. */
@@ -129,23 +129,23 @@ final class PowerCut {
     /** The length of the last write that is not forced; 0 if there is none. */
     int bytesWaiting() {
         int length = 0;
-        for (List<MemoryDrive.Deed> waiting : bytesWaiting.values()) {
-            length = waiting.get(waiting.size() - 1) instanceof MemoryDrive.Wrote wrote ? wrote.bytes().length : 0;
+        for (List<MemoryFileSystem.Deed> waiting : bytesWaiting.values()) {
+            length = waiting.get(waiting.size() - 1) instanceof MemoryFileSystem.Wrote wrote ? wrote.bytes().length : 0;
         }
         return length;
     }
 
     /** The disk on which of the last write so many bytes arrived, and of the waiting names those whose bit is set. */
-    MemoryDrive disk(int bytes, Rest rest, int kept, Random random) {
+    MemoryFileSystem disk(int bytes, Rest rest, int kept, Random random) {
         Map<Integer, byte[]> now = new HashMap<>(contents);
         bytesWaiting.forEach((file, waiting) -> {
             for (int i = 0; i < waiting.size() - 1; i++) {
                 now.put(file, after(now.get(file), waiting.get(i), Integer.MAX_VALUE));
             }
-            MemoryDrive.Deed last = waiting.get(waiting.size() - 1);
+            MemoryFileSystem.Deed last = waiting.get(waiting.size() - 1);
             byte[] arrived = after(now.get(file), last, bytes);
             if (rest != Rest.END
-                    && last instanceof MemoryDrive.Wrote wrote
+                    && last instanceof MemoryFileSystem.Wrote wrote
                     && wrote.at() + wrote.bytes().length > arrived.length) {
                 int length = arrived.length;
                 arrived = Arrays.copyOf(arrived, wrote.at() + wrote.bytes().length);
@@ -163,7 +163,7 @@ final class PowerCut {
                 apply(named, namesWaiting.get(i));
             }
         }
-        MemoryDrive disk = new MemoryDrive();
+        MemoryFileSystem disk = new MemoryFileSystem();
         Map<Integer, Path> placed = new HashMap<>();
         for (Path folder : new TreeSet<>(named.keySet())) {
             disk.put(folder);

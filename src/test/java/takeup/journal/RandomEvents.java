@@ -21,13 +21,13 @@ import takeup.day.Bag;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
-import takeup.day.Job;
 import takeup.day.Lot;
 import takeup.day.Moment;
-import takeup.day.Occasion;
 import takeup.day.Place;
 import takeup.day.Plan;
 import takeup.day.Position;
+import takeup.day.ShootInfo;
+import takeup.day.ShootPlan;
 import takeup.day.Timer;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
@@ -46,7 +46,6 @@ import takeup.kit.ProfileReader;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.roll.Assignment;
-import takeup.roll.Change;
 import takeup.roll.ClockShift;
 import takeup.roll.Condition;
 import takeup.roll.Development;
@@ -58,6 +57,7 @@ import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** Events of every kind with every field now there and now missing, the same for the same seed. */
 final class RandomEvents {
@@ -233,8 +233,8 @@ final class RandomEvents {
                 maybe(this::words));
     }
 
-    private Change change() {
-        return new Change(
+    private SettingPatch change() {
+        return new SettingPatch(
                 maybe(this::aperture),
                 maybe(this::time),
                 maybe(this::lens),
@@ -311,16 +311,16 @@ final class RandomEvents {
 
     DayEvent ofDay() {
         return switch (random.nextInt(24)) {
-            case 0 -> new DayEvent.Took(place());
-            case 1 -> new DayEvent.Metered(words(), maybe(this::time));
+            case 0 -> new DayEvent.CameraSelected(place());
+            case 1 -> new DayEvent.MeterSelected(words(), maybe(this::time));
             case 2 ->
-                new DayEvent.Lit(
+                new DayEvent.LightMetered(
                         light(),
                         words(),
                         List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
-            case 3 -> new DayEvent.FlashLit(flash());
+            case 3 -> new DayEvent.FlashMetered(flash());
             case 4 -> new DayEvent.Quieted(one(List.of(Warning.Code.values())));
-            case 5 -> new DayEvent.Touched(roll(), place(), maybe(this::film));
+            case 5 -> new DayEvent.RollClosed(roll(), place(), maybe(this::film));
             case 6 -> new DayEvent.Carried(day());
             case 7 -> new DayEvent.TakenBack(step());
             case 8 -> new DayEvent.PutBack(step());
@@ -382,8 +382,8 @@ final class RandomEvents {
                 Optional.empty());
     }
 
-    private Occasion occasion() {
-        return new Occasion(
+    private ShootInfo occasion() {
+        return new ShootInfo(
                 "Regatta " + words(),
                 at().toLocalDate(),
                 maybe(() -> new Position(number(-90, 90), number(-180, 180))),
@@ -410,13 +410,13 @@ final class RandomEvents {
                 maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))));
     }
 
-    private Job job() {
+    private ShootPlan job() {
         Plan plan = Plan.NONE;
         Bag bag = Bag.NONE;
         for (int more = random.nextInt(4); more > 0; more--) {
             plan = plan.with(moment()).without(1 + random.nextInt(99));
             bag = bag.plus(lot(), random.nextInt(12)).into(roll(), lot());
         }
-        return new Job(maybe(this::occasion), plan, bag);
+        return new ShootPlan(maybe(this::occasion), plan, bag);
     }
 }

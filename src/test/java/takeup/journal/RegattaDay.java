@@ -16,17 +16,17 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
-import takeup.day.DayRecorded;
+import takeup.command.CommandContext;
+import takeup.command.Outcome;
+import takeup.day.DayRecord;
 import takeup.handoff.RollJson;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
 import takeup.kit.Kit;
-import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.shoot.Entry;
-import takeup.shoot.Happened;
-import takeup.shoot.Interpreter;
-import takeup.shoot.Outcome;
-import takeup.shoot.Situation;
+import takeup.roll.RollRecord;
 
 /**
  * Regatta day as steps for a writer: a roll of 36 frames with undo, notes and corrections, a second roll to which
@@ -67,13 +67,13 @@ final class RegattaDay {
      * @param entries what is written down
      * @param settle rolls whose export and place follow, as they stand then
      */
-    record Line(long step, OffsetDateTime at, List<Entry> entries, List<Roll> settle) {
+    record Line(long step, OffsetDateTime at, List<JournalEntry> entries, List<Roll> settle) {
         Writer.Batch batch() {
             Writer.Batch batch = new Writer.Batch(step, at);
-            for (Entry entry : entries) {
-                if (entry instanceof Entry.OnRoll onRoll) {
+            for (JournalEntry entry : entries) {
+                if (entry instanceof JournalEntry.OnRoll onRoll) {
                     batch.add(onRoll.roll(), onRoll.event());
-                } else if (entry instanceof Entry.OnDay onDay) {
+                } else if (entry instanceof JournalEntry.OnDay onDay) {
                     batch.add(onDay.event());
                 }
             }
@@ -83,16 +83,16 @@ final class RegattaDay {
         /** What each journal gets, in the order in which they are written: the day, then the rolls. */
         Map<String, List<Object>> records() {
             Map<String, List<Object>> records = new LinkedHashMap<>();
-            for (Entry entry : entries) {
-                if (entry instanceof Entry.OnDay onDay) {
+            for (JournalEntry entry : entries) {
+                if (entry instanceof JournalEntry.OnDay onDay) {
                     records.computeIfAbsent(DATE.toString(), it -> new ArrayList<>())
-                            .add(new DayRecorded(step, at, onDay.event()));
+                            .add(new DayRecord(step, at, onDay.event()));
                 }
             }
-            for (Entry entry : entries) {
-                if (entry instanceof Entry.OnRoll onRoll) {
+            for (JournalEntry entry : entries) {
+                if (entry instanceof JournalEntry.OnRoll onRoll) {
                     records.computeIfAbsent(onRoll.roll().toString(), it -> new ArrayList<>())
-                            .add(new Recorded(step, at, onRoll.event()));
+                            .add(new RollRecord(step, at, onRoll.event()));
                 }
             }
             return records;
@@ -101,7 +101,7 @@ final class RegattaDay {
 
     private final Kit kit = new Kit(new ShippedShelf());
     private final List<Line> lines = new ArrayList<>();
-    private Situation situation = Situation.of(kit, List.of(), Optional.empty(), Set.of());
+    private ShootState situation = ShootState.of(kit, List.of(), Optional.empty(), Set.of());
     private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T09:00+02:00");
 
     private RegattaDay() {}
@@ -130,22 +130,22 @@ final class RegattaDay {
 
     private void type(String text) {
         now = now.plusSeconds(40);
-        Outcome outcome = Interpreter.read(situation, text, now, "R");
-        Outcome.Does does = outcome instanceof Outcome.Does it ? it : Assertions.fail(text + ": " + outcome);
-        Happened step = new Happened(situation.nextStep(), now, does.entries());
+        Outcome outcome = CommandContext.read(situation, text, now, "R");
+        Outcome.Accepted does = outcome instanceof Outcome.Accepted it ? it : Assertions.fail(text + ": " + outcome);
+        JournalStep step = new JournalStep(situation.nextStep(), now, does.entries());
         situation = situation.and(step);
         lines.add(new Line(
                 step.step(),
                 step.at(),
                 step.entries(),
-                does.settle().stream().map(it -> situation.rolls().get(it)).toList()));
+                does.export().stream().map(it -> situation.rolls().get(it)).toList()));
     }
 
     List<Line> lines() {
         return lines;
     }
 
-    Situation end() {
+    ShootState end() {
         return situation;
     }
 
@@ -165,18 +165,18 @@ final class RegattaDay {
     }
 
     /** What the journals on a disk hold, by their names; whatever is wrong with them is added to the problems. */
-    static Map<String, List<Object>> read(Drive drive, List<String> problems) throws IOException {
+    static Map<String, List<Object>> read(FileSystem drive, List<String> problems) throws IOException {
         Archive archive = new Archive(drive, FOLDER);
         Map<String, List<Object>> all = new TreeMap<>();
         Set<RollId> rolls = new java.util.TreeSet<>(archive.openRolls());
         rolls.addAll(archive.finishedRolls());
         for (RollId id : rolls) {
-            Archive.Opened<Recorded> opened = archive.roll(id);
+            Archive.Opened<RollRecord> opened = archive.roll(id);
             problems.addAll(opened.problems());
             all.put(id.toString(), new ArrayList<>(opened.records()));
         }
         for (LocalDate date : archive.days()) {
-            Archive.Opened<DayRecorded> opened = archive.dayOf(date);
+            Archive.Opened<DayRecord> opened = archive.dayOf(date);
             problems.addAll(opened.problems());
             all.put(date.toString(), new ArrayList<>(opened.records()));
         }

@@ -17,7 +17,7 @@ class ReserveTest {
 
     @Test
     void theReserveIsAFileOf256KibibytesAndIsGivenUpOnce() throws IOException {
-        Reserve reserve = Reserve.of(Drive.REAL, folder);
+        Reserve reserve = Reserve.of(FileSystem.REAL, folder);
         assertEquals(262_144, Files.size(folder.resolve("reserve")));
         assertTrue(reserve.release());
         assertFalse(Files.exists(folder.resolve("reserve")));
@@ -26,14 +26,14 @@ class ReserveTest {
 
     @Test
     void theNextStartPutsItBack() throws IOException {
-        Reserve.of(Drive.REAL, folder).release();
+        Reserve.of(FileSystem.REAL, folder).release();
         Writer.take(folder).close();
         assertTrue(Files.exists(folder.resolve("reserve")));
     }
 
     @Test
     void aFullDiskIsToldFromOtherTrouble() {
-        assertTrue(Trouble.isFull(new IOException("No space left on device")));
-        assertFalse(Trouble.isFull(new IOException("Input/output error")));
+        assertTrue(IoErrorText.isFull(new IOException("No space left on device")));
+        assertFalse(IoErrorText.isFull(new IOException("Input/output error")));
     }
 }

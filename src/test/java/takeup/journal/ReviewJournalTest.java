@@ -98,7 +98,7 @@ class ReviewJournalTest {
     /** The reserve is for the frames of a running shoot; scans are looked at when there is time to free some space. */
     @Test
     void onAFullDiskADecisionIsRefusedAndLeavesTheReserveToTheFrames() throws IOException {
-        MemoryDrive drive = new MemoryDrive();
+        MemoryFileSystem drive = new MemoryFileSystem();
         Path home = Path.of("/home/takeup");
         drive.put(Path.of("/home"));
         try (Writer writer = Writer.take(drive, home)) {
@@ -111,7 +111,7 @@ class ReviewJournalTest {
                     IOException.class,
                     () -> writer.append(ROLL, NOON, List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)))));
             drive.fault((call, path) -> {});
-            assertEquals(Drive.Kind.FILE, drive.kind(home.resolve("reserve")));
+            assertEquals(FileSystem.Kind.FILE, drive.kind(home.resolve("reserve")));
         }
     }
 
@@ -156,7 +156,8 @@ class ReviewJournalTest {
             })
     void aVerdictThatIsNotKnownIsLeftOutAndTold(String event) throws IOException {
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
-        Files.write(folder.resolve("reviews/R0007.journal"), Lines.of(2, 2, NOON, event), StandardOpenOption.APPEND);
+        Files.write(
+                folder.resolve("reviews/R0007.journal"), JournalLines.of(2, 2, NOON, event), StandardOpenOption.APPEND);
         Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(1, opened.records().size());
         assertTrue(

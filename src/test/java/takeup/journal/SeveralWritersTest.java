@@ -31,7 +31,7 @@ class SeveralWritersTest {
     @TempDir
     Path folder;
 
-    private final MemoryDrive drive = new MemoryDrive();
+    private final MemoryFileSystem drive = new MemoryFileSystem();
 
     @BeforeEach
     void folders() {
@@ -42,10 +42,10 @@ class SeveralWritersTest {
     }
 
     private static byte[] lines(int count) {
-        byte[] all = Lines.header();
+        byte[] all = JournalLines.header();
         for (int n = 1; n <= count; n++) {
             all = EventsGoRoundTest.concat(
-                    all, Lines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}"));
+                    all, JournalLines.of(n, n, AT, "{\"event\":\"note\",\"words\":\"record " + n + "\"}"));
         }
         return all;
     }
@@ -96,7 +96,7 @@ class SeveralWritersTest {
         assertEquals("AB", archive.writer());
         try (Writer writer = Writer.take(archive)) {
             Writer.Batch batch = new Writer.Batch(1, AT);
-            batch.add(new DayEvent.Metered("hand", Optional.empty()));
+            batch.add(new DayEvent.MeterSelected("hand", Optional.empty()));
             batch.add(THEIRS, new RollEvent.Noted("the second laptop"));
             writer.append(batch);
         }
@@ -125,7 +125,8 @@ class SeveralWritersTest {
     void anothersRollThatLiesTwiceAndDiffersIsTold() {
         twice(
                 THEIRS,
-                EventsGoRoundTest.concat(lines(0), Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"elsewhere\"}")),
+                EventsGoRoundTest.concat(
+                        lines(0), JournalLines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"elsewhere\"}")),
                 lines(3));
         assertEquals(
                 List.of("AB0002.journal:1: it lies with the open and with the finished rolls; the longer one counts"),

@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.DayEvent;
-import takeup.day.DayRecorded;
+import takeup.day.DayRecord;
 import takeup.kit.Json;
-import takeup.roll.Recorded;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /**
  * Records whose bytes are whole and that cannot be what happened: each is left out with its reason, and the first and
@@ -29,16 +29,17 @@ class UnreadableRecordsTest {
     private static final String REFUSED = "R0001.journal:%: record % cannot be understood and is left out: ";
 
     private final RegattaDay day = RegattaDay.brief();
-    private final MemoryDrive drive = new MemoryDrive();
+    private final MemoryFileSystem drive = new MemoryFileSystem();
 
     /** What is said of a roll of two records, its loading and its first frame, of which one says something else. */
-    private Archive.Opened<Recorded> roll(int changed, String from, String to) {
-        byte[] file = Lines.header();
+    private Archive.Opened<RollRecord> roll(int changed, String from, String to) {
+        byte[] file = JournalLines.header();
         for (int n = 1; n <= 2; n++) {
             String event =
-                    RollEventJson.text(((Recorded) day.records(6).get("R0001").get(n - 1)).event());
+                    RollEventJson.text(((RollRecord) day.records(6).get("R0001").get(n - 1)).event());
             assertTrue(n != changed || event.contains(from), event);
-            file = EventsGoRoundTest.concat(file, Lines.of(n, n, AT, n == changed ? event.replace(from, to) : event));
+            file = EventsGoRoundTest.concat(
+                    file, JournalLines.of(n, n, AT, n == changed ? event.replace(from, to) : event));
         }
         put("rolls/open/R0001.journal", file);
         return new Archive(drive, RegattaDay.FOLDER).roll(R1);
@@ -79,7 +80,7 @@ class UnreadableRecordsTest {
             "setting":{                 | "clock":{"seconds":3600,"from":"CET","to":"Z"},"setting":{           | a zone is an offset such as +02:00
             """)
     void aFrameThatCannotBeIsLeftOut(String from, String to, String why) {
-        Archive.Opened<Recorded> opened = roll(2, from, to);
+        Archive.Opened<RollRecord> opened = roll(2, from, to);
         assertEquals(
                 why == null ? List.of() : List.of(REFUSED.replace(":%", ":3").replace("%", "2") + why),
                 opened.problems());
@@ -95,7 +96,7 @@ class UnreadableRecordsTest {
             "index":400         | "index":0           | index is out of range
             """)
     void aLoadingThatCannotBeIsLeftOutAndItsFramesStay(String from, String to, String why) {
-        Archive.Opened<Recorded> opened = roll(1, from, to);
+        Archive.Opened<RollRecord> opened = roll(1, from, to);
         assertEquals(
                 REFUSED.replace(":%", ":2").replace("%", "1") + why,
                 opened.problems().get(0));
@@ -123,8 +124,10 @@ class UnreadableRecordsTest {
     void whatIsNoCameraInAListOfCamerasIsPassedOver() {
         String carried =
                 "{\"event\":\"carried\",\"day\":{\"inHand\":{},\"backs\":{},\"used\":[],\"films\":[],\"flashed\":[\"35\",4,\"645\"]}}";
-        put("days/2026-09-12.journal", EventsGoRoundTest.concat(Lines.header(), Lines.of(1, 1, AT, carried)));
-        Archive.Opened<DayRecorded> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
+        put(
+                "days/2026-09-12.journal",
+                EventsGoRoundTest.concat(JournalLines.header(), JournalLines.of(1, 1, AT, carried)));
+        Archive.Opened<DayRecord> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
         assertEquals(List.of(), opened.problems());
         assertEquals(
                 Set.of("35", "645"),
@@ -149,11 +152,11 @@ class UnreadableRecordsTest {
         Fields lot = new Fields(
                 Json.object().and("stock", "bw400").and("filmSize", "135").and("price", price));
         if (is) {
-            assertEquals(new BigDecimal(price), JobJson.lot(lot).price().orElseThrow());
+            assertEquals(new BigDecimal(price), ShootPlanJson.lot(lot).price().orElseThrow());
         } else {
             assertEquals(
                     "price is no sum of money",
-                    assertThrows(Fields.Unreadable.class, () -> JobJson.lot(lot))
+                    assertThrows(Fields.Unreadable.class, () -> ShootPlanJson.lot(lot))
                             .getMessage());
         }
     }
@@ -165,11 +168,11 @@ class UnreadableRecordsTest {
     @Test
     void anEventOfALaterVersionIsKeptAlsoFromALineWithBlanksInIt() {
         for (String gap : List.of("", " ")) {
-            byte[] line = Lines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\"" + gap
+            byte[] line = JournalLines.sealed("{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\"" + gap
                     + ",\"event\":\"slate\",\"words\":\"crew 4\"}");
             assertEquals(
                     "{\"event\":\"slate\",\"words\":\"crew 4\"}",
-                    Lines.read("R0001.journal", line).lines().get(0).event());
+                    JournalLines.read("R0001.journal", line).lines().get(0).event());
         }
     }
 }

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.Outside;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
+import takeup.roll.RollRecord;
 
 /**
  * The writer on a disk that fails: the system is made to say so by strace, and a full disk is played by a limit of the
@@ -268,12 +268,12 @@ class WriterFaultsIT {
     }
 
     private void check(int records) {
-        Archive.Opened<Recorded> read = new Archive(folder).roll(OtherProgram.ROLL);
+        Archive.Opened<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
         List<RollEvent> expected = new ArrayList<>();
         for (int number = 1; number <= records; number++) {
             expected.add(new RollEvent.Noted("record " + number));
         }
-        assertEquals(expected, read.records().stream().map(Recorded::event).toList());
+        assertEquals(expected, read.records().stream().map(RollRecord::event).toList());
         assertEquals(List.of(), read.problems());
     }
 }

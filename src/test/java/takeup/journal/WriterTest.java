@@ -26,9 +26,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
 import takeup.kit.Warning;
-import takeup.roll.Recorded;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollRecord;
 
 /** The writer against a disk on which others move, delete, replace and cut files while it works. */
 class WriterTest {
@@ -204,7 +204,7 @@ class WriterTest {
     @ValueSource(ints = {0, 1, 30, 60})
     void aJournalOfWhichOnlyABeginningOfTheFirstLineIsThereIsBegunAnew(int length) throws IOException {
         Folders.make(open(R1).getParent());
-        Files.write(open(R1), Arrays.copyOf(Lines.header(), Math.min(length, Lines.header().length - 1)));
+        Files.write(open(R1), Arrays.copyOf(JournalLines.header(), Math.min(length, JournalLines.header().length - 1)));
         try (Writer writer = Writer.take(folder)) {
             notes(writer, R1, 1, 2);
         }
@@ -227,7 +227,7 @@ class WriterTest {
             note(writer, R1, 5);
         }
         assertArrayEquals(bytes, Arrays.copyOf(Files.readAllBytes(open(R1)), bytes.length));
-        Archive.Opened<Recorded> read = new Archive(folder).roll(R1);
+        Archive.Opened<RollRecord> read = new Archive(folder).roll(R1);
         assertEquals(
                 List.of(
                         "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
@@ -239,9 +239,9 @@ class WriterTest {
     @Test
     void theFileOfALaterVersionIsReadButNeverWrittenTo() throws IOException {
         byte[] later = EventsGoRoundTest.concat(
-                Lines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
-                Lines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"record 1\"}"),
-                Lines.of(2, 2, AT, "{\"event\":\"slate\"}"),
+                JournalLines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
+                JournalLines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"record 1\"}"),
+                JournalLines.of(2, 2, AT, "{\"event\":\"slate\"}"),
                 "{\"n\":3".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         Folders.make(open(R1).getParent());
         Files.write(open(R1), later);
@@ -252,7 +252,7 @@ class WriterTest {
             note(writer, R2, 4);
         }
         assertArrayEquals(later, Files.readAllBytes(open(R1)));
-        Archive.Opened<Recorded> read = new Archive(folder).roll(R1);
+        Archive.Opened<RollRecord> read = new Archive(folder).roll(R1);
         assertEquals(new RollEvent.Noted("record 1"), read.records().get(0).event());
         assertEquals(
                 new RollEvent.Unknown("slate", "{\"event\":\"slate\"}"),
@@ -344,7 +344,7 @@ class WriterTest {
         Files.write(finished(R1), copy);
         int longer = Math.max(inOpen, inFinished);
         int first = different && inFinished > inOpen ? 101 : 1;
-        Archive.Opened<Recorded> twice = new Archive(folder).roll(R1);
+        Archive.Opened<RollRecord> twice = new Archive(folder).roll(R1);
         assertEquals(longer, twice.records().size());
         assertEquals(
                 List.of("R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"),
@@ -450,10 +450,10 @@ class WriterTest {
     }
 
     private void check(RollId roll, int... numbers) {
-        Archive.Opened<Recorded> read = new Archive(folder).roll(roll);
-        List<Recorded> expected = new ArrayList<>();
+        Archive.Opened<RollRecord> read = new Archive(folder).roll(roll);
+        List<RollRecord> expected = new ArrayList<>();
         for (int number : numbers) {
-            expected.add(new Recorded(number, AT, new RollEvent.Noted("record " + number)));
+            expected.add(new RollRecord(number, AT, new RollEvent.Noted("record " + number)));
         }
         assertEquals(expected, read.records());
         assertEquals(List.of(), read.problems());

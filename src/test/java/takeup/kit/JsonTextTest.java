@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.exposure.Scale;
 
 /** JSON text to plain data and back. */
 class JsonTextTest {
@@ -61,7 +62,7 @@ class JsonTextTest {
                         .and("a", Optional.empty())
                         .and("b", OptionalDouble.empty())
                         .and("c", OptionalDouble.of(2.5))
-                        .and("d", List.of(1, takeup.exposure.Scale.anyAperture(8)))));
+                        .and("d", List.of(1, Scale.anyAperture(8)))));
     }
 
     @ParameterizedTest

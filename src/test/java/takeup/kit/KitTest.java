@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The kit on a shelf of three stocks: a good one, a wrong one and one that cannot be read. */
 class KitTest {
     private final List<String> opened = new ArrayList<>();
-    private final Kit kit = new Kit(new Kit.Shelf() {
+    private final Kit kit = new Kit(new Kit.ProfileSource() {
         @Override
         public List<String> keys(Kit.Sort sort) {
             return sort == Kit.Sort.STOCKS
@@ -59,7 +59,7 @@ class KitTest {
     void theFoldersAreLookedThroughOnceUntilAFileIsMetThatWasNotThere() {
         List<String> lying = new ArrayList<>(List.of("cn400"));
         List<Kit.Sort> lookedThrough = new ArrayList<>();
-        Kit growing = new Kit(new Kit.Shelf() {
+        Kit growing = new Kit(new Kit.ProfileSource() {
             @Override
             public List<String> keys(Kit.Sort sort) {
                 lookedThrough.add(sort);

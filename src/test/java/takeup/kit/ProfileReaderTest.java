@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.exposure.Light;
 
 /** A profile in, problems out: each says file, line, field and what is allowed (contract, 3.1). */
 class ProfileReaderTest {
@@ -194,7 +195,7 @@ class ProfileReaderTest {
                         false,
                         250,
                         12.5,
-                        takeup.exposure.Light.Method.INCIDENT),
+                        Light.Method.INCIDENT),
                 meter);
         assertEquals(
                 100,

@@ -143,7 +143,8 @@ class ShippedProfilesTest {
     @MethodSource("stocks")
     void noStockIsThinOrDenseAtItsUsualIndex(String key) {
         Stock stock = Shipped.stock(key);
-        assertEquals(Optional.empty(), Cautions.latitude(stock.boxSpeed().stopsOver(stock.usualIndex()), stock));
+        assertEquals(
+                Optional.empty(), ExposureWarnings.latitude(stock.boxSpeed().stopsOver(stock.usualIndex()), stock));
     }
 
     /** Contract, 3.1: the three samples. */

@@ -79,7 +79,7 @@ class IntervalTest {
     private static Finding finding(double stops) {
         return new Finding(
                 Finding.Kind.RATING,
-                Case.Factor.RATING,
+                JudgedFrame.Factor.RATING,
                 "bw400 rated 400",
                 20,
                 new Interval(stops, stops, stops),

@@ -100,7 +100,8 @@ class LessonTest {
         Tally tally = new Tally();
         for (int i = 0; i < 60; i++) {
             tally.add(
-                    new Case("bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD),
+                    new JudgedFrame(
+                            "bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD),
                     1);
         }
         assertEquals(List.of(), Lesson.of(tally).findings());
@@ -138,7 +139,7 @@ class LessonTest {
         double real = taken.over + offset + scatter * random.nextGaussian();
         Density verdict = real < -1 ? Density.THIN : real > 2 ? Density.DENSE : Density.GOOD;
         tally.add(
-                new Case(
+                new JudgedFrame(
                         taken.stock,
                         taken.index,
                         taken.body,

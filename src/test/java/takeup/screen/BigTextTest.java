@@ -27,12 +27,12 @@ class BigTextTest {
     void aTextTakesTheColumnsItWasMeasuredAt(String text) {
         for (int scale = 1; scale <= 4; scale++) {
             Grid grid = Grid.of(300, 20);
-            BigText.draw(grid, 0, 0, text, scale, Look.READOUT);
+            BigText.draw(grid, 0, 0, text, scale, TextRole.READOUT);
             assertEquals(BigText.width(text, scale), last(grid), text);
             assertEquals(5 * scale, grid.text().split("\n").length, text);
         }
         Grid grid = Grid.of(100, 4);
-        BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
+        BigText.drawSmall(grid, 0, 0, text, TextRole.READOUT);
         assertEquals(BigText.smallWidth(text), last(grid), text);
         assertEquals(3, grid.text().split("\n").length, text);
     }
@@ -40,21 +40,21 @@ class BigTextTest {
     @Test
     void whatIsBeyondTheEdgeIsLeftOutAndAnUnknownSignIsAGap() {
         Grid grid = Grid.of(5, 3);
-        BigText.draw(grid, 3, 1, "88", 1, Look.READOUT);
-        BigText.drawSmall(grid, -2, -1, "8\u00bd8", Look.READOUT);
+        BigText.draw(grid, 3, 1, "88", 1, TextRole.READOUT);
+        BigText.drawSmall(grid, -2, -1, "8\u00bd8", TextRole.READOUT);
         assertEquals(5, grid.columns());
         assertEquals("", large("\u00bd"));
     }
 
     private static String large(String text) {
         Grid grid = Grid.of(20, 5);
-        BigText.draw(grid, 0, 0, text, 1, Look.READOUT);
+        BigText.draw(grid, 0, 0, text, 1, TextRole.READOUT);
         return grid.text();
     }
 
     private static String small(String text) {
         Grid grid = Grid.of(20, 3);
-        BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
+        BigText.drawSmall(grid, 0, 0, text, TextRole.READOUT);
         return grid.text();
     }
 

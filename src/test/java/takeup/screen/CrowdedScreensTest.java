@@ -6,12 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import takeup.ShippedShelf;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.Shoot;
-import takeup.shoot.State;
+import takeup.report.StatusText;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.Session;
 
 /** Screens on which there is more to say than room: what must be read is there all the same. */
 class CrowdedScreensTest {
@@ -34,8 +35,8 @@ class CrowdedScreensTest {
 
     @Test
     void standingWarningsAreNotCutByTheWordsBesideThem() {
-        Shoot shoot = crowded().later(26 * 60).shoot();
-        for (Warning.Code code : State.standing(shoot.shown(), shoot.now())) {
+        Session shoot = crowded().later(26 * 60).shoot();
+        for (Warning.Code code : StatusText.standing(shoot.shown(), shoot.now())) {
             shows(code.standing(), shoot, 80, 24);
         }
     }
@@ -66,7 +67,7 @@ class CrowdedScreensTest {
 
     @Test
     void thePairIsNotCutInTheBigViewAt40By12() {
-        Shoot shoot = Playing.medium("5.6 125 x19").press(Key.Name.F10).shoot();
+        Session shoot = Playing.medium("5.6 125 x19").press(Key.Name.F10).shoot();
         shows("3 past the end · f/5.6 1/125", shoot, 40, 12);
         shows("next frame · 3 past the end · f/5.6 1/125", shoot, 80, 24);
     }
@@ -74,7 +75,8 @@ class CrowdedScreensTest {
     @Test
     void framesLeftStandsOnEveryPage() {
         for (Key.Name name : new Key.Name[] {Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5, Key.Name.F1}) {
-            Shoot shoot = Playing.medium("4 125").press(name).press(Key.Name.F9).shoot();
+            Session shoot =
+                    Playing.medium("4 125").press(name).press(Key.Name.F9).shoot();
             shows("15 left", shoot, 80, 24);
             shows("15 left", shoot, 40, 12);
         }
@@ -129,14 +131,14 @@ class CrowdedScreensTest {
                 24);
     }
 
-    private static void shows(String fact, Shoot shoot, int columns, int rows) {
+    private static void shows(String fact, Session shoot, int columns, int rows) {
         String text = Screen.render(shoot, columns, rows).text();
         assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);
     }
 
     @Test
     void whyAFrameIsNotSavedIsReadableInSmallWindows() {
-        Shoot shoot = Playing.medium("4 125")
+        Session shoot = Playing.medium("4 125")
                 .disk(Playing.Disk.FULL)
                 .lines("x12 ; the eight comes in under the bridge", "8 125")
                 .shoot();
@@ -153,7 +155,7 @@ class CrowdedScreensTest {
 
     @Test
     void theNumberOfTheNextFrameDoesNotTouchThatOfTheFirst() {
-        Shoot shoot = Playing.of("cam 35", "load bw400", "m 4 125", "4 125").shoot();
+        Session shoot = Playing.of("cam 35", "load bw400", "m 4 125", "4 125").shoot();
         assertEquals(
                 List.of(),
                 Screen.render(shoot, 40, 12)
@@ -191,7 +193,7 @@ class CrowdedScreensTest {
 
     @Test
     void aCameraThatSetsItselfSaysSoAt40By12() {
-        Shoot shoot =
+        Session shoot =
                 Playing.of("cam compact", "load cn160").press(Key.Name.ESCAPE).shoot();
         shows("sets itself", shoot, 40, 12);
         assertTrue(!Screen.render(shoot, 40, 12).text().contains("nothing set"));
@@ -199,7 +201,7 @@ class CrowdedScreensTest {
 
     @Test
     void whileTheTimerRunsTheErrorOfTheSettingIsNotSaidOfItAt40By12() {
-        Shoot shoot = Playing.medium("m 5.6 125", "set 11 500", "time").shoot();
+        Session shoot = Playing.medium("m 5.6 125", "set 11 500", "time").shoot();
         shows("timer runs; time stops", shoot, 40, 12);
         assertTrue(!Screen.render(shoot, 40, 12).text().contains("for this light"));
     }
@@ -221,14 +223,15 @@ class CrowdedScreensTest {
 
     @Test
     void theRatingThatTheLoadRoutineAsksAboutIsWholeAt40Columns() {
-        Shoot shoot = Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).shoot();
+        Session shoot =
+                Playing.of("cam 645", "load cn400").press(Key.Name.ESCAPE).shoot();
         shows("is it cn400, rated 200?", shoot, 40, 12);
         shows("is it cn400 in 645 back 1, rated 200?", shoot, 80, 24);
     }
 
     @Test
     void whereAFilmIsInAndItsLightKnownTheHintIsNotToTakeAReading() {
-        Shoot shoot = Playing.of("cam 645", "load cn400", "m 5.6 125", "4 125", "cam 35", "load bw400")
+        Session shoot = Playing.of("cam 645", "load cn400", "m 5.6 125", "4 125", "cam 35", "load bw400")
                 .shoot();
         shows("nothing set", shoot, 80, 24);
         shows("Down and Enter take one below; or type 4 125", shoot, 80, 24);
@@ -261,7 +264,7 @@ class CrowdedScreensTest {
     @Test
     void whatALineWarnsOfIsSeenAlsoWhereItIsTypedOnAList() {
         for (Key.Name name : new Key.Name[] {Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5}) {
-            Shoot shoot =
+            Session shoot =
                     Playing.medium("4 125 x15").press(name).lines("flash on").shoot();
             shows("FLASH VOLTAGE: an old unit can harm the contacts: keep to the camera's limit", shoot, 80, 24);
             shows("FLASH VOLTAGE: an old unit can harm ", shoot, 40, 12);
@@ -275,7 +278,7 @@ class CrowdedScreensTest {
 
     @Test
     void theKeysThatAnswerTheLoadRoutineStandInTheFooterOfSmallWindows() {
-        Shoot shoot = Playing.of("cam 645", "load cn400")
+        Session shoot = Playing.of("cam 645", "load cn400")
                 .press(Key.Name.ESCAPE)
                 .lines("unload yes", "cam 35", "load bw400")
                 .shoot();
@@ -287,7 +290,7 @@ class CrowdedScreensTest {
 
     @Test
     void howManyCamerasMoreThereAreIsNotCutAtFortyColumns() {
-        Shoot shoot = Playing.of(
+        Session shoot = Playing.of(
                         "cam 645 1",
                         "load cn400 120 @200",
                         "cam 645 2",
@@ -307,7 +310,7 @@ class CrowdedScreensTest {
     void theFrameThatIsShownAsAnExampleCanBeTypedOnThisCamera() {
         for (String camera : List.of("66", "35", "645")) {
             Playing day = Playing.of("cam " + camera, "load cn400");
-            String example = State.example(day.shoot().shown());
+            String example = StatusText.example(day.shoot().shown());
             shows("type " + example + ", or a reading", day.shoot(), 80, 24);
             day.lines(example);
             assertEquals(
@@ -316,12 +319,14 @@ class CrowdedScreensTest {
                     day.shoot().said().words());
         }
         assertEquals(
-                "4 100", State.example(Playing.of("cam 66").shoot().shown()), "the old series of times has no 125");
+                "4 100",
+                StatusText.example(Playing.of("cam 66").shoot().shown()),
+                "the old series of times has no 125");
     }
 
     @Test
     void whatToDoWithACardOfARatingTestIsNotCut() {
-        Shoot shoot = Playing.medium("m ev11", "rating").shoot();
+        Session shoot = Playing.medium("m ev11", "rating").shoot();
         shows("logs it.", shoot, 80, 24);
         shows(
                 "Card 2 of 6: R0001 1/2 STOP UNDER",
@@ -340,7 +345,7 @@ class CrowdedScreensTest {
     }
 
     /** The shipped profiles, one camera and one stock with names as long as a profile may have. */
-    private record LongNames(takeup.ShippedShelf shipped) implements Kit.Shelf {
+    private record LongNames(ShippedShelf shipped) implements Kit.ProfileSource {
         @Override
         public List<String> keys(Kit.Sort sort) {
             return shipped.keys(sort);
@@ -361,8 +366,8 @@ class CrowdedScreensTest {
 
     @Test
     void aLongNameHidesNeitherTheBackNorThePushNorWhatIsLeft() {
-        Shoot shoot = Playing.with(
-                        new LongNames(new takeup.ShippedShelf()),
+        Session shoot = Playing.with(
+                        new LongNames(new ShippedShelf()),
                         "cam 645 1",
                         "load cn400",
                         "cam 35",

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.Shoot;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.Session;
 
 /** The plan and the bag on the screen, and the next moment on the shoot screen. The day begins at 15:00. */
 class DayViewsTest {
@@ -21,11 +21,11 @@ class DayViewsTest {
                         "plan 15:06 Start of the eights wants 20");
     }
 
-    private static String text(Shoot shoot, int columns, int rows) {
+    private static String text(Session shoot, int columns, int rows) {
         return Screen.render(shoot, columns, rows).text();
     }
 
-    private static void shows(Shoot shoot, int columns, int rows, String... facts) {
+    private static void shows(Session shoot, int columns, int rows, String... facts) {
         String text = text(shoot, columns, rows);
         for (String fact : facts) {
             assertTrue(text.contains(fact), "\"" + fact + "\" is missing at " + columns + "x" + rows + ":\n" + text);
@@ -34,7 +34,7 @@ class DayViewsTest {
 
     @Test
     void theNextMomentStandsOnTheShootScreenWithItsCountdownAndOneRecommendation() {
-        Shoot shoot =
+        Session shoot =
                 Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12").shoot();
         shows(shoot, 80, 24, "► change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
         shows(shoot, 120, 40, "► change now: 4 left, Start in 6 min wants 12");
@@ -94,7 +94,7 @@ class DayViewsTest {
     @Test
     void thePlanShowsItsMomentsAndTheSunsInOrderOfTime() {
         Playing day = day().press(Key.Name.F4);
-        assertEquals(Shoot.Page.PLAN, day.shoot().view().page());
+        assertEquals(Session.Page.PLAN, day.shoot().view().page());
         shows(
                 day.shoot(),
                 80,
@@ -121,21 +121,21 @@ class DayViewsTest {
     void aLineAboutThePlanStaysInThePlanAndAFrameGoesBack() {
         Playing day = day().press(Key.Name.F4).lines("plan 17:00 Crew portrait");
         shows(day.shoot(), 80, 24, "3  17:00", "Crew portrait");
-        assertEquals(Shoot.Page.SHOOT, day.lines("4 125").shoot().view().page());
+        assertEquals(Session.Page.SHOOT, day.lines("4 125").shoot().view().page());
         assertEquals(
-                Shoot.Page.BAG,
+                Session.Page.BAG,
                 day.press(Key.Name.F5)
                         .lines("bag add 1 cn800 120")
                         .shoot()
                         .view()
                         .page());
-        assertEquals(Shoot.Page.PLAN, day.lines("plan").shoot().view().page());
-        assertEquals(Shoot.Page.BAG, day.lines("bag").shoot().view().page());
+        assertEquals(Session.Page.PLAN, day.lines("plan").shoot().view().page());
+        assertEquals(Session.Page.BAG, day.lines("bag").shoot().view().page());
     }
 
     @Test
     void theBagShowsTheNightBeforeList() {
-        Shoot shoot = day().press(Key.Name.F5).shoot();
+        Session shoot = day().press(Key.Name.F5).shoot();
         shows(
                 shoot,
                 120,

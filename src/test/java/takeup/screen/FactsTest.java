@@ -11,12 +11,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.command.CommandTable;
+import takeup.exposure.Stops;
 import takeup.kit.Warning;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.Playing.Disk;
-import takeup.shoot.Shoot;
-import takeup.shoot.State;
+import takeup.report.StatusText;
+import takeup.session.Key;
+import takeup.session.KeyHelp;
+import takeup.session.Playing;
+import takeup.session.Playing.Disk;
+import takeup.session.Session;
 
 /** What a photographer must find on the screen, asked fact by fact; how it is laid out is not asked. */
 class FactsTest {
@@ -78,8 +81,8 @@ class FactsTest {
 
     @Test
     void theErrorOfTheSettingInHandIsThereInTenths() {
-        Shoot shoot = States.busy().shoot();
-        shows(takeup.exposure.Stops.error(State.errorInHand(shoot.shown()).orElseThrow()), shoot, ALL);
+        Session shoot = States.busy().shoot();
+        shows(Stops.error(StatusText.errorInHand(shoot.shown()).orElseThrow()), shoot, ALL);
         shows("0.5 over", Playing.medium("m 5.6.5 125", "set 5.6 125").shoot(), ALL);
         shows("0.4 under", Playing.medium("m 5.6 125", "set 5.6.4 125").shoot(), ALL);
         shows("right", Playing.medium("m 5.6 125", "set 5.6 125").shoot(), ALL);
@@ -97,14 +100,14 @@ class FactsTest {
             m high ev 11 13           | fix roll @400 | 1.0 over box: error 1.0, read high
             """)
     void theSumNamesEachHabitThatAddsToIt(String reading, String then, String sum) {
-        Shoot shoot = Playing.medium(reading, then).shoot();
+        Session shoot = Playing.medium(reading, then).shoot();
         shows(sum, shoot, LARGE);
         assertFalse(Screen.render(shoot, 120, 40).text().contains(sum + ","));
     }
 
     @Test
     void allHabitsTogetherAreSaidInFullWhereThereIsRoom() {
-        Shoot shoot = Playing.medium("m reflected low ev 11 13", "bias +1").shoot();
+        Session shoot = Playing.medium("m reflected low ev 11 13", "bias +1").shoot();
         shows("1.0 over box: rating 1.0 bias 1.0 error 1.0 less", shoot, List.of(new Size(78, 24)));
         shows("1.0 over box: rating 1.0, bias 1.0, error 1.0 less", shoot, LARGE.subList(0, 1));
         shows("1.0 over box: rating 1.0, bias 1.0, error 1.0 less, read low, reflected", shoot, LARGE.subList(1, 2));
@@ -112,7 +115,7 @@ class FactsTest {
 
     @Test
     void theCounterIsDrawnLargeAndSoIsThePairToSet() {
-        Shoot shoot = States.busy().shoot();
+        Session shoot = States.busy().shoot();
         isDrawn(shoot, 80, 24, large("7", 1));
         isDrawn(shoot, 40, 12, large("7", 1));
         isDrawn(shoot, 120, 40, large("7", 2));
@@ -124,7 +127,7 @@ class FactsTest {
 
     @Test
     void pushIsSaidInWordsAndABarePlusOneNowhere() {
-        Shoot shoot = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "4 125")
+        Session shoot = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "4 125")
                 .shoot();
         shows("PUSH 1 STOP (rated 800, box 400)", shoot, LARGE);
         for (Size size : LARGE) {
@@ -134,7 +137,7 @@ class FactsTest {
 
     @Test
     void furtherWarningsAreNamed() {
-        Shoot shoot = Playing.medium("m 5.6 125", "4 125 x13", "22 500").shoot();
+        Session shoot = Playing.medium("m 5.6 125", "4 125 x13", "22 500").shoot();
         List<String> rest = shoot.said().warnings().stream()
                 .skip(1)
                 .map(it -> it.code().standing())
@@ -161,9 +164,9 @@ class FactsTest {
     @ParameterizedTest(name = "{0}: each warning that stands, stands there as a word")
     @MethodSource("moments")
     void whatWarnsStandsAsAWord(String moment) {
-        Shoot shoot = States.of(moment);
+        Session shoot = States.of(moment);
         if (!shoot.view().big()) {
-            for (Warning.Code code : State.standing(shoot.shown(), shoot.now())) {
+            for (Warning.Code code : StatusText.standing(shoot.shown(), shoot.now())) {
                 shows(code.standing(), shoot, LARGE);
             }
         }
@@ -171,15 +174,15 @@ class FactsTest {
 
     @ParameterizedTest(name = "on the page of {0} what is not saved is said in a row of its own")
     @CsvSource({"SHOOT", "FRAMES", "ROLLS", "PLAN", "BAG", "HELP"})
-    void notSavedStandsOnEveryPage(Shoot.Page page) {
-        Shoot shoot = States.on(page, "not saved");
+    void notSavedStandsOnEveryPage(Session.Page page) {
+        Session shoot = States.on(page, "not saved");
         assertEquals(page, shoot.view().page());
         shows("NOT SAVED: Frame 7 on R0003", shoot, ALL);
         for (Size size : ALL) {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int row = row(grid, "NOT SAVED");
-            assertEquals(Look.ALARM, grid.look(0, row));
-            assertEquals(Look.ALARM, grid.look(size.columns() - 1, row));
+            assertEquals(TextRole.ALARM, grid.look(0, row));
+            assertEquals(TextRole.ALARM, grid.look(size.columns() - 1, row));
         }
         shows("NOT SAVED: Frame 7", States.of("the counter across the room, not saved"), ALL);
     }
@@ -226,12 +229,12 @@ class FactsTest {
 
     @Test
     void theHighlightedSuggestionIsMarkedAndItsRowIsShown() {
-        Shoot shoot = States.of("a highlighted suggestion");
+        Session shoot = States.of("a highlighted suggestion");
         for (Size size : LARGE) {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int marked = 0;
             for (int row = 0; row < grid.rows(); row++) {
-                marked += grid.look(Pieces.margin(grid), row) == Look.CHOSEN ? 1 : 0;
+                marked += grid.look(PromptBar.margin(grid), row) == TextRole.CHOSEN ? 1 : 0;
             }
             assertEquals(1, marked);
         }
@@ -258,16 +261,16 @@ class FactsTest {
 
     @Test
     void framesRollsAndHelpShowWhatTheyAreCalledFor() {
-        Shoot frames = States.on(Shoot.Page.FRAMES, "blank, lost, unlogged");
+        Session frames = States.on(Session.Page.FRAMES, "blank, lost, unlogged");
         for (String fact :
                 List.of("R0001", "blank", "lost", "unlogged", "f/8", "1/250", "(was 3)", "counter showed 20")) {
             shows(fact, frames, LARGE);
         }
-        Shoot rolls = States.on(Shoot.Page.ROLLS, "everything in use");
+        Session rolls = States.on(Session.Page.ROLLS, "everything in use");
         for (String fact : List.of("R0001", "R0002", "R0003", "bw400", "EI 800", "6/16", "open")) {
             shows(fact, rolls, LARGE);
         }
-        Shoot help = Playing.medium().press(Key.Name.F1).type("tripod").shoot();
+        Session help = Playing.medium().press(Key.Name.F1).type("tripod").shoot();
         shows("tripod on", help, ALL);
         assertFalse(text(help, LARGE.get(0)).contains("Ctrl-Z undo  (u)"));
         assertFalse(
@@ -277,12 +280,12 @@ class FactsTest {
 
     @Test
     void everyKeyOfTheTableStandsInHelp() {
-        for (Shoot.Page page : List.of(Shoot.Page.SHOOT, Shoot.Page.FRAMES, Shoot.Page.ROLLS)) {
+        for (Session.Page page : List.of(Session.Page.SHOOT, Session.Page.FRAMES, Session.Page.ROLLS)) {
             Playing day = Playing.medium("4 125");
-            day = page == Shoot.Page.SHOOT ? day : day.press(page == Shoot.Page.FRAMES ? Key.Name.F2 : Key.Name.F3);
+            day = page == Session.Page.SHOOT ? day : day.press(page == Session.Page.FRAMES ? Key.Name.F2 : Key.Name.F3);
             String text =
                     Screen.render(day.press(Key.Name.F1).shoot(), 120, 200).text();
-            for (takeup.shoot.KeyHelp key : takeup.shoot.KeyHelp.all()) {
+            for (KeyHelp key : KeyHelp.all()) {
                 boolean isHere = key.pages().contains(page.name().toLowerCase(java.util.Locale.ROOT));
                 assertEquals(
                         isHere,
@@ -291,7 +294,7 @@ class FactsTest {
                                         it -> it.strip().startsWith(key.key() + " ") && it.endsWith(" " + key.does())),
                         key.key() + " in help for " + page);
             }
-            for (takeup.shoot.Lexicon.Word word : takeup.shoot.Lexicon.WORDS) {
+            for (CommandTable.Word word : CommandTable.WORDS) {
                 assertTrue(
                         text.contains(word.example()) && text.contains(word.does()),
                         word.word() + " is missing in help");
@@ -301,32 +304,32 @@ class FactsTest {
 
     @Test
     void whatSteersATerminalIsShownAndNotObeyed() {
-        shows("\\u{1b}[2J", States.on(Shoot.Page.FRAMES, "hostile notes"), List.of(new Size(200, 24)));
+        shows("\\u{1b}[2J", States.on(Session.Page.FRAMES, "hostile notes"), List.of(new Size(200, 24)));
         shows("\\u{1b}[31m", States.of("something could not be read"), LARGE);
     }
 
     @ParameterizedTest(name = "{0}: in ASCII nothing turns into a question mark")
     @MethodSource("moments")
     void inAsciiTheSameFactsStandThere(String moment) {
-        for (Shoot.Page page : Shoot.Page.values()) {
-            Shoot shoot = States.on(page, moment);
+        for (Session.Page page : Session.Page.values()) {
+            Session shoot = States.on(page, moment);
             for (Size size : ALL) {
                 Grid grid = Screen.render(shoot, size.columns(), size.rows());
-                String ascii = Lettering.ASCII.of(grid).text();
+                String ascii = CharacterSet.ASCII.of(grid).text();
                 assertTrue(ascii.chars().allMatch(it -> it == '\n' || it >= ' ' && it < 0x7f), ascii);
                 assertTrue(count(ascii, it -> it == '?') <= count(grid.text(), it -> it == '?'), ascii);
             }
         }
-        Shoot shoot = States.of(moment);
-        String left = shoot.shown().roll().map(State::leftWords).orElse("");
-        assertTrue(Lettering.ASCII.of(Screen.render(shoot, 80, 24)).text().contains(left));
+        Session shoot = States.of(moment);
+        String left = shoot.shown().roll().map(StatusText::leftWords).orElse("");
+        assertTrue(CharacterSet.ASCII.of(Screen.render(shoot, 80, 24)).text().contains(left));
     }
 
     private static long count(String text, Predicate<Integer> which) {
         return text.chars().filter(which::test).count();
     }
 
-    private static void shows(String fact, Shoot shoot, List<Size> sizes) {
+    private static void shows(String fact, Session shoot, List<Size> sizes) {
         for (Size size : sizes) {
             String text = text(shoot, size);
             assertTrue(
@@ -335,7 +338,7 @@ class FactsTest {
         }
     }
 
-    private static String text(Shoot shoot, Size size) {
+    private static String text(Session shoot, Size size) {
         return Screen.render(shoot, size.columns(), size.rows()).text() + "\n";
     }
 
@@ -348,18 +351,18 @@ class FactsTest {
 
     private static List<String> large(String text, int scale) {
         Grid grid = Grid.of(BigText.width(text, scale), 5 * scale);
-        BigText.draw(grid, 0, 0, text, scale, Look.READOUT);
+        BigText.draw(grid, 0, 0, text, scale, TextRole.READOUT);
         return List.of(grid.text().split("\n"));
     }
 
     private static List<String> small(String text) {
         Grid grid = Grid.of(BigText.smallWidth(text), 3);
-        BigText.drawSmall(grid, 0, 0, text, Look.READOUT);
+        BigText.drawSmall(grid, 0, 0, text, TextRole.READOUT);
         return List.of(grid.text().split("\n"));
     }
 
     /** Somewhere in the picture these lines stand below each other. */
-    private static void isDrawn(Shoot shoot, int columns, int rows, List<String> lines) {
+    private static void isDrawn(Session shoot, int columns, int rows, List<String> lines) {
         List<String> picture =
                 List.of(Screen.render(shoot, columns, rows).text().split("\n", -1));
         for (int row = 0; row + lines.size() <= picture.size(); row++) {

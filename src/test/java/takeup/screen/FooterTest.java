@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
+import takeup.session.Key;
+import takeup.session.Playing;
 
 /** The last line of the screen promises what works now, and nothing else. */
 class FooterTest {

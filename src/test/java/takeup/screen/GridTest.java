@@ -10,47 +10,47 @@ class GridTest {
 
     @Test
     void aTextStandsWhereItWasPut() {
-        assertEquals(7, grid.put(3, 1, "f/11", Look.READOUT));
+        assertEquals(7, grid.put(3, 1, "f/11", TextRole.READOUT));
         shows("\n   f/11");
-        assertEquals(Look.READOUT, grid.look(6, 1));
-        assertEquals(Look.NORMAL, grid.look(7, 1));
+        assertEquals(TextRole.READOUT, grid.look(6, 1));
+        assertEquals(TextRole.NORMAL, grid.look(7, 1));
     }
 
     @Test
     void whatLiesBeyondTheEdgesIsLeftOut() {
-        grid.put(-2, 0, "regatta day", Look.NORMAL);
-        grid.put(6, 1, "regatta", Look.NORMAL);
-        grid.put(0, 2, "below", Look.NORMAL);
-        grid.put(0, -1, "above", Look.NORMAL);
+        grid.put(-2, 0, "regatta day", TextRole.NORMAL);
+        grid.put(6, 1, "regatta", TextRole.NORMAL);
+        grid.put(0, 2, "below", TextRole.NORMAL);
+        grid.put(0, -1, "above", TextRole.NORMAL);
         shows("gatta day\n      rega");
     }
 
     @Test
     void aTextKeepsToItsWidth() {
-        assertEquals(3, grid.put(0, 0, "stroke", Look.NORMAL, 3));
-        assertEquals(0, grid.put(0, 1, "stroke", Look.NORMAL, 0));
+        assertEquals(3, grid.put(0, 0, "stroke", TextRole.NORMAL, 3));
+        assertEquals(0, grid.put(0, 1, "stroke", TextRole.NORMAL, 0));
         shows("str");
     }
 
     @Test
     void halfAWideCharacterAtTheEdgeIsABlank() {
-        grid.put(7, 0, "漕艇|", Look.NORMAL);
-        grid.put(-1, 1, "漕x", Look.NORMAL);
+        grid.put(7, 0, "漕艇|", TextRole.NORMAL);
+        grid.put(-1, 1, "漕x", TextRole.NORMAL);
         shows("       漕\n x");
     }
 
     @Test
     void overwritingHalfAWideCharacterBlanksTheOtherHalf() {
-        grid.put(0, 0, "漕艇", Look.NORMAL);
-        grid.put(1, 0, "xy", Look.NORMAL);
+        grid.put(0, 0, "漕艇", TextRole.NORMAL);
+        grid.put(1, 0, "xy", TextRole.NORMAL);
         shows(" xy");
         assertEquals(" ", grid.cell(3, 0).text());
     }
 
     @Test
     void marksSitOnTheirLetterAndDoNotPileUp() {
-        grid.put(0, 0, "e\u0301t", Look.NORMAL);
-        grid.put(0, 1, "a" + "\u0301".repeat(50) + "b", Look.NORMAL);
+        grid.put(0, 0, "e\u0301t", TextRole.NORMAL);
+        grid.put(0, 1, "a" + "\u0301".repeat(50) + "b", TextRole.NORMAL);
         assertEquals("e\u0301", grid.cell(0, 0).text());
         assertEquals("t", grid.cell(1, 0).text());
         assertEquals(5, grid.cell(0, 1).text().length());
@@ -59,25 +59,25 @@ class GridTest {
 
     @Test
     void aMarkOnNothingIsShown() {
-        grid.put(0, 0, "\u0301a", Look.NORMAL);
+        grid.put(0, 0, "\u0301a", TextRole.NORMAL);
         shows("\\u{301}a");
     }
 
     @Test
     void controlCharactersNeverReachACell() {
-        grid.put(0, 0, "a\u001b[2J", Look.NORMAL);
+        grid.put(0, 0, "a\u001b[2J", TextRole.NORMAL);
         shows("a\\u{1b}[2J");
     }
 
     @Test
     void fillingBlanksARowInItsLook() {
-        grid.put(0, 0, "stroke", Look.NORMAL);
-        grid.fill(0, Look.BAR);
-        grid.fill(8, 1, 5, Look.CHOSEN);
+        grid.put(0, 0, "stroke", TextRole.NORMAL);
+        grid.fill(0, TextRole.BAR);
+        grid.fill(8, 1, 5, TextRole.CHOSEN);
         shows("");
-        assertEquals(Look.BAR, grid.look(9, 0));
-        assertEquals(Look.NORMAL, grid.look(7, 1));
-        assertEquals(Look.CHOSEN, grid.look(9, 1));
+        assertEquals(TextRole.BAR, grid.look(9, 0));
+        assertEquals(TextRole.NORMAL, grid.look(7, 1));
+        assertEquals(TextRole.CHOSEN, grid.look(9, 1));
     }
 
     @Test

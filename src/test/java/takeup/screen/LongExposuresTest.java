@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.shoot.Message;
-import takeup.shoot.Playing;
+import takeup.session.Message;
+import takeup.session.Playing;
 
 /** Metered and corrected side by side, the bulb timer, and what is sharp. */
 class LongExposuresTest {

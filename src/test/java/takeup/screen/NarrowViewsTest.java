@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
+import takeup.session.Key;
+import takeup.session.Playing;
 
 /** What costs money or film is whole also in a small window. */
 class NarrowViewsTest {

@@ -1,7 +1,7 @@
 package takeup.screen;
 
 import java.util.Random;
-import takeup.review.Grey;
+import takeup.scans.GreyPicture;
 
 /**
  * A sheet on a terminal as film and scanner hand it back: askew, at an angle, soft, grainy, cut, too light or too dark,
@@ -41,12 +41,12 @@ final class PhotographedSheet {
     }
 
     /** A picture of the sheet, 480 by 320 dots, or upright. */
-    static Grey of(long seed, boolean[][] dots) {
+    static GreyPicture of(long seed, boolean[][] dots) {
         return new PhotographedSheet(seed, dots).picture(480, 320);
     }
 
     /** The sheet as it is, each dot so many dots wide, with a dark frame about it. */
-    static Grey straight(boolean[][] dots, int scale) {
+    static GreyPicture straight(boolean[][] dots, int scale) {
         int columns = (dots[0].length + 2) * scale;
         int rows = (dots.length + 2) * scale;
         byte[] light = new byte[columns * rows];
@@ -55,10 +55,10 @@ final class PhotographedSheet {
                 light[row * columns + column] = (byte) (dots[row / scale - 1][column / scale - 1] ? 0 : 255);
             }
         }
-        return new Grey(columns, rows, light);
+        return new GreyPicture(columns, rows, light);
     }
 
-    private Grey picture(int wide, int high) {
+    private GreyPicture picture(int wide, int high) {
         int quarter = random.nextInt(4);
         boolean isSquareOn = random.nextInt(3) == 0;
         double angle =
@@ -114,7 +114,7 @@ final class PhotographedSheet {
     }
 
     /** A crop of up to a tenth at each side, which may go through the border of the code. */
-    private Grey cut(int columns, int rows, byte[] file) {
+    private GreyPicture cut(int columns, int rows, byte[] file) {
         int left = random.nextInt(columns / 10);
         int top = random.nextInt(rows / 10);
         int wide = columns - left - random.nextInt(columns / 10);
@@ -123,7 +123,7 @@ final class PhotographedSheet {
         for (int row = 0; row < high; row++) {
             System.arraycopy(file, (row + top) * columns + left, part, row * wide, wide);
         }
-        return new Grey(wide, high, part);
+        return new GreyPicture(wide, high, part);
     }
 
     /**

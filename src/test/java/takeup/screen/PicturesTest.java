@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
+import takeup.session.Key;
+import takeup.session.Playing;
 
 /**
  * The pictures of the README and of the manual are what the program draws. After a change of the screen {@code mvn -q

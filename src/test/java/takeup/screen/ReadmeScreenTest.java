@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import takeup.ShippedShelf;
+import takeup.command.CommandContext;
+import takeup.command.Outcome;
+import takeup.history.ShootState;
 import takeup.kit.Kit;
-import takeup.shoot.Interpreter;
-import takeup.shoot.Outcome;
-import takeup.shoot.Shoot;
-import takeup.shoot.Situation;
+import takeup.session.Session;
 
 /** The screen that the README shows is the one that the program draws. */
 class ReadmeScreenTest {
@@ -52,16 +52,21 @@ class ReadmeScreenTest {
 
     private static String drawn() {
         OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:12:00+02:00");
-        Situation situation = Situation.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
+        ShootState situation = ShootState.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
         for (String line : DAY) {
-            Outcome outcome = Interpreter.read(situation, line, now, "R");
-            if (!(outcome instanceof Outcome.Does does)) {
+            Outcome outcome = CommandContext.read(situation, line, now, "R");
+            if (!(outcome instanceof Outcome.Accepted does)) {
                 throw new AssertionError(line + " came to " + outcome);
             }
             situation = does.after();
         }
-        Shoot shoot = Shoot.begin(
-                situation, new Shoot.Settings("R", "here", Optional.empty()), "dark", List.of(), now.plusMinutes(4), 0);
+        Session shoot = Session.begin(
+                situation,
+                new Session.Settings("R", "here", Optional.empty()),
+                "dark",
+                List.of(),
+                now.plusMinutes(4),
+                0);
         return Screen.render(shoot, 80, 24).text();
     }
 }

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import takeup.review.Aligner;
-import takeup.review.Picture;
-import takeup.review.Proposal;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.Scan;
 import takeup.review.ScanDesk;
-import takeup.review.Slot;
-import takeup.review.Tone;
+import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
-import takeup.roll.Verdict;
-import takeup.shoot.Key;
-import takeup.shoot.ScanKeys;
+import takeup.scans.Aligner;
+import takeup.scans.Picture;
+import takeup.scans.Proposal;
+import takeup.scans.Scan;
+import takeup.scans.Slot;
+import takeup.scans.Tone;
+import takeup.session.Key;
+import takeup.session.ScanKeys;
 
 /**
  * What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that
@@ -40,7 +40,10 @@ final class ScansOfTheDay {
             if (roll.frames().get(i).number() != leftOut) {
                 String name = "4412-" + (scans.size() < 9 ? "0" : "") + (scans.size() + 1) + ".jpg";
                 Picture picture = boathouse(
-                        i, Verdict.of(roll, roll.frames().get(i)).overBoxStops().orElse(0));
+                        i,
+                        ExposureResult.of(roll, roll.frames().get(i))
+                                .overBoxStops()
+                                .orElse(0));
                 day.pictures.put(name, picture);
                 scans.add(new Scan(name, 3072, 2304, Tone.of(picture)));
             }

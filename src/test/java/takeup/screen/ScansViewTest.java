@@ -25,25 +25,26 @@ import takeup.kit.FrameSize;
 import takeup.kit.Stock;
 import takeup.review.Density;
 import takeup.review.FrameKey;
-import takeup.review.Picture;
-import takeup.review.Proposal;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.Scan;
 import takeup.review.ScanDesk;
-import takeup.review.Slot;
-import takeup.review.Tone;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
-import takeup.roll.Recorded;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.ScanKeys;
+import takeup.roll.RollRecord;
+import takeup.scans.Picture;
+import takeup.scans.Proposal;
+import takeup.scans.Scan;
+import takeup.scans.Slot;
+import takeup.scans.Tone;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.ScanKeys;
+import takeup.terminal.Painter;
 
 /** Four frames and three scans: the second frame has none. Keys in, screen and decisions out. */
 class ScansViewTest {
@@ -52,8 +53,8 @@ class ScansViewTest {
     @Test
     void aFrameWithoutAScanStandsInItsPlace() {
         check(desk(0.5), "crew1.jpg 1, – 2, crew2.jpg 3, crew3.jpg 4");
-        assertEquals(Look.CHOSEN, grid(desk(0.5)).look(1, 2));
-        assertEquals(Look.CAUTION, grid(desk(0.5)).look(1, 3));
+        assertEquals(TextRole.CHOSEN, grid(desk(0.5)).look(1, 2));
+        assertEquals(TextRole.CAUTION, grid(desk(0.5)).look(1, 3));
     }
 
     @Test
@@ -64,7 +65,7 @@ class ScansViewTest {
         assertEquals("frame 1 is thin: on disk", desk.kept(Review.NOTHING).said());
         assertEquals(
                 "NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
-        assertEquals(Look.ALARM, grid(desk.notKept("the disk is full")).look(0, 20));
+        assertEquals(TextRole.ALARM, grid(desk.notKept("the disk is full")).look(0, 20));
     }
 
     @Test
@@ -163,19 +164,19 @@ class ScansViewTest {
     @Test
     void theContactSheetIsPaintedInEachDepthOfColour() throws IOException {
         Grid sheet = ScansView.render(typed(desk(1), "v"), pictures(), 80, 24);
-        String truecolor = painted(sheet, Depth.TRUE, Lettering.UNICODE);
+        String truecolor = painted(sheet, ColourDepth.TRUE, CharacterSet.UNICODE);
         // The left half of each picture is 0xc86432, the right half black.
         assertTrue(truecolor.contains("\u001b[0;38;2;200;100;50;48;2;200;100;50m▀"), truecolor);
-        assertTrue(painted(sheet, Depth.INDEXED, Lettering.UNICODE).contains(";38;5;"));
-        String mono = painted(sheet, Depth.NONE, Lettering.UNICODE);
+        assertTrue(painted(sheet, ColourDepth.INDEXED, CharacterSet.UNICODE).contains(";38;5;"));
+        String mono = painted(sheet, ColourDepth.NONE, CharacterSet.UNICODE);
         assertFalse(mono.contains("38;"), mono);
         assertTrue(mono.contains("▒▒") || mono.contains("░░"), mono);
-        String ascii = painted(sheet, Depth.NONE, Lettering.ASCII);
+        String ascii = painted(sheet, ColourDepth.NONE, CharacterSet.ASCII);
         assertTrue(ascii.contains("====") && ascii.chars().allMatch(it -> it < 0x7f), ascii);
-        assertTrue(painted(sheet, Depth.TRUE, Lettering.ASCII).contains("48;2;200;100;50m "));
+        assertTrue(painted(sheet, ColourDepth.TRUE, CharacterSet.ASCII).contains("48;2;200;100;50m "));
     }
 
-    private static String painted(Grid grid, Depth depth, Lettering lettering) throws IOException {
+    private static String painted(Grid grid, ColourDepth depth, CharacterSet lettering) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         new Painter(out, depth, lettering, Theme.named("dark").orElseThrow()).show(grid);
         return out.toString(StandardCharsets.UTF_8);
@@ -262,8 +263,8 @@ class ScansViewTest {
                 1,
                 3,
                 new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(10, 1))));
-        List<Recorded> records = new ArrayList<>();
-        records.add(new Recorded(
+        List<RollRecord> records = new ArrayList<>();
+        records.add(new RollRecord(
                 1,
                 NOON,
                 new RollEvent.Loaded(
@@ -273,7 +274,7 @@ class ScansViewTest {
                         new Film(
                                 stock, FilmSize.F135, new FilmSpeed(400), new Development("black-and-white", 0), 36))));
         for (int i = 1; i <= 4; i++) {
-            records.add(new Recorded(
+            records.add(new RollRecord(
                     i + 1,
                     NOON,
                     new RollEvent.Added(

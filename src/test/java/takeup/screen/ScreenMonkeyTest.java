@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.RandomKeys;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.RandomKeys;
 
 /**
  * Random keys on a window that somebody drags about, with a disk that fails; {@code -Dkeys=1000000} makes them a

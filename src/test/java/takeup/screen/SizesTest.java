@@ -10,8 +10,9 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.shoot.Shoot;
-import takeup.shoot.State;
+import takeup.report.StatusText;
+import takeup.session.Message;
+import takeup.session.Session;
 
 /** Whatever the terminal's size and the moment of the day: a whole picture, and the frames that are left. */
 class SizesTest {
@@ -29,10 +30,10 @@ class SizesTest {
     @ParameterizedTest(name = "{0}: every row of every picture is as wide as the terminal")
     @MethodSource("moments")
     void atEverySizeThePictureIsWhole(String moment) {
-        for (Shoot.Page page : Shoot.Page.values()) {
-            Shoot shoot = States.on(page, moment);
+        for (Session.Page page : Session.Page.values()) {
+            Session shoot = States.on(page, moment);
             for (Size size : sizes(
-                    page.ordinal(), page == Shoot.Page.SHOOT ? COLUMNS : FEW, page == Shoot.Page.SHOOT ? 40 : 12)) {
+                    page.ordinal(), page == Session.Page.SHOOT ? COLUMNS : FEW, page == Session.Page.SHOOT ? 40 : 12)) {
                 String where = moment + " on " + page + " at " + size.columns() + "x" + size.rows();
                 Grid grid = Screen.render(shoot, size.columns(), size.rows());
                 assertEquals(size.columns(), grid.columns());
@@ -54,14 +55,14 @@ class SizesTest {
     @MethodSource("moments")
     void framesLeftStandAsTextAtEverySize(String moment) {
         // What was said last may have the number in it, and is soon followed by something else.
-        Shoot shoot = Shoot.update(States.of(moment), new takeup.shoot.Message.Told("the export could not be written"))
+        Session shoot = Session.update(States.of(moment), new Message.Notice("the export could not be written"))
                 .shoot();
         boolean isLong = shoot.shown().roll().map(it -> it.framesLeft() < 0).orElse(false);
         for (Size size : sizes(9, COLUMNS, 40)) {
             if (size.columns() >= (isLong ? 28 : 20)
                     && (size.rows() >= 13 || !shoot.view().big())) {
                 String text = Screen.render(shoot, size.columns(), size.rows()).text();
-                String left = shoot.shown().roll().map(State::leftWords).orElse("");
+                String left = shoot.shown().roll().map(StatusText::leftWords).orElse("");
                 assertTrue(
                         text.contains(left),
                         "at " + size.columns() + "x" + size.rows() + " \"" + left + "\" is missing:\n" + text);
@@ -72,8 +73,8 @@ class SizesTest {
     @ParameterizedTest(name = "{0}: from 40x12 up the cursor stands on the prompt")
     @MethodSource("moments")
     void theCursorStandsWhereTypingGoesOn(String moment) {
-        for (Shoot.Page page : Shoot.Page.values()) {
-            Shoot shoot = States.on(page, moment);
+        for (Session.Page page : Session.Page.values()) {
+            Session shoot = States.on(page, moment);
             for (Size size : sizes(5, FEW, 5)) {
                 if (size.columns() >= 40 && size.rows() >= 12) {
                     Grid grid = Screen.render(shoot, size.columns(), size.rows());

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.review.CodeReader;
-import takeup.review.Slate;
 import takeup.roll.RollId;
+import takeup.scans.QrReader;
+import takeup.scans.Slate;
 
 /** Slates read back off pictures that film, lens and scanner have spoilt. */
 class SlateReadingTest {
@@ -25,7 +25,7 @@ class SlateReadingTest {
                 .parallel()
                 .filter(seed -> {
                     Slate shown = slate(seed);
-                    Optional<Slate> read = CodeReader.slate(
+                    Optional<Slate> read = QrReader.slate(
                             PhotographedSheet.of(seed, sheet(shown, seed).dots()));
                     read.ifPresent(it -> assertEquals(shown, it, "seed " + seed));
                     return read.isEmpty();
@@ -47,7 +47,7 @@ class SlateReadingTest {
     void anotherProgramsCodeAndABrokenCheckAreNoSlates(String text) {
         assertEquals(
                 Optional.empty(),
-                CodeReader.slate(PhotographedSheet.straight(
+                QrReader.slate(PhotographedSheet.straight(
                         SlateSheet.of(80, 21, true, text, "R", "0007").dots(), 8)),
                 text);
         assertEquals(Optional.empty(), Slate.read(text));
@@ -72,9 +72,7 @@ class SlateReadingTest {
     void aPictureWithoutACodeIsNoSlate() {
         for (long seed = 1; seed <= 6; seed++) {
             assertEquals(
-                    Optional.empty(),
-                    CodeReader.slate(PhotographedSheet.of(seed, new boolean[42][80])),
-                    "seed " + seed);
+                    Optional.empty(), QrReader.slate(PhotographedSheet.of(seed, new boolean[42][80])), "seed " + seed);
         }
     }
 
@@ -85,7 +83,7 @@ class SlateReadingTest {
         boolean[][] dots =
                 SlateSheet.of(columns, rows, true, slate.text(), "R", "0007").dots();
         assertEquals(
-                isThere ? Optional.of(slate) : Optional.empty(), CodeReader.slate(PhotographedSheet.straight(dots, 8)));
+                isThere ? Optional.of(slate) : Optional.empty(), QrReader.slate(PhotographedSheet.straight(dots, 8)));
     }
 
     /** Rolls and terminals of every kind that occurs. */

@@ -7,11 +7,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.review.CodeReader;
-import takeup.review.ShownClock;
-import takeup.review.Slate;
 import takeup.roll.RollId;
-import takeup.shoot.Playing;
+import takeup.scans.QrReader;
+import takeup.scans.ShownClock;
+import takeup.scans.Slate;
+import takeup.session.Key;
+import takeup.session.Playing;
 
 /** The slate on the screen, photographed. */
 class SlateViewTest {
@@ -21,7 +22,7 @@ class SlateViewTest {
         Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows);
         assertEquals(
                 Optional.of(new Slate(new RollId("R", 1), 2)),
-                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+                QrReader.slate(PhotographedSheet.straight(dots(grid), 6)));
     }
 
     @Test
@@ -33,7 +34,7 @@ class SlateViewTest {
                 24);
         assertEquals(
                 Optional.of(new Slate(new RollId("R", 1), 3)),
-                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+                QrReader.slate(PhotographedSheet.straight(dots(grid), 6)));
     }
 
     @ParameterizedTest(name = "{0} x {1}")
@@ -43,8 +44,8 @@ class SlateViewTest {
         Grid grid = Screen.render(day.shoot(), columns, rows);
         assertEquals(
                 Optional.of(new ShownClock(day.shoot().now())),
-                CodeReader.clock(PhotographedSheet.straight(dots(grid), 6)));
-        assertEquals("", day.press(takeup.shoot.Key.Name.ESCAPE).shoot().view().sheet());
+                QrReader.clock(PhotographedSheet.straight(dots(grid), 6)));
+        assertEquals("", day.press(Key.Name.ESCAPE).shoot().view().sheet());
     }
 
     @Test
@@ -70,13 +71,13 @@ class SlateViewTest {
         Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, false);
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {
-                Ink ink = grid.cell(column, row).ink();
+                PixelPair ink = grid.cell(column, row).ink();
                 assertEquals(ink.top(), ink.bottom(), "a cell that is half light at " + column + ", " + row);
             }
         }
         assertEquals(
                 Optional.of(new Slate(new RollId("R", 1), 2)),
-                CodeReader.slate(PhotographedSheet.straight(dots(grid), 6)));
+                QrReader.slate(PhotographedSheet.straight(dots(grid), 6)));
         assertEquals(-1, grid.text().indexOf("the code needs"));
     }
 
@@ -96,10 +97,10 @@ class SlateViewTest {
 
     @Test
     void withoutColourHalvesAreStillDrawn() {
-        assertEquals("▀", new Ink(0xffffff, 0).written(Depth.NONE, Lettering.UNICODE));
-        assertEquals("▄", new Ink(0, 0xffffff).written(Depth.NONE, Lettering.UNICODE));
-        assertEquals("█", new Ink(0xffffff, 0xffffff).written(Depth.NONE, Lettering.UNICODE));
-        assertEquals(" ", new Ink(0, 0).written(Depth.NONE, Lettering.UNICODE));
+        assertEquals("▀", new PixelPair(0xffffff, 0).written(ColourDepth.NONE, CharacterSet.UNICODE));
+        assertEquals("▄", new PixelPair(0, 0xffffff).written(ColourDepth.NONE, CharacterSet.UNICODE));
+        assertEquals("█", new PixelPair(0xffffff, 0xffffff).written(ColourDepth.NONE, CharacterSet.UNICODE));
+        assertEquals(" ", new PixelPair(0, 0).written(ColourDepth.NONE, CharacterSet.UNICODE));
     }
 
     private static boolean[][] dots(Grid grid) {

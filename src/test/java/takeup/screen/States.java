@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.Playing.Disk;
-import takeup.shoot.Shoot;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.Playing.Disk;
+import takeup.session.Session;
 
 /** Moments of a regatta day, on each page, for tests that ask what must hold in all of them. */
 final class States {
@@ -109,14 +109,14 @@ final class States {
         return List.copyOf(all().keySet());
     }
 
-    static Shoot of(String name) {
+    static Session of(String name) {
         return all().get(name).get().shoot();
     }
 
     /** The same moment seen on another page, if there is a way there; the prompt is left as it is. */
-    static Shoot on(Shoot.Page page, String name) {
+    static Session on(Session.Page page, String name) {
         Playing day = all().get(name).get();
-        if (page != Shoot.Page.SHOOT) {
+        if (page != Session.Page.SHOOT) {
             day.press(Playing.keyTo(page));
         }
         return day.shoot();

@@ -23,7 +23,7 @@ final class SvgPicture {
 
     /** The picture; {@code title} is what stands for it where it cannot be seen. */
     static String of(Grid grid, Theme theme, String title) {
-        return new SvgPicture(theme.isCursorDrawn() ? grid.withCursorAs(Look.CURSOR) : grid, theme).draw(title);
+        return new SvgPicture(theme.isCursorDrawn() ? grid.withCursorAs(TextRole.CURSOR) : grid, theme).draw(title);
     }
 
     private String draw(String title) {
@@ -36,7 +36,7 @@ final class SvgPicture {
                 .append("\" role=\"img\">\n<title>")
                 .append(escaped(title))
                 .append("</title>\n<g font-family=\"monospace\" font-size=\"16\" shape-rendering=\"crispEdges\">\n");
-        rect(0, 0, wide, high, colour(theme.style(Look.NORMAL), false));
+        rect(0, 0, wide, high, colour(theme.style(TextRole.NORMAL), false));
         for (int row = 0; row < grid.rows(); row++) {
             grounds(row);
         }
@@ -51,13 +51,13 @@ final class SvgPicture {
                     RIM + grid.cursorRow() * HIGH,
                     WIDE,
                     HIGH,
-                    colour(theme.style(Look.STRONG), true));
+                    colour(theme.style(TextRole.STRONG), true));
         }
         return svg.append("</g>\n</svg>\n").toString();
     }
 
     private void grounds(int row) {
-        String ground = colour(theme.style(Look.NORMAL), false);
+        String ground = colour(theme.style(TextRole.NORMAL), false);
         for (int from = 0; from < grid.columns(); ) {
             String colour = ground(from, row);
             int to = from;
@@ -79,7 +79,7 @@ final class SvgPicture {
     private void blocks(int row) {
         for (int from = 0; from < grid.columns(); ) {
             String sign = grid.cell(from, row).text();
-            Look look = grid.look(from, row);
+            TextRole look = grid.look(from, row);
             int to = from + 1;
             if (grid.cell(from, row).isPicture()) {
                 from = to;
@@ -144,7 +144,7 @@ final class SvgPicture {
                 from++;
                 continue;
             }
-            Look look = grid.look(from, row);
+            TextRole look = grid.look(from, row);
             StringBuilder run = new StringBuilder();
             int to = from;
             int end = from;

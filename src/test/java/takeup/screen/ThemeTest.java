@@ -15,12 +15,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.terminal.ThemeSample;
 
 class ThemeTest {
-    private static final Set<Look> AFAR = EnumSet.of(Look.READOUT, Look.CAUTION, Look.ALARM);
+    private static final Set<TextRole> AFAR = EnumSet.of(TextRole.READOUT, TextRole.CAUTION, TextRole.ALARM);
 
     /**
-     * The sixteen colours of xterm, as its resource file XTerm-color gives them; those of Linux are in {@link Depth}.
+     * The sixteen colours of xterm, as its resource file XTerm-color gives them; those of Linux are in
+     * {@link ColourDepth}.
      */
     private static final int[] XTERM = {
         0x000000, 0xcd0000, 0x00cd00, 0xcdcd00, 0x0000ee, 0xcd00cd, 0x00cdcd, 0xe5e5e5,
@@ -38,8 +40,8 @@ class ThemeTest {
         "night, TRUE",
         "night, INDEXED"
     })
-    void everyLookHasTheContrastThatReadingNeeds(String name, Depth depth) {
-        for (Look look : Look.values()) {
+    void everyLookHasTheContrastThatReadingNeeds(String name, ColourDepth depth) {
+        for (TextRole look : TextRole.values()) {
             reads(name, look, depth, AFAR.contains(look) ? 7 : 4.5);
         }
     }
@@ -47,25 +49,25 @@ class ThemeTest {
     /** 5.25 is (0.2126 + 0.05) / 0.05, pure red on black: of sixteen colours no red does better on every terminal. */
     @Test
     void nightWithSixteenColoursHasTheContrastOfTheBrightestRed() {
-        for (Look look : Look.values()) {
-            reads("night", look, Depth.SIXTEEN, 5.25);
+        for (TextRole look : TextRole.values()) {
+            reads("night", look, ColourDepth.SIXTEEN, 5.25);
         }
     }
 
     @Test
     void nightHasNoBlueAtAllAndGreenOnlyWhereItMustBeReadFromAfar() {
-        for (Look look : Look.values()) {
+        for (TextRole look : TextRole.values()) {
             Style style = theme("night").style(look);
             assertEquals(0, style.foreground().value() & 0xff, look + " has blue in it");
             assertEquals(0, style.background().value() & 0xffff, look + " lies on something else than red");
             assertTrue(AFAR.contains(look) || (style.foreground().value() & 0xff00) == 0, look + " has green in it");
-            assertFalse(style.reverse() && look != Look.CURSOR, look + " lights a whole area");
+            assertFalse(style.reverse() && look != TextRole.CURSOR, look + " lights a whole area");
         }
     }
 
     @Test
     void nightTakesTheLeastGreenWithWhichItCanBeReadFromAfar() {
-        int far = theme("night").style(Look.READOUT).foreground().value();
+        int far = theme("night").style(TextRole.READOUT).foreground().value();
         assertTrue(contrast(far, 0) >= 7);
         assertTrue(contrast(far - 0x000100, 0) < 7, "one step less of green would do");
         assertTrue(contrast(0xff0000, 0) < 7, "pure red would do");
@@ -73,13 +75,13 @@ class ThemeTest {
 
     @Test
     void nightTakesTheIndexedColourWithTheLeastGreenThatCanBeReadFromAfar() {
-        int chosen = Depth.rgb(theme("night")
-                .style(Look.READOUT)
+        int chosen = ColourDepth.rgb(theme("night")
+                .style(TextRole.READOUT)
                 .foreground()
-                .at(Depth.INDEXED)
+                .at(ColourDepth.INDEXED)
                 .value());
         for (int index = 16; index < 256; index++) {
-            int other = Depth.rgb(index);
+            int other = ColourDepth.rgb(index);
             boolean isDarker = (other >> 8 & 0xff) < (chosen >> 8 & 0xff)
                     || (other >> 8 & 0xff) == (chosen >> 8 & 0xff) && (other & 0xff) < (chosen & 0xff);
             assertFalse(isDarker && contrast(other, 0) >= 7, index + " has less green or blue");
@@ -89,7 +91,7 @@ class ThemeTest {
     /** On sunlit screens thin strokes go first. */
     @Test
     void sunIsHeavyThroughout() {
-        for (Look look : Look.values()) {
+        for (TextRole look : TextRole.values()) {
             assertTrue(theme("sun").style(look).bold(), look.name());
         }
     }
@@ -98,20 +100,29 @@ class ThemeTest {
     @ParameterizedTest
     @ValueSource(strings = {"dark", "sun", "night"})
     void withSixteenColoursTheGroundIsOneOfTheFirstEight(String name) {
-        for (Look look : Look.values()) {
+        for (TextRole look : TextRole.values()) {
             Style style = theme(name).style(look);
-            assertTrue(style.background().at(Depth.SIXTEEN).value() < 8, look.name());
-            assertFalse(style.reverse() && look != Look.CURSOR, look.name());
+            assertTrue(style.background().at(ColourDepth.SIXTEEN).value() < 8, look.name());
+            assertFalse(style.reverse() && look != TextRole.CURSOR, look.name());
         }
     }
 
     @Test
     void withSixteenColoursWeightIsNoColourOfItsOwn() {
         assertFalse(
-                theme("sun").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"),
+                theme("sun")
+                        .style(TextRole.READOUT)
+                        .sequence(ColourDepth.SIXTEEN)
+                        .startsWith("\u001b[0;1"),
                 "bold black is a grey on a console");
-        assertTrue(theme("sun").style(Look.READOUT).sequence(Depth.INDEXED).startsWith("\u001b[0;1"));
-        assertTrue(theme("mono").style(Look.READOUT).sequence(Depth.SIXTEEN).startsWith("\u001b[0;1"));
+        assertTrue(theme("sun")
+                .style(TextRole.READOUT)
+                .sequence(ColourDepth.INDEXED)
+                .startsWith("\u001b[0;1"));
+        assertTrue(theme("mono")
+                .style(TextRole.READOUT)
+                .sequence(ColourDepth.SIXTEEN)
+                .startsWith("\u001b[0;1"));
     }
 
     /**
@@ -140,7 +151,7 @@ class ThemeTest {
         "sun, ALARM, CAUTION",
         "sun, CHOSEN, CAUTION"
     })
-    void coloursThatTellStatesApartDoSoForEveryEye(String name, Look one, Look other) {
+    void coloursThatTellStatesApartDoSoForEveryEye(String name, TextRole one, TextRole other) {
         for (double[][] eye : ColourVision.ALL) {
             Style a = theme(name).style(one);
             Style b = theme(name).style(other);
@@ -153,8 +164,8 @@ class ThemeTest {
 
     @Test
     void monoUsesNoColour() {
-        for (Look look : Look.values()) {
-            String sequence = theme("mono").style(look).sequence(Depth.TRUE);
+        for (TextRole look : TextRole.values()) {
+            String sequence = theme("mono").style(look).sequence(ColourDepth.TRUE);
             assertFalse(sequence.contains("38;") || sequence.contains("48;"), sequence);
         }
     }
@@ -163,7 +174,7 @@ class ThemeTest {
     @ValueSource(strings = {"dark", "sun", "mono"})
     void theLooksThatCostAFrameDifferInEveryTheme(String name) {
         Set<Style> styles = new HashSet<>();
-        for (Look look : EnumSet.of(Look.NORMAL, Look.CAUTION, Look.ALARM, Look.CHOSEN)) {
+        for (TextRole look : EnumSet.of(TextRole.NORMAL, TextRole.CAUTION, TextRole.ALARM, TextRole.CHOSEN)) {
             styles.add(theme(name).style(look));
         }
         assertEquals(4, styles.size());
@@ -181,26 +192,27 @@ class ThemeTest {
     /** Values from xterm's own list of the 256 colours: 16 black, 21 blue, 208 dark orange, 232 and 255 greys. */
     @Test
     void theColoursOf256AreThoseOfXterm() {
-        assertEquals(0x000000, Depth.rgb(16));
-        assertEquals(0x0000ff, Depth.rgb(21));
-        assertEquals(0xff8700, Depth.rgb(208));
-        assertEquals(0x080808, Depth.rgb(232));
-        assertEquals(0xeeeeee, Depth.rgb(255));
-        assertEquals(208, Depth.INDEXED.nearest(0xff8702));
+        assertEquals(0x000000, ColourDepth.rgb(16));
+        assertEquals(0x0000ff, ColourDepth.rgb(21));
+        assertEquals(0xff8700, ColourDepth.rgb(208));
+        assertEquals(0x080808, ColourDepth.rgb(232));
+        assertEquals(0xeeeeee, ColourDepth.rgb(255));
+        assertEquals(208, ColourDepth.INDEXED.nearest(0xff8702));
     }
 
     @Test
     void aStyleStartsFromNothing() {
         assertEquals(
                 "\u001b[0;1;38;2;1;2;3;48;2;4;5;6m",
-                Style.of(0x010203, 0x040506).strong().sequence(Depth.TRUE));
+                Style.of(0x010203, 0x040506).strong().sequence(ColourDepth.TRUE));
         assertEquals(
                 "\u001b[0;7;91;40m",
-                Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(Depth.SIXTEEN));
-        assertEquals("\u001b[0;4m", Style.of(0x010203, 0x040506).underlined().sequence(Depth.NONE));
+                Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(ColourDepth.SIXTEEN));
+        assertEquals("\u001b[0;4m", Style.of(0x010203, 0x040506).underlined().sequence(ColourDepth.NONE));
         assertEquals(
                 "\u001b[0;38;5;203;40m",
-                new Style(Colour.rgb(0xff6300, 203, 9), Colour.ansi(0), false, false, false).sequence(Depth.INDEXED));
+                new Style(Colour.rgb(0xff6300, 203, 9), Colour.ansi(0), false, false, false)
+                        .sequence(ColourDepth.INDEXED));
     }
 
     /** White on black is 21:1 by the definition; 0x767676 on white is known as the lightest grey that has 4.5:1. */
@@ -209,7 +221,7 @@ class ThemeTest {
         assertEquals(21, Contrast.of(0xffffff, 0x000000), 1e-9);
         assertTrue(Contrast.of(0x767676, 0xffffff) >= 4.5 && Contrast.of(0x777777, 0xffffff) < 4.5);
         for (ThemeSample sample : ThemeSample.of(theme("dark"))) {
-            Style style = theme("dark").style(Look.valueOf(sample.look().toUpperCase(java.util.Locale.ROOT)));
+            Style style = theme("dark").style(TextRole.valueOf(sample.look().toUpperCase(java.util.Locale.ROOT)));
             assertEquals(
                     contrast(style.foreground().value(), style.background().value()),
                     sample.contrast().orElseThrow(),
@@ -231,13 +243,13 @@ class ThemeTest {
         assertNotEquals("", said.get(0));
     }
 
-    private static void reads(String name, Look look, Depth depth, double least) {
+    private static void reads(String name, TextRole look, ColourDepth depth, double least) {
         Style style = theme(name).style(look);
         Colour letters = style.foreground().at(depth);
         Colour ground = style.background().at(depth);
         double contrast = contrast(rgb(letters), rgb(ground));
         assertTrue(contrast >= least, look + " in " + name + " has a contrast of " + contrast);
-        if (depth == Depth.SIXTEEN) {
+        if (depth == ColourDepth.SIXTEEN) {
             double inXterm = contrast(XTERM[letters.value()], XTERM[ground.value()]);
             assertTrue(inXterm >= least, look + " in " + name + " has a contrast of " + inXterm + " in xterm");
         }
@@ -248,7 +260,7 @@ class ThemeTest {
     }
 
     private static int rgb(Colour colour) {
-        return colour.kind() == Colour.Kind.RGB ? colour.value() : Depth.rgb(colour.value());
+        return colour.kind() == Colour.Kind.RGB ? colour.value() : ColourDepth.rgb(colour.value());
     }
 
     /**

@@ -13,10 +13,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.shoot.Key;
-import takeup.shoot.Playing;
-import takeup.shoot.Playing.Disk;
-import takeup.shoot.Shoot;
+import takeup.session.Key;
+import takeup.session.Playing;
+import takeup.session.Playing.Disk;
+import takeup.session.Session;
+import takeup.terminal.Painter;
 
 /** Whoever sees no colour misses nothing: each state is a word or a mark too. */
 class WordsAndMarksTest {
@@ -30,7 +31,11 @@ class WordsAndMarksTest {
         Set<String> said = new HashSet<>();
         for (String name : Theme.names()) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            new Painter(out, Depth.TRUE, Lettering.UNICODE, Theme.named(name).orElseThrow())
+            new Painter(
+                            out,
+                            ColourDepth.TRUE,
+                            CharacterSet.UNICODE,
+                            Theme.named(name).orElseThrow())
                     .show(Screen.render(States.of(moment), 80, 24));
             said.add(out.toString(StandardCharsets.UTF_8)
                     .replaceAll("\u001b\\[[0-9;]*m", "")
@@ -117,7 +122,7 @@ class WordsAndMarksTest {
         assertNotEquals(rows.get(0).contains("thin"), rows.get(1).contains("thin"));
     }
 
-    private static String text(Shoot shoot) {
+    private static String text(Session shoot) {
         return "\n" + Screen.render(shoot, 80, 24).text();
     }
 }

@@ -1,0 +1,153 @@
+package takeup.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Light;
+import takeup.exposure.LightPath;
+import takeup.exposure.Reciprocity;
+import takeup.kit.Advice;
+import takeup.kit.Camera;
+import takeup.kit.ExposureWarnings;
+import takeup.kit.Hold;
+import takeup.kit.Json;
+import takeup.kit.Meter;
+import takeup.kit.Stock;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.roll.Setting;
+
+/**
+ * All that an advice is asked for: which camera, how it is set, which film at which index.
+ *
+ * @param camera the camera; without one there are no suggestions
+ * @param setting the lens, what is on it, and the aperture in hand
+ * @param hold what suggestions keep
+ * @param stock the film; without one it counts as negative
+ * @param index the exposure index
+ * @param pushStops development of the roll
+ * @param meter the meter in hand
+ */
+public record AdviceRequest(
+        Optional<Camera> camera,
+        Setting setting,
+        Optional<Hold> hold,
+        Optional<Stock> stock,
+        FilmSpeed index,
+        double pushStops,
+        Meter meter) {
+    /** The path of the light to the film. */
+    public LightPath path() {
+        return new LightPath(
+                index,
+                setting.filterStops(),
+                setting.extensionStops(),
+                setting.biasStops(),
+                stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(java.util.OptionalDouble.empty())));
+    }
+
+    /**
+     * Whether the film bears more light rather than less, as negative film does; one that is not known counts as such.
+     */
+    public boolean leansToLight() {
+        return stock.map(it -> it.kind().isNegative()).orElse(true);
+    }
+
+    /** So many stops more than the light asks for are right all the same: two thirds on negative film, else one. */
+    public double mostOver() {
+        return leansToLight() ? 2 / 3.0 : 1 / 3.0;
+    }
+
+    /** The advice for a light. */
+    public Advice advice(Light light) {
+        if (camera.isEmpty()) {
+            return new Advice(List.of(), -1);
+        }
+        return Advice.of(new Advice.Asked(
+                camera.get(),
+                setting.lens(),
+                setting.focalMm(),
+                stock,
+                pushStops,
+                path(),
+                light.ev100(),
+                hold,
+                setting.aperture(),
+                setting.distanceM(),
+                setting.flash(),
+                setting.tripod()));
+    }
+
+    /** The cautions about the reading itself. */
+    public List<Warning> warnings(Light light) {
+        List<Warning> warnings = new ArrayList<>();
+        ExposureWarnings.span(light.spanStops(), stock).ifPresent(warnings::add);
+        if (light.method() == Light.Method.CAMERA) {
+            warnings.add(new Warning(
+                    Warning.Code.CAMERA_METER,
+                    "a digital camera's meter guards the highlights and makes all mid-grey; "
+                            + "for negative film meter the shadow side, or hold an incident meter at the subject"));
+        }
+        ExposureWarnings.sun(light.ev100()).ifPresent(warnings::add);
+        return warnings;
+    }
+
+    /** The advice as other programs read it. */
+    public Json.Obj json(Light light, Advice advice, List<Warning> warnings) {
+        List<Json> rows = new ArrayList<>();
+        for (int i = 0; i < advice.suggestions().size(); i++) {
+            rows.add(row(advice.suggestions().get(i), i == advice.best()));
+        }
+        return Json.object()
+                .and("ev100", exact(light.ev100().stops()))
+                .and("method", light.method().word())
+                .and("spanStops", exact(light.spanStops()))
+                .and("zone", light.zone())
+                .and("exposureIndex", index.arithmetic())
+                .and("camera", camera.map(Camera::key))
+                .and("lens", setting.lens().map(it -> it.key()))
+                .and("stock", stock.map(Stock::key))
+                .and("meter", Optional.of(meter.key()).filter(it -> !it.isEmpty()))
+                .and(
+                        "lossStops",
+                        Json.object()
+                                .and("filters", exact(setting.filterStops()))
+                                .and("extension", exact(setting.extensionStops())))
+                .and("biasStops", exact(setting.biasStops()))
+                .and("suggestions", rows)
+                .and("warnings", warnings.stream().map(Warning::json).toList());
+    }
+
+    private static Json.Obj row(Suggestion row, boolean best) {
+        Json.Obj json = Json.object()
+                .and("aperture", row.aperture())
+                .and("fNumber", row.aperture().fNumber())
+                .and("exactFNumber", exact(row.aperture().exactFNumber()))
+                .and("time", row.time().map(Object::toString))
+                .and("seconds", row.time().map(it -> exact(it.seconds())))
+                .and("exactSeconds", row.time().map(it -> exact(it.exactSeconds())))
+                .and("meteredSeconds", exact(row.meteredSeconds()))
+                .and("correctedSeconds", exact(row.correctedSeconds()))
+                .and("openStops", exact(row.openStops()))
+                .and("errorStops", exact(row.errorStops()))
+                .and("overBoxStops", exact(row.overBoxStops()));
+        row.depth()
+                .ifPresent(it -> json.and(
+                        "depth",
+                        Json.object()
+                                .and("nearM", exact(it.nearM()))
+                                .and("farM", exact(it.farM()))
+                                .and("hyperfocalM", exact(it.hyperfocalM()))));
+        return json.and("warnings", row.warnings().stream().map(Warning::json).toList())
+                .and("best", best);
+    }
+
+    public static Json exact(double value) {
+        return Json.digits(Math.abs(value) < 1e-9 ? 0 : value, 9);
+    }
+
+    public static Json exact(java.util.OptionalDouble value) {
+        return value.isPresent() ? exact(value.getAsDouble()) : Json.of(value);
+    }
+}

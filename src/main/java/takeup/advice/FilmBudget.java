@@ -1,0 +1,109 @@
+package takeup.advice;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import takeup.command.BagCommand;
+import takeup.day.Lot;
+import takeup.day.Moment;
+import takeup.day.ShootInfo;
+import takeup.day.ShootPlan;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.roll.Roll;
+
+/**
+ * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
+ * 160 more.
+ *
+ * @param wanted frames that the moments to come want
+ * @param inCameras frames left on the rolls that are in
+ * @param rolls rolls in the bag that a camera in use takes
+ * @param inBag frames that they give, by the camera that gets the fewest out of them
+ * @param others rolls in the bag that fit no camera in use, so that nobody can say how many frames they give
+ * @param kept whether a bag is kept; without one nobody knows
+ */
+public record FilmBudget(int wanted, int inCameras, int rolls, int inBag, int others, boolean kept) {
+    /** What is there for the shoot that is open, or for today. */
+    public static FilmBudget of(ShootState s, OffsetDateTime now) {
+        ShootPlan job = s.day().job();
+        LocalDate date = job.occasion()
+                .map(ShootInfo::date)
+                .filter(it -> it.isAfter(now.toLocalDate()))
+                .orElse(now.toLocalDate());
+        int wanted = 0;
+        Set<Camera> cameras = new LinkedHashSet<>();
+        for (Moment moment : job.plan().ahead(now.toLocalDateTime(), date)) {
+            wanted += moment.wants();
+            moment.camera().flatMap(s::camera).ifPresent(cameras::add);
+        }
+        s.placesInUse().forEach(it -> s.camera(it.camera()).ifPresent(cameras::add));
+        int left = 0;
+        for (Roll roll : s.rolls().values()) {
+            left += roll.state() == Roll.State.OPEN ? Math.max(0, roll.framesLeft()) : 0;
+        }
+        int rolls = 0;
+        int frames = 0;
+        int others = 0;
+        for (Map.Entry<Lot, Integer> lot : job.bag().filled()) {
+            OptionalInt each = framesOn(lot.getKey().size(), cameras);
+            rolls += each.isPresent() ? lot.getValue() : 0;
+            others += each.isPresent() ? 0 : lot.getValue();
+            frames += each.orElse(0) * lot.getValue();
+        }
+        return new FilmBudget(wanted, left, rolls, frames, others, job.bag().kept());
+    }
+
+    private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {
+        return cameras.stream()
+                .filter(it -> it.frames().containsKey(size))
+                .mapToInt(it -> it.frames().get(size))
+                .min();
+    }
+
+    /** How many more frames there are than wanted; negative where some are missing. */
+    public int over() {
+        return inCameras + inBag - wanted;
+    }
+
+    /**
+     * Whether the plan wants more than there is; only where a bag is kept, and not while its film waits for a camera to
+     * be named.
+     */
+    public boolean isShort() {
+        return kept && over() < 0 && !waits();
+    }
+
+    private boolean waits() {
+        return rolls == 0 && others > 0 && inCameras == 0;
+    }
+
+    /** The sum in words; empty where nothing is planned. */
+    public Optional<String> words() {
+        if (wanted == 0) {
+            return Optional.empty();
+        }
+        String there = "the plan wants " + wanted + ", " + inCameras + " are left in the cameras";
+        String bag = rolls == 0 && others > 0
+                ? ""
+                : ", " + BagCommand.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag;
+        String beside = others == 0
+                ? ""
+                : ", " + BagCommand.rolls(others) + " in the bag " + (others == 1 ? "fits" : "fit")
+                        + " no camera in use";
+        return Optional.of(
+                !kept
+                        ? there + ", and no bag is kept (bag add)"
+                        : there
+                                + bag
+                                + beside
+                                + (waits()
+                                        ? ": choose one (cam)"
+                                        : over() < 0 ? ": " + -over() + " TOO FEW" : ": enough, " + over() + " over"));
+    }
+}

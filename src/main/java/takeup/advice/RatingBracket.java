@@ -1,0 +1,109 @@
+package takeup.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Light;
+import takeup.exposure.LightPath;
+import takeup.kit.Camera;
+import takeup.kit.Lens;
+import takeup.review.RatingTest;
+import takeup.roll.ExposureResult;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
+
+/**
+ * The bracket of a rating test for the light that was read last: one time, and an aperture for each card. Common
+ * practice brackets by the aperture alone, half stops about box speed and two stops over it.
+ *
+ * @param time the time of all frames
+ * @param cards the cards that this lens and shutter come to, from thin to dense
+ */
+public record RatingBracket(ExposureTime time, List<Card> cards) {
+    private static final double[] STOPS = {-1, -0.5, 0, 0.5, 1, 2};
+    /** A mark so near to a card's stops will do; what it really comes to is worked out from the frame later. */
+    private static final double NEAR = 0.2;
+    /** Fewer cards bracket nothing. */
+    static final int FEWEST = 4;
+
+    /** A card and the aperture for it. */
+    public record Card(double stops, Aperture aperture) {
+        public String words() {
+            return RatingTest.card(stops);
+        }
+    }
+
+    public RatingBracket {
+        cards = List.copyOf(cards);
+    }
+
+    /**
+     * The bracket; of several times that serve as well the shortest. Empty where no time leaves room for enough cards.
+     */
+    public static Optional<RatingBracket> of(Camera camera, Setting setting, Roll roll, Light light) {
+        Optional<Lens> lens = setting.lens();
+        if (lens.isEmpty() || camera.shutter().isEmpty()) {
+            return Optional.empty();
+        }
+        LightPath path = ExposureResult.path(roll.film(), setting);
+        double rated = roll.film().stock().boxSpeed().stopsOver(roll.film().index()) + setting.biasStops();
+        Optional<RatingBracket> best = Optional.empty();
+        for (ExposureTime time : camera.shutter().get().marks()) {
+            List<Card> cards = new ArrayList<>();
+            for (double stops : STOPS) {
+                Aperture nearest = null;
+                double least = NEAR;
+                for (Aperture aperture : lens.get().ring().marks()) {
+                    double off = Math.abs(path.error(light.ev100(), aperture, time) + rated - stops);
+                    if (off < least) {
+                        least = off;
+                        nearest = aperture;
+                    }
+                }
+                if (nearest != null) {
+                    cards.add(new Card(stops, nearest));
+                }
+            }
+            boolean isBetter = best.isEmpty()
+                    || cards.size() > best.get().cards.size()
+                    || cards.size() == best.get().cards.size()
+                            && time.exactSeconds() < best.get().time.exactSeconds();
+            best = cards.size() >= FEWEST && isBetter ? Optional.of(new RatingBracket(time, cards)) : best;
+        }
+        return best;
+    }
+
+    /** The first card that no frame of the roll carries yet. */
+    public Optional<Card> next(Roll roll) {
+        return open(cards, roll);
+    }
+
+    /** The same once one of them is shot. */
+    public Optional<Card> after(Card card, Roll roll) {
+        return open(cards.stream().filter(it -> !it.equals(card)).toList(), roll);
+    }
+
+    private static Optional<Card> open(List<Card> cards, Roll roll) {
+        return cards.stream()
+                .filter(it -> roll.frames().stream()
+                        .noneMatch(frame -> frame.note().equals(Optional.of(RatingTest.NOTE + it.words()))))
+                .findFirst();
+    }
+
+    /** What of the setting in hand is another for a card. */
+    public SettingPatch change(Card card) {
+        return SettingPatch.aperture(card.aperture).and(SettingPatch.time(time));
+    }
+
+    public boolean isSet(Setting setting, Card card) {
+        return setting.aperture().equals(Optional.of(card.aperture))
+                && setting.time().equals(Optional.of(time));
+    }
+
+    public int place(Card card) {
+        return cards.indexOf(card) + 1;
+    }
+}

@@ -1,0 +1,67 @@
+package takeup.advice;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.command.Outcome;
+import takeup.history.ShootState;
+import takeup.kit.Warning;
+
+/**
+ * What becomes true by the clock as much as by a line: a moment draws near, the film gets short for the plan. It is
+ * said with the first line after it became true, and not again while it stays so; on the screen it stands as a word all
+ * the while.
+ */
+public final class TimedWarnings {
+    private TimedWarnings() {}
+
+    /** What is true after a line and was not when the line before it was written. */
+    static List<Warning> begun(ShootState before, ShootState after, OffsetDateTime now) {
+        if (after.day().job().plan().moments().isEmpty()) {
+            return List.of();
+        }
+        OffsetDateTime then = before.happened().isEmpty()
+                ? now
+                : before.happened().get(before.happened().size() - 1).at();
+        List<Warning> begun = new ArrayList<>();
+        Optional<NextMoment> was = NextMoment.of(before.asOf(then), then);
+        NextMoment.of(after, now)
+                .filter(it -> was.isEmpty() || !it.saysAgain(was.get()))
+                .flatMap(NextMoment::warning)
+                .ifPresent(begun::add);
+        FilmBudget enough = FilmBudget.of(after, now);
+        if (enough.isShort() && !FilmBudget.of(before.asOf(then), then).isShort()) {
+            begun.add(new Warning(Warning.Code.BAG_LOW, enough.words().orElseThrow()));
+        }
+        begun.removeIf(it -> after.day().quiet().contains(it.code()));
+        return begun;
+    }
+
+    /**
+     * The answer with what begins to be true with it; a line that writes nothing leaves no trace, so nothing is said
+     * with it.
+     */
+    public static Outcome with(Outcome outcome, ShootState before, OffsetDateTime now) {
+        if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            return new Outcome.NeedsConfirmation(asked.question(), (Outcome.Accepted) with(asked.ifYes(), before, now));
+        }
+        if (!(outcome instanceof Outcome.Accepted does) || does.entries().isEmpty()) {
+            return outcome;
+        }
+        List<Warning> begun = begun(before, does.after(), now);
+        if (begun.isEmpty()) {
+            return outcome;
+        }
+        List<Warning> all = new ArrayList<>(does.answer().warnings());
+        begun.removeIf(it -> all.stream().anyMatch(said -> said.code() == it.code()));
+        all.addAll(begun);
+        Outcome.Answer answer = does.answer();
+        return new Outcome.Accepted(
+                does.entries(),
+                does.after(),
+                new Outcome.Answer(answer.event(), answer.text(), answer.fields(), all),
+                does.screenAction(),
+                does.export());
+    }
+}

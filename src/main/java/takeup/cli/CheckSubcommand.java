@@ -1,0 +1,124 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import takeup.files.CameraClocks;
+import takeup.files.LabFiles;
+import takeup.files.OrderFolder;
+import takeup.files.ProfileFiles;
+import takeup.files.Settings;
+import takeup.journal.Archive;
+import takeup.journal.InterruptedMove;
+import takeup.journal.IoErrorText;
+import takeup.kit.Kit;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/** {@code takeup check}: reads every journal and profile of data folders and says what is wrong. */
+final class CheckSubcommand {
+    private final Subcommands commands;
+
+    CheckSubcommand(Subcommands commands) {
+        this.commands = commands;
+    }
+
+    int run(List<Path> folders) {
+        boolean bad = false;
+        for (Path folder : folders) {
+            List<String> problems = new ArrayList<>();
+            String counts = check(folder, problems);
+            problems.forEach(it -> commands.out().line(it));
+            commands.out()
+                    .line(folder + ": " + counts
+                            + (problems.isEmpty()
+                                    ? ", all in order"
+                                    : ", " + problems.size() + (problems.size() == 1 ? " problem" : " problems")));
+            bad |= !problems.isEmpty();
+        }
+        return bad ? 1 : 0;
+    }
+
+    private static String check(Path folder, List<String> problems) {
+        if (!Files.isDirectory(folder)) {
+            problems.add(folder + " is no folder");
+            return "nothing read";
+        }
+        Archive archive = new Archive(folder, Settings.of(folder).writer());
+        int frames = 0;
+        int days = 0;
+        Map<RollId, List<RollRecord>> rolls = new TreeMap<>();
+        try {
+            List<RollId> open = archive.openRolls();
+            open.forEach(it -> rolls.put(it, List.of()));
+            archive.finishedRolls().forEach(it -> rolls.put(it, List.of()));
+            for (RollId id : List.copyOf(rolls.keySet())) {
+                Archive.Opened<RollRecord> opened = archive.roll(id);
+                problems.addAll(opened.problems());
+                rolls.put(id, opened.records());
+                boolean isTold =
+                        opened.records().isEmpty() && !opened.problems().isEmpty();
+                frames += isTold
+                        ? 0
+                        : check(
+                                id,
+                                opened.records(),
+                                open.contains(id) && id.letters().equals(archive.writer()) && !archive.isLater(id),
+                                problems);
+            }
+            InterruptedMove.among(rolls)
+                    .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
+            for (String writer : archive.writers()) {
+                Archive of = new Archive(folder, writer);
+                for (LocalDate date : of.days()) {
+                    days++;
+                    problems.addAll(of.dayOf(date).problems());
+                }
+            }
+            problems.addAll(archive.leftOvers());
+            for (RollId id : archive.reviewedRolls()) {
+                problems.addAll(archive.reviewOf(id).problems().stream()
+                        .map(it -> "reviews/" + it)
+                        .toList());
+            }
+        } catch (IOException e) {
+            problems.add(folder + ": " + IoErrorText.words(e));
+        }
+        problems.addAll(Settings.of(folder).problems());
+        try {
+            CameraClocks.of(folder);
+        } catch (IOException | Subcommands.CommandFailed e) {
+            problems.add(e.getMessage());
+        }
+        problems.addAll(new Kit(ProfileFiles.of(folder)).allProblems());
+        problems.addAll(LabFiles.of(folder).problems());
+        problems.addAll(new OrderFolder(folder, false).allOrders().problems());
+        return rolls.size()
+                + (rolls.size() == 1 ? " roll, " : " rolls, ")
+                + frames
+                + (frames == 1 ? " frame, " : " frames, ")
+                + days
+                + (days == 1 ? " day" : " days");
+    }
+
+    /** How many frames a roll holds. */
+    private static int check(RollId id, List<RollRecord> records, boolean mayMove, List<String> problems) {
+        Optional<Roll> roll = Roll.of(records);
+        if (roll.isEmpty()) {
+            problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
+            return 0;
+        }
+        if (roll.get().state() == Roll.State.FINISHED && mayMove) {
+            problems.add(
+                    id + " is finished but lies with the open rolls: the next start moves it and writes its export");
+        }
+        return roll.get().frames().size();
+    }
+}

@@ -1,0 +1,68 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.kit.Nearest;
+import takeup.shell.BashCompletion;
+import takeup.shell.CompletionKinds;
+import takeup.shell.FishCompletion;
+import takeup.shell.SubcommandTree;
+import takeup.shell.ZshCompletion;
+
+/** {@code takeup completion bash}: what a shell needs to complete takeup's commands, options, keys and roll numbers. */
+@Command(
+        name = "completion",
+        sortOptions = false,
+        description = {"Prints what lets a shell complete commands, options, keys of profiles and roll numbers."},
+        footer = {
+            "",
+            "In ~/.bashrc: eval \"$(takeup completion bash)\". In ~/.zshrc, after compinit: eval \"$(takeup "
+                    + "completion zsh)\".",
+            "For fish: takeup completion fish > ~/.config/fish/completions/takeup.fish."
+        })
+public final class CompletionSubcommand implements Callable<Integer> {
+    public static final List<String> SHELLS = List.of("bash", "zsh", "fish");
+
+    @ParentCommand
+    Subcommands commands;
+
+    @Parameters(paramLabel = "SHELL", arity = "0..1", description = "bash, zsh, or fish.")
+    String shell;
+
+    @Option(
+            names = "--words",
+            paramLabel = "KIND",
+            description = "Prints words of a kind that change with your data, a line each; the shell asks for them: "
+                    + "cameras, stocks, meters, labs, rolls, orders.")
+    String words;
+
+    @Override
+    public Integer call() throws IOException {
+        if ((shell == null) == (words == null)) {
+            throw new Subcommands.CommandFailed(2, "name a shell: " + String.join(", ", SHELLS));
+        }
+        if (words != null) {
+            CompletionKinds.words(words, commands.folder()).forEach(commands.out()::line);
+            return 0;
+        }
+        SubcommandTree tree = commands.tree();
+        commands.out()
+                .raw(
+                        switch (shell) {
+                            case "bash" -> new BashCompletion(tree).script();
+                            case "zsh" -> new ZshCompletion(tree).script();
+                            case "fish" -> new FishCompletion(tree).script();
+                            default ->
+                                throw new Subcommands.CommandFailed(
+                                        2,
+                                        shell + " is no shell known here: " + String.join(", ", SHELLS)
+                                                + Nearest.question(shell, SHELLS));
+                        });
+        return 0;
+    }
+}

@@ -1,0 +1,84 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import takeup.journal.IoErrorText;
+import takeup.screen.CharacterSet;
+import takeup.terminal.TerminalEnvironment;
+
+/**
+ * Where answers and errors go. Each line passes the border that shows what a terminal must not get. A failed write is a
+ * failure.
+ */
+public final class Console {
+    private final OutputStream answers;
+    private final OutputStream errors;
+    private final CharacterSet lettering;
+    private boolean failed;
+
+    public Console(OutputStream answers, OutputStream errors, Map<String, String> environment) {
+        this.answers = answers;
+        this.errors = errors;
+        this.lettering = TerminalEnvironment.of(environment, false).lettering() == CharacterSet.ASCII
+                ? CharacterSet.ASCII
+                : CharacterSet.UNICODE;
+    }
+
+    /** A line of an answer. */
+    public void line(String text) {
+        write(answers, lettering.of(text) + "\n");
+    }
+
+    /** Several lines of an answer. */
+    void lines(String text) {
+        lines(text.lines().toList());
+    }
+
+    /** The same, already apart: ten thousand lines are not handed to the system one by one. */
+    void lines(List<String> lines) {
+        StringBuilder all = new StringBuilder();
+        lines.forEach(it -> all.append(lettering.of(it)).append('\n'));
+        if (!lines.isEmpty()) {
+            write(answers, all.toString());
+        }
+    }
+
+    /** Text for other programs, as it is: UTF-8. */
+    void raw(String text) {
+        write(answers, text);
+    }
+
+    /**
+     * What went wrong, in one line: a line feed in it came with some name or word, and must not look like a second
+     * message.
+     */
+    public void error(String text) {
+        write(errors, "takeup: " + lettering.of(text) + "\n");
+    }
+
+    private void write(OutputStream to, String text) {
+        try {
+            to.write(text.getBytes(StandardCharsets.UTF_8));
+            to.flush();
+        } catch (IOException e) {
+            if (!failed && to == answers && !isCut(e)) {
+                failed = true;
+                error("the answer could not be written: " + IoErrorText.words(e));
+            }
+            failed = true;
+        }
+    }
+
+    /** Whether the reader has had enough, as head has: no news to anybody. */
+    private static boolean isCut(IOException e) {
+        return String.valueOf(e.getMessage()).contains("Broken pipe");
+    }
+
+    /** Whether something could not be written. */
+    boolean failed() {
+        return failed;
+    }
+}

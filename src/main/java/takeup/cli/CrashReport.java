@@ -1,0 +1,56 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import takeup.files.Version;
+import takeup.journal.Folders;
+import takeup.kit.Hidden;
+
+/** A mistake of our own, told as a photographer needs it; what only we can read goes into a report. */
+final class CrashReport {
+    private CrashReport() {}
+
+    /**
+     * Three lines: what happened, what is safe, where the report is. It lies in {@code reports} of the data folder, or
+     * with the system's passing files where there is no such folder.
+     */
+    static List<String> told(Throwable mistake, Path folder, OffsetDateTime at) {
+        String where;
+        try {
+            // Others may write among the passing files too: there the name is one that nobody can have taken.
+            Path file = Files.isDirectory(folder)
+                    ? folder.resolve("reports")
+                            .resolve("report-" + at.toLocalDateTime().toString().replace(':', '-') + ".txt")
+                    : Files.createTempFile("takeup-report-", ".txt");
+            Folders.replace(file, text(mistake).getBytes(StandardCharsets.UTF_8));
+            where = "The report is " + file + ".";
+        } catch (IOException | RuntimeException second) {
+            where = "No report could be written.";
+        }
+        return List.of(
+                "takeup made a mistake and had to stop.",
+                "Everything that was acknowledged is safe in " + folder + ".",
+                where);
+    }
+
+    /** The words of an exception may hold what was typed. */
+    private static String text(Throwable mistake) {
+        StringWriter trace = new StringWriter();
+        mistake.printStackTrace(new PrintWriter(trace));
+        StringBuilder lines = new StringBuilder("takeup ")
+                .append(Version.number())
+                .append(" on Java ")
+                .append(System.getProperty("java.version"))
+                .append('\n');
+        trace.toString()
+                .lines()
+                .forEach(it -> lines.append(Hidden.shown(it.replace('\t', ' '))).append('\n'));
+        return lines.toString();
+    }
+}

@@ -1,0 +1,116 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.files.StartupState;
+import takeup.history.RollsOfDay;
+import takeup.history.ShootState;
+import takeup.journal.Archive;
+import takeup.kit.JsonText;
+import takeup.report.DayEnd;
+import takeup.report.NightBefore;
+import takeup.report.PlanTable;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/**
+ * {@code takeup day-end}: where every roll of the day is, what is odd, and what to write on each. Only reads; 1 while a
+ * roll is missing.
+ */
+@Command(
+        name = "day-end",
+        description = {
+            "Says where every roll of the day is: closed, in a camera, or missing; what is odd; and what to "
+                    + "write on each.",
+            "With the rolls that you hold it names those that you do not. The exit status is 1 while a roll is missing."
+        })
+final class DayEndSubcommand implements Callable<Integer> {
+    @ParentCommand
+    Subcommands commands;
+
+    @Parameters(
+            paramLabel = "ROLL",
+            arity = "0..*",
+            description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
+    List<String> rolls;
+
+    @Option(names = "--json", description = "The answer is a JSON object.")
+    boolean json;
+
+    @Option(
+            names = "--clock",
+            paramLabel = "TIME",
+            description = "As if it were that time, such as 2026-09-12T23:00+02:00.")
+    String clock;
+
+    @Override
+    public Integer call() throws IOException {
+        Optional<Set<RollId>> held;
+        try {
+            held = rolls == null
+                    ? Optional.empty()
+                    : Optional.of(
+                            DayEnd.held(rolls, Optional.of(commands.settings().writer())));
+        } catch (IllegalArgumentException e) {
+            throw new Subcommands.CommandFailed(2, e.getMessage());
+        }
+        OffsetDateTime now = Subcommands.clock(clock).now();
+        ShootState s = read(now);
+        DayEnd end = DayEnd.of(s.asOf(now), others(), now, commands.settings().writer(), held);
+        if (json) {
+            commands.out().raw(JsonText.pretty(end.json()));
+        } else {
+            commands.out()
+                    .line("End of the day: " + PlanTable.title(s)
+                            + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
+            for (NightBefore.Section section : end.sections()) {
+                commands.out().line(section.title());
+                section.items().forEach(it -> commands.out().line("  " + it.text()));
+            }
+        }
+        return end.isShort() ? 1 : 0;
+    }
+
+    /** The rolls of other laptops, as far as they were copied here. */
+    private List<Roll> others() throws IOException {
+        Set<RollId> ids = new TreeSet<>(commands.archive().openRolls());
+        ids.addAll(commands.archive().finishedRolls());
+        List<Roll> all = new ArrayList<>();
+        for (RollId id : ids) {
+            if (!id.letters().equals(commands.settings().writer())) {
+                Archive.Opened<RollRecord> roll = commands.archive().roll(id);
+                roll.problems().forEach(commands.out()::error);
+                Roll.of(roll.records()).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
+    private ShootState read(OffsetDateTime now) throws IOException {
+        ShootState s = commands.opening().situation();
+        Set<RollId> passed = new HashSet<>();
+        for (Optional<RollId> next =
+                        RollsOfDay.unread(s, now, commands.settings().writer(), passed);
+                next.isPresent();
+                next = RollsOfDay.unread(s, now, commands.settings().writer(), passed)) {
+            Archive.Opened<RollRecord> roll = commands.archive().roll(next.get());
+            roll.problems().forEach(commands.out()::error);
+            s = s.with(StartupState.steps(next.get(), roll.records()));
+            passed.add(next.get());
+        }
+        return s;
+    }
+}

@@ -1,0 +1,59 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import takeup.files.JournalStore;
+import takeup.files.ProcessEnvironment;
+import takeup.files.ProfileFiles;
+import takeup.files.Settings;
+import takeup.files.StartupState;
+import takeup.journal.Archive;
+import takeup.kit.Kit;
+import takeup.terminal.TerminalEnvironment;
+
+/** {@code takeup demo}: regatta day in a temporary folder, shot through the same lines that anybody types. */
+final class DemoSubcommand {
+    private final Subcommands commands;
+
+    DemoSubcommand(Subcommands commands) {
+        this.commands = commands;
+    }
+
+    int run() throws IOException {
+        Path folder = Path.of(
+                System.getProperty("java.io.tmpdir", "."),
+                "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
+        Settings settings = commands.settings();
+        int status = new ScreenCommand(folder, settings, commands.out())
+                .run(
+                        TerminalEnvironment.of(ProcessEnvironment.variables(), commands.ascii || settings.ascii()),
+                        commands.look(),
+                        () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
+        if (status == 0) {
+            commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
+        }
+        return status;
+    }
+
+    /** Types the demo's day into a folder, beginning at that time. */
+    static void shoot(Path folder, OffsetDateTime from, Console out) throws IOException {
+        Archive archive = new Archive(folder);
+        Kit kit = new Kit(ProfileFiles.of(folder));
+        Console silent =
+                new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), java.util.Map.of());
+        try (JournalStore disk = JournalStore.take(archive);
+                InputStream day = DemoSubcommand.class.getResourceAsStream("/takeup/demo.txt")) {
+            if (day == null) {
+                out.error("the demo's day is missing from this program");
+                return;
+            }
+            new LineSubcommand(
+                            disk, StartupState.of(archive, kit).situation(), Clock.of(Optional.of(from)), silent, false)
+                    .run(day);
+        }
+    }
+}

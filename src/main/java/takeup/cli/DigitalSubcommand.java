@@ -1,0 +1,260 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.files.CameraClocks;
+import takeup.files.ExifFile;
+import takeup.files.ScanFolder;
+import takeup.handoff.IsoTime;
+import takeup.journal.IoErrorText;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.scans.Anchors;
+import takeup.scans.CameraClock;
+import takeup.scans.DigitalShot;
+import takeup.scans.NaturalOrder;
+import takeup.scans.ShownClock;
+import takeup.screen.Width;
+
+/** {@code takeup digital}: the files of the digital camera beside the frames of a roll, by time. */
+@Command(
+        name = "digital",
+        description = {
+            "Lays the digital files of the same day beside the frames of a roll, with what they were exposed at.",
+            "First tell how far the digital camera's clock is off: photograph slate clock on the screen, then "
+                    + "--clock that file. Files are only read."
+        })
+final class DigitalSubcommand implements Callable<Integer> {
+    @ParentCommand
+    Subcommands commands;
+
+    @Parameters(index = "0", paramLabel = "ROLL", arity = "0..1", description = "Its number: R0007, r7, or 7.")
+    String roll;
+
+    @Parameters(
+            index = "1",
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "The folder with the digital camera's JPEG files.")
+    String folder;
+
+    @Option(
+            names = "--clock",
+            paramLabel = "FILE",
+            description = "A digital picture of slate clock on the screen: the camera's clock is known from then on.")
+    String clock;
+
+    @Option(
+            names = "--shows",
+            paramLabel = "TIME",
+            description = "With --clock, the time that is to be seen on the picture, where its code cannot be read: "
+                    + "15:04:05.")
+    String shows;
+
+    @Option(names = "--json", description = "The answer is a JSON object.")
+    boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        if (clock != null) {
+            if (roll != null || json) {
+                throw new Subcommands.CommandFailed(2, "--clock stands without a roll");
+            }
+            return set();
+        }
+        if (shows != null) {
+            throw new Subcommands.CommandFailed(2, "--shows goes with --clock");
+        }
+        if (roll == null || folder == null) {
+            throw new Subcommands.CommandFailed(2, "takeup digital takes a roll and a folder, or --clock and a file");
+        }
+        Roll found = new RollsSubcommand(commands).found(roll);
+        Path path = ScansSubcommand.folder(folder);
+        List<String> problems = new ArrayList<>();
+        List<DigitalShot> shots = shots(path, problems);
+        problems.forEach(commands.out()::error);
+        Map<String, CameraClock> clocks = CameraClocks.of(commands.folder());
+        Anchors anchors = Anchors.of(found, shots, clocks);
+        if (json) {
+            commands.out().raw(JsonText.pretty(json(found, anchors, clocks, shots)));
+        } else {
+            print(found, anchors, clocks, shots);
+        }
+        return problems.isEmpty() ? 0 : 1;
+    }
+
+    private int set() throws IOException {
+        Path path = Path.of(clock);
+        if (!Files.isRegularFile(path)) {
+            throw new Subcommands.CommandFailed(1, clock + " is no file");
+        }
+        DigitalShot picture = ExifFile.of(path, clock)
+                .orElseThrow(() -> new Subcommands.CommandFailed(
+                        1, clock + " does not say when it was taken: use the file as it comes from the camera"));
+        OffsetDateTime shown = shows != null
+                ? typed(picture)
+                : ScanFolder.clock(path)
+                        .map(ShownClock::at)
+                        .orElseThrow(() -> new Subcommands.CommandFailed(
+                                1, "no clock could be read on " + clock + ": say what it shows, --shows 15:04:05"));
+        CameraClock found = CameraClock.of(picture, shown);
+        CameraClocks.keep(commands.archive(), found);
+        commands.out()
+                .line(found.camera() + ": its clock is " + found.words() + " (it said " + picture.at() + ", the screen "
+                        + IsoTime.of(shown) + "). It is on disk.");
+        return 0;
+    }
+
+    /** The time that was read off the picture by eye, on the day on which the camera's clock comes nearest to it. */
+    private OffsetDateTime typed(DigitalShot picture) {
+        try {
+            LocalTime time = LocalTime.parse(shows);
+            OffsetDateTime best = null;
+            for (int days = -1; days <= 1; days++) {
+                OffsetDateTime at = picture.at()
+                        .toLocalDate()
+                        .plusDays(days)
+                        .atTime(time)
+                        .atZone(ZoneId.systemDefault())
+                        .toOffsetDateTime();
+                OffsetDateTime said = picture.at().atOffset(picture.offset().orElse(at.getOffset()));
+                if (best == null
+                        || Duration.between(said, at)
+                                        .abs()
+                                        .compareTo(Duration.between(said, best).abs())
+                                < 0) {
+                    best = at;
+                }
+            }
+            return best;
+        } catch (DateTimeException e) {
+            throw new Subcommands.CommandFailed(2, shows + " is no time of day: --shows 15:04:05");
+        }
+    }
+
+    private static List<DigitalShot> shots(Path folder, List<String> problems) throws IOException {
+        TreeSet<String> names = new TreeSet<>(NaturalOrder.BY_NAME);
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path path : all) {
+                String name = path.getFileName().toString();
+                String lower = name.toLowerCase(Locale.ROOT);
+                if (!name.startsWith(".")
+                        && (lower.endsWith(".jpg") || lower.endsWith(".jpeg"))
+                        && Files.isRegularFile(path)) {
+                    names.add(name);
+                }
+            }
+        }
+        List<DigitalShot> shots = new ArrayList<>();
+        for (String name : names) {
+            try {
+                Optional<DigitalShot> shot = ExifFile.of(folder.resolve(name), name);
+                shot.ifPresent(shots::add);
+                if (shot.isEmpty()) {
+                    problems.add(name + " does not say when it was taken");
+                }
+            } catch (IOException e) {
+                problems.add(name + " cannot be read: " + IoErrorText.words(e));
+            }
+        }
+        return shots;
+    }
+
+    private void print(Roll found, Anchors anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
+        Console out = commands.out();
+        out.line(found.id() + " · " + found.film().stock().name() + " · " + shots.size()
+                + (shots.size() == 1 ? " digital file" : " digital files") + " in " + folder);
+        for (String camera :
+                new TreeSet<>(shots.stream().map(DigitalShot::camera).toList())) {
+            out.line(camera + ": "
+                    + Optional.ofNullable(clocks.get(camera))
+                            .map(it -> "its clock is " + it.words() + ", found "
+                                    + it.foundAt().toLocalDate())
+                            .orElse("its clock was never compared, and is taken as right: photograph "
+                                    + "slate clock, then takeup digital --clock FILE"));
+        }
+        for (Anchors.Row row : anchors.rows()) {
+            Setting setting = row.frame().exposure().setting();
+            String set = (setting.aperture().map(Object::toString).orElse("") + " "
+                            + setting.time().map(Object::toString).orElse(""))
+                    .strip();
+            String frame = Width.padLeft(Integer.toString(row.frame().number()), 4) + "  "
+                    + IsoTime.of(row.at()).substring(11, 19) + "  "
+                    + Width.pad(set.isEmpty() ? row.frame().kind().toString() : set, 14);
+            out.line((frame
+                            + (row.files().isEmpty()
+                                    ? ""
+                                    : "  " + words(row.files().get(0))))
+                    .stripTrailing());
+            for (Anchors.Anchor file : row.files()
+                    .subList(Math.min(1, row.files().size()), row.files().size())) {
+                out.line(" ".repeat(Width.of(frame)) + "  " + words(file));
+            }
+        }
+        if (anchors.unknown() > 0) {
+            out.line(anchors.unknown() + (anchors.unknown() == 1 ? " frame is" : " frames are")
+                    + " left out: the time is not known");
+        }
+        if (!anchors.apart().isEmpty()) {
+            out.line(anchors.apart().size() + (anchors.apart().size() == 1 ? " file is" : " files are")
+                    + " of another time than this roll, by more than " + Anchors.MARGIN.toMinutes() + " minutes");
+        }
+    }
+
+    private static String words(Anchors.Anchor file) {
+        return file.shot().name() + "  " + file.words() + "  " + file.shot().set();
+    }
+
+    private static Json.Obj json(
+            Roll found, Anchors anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
+        List<Json> cameras = new ArrayList<>();
+        for (String camera :
+                new TreeSet<>(shots.stream().map(DigitalShot::camera).toList())) {
+            cameras.add(Json.object()
+                    .and("camera", camera)
+                    .and(
+                            "behindSeconds",
+                            Optional.ofNullable(clocks.get(camera)).map(CameraClock::behindSeconds)));
+        }
+        List<Json> frames = new ArrayList<>();
+        for (Anchors.Row row : anchors.rows()) {
+            List<Json> files = new ArrayList<>();
+            row.files()
+                    .forEach(it -> files.add(Json.object()
+                            .and("file", it.shot().name())
+                            .and("at", IsoTime.of(it.at()))
+                            .and("afterSeconds", it.afterSeconds())
+                            .and("set", it.shot().set())));
+            frames.add(Json.object()
+                    .and("frame", row.frame().number())
+                    .and("at", IsoTime.of(row.at()))
+                    .and("files", files));
+        }
+        return Json.object()
+                .and("roll", found.id())
+                .and("cameras", cameras)
+                .and("frames", frames)
+                .and("unknownTimes", anchors.unknown())
+                .and("apart", anchors.apart().stream().map(DigitalShot::name).toList());
+    }
+}

@@ -1,0 +1,67 @@
+package takeup.cli;
+
+import java.util.List;
+import takeup.command.CommandTable;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.session.KeyHelp;
+import takeup.session.ScanKeys;
+import takeup.session.Session;
+
+/** {@code takeup keys}: the table of keys and the words of the prompt. */
+final class KeysSubcommand {
+    private final Console out;
+
+    KeysSubcommand(Console out) {
+        this.out = out;
+    }
+
+    int run(boolean json) {
+        if (json) {
+            List<Json.Obj> keys = KeyHelp.all().stream()
+                    .map(it -> Json.object()
+                            .and("key", it.key())
+                            .and("does", it.does())
+                            .and(
+                                    "word",
+                                    it.word().isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(it.word()))
+                            .and("views", it.pages())
+                            .and("prompt", it.when()))
+                    .toList();
+            List<Json.Obj> words = CommandTable.WORDS.stream()
+                    .map(it -> Json.object()
+                            .and("word", it.word())
+                            .and("usage", it.usage())
+                            .and("example", it.example())
+                            .and("does", it.does()))
+                    .toList();
+            List<Json.Obj> scans = ScanKeys.all().stream()
+                    .map(it -> Json.object().and("key", it.key()).and("does", it.does()))
+                    .toList();
+            out.raw(JsonText.pretty(
+                    Json.object().and("keys", keys).and("words", words).and("scanKeys", scans)));
+            return 0;
+        }
+        out.line("Keys");
+        for (KeyHelp key : KeyHelp.all()) {
+            String when =
+                    key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
+            String views =
+                    key.pages().size() == Session.Page.values().length ? "" : ", " + String.join(" ", key.pages());
+            out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (")
+                    + (when.isEmpty() && views.isEmpty() ? "" : ")")
+                    + (key.word().isEmpty() ? "" : "; word: " + key.word()));
+        }
+        out.line("Words");
+        for (CommandTable.Word word : CommandTable.WORDS) {
+            out.line("  " + pad(word.usage(), 52) + word.does());
+        }
+        out.line("Keys beside scans (takeup scans ROLL FOLDER)");
+        ScanKeys.all().forEach(it -> out.line("  " + pad(it.key().toString(), 11) + it.does()));
+        return 0;
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,140 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.advice.AdviceRequest;
+import takeup.command.MeterQuery;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.history.ShootState;
+import takeup.kit.Advice;
+import takeup.kit.JsonText;
+import takeup.kit.Kit;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.report.StatusText;
+
+/** {@code takeup meter}: a reading, a camera and a film in, settings out. */
+final class MeterSubcommand {
+    private final Subcommands.MeterIt asked;
+    private final Subcommands commands;
+
+    MeterSubcommand(Subcommands.MeterIt asked, Subcommands commands) {
+        this.asked = asked;
+        this.commands = commands;
+    }
+
+    int run() throws IOException {
+        ShootState situation =
+                commands.opening().situation().asOf(Clock.of(Optional.empty()).now());
+        MeterQuery.Answer answer;
+        try {
+            answer = MeterQuery.answer(
+                    situation, options(), Clock.of(Optional.empty()).now());
+        } catch (MeterQuery.Unclear e) {
+            throw new Subcommands.CommandFailed(2, e.getMessage());
+        }
+        remarks(situation.kit(), answer.asking());
+        if (asked.json) {
+            commands.out()
+                    .raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
+        } else {
+            words(answer);
+        }
+        return 0;
+    }
+
+    /** What is to be said of the files that the sums were done with, such as a field that nobody knows. */
+    private void remarks(Kit kit, AdviceRequest asking) {
+        asking.camera().ifPresent(it -> kit.problems(Kit.Sort.CAMERAS, it.key()).forEach(commands.out()::error));
+        asking.stock().ifPresent(it -> kit.problems(Kit.Sort.STOCKS, it.key()).forEach(commands.out()::error));
+        kit.problems(Kit.Sort.METERS, asking.meter().key()).forEach(commands.out()::error);
+    }
+
+    private MeterQuery.Options options() {
+        return new MeterQuery.Options(
+                asked.reading,
+                Optional.ofNullable(asked.camera),
+                Optional.ofNullable(asked.lens),
+                Optional.ofNullable(asked.stock),
+                Optional.ofNullable(asked.index),
+                Optional.ofNullable(asked.meter),
+                Optional.ofNullable(asked.hold),
+                Optional.ofNullable(asked.bias),
+                asked.filters == null ? List.of() : asked.filters,
+                Optional.ofNullable(asked.extension),
+                Optional.ofNullable(asked.magnification),
+                Optional.ofNullable(asked.distance),
+                asked.flash,
+                asked.tripod);
+    }
+
+    private void words(MeterQuery.Answer answer) {
+        Console out = commands.out();
+        out.line(StatusText.light(answer.light(), answer.light().at()) + "; at EI "
+                + answer.asking().index()
+                + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));
+        double loss = answer.asking().setting().filterStops()
+                + answer.asking().setting().extensionStops();
+        if (loss > 0) {
+            out.line("filters and extension take " + Stops.words(loss));
+        }
+        answer.asking().stock().ifPresent(it -> {
+            double rating = it.boxSpeed().stopsOver(answer.asking().index());
+            double bias = answer.asking().setting().biasStops();
+            out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair"
+                    + StatusText.habit(answer.light()).map(how -> "; " + how).orElse(""));
+        });
+        Advice advice = answer.advice();
+        for (int i = 0; i < advice.suggestions().size(); i++) {
+            Suggestion row = advice.suggestions().get(i);
+            List<String> parts = new ArrayList<>();
+            row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
+            row.overBoxStops()
+                    .ifPresent(it ->
+                            parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
+            if (row.correctedSeconds().isPresent()
+                    && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
+                parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs "
+                        + ExposureTime.words(row.correctedSeconds().getAsDouble())
+                        + row.openStops().stream()
+                                .mapToObj(it -> ", or open " + Stops.words(it))
+                                .findFirst()
+                                .orElse(""));
+            }
+            row.depth()
+                    .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
+                            + (it.farM().isPresent()
+                                    ? Plain.decimals(it.farM().getAsDouble(), 2) + " m"
+                                    : "infinity")));
+            row.warnings().forEach(it -> parts.add(it.code().toString()));
+            out.line((i == advice.best() ? "best  " : "      ")
+                    + pad(row.aperture().toString(), 8)
+                    + pad(row.time().map(Object::toString).orElse("no time"), 9)
+                    + String.join(", ", parts));
+        }
+        if (advice.suggestions().isEmpty()) {
+            out.line(
+                    answer.asking().camera().isPresent()
+                            ? "this camera sets itself"
+                            : "no camera named: --camera K gives settings");
+        }
+        advice.bestOne().ifPresent(it -> it.warnings().forEach(warning -> warn(out, warning)));
+        answer.warnings().forEach(it -> warn(out, it));
+    }
+
+    private static String side(double stops) {
+        return Stops.error(stops).equals("right") ? "0" : Stops.tenths(stops) + (stops > 0 ? " more" : " less");
+    }
+
+    private static void warn(Console out, Warning warning) {
+        out.line(warning.code() + ": " + warning.text());
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,461 @@
+package takeup.command;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.advice.AdviceExplanation;
+import takeup.advice.AdviceRequest;
+import takeup.advice.Alternatives;
+import takeup.advice.EntryWarnings;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.day.Position;
+import takeup.day.Sun;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.ExposureValue;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.exposure.Stops;
+import takeup.history.ClockShiftNotes;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
+import takeup.kit.Advice;
+import takeup.kit.Camera;
+import takeup.kit.ExposureWarnings;
+import takeup.kit.Json;
+import takeup.kit.Kit;
+import takeup.kit.Meter;
+import takeup.kit.Stock;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.FrameArguments;
+import takeup.prompt.MeterMarks;
+import takeup.prompt.Reading;
+import takeup.prompt.ReadingParser;
+import takeup.report.StatusText;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
+
+/** Lines that take light readings, and the choice of the meter. */
+final class LightCommands {
+    private final CommandContext context;
+
+    LightCommands(CommandContext in) {
+        this.context = in;
+    }
+
+    Outcome meter(List<String> words) {
+        if (words.isEmpty() || words.size() > 2) {
+            throw new CommandRejected("which meter? one of "
+                    + String.join(", ", context.state.kit().keys(Kit.Sort.METERS))
+                    + ", and the time it is preset to: meter preset 1/125");
+        }
+        String key = words.get(0).toLowerCase(Locale.ROOT);
+        Meter meter = context.state
+                .kit()
+                .meter(key)
+                .orElseThrow(() -> new CommandRejected(context.state.kit().whyNot(Kit.Sort.METERS, key)));
+        Optional<ExposureTime> preset =
+                words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.MeterSelected(key, preset)));
+        ShootState after = context.after(entries);
+        String text =
+                "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
+        return context.does(entries, after, context.state(after, text, List.of()), List.of());
+    }
+
+    Outcome reading(List<String> words) {
+        if (words.isEmpty()) {
+            return again();
+        }
+        Meter meter = context.state.meter();
+        Reading reading = ReadingParser.read(
+                context.line,
+                words,
+                meter,
+                context.state.day().preset(),
+                context.state.roll().map(it -> it.film().index()),
+                context.now);
+        List<JournalEntry> entries = new ArrayList<>();
+        reading.preset()
+                .ifPresent(it ->
+                        entries.add(new JournalEntry.OnDay(new DayEvent.MeterSelected(meter.key(), Optional.of(it)))));
+        reading = dated(reading);
+        return reading.flash().isPresent()
+                ? new FlashCommand(context).measured(reading, entries)
+                : light(reading, meter, entries);
+    }
+
+    /** A reading near sunset is called old sooner, where the place of the shoot is known. */
+    private Reading dated(Reading reading) {
+        Optional<Position> position = context.state.day().job().position();
+        return position.isEmpty()
+                ? reading
+                : new Reading(
+                        reading.light().map(it -> it.fresh(Sun.freshMinutes(position.get(), it.at()))),
+                        reading.flash(),
+                        reading.flashIndex(),
+                        reading.lowestEv(),
+                        reading.preset());
+    }
+
+    private Outcome again() {
+        Optional<FlashLight> flash = context.state.day().flash();
+        if (flash.isPresent() && (context.state.day().light().isEmpty() || isFlashNewer())) {
+            Json.Obj fields =
+                    StatusText.json(context.state).and("flashLight", flash.get().aperture());
+            return context.does(
+                    List.of(),
+                    context.before,
+                    new Outcome.Answer(
+                            "light",
+                            FlashCommand.words(flash.get()) + ", "
+                                    + StatusText.age(flash.get().at(), context.now) + ".",
+                            fields,
+                            List.of()),
+                    List.of());
+        }
+        Light light = context.state
+                .day()
+                .light()
+                .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
+        Optional<AdviceRequest> asking = StatusText.asking(context.state);
+        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        String text = StatusText.light(light, context.now) + "." + best(advice);
+        return context.does(
+                List.of(),
+                context.before,
+                new Outcome.Answer("light", text, fields(context.state, light, asking, advice, List.of()), List.of()),
+                List.of());
+    }
+
+    /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
+    private boolean isFlashNewer() {
+        List<JournalStep> steps = context.state.happened();
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            for (JournalEntry entry : steps.get(i).entries()) {
+                if (entry instanceof JournalEntry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.FlashMetered lit
+                        && context.state.day().flash().equals(Optional.of(lit.flash()))) {
+                    return true;
+                }
+                if (entry instanceof JournalEntry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.LightMetered lit
+                        && context.state.day().light().equals(Optional.of(lit.light()))) {
+                    return false;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static String best(Advice advice) {
+        return advice.bestOne()
+                .flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + "."))
+                .orElse("");
+    }
+
+    private Outcome light(Reading reading, Meter meter, List<JournalEntry> entries) {
+        Light light = reading.light().orElseThrow();
+        Optional<AdviceRequest> asking = StatusText.asking(context.state);
+        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        List<Warning> warnings = warnings(light, meter, asking);
+        new ClockShiftNotes(context).reading(entries).ifPresent(warnings::add);
+        entries.add(new JournalEntry.OnDay(new DayEvent.LightMetered(
+                light, meter.key(), warnings.stream().map(Warning::code).toList())));
+        String chosen = "";
+        if (asking.isPresent() && !context.camera().isAutomatic()) {
+            Camera camera = context.camera();
+            InHand inHand = context.state.inHand(camera);
+            OptionalDouble now = error(light, asking.get());
+            Optional<Suggestion> best = withinAStop(advice);
+            boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get()) && keepsHold(inHand);
+            boolean nothingBetter = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
+            if (FlashCommand.leads(context.state)) {
+                chosen = besideFlash(light, asking.get(), entries, warnings);
+            } else if (right || nothingBetter) {
+                chosen = " The setting in hand stays: "
+                        + pair(inHand.setting().aperture(), inHand.setting().time()) + ", "
+                        + Stops.error(now.getAsDouble()) + ".";
+                best.filter(it -> !right).ifPresent(it -> warnings.addAll(it.warnings()));
+            } else if (best.isPresent()) {
+                Suggestion row = best.get();
+                entries.add(new JournalEntry.OnDay(new DayEvent.Changed(
+                        camera.key(),
+                        inHand.with(SettingPatch.aperture(row.aperture())
+                                .and(SettingPatch.time(row.time().orElseThrow()))))));
+                chosen = " Set: " + pair(Optional.of(row.aperture()), row.time()) + ", "
+                        + Stops.error(row.errorStops().getAsDouble()) + "." + notHeld(inHand, row);
+                warnings.addAll(row.warnings());
+            } else {
+                chosen = " No setting comes within a stop; the one in hand stays"
+                        + now.stream()
+                                .mapToObj(it -> ", " + Stops.error(it))
+                                .findFirst()
+                                .orElse("") + "."
+                        + Alternatives.of(asking.get(), light, context.state.kit()).stream()
+                                .findFirst()
+                                .map(it -> " What would fit: " + it + "; why says more.")
+                                .orElse("");
+                advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
+            }
+        } else if (asking.isEmpty()) {
+            chosen = context.state.place().isEmpty()
+                    ? " No camera in hand."
+                    : " No film in " + context.state.place().get() + ".";
+        }
+        ShootState after = context.after(entries);
+        String text = StatusText.light(light, context.now) + "." + chosen + sharp(after, advice)
+                + zones(reading, light, asking)
+                + (after.inHand().setting().flash() ? FlashCommand.ambientWords(after) : "");
+        return context.does(
+                entries,
+                after,
+                new Outcome.Answer(
+                        "light",
+                        text,
+                        fields(after, light, asking, advice, context.unsilenced(warnings)),
+                        context.unsilenced(warnings)),
+                List.of());
+    }
+
+    /**
+     * While a flash reading leads, its aperture stays, and the time only as far as the flash and the light that is
+     * there need it.
+     */
+    private String besideFlash(Light light, AdviceRequest asking, List<JournalEntry> entries, List<Warning> warnings) {
+        Camera camera = context.camera();
+        InHand inHand = context.state.inHand(camera);
+        Optional<ExposureTime> time = FlashCommand.besideFlash(camera, asking, light);
+        boolean stays = time.equals(inHand.setting().time());
+        if (!stays) {
+            entries.add(new JournalEntry.OnDay(
+                    new DayEvent.Changed(camera.key(), inHand.with(SettingPatch.time(time.orElseThrow())))));
+        }
+        time.ifPresent(it -> ExposureWarnings.ofTime(
+                it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
+        double flash = asking.path()
+                .flashError(
+                        context.state.day().flash().orElseThrow(),
+                        asking.setting().aperture().orElseThrow());
+        return (stays ? " The setting in hand stays: " : " Set: ")
+                + pair(asking.setting().aperture(), time) + ", flash " + Stops.error(flash) + ".";
+    }
+
+    /** What is sharp at the aperture in hand, where a distance is known. */
+    private static String sharp(ShootState after, Advice advice) {
+        return after.inHand()
+                .setting()
+                .aperture()
+                .flatMap(at -> advice.suggestions().stream()
+                        .filter(it -> AdviceExplanation.same(it.aperture(), at))
+                        .findFirst())
+                .flatMap(Suggestion::depth)
+                .map(it -> " Sharp from " + StatusText.depth(it) + ".")
+                .orElse("");
+    }
+
+    /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
+    private static Optional<Suggestion> withinAStop(Advice advice) {
+        List<Suggestion> rows = new ArrayList<>(advice.bestOne().stream().toList());
+        advice.suggestions().stream()
+                .filter(it -> it.errorStops().isPresent())
+                .sorted(Comparator.comparingDouble(
+                        it -> Math.abs(it.errorStops().getAsDouble())))
+                .forEach(rows::add);
+        return rows.stream()
+                .filter(it -> it.errorStops().isPresent()
+                        && !Stops.above(Math.abs(it.errorStops().getAsDouble()), 1))
+                .findFirst();
+    }
+
+    private Json.Obj fields(
+            ShootState after, Light light, Optional<AdviceRequest> asking, Advice advice, List<Warning> warnings) {
+        AdviceRequest about = asking.orElseGet(() -> new AdviceRequest(
+                context.state.camera(),
+                context.state.inHand().setting(),
+                context.state.inHand().hold(),
+                Optional.empty(),
+                FilmSpeed.ISO_100,
+                0,
+                context.state.meter()));
+        List<Warning> ofReading = warnings.stream()
+                .filter(it -> it.code() == Warning.Code.SPAN
+                        || it.code() == Warning.Code.CAMERA_METER
+                        || it.code() == Warning.Code.SUN
+                        || it.code() == Warning.Code.CLOCK
+                        || it.code() == Warning.Code.METER_SPEED)
+                .toList();
+        return Json.object()
+                .and("advice", about.json(light, advice, ofReading))
+                .and("aperture", after.inHand().setting().aperture().map(Object::toString))
+                .and("time", after.inHand().setting().time().map(Object::toString))
+                .and("errorStops", AdviceRequest.exact(StatusText.errorInHand(after)));
+    }
+
+    private static String pair(Optional<Aperture> aperture, Optional<ExposureTime> time) {
+        return FrameArguments.words(aperture, time, SettingPatch.NOTHING);
+    }
+
+    private OptionalDouble error(Light light, AdviceRequest asking) {
+        var setting = asking.setting();
+        return setting.aperture().isEmpty() || setting.time().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(asking.path()
+                        .error(
+                                light.ev100(),
+                                setting.aperture().get(),
+                                setting.time().get()));
+    }
+
+    /** Within a third of a stop; on negative film up to two thirds over. */
+    private static boolean isRight(double error, AdviceRequest asking) {
+        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, asking.mostOver());
+    }
+
+    private static boolean isIn(InHand inHand, Suggestion row) {
+        return inHand.setting().aperture().equals(Optional.of(row.aperture()))
+                && inHand.setting().time().equals(row.time());
+    }
+
+    /** A held aperture that gave way to a row that nothing speaks against is not given up in silence. */
+    private static String notHeld(InHand inHand, Suggestion row) {
+        Optional<Aperture> held = inHand.hold().flatMap(it -> it.aperture());
+        return held.isEmpty() || Math.abs(held.get().stops() - row.aperture().stops()) < 1e-6
+                ? ""
+                : " Not at " + held.get() + ", which is held: why says why.";
+    }
+
+    private static boolean keepsHold(InHand inHand) {
+        return inHand.hold().isEmpty()
+                || inHand.hold()
+                        .get()
+                        .aperture()
+                        .map(it -> inHand.setting().aperture().equals(Optional.of(it)))
+                        .orElseGet(() -> inHand.setting()
+                                .time()
+                                .equals(inHand.hold().get().time()));
+    }
+
+    /** What must be said about a reading, and was not said before. */
+    private List<Warning> warnings(Light light, Meter meter, Optional<AdviceRequest> asking) {
+        List<Warning> all = new ArrayList<>();
+        Optional<Roll> roll = context.state.roll();
+        roll.filter(it -> EntryWarnings.isOther(light, it) && !EntryWarnings.wasSaid(light, context.state, context.now))
+                .ifPresent(it -> all.add(EntryWarnings.meterSpeed(light, it)));
+        ExposureWarnings.span(light.spanStops(), roll.map(it -> it.film().stock()))
+                .ifPresent(all::add);
+        AdviceRequest about = asking.orElse(null);
+        if (light.method() == Light.Method.CAMERA && !saidToday(Warning.Code.CAMERA_METER)) {
+            (about == null
+                            ? new AdviceRequest(
+                                    Optional.empty(),
+                                    Setting.NONE,
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    FilmSpeed.ISO_100,
+                                    0,
+                                    meter)
+                            : about)
+                    .warnings(light).stream()
+                            .filter(it -> it.code() == Warning.Code.CAMERA_METER)
+                            .forEach(all::add);
+        }
+        boolean wasBright = context.state
+                .day()
+                .light()
+                .flatMap(it -> ExposureWarnings.sun(it.ev100()))
+                .isPresent();
+        if (!wasBright) {
+            ExposureWarnings.sun(light.ev100()).ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** Whether a warning was given with a reading today. */
+    private boolean saidToday(Warning.Code code) {
+        for (JournalStep step : context.state.happened()) {
+            for (JournalEntry entry : step.entries()) {
+                if (entry instanceof JournalEntry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.LightMetered lit
+                        && lit.said().contains(code)
+                        && step.at().toLocalDate().equals(context.now.toLocalDate())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Why the best suggestion is the best; where none serves, what would. */
+    Outcome why(List<String> words) {
+        CommandContext.alone("why", words);
+        Camera camera = context.camera();
+        context.roll();
+        if (camera.isAutomatic()) {
+            throw new CommandRejected(camera.name() + " sets itself: there is nothing to choose");
+        }
+        Light light = context.state
+                .day()
+                .light()
+                .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
+        AdviceRequest asking = StatusText.asking(context.state).orElseThrow();
+        Advice advice = asking.advice(light);
+        if (advice.suggestions().isEmpty()) {
+            throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
+        }
+        String text = AdviceExplanation.words(asking, light, advice);
+        if (Alternatives.areNeeded(asking, advice)) {
+            List<String> remedies = Alternatives.of(asking, light, context.state.kit());
+            text += remedies.isEmpty()
+                    ? " Nothing here fits better."
+                    : " What would fit: " + String.join("; ", remedies) + ".";
+        }
+        return context.does(
+                List.of(),
+                context.before,
+                new Outcome.Answer(
+                        "light", text, fields(context.state, light, Optional.of(asking), advice, List.of()), List.of()),
+                List.of());
+    }
+
+    /** Several readings as zones: how far apart, what the shadows ask for, and what the highlights get then. */
+    private static String zones(Reading reading, Light light, Optional<AdviceRequest> asking) {
+        if (reading.lowestEv().isEmpty()
+                || asking.isEmpty()
+                || asking.get().stock().isEmpty()
+                || light.zone().isPresent() && light.zone().getAsInt() != 5) {
+            return "";
+        }
+        double span = light.spanStops().orElse(0);
+        Light shadows = new Light(
+                new ExposureValue(reading.lowestEv().getAsDouble()),
+                light.method(),
+                light.typed(),
+                OptionalDouble.empty(),
+                light.zone(),
+                light.index(),
+                light.at());
+        Optional<Suggestion> row = withinAStop(asking.get().advice(shadows));
+        if (row.isEmpty() || row.get().overBoxStops().isEmpty()) {
+            return "";
+        }
+        Stock stock = asking.get().stock().get();
+        double highlights =
+                row.get().overBoxStops().getAsDouble() + span + asking.get().pushStops();
+        double past = highlights - stock.overStops();
+        return " Shadows at " + shadows.ev100() + " ask for "
+                + pair(Optional.of(row.get().aperture()), row.get().time()) + "; the highlights, " + Stops.words(span)
+                + " up, then get " + Stops.words(highlights) + (highlights < 0 ? " under" : " over")
+                + " box speed, and this film bears " + Stops.words(stock.overStops())
+                + (Stops.above(past, 0) ? ": " + Stops.words(past) + " too much" : "") + ".";
+    }
+}

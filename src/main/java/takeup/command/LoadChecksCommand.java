@@ -1,0 +1,108 @@
+package takeup.command;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.advice.LoadChecks;
+import takeup.day.DayEvent;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.kit.Json;
+import takeup.prompt.CommandRejected;
+import takeup.roll.LoadCheck;
+import takeup.roll.RollEvent;
+
+/**
+ * The load routine on the prompt: {@code yes} and {@code no} answer the look that stands, {@code routine on|off|skip}.
+ */
+final class LoadChecksCommand {
+    private final CommandContext context;
+
+    LoadChecksCommand(CommandContext in) {
+        this.context = in;
+    }
+
+    Outcome routine(List<String> words) {
+        if (words.isEmpty()) {
+            Optional<LoadChecks> now = LoadChecks.of(context.state);
+            String text = now.map(it ->
+                            "Load routine of " + it.roll().id() + ", " + it.question() + " yes, no, or routine skip.")
+                    .orElse("The load routine is "
+                            + (context.state.day().routine()
+                                    ? "on: three looks after the first roll of the day in each camera or back."
+                                    : "off."));
+            return new Outcome.Accepted(
+                    List.of(),
+                    context.before,
+                    new Outcome.Answer("routine", text, fields(context.state), List.of()),
+                    Outcome.ScreenAction.NOTHING,
+                    List.of());
+        }
+        String word = CommandContext.one("routine", words, "routine off");
+        return switch (word) {
+            case "on", "off" -> turn(word.equals("on"));
+            case "skip" -> answered(standing(), LoadCheck.Answer.SKIPPED);
+            default -> throw new CommandRejected("routine on, off or skip, not " + word);
+        };
+    }
+
+    private Outcome turn(boolean on) {
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.RoutineSet(on)));
+        ShootState after = context.after(entries);
+        return context.does(
+                entries,
+                after,
+                new Outcome.Answer(
+                        "routine",
+                        on
+                                ? "The load routine is on: three looks after the first roll of the day in each "
+                                        + "camera or back."
+                                : "The load routine is off, also on the days to come.",
+                        fields(after),
+                        List.of()),
+                List.of());
+    }
+
+    Outcome answer(String word, List<String> rest) {
+        CommandContext.alone(word, rest);
+        return answered(standing(), word.equals("yes") ? LoadCheck.Answer.YES : LoadCheck.Answer.NO);
+    }
+
+    private LoadChecks standing() {
+        return LoadChecks.of(context.state).orElseThrow(() -> new CommandRejected("nothing was asked"));
+    }
+
+    private Outcome answered(LoadChecks routine, LoadCheck.Answer answer) {
+        List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.Checked(routine.beat(), answer));
+        ShootState after = context.after(entries);
+        Optional<LoadChecks> next = LoadChecks.of(after);
+        String text = routine.roll().id() + ": "
+                + switch (answer) {
+                    case YES ->
+                        switch (routine.beat()) {
+                                    case FILM -> "the right film at the right index";
+                                    case METER ->
+                                        "the meter says "
+                                                + routine.roll().film().index();
+                                    case MOVING -> "the film moves";
+                                }
+                                + ", and that is on record."
+                                + next.map(it -> " Next, " + it.question()).orElse("");
+                    case NO -> routine.afterNo();
+                    case SKIPPED -> "the load routine is skipped, and that is on record.";
+                };
+        Json.Obj fields = CommandContext.fields(after.rolls().get(routine.roll().id()))
+                .and("check", routine.beat())
+                .and("answer", answer)
+                .and("next", next.map(LoadChecks::question));
+        return context.does(entries, after, new Outcome.Answer("routine", text, fields, List.of()), List.of());
+    }
+
+    private static Json.Obj fields(ShootState s) {
+        Optional<LoadChecks> now = LoadChecks.of(s);
+        return Json.object()
+                .and("on", s.day().routine())
+                .and("roll", now.map(it -> it.roll().id()))
+                .and("check", now.map(LoadChecks::beat))
+                .and("next", now.map(LoadChecks::question));
+    }
+}

@@ -1,0 +1,196 @@
+package takeup.command;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.advice.AdviceRequest;
+import takeup.advice.NextMoment;
+import takeup.day.DayEvent;
+import takeup.day.Moment;
+import takeup.day.Plan;
+import takeup.day.ShootInfo;
+import takeup.exposure.Plain;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.kit.Json;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.DateTimeParser;
+import takeup.prompt.MomentParser;
+import takeup.prompt.Tokens;
+
+/**
+ * The key moments: {@code plan 16:30 Prize-giving wants 12}, {@code plan 3 16:45} for another time, {@code plan late
+ * 20} for all that are to come, {@code plan drop 3}.
+ */
+public final class PlanCommand {
+    private static final int LATEST = 600;
+    private static final int MOST = 200;
+
+    private final CommandContext context;
+
+    PlanCommand(CommandContext in) {
+        this.context = in;
+    }
+
+    Outcome read(List<String> rest) {
+        List<String> words = DateTimeParser.of(context.textAfterWords(1));
+        String first = DateTimeParser.small(words.get(0));
+        if (first.equals("drop")) {
+            return drop(rest.subList(1, rest.size()));
+        }
+        if (first.equals("late") || first.equals("early")) {
+            return late(first, rest.subList(1, rest.size()));
+        }
+        boolean isNumber = first.length() < 3 && Tokens.number(first).isPresent();
+        return isNumber ? change(first, words) : add(words);
+    }
+
+    private Outcome add(List<String> words) {
+        Plan plan = context.state.day().job().plan();
+        Moment moment = MomentParser.read(words, plan.last() + 1, date(), context.now.toLocalDate(), context::place);
+        LocalDateTime now = context.now.toLocalDateTime();
+        if (moment.at().plus(Moment.LASTS).isBefore(now)) {
+            context.confirm(Optional.of(DateTimeParser.clock(moment.at().toLocalTime()) + " on "
+                    + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)"));
+        }
+        return planned(context, List.of(moment), words(moment, now));
+    }
+
+    /** The day of the shoot that is open, unless it is over. */
+    private LocalDate date() {
+        return context.state
+                .day()
+                .job()
+                .occasion()
+                .map(ShootInfo::date)
+                .filter(it -> it.isAfter(context.now.toLocalDate()))
+                .orElse(context.now.toLocalDate());
+    }
+
+    /** Moments into the plan, as one step. */
+    static Outcome.Accepted planned(CommandContext in, List<Moment> moments, String words) {
+        if (in.state.day().job().plan().moments().size() + moments.size() > MOST) {
+            throw new CommandRejected("a plan holds up to " + MOST + " moments");
+        }
+        List<JournalEntry> entries = new ArrayList<>();
+        moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.Planned(it))));
+        ShootState after = in.after(entries);
+        Json.Obj fields = moments.size() == 1
+                ? json(moments.get(0))
+                : Json.object()
+                        .and("moments", moments.stream().map(PlanCommand::json).toList());
+        return in.does(entries, after, new Outcome.Answer("plan", words + ".", fields, List.of()), List.of());
+    }
+
+    private Outcome change(String number, List<String> words) {
+        Moment moment = moment(number);
+        if (words.size() != 2) {
+            throw new CommandRejected("plan " + number + " takes its new time: plan " + number + " 16:45");
+        }
+        LocalTime time = DateTimeParser.time(words.get(1))
+                .orElseThrow(() -> new CommandRejected(words.get(1) + " is no time of day: plan " + number + " 16:45"));
+        Moment moved = moment.at(moment.at().toLocalDate().atTime(time));
+        return planned(context, List.of(moved), words(moved, context.now.toLocalDateTime()));
+    }
+
+    private Moment moment(String number) {
+        Plan plan = context.state.day().job().plan();
+        return Tokens.number(number)
+                .filter(it -> it == Math.rint(it))
+                .map(Double::intValue)
+                .flatMap(plan::moment)
+                .orElseThrow(() -> new CommandRejected("no moment in the plan has the number " + number
+                        + (plan.moments().isEmpty() ? ": nothing is planned" : ": plan shows them")));
+    }
+
+    private Outcome late(String word, List<String> rest) {
+        String typed = rest.size() == 1 ? rest.get(0) : "";
+        String number = typed.endsWith("min") ? typed.substring(0, typed.length() - 3) : typed;
+        int minutes = Tokens.number(number)
+                .filter(it -> it == Math.rint(it) && it >= 1 && it <= LATEST)
+                .map(Double::intValue)
+                .orElseThrow(() -> new CommandRejected("how many minutes? plan " + word + " 20; up to " + LATEST));
+        LocalDateTime now = context.now.toLocalDateTime();
+        List<Moment> moved = new ArrayList<>();
+        for (Moment moment : context.state.day().job().plan().ahead(now, context.now.toLocalDate())) {
+            if (moment.at().isAfter(now)) {
+                moved.add(moment.at(moment.at().plusMinutes(word.equals("late") ? minutes : -minutes)));
+            }
+        }
+        if (moved.isEmpty()) {
+            throw new CommandRejected("no moment is still to come today");
+        }
+        return planned(
+                context,
+                moved,
+                (moved.size() == 1 ? "1 moment" : moved.size() + " moments") + " " + minutes + " min "
+                        + (word.equals("late") ? "later" : "earlier") + "; next " + words(moved.get(0), now));
+    }
+
+    private Outcome drop(List<String> rest) {
+        Moment moment = moment(CommandContext.one("plan drop", rest, "plan drop 3"));
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Unplanned(moment.number())));
+        ShootState after = context.after(entries);
+        return context.does(
+                entries,
+                after,
+                new Outcome.Answer("plan", moment.name() + " is out of the plan.", json(moment), List.of()),
+                List.of());
+    }
+
+    /** A moment in words: {@code 3, 16:30 Prize-giving, wants 12, must, 645 back 2, EV 12, in 1 h 24 min}. */
+    static String words(Moment moment, LocalDateTime now) {
+        boolean otherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
+        long minutes = moment.minutesFrom(now);
+        return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "")
+                + DateTimeParser.clock(moment.at().toLocalTime()) + " " + moment.name()
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "")
+                + where(moment).map(it -> ", " + it).orElse("")
+                + light(moment).map(it -> ", " + it).orElse("")
+                + (otherDay || minutes <= 0 ? "" : ", in " + DateTimeParser.minutes(minutes));
+    }
+
+    public static Optional<String> where(Moment moment) {
+        return moment.camera()
+                .map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
+    }
+
+    public static Optional<String> light(Moment moment) {
+        return moment.ev100().isPresent()
+                ? Optional.of("EV " + Plain.digits(moment.ev100().getAsDouble(), 3))
+                : Optional.empty();
+    }
+
+    public static Json.Obj json(Moment moment) {
+        return Json.object()
+                .and("number", moment.number())
+                .and(
+                        "at",
+                        moment.at().toLocalDate() + "T"
+                                + DateTimeParser.clock(moment.at().toLocalTime()))
+                .and("name", moment.name())
+                .and("wants", moment.wants() == 0 ? Optional.empty() : Optional.of(moment.wants()))
+                .and("must", moment.must())
+                .and("camera", moment.camera())
+                .and("back", moment.back())
+                .and("ev100", AdviceRequest.exact(moment.ev100()));
+    }
+
+    /** All that is planned and not over, in one sentence. */
+    static String sentence(ShootState s, OffsetDateTime now) {
+        List<Moment> moments = s.day().job().plan().moments();
+        if (moments.isEmpty()) {
+            return "Nothing is planned: plan 16:30 Prize-giving wants 12.";
+        }
+        List<String> all = new ArrayList<>();
+        moments.forEach(it -> all.add(words(it, now.toLocalDateTime())));
+        return String.join("; ", all) + "."
+                + NextMoment.of(s, now)
+                        .map(it -> " " + CommandContext.upper(it.line()) + ".")
+                        .orElse("");
+    }
+}

@@ -1,0 +1,68 @@
+package takeup.command;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.kit.Json;
+import takeup.prompt.CommandRejected;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+
+/**
+ * Lines about the slate: {@code slate} logs the frame that it is photographed on and shows it, {@code slate show} shows
+ * it again.
+ */
+final class SlateCommand {
+    private final CommandContext context;
+
+    SlateCommand(CommandContext in) {
+        this.context = in;
+    }
+
+    Outcome read(List<String> rest, Optional<String> note) {
+        if (rest.isEmpty()) {
+            Outcome.Accepted logged = new FrameCommands(context).slate(note);
+            Outcome.Answer said = logged.answer();
+            String text = said.text() + " Photograph this sheet; undo takes it back.";
+            return new Outcome.Accepted(
+                    logged.entries(),
+                    logged.after(),
+                    new Outcome.Answer(said.event(), text, said.fields(), said.warnings()),
+                    Outcome.ScreenAction.SHOW_SLATE,
+                    List.of());
+        }
+        String word = CommandContext.one("slate", rest, "slate show");
+        if (!word.equals("show") && !word.equals("clock")) {
+            throw new CommandRejected(
+                    "slate alone logs a frame and shows the sheet to photograph; slate show shows it again, "
+                            + "slate clock the time of day");
+        }
+        if (note.isPresent()) {
+            throw new CommandRejected("slate " + word + " logs nothing, so it takes no note");
+        }
+        if (word.equals("clock")) {
+            return new Outcome.Accepted(
+                    List.of(),
+                    context.before,
+                    new Outcome.Answer(
+                            "state",
+                            "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
+                            Json.object().and("at", context.now),
+                            List.of()),
+                    Outcome.ScreenAction.SHOW_CLOCK,
+                    List.of());
+        }
+        Roll roll = context.roll();
+        Frame slate = roll.newest(Frame.Kind.SLATE)
+                .orElseThrow(() -> new CommandRejected("no slate on " + roll.id() + " yet: slate logs one"));
+        return new Outcome.Accepted(
+                List.of(),
+                context.before,
+                new Outcome.Answer(
+                        "state",
+                        "The slate of " + roll.id() + " is frame " + slate.number() + ".",
+                        Json.object().and("roll", roll.id()).and("frame", slate.number()),
+                        List.of()),
+                Outcome.ScreenAction.SHOW_SLATE,
+                List.of());
+    }
+}

@@ -1,0 +1,110 @@
+package takeup.command;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.day.DayEvent;
+import takeup.day.InHand;
+import takeup.day.Timer;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.Json;
+import takeup.report.StatusText;
+import takeup.roll.ExposureResult;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
+
+/**
+ * The bulb timer: {@code time} starts it on the camera in hand, {@code time} again stops it and puts what it showed in
+ * hand.
+ */
+final class TimeCommand {
+    /** Up to so many seconds a tenth is kept, as a thumb can; beyond it whole seconds. */
+    private static final double TENTHS_UP_TO = 10;
+
+    private final CommandContext context;
+
+    TimeCommand(CommandContext in) {
+        this.context = in;
+    }
+
+    Outcome time(List<String> words) {
+        CommandContext.alone("time", words);
+        Camera camera = context.camera();
+        Timer running = context.state.day().timers().get(camera.key());
+        return running == null ? start(camera) : stop(camera, running);
+    }
+
+    private Outcome start(Camera camera) {
+        Timer timer = new Timer(context.nowMillis, target());
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStarted(camera.key(), timer)));
+        ShootState after = context.after(entries);
+        String until = timer.targetSeconds().isPresent()
+                ? "the bell rings at "
+                        + ExposureTime.words(timer.targetSeconds().getAsDouble()) + "; "
+                : "";
+        return context.does(
+                entries,
+                after,
+                context.state(
+                        after, "The timer runs on " + camera.key() + ": " + until + "time again stops it.", List.of()),
+                List.of());
+    }
+
+    /** The corrected time for the aperture in hand as it is said, else the time in hand; from a second on. */
+    private OptionalDouble target() {
+        Setting setting = context.setting();
+        Optional<Roll> roll = context.state.roll();
+        OptionalDouble wanted =
+                setting.time().map(it -> OptionalDouble.of(it.exactSeconds())).orElse(OptionalDouble.empty());
+        if (roll.isPresent()
+                && context.state.day().light().isPresent()
+                && setting.aperture().isPresent()) {
+            wanted = ExposureResult.path(roll.get().film(), setting)
+                    .corrected(
+                            context.state.day().light().get().ev100(),
+                            setting.aperture().get());
+            wanted = wanted.stream()
+                    .map(it -> it < 9.95 ? it : ExposureTime.counted(it))
+                    .findFirst();
+        }
+        return wanted.isPresent() && !Stops.above(0, Stops.of(wanted.getAsDouble())) ? wanted : OptionalDouble.empty();
+    }
+
+    private Outcome stop(Camera camera, Timer timer) {
+        if (timer.since().isAfter(context.nowMillis)) {
+            List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
+            ShootState after = context.after(entries);
+            return context.does(
+                    entries,
+                    after,
+                    context.state(
+                            after,
+                            "The timer on " + camera.key()
+                                    + " stopped. The clock went back while it ran, so how long it was is not known: "
+                                    + "type the time, such as set b27s.",
+                            List.of()),
+                    List.of());
+        }
+        double elapsed = timer.elapsed(context.nowMillis);
+        double seconds = elapsed < TENTHS_UP_TO
+                ? Math.max(0.1, Plain.rounded(Math.rint(elapsed * 10) / 10, 3))
+                : Math.rint(elapsed);
+        ExposureTime time = ExposureTime.literal(seconds);
+        InHand inHand = context.state.inHand(camera).with(SettingPatch.time(time));
+        List<JournalEntry> entries = List.of(
+                new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand)),
+                new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
+        ShootState after = context.after(entries);
+        OptionalDouble error = StatusText.errorInHand(after);
+        Json.Obj fields = StatusText.json(after).and("seconds", seconds);
+        String text = "The timer on " + camera.key() + " stopped: " + time + " is in hand"
+                + (error.isPresent() ? ", " + Stops.error(error.getAsDouble()) : "") + "; a point alone logs it.";
+        return context.does(entries, after, new Outcome.Answer("state", text, fields, List.of()), List.of());
+    }
+}

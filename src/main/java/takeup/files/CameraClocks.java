@@ -1,0 +1,86 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import takeup.cli.Subcommands;
+import takeup.journal.Archive;
+import takeup.journal.Folders;
+import takeup.journal.IoErrorText;
+import takeup.kit.Json;
+import takeup.kit.JsonText;
+import takeup.scans.CameraClock;
+
+/** What is known of the clocks of digital cameras: {@code clocks.json} in the data folder, replaced as a whole. */
+public final class CameraClocks {
+    /** The file as it is named in messages. */
+    public static final String NAME = "clocks.json";
+
+    private static final long LARGEST = 1 << 20;
+
+    private CameraClocks() {}
+
+    /** The clocks by camera; none where there is no file. */
+    public static Map<String, CameraClock> of(Path folder) throws IOException {
+        Path file = folder.resolve(NAME);
+        if (!Files.exists(file)) {
+            return Map.of();
+        }
+        if (Files.size(file) > LARGEST) {
+            throw new Subcommands.CommandFailed(1, NAME + " is larger than any list of clocks can be");
+        }
+        try {
+            Map<String, CameraClock> clocks = new TreeMap<>();
+            Json.Obj whole = (Json.Obj) JsonText.read(Files.readString(file));
+            for (Json each : ((Json.Arr) whole.field("clocks").orElseThrow()).items()) {
+                Json.Obj clock = (Json.Obj) each;
+                OffsetDateTime found = OffsetDateTime.parse(text(clock, "foundAt"));
+                CameraClock one = new CameraClock(
+                        text(clock, "camera"),
+                        (long) ((Json.Num) clock.field("behindSeconds").orElseThrow()).value(),
+                        found.getOffset(),
+                        found);
+                clocks.put(one.camera(), one);
+            }
+            return clocks;
+        } catch (JsonText.NotJson | ClassCastException | java.util.NoSuchElementException | DateTimeException e) {
+            throw new Subcommands.CommandFailed(
+                    1,
+                    NAME
+                            + " cannot be read: move it away, and photograph the clock again (takeup digital "
+                            + "--clock FILE)");
+        }
+    }
+
+    private static String text(Json.Obj clock, String field) {
+        return ((Json.Text) clock.field(field).orElseThrow()).value();
+    }
+
+    /** Keeps one more, in place of what was known of that camera. */
+    public static void keep(Archive archive, CameraClock clock) throws IOException {
+        try (JournalStore held = JournalStore.take(archive)) {
+            Map<String, CameraClock> clocks = new TreeMap<>(of(held.archive().folder()));
+            clocks.put(clock.camera(), clock);
+            List<Json> all = new ArrayList<>();
+            clocks.values()
+                    .forEach(it -> all.add(Json.object()
+                            .and("camera", it.camera())
+                            .and("behindSeconds", it.behindSeconds())
+                            .and("foundAt", it.foundAt())));
+            String text = JsonText.pretty(Json.object()
+                    .and("format", "takeup-clocks")
+                    .and("version", 1)
+                    .and("clocks", all));
+            Folders.replace(held.archive().folder().resolve(NAME), text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new Subcommands.CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.List;
+import takeup.handoff.RollJson;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.journal.Archive;
+import takeup.journal.Writer;
+import takeup.review.ReviewEvent;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
+
+/** Steps and rolls to the disk, in the settled order: records forced, then the export, then the move. */
+public final class JournalStore implements AutoCloseable {
+    private final Archive archive;
+    private final Writer writer;
+
+    private JournalStore(Archive archive, Writer writer) {
+        this.archive = archive;
+        this.writer = writer;
+    }
+
+    /** Takes the data folder to write in. */
+    public static JournalStore take(Archive archive) throws IOException {
+        return new JournalStore(archive, Writer.take(archive));
+    }
+
+    public Archive archive() {
+        return archive;
+    }
+
+    /** The numbers of the rolls that were there when the folder was taken. */
+    RollNumbers rolls() {
+        return writer.rolls();
+    }
+
+    /** Removes what a program that died left half written, as far as the start did not: for a quiet moment. */
+    public void sweep() {
+        try {
+            writer.sweep();
+        } catch (IOException e) {
+            // what lies there bears a name that nobody reads, and the next start looks again
+        }
+    }
+
+    /** Writes a step down; once this returns it is on the disk. */
+    public void keep(JournalStep step) throws IOException {
+        Writer.Batch batch = new Writer.Batch(step.step(), step.at());
+        for (JournalEntry entry : step.entries()) {
+            if (entry instanceof JournalEntry.OnRoll onRoll) {
+                batch.add(onRoll.roll(), onRoll.event());
+            } else if (entry instanceof JournalEntry.OnDay onDay) {
+                batch.add(onDay.event());
+            }
+        }
+        writer.append(batch);
+    }
+
+    /** Writes down what was decided about the scans of a roll; once this returns it is on the disk. */
+    public void keep(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
+        writer.append(roll, at, events);
+    }
+
+    /** Keeps what is being typed. */
+    public void draft(String text) throws IOException {
+        writer.draft(text);
+    }
+
+    /** What was put right on the disk, or is about to go wrong: sentences for the photographer, often none. */
+    public List<String> remarks() {
+        return writer.remarks();
+    }
+
+    /** Sees to the export and the place of rolls that were finished, reopened or changed since. */
+    public void settle(List<Roll> rolls) throws IOException {
+        for (Roll roll : rolls) {
+            writer.export(roll.id(), RollJson.text(roll, Version.number()));
+            writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+        }
+    }
+
+    /** Repeats what a crash may have cut short: a finished roll that still lies with the open ones. */
+    public void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
+        IOException first = null;
+        for (Roll roll : rolls) {
+            if (roll.state() == Roll.State.FINISHED && roll.id().letters().equals(archive.writer())) {
+                try {
+                    settle(List.of(roll));
+                } catch (Writer.Later e) {
+                    // said when it was read
+                } catch (IOException e) {
+                    first = first == null ? e : first;
+                }
+            }
+        }
+        if (first != null) {
+            throw first;
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        writer.close();
+    }
+}

@@ -1,0 +1,158 @@
+package takeup.files;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import takeup.handoff.RollJson;
+import takeup.journal.Archive;
+import takeup.journal.Folders;
+import takeup.journal.IoErrorText;
+import takeup.kit.Kit;
+import takeup.order.ExposedRoll;
+import takeup.order.Order;
+import takeup.order.OrderHtml;
+import takeup.order.Unreadable;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/**
+ * Orders on the disk, and the rolls that they are made from: those of the data folder, or any folder with files of
+ * format takeup-roll. The orders lie in {@code orders} of the same folder.
+ *
+ * @param base the data folder, or the folder with the files
+ * @param isLoose whether it is the latter
+ */
+public record OrderFolder(Path base, boolean isLoose) {
+    private static final String ENDING = ".json";
+    /** No roll's and no order's file is larger, in bytes. */
+    private static final long LARGEST = 8_000_000;
+
+    /** What could be read, and what could not, each one sentence with the file's name. */
+    public record Found<T>(List<T> all, List<String> problems) {}
+
+    private interface Reader<T> {
+        T read(String file, String text) throws Unreadable;
+    }
+
+    public Path orders() {
+        return base.resolve("orders");
+    }
+
+    public Path file(Order order, String ending) {
+        return orders().resolve(order.order() + ending);
+    }
+
+    /** Takes the folder to write in. */
+    public Closeable take() throws IOException {
+        if (isLoose) {
+            return Folders.lock(orders().resolve("lock"));
+        }
+        JournalStore disk = JournalStore.take(new Archive(base));
+        return disk::close;
+    }
+
+    /** All orders, oldest first. */
+    public Found<Order> allOrders() {
+        return files(orders(), it -> Order.parse(it).equals(Optional.of(it)), "orders/", (file, text) -> {
+            Order order = Order.read(file, text);
+            if (!file.equals("orders/" + order.order() + ENDING)) {
+                throw new IllegalArgumentException(
+                        file + ":1: it holds " + order.order() + ": give the file its own name back");
+            }
+            return order;
+        });
+    }
+
+    /** The rolls whose numbers are wanted, in the order of their numbers. In a folder with files all are read. */
+    public Found<ExposedRoll> rolls(Predicate<String> wanted) throws IOException {
+        if (isLoose) {
+            Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
+            List<ExposedRoll> all = new ArrayList<>(
+                    found.all.stream().filter(it -> wanted.test(it.roll())).toList());
+            all.sort(java.util.Comparator.comparing(ExposedRoll::roll));
+            return new Found<>(all, found.problems);
+        }
+        Archive archive = new Archive(base);
+        List<ExposedRoll> all = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
+        TreeSet<RollId> ids = new TreeSet<>(archive.finishedRolls());
+        ids.addAll(archive.openRolls());
+        for (RollId id : ids) {
+            if (wanted.test(id.toString())) {
+                roll(archive, id, all, problems);
+            }
+        }
+        return new Found<>(all, problems);
+    }
+
+    private static void roll(Archive archive, RollId id, List<ExposedRoll> all, List<String> problems) {
+        Archive.Opened<RollRecord> opened = archive.roll(id);
+        problems.addAll(opened.problems());
+        Optional<Roll> roll = Roll.of(opened.records());
+        if (roll.isEmpty()) {
+            problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be ordered");
+            return;
+        }
+        try {
+            // The published JSON is all that an order sees of a roll, wherever it comes from.
+            all.add(ExposedRoll.of(id + ENDING, RollJson.text(roll.get(), Version.number())));
+        } catch (Unreadable e) {
+            problems.add(e.getMessage());
+        }
+    }
+
+    private static <T> Found<T> files(Path folder, Predicate<String> wanted, String named, Reader<T> reader) {
+        List<T> all = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
+        List<Path> paths;
+        try (Stream<Path> list = Files.list(folder)) {
+            paths = list.filter(it -> it.getFileName().toString().endsWith(ENDING)
+                            && !it.getFileName().toString().startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (java.nio.file.NoSuchFileException e) {
+            return new Found<>(all, problems);
+        } catch (IOException e) {
+            problems.add(folder + " cannot be read: " + IoErrorText.words(e));
+            return new Found<>(all, problems);
+        }
+        for (Path path : paths) {
+            String name = path.getFileName().toString();
+            if (!wanted.test(name.substring(0, name.length() - ENDING.length()))) {
+                continue;
+            }
+            String file = named + name;
+            try {
+                Kit.File text = ProfileFiles.read(path, file, LARGEST);
+                if (text.problem().isPresent()) {
+                    problems.add(text.problem().get());
+                } else {
+                    all.add(reader.read(file, text.text()));
+                }
+            } catch (Unreadable | IllegalArgumentException e) {
+                problems.add(e.getMessage());
+            }
+        }
+        return new Found<>(all, problems);
+    }
+
+    /**
+     * Writes an order: the page to print, then the file itself. Cut short in between, there is no order yet, and its
+     * number is still free.
+     */
+    public void save(Order order) throws IOException {
+        Folders.replace(
+                file(order, ".html"),
+                OrderHtml.of(order, order.lab().paper(), List.of(), false).getBytes(StandardCharsets.UTF_8));
+        Folders.replace(file(order, ENDING), order.json(Version.number()).getBytes(StandardCharsets.UTF_8));
+    }
+}

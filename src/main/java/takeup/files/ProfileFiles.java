@@ -1,0 +1,118 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import takeup.journal.IoErrorText;
+import takeup.kit.Kit;
+import takeup.kit.ProfileReader;
+
+/**
+ * Profiles from two folders: the photographer's own win over the shipped ones.
+ *
+ * @param own the folder of the photographer's own
+ * @param shipped the folder of the shipped ones
+ */
+public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource {
+    private static final long LARGEST = 1 << 20;
+    private static final String ENDING = ".json";
+
+    /** The shelf of a data folder: its own profiles, and those that came with the program. */
+    public static ProfileFiles of(Path dataFolder) {
+        return new ProfileFiles(dataFolder.resolve("profiles"), DataFolder.profiles());
+    }
+
+    private static String folder(Kit.Sort sort) {
+        return sort.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public List<String> keys(Kit.Sort sort) {
+        TreeSet<String> keys = new TreeSet<>();
+        for (Path folder : List.of(own, shipped)) {
+            names(folder, sort).stream().filter(ProfileFiles::isKey).forEach(keys::add);
+        }
+        return new ArrayList<>(keys);
+    }
+
+    @Override
+    public List<String> strangers(Kit.Sort sort) {
+        return names(own, sort).stream()
+                .filter(it -> !isKey(it))
+                .sorted()
+                .map(it -> folder(sort) + "/" + it + ENDING
+                        + ":1: this name cannot be typed, so the file is not read: a to z, digits, - and _, then "
+                        + ENDING)
+                .toList();
+    }
+
+    /**
+     * A key is typed in any case and its file is named in small letters: on some disks that is the same, on others not.
+     */
+    private static boolean isKey(String name) {
+        return ProfileReader.isKey(name) && name.equals(name.toLowerCase(Locale.ROOT));
+    }
+
+    /** The names of a folder's files without their ending. */
+    private static List<String> names(Path folder, Kit.Sort sort) {
+        try (Stream<Path> files = Files.list(folder.resolve(folder(sort)))) {
+            return files.map(it -> it.getFileName().toString())
+                    .filter(it -> it.endsWith(ENDING))
+                    .map(it -> it.substring(0, it.length() - ENDING.length()))
+                    .toList();
+        } catch (IOException | UncheckedIOException e) {
+            return List.of(); // no such folder: no profiles in it
+        }
+    }
+
+    @Override
+    public Optional<Kit.File> file(Kit.Sort sort, String key) {
+        for (Path folder : List.of(own, shipped)) {
+            Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
+            if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.of(read(path, folder(sort) + "/" + key + ENDING));
+            }
+        }
+        return Optional.empty();
+    }
+
+    static Kit.File read(Path path, String name) {
+        return read(path, name, LARGEST);
+    }
+
+    /** The text of a file of at most so many bytes, or why it cannot be read. */
+    static Kit.File read(Path path, String name, long largest) {
+        try {
+            if (!Files.isRegularFile(path)) {
+                return problem(name, "is no plain file");
+            }
+            if (Files.size(path) > largest) {
+                return problem(name, "is larger than any such file can be");
+            }
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                    .toString();
+            return new Kit.File(name, text.startsWith("\ufeff") ? text.substring(1) : text, Optional.empty());
+        } catch (CharacterCodingException e) {
+            return problem(name, "is not UTF-8: save it as UTF-8");
+        } catch (IOException e) {
+            return problem(name, "cannot be read: " + IoErrorText.words(e));
+        }
+    }
+
+    private static Kit.File problem(String name, String why) {
+        return new Kit.File(name, "", Optional.of(name + ":1: " + why));
+    }
+}

@@ -1,0 +1,32 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+
+/** The version of the program and its date, as the build wrote them down. */
+public final class Version {
+    private Version() {}
+
+    public static String number() {
+        return words()[0];
+    }
+
+    /** The day it was made, {@code 2026-09-12}. */
+    public static String date() {
+        String[] words = words();
+        return words.length > 1 && words[1].length() >= 10 ? words[1].substring(0, 10) : "unknown";
+    }
+
+    private static String[] words() {
+        try (InputStream in = Version.class.getResourceAsStream("/takeup/version.txt")) {
+            return in == null
+                    ? new String[] {"unknown"}
+                    : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                            .strip()
+                            .split("\\s+");
+        } catch (IOException e) {
+            return new String[] {"unknown"};
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import takeup.roll.RollId;
+import takeup.roll.RollNumbers;
+
+/**
+ * The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the
+ * program.
+ */
+final class JournalPlaces {
+    private final FileSystem drive;
+    private final Archive archive;
+    private final RollNumbers rolls;
+    private final Map<Path, Object> keys = new LinkedHashMap<>();
+
+    private JournalPlaces(FileSystem drive, Archive archive, RollNumbers rolls) {
+        this.drive = drive;
+        this.archive = archive;
+        this.rolls = rolls;
+    }
+
+    static JournalPlaces of(FileSystem drive, Archive archive, RollNumbers rolls) throws IOException {
+        JournalPlaces places = new JournalPlaces(drive, archive, rolls);
+        for (Path folder : Archive.folders(archive.folder())) {
+            places.keys.put(folder, drive.key(folder));
+        }
+        return places;
+    }
+
+    /** The rolls that were there then, open and finished. */
+    RollNumbers rolls() {
+        return rolls;
+    }
+
+    /** Whether no roll was ever begun here. */
+    boolean isEmpty() {
+        return rolls.isEmpty();
+    }
+
+    /** Looked at with each frame: where all is well this is one call on the disk. */
+    private Object key(Path folder) throws IOException {
+        try {
+            return drive.key(folder);
+        } catch (IOException e) {
+            if (drive.kind(folder) == FileSystem.Kind.NOTHING) {
+                return "";
+            }
+            throw e;
+        }
+    }
+
+    /**
+     * The journals that went away with a folder, as a sentence; said once. What was written to since the start is back
+     * by now.
+     */
+    Optional<String> gone() throws IOException {
+        boolean same = true;
+        for (Map.Entry<Path, Object> place : keys.entrySet()) {
+            Object now = key(place.getKey());
+            same &= now.equals(place.setValue(now));
+        }
+        if (same) {
+            return Optional.empty();
+        }
+        List<String> gone = new ArrayList<>();
+        for (RollId roll : rolls) {
+            if (drive.kind(archive.open(roll)) == FileSystem.Kind.NOTHING
+                    && drive.kind(archive.finished(roll)) == FileSystem.Kind.NOTHING) {
+                gone.add(roll.toString());
+            }
+        }
+        return gone.isEmpty()
+                ? Optional.empty()
+                : Optional.of("a folder of the journals was moved or deleted by another program, and with it "
+                        + String.join(", ", gone) + ": leave, and put that folder's files back where they were");
+    }
+}

@@ -1,0 +1,196 @@
+package takeup.journal;
+
+import java.io.ByteArrayOutputStream;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads one file of {@link JournalLines} from its first byte to its last. A damaged line is passed over and told of,
+ * what is whole is kept, and what was never confirmed at the end is left out.
+ */
+final class JournalReader {
+    /** So many problems are told one by one; a file full of rubbish must not fill the memory with sentences. */
+    private static final int TOLD = 1000;
+
+    private final String file;
+    private final byte[] bytes;
+    private final List<JournalLines.Line> lines = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
+    private final Set<String> seen = new HashSet<>();
+    private final ByteArrayOutputStream damaged = new ByteArrayOutputStream();
+    private int untold;
+    private int number;
+    private int lastN;
+    private boolean outOfOrder;
+    private boolean headed;
+    private boolean newer;
+
+    JournalReader(String file, byte[] bytes) {
+        this.file = file;
+        this.bytes = bytes;
+    }
+
+    JournalLines.Content read() {
+        int length = bytes.length;
+        while (length > 0 && bytes[length - 1] == 0) {
+            length--;
+        }
+        int good = 0;
+        boolean unended = false;
+        while (good < length && !unended) {
+            number++;
+            int end = good;
+            while (end < length && bytes[end] != '\n') {
+                end++;
+            }
+            boolean ended = end < length;
+            Optional<JournalLines.Sealed> record = JournalLines.record(bytes, good, end);
+            record.ifPresent(this::take);
+            if (ended) {
+                if (record.isEmpty()) {
+                    damaged(good, end);
+                }
+                good = end + 1;
+                continue;
+            }
+            int kept = record.isPresent() ? end : inside(good, end);
+            if (kept == good) {
+                tell("the last line stops in the middle; it was never confirmed on screen, so it is left out");
+                break;
+            }
+            tell("the end of the last line is damaged; its record is whole and is kept");
+            good = kept;
+            unended = true;
+        }
+        if (length < bytes.length && good == length) {
+            number++;
+            tell("zeros follow the last line; nothing confirmed is in them, so they are left out");
+        }
+        if (!headed && !lines.isEmpty()) {
+            problems.add(file + ":1: the line that names the format is missing; the records are read all the same");
+        }
+        if (untold > 0) {
+            problems.add(file + ":" + number + ": up to here " + untold + " more lines are damaged");
+        }
+        if (outOfOrder) {
+            lines.sort(Comparator.comparingInt(JournalLines.Line::n));
+        }
+        return new JournalLines.Content(
+                lines, problems, good, lastN, good < bytes.length, unended, newer, damaged.toByteArray());
+    }
+
+    private void damaged(int start, int end) {
+        damaged.write(bytes, start, end + 1 - start);
+        int before = lines.size();
+        inside(start, end);
+        tell(
+                lines.size() > before
+                        ? "this line is damaged; what is whole in it is kept"
+                        : "this line is damaged and is left out" + after());
+    }
+
+    private void take(JournalLines.Sealed record) {
+        try {
+            Fields fields = new Fields(record.object());
+            int n = fields.count("n");
+            if (n > 0) {
+                add(new JournalLines.Line(
+                        number, n, fields.whole("step"), fields.time("at"), record.object(), record.text()));
+            } else if (n == 0) {
+                headed = true;
+                newer |= !fields.text("format").equals(JournalLines.FORMAT)
+                        || fields.whole("version") > JournalLines.VERSION;
+            } else {
+                throw new Fields.Unreadable("records are numbered from 1");
+            }
+        } catch (Fields.Unreadable e) {
+            tell("this line cannot be read (" + e.getMessage() + ") and is left out" + after());
+        }
+    }
+
+    private void add(JournalLines.Line line) {
+        if (line.n() > lastN) {
+            lastN = line.n();
+        } else if (seen.isEmpty()) {
+            lines.forEach(it -> seen.add(it.text()));
+        }
+        if (!seen.isEmpty() && !seen.add(line.text())) {
+            tell("record " + line.n() + " stands here a second time; it counts once");
+            return;
+        }
+        int before = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).n();
+        if (line.n() == before) {
+            tell("a second record " + line.n() + " stands here, and says something else; both are kept");
+        } else if (line.n() < before) {
+            tell("record " + line.n() + " stands behind record " + before + "; it is read in its place");
+            outOfOrder = true;
+        }
+        lines.add(line);
+    }
+
+    /**
+     * Takes the records that stand whole inside a bad stretch: where the line feed between two was damaged, both are. A
+     * quote inside a string is escaped, so neither mark occurs in a note. Each closing mark is tried with the first and
+     * with the last opening one before it, and never again: what is no journal costs no more than its length.
+     *
+     * @return where the last of them ends, or the start
+     */
+    private int inside(int start, int end) {
+        int kept = start;
+        int from = start;
+        while (true) {
+            int close = find(JournalLines.CRC, from, end);
+            if (close < 0 || close + JournalLines.TAIL > end) {
+                return kept;
+            }
+            int after = close + JournalLines.TAIL;
+            int first = find(JournalLines.START, from, close);
+            int last = first;
+            for (int next = first; next >= 0; next = find(JournalLines.START, next + 1, close)) {
+                last = next;
+            }
+            Optional<JournalLines.Sealed> record =
+                    first < 0 ? Optional.empty() : JournalLines.record(bytes, first, after);
+            if (record.isEmpty() && last > first) {
+                record = JournalLines.record(bytes, last, after);
+            }
+            if (record.isPresent()) {
+                take(record.get());
+                kept = after;
+            }
+            from = record.isPresent() ? after : close + JournalLines.CRC.length();
+        }
+    }
+
+    private int find(String mark, int from, int end) {
+        for (int at = from; at + mark.length() <= end; at++) {
+            int same = 0;
+            while (same < mark.length() && bytes[at + same] == mark.charAt(same)) {
+                same++;
+            }
+            if (same == mark.length()) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private void tell(String what) {
+        if (problems.size() < TOLD) {
+            problems.add(file + ":" + number + ": " + what);
+        } else {
+            untold++;
+        }
+    }
+
+    private String after() {
+        return lines.isEmpty()
+                ? ""
+                : "; the record before it is number "
+                        + lines.get(lines.size() - 1).n();
+    }
+}

@@ -1,0 +1,183 @@
+package takeup.journal;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** The disk of this machine. It decides nothing: each call is one of the system's. */
+final class RealFileSystem implements FileSystem {
+    private static final boolean POSIX =
+            FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+
+    private record Channel(FileChannel file) implements Open {
+        @Override
+        public int write(ByteBuffer bytes) throws IOException {
+            return file.write(bytes);
+        }
+
+        @Override
+        public void force(boolean attributes) throws IOException {
+            file.force(attributes);
+        }
+
+        @Override
+        public void truncate(long length) throws IOException {
+            file.truncate(length).position(length);
+        }
+
+        @Override
+        public long size() throws IOException {
+            return file.size();
+        }
+
+        @Override
+        public void close() throws IOException {
+            file.close();
+        }
+    }
+
+    static FileAttribute<?>[] mode(String permissions) {
+        return POSIX
+                ? new FileAttribute<?>[] {
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(permissions))
+                }
+                : new FileAttribute<?>[0];
+    }
+
+    @Override
+    public Hold hold(Path lock) throws IOException {
+        return Lock.take(lock);
+    }
+
+    @Override
+    public Open create(Path path) throws IOException {
+        return new Channel(FileChannel.open(
+                path, Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW), mode("rw-------")));
+    }
+
+    @Override
+    public Open open(Path path) throws IOException {
+        FileChannel file = FileChannel.open(path, StandardOpenOption.WRITE);
+        try {
+            return new Channel(file.position(file.size()));
+        } catch (IOException | RuntimeException e) {
+            file.close();
+            throw e;
+        }
+    }
+
+    @Override
+    public byte[] read(Path path) throws IOException {
+        return Files.readAllBytes(path);
+    }
+
+    @Override
+    public Kind kind(Path path) throws IOException {
+        try {
+            BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+            return attributes.isRegularFile() ? Kind.FILE : attributes.isDirectory() ? Kind.FOLDER : Kind.OTHER;
+        } catch (NoSuchFileException e) {
+            return Kind.NOTHING;
+        } catch (FileSystemException e) {
+            if (isBelowAFile(path)) {
+                return Kind.NOTHING;
+            }
+            throw e;
+        }
+    }
+
+    /** Whether a path goes on where a plain file or a device stands, as {@code /dev/null/folder} does. */
+    private static boolean isBelowAFile(Path path) {
+        Path above = path.toAbsolutePath().getParent();
+        while (above != null && !Files.exists(above)) {
+            above = above.getParent();
+        }
+        return above != null && !Files.isDirectory(above);
+    }
+
+    @Override
+    public long size(Path path) throws IOException {
+        return Files.size(path);
+    }
+
+    @Override
+    public Object key(Path path) throws IOException {
+        BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+        return attributes.fileKey() == null ? attributes.creationTime() : attributes.fileKey();
+    }
+
+    @Override
+    public Path target(Path path) throws IOException {
+        return Files.isSymbolicLink(path) && Files.exists(path) ? path.toRealPath() : path;
+    }
+
+    @Override
+    public List<String> names(Path folder) throws IOException {
+        List<String> names = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path path : all) {
+                names.add(path.getFileName().toString());
+            }
+        } catch (NoSuchFileException e) {
+            return names;
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return names;
+    }
+
+    @Override
+    public void makeFolder(Path folder) throws IOException {
+        Files.createDirectory(folder, mode("rwx------"));
+    }
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    }
+
+    @Override
+    public void link(Path link, Path path) throws IOException {
+        try {
+            Files.createLink(link, path);
+        } catch (UnsupportedOperationException e) {
+            throw new IOException("this disk knows no links", e);
+        }
+    }
+
+    @Override
+    public boolean delete(Path path) throws IOException {
+        return Files.deleteIfExists(path);
+    }
+
+    /** Windows cannot, and need not. */
+    @Override
+    public void forceNames(Path folder) throws IOException {
+        if (!POSIX) {
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        }
+    }
+
+    @Override
+    public long room(Path folder) {
+        return folder.toFile().getUsableSpace();
+    }
+}

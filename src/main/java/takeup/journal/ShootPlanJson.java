@@ -1,0 +1,148 @@
+package takeup.journal;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import takeup.day.Bag;
+import takeup.day.Lot;
+import takeup.day.Moment;
+import takeup.day.Plan;
+import takeup.day.Position;
+import takeup.day.ShootInfo;
+import takeup.day.ShootPlan;
+import takeup.kit.FilmSize;
+import takeup.kit.Json;
+import takeup.roll.RollId;
+
+/** The shoot, its plan and the bag to JSON and back. */
+final class ShootPlanJson {
+    private ShootPlanJson() {}
+
+    static Json.Obj of(ShootInfo occasion) {
+        Json.Obj json = Json.object()
+                .and("name", occasion.name())
+                .and("date", occasion.date().toString());
+        occasion.position().ifPresent(it -> json.and("latitude", it.latitude()).and("longitude", it.longitude()));
+        occasion.client().ifPresent(it -> json.and("client", it));
+        return json;
+    }
+
+    static ShootInfo occasion(Fields fields) {
+        Optional<Position> position = fields.maybeNumber("latitude", -90, 90).isPresent()
+                ? Optional.of(new Position(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
+                : Optional.empty();
+        return new ShootInfo(
+                fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
+    }
+
+    static Json.Obj of(Moment moment) {
+        Json.Obj json = Json.object()
+                .and("number", moment.number())
+                .and("at", moment.at().toString())
+                .and("name", moment.name())
+                .and("wants", moment.wants())
+                .and("must", moment.must());
+        moment.camera().ifPresent(it -> json.and("camera", it));
+        moment.back().ifPresent(it -> json.and("back", it));
+        moment.ev100().ifPresent(it -> json.and("ev100", it));
+        return json;
+    }
+
+    static Moment moment(Fields fields) {
+        return new Moment(
+                fields.count("number"),
+                when(fields.text("at"), LocalDateTime::parse),
+                fields.text("name"),
+                fields.count("wants"),
+                fields.flag("must"),
+                fields.maybeText("camera"),
+                fields.maybeText("back"),
+                fields.maybeNumber("ev100", -30, 30));
+    }
+
+    static Json.Obj of(Lot lot) {
+        Json.Obj json = Json.object().and("stock", lot.stock()).and("filmSize", lot.size());
+        lot.expires().ifPresent(it -> json.and("expires", it.toString()));
+        lot.price().ifPresent(it -> json.and("price", it.toString()));
+        return json;
+    }
+
+    static Lot lot(Fields fields) {
+        String size = fields.text("filmSize");
+        return new Lot(
+                fields.text("stock"),
+                FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
+                fields.maybeText("expires").map(it -> when(it, YearMonth::parse)),
+                fields.maybeText("price").map(ShootPlanJson::price));
+    }
+
+    private static BigDecimal price(String text) {
+        try {
+            BigDecimal price = text.length() > 20 ? null : new BigDecimal(text);
+            if (price != null && Math.abs(price.scale()) <= 20) {
+                return price;
+            }
+        } catch (NumberFormatException e) {
+            // said below
+        }
+        throw new Fields.Unreadable("price is no sum of money");
+    }
+
+    private static <T> T when(String text, Function<String, T> parse) {
+        try {
+            return parse.apply(text);
+        } catch (DateTimeException e) {
+            throw new Fields.Unreadable(text + " is no date");
+        }
+    }
+
+    static Json.Obj of(ShootPlan job) {
+        Json.Obj json = Json.object();
+        job.occasion().ifPresent(it -> json.and("shoot", of(it)));
+        if (!job.plan().equals(Plan.NONE)) {
+            json.and(
+                            "plan",
+                            job.plan().moments().stream().map(ShootPlanJson::of).toList())
+                    .and("last", job.plan().last());
+        }
+        Bag bag = job.bag();
+        if (bag.kept()) {
+            List<Json> lots = new ArrayList<>();
+            bag.lots().forEach((lot, rolls) -> lots.add(of(lot).and("rolls", rolls)));
+            Json.Obj loaded = Json.object();
+            bag.loaded().forEach((roll, lot) -> loaded.and(roll.toString(), of(lot)));
+            json.and("bag", lots).and("loaded", loaded);
+        }
+        return json;
+    }
+
+    static ShootPlan job(Fields fields) {
+        Plan plan = Plan.NONE;
+        if (fields.maybeCount("last").isPresent()) {
+            plan = new Plan(
+                    fields.list("plan").stream()
+                            .map(it -> moment(Fields.of(it)))
+                            .toList(),
+                    fields.count("last"));
+        }
+        Bag bag = Bag.NONE;
+        if (fields.maybeList("bag").isPresent()) {
+            Map<Lot, Integer> lots = new LinkedHashMap<>();
+            fields.list("bag")
+                    .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+            Map<RollId, Lot> loaded = new LinkedHashMap<>();
+            Fields rolls = fields.inner("loaded");
+            rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));
+            bag = new Bag(lots, loaded, true);
+        }
+        return new ShootPlan(fields.inside("shoot").map(ShootPlanJson::occasion), plan, bag);
+    }
+}

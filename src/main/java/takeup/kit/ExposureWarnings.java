@@ -1,0 +1,213 @@
+package takeup.kit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Aperture;
+import takeup.exposure.DevelopmentChange;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.ExposureValue;
+import takeup.exposure.Plain;
+import takeup.exposure.Reciprocity;
+import takeup.exposure.Stops;
+
+/** The warnings that follow from a setting, a camera and a film, each with its limit in the text. */
+public final class ExposureWarnings {
+    /** From here on, EV at ISO 100, light is called very bright: full sun on sand or snow is 16 (ANSI PH2.7 table). */
+    private static final double VERY_BRIGHT = 16;
+
+    private ExposureWarnings() {}
+
+    /** How many frames left of a roll of so many are few: a quarter, rounded down, but at most 5. */
+    public static int fewLeft(int framesNominal) {
+        return Math.min(5, framesNominal / 4);
+    }
+
+    /** Sync and hand-held limit of a time. */
+    public static void ofTime(
+            ExposureTime time,
+            Camera camera,
+            OptionalDouble focalMm,
+            boolean flash,
+            boolean tripod,
+            List<Warning> into) {
+        if (flash
+                && camera.syncTime().isPresent()
+                && Stops.above(camera.syncTime().get().stops(), time.stops())) {
+            into.add(new Warning(
+                    Warning.Code.SYNC_SPEED,
+                    time + " is faster than this camera's flash sync, "
+                            + camera.syncTime().get() + ": part of the frame stays dark"));
+        }
+        if (!tripod && focalMm.isPresent()) {
+            double limit = camera.frameSize().handHeldLimit(focalMm.getAsDouble());
+            if (Stops.above(time.stops(), Stops.of(limit))) {
+                into.add(new Warning(
+                        Warning.Code.HAND_HELD,
+                        time + " is long for the hand: the rule for "
+                                + Plain.number(focalMm.getAsDouble()) + " mm on " + camera.frameSize() + " is "
+                                + ExposureTime.words(limit)
+                                + "; a tripod lifts it (tripod on)"));
+            }
+        }
+    }
+
+    /** Whether a time lies more than half a stop beyond the ends of the dial. */
+    public static Optional<Warning> beyondDial(double seconds, Camera camera) {
+        if (camera.shutter().isEmpty()) {
+            return Optional.empty();
+        }
+        Shutter shutter = camera.shutter().get();
+        double stops = Stops.of(seconds);
+        if (Stops.above(shutter.fastest().stops() - stops, 0.5)) {
+            return Optional.of(new Warning(
+                    Warning.Code.OUT_OF_RANGE,
+                    ExposureTime.words(seconds) + " is faster than this camera's " + shutter.fastest()
+                            + ": close the lens or put on a grey filter"));
+        }
+        if (Stops.above(stops - shutter.longest().stops(), 0.5)) {
+            return Optional.of(new Warning(
+                    Warning.Code.OUT_OF_RANGE,
+                    ExposureTime.words(seconds) + " is longer than the dial's " + shutter.longest()
+                            + (shutter.bulb() ? ": bulb, timed by watch" : ": open the lens or bring more light")));
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a set aperture or time is not on this camera at all. */
+    public static Optional<Warning> beyondRings(
+            Optional<Aperture> aperture, Optional<ExposureTime> time, Camera camera, Optional<Lens> lens) {
+        if (aperture.isPresent() && lens.isPresent()) {
+            Ring ring = lens.get().ring();
+            double stops = aperture.get().stops();
+            if (Stops.above(ring.widest().stops(), stops)
+                    || Stops.above(stops, ring.narrowest().stops())) {
+                return Optional.of(new Warning(
+                        Warning.Code.OUT_OF_RANGE,
+                        aperture.get() + " is not on this lens: it goes from " + ring.widest() + " to "
+                                + ring.narrowest()));
+            }
+        }
+        if (time.isPresent() && camera.shutter().isPresent()) {
+            Shutter shutter = camera.shutter().get();
+            double stops = time.get().stops();
+            if (Stops.above(shutter.fastest().stops(), stops)
+                    || !shutter.bulb() && Stops.above(stops, shutter.longest().stops())) {
+                return Optional.of(new Warning(
+                        Warning.Code.OUT_OF_RANGE,
+                        time.get() + " is not on this camera: its dial goes from " + shutter.longest() + " to "
+                                + shutter.fastest()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What a long exposure loses, and whether anybody published it. */
+    public static void reciprocity(double metered, Reciprocity reciprocity, List<Warning> into) {
+        OptionalDouble corrected = reciprocity.corrected(metered);
+        if (corrected.isEmpty()) {
+            into.add(new Warning(
+                    Warning.Code.RECIPROCITY_BEYOND,
+                    "metered " + ExposureTime.words(metered)
+                            + ": by this film's numbers no time is long enough; open the lens"));
+            return;
+        }
+        double gain = Stops.of(corrected.getAsDouble() / metered);
+        if (Stops.above(gain, 0)) {
+            OptionalDouble open = reciprocity.openStops(metered);
+            OptionalDouble change = reciprocity.developmentPercent(metered);
+            into.add(new Warning(
+                    Warning.Code.RECIPROCITY,
+                    "metered " + ExposureTime.words(metered) + ", this film needs "
+                            + ExposureTime.words(corrected.getAsDouble())
+                            + (open.isPresent()
+                                    ? ", or " + ExposureTime.words(metered) + " and open "
+                                            + Stops.words(open.getAsDouble())
+                                    : "")
+                            + (change.isPresent() ? "; " + DevelopmentChange.words(change.getAsDouble()) : "")));
+        }
+        if (reciprocity.beyond(metered)) {
+            into.add(new Warning(
+                    Warning.Code.RECIPROCITY_BEYOND,
+                    "metered " + ExposureTime.words(metered)
+                            + " lies past the last published point for this film: a guess"));
+        }
+    }
+
+    /** Thin or dense: stops above box speed, push counted in, against the stock's latitude. */
+    public static Optional<Warning> latitude(double overBoxAndPush, Stock stock) {
+        if (Stops.above(-stock.underStops(), overBoxAndPush)) {
+            return Optional.of(new Warning(
+                    Warning.Code.THIN,
+                    Stops.words(overBoxAndPush) + " under box speed, push counted in; this film bears "
+                            + Stops.words(stock.underStops()) + ": give it more light"));
+        }
+        if (Stops.above(overBoxAndPush, stock.overStops())) {
+            return Optional.of(new Warning(
+                    Warning.Code.DENSE,
+                    Stops.words(overBoxAndPush) + " over box speed, push counted in; this film bears "
+                            + Stops.words(stock.overStops())));
+        }
+        return Optional.empty();
+    }
+
+    /** Readings further apart than the stock's latitude, both ways added. */
+    public static Optional<Warning> span(OptionalDouble spanStops, Optional<Stock> stock) {
+        if (spanStops.isEmpty() || stock.isEmpty()) {
+            return Optional.empty();
+        }
+        double latitude = stock.get().underStops() + stock.get().overStops();
+        if (!Stops.above(spanStops.getAsDouble(), latitude)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                Warning.Code.SPAN,
+                "the readings lie " + Stops.words(spanStops.getAsDouble()) + " apart, this film bears "
+                        + Stops.words(latitude)
+                        + (stock.get().kind().isNegative()
+                                ? ": m low sets for the shadows"
+                                : ": m high sets for the highlights")));
+    }
+
+    /** The caution about looking into the sun. */
+    public static Optional<Warning> sun(ExposureValue ev100) {
+        if (ev100.stops() < VERY_BRIGHT - Stops.TOLERANCE) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                Warning.Code.SUN,
+                "very bright: never look at the sun through a finder or a spot meter; keep to the "
+                        + "makers' instructions"));
+    }
+
+    /** Rating and development that do not go together. */
+    public static Optional<Warning> pushMismatch(double boxSpeed, double index, double pushStops) {
+        double rated = Stops.of(index / boxSpeed);
+        if (pushStops > 0 && !Stops.above(rated, 0)) {
+            return Optional.of(new Warning(
+                    Warning.Code.PUSH_MISMATCH,
+                    development(pushStops) + " but not rated above box: dense; normal, or fix roll @N"));
+        }
+        if (pushStops < 0 && !Stops.above(0, rated)) {
+            return Optional.of(new Warning(
+                    Warning.Code.PUSH_MISMATCH,
+                    development(pushStops) + " but not rated below box: thin; normal, or fix roll @N"));
+        }
+        if (Stops.above(rated - pushStops, 1 / 3.0)) {
+            return Optional.of(new Warning(
+                    Warning.Code.PUSH_MISMATCH,
+                    "rated " + Stops.words(rated) + (rated > 0 ? " above" : " below")
+                            + " box speed, development is " + development(pushStops)
+                            + (pushStops == 0
+                                    ? ": thin unless pushed (push N), or fix roll @N"
+                                    : pushStops > 0
+                                            ? ": thin unless pushed further (push N), or fix roll @N"
+                                            : ": thin unless pulled less (pull N), or fix roll @N")));
+        }
+        return Optional.empty();
+    }
+
+    private static String development(double pushStops) {
+        return pushStops == 0 ? "normal" : (pushStops > 0 ? "push " : "pull ") + Stops.words(pushStops);
+    }
+}

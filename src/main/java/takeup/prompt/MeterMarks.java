@@ -1,0 +1,90 @@
+package takeup.prompt;
+
+import java.util.Optional;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Plain;
+import takeup.exposure.Scale;
+import takeup.kit.Meter;
+
+/**
+ * Reads numbers as a meter shows them: {@code 8.5} is f/8 and 5/10 on one that shows tenths, {@code 125} is 1/125.
+ *
+ * @param step the marks of the meter
+ * @param tenths whether it shows tenths of a stop past a mark
+ */
+public record MeterMarks(Scale step, boolean tenths) {
+    /** A digital camera's own meter: third stops. */
+    static final MeterMarks CAMERA = new MeterMarks(Scale.THIRD, false);
+
+    public static MeterMarks of(Meter meter) {
+        return new MeterMarks(meter.step(), meter.tenths());
+    }
+
+    /** An f-number as the meter shows it: on its own scale first, then on the others, with tenths if it shows them. */
+    Optional<Aperture> fNumber(Token token) {
+        if (token.value() > 1000 || !token.is(Token.Kind.APERTURE) && !token.is(Token.Kind.BARE)) {
+            return Optional.empty();
+        }
+        if (token.tenths() >= 0) {
+            return step.aperture(token.value())
+                    .or(() -> Scale.anyMark(token.value()))
+                    .map(it -> it.plusTenths(token.tenths()));
+        }
+        double whole = Math.floor(token.value());
+        if (tenths
+                && whole != token.value()
+                && Scale.FULL.aperture(token.value()).isEmpty()) {
+            double past = (token.value() - whole) * 10;
+            boolean mark = whole == 1
+                    || whole == 2
+                    || whole == 4
+                    || whole == 8
+                    || whole == 11
+                    || whole == 16
+                    || whole == 22
+                    || whole == 32;
+            if (mark && Math.abs(past - Math.rint(past)) < 1e-6) {
+                return Scale.FULL.aperture(whole).map(it -> it.plusTenths((int) Math.rint(past)));
+            }
+        }
+        Optional<Aperture> mark = step.aperture(token.value()).or(() -> Scale.anyMark(token.value()));
+        return token.is(Token.Kind.APERTURE) && mark.isEmpty() ? Optional.of(Aperture.literal(token.value())) : mark;
+    }
+
+    /** A time with its sign, or as a dial prints it for one second or shorter. */
+    Optional<ExposureTime> time(Token token) {
+        if (token.is(Token.Kind.TIME)) {
+            return Optional.of(step.time(token.value()).orElseGet(() -> Scale.anyTime(token.value())));
+        }
+        if (!token.is(Token.Kind.BARE) || token.tenths() >= 0 || !(token.value() > 0)) {
+            return Optional.empty();
+        }
+        return printed(step, token)
+                .or(() -> printed(Scale.FULL, token))
+                .or(() -> printed(Scale.THIRD, token))
+                .or(() -> printed(Scale.HALF, token));
+    }
+
+    private static Optional<ExposureTime> printed(Scale scale, Token token) {
+        String print = Plain.number(token.value());
+        return scale.times().stream()
+                .filter(it -> it.seconds() <= 1 && it.dial().equals(print))
+                .findFirst();
+    }
+
+    /** What a bare time behind {@code meter KEY} means. */
+    public ExposureTime preset(String word, String meter) {
+        Token token = Tokens.token(word);
+        if (token.is(Token.Kind.BARE)) {
+            return printed(step, token)
+                    .or(() -> printed(Scale.THIRD, token))
+                    .or(() -> printed(Scale.HALF, token))
+                    .orElseThrow(() -> new CommandRejected(word + " is no print of a dial: 125, or 1/125"));
+        }
+        if (!token.is(Token.Kind.TIME)) {
+            throw new CommandRejected(word + " is no time: meter " + meter + " 1/125");
+        }
+        return step.time(token.value()).orElseGet(() -> Scale.anyTime(token.value()));
+    }
+}

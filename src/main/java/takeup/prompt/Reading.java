@@ -1,0 +1,24 @@
+package takeup.prompt;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Light;
+
+/**
+ * A light reading as it was typed, understood.
+ *
+ * @param light the light; empty for a flash reading
+ * @param flash the flash meter's aperture
+ * @param flashIndex the speed that the flash meter was set to
+ * @param lowestEv the lowest of several readings, EV at ISO 100; empty for a single one
+ * @param preset the time that an aperture meter is preset to from now on
+ */
+public record Reading(
+        Optional<Light> light,
+        Optional<Aperture> flash,
+        Optional<FilmSpeed> flashIndex,
+        OptionalDouble lowestEv,
+        Optional<ExposureTime> preset) {}

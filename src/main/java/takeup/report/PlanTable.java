@@ -1,0 +1,170 @@
+package takeup.report;
+
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import takeup.advice.FilmBudget;
+import takeup.advice.NextMoment;
+import takeup.command.CommandContext;
+import takeup.command.PlanCommand;
+import takeup.day.DayEvent;
+import takeup.day.Moment;
+import takeup.day.MustHaves;
+import takeup.day.Plan;
+import takeup.day.ShootInfo;
+import takeup.day.Sun;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
+import takeup.prompt.DateTimeParser;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/** The plan as a table: the moments in order of time, the sun's own moments among them, and what there is to say. */
+public final class PlanTable {
+    private PlanTable() {}
+
+    /**
+     * A row of it.
+     *
+     * @param number the moment's number; empty for the sun's
+     * @param when date, if it is another day's, and time
+     * @param in how far it is away: {@code in 1 h 24 min}, {@code over}
+     * @param what its name
+     * @param more frames wanted, camera, light
+     * @param kind what sort of row it is
+     */
+    public record Row(String number, String when, String in, String what, String more, Kind kind) {}
+
+    /** What sort of row it is. */
+    public enum Kind {
+        NEXT,
+        MUST,
+        MOMENT,
+        SUN,
+        OVER
+    }
+
+    private record Timed(LocalDateTime at, Row row) {}
+
+    /** The rows. */
+    public static List<Row> of(ShootState s, OffsetDateTime now) {
+        LocalDateTime local = now.toLocalDateTime();
+        Optional<Integer> next = s.day().job().plan().next(local).map(Moment::number);
+        List<Timed> all = new ArrayList<>();
+        for (Moment moment : s.day().job().plan().moments()) {
+            boolean isNext = next.equals(Optional.of(moment.number()));
+            boolean isOver = !isNext && !moment.at().isAfter(local);
+            String more = (moment.wants() > 0 ? "wants " + moment.wants() : "")
+                    + (moment.must() ? " MUST" : "")
+                    + PlanCommand.where(moment).map(it -> "  " + it).orElse("")
+                    + PlanCommand.light(moment).map(it -> "  " + it).orElse("");
+            all.add(new Timed(
+                    moment.at(),
+                    new Row(
+                            Integer.toString(moment.number()),
+                            when(moment.at(), local),
+                            isOver ? "over" : in(moment.at(), local),
+                            moment.name(),
+                            more.strip(),
+                            isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
+        }
+        for (Sun.At one : NightBefore.sun(s, now)) {
+            LocalDateTime at = one.time().toLocalDateTime();
+            all.add(new Timed(
+                    at,
+                    new Row(
+                            "",
+                            when(at, local),
+                            at.isBefore(local) ? "over" : in(at, local),
+                            one.event().toString(),
+                            "",
+                            at.isBefore(local) ? Kind.OVER : Kind.SUN)));
+        }
+        all.sort(Comparator.comparing(Timed::at));
+        return all.stream().map(Timed::row).toList();
+    }
+
+    private static String when(LocalDateTime at, LocalDateTime now) {
+        return (at.toLocalDate().equals(now.toLocalDate()) ? "" : at.toLocalDate() + " ")
+                + DateTimeParser.clock(at.toLocalTime());
+    }
+
+    private static String in(LocalDateTime at, LocalDateTime now) {
+        long minutes = Math.floorDiv(java.time.Duration.between(now, at).getSeconds() + 59, 60);
+        return minutes <= 0
+                ? "now"
+                : minutes < 24 * 60
+                        ? "in " + DateTimeParser.minutes(minutes)
+                        : "in " + (minutes / 60 / 24) + (minutes < 48 * 60 ? " day" : " days");
+    }
+
+    /** The title: the shoot and its date. */
+    public static String title(ShootState s) {
+        return s.day()
+                .job()
+                .occasion()
+                .map((ShootInfo it) -> it.name() + ", " + it.date())
+                .orElse("no shoot named");
+    }
+
+    /**
+     * The sentences under the table: what is best done, whether the film is enough, the pace, must-haves on one roll.
+     */
+    public static List<NightBefore.Item> remarks(ShootState s, OffsetDateTime now) {
+        List<NightBefore.Item> all = new ArrayList<>();
+        NextMoment.of(s, now)
+                .ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it.line()), it.isUrgent())));
+        FilmBudget enough = FilmBudget.of(s, now);
+        enough.words().ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it), enough.isShort())));
+        NightBefore.paceWords(s, now).ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it), false)));
+        onOneRoll(s, now).forEach(it -> all.add(new NightBefore.Item(it, true)));
+        return all;
+    }
+
+    /**
+     * Must-have moments that are over and lie on one roll only, or on none; nothing while a finished roll of today is
+     * not read.
+     */
+    static List<String> onOneRoll(ShootState s, OffsetDateTime now) {
+        Set<RollId> finished = new TreeSet<>();
+        for (JournalStep step : s.happened()) {
+            for (JournalEntry entry : step.entries()) {
+                if (entry instanceof JournalEntry.OnDay onDay
+                        && onDay.event() instanceof DayEvent.RollClosed touched
+                        && !s.rolls().containsKey(touched.roll())) {
+                    finished.add(touched.roll());
+                }
+            }
+        }
+        return finished.isEmpty()
+                ? words(MustHaves.of(
+                        s.day().job().plan(),
+                        List.copyOf(s.rolls().values()),
+                        now.minus(Moment.LASTS).toLocalDateTime()))
+                : List.of();
+    }
+
+    /** The same for rolls that were read in full. */
+    public static List<String> onOneRoll(Plan plan, List<Roll> rolls, OffsetDateTime now) {
+        return words(MustHaves.of(plan, rolls, now.toLocalDateTime()));
+    }
+
+    private static List<String> words(List<MustHaves.Held> held) {
+        List<String> all = new ArrayList<>();
+        for (MustHaves.Held one : held) {
+            if (one.rolls().isEmpty()) {
+                all.add(one.moment().name() + " is a must, and no frame is from it");
+            } else if (one.rolls().size() == 1) {
+                all.add(one.moment().name() + " is a must, and on "
+                        + one.rolls().iterator().next() + " only: guard that roll");
+            }
+        }
+        return all;
+    }
+}

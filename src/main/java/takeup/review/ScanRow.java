@@ -1,0 +1,109 @@
+package takeup.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.scans.Proposal;
+import takeup.scans.Slot;
+
+/**
+ * A scan beside what was set and read for its frame, in words; or a frame without a scan, or a scan without a frame.
+ *
+ * @param scan the place of the scan in its proposal, -1 for a frame without one
+ * @param file the scan's name, or a dash
+ * @param frame the number of the frame, or of both; a dash for a scan that nobody logged
+ * @param set what was set: {@code f/2.8 1/250}
+ * @param read what was read, and how far off the exposure was: {@code EV 10.1, 0.9 under}
+ * @param verdict thin, good, dense, or nothing
+ * @param note the photographer's words
+ */
+public record ScanRow(int scan, String file, String frame, String set, String read, String verdict, String note) {
+    private static final String NONE = "–";
+
+    /** The rows of a proposal in the order of the film, as far as it is known. */
+    public static List<ScanRow> of(Proposal proposal, Roll roll, Review review) {
+        List<Optional<Density>> verdicts = review.verdicts(roll);
+        List<ScanRow> rows = new ArrayList<>();
+        int scans = proposal.scans().size();
+        int next = 0;
+        for (int i = 0; i < scans; i++) {
+            int at = proposal.isReversed() ? scans - 1 - i : i;
+            int slot = proposal.slotOf().get(at);
+            for (; slot >= 0 && next < slot; next++) {
+                missing(proposal, next, roll, verdicts, rows);
+            }
+            String file = proposal.scans().get(at).name();
+            if (slot < 0) {
+                rows.add(new ScanRow(at, file, NONE, "", "", "", "nobody logged it"));
+            } else {
+                rows.add(row(at, file, proposal.slots().get(slot), roll, verdicts));
+                next = Math.max(next, slot + 1);
+            }
+        }
+        for (; next < proposal.slots().size(); next++) {
+            missing(proposal, next, roll, verdicts, rows);
+        }
+        return rows;
+    }
+
+    private static void missing(
+            Proposal proposal, int slot, Roll roll, List<Optional<Density>> verdicts, List<ScanRow> into) {
+        if (!proposal.slotOf().contains(slot)) {
+            into.add(row(-1, NONE, proposal.slots().get(slot), roll, verdicts));
+        }
+    }
+
+    private static ScanRow row(int scan, String file, Slot slot, Roll roll, List<Optional<Density>> verdicts) {
+        List<String> numbers = new ArrayList<>();
+        List<String> set = new ArrayList<>();
+        List<String> read = new ArrayList<>();
+        List<String> judged = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (int index : slot.frames()) {
+            Frame frame = roll.frames().get(index);
+            numbers.add(Integer.toString(frame.number()));
+            set.add(set(frame));
+            read.add(read(roll, frame));
+            verdicts.get(index).ifPresent(it -> judged.add(it.toString()));
+            frame.note().ifPresent(notes::add);
+        }
+        return new ScanRow(
+                scan,
+                file,
+                String.join("+", numbers),
+                String.join(" + ", set),
+                String.join(" + ", read),
+                String.join("+", judged),
+                String.join("; ", notes));
+    }
+
+    /** What was set; for a frame that was not exposed what became of it. */
+    static String set(Frame frame) {
+        Setting setting = frame.exposure().setting();
+        String pair = setting.aperture().map(Object::toString).orElse("")
+                + setting.time().map(it -> " " + it).orElse("");
+        return frame.kind() == Frame.Kind.EXPOSED
+                ? pair.isEmpty() ? "not known" : pair.strip()
+                : (frame.kind() + " " + pair).strip();
+    }
+
+    private static String read(Roll roll, Frame frame) {
+        String light = frame.kind() == Frame.Kind.BLANK
+                ? ""
+                : frame.exposure()
+                        .light()
+                        .map(it -> "EV " + Plain.decimals(it.ev100().stops(), 1))
+                        .orElse("");
+        String error = ExposureResult.of(roll, frame).errorStops().stream()
+                .mapToObj(Stops::error)
+                .findFirst()
+                .orElse("");
+        return light + (light.isEmpty() || error.isEmpty() ? "" : ", ") + error;
+    }
+}

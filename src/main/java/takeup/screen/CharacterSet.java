@@ -1,0 +1,73 @@
+package takeup.screen;
+
+/** Which characters the terminal can show; said once at the start, from its locale. */
+public enum CharacterSet {
+    /** All of them. */
+    UNICODE,
+    /** Letters of all scripts, but none of the program's own {@link Glyphs}. */
+    PLAIN_GLYPHS,
+    /**
+     * ASCII alone: glyphs in their ASCII form, all else as a visible escape such as {@code \}{@code u{e9}}; never a
+     * {@code ?}.
+     */
+    ASCII;
+
+    /** A line of plain output in these letters. */
+    public String of(String line) {
+        return this == ASCII ? Visible.ascii(line) : Visible.of(line);
+    }
+
+    /** A text of the program's own as the screen would show it in these letters. */
+    public String drawn(String text) {
+        return this == UNICODE ? text : spell(text, false);
+    }
+
+    /**
+     * The same screen in these letters. What grows longer pushes the rest of its row to the right, but only up to the
+     * next two blanks, which give way: so columns and frames further right stay where they were.
+     */
+    public Grid of(Grid grid) {
+        if (this == UNICODE) {
+            return grid;
+        }
+        Grid spelt = Grid.of(grid.columns(), grid.rows());
+        for (int row = 0; row < grid.rows(); row++) {
+            spell(grid, spelt, row);
+        }
+        return spelt;
+    }
+
+    private void spell(Grid grid, Grid spelt, int row) {
+        int at = 0;
+        char before = 0;
+        for (int column = 0; column < grid.columns(); column++) {
+            Cell cell = grid.cell(column, row);
+            if (column == grid.cursorColumn() && row == grid.cursorRow()) {
+                spelt.cursor(Math.min(at, grid.columns() - 1), row);
+            }
+            if (cell.isPicture()) {
+                spelt.ink(column, row, cell.ink());
+                at = column + 1;
+                before = ' ';
+                continue;
+            }
+            boolean owing = at > column;
+            if (!cell.isSecondHalf() && !(owing && cell.isBlank() && before == ' ')) {
+                String text = spell(cell.text(), Character.isDigit(before));
+                at = spelt.put(at, row, text, cell.look());
+                before = text.charAt(text.length() - 1);
+            }
+        }
+    }
+
+    private String spell(String text, boolean afterDigit) {
+        StringBuilder spelt = new StringBuilder();
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            int point = text.codePointAt(at);
+            String glyph = Glyphs.ascii(point, afterDigit);
+            spelt.append(
+                    !glyph.isEmpty() ? glyph : this == ASCII ? Visible.ascii(point, false) : Character.toString(point));
+        }
+        return spelt.toString();
+    }
+}

@@ -1,0 +1,51 @@
+package takeup.screen;
+
+/** How many colours a terminal is asked for, from none to all of them. */
+public enum ColourDepth {
+    NONE,
+    SIXTEEN,
+    INDEXED,
+    TRUE;
+
+    /** The sixteen colours as the virtual console of Linux has them; other terminals differ a little. */
+    private static final int[] SIXTEEN_RGB = {
+        0x000000, 0xaa0000, 0x00aa00, 0xaa5500, 0x0000aa, 0xaa00aa, 0x00aaaa, 0xaaaaaa,
+        0x555555, 0xff5555, 0x55ff55, 0xffff55, 0x5555ff, 0xff55ff, 0x55ffff, 0xffffff
+    };
+
+    /** The six levels of the 6x6x6 cube, colours 16 to 231 (xterm, 256colres.pl). */
+    private static final int[] LEVELS = {0x00, 0x5f, 0x87, 0xaf, 0xd7, 0xff};
+
+    /** The red, green and blue of one of the 256 colours: cube, and from 232 the greys 8, 18 ... 238. */
+    static int rgb(int index) {
+        if (index < 16) {
+            return SIXTEEN_RGB[index];
+        }
+        if (index >= 232) {
+            return (8 + 10 * (index - 232)) * 0x010101;
+        }
+        int cube = index - 16;
+        return LEVELS[cube / 36] << 16 | LEVELS[cube / 6 % 6] << 8 | LEVELS[cube % 6];
+    }
+
+    /** The nearest of the 256 colours, or of the first 16. */
+    int nearest(int rgb) {
+        // The first sixteen differ from terminal to terminal, so the 256 are searched from 16 on.
+        int from = this == SIXTEEN ? 0 : 16;
+        int to = this == SIXTEEN ? 16 : 256;
+        int best = from;
+        for (int index = from; index < to; index++) {
+            if (distance(rgb(index), rgb) < distance(rgb(best), rgb)) {
+                best = index;
+            }
+        }
+        return best;
+    }
+
+    private static int distance(int one, int other) {
+        int red = (one >> 16) - (other >> 16);
+        int green = (one >> 8 & 0xff) - (other >> 8 & 0xff);
+        int blue = (one & 0xff) - (other & 0xff);
+        return 2 * red * red + 4 * green * green + 3 * blue * blue; // the eye weighs green most
+    }
+}

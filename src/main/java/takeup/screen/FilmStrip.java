@@ -1,0 +1,120 @@
+package takeup.screen;
+
+import java.util.OptionalDouble;
+import takeup.kit.FilmSize;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+
+/**
+ * The roll drawn as film: a bar for each frame, as high as the light that the shadows got between thin and dense, and
+ * the numbers on the rebate below. A roll that is longer than the screen shows the part around the next frame.
+ */
+final class FilmStrip {
+    private final Grid grid;
+    private final Roll roll;
+    private final int column;
+    private final int row;
+    private final int high;
+    private final int step;
+    private final int first;
+    private final int end;
+    private final int shown;
+
+    /** To be drawn so many rows high, without its rebates, and so many columns wide at most. */
+    FilmStrip(Grid grid, Roll roll, int column, int row, int high, int width) {
+        this.grid = grid;
+        this.roll = roll;
+        this.column = column;
+        this.row = row;
+        this.high = high;
+        this.shown = Math.max(roll.film().framesNominal(), roll.next());
+        this.step = Math.max(1, Math.min(7, (width - 2) / shown));
+        int most = (width - 2) / step;
+        this.first = shown <= most ? 0 : Math.max(0, Math.min(shown - most, roll.next() - 1 - most / 2));
+        this.end = Math.min(shown, first + most);
+    }
+
+    /** The frames, and their numbers on the row below. */
+    void draw() {
+        for (int y = 0; y < high; y++) {
+            edge(row + y, first > 0 ? "…" : "│", end < shown ? "…" : "│");
+        }
+        edge(row + high, " ", " ");
+        int bar = Math.max(1, step - 1);
+        for (int i = first; i < end; i++) {
+            int number = i + 1;
+            int at = column + 1 + (i - first) * step;
+            int index = roll.indexOf(number);
+            boolean isNext = number == roll.next();
+            if (index >= 0) {
+                bar(roll.frames().get(index), at, bar);
+            } else {
+                // A frame that the film went past and nobody knows of is no frame to come.
+                grid.put(
+                        at + (bar - 1) / 2,
+                        row + high - 1,
+                        isNext ? "►" : number < roll.next() ? "?" : "·",
+                        number <= roll.next() ? TextRole.FRAME : TextRole.EMPTY);
+            }
+            if (isNext
+                    || number == 1 && (roll.next() - 1) * step > 1
+                    || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2
+                    || number == shown && (shown - roll.next()) * step > 2 && shown % 5 > (step > 2 ? 0 : 2)) {
+                String label = Integer.toString(number);
+                grid.put(
+                        Math.max(column, at + (bar - label.length() + 1) / 2),
+                        row + high,
+                        label,
+                        isNext ? TextRole.FRAME : TextRole.FILM);
+            }
+        }
+    }
+
+    /** The upper rebate, on a row above: the holes of 135 film, on any other what the film says of itself. */
+    void upperRebate() {
+        edge(row - 1, " ", " ");
+        int wide = (end - first) * step;
+        if (roll.film().size() == FilmSize.F135) {
+            grid.put(column + 1, row - 1, "▪ ".repeat(wide / 2), TextRole.FILM, wide);
+        } else {
+            String print = roll.film().stock().name() + "   " + roll.id() + "   EI "
+                    + roll.film().index();
+            grid.put(column + 2, row - 1, Width.cut(print, Math.max(0, wide - 2)), TextRole.FILM);
+        }
+    }
+
+    /** The ends of a row: where the roll goes on past the screen, it says so. */
+    private void edge(int at, String left, String right) {
+        int wide = (end - first) * step;
+        grid.fill(column, at, wide + 2, TextRole.FILM);
+        grid.put(column, at, left, TextRole.FILM);
+        grid.put(column + 1 + wide, at, right, TextRole.FILM);
+    }
+
+    private void bar(Frame frame, int at, int wide) {
+        String sign = switch (frame.kind()) {
+            case BLANK -> "–";
+            case UNLOGGED -> "▫";
+            case LOST -> "×";
+            default -> "▪";
+        };
+        OptionalDouble over = frame.kind() == Frame.Kind.EXPOSED || frame.kind() == Frame.Kind.SLATE
+                ? ExposureResult.of(roll, frame).overBoxStops()
+                : OptionalDouble.empty();
+        if (over.isEmpty()) {
+            grid.put(at + (wide - 1) / 2, row + high - 1, sign, TextRole.FRAME);
+            return;
+        }
+        double under = roll.film().stock().underStops();
+        double span = Math.max(0.5, under + roll.film().stock().overStops());
+        double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
+        int eighths = (int) Math.max(1, Math.min(8 * high, Math.round(8 * high * margin / span)));
+        for (int y = 0; y < high; y++) {
+            int here = Math.min(8, eighths - 8 * (high - 1 - y));
+            if (here > 0) {
+                grid.put(at, row + y, "▁▂▃▄▅▆▇█".substring(here - 1, here).repeat(wide), TextRole.FRAME);
+            }
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package takeup.screen;
+
+import takeup.scans.Picture;
+
+/**
+ * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the
+ * lower one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
+ *
+ * @param top the upper dot, red, green and blue in 24 bits; -1 for a cell that is no picture
+ * @param bottom the lower dot
+ */
+public record PixelPair(int top, int bottom) {
+    /** No picture. */
+    static final PixelPair NONE = new PixelPair(-1, -1);
+
+    private static final String SHADES = " ░▒▓█";
+    private static final String SIGNS = " .:-=+*#%@";
+
+    /** What is written for it, with the sequence that sets its colours in front. */
+    public String written(ColourDepth depth, CharacterSet lettering) {
+        if (depth == ColourDepth.NONE) {
+            if (lettering == CharacterSet.UNICODE
+                    && Math.abs(Picture.lightness(top) - Picture.lightness(bottom)) > 0.5) {
+                return Picture.lightness(top) > Picture.lightness(bottom) ? "▀" : "▄";
+            }
+            String ramp = lettering == CharacterSet.UNICODE ? SHADES : SIGNS;
+            double light = (Picture.lightness(top) + Picture.lightness(bottom)) / 2;
+            return String.valueOf(ramp.charAt((int) Math.min(ramp.length() - 1, light * ramp.length())));
+        }
+        if (lettering == CharacterSet.UNICODE) {
+            return Style.of(top, bottom).sequence(depth) + "▀";
+        }
+        return Style.of(mean(), mean()).sequence(depth) + " ";
+    }
+
+    private int mean() {
+        return (top >> 16) + (bottom >> 16) >> 1 << 16
+                | (top >> 8 & 0xff) + (bottom >> 8 & 0xff) >> 1 << 8
+                | (top & 0xff) + (bottom & 0xff) >> 1;
+    }
+}

@@ -1,0 +1,33 @@
+package takeup.session;
+
+import java.util.List;
+import takeup.history.JournalStep;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/** What the model asks of the outside. The outside does it and answers with a {@link Message}. */
+public sealed interface Effect {
+    /** Write a step down; then see to the files of rolls that were finished, reopened or changed since. */
+    record Save(JournalStep step, List<Roll> settle) implements Effect {}
+
+    /** Read a finished roll. */
+    record Fetch(RollId roll) implements Effect {}
+
+    /** List all rolls. */
+    record ListRolls() implements Effect {}
+
+    /** Send a tick after so many milliseconds. */
+    record Wake(long milliseconds) implements Effect {}
+
+    /** Ring the terminal's bell: a timed exposure has lasted as long as it should. */
+    record Bell() implements Effect {}
+
+    /** Paint everything afresh. */
+    record Repaint() implements Effect {}
+
+    /** End, and print these lines on the terminal. */
+    record Quit(List<String> lines) implements Effect {}
+
+    /** Keep what is being typed, so that it can be offered back after a crash; empty text means that nothing is. */
+    record Draft(String text) implements Effect {}
+}

@@ -1,0 +1,189 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.command.CommandContext;
+import takeup.command.CommandForms;
+import takeup.command.CommandTable;
+
+/**
+ * What help shows: the keys that work now, the words that do, then what cannot be done now under the reason for it. An
+ * entry can be run. What is typed on the prompt narrows the list; with a topic it is the forms of one word.
+ *
+ * @param title what it is about
+ * @param sections its parts, none of them empty
+ */
+public record HelpList(String title, List<Section> sections) {
+    /** A heading and what stands under it. */
+    public record Section(String title, List<Entry> entries) {
+        public Section {
+            entries = List.copyOf(entries);
+        }
+    }
+
+    /**
+     * A key or a line of the prompt.
+     *
+     * @param typed the key, {@code F2}, or the line, {@code cam 645}
+     * @param does what it does
+     * @param key the key that is pressed by it; empty for a line
+     * @param word the word of a line, or the word that does the same as a key; empty where there is none
+     * @param whyNot why it cannot be done now
+     */
+    public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {}
+
+    /** Words that show or say something and change nothing: they are run at once. */
+    private static final List<String> HARMLESS =
+            List.of("say", "why", "shoot", "frames", "rolls", "day-end", "theme", "big");
+
+    public HelpList {
+        sections = List.copyOf(sections);
+    }
+
+    /** The list as it stands now. */
+    public static HelpList of(Session shoot) {
+        String wanted = shoot.prompt().text().strip().toLowerCase(Locale.ROOT);
+        Optional<CommandTable.Word> topic =
+                wanted.isEmpty() ? CommandTable.find(shoot.view().topic()) : Optional.empty();
+        if (topic.isPresent()) {
+            return article(shoot, topic.get());
+        }
+        String place = shoot.view().about().name().toLowerCase(Locale.ROOT);
+        List<Section> all = new ArrayList<>();
+        List<Entry> keys = keys(shoot, KeyBinding.When.EMPTY);
+        List<Entry> words = words(shoot);
+        add(
+                all,
+                "Keys that work now",
+                keys.stream().filter(it -> it.whyNot().isEmpty()).toList(),
+                wanted);
+        add(
+                all,
+                "Words for the prompt, each with an example",
+                words.stream().filter(it -> it.whyNot().isEmpty()).toList(),
+                wanted);
+        List<Entry> waiting = new ArrayList<>(keys);
+        waiting.addAll(words);
+        for (String why :
+                waiting.stream().flatMap(it -> it.whyNot().stream()).distinct().toList()) {
+            add(
+                    all,
+                    "Not now: " + why,
+                    waiting.stream()
+                            .filter(it -> it.whyNot().equals(Optional.of(why)))
+                            .toList(),
+                    wanted);
+        }
+        add(all, "Keys while something is typed", keys(shoot, KeyBinding.When.TYPED), wanted);
+        return new HelpList(
+                wanted.isEmpty()
+                        ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place)
+                        : "Help: what has “" + wanted + "” in it",
+                all);
+    }
+
+    private static HelpList article(Session shoot, CommandTable.Word word) {
+        Optional<String> whyNot = Need.of(word.word(), shoot);
+        List<Entry> forms = new ArrayList<>();
+        CommandForms.of(word)
+                .forEach(it ->
+                        forms.add(new Entry(it.typed(), it.means(), Optional.empty(), word.word(), Optional.empty())));
+        List<Section> sections = new ArrayList<>(List.of(new Section(CommandContext.upper(word.does()), forms)));
+        whyNot.ifPresent(it -> sections.add(new Section("Not now: " + it, List.of())));
+        return new HelpList("Help: " + word.word(), sections);
+    }
+
+    private static void add(List<Section> all, String title, List<Entry> entries, String wanted) {
+        List<Entry> fitting = entries.stream()
+                .filter(it ->
+                        wanted.isEmpty() || has(it.typed(), wanted) || has(it.does(), wanted) || has(it.word(), wanted))
+                .toList();
+        if (!fitting.isEmpty()) {
+            all.add(new Section(title, fitting));
+        }
+    }
+
+    private static boolean has(String text, String wanted) {
+        return text.toLowerCase(Locale.ROOT).contains(wanted);
+    }
+
+    /**
+     * The keys of the view that help is about: for an empty prompt, or those that work while something is typed only.
+     */
+    private static List<Entry> keys(Session shoot, KeyBinding.When when) {
+        List<Entry> keys = new ArrayList<>();
+        for (KeyBinding it : KeyBinding.ALL) {
+            if (it.pages().contains(shoot.view().about())
+                    && (it.when() == KeyBinding.When.TYPED) == (when == KeyBinding.When.TYPED)) {
+                keys.add(new Entry(
+                        it.key().toString(),
+                        it.does(),
+                        Optional.of(it.key()),
+                        it.word(),
+                        when == KeyBinding.When.TYPED
+                                ? Optional.of("it works while something is typed")
+                                : it.whyNot().apply(shoot)));
+            }
+        }
+        return keys;
+    }
+
+    private static List<Entry> words(Session shoot) {
+        List<Entry> words = new ArrayList<>();
+        CommandTable.WORDS.forEach(it ->
+                words.add(new Entry(it.example(), it.does(), Optional.empty(), it.word(), Need.of(it.word(), shoot))));
+        return words;
+    }
+
+    /** All entries in their order; the highlight counts them. */
+    public List<Entry> entries() {
+        List<Entry> all = new ArrayList<>();
+        sections.forEach(it -> all.addAll(it.entries()));
+        return all;
+    }
+
+    /**
+     * The entry that Enter runs: the highlighted one; while something is looked for that is no line of the prompt, the
+     * first one that was found.
+     */
+    public static Optional<Entry> onEnter(Session shoot) {
+        List<Entry> entries =
+                shoot.view().page() == Session.Page.HELP ? of(shoot).entries() : List.of();
+        int chosen = shoot.view().chosen();
+        if (chosen >= 0 && chosen < entries.size()) {
+            return Optional.of(entries.get(chosen));
+        }
+        boolean looking = shoot.prompt().lines().size() == 1 && shoot.echo().isEmpty();
+        return looking && !entries.isEmpty() ? Optional.of(entries.get(0)) : Optional.empty();
+    }
+
+    /** Whether Enter on an entry does it at once; what may change the log goes to the prompt, where Enter does it. */
+    static boolean isRun(Entry entry) {
+        boolean changes = entry.key().filter(it -> it.name() == Key.Name.CTRL).isPresent()
+                && !entry.word().isEmpty();
+        return entry.key().isPresent()
+                ? !changes
+                : HARMLESS.contains(entry.word()) && entry.typed().equals(entry.word());
+    }
+
+    /** What of an entry stands on the prompt then, with room for the rest of the line. */
+    static String line(Entry entry, String topic) {
+        boolean isWhole = entry.key().isPresent()
+                || !topic.isEmpty()
+                || Character.isDigit(entry.typed().charAt(0))
+                || entry.typed().equals(entry.word());
+        return entry.key().isPresent() ? entry.word() : isWhole ? entry.typed() : entry.word() + " ";
+    }
+
+    /** What Enter will do with an entry, in words. */
+    public static String words(Entry entry, String topic) {
+        if (entry.whyNot().isPresent()) {
+            return entry.typed() + " cannot be done now: " + entry.whyNot().get();
+        }
+        return isRun(entry)
+                ? "Enter: " + (entry.key().isPresent() ? "as the key " : "") + entry.typed() + ", " + entry.does()
+                : "Enter puts " + line(entry, topic).strip() + " on the prompt: " + entry.does();
+    }
+}

@@ -1,0 +1,89 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.day.Place;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.kit.Kit;
+import takeup.kit.Stock;
+import takeup.roll.Film;
+
+/**
+ * What can be picked from a list where there is nothing to suggest yet: a camera, a film for it, and in the first
+ * minute the sky. Each row is a line of the prompt, such as {@code cam 645}, so that picking teaches typing.
+ *
+ * @param rows the lines, the usual one first
+ */
+public record PickList(List<Row> rows) {
+    private static final PickList NOTHING = new PickList(List.of());
+
+    /** A line of the prompt, and what it means. */
+    public record Row(String line, String words) {}
+
+    public PickList {
+        rows = List.copyOf(rows);
+    }
+
+    /** What is offered now; often nothing. */
+    public static PickList of(Session shoot) {
+        ShootState s = shoot.shown();
+        if (s.camera().isEmpty()) {
+            return s.place().isPresent() ? NOTHING : cameras(s.kit());
+        }
+        if (s.roll().isEmpty()) {
+            return films(s);
+        }
+        return s.day().light().isEmpty()
+                        && !s.camera().get().isAutomatic()
+                        && Guide.of(shoot).isPresent()
+                ? skies()
+                : NOTHING;
+    }
+
+    private static PickList cameras(Kit kit) {
+        List<Row> rows = new ArrayList<>();
+        for (String key : kit.keys(Kit.Sort.CAMERAS)) {
+            rows.add(new Row(
+                    "cam " + key,
+                    kit.camera(key)
+                            .map(it -> it.name() + ", " + it.frameSize())
+                            .orElse("its file has a mistake: takeup check")));
+        }
+        return new PickList(rows);
+    }
+
+    /** The film of the roll before, if there was one here, then every stock that comes in the camera's film size. */
+    private static PickList films(ShootState s) {
+        List<Row> rows = new ArrayList<>();
+        Optional<Film> before = s.place().map((Place it) -> s.day().films().get(it));
+        before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again, EI " + it.index())));
+        List<FilmSize> sizes = s.camera()
+                .map(Camera::frames)
+                .map(it -> List.copyOf(it.keySet()))
+                .orElse(List.of());
+        for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
+            Optional<Stock> stock = s.kit().stock(key);
+            if (stock.isEmpty()) {
+                rows.add(new Row("load " + key, "its file has a mistake: takeup check"));
+            } else if (stock.get().filmSizes().stream().anyMatch(sizes::contains)) {
+                rows.add(new Row(
+                        "load " + key,
+                        stock.get().name() + ", EI " + stock.get().usualIndex()));
+            }
+        }
+        return new PickList(rows);
+    }
+
+    private static PickList skies() {
+        return new PickList(List.of(
+                new Row("m sky sun", "full sun, hard shadows"),
+                new Row("m sky hazy", "sun through haze, soft shadows"),
+                new Row("m sky cloudy", "bright, without shadows"),
+                new Row("m sky overcast", "heavy overcast"),
+                new Row("m sky shade", "open shade on a clear day"),
+                new Row("m sky snow", "full sun on snow or sand")));
+    }
+}

@@ -1,0 +1,133 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The line being typed, and what can be called back to it.
+ *
+ * @param text what stands there; several pasted lines are kept with their line feeds
+ * @param cursor the place of the cursor, 0 to the length
+ * @param past what was cleared or entered, oldest first
+ * @param recall how far back PgUp has gone; 0 is the line itself
+ */
+public record PromptLine(String text, int cursor, List<String> past, int recall) {
+    /** Characters that it takes at most. */
+    static final int LONGEST = 20_000;
+
+    private static final int REMEMBERED = 200;
+
+    /** Nothing typed, nothing past. */
+    public static final PromptLine EMPTY = new PromptLine("", 0, List.of(), 0);
+
+    /** Whether nothing is typed. */
+    public boolean isEmpty() {
+        return text.isEmpty();
+    }
+
+    /** The lines that stand there; more than one after a paste. */
+    public List<String> lines() {
+        return text.lines().filter(it -> !it.isBlank()).toList();
+    }
+
+    /** Whether so much more has room. */
+    boolean takes(String more) {
+        return text.length() + more.length() <= LONGEST;
+    }
+
+    /** With more text at the cursor. Blanks alone are nothing: the space bar belongs to an empty prompt. */
+    PromptLine typed(String more) {
+        return edited(text.substring(0, cursor) + more + text.substring(cursor), cursor + more.length());
+    }
+
+    private PromptLine edited(String now, int place) {
+        return now.isBlank() ? new PromptLine("", 0, past, 0) : new PromptLine(now, place, past, 0);
+    }
+
+    PromptLine with(String other) {
+        return new PromptLine(other, other.length(), past, 0);
+    }
+
+    /** Emptied; what stood there can be called back. */
+    PromptLine cleared() {
+        return new PromptLine("", 0, remembered(text), 0);
+    }
+
+    /** With a line among those that can be called back. */
+    PromptLine remembering(String line) {
+        return new PromptLine(text, cursor, remembered(line), 0);
+    }
+
+    private List<String> remembered(String line) {
+        if (line.isBlank() || !past.isEmpty() && past.get(past.size() - 1).equals(line)) {
+            return past;
+        }
+        List<String> all = new ArrayList<>(past.size() >= REMEMBERED ? past.subList(1, past.size()) : past);
+        all.add(line);
+        return List.copyOf(all);
+    }
+
+    PromptLine backspace() {
+        int before = before();
+        return edited(text.substring(0, before) + text.substring(cursor), before);
+    }
+
+    PromptLine delete() {
+        return edited(text.substring(0, cursor) + text.substring(after()), cursor);
+    }
+
+    PromptLine left() {
+        return at(before());
+    }
+
+    PromptLine right() {
+        return at(after());
+    }
+
+    PromptLine home() {
+        return at(0);
+    }
+
+    PromptLine end() {
+        return at(text.length());
+    }
+
+    private PromptLine at(int place) {
+        return new PromptLine(text, place, past, recall);
+    }
+
+    private int before() {
+        return cursor == 0 ? 0 : text.offsetByCodePoints(cursor, -1);
+    }
+
+    private int after() {
+        return cursor == text.length() ? cursor : text.offsetByCodePoints(cursor, 1);
+    }
+
+    /** Without the word in front of the cursor. */
+    PromptLine wordErased() {
+        int at = cursor;
+        while (at > 0 && Character.isWhitespace(text.charAt(at - 1))) {
+            at--;
+        }
+        while (at > 0 && !Character.isWhitespace(text.charAt(at - 1))) {
+            at--;
+        }
+        return edited(text.substring(0, at) + text.substring(cursor), at);
+    }
+
+    /** Whether calling back one line further changes nothing. */
+    boolean isOldest() {
+        return recalled(1).text().equals(text);
+    }
+
+    /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */
+    PromptLine recalled(int further) {
+        PromptLine from = recall == 0 && further > 0 && !text.isBlank()
+                ? new PromptLine(text, cursor, remembered(text), 1)
+                : this;
+        int to = Math.max(0, Math.min(from.past.size(), from.recall + further));
+        String line = to == 0 ? "" : from.past.get(from.past.size() - to);
+        return new PromptLine(line, line.length(), from.past, to);
+    }
+}

@@ -1,0 +1,97 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.command.Outcome;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
+import takeup.roll.Roll;
+
+/**
+ * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until
+ * it is.
+ *
+ * @param kept the situation as the disk holds it; this is what the counter shows
+ * @param waiting steps that the disk has not acknowledged yet, oldest first
+ * @param handed whether the disk has the first of them in work, so that none is handed over twice
+ * @param trouble why the first of them could not be written; it stays until it is
+ */
+public record SaveQueue(ShootState kept, List<Waiting> waiting, boolean handed, Optional<String> trouble) {
+    /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
+    public record Waiting(JournalStep step, ShootState after, Outcome.Answer answer, boolean large, List<Roll> settle) {
+        /** What it is, in few words: {@code Frame 7 on R0003}; what its answer begins with. */
+        public String name() {
+            String text = answer.text();
+            int end = text.length();
+            for (String mark : List.of(": ", ". ", "; ")) {
+                int at = text.indexOf(mark);
+                end = at > 0 ? Math.min(end, at) : end;
+            }
+            return text.substring(0, end);
+        }
+    }
+
+    public SaveQueue {
+        waiting = List.copyOf(waiting);
+    }
+
+    static SaveQueue of(ShootState kept) {
+        return new SaveQueue(kept, List.of(), false, Optional.empty());
+    }
+
+    /** The situation once all that waits is on the disk: what the next line is read in. */
+    ShootState ahead() {
+        return waiting.isEmpty() ? kept : waiting.get(waiting.size() - 1).after();
+    }
+
+    boolean isWritten() {
+        return waiting.isEmpty();
+    }
+
+    /** Whether there is a step for the disk, and the disk is idle. */
+    boolean canHand() {
+        return !waiting.isEmpty() && !handed;
+    }
+
+    /** Whether the disk's answer is about the step that it was handed. */
+    boolean expects(long step) {
+        return handed && waiting.get(0).step().step() == step;
+    }
+
+    Waiting first() {
+        return waiting.get(0);
+    }
+
+    SaveQueue handedOver() {
+        return new SaveQueue(kept, waiting, true, trouble);
+    }
+
+    SaveQueue and(Waiting step) {
+        List<Waiting> all = new ArrayList<>(waiting);
+        all.add(step);
+        return new SaveQueue(kept, all, handed, trouble);
+    }
+
+    /** The first step is on the disk. */
+    SaveQueue written() {
+        return new SaveQueue(first().after(), waiting.subList(1, waiting.size()), false, Optional.empty());
+    }
+
+    /** The first step could not be written. */
+    SaveQueue failed(String why) {
+        return new SaveQueue(kept, waiting, false, Optional.of(why));
+    }
+
+    /** With a finished roll's own steps read in, under all that waits. */
+    SaveQueue with(List<JournalStep> read) {
+        ShootState before = kept.with(read);
+        ShootState after = before;
+        List<Waiting> again = new ArrayList<>();
+        for (Waiting one : waiting) {
+            after = after.and(one.step());
+            again.add(new Waiting(one.step(), after, one.answer(), one.large(), one.settle()));
+        }
+        return new SaveQueue(before, again, handed, trouble);
+    }
+}

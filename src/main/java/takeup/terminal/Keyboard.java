@@ -1,0 +1,214 @@
+package takeup.terminal;
+
+import com.googlecode.lanterna.input.AltAndCharacterPattern;
+import com.googlecode.lanterna.input.BasicCharacterPattern;
+import com.googlecode.lanterna.input.CharacterPattern;
+import com.googlecode.lanterna.input.CtrlAltAndCharacterPattern;
+import com.googlecode.lanterna.input.CtrlAndCharacterPattern;
+import com.googlecode.lanterna.input.EscapeSequenceCharacterPattern;
+import com.googlecode.lanterna.input.InputDecoder;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.input.NormalCharacterPattern;
+import java.io.IOException;
+import java.util.List;
+import takeup.session.Key;
+
+/** Lanterna's key strokes to ours: pasted text whole, characters of two halves joined, unknown sequences harmless. */
+final class Keyboard {
+    private static final KeyStroke PASTE_BEGINS = new KeyStroke(KeyType.Unknown);
+    private static final KeyStroke PASTE_ENDS = new KeyStroke(KeyType.Unknown);
+    /** A paste whose end is lost ends after two seconds of silence. */
+    private static final int SILENCE = 2000;
+
+    private static final int STEP = 5;
+
+    private final InputDecoder decoder;
+    private final TimedByteReader.Nap nap;
+
+    Keyboard(InputDecoder decoder, TimedByteReader.Nap nap) {
+        this.decoder = decoder;
+        this.nap = nap;
+    }
+
+    /** The next key; null when no more can come. */
+    Key read() throws IOException, InterruptedException {
+        KeyStroke stroke = decoder.getNextCharacter(true);
+        while (stroke == null || stroke.getKeyType() != KeyType.EOF) {
+            if (stroke == PASTE_BEGINS) {
+                return Key.pasted(pasted());
+            }
+            if (isHalf(stroke)) {
+                KeyStroke second = decoder.getNextCharacter(true);
+                if (isHalf(second) && Character.isSurrogatePair(stroke.getCharacter(), second.getCharacter())) {
+                    return Key.typed(new String(new char[] {stroke.getCharacter(), second.getCharacter()}));
+                }
+                stroke = second; // half a character is none
+            } else if (stroke == null || stroke == PASTE_ENDS) {
+                stroke = decoder.getNextCharacter(true);
+            } else {
+                return key(stroke);
+            }
+        }
+        return null;
+    }
+
+    private String pasted() throws IOException, InterruptedException {
+        StringBuilder text = new StringBuilder();
+        int silent = 0;
+        while (silent < SILENCE) {
+            KeyStroke stroke = decoder.getNextCharacter(false);
+            if (stroke == null) {
+                silent += STEP;
+                nap.millis(STEP);
+            } else if (stroke == PASTE_ENDS || stroke.getKeyType() == KeyType.EOF) {
+                break;
+            } else {
+                silent = 0;
+                text.append(written(stroke));
+            }
+        }
+        return text.toString();
+    }
+
+    private static String written(KeyStroke stroke) {
+        return switch (stroke.getKeyType()) {
+            case Enter -> "\n";
+            case Tab -> "\t";
+            case Character ->
+                stroke.isAltDown() || stroke.isCtrlDown()
+                        ? ""
+                        : stroke.getCharacter().toString();
+            default -> "";
+        };
+    }
+
+    private static boolean isHalf(KeyStroke stroke) {
+        return stroke != null
+                && stroke.getKeyType() == KeyType.Character
+                && !stroke.isAltDown()
+                && Character.isSurrogate(stroke.getCharacter());
+    }
+
+    private static Key key(KeyStroke stroke) {
+        boolean held = stroke.isAltDown() || stroke.isCtrlDown();
+        return switch (stroke.getKeyType()) {
+            case Character -> character(stroke);
+            // An arrow with a held key is the arrow: some terminals send Ctrl where nobody holds it.
+            case ArrowUp -> Key.of(Key.Name.UP);
+            case ArrowDown -> Key.of(Key.Name.DOWN);
+            case ArrowLeft -> Key.of(Key.Name.LEFT);
+            case ArrowRight -> Key.of(Key.Name.RIGHT);
+            case Home -> Key.of(Key.Name.HOME);
+            case End -> Key.of(Key.Name.END);
+            case PageUp -> Key.of(Key.Name.PAGE_UP);
+            case PageDown -> Key.of(Key.Name.PAGE_DOWN);
+            case ReverseTab -> Key.of(Key.Name.SHIFT_TAB);
+            case Escape -> Key.of(Key.Name.ESCAPE);
+            case Enter -> Key.of(Key.Name.ENTER);
+            case Tab -> Key.of(Key.Name.TAB);
+            case Backspace -> Key.of(held ? Key.Name.UNKNOWN : Key.Name.BACKSPACE);
+            case Delete -> Key.of(held ? Key.Name.UNKNOWN : Key.Name.DELETE);
+            default -> Key.of(held || stroke.isShiftDown() ? Key.Name.UNKNOWN : function(stroke.getKeyType()));
+        };
+    }
+
+    private static Key character(KeyStroke stroke) {
+        char written = stroke.getCharacter();
+        if (stroke.isAltDown()) {
+            return stroke.isCtrlDown() || Character.isSurrogate(written)
+                    ? Key.of(Key.Name.UNKNOWN)
+                    : new Key(Key.Name.ALT, String.valueOf(written));
+        }
+        return stroke.isCtrlDown() ? Key.ctrl(written) : Key.typed(String.valueOf(written));
+    }
+
+    private static Key.Name function(KeyType type) {
+        return switch (type) {
+            case F1 -> Key.Name.F1;
+            case F2 -> Key.Name.F2;
+            case F3 -> Key.Name.F3;
+            case F4 -> Key.Name.F4;
+            case F5 -> Key.Name.F5;
+            case F6 -> Key.Name.F6;
+            case F7 -> Key.Name.F7;
+            case F8 -> Key.Name.F8;
+            case F9 -> Key.Name.F9;
+            case F10 -> Key.Name.F10;
+            case F11 -> Key.Name.F11;
+            case F12 -> Key.Name.F12;
+            default -> Key.Name.UNKNOWN;
+        };
+    }
+
+    /** Of two patterns that both fit the last one wins, so the one that takes any sequence stands first. */
+    static List<CharacterPattern> patterns() {
+        char escape = EscapeSequence.ESCAPE;
+        return List.of(
+                new Any(),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Escape), escape),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Tab), '\t'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Enter), '\n'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Enter), '\r'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Backspace), '\u007f'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.Backspace), '\b'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.F1), escape, '[', '[', 'A'), // the Linux console
+                new BasicCharacterPattern(new KeyStroke(KeyType.F2), escape, '[', '[', 'B'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.F3), escape, '[', '[', 'C'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.F4), escape, '[', '[', 'D'),
+                new BasicCharacterPattern(new KeyStroke(KeyType.F5), escape, '[', '[', 'E'),
+                new Known(),
+                new NormalCharacterPattern(),
+                new Alt(),
+                new CtrlAndCharacterPattern(),
+                new CtrlAltAndCharacterPattern());
+    }
+
+    /** Any well-formed sequence, as one key that does nothing; and the two that stand around pasted text. */
+    private static final class Any implements CharacterPattern {
+        @Override
+        public Matching match(List<Character> read) {
+            EscapeSequence sequence = new EscapeSequence();
+            EscapeSequence.State state = EscapeSequence.State.OPEN;
+            for (char one : read) {
+                if (state != EscapeSequence.State.OPEN) {
+                    return null;
+                }
+                state = sequence.add(one);
+            }
+            if (state == EscapeSequence.State.OPEN) {
+                return Matching.NOT_YET;
+            }
+            return state == EscapeSequence.State.WHOLE && sequence.isIntroduced() ? new Matching(meaning(read)) : null;
+        }
+
+        private static KeyStroke meaning(List<Character> read) {
+            if (read.size() == 6
+                    && read.get(1) == '['
+                    && read.get(2) == '2'
+                    && read.get(3) == '0'
+                    && read.get(5) == '~') {
+                return read.get(4) == '0'
+                        ? PASTE_BEGINS
+                        : read.get(4) == '1' ? PASTE_ENDS : new KeyStroke(KeyType.Unknown);
+            }
+            return new KeyStroke(KeyType.Unknown);
+        }
+    }
+
+    /** The sequences of known keys, but a report of the cursor's place is not F3. */
+    private static final class Known extends EscapeSequenceCharacterPattern {
+        @Override
+        protected KeyStroke getKeyStrokeRaw(char first, int number, int held, char last, boolean twice) {
+            return last == 'R' && held > 0 ? null : super.getKeyStrokeRaw(first, number, held, last, twice);
+        }
+    }
+
+    /** Alt with a character, but for those that begin a sequence. */
+    private static final class Alt extends AltAndCharacterPattern {
+        @Override
+        public Matching match(List<Character> read) {
+            return read.size() == 2 && "[O]P_^X".indexOf(read.get(1)) >= 0 ? null : super.match(read);
+        }
+    }
+}

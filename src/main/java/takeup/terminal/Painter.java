@@ -1,0 +1,157 @@
+package takeup.terminal;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import takeup.screen.Cell;
+import takeup.screen.CharacterSet;
+import takeup.screen.ColourDepth;
+import takeup.screen.Grid;
+import takeup.screen.TextRole;
+import takeup.screen.Theme;
+
+/** Draws a {@link Grid} by writing the cells that differ from the one before: one write and one flush a picture. */
+public final class Painter {
+    private static final String HIDE = "\u001b[?25l";
+    private static final String SHOW = "\u001b[?25h";
+
+    private final OutputStream out;
+    private final ColourDepth depth;
+    private final CharacterSet lettering;
+    private final String[] sequences = new String[TextRole.values().length];
+
+    /** What the terminal shows now; null when that is not known. */
+    private Grid shown;
+
+    private boolean cursorDrawn;
+
+    private final StringBuilder frame = new StringBuilder(8192);
+    private int penColumn;
+    private int penRow;
+    private TextRole look;
+
+    public Painter(OutputStream out, ColourDepth depth, CharacterSet lettering, Theme theme) {
+        this.out = out;
+        this.depth = depth;
+        this.lettering = lettering;
+        theme(theme);
+    }
+
+    /** Draws in this theme from now on, everything anew. Without colour every theme looks like {@link Theme#MONO}. */
+    synchronized void theme(Theme theme) {
+        Theme seen = depth == ColourDepth.NONE ? Theme.MONO : theme;
+        for (TextRole each : TextRole.values()) {
+            sequences[each.ordinal()] = seen.style(each).sequence(depth);
+        }
+        cursorDrawn = seen.isCursorDrawn();
+        shown = null;
+    }
+
+    /** What stands on the terminal is no longer known: the next picture is drawn whole. */
+    synchronized void forget() {
+        shown = null;
+    }
+
+    /** Draws the picture; one that is already there writes nothing. */
+    public synchronized void show(Grid picture) throws IOException {
+        Grid spelt = lettering.of(picture);
+        Grid grid = cursorDrawn ? spelt.withCursorAs(TextRole.CURSOR) : spelt;
+        Grid before = shown != null && shown.columns() == grid.columns() && shown.rows() == grid.rows() ? shown : null;
+        begin(before);
+        for (int row = 0; row < grid.rows(); row++) {
+            paint(grid, before, row);
+        }
+        cursor(grid, before);
+        shown = null; // until it is written
+        if (!frame.isEmpty()) {
+            out.write(frame.toString().getBytes(StandardCharsets.UTF_8));
+            out.flush();
+        }
+        shown = grid;
+    }
+
+    private void begin(Grid before) {
+        frame.setLength(0);
+        penColumn = -1;
+        penRow = -1;
+        look = null;
+        if (before == null) {
+            // The background is set first, so that an erase in it leaves no other colour at the margins.
+            frame.append(HIDE).append(sequences[TextRole.NORMAL.ordinal()]).append("\u001b[2J");
+            look = TextRole.NORMAL;
+        }
+    }
+
+    private void paint(Grid grid, Grid before, int row) {
+        // Where the terminal may count columns otherwise than we do, one change redraws the row from known places.
+        boolean whole =
+                before == null || (uncertain(grid, row) || uncertain(before, row)) && differs(grid, before, row);
+        for (int column = 0; column < grid.columns(); column++) {
+            Cell cell = grid.cell(column, row);
+            if (!cell.isSecondHalf() && (whole || !cell.equals(before.cell(column, row)))) {
+                paint(cell, column, row, grid.columns());
+            }
+        }
+    }
+
+    private void paint(Cell cell, int column, int row, int columns) {
+        if (penRow != row || penColumn != column) {
+            move(column, row);
+        }
+        if (cell.isPicture()) {
+            if (depth == ColourDepth.NONE && look != TextRole.NORMAL) {
+                frame.append(sequences[TextRole.NORMAL.ordinal()]);
+            }
+            frame.append(cell.ink().written(depth, lettering));
+            look = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
+        } else {
+            if (look != cell.look()) {
+                look = cell.look();
+                frame.append(sequences[look.ordinal()]);
+            }
+            frame.append(cell.text());
+        }
+        penRow = row;
+        // After the last column terminals disagree where the cursor is.
+        penColumn = cell.isUncertain() || column + 1 == columns ? -1 : column + 1;
+    }
+
+    private void cursor(Grid grid, Grid before) {
+        boolean painted = !frame.isEmpty();
+        boolean wasShown = before != null && before.cursorColumn() >= 0;
+        boolean isShown = grid.cursorColumn() >= 0;
+        boolean moved = !painted
+                && wasShown
+                && isShown
+                && (before.cursorColumn() != grid.cursorColumn() || before.cursorRow() != grid.cursorRow());
+        if (wasShown && (painted || !isShown)) {
+            frame.insert(0, HIDE);
+        }
+        if (moved || isShown && (painted || !wasShown)) {
+            move(grid.cursorColumn(), grid.cursorRow());
+            frame.append(moved ? "" : SHOW);
+        }
+    }
+
+    private void move(int column, int row) {
+        frame.append("\u001b[").append(row + 1).append(';').append(column + 1).append('H');
+    }
+
+    private static boolean differs(Grid grid, Grid before, int row) {
+        for (int column = 0; column < grid.columns(); column++) {
+            if (!grid.cell(column, row).equals(before.cell(column, row))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean uncertain(Grid grid, int row) {
+        for (int column = 0; column < grid.columns(); column++) {
+            if (grid.cell(column, row).isUncertain()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

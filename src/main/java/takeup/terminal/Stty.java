@@ -1,0 +1,146 @@
+package takeup.terminal;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.TimeUnit;
+import takeup.screen.Size;
+
+/**
+ * The modes of the terminal, set and restored by {@code stty} (POSIX.1-2017, stty). One helper process takes the
+ * terminal; a further one gives it back.
+ */
+final class Stty {
+    /**
+     * Each key at once and unechoed; Ctrl-C, Ctrl-Z, Ctrl-S, Ctrl-Q, Ctrl-\ and Ctrl-V as keys. Enter stays a line
+     * feed.
+     */
+    private static final String RAW = "stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
+
+    // Input and output are the program's own, so that the helper can test them; its answers come by way of the error
+    // stream.
+    private static final String TAKE =
+            "[ -t 0 ] || exit 3; [ -t 1 ] || exit 4; stty -g >&2 && stty size >&2 && exec " + RAW;
+
+    private static final String INSTEAD = ": takeup line reads lines from anywhere.";
+
+    private final String saved;
+    private Size first;
+
+    /**
+     * No terminal at all: nothing is set and nothing put back. The helper is started all the same, once, for what it
+     * loads.
+     */
+    static Stty none() {
+        run("exit 0", "");
+        return new Stty("", Size.USUAL);
+    }
+
+    private Stty(String saved, Size first) {
+        this.saved = saved;
+        this.first = first;
+    }
+
+    /** Remembers the modes and the size, and sets the modes of the screen. */
+    static Stty take() throws NoTerminal {
+        try {
+            Process helper = start(TAKE, "", Redirect.PIPE);
+            String answer = answer(helper.getErrorStream());
+            int status = helper.waitFor();
+            int line = answer.indexOf('\n');
+            if (status == 0 && line > 0) {
+                return new Stty(answer.substring(0, line), size(answer.substring(line + 1)));
+            }
+            throw new NoTerminal(
+                    status == 3
+                            ? "The screen needs a terminal, and the input is not one" + INSTEAD
+                            : status == 4
+                                    ? "The screen needs a terminal, and the output is not one" + INSTEAD
+                                    : "The terminal could not be set up, stty refused" + INSTEAD);
+        } catch (IOException missing) {
+            throw new NoTerminal("The terminal could not be set up, there is no /bin/sh" + INSTEAD);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new NoTerminal("The terminal could not be set up, it was interrupted" + INSTEAD);
+        }
+    }
+
+    /** The size now; the first answer came with the modes. */
+    synchronized Size size() {
+        Size known = first;
+        first = null;
+        if (known != null) {
+            return known;
+        }
+        if (saved.isEmpty()) {
+            return Size.USUAL;
+        }
+        try {
+            Process helper = start("exec stty size >&2", "", Redirect.PIPE);
+            Size size = size(answer(helper.getErrorStream()));
+            end(helper);
+            return size;
+        } catch (IOException gone) {
+            return Size.USUAL;
+        }
+    }
+
+    /** Sets the modes of the screen again, after the shell had the terminal. */
+    void again() {
+        run("exec " + RAW, "");
+    }
+
+    /** Puts the modes back as they were found. */
+    void restore() {
+        if (!saved.isEmpty()) {
+            run("exec stty \"$1\"", saved);
+        }
+    }
+
+    private static void run(String script, String argument) {
+        try {
+            end(start(script, argument, Redirect.DISCARD));
+        } catch (IOException gone) {
+            // Without a helper nothing can be set; the program goes on or ends as it was about to.
+        }
+    }
+
+    private static Process start(String script, String argument, Redirect errors) throws IOException {
+        return new ProcessBuilder("/bin/sh", "-c", script, "sh", argument)
+                .redirectInput(Redirect.INHERIT)
+                .redirectOutput(Redirect.INHERIT)
+                .redirectError(errors)
+                .start();
+    }
+
+    /** A terminal that takes no more output can hold a helper for ever; two seconds are enough for any other. */
+    private static void end(Process helper) {
+        try {
+            if (!helper.waitFor(2, TimeUnit.SECONDS)) {
+                helper.destroyForcibly();
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static String answer(InputStream from) throws IOException {
+        return new String(from.readAllBytes(), StandardCharsets.US_ASCII);
+    }
+
+    /**
+     * Rows and columns as {@code stty size} prints them, {@code 24 80}; 80x24 for a terminal that says 0 or nothing.
+     */
+    static Size size(String answer) {
+        String trimmed = answer.trim();
+        int blank = trimmed.indexOf(' ');
+        try {
+            return new Size(
+                    Integer.parseInt(trimmed.substring(blank + 1)),
+                    Integer.parseInt(trimmed.substring(0, Math.max(0, blank))));
+        } catch (IllegalArgumentException unknown) {
+            return Size.USUAL;
+        }
+    }
+}

@@ -1,0 +1,269 @@
+package takeup.terminal;
+
+import com.googlecode.lanterna.input.KeyDecodingProfile;
+import com.googlecode.lanterna.terminal.ansi.UnixLikeTerminal;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import takeup.screen.CharacterSet;
+import takeup.screen.ColourDepth;
+import takeup.screen.Grid;
+import takeup.screen.Size;
+import takeup.screen.Theme;
+import takeup.session.Key;
+
+/**
+ * The terminal that the program runs in, taken over whole and given back as it was. Keys come in one at a time,
+ * pictures go out as a {@link Grid}; what happens in between is kept in this class.
+ *
+ * <p>Lanterna's own terminal class is not used as it is: it starts seven helpers, asks the terminal for its size and
+ * waits for an answer, goes deaf after Ctrl-Z, and lets sequences it does not know through as typed letters.
+ */
+public final class Terminal implements AutoCloseable {
+    // The other screen; plain arrows; no mouse and no focus reports, should another program have left them on;
+    // pasted text marked as such; no cursor.
+    private static final String ENTER =
+            "\u001b[?1049h\u001b[?1l\u001b>\u001b[?1000l\u001b[?1002l\u001b[?1003l\u001b[?1004l"
+                    + "\u001b[?2004h\u001b[?25l";
+    private static final String LEAVE = "\u001b[0m\u001b[?2004l\u001b[?25h\u001b[?1049l";
+
+    private final Stty stty;
+    private final Outlet out;
+    private final Painter painter;
+    private final boolean colourless;
+    private final CharacterSet lettering;
+    private final Wire wire;
+
+    private final Semaphore permits = new Semaphore(0);
+    private final AtomicBoolean ended = new AtomicBoolean();
+    private volatile Consumer<String> atTheEnd = sentence -> {};
+    private volatile boolean sizeChanged = true;
+    private volatile Size size = Size.USUAL;
+    private final Object leaving = new Object();
+    private boolean left;
+
+    private Terminal(Stty stty, InputStream keys, OutputStream out, TerminalEnvironment environment, Theme theme)
+            throws IOException {
+        this.stty = stty;
+        this.out = new Outlet(out);
+        lettering = environment.lettering();
+        colourless = environment.depth() == ColourDepth.NONE;
+        painter = new Painter(this.out, environment.depth(), lettering, theme);
+        wire = new Wire(keys);
+        this.out.write(bytes(ENTER));
+    }
+
+    /** Takes the terminal over. Refused, with a sentence that says why, where there is none that can be drawn on. */
+    public static Terminal open(TerminalEnvironment environment, Theme theme) throws NoTerminal {
+        if (!environment.canMoveItsCursor()) {
+            throw new NoTerminal("The screen needs a terminal that can move its cursor, and TERM says "
+                    + (environment.term().isEmpty() ? "nothing" : environment.term()) + ": takeup line does without.");
+        }
+        Stty stty = Stty.take();
+        try {
+            return new Terminal(
+                    stty,
+                    new FileInputStream(FileDescriptor.in),
+                    new FileOutputStream(FileDescriptor.out),
+                    environment,
+                    theme);
+        } catch (IOException | IllegalStateException gone) {
+            stty.restore();
+            throw new NoTerminal("The terminal went away while it was set up.");
+        }
+    }
+
+    /** A terminal that nobody sees: keys come from a stream until it ends, and pictures go nowhere. */
+    public static Terminal unseen(InputStream keys, TerminalEnvironment environment, Theme theme) throws IOException {
+        return new Terminal(Stty.none(), keys, OutputStream.nullOutputStream(), environment, theme);
+    }
+
+    /**
+     * Starts listening. One key is handed over, on a thread of its own, and the next is read only after
+     * {@link #next()}: so no thread waits in a read when the program ends, which would hold up the end by 300 ms. After
+     * {@code resized} and {@code continued} (the program was stopped and goes on) ask {@link #size()} and show a
+     * picture; it is drawn whole. {@code ended} comes once, when the terminal is gone.
+     */
+    public void listen(Consumer<Key> keys, Runnable resized, Runnable continued, Consumer<String> ended) {
+        atTheEnd = ended;
+        Signals.on("WINCH", () -> {
+            sizeChanged = true;
+            painter.forget();
+            resized.run();
+        });
+        Signals.on("CONT", () -> {
+            again();
+            continued.run();
+        });
+        Thread thread = new Thread(() -> listen(keys), "keys");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void listen(Consumer<Key> keys) {
+        Keyboard keyboard = new Keyboard(wire.getInputDecoder(), Thread::sleep);
+        try {
+            for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
+                keys.accept(key);
+                permits.acquire();
+            }
+            end();
+        } catch (IOException gone) {
+            end();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** The key was taken: the next one may come. Ask for it at once, unless the program is about to end. */
+    public void next() {
+        permits.release();
+    }
+
+    private void end() {
+        if (!ended.getAndSet(true)) {
+            atTheEnd.accept("the terminal was closed");
+        }
+    }
+
+    /** The shell had the terminal in the meantime, and set its modes and wrote on its screen as it liked. */
+    private void again() {
+        synchronized (leaving) {
+            if (left) {
+                return;
+            }
+            stty.again();
+        }
+        try {
+            out.write(bytes(ENTER));
+        } catch (IOException gone) {
+            end();
+        }
+        sizeChanged = true;
+        painter.forget();
+    }
+
+    /** Columns and rows as they are now; 80x24 where the terminal does not say. */
+    public Size size() {
+        if (sizeChanged) {
+            sizeChanged = false;
+            size = stty.size();
+        }
+        return size;
+    }
+
+    /** Shows this picture; writes only what differs from the one before. */
+    public void show(Grid grid) {
+        try {
+            painter.show(grid);
+        } catch (IOException gone) {
+            end();
+        }
+    }
+
+    /** Whether every theme looks the same here: NO_COLOR is set, or the terminal has no colours. */
+    public boolean isColourless() {
+        return colourless;
+    }
+
+    /** Whether two dots of a picture can stand in one cell. */
+    public boolean drawsHalves() {
+        return lettering == CharacterSet.UNICODE;
+    }
+
+    /** Draws in this theme from the next picture on. */
+    public void theme(Theme theme) {
+        painter.theme(theme);
+    }
+
+    /** Draws the next picture whole, whatever has been written over the screen. */
+    public void repaint() {
+        painter.forget();
+    }
+
+    /** Rings the terminal's bell. */
+    public void bell() {
+        try {
+            out.write('\u0007');
+        } catch (IOException gone) {
+            end();
+        }
+    }
+
+    /** Gives the terminal back: main screen, cursor, modes as they were found. Once is enough, twice does no harm. */
+    @Override
+    public void close() {
+        try {
+            wire.close();
+        } catch (IOException | IllegalStateException ending) {
+            leave(); // the program is ending anyway, and another thread may be giving the terminal back: wait for it
+        }
+    }
+
+    private void leave() {
+        synchronized (leaving) {
+            if (!left) {
+                left = true;
+                out.shut(bytes(LEAVE));
+                stty.restore();
+            }
+        }
+    }
+
+    /** Closes, and prints a line on the shell's own screen; nothing hidden in it steers the terminal. */
+    public void farewell(String line) {
+        close();
+        try {
+            out.afterwards(bytes(lettering.of(line) + "\n"));
+        } catch (IOException gone) {
+            end();
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end.
+     */
+    private final class Wire extends UnixLikeTerminal {
+        Wire(InputStream keys) throws IOException {
+            super(new EscapeFilter(keys, Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+        }
+
+        @Override
+        protected KeyDecodingProfile getDefaultKeyDecodingProfile() {
+            return Keyboard::patterns;
+        }
+
+        @Override
+        protected void restoreTerminalSettings() {
+            leave();
+        }
+
+        // The rest is done already, by one helper instead of five, and the size is never asked from here.
+
+        @Override
+        protected void saveTerminalSettings() {}
+
+        @Override
+        protected void canonicalMode(boolean enabled) {}
+
+        @Override
+        protected void keyEchoEnabled(boolean enabled) {}
+
+        @Override
+        protected void keyStrokeSignalsEnabled(boolean enabled) {}
+
+        @Override
+        protected void registerTerminalResizeListener(Runnable onResize) {}
+    }
+}

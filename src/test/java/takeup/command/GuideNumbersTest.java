@@ -1,0 +1,190 @@
+package takeup.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.ReferenceTable;
+import takeup.exposure.Plain;
+import takeup.exposure.Stops;
+
+/** Flash on the prompt: guide numbers, the light that is there anyway, and the caution about old units. */
+class GuideNumbersTest {
+    private static double fNumber(Shooting shooting) {
+        return shooting.situation().day().flash().orElseThrow().aperture().exactFNumber();
+    }
+
+    @Test
+    void theFlashTableIsReadOnThePrompt() {
+        long read = ReferenceTable.rows("flash_cases")
+                .peek(it -> {
+                    String unit = it.text("unit");
+                    Shooting shooting = Shooting.of("cam 645", "load cr100 @" + it.text("iso"));
+                    shooting.type("flash gn" + it.text("gn100") + unit + " " + it.text("distance") + unit + " power "
+                            + it.text("power"));
+                    assertEquals(it.number("f_number"), fNumber(shooting), 1e-4 * it.number("f_number"), it.toString());
+                })
+                .count();
+        assertTrue(read > 5);
+    }
+
+    // N = GN x sqrt(ISO / 100) x sqrt(power) / distance; several heads: the root of the sum of squares
+    // (reference/README.md, formulas, flash).
+    // 118 ft is 35.97 m; 20 and 20 together are 28.28; 36 x 3.28084 / 10 = 11.81.
+    @ParameterizedTest(name = "{0} is f/{1}")
+    @CsvSource({
+        "flash gn36 3m,12",
+        "flash gn36m 3m 1/4,6",
+        "flash gn36 3m power 1/4,6",
+        "flash gn118ft 10ft power 1/4,5.9",
+        "flash gn118 10ft,11.8",
+        "flash gn36m 10ft,11.811",
+        "flash gn20m gn20m 4m,7.071",
+        "flash gn 36 m 3 m,12",
+        "FLASH GN36 3M 1/1,12",
+        "'flash gn36 1,5m',24"
+    })
+    void aGuideNumberGivesAnAperture(String line, double fNumber) {
+        assertEquals(fNumber, fNumber(Shooting.of("cam 645", "load cr100 @100", line)), 0.001 * fNumber);
+    }
+
+    @Test
+    void lightFallsOffWithTheSquareOfTheDistance() {
+        double near = fNumber(Shooting.of("cam 645", "load cr100 @100", "flash gn36 2m"));
+        long read = ReferenceTable.rows("inverse_square")
+                .peek(it -> {
+                    double far = fNumber(Shooting.of(
+                            "cam 645",
+                            "load cr100 @100",
+                            "flash gn36 " + Plain.number(2 * it.number("distance_ratio")) + "m"));
+                    assertEquals(it.number("stops"), 2 * Stops.of(far / near), 1e-4, it.toString());
+                })
+                .count();
+        assertTrue(read > 3);
+    }
+
+    @Test
+    void theNearestApertureIsPutInHandAndTheAnswerSaysBoth() {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100");
+        // log2 of (12 / 11.31)^2 is 0.17.
+        assertEquals("Flash at EI 100: f/12 at 3 m: set f/11, 0.2 over.", shooting.type("flash gn36 3m"));
+        assertEquals("f/11", shooting.setting().aperture().orElseThrow().toString());
+        assertTrue(shooting.setting().flash());
+        assertEquals(3, shooting.setting().distanceM().orElseThrow());
+        shooting.type(". ");
+        assertEquals(0.17, shooting.error().orElseThrow(), 0.005);
+        assertEquals("Flash at EI 100: f/6 at 3 m: set f/5.6, 0.2 over.", shooting.type("flash gn36m 1/4"));
+    }
+
+    @Test
+    void aHeldApertureIsKept() {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "hold f8");
+        assertEquals("Flash at EI 100: f/12 at 3 m: set f/8, 1.2 over.", shooting.type("flash gn36 3m"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "flash gn0 3m",
+                "flash gn36 3m power 0",
+                "flash gn36 3m power 2",
+                "flash gn36 3m 2/1",
+                "flash gn36 3m 1/0",
+                "flash gn36 3m power",
+                "flash gn36",
+                "flash gn36m",
+                "flash gn 3m",
+                "flash gnx 3m",
+                "flash gn36 3m 4m",
+                "flash gn36 3m 1/2 1/4",
+                "flash gn600m 3m",
+                "flash gn36 0m",
+                "flash gn36 3m 8",
+                "flash maybe",
+                "flash",
+                "flash gn400m gn400m 3m"
+            })
+    void whatIsNoFlashIsRefused(String line) {
+        Shooting.of("cam 645", "load cr100 @100").refused(line);
+    }
+
+    @Test
+    void withTheDistanceInHandTheUnitMustBeSaid() {
+        String why = Shooting.of("cam 645", "load cr100 @100", "set 3m").refused("flash gn36");
+        assertTrue(why.contains("gn36m") && why.contains("gn36ft"), why);
+    }
+
+    @Test
+    void theAnswerSaysHowFarTheLightThatIsThereLiesUnder() {
+        // EV 10 at ISO 100, f/11 (7 stops) at 1/60 (6 stops) is EV 13: three stops under.
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "m ev10", "set 60");
+        assertEquals(
+                "Flash at EI 100: f/12 at 3 m: set f/11, 0.2 over. Ambient light alone: 3.0 under.",
+                shooting.type("flash gn36 3m"));
+        assertTrue(
+                shooting.type("m flash 8").endsWith("Ambient light alone: 2.0 under."),
+                shooting.answer().text());
+        assertFalse(
+                Shooting.of("cam 645", "load cr100 @100").type("flash gn36 3m").contains("Ambient"));
+    }
+
+    /**
+     * f/12 for f/11 is 0.2 over (2 log2(12 / 11.31) = 0.17). EV 6 at ISO 100 asks for 2 s at f/11 (Av 7); the sync 1/60
+     * gives seven stops less. EV 13 at f/11 asks for 1/64 s, the mark 1/60. EV 15 lies two stops over at the sync, and
+     * no time helps.
+     */
+    @ParameterizedTest(name = "{0} and then EV {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            set 11        | 6  | Set: f/11 1/60, flash 0.2 over. Sharp | 7.0 under
+            set 11 60     | 6  | The setting in hand stays: f/11 1/60, flash 0.2 over. | 7.0 under
+            set 11 4s     | 9  | Set: f/11 1/4, flash 0.2 over. | right
+            set 11 1/8    | 6  | The setting in hand stays: f/11 1/8, flash 0.2 over. | 4.0 under
+            set 11 1/500  | 13 | Set: f/11 1/60, flash 0.2 over. | right
+            set 11 1/8    | 13 | Set: f/11 1/60, flash 0.2 over. | right
+            set 11 60     | 15 | The setting in hand stays: f/11 1/60, flash 0.2 over. | 2.0 over
+            """)
+    void beforeTheLightThatIsThereTheFlashKeepsItsAperture(String set, int ev, String said, String ambient) {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "flash gn36 3m", set);
+        String answer = shooting.type("m ev" + ev);
+        assertTrue(answer.contains(said) && answer.contains("Ambient light alone: " + ambient + "."), answer);
+        assertTrue(shooting.pair().startsWith("f/11 "), shooting.pair());
+        // flash alone decides again once the ambient reading is in hand without it
+        assertTrue(
+                shooting.type("flash off").length() > 0
+                        && shooting.type("m ev13").contains("f/11 1/60"),
+                shooting.answer().text());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"flash on", "flash gn36 3m", "m flash 8"})
+    void theVoltageOfOldUnitsIsSaidOnceOnEachCamera(String line) {
+        Shooting shooting = Shooting.medium();
+        shooting.type(line);
+        assertEquals("flash-voltage", shooting.warnings());
+        shooting.type("flash off");
+        assertEquals("", shooting.warnings());
+        for (String again : new String[] {"flash on", "flash gn36 3m", "m flash 8"}) {
+            shooting.type(again);
+            assertEquals("", shooting.warnings());
+        }
+        shooting.type("cam 35");
+        shooting.type("flash on");
+        assertEquals("flash-voltage", shooting.warnings());
+    }
+
+    @Test
+    void theCautionIsNotSaidAgainAfterUndoNorOnAnotherDay() {
+        Shooting shooting = Shooting.medium("flash on", "undo");
+        assertFalse(shooting.setting().flash());
+        shooting.type("flash on");
+        assertEquals("", shooting.warnings());
+        shooting.type("flash off");
+        shooting.later(24 * 60);
+        shooting.type("flash on");
+        assertEquals("", shooting.warnings());
+    }
+}

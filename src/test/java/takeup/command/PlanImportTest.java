@@ -1,0 +1,97 @@
+package takeup.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A plan from a spreadsheet. */
+class PlanImportTest {
+    private static PlanImport.Read read(Shooting shooting, String text) {
+        return PlanImport.read(text, "day.csv", shooting.situation(), shooting.now(), "R");
+    }
+
+    private static List<String> planned(String text) {
+        PlanImport.Read read = read(Shooting.of(), text);
+        assertEquals(List.of(), read.problems());
+        return read.does().orElseThrow().after().day().job().plan().moments().stream()
+                .map(it -> PlanCommand.words(it, it.at()))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "time,moment,wants,must,camera,back,light\n16:30,Prize-giving,12,yes,645,2,ev12\n17:00,\"Portraits, \"\"crew\"\" of eight\",,,,,shade\n",
+                "# the day\r\nlight;time;moment;must;wants;back;camera\r\nev "
+                        + "12;16:30;Prize-giving;x;12;2;645\r\n\r\nshade;1700;Portraits, \"crew\" of eight\r\n",
+                "\uFEFFTime\tMoment\tWants\tMust\tCamera\tBack\tLight\n17:00\tPortraits, \"crew\" of "
+                        + "eight\t\tno\t\t\t12\n16.30\tPrize-giving\t12\t1\t645\t2\t12"
+            })
+    void commasSemicolonsAndTabsPartTheCells(String text) {
+        assertEquals(
+                List.of(
+                        "16:30 Prize-giving, wants 12, must, 645 back 2, EV 12",
+                        "17:00 Portraits, \"crew\" of eight, EV 12"),
+                planned(text).stream()
+                        .map(it -> it.substring(it.indexOf(' ') + 1))
+                        .toList());
+    }
+
+    @Test
+    void aLineThatDoesNotFitIsNamedAndThenNothingIsPlanned() {
+        PlanImport.Read read = read(
+                Shooting.of(),
+                "time,moment,wants,camera\n16:30,Prize-giving,12,645\n17:00,Crew,twelve,\n18:00,,3,\n19:00,Party,3,654\n20:00,Club, rowing,8,35\nnoon,Lunch,,\n");
+        assertEquals(Optional.empty(), read.does());
+        assertEquals(
+                List.of("day.csv:3", "day.csv:4", "day.csv:5", "day.csv:6", "day.csv:7"),
+                read.problems().stream().map(it -> it.substring(0, 9)).toList());
+        assertTrue(
+                read.problems().get(2).contains("did you mean 645"),
+                read.problems().toString());
+        assertTrue(
+                read.problems().get(3).contains("more cells than there are columns")
+                        || read.problems().get(3).contains("no count"),
+                read.problems().toString());
+    }
+
+    @Test
+    void theFirstLineMustNameTheColumns() {
+        assertTrue(read(Shooting.of(), "16:30,Prize-giving\n")
+                .problems()
+                .get(0)
+                .startsWith("day.csv:1: 16:30 is no column of a plan"));
+        assertTrue(read(Shooting.of(), "time,momnet\n").problems().get(0).contains("did you mean moment?"));
+        assertTrue(read(Shooting.of(), "time,wants\n")
+                .problems()
+                .get(0)
+                .contains("must name the columns time and moment"));
+        assertTrue(read(Shooting.of(), "time,moment,time\n").problems().get(0).contains("time is there twice"));
+        assertTrue(read(Shooting.of(), "\n# nothing\n").problems().get(0).contains("empty"));
+    }
+
+    @Test
+    void readASecondTimeItChangesWhatIsDifferentAndDoublesNothing() {
+        Shooting shooting = Shooting.of("plan 16:30 Prize-giving wants 12", "plan 17:00 Crew wants 8");
+        assertEquals(
+                Optional.empty(),
+                read(shooting, "time,moment,wants\n16:30,prize-giving,12\n17:00,Crew,8\n")
+                        .does()
+                        .filter(it -> it.entries().size() != 1));
+        PlanImport.Read read =
+                read(shooting, "time,moment,wants\n16:30,Prize-giving,20\n17:00,Crew,8\n18:00,Party,5\n");
+        assertEquals(
+                List.of(20, 8, 5),
+                read.does().orElseThrow().after().day().job().plan().moments().stream()
+                        .map(it -> it.wants())
+                        .toList());
+        assertEquals(
+                Optional.empty(),
+                read(shooting, "time,moment,wants\n17:00,Crew,8\n").does());
+    }
+}

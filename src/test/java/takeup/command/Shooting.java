@@ -1,0 +1,195 @@
+package takeup.command;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Assertions;
+import takeup.ShippedShelf;
+import takeup.day.InHand;
+import takeup.history.ShootState;
+import takeup.kit.Json;
+import takeup.kit.Kit;
+import takeup.report.StatusText;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.Setting;
+
+/**
+ * A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did
+ * is looked at.
+ */
+public final class Shooting {
+    private ShootState situation = ShootState.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
+    private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00+02:00");
+    private Optional<Outcome.NeedsConfirmation> question = Optional.empty();
+    private Outcome.Answer last = new Outcome.Answer("", "", Json.object(), List.of());
+
+    /** Nothing typed yet but these lines. */
+    public static Shooting of(String... lines) {
+        Shooting shooting = new Shooting();
+        for (String line : lines) {
+            shooting.type(line);
+        }
+        return shooting;
+    }
+
+    /** The 645 reflex (80 mm, half stops, 8 s to 1/1000) with colour negative 400 at EI 200. */
+    public static Shooting medium(String... lines) {
+        Shooting shooting = of("cam 645", "load cn400");
+        for (String line : lines) {
+            shooting.type(line);
+        }
+        return shooting;
+    }
+
+    /** Time goes by. */
+    public Shooting later(int minutes) {
+        now = now.plusMinutes(minutes);
+        return this;
+    }
+
+    /** The clock is set to a time and an offset. */
+    public Shooting clock(String time) {
+        now = OffsetDateTime.parse(time);
+        return this;
+    }
+
+    public OffsetDateTime now() {
+        return now;
+    }
+
+    private Outcome read(String line) {
+        Optional<Outcome.NeedsConfirmation> open = question;
+        question = Optional.empty();
+        if (open.isPresent() && line.equals("yes")) {
+            return open.get().ifYes();
+        }
+        return CommandContext.read(situation, line, now, "R");
+    }
+
+    /** A line that does something; what is said then. */
+    public String type(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.Accepted does) {
+            situation = does.after();
+            last = does.answer();
+            return last.text();
+        }
+        return Assertions.fail("\"" + line + "\" should do something, but " + outcome);
+    }
+
+    /** A line that is refused: why. Nothing has changed. */
+    public String refused(String line) {
+        ShootState before = situation;
+        Outcome outcome = read(line);
+        Assertions.assertEquals(before, situation);
+        if (outcome instanceof Outcome.Rejected refused) {
+            Assertions.assertFalse(refused.why().isBlank(), "a refusal says why");
+            return refused.why();
+        }
+        return Assertions.fail("\"" + line + "\" should be refused, but " + outcome);
+    }
+
+    /** A line that is questioned; nothing has changed, and {@code yes} would do it. */
+    String asked(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            question = Optional.of(asked);
+            return asked.question();
+        }
+        return Assertions.fail("\"" + line + "\" should be questioned, but " + outcome);
+    }
+
+    public ShootState situation() {
+        return situation;
+    }
+
+    Outcome.Answer answer() {
+        return last;
+    }
+
+    /** The codes of what was warned of with the last answer, with a blank between. */
+    public String warnings() {
+        return String.join(
+                " ", last.warnings().stream().map(it -> it.code().toString()).toList());
+    }
+
+    /** What stands on the screen as a word now. */
+    public String standing() {
+        return String.join(
+                " ",
+                StatusText.standing(situation.asOf(now), now).stream()
+                        .map(Object::toString)
+                        .toList());
+    }
+
+    public Roll roll() {
+        return situation.roll().orElseThrow();
+    }
+
+    public Roll roll(String id) {
+        return situation.rolls().get(RollId.parse(id).orElseThrow());
+    }
+
+    /** The newest frame of the roll in hand. */
+    Frame frame() {
+        return roll().newest().orElseThrow();
+    }
+
+    Frame frame(int number) {
+        return roll().frames().get(roll().indexOf(number));
+    }
+
+    InHand inHand() {
+        return situation.inHand();
+    }
+
+    Setting setting() {
+        return inHand().setting();
+    }
+
+    /** The pair in hand as it prints: {@code f/4 1/125}; a point for what is not known. */
+    String pair() {
+        return pair(setting());
+    }
+
+    public static String pair(Setting setting) {
+        return setting.aperture().map(Object::toString).orElse(".") + " "
+                + setting.time().map(Object::toString).orElse(".");
+    }
+
+    /** The pair of a frame. */
+    public static String pair(Frame frame) {
+        return pair(frame.exposure().setting());
+    }
+
+    /** The frames of the roll in hand: number, kind if it is not exposed, pair. */
+    String frames() {
+        return frames(roll());
+    }
+
+    public static String frames(Roll roll) {
+        return String.join(
+                ", ",
+                roll.frames().stream()
+                        .map(it -> it.number()
+                                + (it.was().isPresent() ? "(" + it.was().getAsInt() + ")" : "")
+                                + (it.kind() == Frame.Kind.EXPOSED ? "" : " " + it.kind())
+                                + (pair(it).equals(". .") ? "" : " " + pair(it)))
+                        .toList());
+    }
+
+    /** The light of the day, EV at ISO 100. */
+    double ev() {
+        return situation.day().light().orElseThrow().ev100().stops();
+    }
+
+    /** The error of the newest frame in stops. */
+    OptionalDouble error() {
+        return ExposureResult.of(roll(), frame()).errorStops();
+    }
+}

@@ -1,0 +1,267 @@
+package takeup.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import takeup.command.Shooting;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.RollsOfDay;
+import takeup.history.ShootState;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.session.Key;
+import takeup.session.Message;
+import takeup.session.Playing;
+
+/**
+ * The end of regatta day, 2026-09-12: three rolls closed, one of them without a frame, one in the camera, one loading
+ * taken back.
+ */
+class DayEndTest {
+    private static Shooting day() {
+        return Shooting.of(
+                "cam 645 1",
+                "load cn400",
+                "4 125 x16",
+                "unload",
+                "load",
+                "unload yes",
+                "cam 35",
+                "load bw400 @800 push 1",
+                "4 250 x36",
+                "unload",
+                "cam 645 2",
+                "load bw100",
+                "8 60 x3",
+                "cam 645 1",
+                "load cn400",
+                "undo");
+    }
+
+    private static DayEnd end(Shooting day, String... held) {
+        return DayEnd.of(
+                day.situation(),
+                day.now(),
+                "R",
+                held.length == 0 ? Optional.empty() : Optional.of(DayEnd.held(List.of(held), Optional.empty())));
+    }
+
+    private static String where(DayEnd end) {
+        return String.join(
+                " ",
+                end.rolls().stream().map(it -> it.id() + ":" + it.is().code()).toList());
+    }
+
+    @Test
+    void everyRollIsSomewhere() {
+        assertEquals("R0001:closed R0002:closed R0003:closed R0004:in-camera R0005:withdrawn", where(end(day())));
+    }
+
+    @Test
+    void theRollThatIsNotInTheHandIsMissingByName() {
+        DayEnd end = end(day(), "r1", "r2");
+        assertEquals("R0001:closed R0002:closed R0003:missing R0004:in-camera R0005:withdrawn", where(end));
+        assertTrue(end.isShort());
+        assertTrue(
+                end.sentence().contains("R0003: not in your hand: bw400, 36 of 36 frames, out of 35, finished 15:00"),
+                end.sentence());
+        assertFalse(end(day(), "r1-r3").isShort());
+    }
+
+    @ParameterizedTest(name = "{0} asks: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            R0002 | R0002 has no frame: keep it apart if it is unexposed; if it was shot and not written down, insert r2 1 unlogged x16
+            R0004 | R0004 is still in 645 back 2, 13 left: unload it, or let it stay
+            """)
+    void whatIsOddIsAskedAbout(String roll, String ask) {
+        assertTrue(end(day()).asks().contains(ask), end(day()).asks().toString());
+    }
+
+    @Test
+    void nothingIsAskedAboutAPlainRoll() {
+        assertEquals(List.of(), end(Shooting.medium("4 125 x16", "unload")).asks());
+    }
+
+    @Test
+    void whatIsHeldAndCannotBeIsAskedAbout() {
+        List<String> asks = end(day(), "r1-r4", "r44").asks();
+        assertTrue(
+                asks.contains("R0004 is in your hand, and by the log in 645 back 2: cam, then unload"),
+                asks.toString());
+        assertTrue(asks.contains("R0044 is in your hand and is no roll known here"), asks.toString());
+    }
+
+    @Test
+    void theLabelSaysNumberFilmAndPushInWords() {
+        Shooting day = day();
+        day.type("condition r3 torn at the rewind");
+        assertEquals(
+                "R0003, Black-and-white 400, black-and-white, PUSH 1 STOP (rated 800, box 400), TORN at the rewind",
+                DayEnd.label(day.roll("R0003")));
+        assertEquals("R0001, Colour negative 400, C-41, NORMAL (rated 200, box 400)", DayEnd.label(day.roll("R0001")));
+    }
+
+    @Test
+    void aFrameThatNobodyWroteDownIsAskedAbout() {
+        assertTrue(end(Shooting.medium("4 125", "unlogged x2"))
+                .asks()
+                .contains("2 frames of R0001 are not written down: fix, or paper r1, while it is fresh"));
+    }
+
+    @Test
+    void aCounterThatDifferedIsAskedAbout() {
+        assertTrue(end(Shooting.medium("4 125 x3", "counter 5"))
+                .asks()
+                .contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: 1 frame went "
+                        + "past that is not in the log"));
+        String many = end(Shooting.medium("4 125 x3", "counter 8")).asks().toString();
+        assertTrue(many.contains("4 frames went past that are not in the log"), many);
+        String fewer = end(Shooting.medium("4 125 x3", "counter 2")).asks().toString();
+        assertTrue(fewer.contains("the log has 2 frames more than the camera"), fewer);
+        String rest = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2"))
+                .asks()
+                .toString();
+        assertTrue(rest.contains("2 frames went past that are not in the log"), rest);
+        String none = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4"))
+                .asks()
+                .toString();
+        assertFalse(none.contains("the camera showed"), none);
+    }
+
+    @Test
+    void untilSixInTheMorningItIsTheEveningBefore() {
+        Shooting day = Shooting.medium("4 125 x16", "unload").clock("2026-09-13T05:59+02:00");
+        assertEquals("2026-09-12 R0001:closed", end(day).date() + " " + where(end(day)));
+        day.clock("2026-09-13T06:00+02:00");
+        assertEquals("2026-09-13 ", end(day).date() + " " + where(end(day)));
+    }
+
+    @Test
+    void aRollOfLastWeekThatIsStillInACameraIsPartOfTheDay() {
+        Shooting day = Shooting.medium("4 125").clock("2026-09-19T15:00+02:00");
+        assertEquals("R0001:in-camera", where(end(day)));
+    }
+
+    /** R0001 finished on the day; R0002 was given and its file is gone; R0003 in the camera. */
+    @Test
+    void aNumberThatWasGivenAndIsGoneIsMissing() {
+        Shooting day = day();
+        ShootState all = day.situation();
+        List<JournalStep> without = all.happened().stream()
+                .map(step -> new JournalStep(
+                        step.step(),
+                        step.at(),
+                        step.entries().stream()
+                                .filter(it -> !(it instanceof JournalEntry.OnRoll onRoll
+                                        && onRoll.roll().number() == 2))
+                                .toList()))
+                .toList();
+        ShootState gone = ShootState.of(all.kit(), without, all.dayOf(), Set.of());
+        OffsetDateTime now = day.now();
+        assertEquals(Optional.of(new RollId("R", 2)), RollsOfDay.unread(gone, now, "R", Set.of()));
+        DayEnd end = DayEnd.of(gone, now, "R", Optional.empty());
+        assertTrue(
+                end.sentence()
+                        .contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be "
+                                + "read (takeup check))"),
+                end.sentence());
+    }
+
+    /** R0001 was finished last week and is not read; R0002 is in the camera since. */
+    @Test
+    void aRollThatWasFinishedLastWeekIsNotMissingToday() {
+        Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400", "4 125");
+        ShootState all = day.situation();
+        List<JournalStep> later = all.happened().stream()
+                .map(step -> new JournalStep(
+                        step.step(),
+                        step.at(),
+                        step.entries().stream()
+                                .filter(it -> it instanceof JournalEntry.OnRoll onRoll
+                                        && onRoll.roll().number() == 2)
+                                .toList()))
+                .toList();
+        ShootState opened =
+                ShootState.of(all.kit(), later, all.dayOf(), Set.of(new RollId("R", 1), new RollId("R", 2)));
+        day.clock("2026-09-19T22:00+02:00");
+        assertEquals(Optional.empty(), RollsOfDay.unread(opened, day.now(), "R", Set.of()));
+        assertEquals("R0002:in-camera", where(DayEnd.of(opened, day.now(), "R", Optional.empty())));
+    }
+
+    @Test
+    void aMustHaveOnOneRollOnlyIsSaid() {
+        Shooting day = Shooting.medium("plan 15:10 Start must").later(11);
+        day.type("4 125");
+        assertTrue(
+                end(day.later(90)).asks().contains("Start is a must, and on R0001 only: guard that roll"),
+                end(day).asks().toString());
+    }
+
+    @ParameterizedTest(name = "{0} is refused: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            day-end 7        | 7 is no roll number: r1 r2 r4-r7
+            day-end r4-r2    | r4-r2 is no row of rolls
+            day-end r1-s4    | r1-s4 is no row of rolls
+            day-end frob     | frob is no roll number
+            """)
+    void whatIsNoRollIsRefused(String line, String why) {
+        assertTrue(day().refused(line).contains(why), day().refused(line));
+    }
+
+    @Test
+    void onAnEmptyDayThereIsNothingToCount() {
+        assertEquals(
+                "No roll was loaded or finished on 2026-09-12.", Shooting.of().type("day-end"));
+    }
+
+    @Test
+    void theScreenShowsWhatTheSecondLaptopLoggedIntoTheSameFolder() {
+        Roll other = Shooting.of("cam 35", "load bw400", "5.6 125 x12").roll();
+        Roll gone =
+                Shooting.of("cam 35", "load bw400", "undo").situation().rolls().get(other.id());
+        RollSummary open = asOf("B", RollSummary.of(other));
+        RollSummary withdrawn = asOf("C", RollSummary.of(gone));
+        Playing day = Playing.medium("4 125").press(Key.Name.F6);
+        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open, withdrawn)));
+        List<String> items = DayEnd.of(day.shoot()).sections().stream()
+                .filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
+                .flatMap(it -> it.items().stream())
+                .map(NightBefore.Item::text)
+                .toList();
+        assertEquals(
+                List.of(
+                        "B0001  in 35, bw400, 12 of 36 frames",
+                        "whether one is missing, and what to write on each, tells takeup day-end"),
+                items);
+        day.lines("day-end r1 b1");
+        day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open)));
+        assertTrue(
+                DayEnd.of(day.shoot()).asks().stream().noneMatch(it -> it.contains("B0001")),
+                "a roll of the other laptop is no stranger");
+    }
+
+    private static RollSummary asOf(String letters, RollSummary line) {
+        return new RollSummary(
+                new RollId(letters, 1),
+                line.state(),
+                line.camera(),
+                line.back(),
+                line.stock(),
+                line.stockName(),
+                line.exposureIndex(),
+                line.development(),
+                line.framesUsed(),
+                line.framesNominal(),
+                line.loadedAt(),
+                line.finishedAt());
+    }
+}

@@ -1,0 +1,284 @@
+package takeup.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import takeup.command.CommandForms;
+import takeup.command.CommandTable;
+import takeup.command.Outcome;
+import takeup.command.Shooting;
+
+/** Help that can be searched and run: keys and words, what works now before what does not, each with its reason. */
+class HelpTest {
+    private static final Key ENTER = Key.of(Key.Name.ENTER);
+
+    /**
+     * Moments that differ in what can be done. The last two have seven rolls, a zoom, light, flash light and more in
+     * use.
+     */
+    private static Map<String, Supplier<Playing>> moments() {
+        Map<String, Supplier<Playing>> all = new LinkedHashMap<>();
+        all.put("an empty folder", Playing::of);
+        all.put("a camera", () -> Playing.of("cam 645"));
+        all.put("a fresh film", () -> Playing.medium());
+        all.put("a frame", () -> Playing.two("m 5.6 125", "4 125"));
+        all.put("a frame taken back", () -> Playing.two("m 5.6 125", "4 125", "undo"));
+        all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));
+        all.put("a question", () -> Playing.medium("4 125", "unload"));
+        all.put(
+                "a plan and a bag",
+                () -> Playing.medium(
+                        "plan 15:30 Start", "plan 16:00 Final", "plan 16:30 Prize-giving", "bag add 2 cn400 120"));
+        all.put(
+                "a rewound roll",
+                () -> Playing.of(
+                        "cam 35",
+                        "load bw400",
+                        "unload yes",
+                        "load bw400",
+                        "unload yes",
+                        "load bw400",
+                        "4 250 x7",
+                        "rewind"));
+        all.put(
+                "a rewound roll and a loaded one",
+                () -> Playing.of(
+                        "cam 35",
+                        "load bw400",
+                        "unload yes",
+                        "load bw400",
+                        "unload yes",
+                        "load bw400",
+                        "4 250 x7",
+                        "rewind",
+                        "load cn400"));
+        all.put("paper being read", () -> Playing.of("cam 35", "load bw400", "4 250 x2", "paper r1"));
+        all.put("seven rolls", HelpTest::seven);
+        all.put("seven rolls, the last one out", () -> seven().lines("unload yes", "lens 45"));
+        return all;
+    }
+
+    private static Playing seven() {
+        Playing day = Playing.of("cam 645", "meter hand");
+        for (int roll = 1; roll <= 6; roll++) {
+            day.lines("load cn400", "4 125 x7", "unload yes");
+        }
+        return day.lines("cam 645 2", "load bw100", "cam 35", "load bw400", "m 5.6 125", "4 125 x8", "slate");
+    }
+
+    static List<String> names() {
+        return List.copyOf(moments().keySet());
+    }
+
+    @ParameterizedTest(name = "{0}: what cannot be done says why, and is refused when it is typed")
+    @MethodSource("names")
+    void aReasonIsTrue(String name) {
+        Playing day = moments().get(name).get();
+        for (CommandTable.Word word : CommandTable.WORDS) {
+            Optional<String> whyNot = Need.of(word.word(), day.shoot());
+            Outcome outcome = day.shoot().outcome(word.example());
+            assertFalse(
+                    whyNot.isPresent() && !(outcome instanceof Outcome.Rejected),
+                    word.example() + " works, though " + whyNot);
+            assertFalse(
+                    outcome instanceof Outcome.Rejected refused && refused.why().isBlank(),
+                    word.example() + " is refused without a reason");
+        }
+    }
+
+    @Test
+    void eachExampleAndEachFormOfAWordCanBeTypedInSomeMoment() {
+        List<Playing> all = moments().values().stream().map(Supplier::get).toList();
+        List<String> never = new ArrayList<>();
+        for (CommandTable.Word word : CommandTable.WORDS) {
+            List<String> lines = new ArrayList<>(List.of(word.example()));
+            CommandForms.of(word).forEach(it -> lines.add(it.typed()));
+            for (String line : lines) {
+                if (all.stream().map(it -> it.shoot().outcome(line)).allMatch(it -> it instanceof Outcome.Rejected)) {
+                    never.add(line + ": "
+                            + all.stream()
+                                    .map(it -> ((Outcome.Rejected) it.shoot().outcome(line)).why())
+                                    .distinct()
+                                    .toList());
+                }
+            }
+        }
+        assertEquals(List.of(), never);
+    }
+
+    /** The moments that are quickly played. */
+    static List<String> quick() {
+        return List.of("an empty folder", "a camera", "a frame", "a camera that sets itself", "a question");
+    }
+
+    @ParameterizedTest(name = "{0}: Enter on a key in help does what the key does")
+    @MethodSource("quick")
+    void enterOnAKeyIsTheKey(String name) {
+        for (Session.Page page : List.of(
+                Session.Page.SHOOT, Session.Page.FRAMES, Session.Page.ROLLS, Session.Page.PLAN, Session.Page.BAG)) {
+            if (on(page, moments().get(name).get()).page() != page) {
+                continue;
+            }
+            List<HelpList.Entry> entries = HelpList.of(
+                            on(page, moments().get(name).get())
+                                    .press(Key.Name.F1)
+                                    .shoot())
+                    .entries();
+            for (int i = 0; i < entries.size(); i++) {
+                if (entries.get(i).key().isPresent()) {
+                    Playing run = chosen(on(page, moments().get(name).get()), i)
+                            .press(ENTER)
+                            .pass(200);
+                    Playing pressed = on(page, moments().get(name).get())
+                            .press(entries.get(i).key().get())
+                            .pass(200);
+                    same(entries.get(i), pressed, run);
+                }
+            }
+        }
+    }
+
+    private static void same(HelpList.Entry entry, Playing pressed, Playing run) {
+        String where = entry.typed() + " (" + entry.does() + ")";
+        if (entry.whyNot().isPresent()) {
+            assertEquals(Session.Page.HELP, run.page(), where);
+            assertTrue(run.said().contains(entry.whyNot().get()), where + " says " + run.said());
+        } else if (!HelpList.isRun(entry)) {
+            assertEquals(entry.word(), run.prompt(), where + " is put on the prompt");
+            assertEquals(
+                    run.written().size(),
+                    pressed.restart().written().size() - (entry.word().equals("quit") ? 0 : 1),
+                    where);
+        } else {
+            assertEquals(pressed.page(), run.page(), where);
+            assertEquals(pressed.allFrames(), run.allFrames(), where);
+            assertEquals(pressed.camera(), run.camera(), where);
+            assertEquals(pressed.shoot().view(), run.shoot().view(), where);
+            assertEquals(pressed.written().size(), run.written().size(), where);
+        }
+    }
+
+    @Test
+    void enterOnAWordPutsItOnThePromptAndOnOneThatOnlyShowsShowsIt() {
+        List<HelpList.Entry> entries =
+                HelpList.of(day().press(Key.Name.F1).shoot()).entries();
+        int lines = day().written().size();
+        for (int i = 0; i < entries.size(); i++) {
+            HelpList.Entry entry = entries.get(i);
+            if (entry.key().isEmpty() && entry.whyNot().isEmpty()) {
+                Playing day = chosen(day(), i).press(ENTER);
+                assertEquals(lines, day.written().size(), entry.typed() + " is not done by looking it up");
+                boolean shows = List.of("say", "why", "frames", "rolls", "day-end", "big")
+                        .contains(entry.word());
+                assertEquals(!shows, !day.prompt().isEmpty(), entry.typed());
+                assertTrue(day.page() != Session.Page.HELP, entry.typed());
+                assertTrue(
+                        shows
+                                || day.prompt().strip().equals(entry.typed())
+                                || day.prompt().equals(entry.word() + " "),
+                        entry.typed() + " became " + day.prompt());
+            }
+        }
+    }
+
+    @Test
+    void whatDoesNotWorkNowStandsBehindWhatDoesUnderItsReason() {
+        List<HelpList.Section> sections =
+                HelpList.of(Playing.of("cam 645").press(Key.Name.F1).shoot()).sections();
+        assertEquals("Keys that work now", sections.get(0).title());
+        assertTrue(sections.get(1).title().startsWith("Words"));
+        assertTrue(sections.get(1).entries().stream().anyMatch(it -> it.word().equals("load")));
+        HelpList.Section film = sections.stream()
+                .filter(it -> it.title().startsWith("Not now: no film in 645 back 1"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(film.entries().stream().anyMatch(it -> it.typed().equals("Space"))
+                && film.entries().stream().anyMatch(it -> it.word().equals("unload")));
+    }
+
+    @ParameterizedTest(name = "looking for \"{0}\" finds {1}, and Enter puts \"{2}\" on the prompt")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "fogged | lost 7 | lost",
+                "tripod | tripod on | tripod",
+                "shutter | 0 | shutter",
+                "yello | filter yellow and nd0.9 | filter",
+                "hand-hel | tripod on | tripod"
+            })
+    void typingLooksForAnEntryAndEnterRunsTheFirst(String wanted, String found, String prompt) {
+        Playing day = seven().press(Key.Name.F1).type(wanted);
+        List<HelpList.Entry> entries = HelpList.of(day.shoot()).entries();
+        if (found.equals("0")) {
+            assertEquals(0, entries.size());
+        } else {
+            assertEquals(found, entries.get(0).typed());
+        }
+        assertEquals(prompt, day.press(ENTER).prompt().strip());
+    }
+
+    @Test
+    void helpOnAWordShowsItsFormsAndEnterTakesOne() {
+        Playing day = Playing.medium("help m");
+        assertEquals(Session.Page.HELP, day.page());
+        HelpList list = HelpList.of(day.shoot());
+        assertEquals("Help: m", list.title());
+        assertTrue(list.entries().stream()
+                .anyMatch(it -> it.typed().equals("m spot 9.3 z3") && it.does().contains("zone III")));
+        day.press(Key.Name.DOWN).press(Key.Name.DOWN).press(ENTER);
+        assertEquals("m 5.6.3 125", day.prompt());
+        assertEquals(Session.Page.SHOOT, day.page());
+    }
+
+    @Test
+    void helpGoesBackToTheViewItWasAskedFrom() {
+        Playing day = Playing.medium("4 125").press(Key.Name.F2).press(Key.Name.F1);
+        assertEquals("Help for the view of frames", HelpList.of(day.shoot()).title());
+        assertEquals(Session.Page.FRAMES, day.press(Key.Name.ESCAPE).page());
+        assertEquals(
+                Session.Page.FRAMES, day.press(Key.Name.F1).press(Key.Name.F1).page());
+        assertEquals(Session.Page.SHOOT, day.press(Key.Name.ESCAPE).page());
+    }
+
+    @Test
+    void theWordsOfHelpReadAsSentences() {
+        assertEquals(
+                "tube: what is added to the lens. Type \"tube 30mm\", what is added to the lens; \"tube off\", none.",
+                Shooting.of().type("help tube"));
+        assertEquals(
+                "drop: frame 7 never happened; later ones are renumbered. Type \"drop 7\", frame 7 never "
+                        + "happened; later ones are renumbered; \"drop r2 7\", the same on another roll.",
+                Shooting.of().type("help drop"));
+        assertEquals(
+                "say: the state in words. For example \"say\".", Shooting.of().type("help say"));
+    }
+
+    /** A day on which every word but load, yes and redo can be typed. */
+    private static Playing day() {
+        return Playing.two("m 5.6 125", "4 125 x8", "slate");
+    }
+
+    private static Playing on(Session.Page page, Playing day) {
+        return page == Session.Page.SHOOT ? day : day.press(Playing.keyTo(page));
+    }
+
+    private static Playing chosen(Playing day, int entry) {
+        day.press(Key.Name.F1);
+        for (int i = 0; i <= entry; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        assertEquals(entry, day.shoot().view().chosen());
+        return day;
+    }
+}

@@ -1,0 +1,383 @@
+package takeup.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import takeup.command.CommandTable;
+import takeup.screen.Theme;
+
+/** The one table of keys: each key does what it says, or says why it cannot. */
+class KeysTest {
+    /**
+     * Situations that differ in what a key can do: nothing there at all, one camera, two, light, a long roll, other
+     * rolls.
+     */
+    private static List<Supplier<Playing>> situations() {
+        return List.of(
+                Playing::of,
+                () -> Playing.of("cam 645"),
+                () -> Playing.medium(),
+                () -> Playing.medium("4 125 x16"),
+                () -> Playing.two("m 5.6 125", "4 125 x12"),
+                () -> Playing.two("4 125", "m ev8", "hold f2.8", "unload"),
+                () -> Playing.of("cam compact", "load cn400", "."),
+                () -> Playing.medium("m 5.6 125", "4 125").restartReadOnly());
+    }
+
+    static List<KeyBinding> bindings() {
+        return KeyBinding.ALL;
+    }
+
+    @ParameterizedTest(name = "{0} does something or says why not, wherever it works")
+    @MethodSource("bindings")
+    void noKeyIsDead(KeyBinding binding) {
+        int taken = 0;
+        for (Supplier<Playing> situation : situations()) {
+            for (Session.Page page : Session.Page.values()) {
+                for (String typed : new String[] {"", "; bow seat"}) {
+                    Playing day = on(page, situation.get());
+                    if (day.page() != page) {
+                        continue;
+                    }
+                    day.type("n first")
+                            .press(Key.Name.ESCAPE)
+                            .type("n second")
+                            .press(Key.Name.ESCAPE)
+                            .type(typed);
+                    if (!typed.isEmpty()) {
+                        day.press(Key.Name.LEFT).press(Key.Name.LEFT);
+                    }
+                    day.send(new Message.Notice(""));
+                    if (!KeyBinding.of(binding.key(), day.shoot()).equals(Optional.of(binding))) {
+                        continue;
+                    }
+                    taken++;
+                    Session before = day.shoot();
+                    int asked = day.seen().size();
+                    day.press(binding.key()).pass(200);
+                    boolean changed = !looks(before).equals(looks(day.shoot()))
+                            || asked < day.seen().size();
+                    boolean isAtAnEnd = page != Session.Page.SHOOT
+                            && before.view().scroll() == day.shoot().view().scroll()
+                            && binding.does().matches(".*(line|page) (up|down)|next page");
+                    assertTrue(
+                            changed || isAtAnEnd,
+                            binding.key() + " on " + page + " with \"" + typed + "\": nothing happens");
+                }
+            }
+        }
+        assertTrue(taken > 0, "the binding is reached somewhere");
+    }
+
+    private record Looks(PromptLine prompt, Session.Said said, Session.View view, SaveQueue ledger) {}
+
+    private static Looks looks(Session shoot) {
+        return new Looks(shoot.prompt(), shoot.said(), shoot.view(), shoot.ledger());
+    }
+
+    /** Every key of the table, and some that stand in none, from every situation on every page: nothing throws. */
+    @Test
+    void anyTwoKeysInARowAreTakenOnEveryPage() {
+        Set<Key> keys =
+                new HashSet<>(KeyBinding.ALL.stream().map(KeyBinding::key).toList());
+        for (Key.Name name : Key.Name.values()) {
+            if (name != Key.Name.CHARACTER && name != Key.Name.CTRL && name != Key.Name.ALT) {
+                keys.add(Key.of(name));
+            }
+        }
+        keys.addAll(
+                List.of(Key.typed("4"), Key.typed(";"), new Key(Key.Name.ALT, "x"), Key.ctrl('g'), Key.pasted("4\n8")));
+        for (Supplier<Playing> situation : situations()) {
+            Playing start = situation.get();
+            for (Session.Page page : Session.Page.values()) {
+                Playing day = on(page, start);
+                for (Key first : keys) {
+                    for (Key second : keys) {
+                        Session after = Session.update(
+                                        Session.update(
+                                                        day.shoot(),
+                                                        new Message.Pressed(first, day.now(), day.ticks() + 100))
+                                                .shoot(),
+                                        new Message.Pressed(second, day.now(), day.ticks() + 200))
+                                .shoot();
+                        assertTrue(
+                                after.prompt().cursor() <= after.prompt().text().length());
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void aKeyStandsOnceForAPageAndAPrompt() {
+        Set<String> places = new HashSet<>();
+        for (KeyBinding binding : KeyBinding.ALL) {
+            for (Session.Page page : binding.pages()) {
+                for (KeyBinding.When when : binding.when() == KeyBinding.When.ALWAYS
+                        ? new KeyBinding.When[] {KeyBinding.When.EMPTY, KeyBinding.When.TYPED}
+                        : new KeyBinding.When[] {binding.when()}) {
+                    assertTrue(
+                            places.add(binding.key() + " " + page + " " + when),
+                            binding.key() + " is there twice on " + page);
+                }
+            }
+        }
+    }
+
+    @Test
+    void noUnmodifiedKeyIsSaidToRemoveALoggedFrame() {
+        for (KeyBinding binding : KeyBinding.ALL) {
+            if (binding.key().name() != Key.Name.CTRL) {
+                Playing day = Playing.medium("m 5.6 125", "4 125 x3");
+                day.press(binding.key()).press(binding.key()).pass(500);
+                assertTrue(day.allFrames() >= 3, binding.key().toString());
+            }
+        }
+    }
+
+    @Test
+    void whatHasAWordDoesTheSameByItsWord() {
+        for (KeyBinding binding : KeyBinding.ALL) {
+            if (!binding.word().isEmpty()) {
+                assertTrue(
+                        binding.word().equals(".")
+                                || CommandTable.find(binding.word()).isPresent(),
+                        binding.word() + " is a word of the prompt");
+            }
+        }
+        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F9, Key.Name.F10)) {
+            String word = KeyBinding.ALL.stream()
+                    .filter(it -> it.key().equals(Key.of(name)))
+                    .findFirst()
+                    .orElseThrow()
+                    .word();
+            assertEquals(
+                    Playing.medium("4 125").press(name).shoot().view(),
+                    Playing.medium("4 125").lines(word).shoot().view(),
+                    name + " and " + word);
+        }
+    }
+
+    @Test
+    void helpAndTheFooterReadTheSameTable() {
+        Session shoot = Playing.medium("4 125").shoot();
+        assertEquals(KeyBinding.ALL.size(), KeyHelp.all().size());
+        List<KeyHelp> now = KeyHelp.now(shoot);
+        for (KeyHelp key : now) {
+            assertTrue(KeyHelp.all().contains(key), key.key());
+        }
+        assertTrue(now.stream().anyMatch(it -> it.key().equals("Space")));
+        assertFalse(now.stream().anyMatch(it -> it.key().equals("Tab")), "one camera only: Tab cannot act");
+        assertTrue(KeyHelp.here(shoot).stream()
+                .anyMatch(it -> it.key().equals("Tab") && it.whyNot().isPresent()));
+        assertFalse(KeyHelp.now(Playing.of().shoot()).stream()
+                .anyMatch(it -> it.key().equals("Space")));
+    }
+
+    @Test
+    void tabGoesRoundThePlacesInUseAndShiftTabTheOtherWay() {
+        Playing day = Playing.of("cam 35", "load bw400", "cam 645", "load cn400", "cam 645 2", "load bw100");
+        List<String> round = new ArrayList<>(List.of(day.camera()));
+        for (int i = 0; i < 3; i++) {
+            round.add(day.press(Key.Name.TAB).camera());
+        }
+        assertEquals(List.of("645 back 2", "35", "645 back 1", "645 back 2"), round);
+        assertEquals("645 back 1", day.press(Key.Name.SHIFT_TAB).camera());
+        assertEquals("35", day.press(Key.Name.SHIFT_TAB).camera());
+        assertTrue(day.said().contains("R0001"), day.said());
+    }
+
+    @Test
+    void tabSaysWhyNotWhereThereIsOnlyOne() {
+        Playing day = Playing.medium().press(Key.Name.TAB);
+        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertTrue(day.said().contains("one camera"), day.said());
+        assertTrue(Playing.of().press(Key.Name.TAB).said().contains("no camera"));
+    }
+
+    @Test
+    void aCameraThatWasUsedYesterdayAndIsEmptyIsNotInUseToday() {
+        Playing day =
+                Playing.of("cam 35", "cam 645", "load cn400").later(24 * 60).press(Key.Name.TAB);
+        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals("645 back 1", day.camera());
+        day = Playing.two().later(24 * 60).press(Key.Name.TAB);
+        assertEquals("35", day.camera());
+    }
+
+    @Test
+    void upAndDownMoveAHighlightThatEnterTakes() {
+        Playing day = Playing.medium("m 5.6 125").press(Key.Name.DOWN);
+        assertEquals(day.shoot().bestChoice(), day.shoot().view().chosen());
+        day.press(Key.Name.UP);
+        assertEquals(day.shoot().bestChoice() - 1, day.shoot().view().chosen());
+        String row = day.shoot().highlighted().orElseThrow().aperture() + " "
+                + day.shoot().highlighted().orElseThrow().time().orElseThrow();
+        assertTrue(day.said().contains("Enter sets " + row), day.said());
+        day.press(Key.Name.ENTER);
+        assertEquals(row, day.pair());
+        assertEquals(0, day.frames());
+        assertEquals(-1, day.shoot().view().chosen());
+        for (int i = 0; i < 99; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        assertEquals(day.shoot().choices().size() - 1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void withoutALightOrAFilmTheArrowsSayWhyNot() {
+        assertTrue(Playing.medium("4 125").press(Key.Name.DOWN).said().contains("no suggestions yet"));
+        assertTrue(Playing.of("cam 645", "m 5.6 125").press(Key.Name.UP).said().contains("load"));
+    }
+
+    @ParameterizedTest(name = "{0} takes the highlight away")
+    @CsvSource({"TAB", "ESCAPE", "F2", "F10", "UNDO", "TYPED", "RECALLED"})
+    void theHighlightDoesNotOutliveWhatItWasSetOn(String how) {
+        Playing day =
+                Playing.two("m 5.6 125", "8 60", "m 8 60").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        assertNotEquals(-1, day.shoot().view().chosen());
+        day.press(
+                switch (how) {
+                    case "UNDO" -> Key.ctrl('z');
+                    case "TYPED" -> Key.typed("4");
+                    case "RECALLED" -> Key.of(Key.Name.PAGE_UP);
+                    default -> Key.of(Key.Name.valueOf(how));
+                });
+        assertEquals(-1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void theLightOfALaterAnswerTakesTheHighlightAway() {
+        Playing day = Playing.medium("m 5.6 125")
+                .disk(Playing.Disk.SLOW)
+                .lines("m 11 250")
+                .press(Key.Name.DOWN)
+                .press(Key.Name.DOWN);
+        day.disk(Playing.Disk.WELL);
+        assertEquals(-1, day.shoot().view().chosen());
+    }
+
+    @Test
+    void escComesBackFromEverywhereAndF1ToF5GoThereAndBack() {
+        for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F4, Key.Name.F5)) {
+            Playing day = Playing.medium("4 125").press(name);
+            assertNotEquals(Session.Page.SHOOT, day.page(), name.toString());
+            assertEquals(Session.Page.SHOOT, day.press(Key.Name.ESCAPE).page());
+            day.press(name).press(name);
+            assertEquals(Session.Page.SHOOT, day.page(), name.toString());
+        }
+        assertEquals(Session.Page.HELP, Playing.of().type("?").page());
+        assertEquals(Session.Page.SHOOT, Playing.of().type("?").type("?").page());
+        assertEquals("4 ?", Playing.medium().type("4 ?").prompt());
+    }
+
+    @Test
+    void aWordForAViewShowsItAlsoWhereItIsShownAlready() {
+        assertEquals(
+                Session.Page.FRAMES, Playing.medium("4 125", "frames", "frames").page());
+        assertEquals(Session.Page.HELP, Playing.medium("help", "help").page());
+        assertEquals(Session.Page.SHOOT, Playing.medium("rolls", "shoot").page());
+    }
+
+    @Test
+    void theListOfRollsIsAskedForAndShown() {
+        Playing day =
+                Playing.medium("4 125", "unload yes", "load bw400").restart().press(Key.Name.F3);
+        assertEquals(
+                List.of("R0001", "R0002"),
+                day.shoot().rolls().stream().map(it -> it.id().toString()).toList());
+    }
+
+    @Test
+    void f10FillsTheScreenWithTheCounterWhereSpaceStillLogs() {
+        Playing day = Playing.medium("4 125").press(Key.Name.F10);
+        assertTrue(day.shoot().view().big());
+        assertEquals(2, day.space().frames());
+        assertTrue(day.shoot().view().big());
+        assertFalse(day.press(Key.Name.ESCAPE).shoot().view().big());
+        assertTrue(day.press(Key.Name.F2).press(Key.Name.F10).shoot().view().big());
+        assertFalse(day.press(Key.Name.F10).shoot().view().big());
+    }
+
+    @Test
+    void f9GoesRoundTheThemesAndAnUnknownOneIsRefusedAndStays() {
+        Playing day = Playing.of();
+        List<String> round = new ArrayList<>();
+        for (int i = 0; i < CommandTable.THEMES.size(); i++) {
+            round.add(day.press(Key.Name.F9).shoot().view().theme());
+        }
+        assertEquals(new HashSet<>(CommandTable.THEMES), new HashSet<>(round));
+        assertEquals("dark", day.shoot().view().theme());
+        assertEquals("mono", day.lines("theme mono").shoot().view().theme());
+        day.lines("theme neon");
+        assertEquals("mono", day.shoot().view().theme());
+        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals("theme neon", day.prompt());
+    }
+
+    @Test
+    void theThemesOfTheWordAreThoseThatCanBeDrawn() {
+        assertEquals(Theme.names(), CommandTable.THEMES);
+    }
+
+    @Test
+    void aListScrollsDownToItsLastLineAndBackUpAtOnce() {
+        Playing day = Playing.medium("4 125 x9").press(Key.Name.F2);
+        for (int i = 0; i < 50; i++) {
+            day.press(Key.Name.PAGE_DOWN);
+        }
+        int end = day.shoot().view().scroll();
+        assertEquals(9, end);
+        assertEquals(end - 1, day.press(Key.Name.UP).shoot().view().scroll());
+        for (int i = 0; i < 50; i++) {
+            day.press(Key.Name.UP);
+        }
+        assertEquals(0, day.shoot().view().scroll());
+    }
+
+    @Test
+    void inHelpASearchCanBeScrolledAndANewOneBeginsAtTheTop() {
+        Playing day =
+                Playing.of().press(Key.Name.F1).type("o").press(Key.Name.DOWN).press(Key.Name.DOWN);
+        assertEquals(1, day.shoot().view().chosen());
+        assertEquals(-1, day.type("n").shoot().view().chosen());
+    }
+
+    @Test
+    void aLineEnteredOnAListIsDoneAndSpeaksOnTheScreenItBelongsTo() {
+        Playing day = Playing.medium("4 125").press(Key.Name.F1).lines("8 250");
+        assertEquals(2, day.frames());
+        assertEquals(Session.Page.SHOOT, day.page());
+        assertEquals(
+                Session.Page.FRAMES, day.press(Key.Name.F2).lines("fix 1 5.6").page());
+    }
+
+    @Test
+    void ctrlLPaintsAfresh() {
+        assertTrue(Playing.of().press(Key.ctrl('l')).seen().get(0) instanceof Effect.Repaint);
+    }
+
+    @Test
+    void aResizedTerminalChangesNothing() {
+        Playing day = Playing.medium("4 125").type("8 2");
+        Session before = day.shoot();
+        assertEquals(before, day.send(new Message.Resized()).shoot());
+    }
+
+    private static Playing on(Session.Page page, Playing day) {
+        day.press(Key.Name.ESCAPE);
+        return page == Session.Page.SHOOT ? day : day.press(Playing.keyTo(page));
+    }
+}

@@ -1,0 +1,27 @@
+package takeup.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+class OutletTest {
+    private final ByteArrayOutputStream terminal = new ByteArrayOutputStream();
+    private final Outlet outlet = new Outlet(terminal);
+
+    @Test
+    void aPictureAfterTheLastWordIsDropped() throws IOException {
+        outlet.write(bytes("picture "));
+        outlet.shut(bytes("leave "));
+        outlet.write(bytes("late picture "));
+        outlet.shut(bytes("leave again "));
+        outlet.afterwards(bytes("goodbye"));
+        assertEquals("picture leave goodbye", terminal.toString(StandardCharsets.UTF_8));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

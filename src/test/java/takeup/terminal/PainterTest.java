@@ -1,0 +1,179 @@
+package takeup.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.screen.CharacterSet;
+import takeup.screen.ColourDepth;
+import takeup.screen.Grid;
+import takeup.screen.TextRole;
+import takeup.screen.Theme;
+
+class PainterTest {
+    private static final String HIDE = "<?25l";
+    private static final String SHOW = "<?25h";
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private Painter painter = new Painter(out, ColourDepth.NONE, CharacterSet.UNICODE, Theme.MONO);
+
+    @Test
+    void theFirstPictureIsDrawnWholeOnACleanScreen() throws IOException {
+        writes(HIDE + "<0m<2J<1;1Hf/11  <2;1H      ", grid("f/11"));
+    }
+
+    @Test
+    void thePictureThatIsAlreadyThereWritesNothing() throws IOException {
+        painter.show(withCursor(grid("f/11"), 2, 1));
+        writes("", withCursor(grid("f/11"), 2, 1));
+    }
+
+    @Test
+    void onlyWhatDiffersIsWritten() throws IOException {
+        painter.show(grid("f/11"));
+        writes("<1;3H<0m22", grid("f/22"));
+    }
+
+    @Test
+    void theCursorAloneMovesWithoutAPicture() throws IOException {
+        painter.show(withCursor(grid(""), 0, 0));
+        writes("<2;4H", withCursor(grid(""), 3, 1));
+        writes(HIDE, grid(""));
+        writes("<1;1H" + SHOW, withCursor(grid(""), 0, 0));
+    }
+
+    @Test
+    void theCursorIsHiddenWhileThePictureChanges() throws IOException {
+        painter.show(withCursor(grid("a"), 1, 0));
+        writes(HIDE + "<1;2H<0mb<1;3H" + SHOW, withCursor(grid("ab"), 2, 0));
+    }
+
+    @Test
+    void anotherSizeOrAForgottenScreenIsDrawnWhole() throws IOException {
+        painter.show(grid("f/11"));
+        writes(HIDE + "<0m<2J<1;1Hf", Grid.of(1, 1), "f");
+        painter.forget();
+        writes(HIDE + "<0m<2J<1;1Hf", Grid.of(1, 1), "f");
+    }
+
+    @Test
+    void aRowWithLettersOfDoubtfulWidthIsDrawnFromKnownPlaces() throws IOException {
+        painter.show(grid("e\u0301 x"));
+        writes("<1;1H<0me\u0301<1;2H y   ", grid("e\u0301 y"));
+    }
+
+    @Test
+    void aWideCharacterIsWrittenOnce() throws IOException {
+        painter.show(grid(""));
+        writes("<1;1H<0m漕<1;3Hx   ", grid("漕x"));
+    }
+
+    @Test
+    void ownGlyphsNeedNoFurtherMoves() throws IOException {
+        painter.show(grid(""));
+        writes("<1;1H<0m──│", grid("──│"));
+    }
+
+    @Test
+    void withoutColourNoColourIsAskedForInAnyTheme() throws IOException {
+        painter = new Painter(
+                out, ColourDepth.NONE, CharacterSet.UNICODE, Theme.named("dark").orElseThrow());
+        painter.show(allLooks());
+        assertFalse(written().contains("38;") || written().contains("48;"), written());
+        assertTrue(written().contains("<0;1;7m"), "an alarm stands out without colour");
+    }
+
+    @Test
+    void colourGoesOutAsDeepAsTheTerminalHasIt() throws IOException {
+        Theme dark = Theme.named("dark").orElseThrow();
+        new Painter(out, ColourDepth.TRUE, CharacterSet.UNICODE, dark).show(allLooks());
+        assertTrue(written().contains("38;2;"), written());
+        out.reset();
+        new Painter(out, ColourDepth.INDEXED, CharacterSet.UNICODE, dark).show(allLooks());
+        assertTrue(written().contains("38;5;") && !written().contains("38;2;"), written());
+    }
+
+    @Test
+    void anotherThemeDrawsEverythingAnew() throws IOException {
+        painter = new Painter(
+                out, ColourDepth.TRUE, CharacterSet.UNICODE, Theme.named("dark").orElseThrow());
+        painter.show(grid("f/11"));
+        painter.theme(Theme.MONO);
+        writes(HIDE + "<0m<2J<1;1Hf/11  <2;1H      ", grid("f/11"));
+    }
+
+    /** Its colour is the terminal's affair: white in the dark, or lost on the paper. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"sun", "night"})
+    void inTheSunAndAtNightTheCursorIsACellAndNotTheTerminals(String theme) throws IOException {
+        painter = new Painter(
+                out, ColourDepth.TRUE, CharacterSet.UNICODE, Theme.named(theme).orElseThrow());
+        painter.show(withCursor(grid("ab"), 1, 0));
+        String cursor = Theme.named(theme)
+                .orElseThrow()
+                .style(TextRole.CURSOR)
+                .sequence(ColourDepth.TRUE)
+                .replace("\u001b[", "<");
+        assertTrue(written().contains(cursor + "b"), written());
+        assertFalse(written().contains(SHOW), written());
+        out.reset();
+        painter.show(withCursor(grid("ab"), 2, 0));
+        assertTrue(written().contains(cursor + " ") && !written().contains(cursor + "b"), written());
+    }
+
+    @Test
+    void theCursorUnderAWideCharacterIsThatCharacter() {
+        Grid drawn = withCursor(grid("漕x"), 0, 0).withCursorAs(TextRole.CURSOR);
+        assertEquals("漕x", drawn.text());
+        assertEquals(TextRole.CURSOR, drawn.look(0, 0));
+        assertEquals(-1, drawn.cursorColumn());
+    }
+
+    @Test
+    void inAsciiEveryByteIsAscii() throws IOException {
+        painter = new Painter(out, ColourDepth.NONE, CharacterSet.ASCII, Theme.MONO);
+        painter.show(grid("─ ½ é"));
+        assertTrue(written().chars().allMatch(it -> it < 0x7f), written());
+    }
+
+    private static Grid allLooks() {
+        Grid grid = Grid.of(20, 1);
+        for (TextRole look : TextRole.values()) {
+            grid.put(look.ordinal(), 0, "x", look);
+        }
+        return grid;
+    }
+
+    private static Grid grid(String text) {
+        Grid grid = Grid.of(6, 2);
+        grid.put(0, 0, text, TextRole.NORMAL);
+        return grid;
+    }
+
+    private static Grid withCursor(Grid grid, int column, int row) {
+        grid.cursor(column, row);
+        return grid;
+    }
+
+    private void writes(String expected, Grid grid, String text) throws IOException {
+        grid.put(0, 0, text, TextRole.NORMAL);
+        writes(expected, grid);
+    }
+
+    /** What was written, with {@code <} for ESC [. */
+    private void writes(String expected, Grid grid) throws IOException {
+        out.reset();
+        painter.show(grid);
+        assertEquals(expected, written());
+    }
+
+    private String written() {
+        return out.toString(StandardCharsets.UTF_8).replace("\u001b[", "<");
+    }
+}
