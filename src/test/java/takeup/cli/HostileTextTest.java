@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +47,7 @@ import takeup.session.Session;
  * eye, on every way out: none comes out raw, and what is stored is what was typed.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class HostileTextTest {
     private static final String TIME = "2026-09-12T15:00+02:00";
 

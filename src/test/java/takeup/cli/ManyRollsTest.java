@@ -17,6 +17,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.ShippedShelf;
@@ -29,6 +30,7 @@ import takeup.kit.Kit;
  * So many rolls that several are read at once: what is said of them stands in their order, and a damaged one keeps its
  * place.
  */
+@Tag("slow")
 class ManyRollsTest {
     private static final int ROLLS = 90;
     private static final String DAMAGED = "R0041";

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -24,6 +25,7 @@ import takeup.roll.RollRecord;
  * The power goes at any moment of a day. 300 states of the disk by default, drawn from a seed; another number with
  * {@code -Dstates=10000}, and every one with {@code -Dstates=all}.
  */
+@Tag("slow")
 class CrashStatesTest {
     private static final String STATES = System.getProperty("states", "300");
     /** Of an export, which nobody reads before it has its name, each so-many-th byte is enough. */

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -25,6 +26,7 @@ import takeup.roll.RollRecord;
  * record whose own bytes are whole is kept, the place of each damage is named, and damaged bytes are kept aside before
  * anything is appended. {@code -Dflips=100000} and {@code -Dlines=10000} ask for more than the usual 2,000 and 500.
  */
+@Tag("slow")
 class DamageTest {
     private static final int FLIPS = Integer.getInteger("flips", 2000);
     private static final int LINES = Integer.getInteger("lines", 500);

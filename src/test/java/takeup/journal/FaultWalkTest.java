@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ import takeup.roll.Roll;
  * Each call of a short day in turn fails, with each fault that a disk gives, for once or for some time. By default one
  * fault for each call, in turn; every fault at every call with {@code -Dfaults=all}.
  */
+@Tag("slow")
 class FaultWalkTest {
     private static final boolean ALL = "all".equals(System.getProperty("faults"));
     /** A step is tried so often: the faults are over by then. */

@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** Files that nobody's camera wrote, some with a right CRC: problems in words, never an exception, and soon. */
+@Tag("slow")
 class HostileLinesTest {
     private static final String FRONT =
             "{\"n\":1,\"step\":1,\"at\":\"2026-09-12T15:10:03+02:00\",\"event\":\"note\",\"words\":";

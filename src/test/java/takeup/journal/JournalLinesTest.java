@@ -11,12 +11,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.RollEvent;
 
 /** A journal whose bytes were damaged: what is whole is kept, what is not is told of, nothing is made up. */
+@Tag("slow")
 class JournalLinesTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-09-12T15:10:03+02:00");
     private static final int RECORDS = 40;

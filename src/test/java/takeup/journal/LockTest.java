@@ -9,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.roll.RollEvent;
 import takeup.roll.RollRecord;
 
 /** One writer for a folder: in this program, in others, and none left over from the dead. */
+@Tag("slow")
 class LockTest {
     @TempDir
     Path folder;

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Simulated archives with a planted cause: it is named, and none is named where none was planted. */
+@Tag("slow")
 class LessonTest {
     /** {@code -Darchives=100} simulates more of them. */
     private static final int ARCHIVES = Integer.getInteger("archives", 8);

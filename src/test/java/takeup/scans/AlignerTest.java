@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.roll.Frame;
 import takeup.roll.RollId;
@@ -19,6 +20,7 @@ import takeup.scans.PlantedFolder.Fault;
  * Folders with planted faults, one of each and all pairs that can befall one film: the truth is known by how they were
  * made.
  */
+@Tag("slow")
 class AlignerTest {
     /** {@code -Dfolders=1000} runs more of them. */
     private static final int FOLDERS = Integer.getInteger("folders", 160);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.session.Key;
 import takeup.session.Playing;
@@ -14,6 +15,7 @@ import takeup.session.RandomKeys;
  * Random keys on a window that somebody drags about, with a disk that fails; {@code -Dkeys=1000000} makes them a
  * million.
  */
+@Tag("slow")
 class ScreenMonkeyTest {
     private static final int KEYS = Integer.getInteger("keys", 20_000);
     private static final int DAY = 1_000;

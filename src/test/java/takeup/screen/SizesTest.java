@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.report.StatusText;
@@ -15,6 +16,7 @@ import takeup.session.Message;
 import takeup.session.Session;
 
 /** Whatever the terminal's size and the moment of the day: a whole picture, and the frames that are left. */
+@Tag("slow")
 class SizesTest {
     private static final long SEED = 12_09;
     /** Where one layout gives way to another, and the cells around it. */

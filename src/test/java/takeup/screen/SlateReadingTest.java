@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import takeup.scans.QrReader;
 import takeup.scans.Slate;
 
 /** Slates read back off pictures that film, lens and scanner have spoilt. */
+@Tag("slow")
 class SlateReadingTest {
     private static final int PICTURES = Integer.getInteger("slates", 500);
 

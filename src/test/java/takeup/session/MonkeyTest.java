@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
@@ -20,6 +21,7 @@ import takeup.roll.RollId;
  * Random keys by the thousand; {@code -Dkeys=1000000} makes them a million. What went wrong can be played again by its
  * seed.
  */
+@Tag("slow")
 class MonkeyTest {
     private static final int KEYS = Integer.getInteger("keys", 20_000);
     /** A day is ended after so many keys, and another one begun. */
