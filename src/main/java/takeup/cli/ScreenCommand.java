@@ -97,7 +97,7 @@ final class ScreenCommand {
             return 1;
         }
         // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
-        RollsOfDay.finishedUnread(shoot.kept(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
+        RollsOfDay.finishedUnread(shoot.saved(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
         Thread keeper = new Thread(this::keep, "disk");
         keeper.setDaemon(true);
         keeper.start();
@@ -197,7 +197,7 @@ final class ScreenCommand {
                 wake = Long.MAX_VALUE;
             }
             Transition step = Session.update(shoot, message);
-            shoot = step.shoot();
+            shoot = step.session();
             if (!theme.equals(shoot.view().theme())) {
                 theme = shoot.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
@@ -316,11 +316,14 @@ final class ScreenCommand {
         messages.add(new Message.Saved(step));
         disk.get().remarks().forEach(it -> messages.add(new Message.Notice(it)));
         try {
-            disk.get().settle(keep.settle());
+            disk.get().settle(keep.rollsToExport());
         } catch (IOException e) {
             String rolls = String.join(
                     ", ",
-                    keep.settle().stream().map(Roll::id).map(Object::toString).toList());
+                    keep.rollsToExport().stream()
+                            .map(Roll::id)
+                            .map(Object::toString)
+                            .toList());
             messages.add(new Message.Notice("the export of " + rolls + " could not be written: " + IoErrorText.words(e)
                     + "; it is tried again at the next start"));
         }

@@ -119,7 +119,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** The day as the view of it shows it. */
     public static DayEnd of(Session shoot) {
         String held = shoot.view().topic();
-        List<RollSummary> elsewhere = shoot.rolls().stream()
+        List<RollSummary> elsewhere = shoot.allRolls().stream()
                 .filter(it -> !it.id().letters().equals(shoot.settings().letters()) && isOfDay(it, shoot.now()))
                 .toList();
         return of(

@@ -196,7 +196,7 @@ final class ListViews {
         }
         if (rows > 3) {
             boolean isDisk = PromptBar.disk(grid, shoot, rows - 4);
-            if (!isDisk && rows > 5 && !shoot.said().warnings().isEmpty()) {
+            if (!isDisk && rows > 5 && !shoot.lastAnswer().warnings().isEmpty()) {
                 // Some warnings are given once: a line that is typed here has no other place for them.
                 grid.fill(rows - 4, TextRole.NORMAL);
                 PromptBar.warnings(grid, shoot, rows - 4);

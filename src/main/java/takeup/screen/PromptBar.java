@@ -96,8 +96,8 @@ final class PromptBar {
         List<String> lines = shoot.prompt().lines();
         Optional<HelpList.Entry> entry = lines.isEmpty() ? Optional.empty() : HelpList.onEnter(shoot);
         Optional<Outcome> echo = entry.isPresent() ? Optional.empty() : shoot.echo();
-        boolean fresh =
-                shoot.said().tone() == Session.Tone.REFUSAL || shoot.said().tone() == Session.Tone.CHOICES;
+        boolean fresh = shoot.lastAnswer().tone() == Session.Tone.REFUSAL
+                || shoot.lastAnswer().tone() == Session.Tone.CHOICES;
         if (lines.isEmpty() && shoot.question().isPresent()) {
             // Another theme or view leaves the question open: so it stays on the screen, too.
             wrap(grid, row, rows, shoot.question().get().question(), TextRole.STRONG);
@@ -127,14 +127,14 @@ final class PromptBar {
                         TextRole.NORMAL);
             }
         } else {
-            TextRole look = switch (shoot.said().tone()) {
+            TextRole look = switch (shoot.lastAnswer().tone()) {
                 case QUIET -> TextRole.QUIET;
                 case ANSWER -> TextRole.GOOD;
                 case LARGE -> TextRole.READOUT;
                 case QUESTION, CHOICES -> TextRole.STRONG;
                 case REFUSAL -> TextRole.CAUTION;
             };
-            String large = shoot.said().tone() == Session.Tone.LARGE
+            String large = shoot.lastAnswer().tone() == Session.Tone.LARGE
                     ? shoot.shown()
                                     .camera()
                                     .map(it -> it.name().toUpperCase(java.util.Locale.ROOT))
@@ -145,8 +145,8 @@ final class PromptBar {
                                     .map(it -> " BACK " + it)
                                     .orElse("") + " ► "
                     : "";
-            String mark = shoot.said().tone() == Session.Tone.REFUSAL ? "! " : "";
-            wrap(grid, row, rows, mark + large + shoot.said().words(), look);
+            String mark = shoot.lastAnswer().tone() == Session.Tone.REFUSAL ? "! " : "";
+            wrap(grid, row, rows, mark + large + shoot.lastAnswer().text(), look);
         }
     }
 
@@ -255,7 +255,7 @@ final class PromptBar {
                 !shoot.prompt().isEmpty()
                         ? "clear"
                         : !shooting || !shoot.view().sheet().isEmpty()
-                                ? shoot.view().about() == Session.Page.SHOOT ? "shoot" : "back"
+                                ? shoot.view().previous() == Session.Page.SHOOT ? "shoot" : "back"
                                 : GuidePanel.isShown(shoot) ? "end guide" : isLook ? "skip" : "";
             case "F1" -> shoot.prompt().isEmpty() || page == Session.Page.HELP ? "" : "help";
             case "?" -> page == Session.Page.HELP ? "" : "help";
@@ -275,7 +275,7 @@ final class PromptBar {
         if (!isNotSaved(shoot)) {
             return false;
         }
-        String why = shoot.trouble().orElseThrow();
+        String why = shoot.saveError().orElseThrow();
         String briefly = why.split("[;,.(] | \\(", 2)[0];
         String all = notSaved(shoot, true);
         String first = notSaved(shoot, false);
@@ -302,8 +302,8 @@ final class PromptBar {
                 grid,
                 row + 1,
                 List.of(
-                        shoot.trouble().orElseThrow() + "; held",
-                        shoot.trouble().orElseThrow()));
+                        shoot.saveError().orElseThrow() + "; held",
+                        shoot.saveError().orElseThrow()));
     }
 
     /** The first of these that fits, else the last. */
@@ -315,7 +315,7 @@ final class PromptBar {
     }
 
     static boolean isNotSaved(Session shoot) {
-        return shoot.trouble().isPresent() && !shoot.waiting().isEmpty();
+        return shoot.saveError().isPresent() && !shoot.waiting().isEmpty();
     }
 
     /** What waits for the disk: the first by name, the others as a number. */
@@ -339,9 +339,9 @@ final class PromptBar {
                     row,
                     Width.cut("READ ONLY: " + shoot.settings().readOnly().get(), room),
                     TextRole.CAUTION);
-        } else if (!shoot.said().warnings().isEmpty()) {
-            Warning first = shoot.said().warnings().get(0);
-            List<String> rest = shoot.said().warnings().stream()
+        } else if (!shoot.lastAnswer().warnings().isEmpty()) {
+            Warning first = shoot.lastAnswer().warnings().get(0);
+            List<String> rest = shoot.lastAnswer().warnings().stream()
                     .skip(1)
                     .map(it -> it.code().standing())
                     .toList();

@@ -30,7 +30,7 @@ final class RollsView {
     }
 
     static void draw(Session shoot, Grid grid) {
-        RollsView view = new RollsView(shoot.rolls(), grid.columns() - 2 * PromptBar.margin(grid));
+        RollsView view = new RollsView(shoot.allRolls(), grid.columns() - 2 * PromptBar.margin(grid));
         List<ListViews.Line> lines = view.lines();
         if (lines.isEmpty()) {
             lines.add(new ListViews.Line("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));

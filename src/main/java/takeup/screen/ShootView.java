@@ -55,7 +55,7 @@ final class ShootView {
 
     /** What must be known in one line, or in two if there is room; a prompt if there is a second line. */
     private void tiny() {
-        String left = (shoot.trouble().isPresent() ? "NOT SAVED " : "")
+        String left = (shoot.saveError().isPresent() ? "NOT SAVED " : "")
                 + s.roll().map(StatusText::leftWords).orElse("no film");
         String frame = s.roll().map(it -> ", frame " + it.next()).orElse("");
         String pair = pair().map(it -> "  " + it).orElse("");
@@ -65,7 +65,7 @@ final class ShootView {
                 0,
                 0,
                 Width.cut(left + (frameBelow ? "" : frame) + (below ? "" : pair), columns),
-                shoot.trouble().isPresent() ? TextRole.ALARM : TextRole.READOUT);
+                shoot.saveError().isPresent() ? TextRole.ALARM : TextRole.READOUT);
         if (below) {
             grid.put(
                     0,
@@ -127,7 +127,7 @@ final class ShootView {
         } else {
             // What the warning that just came says stands there already, and the guide needs the row.
             List<Warning.Code> said =
-                    shoot.said().warnings().stream().map(Warning::code).toList();
+                    shoot.lastAnswer().warnings().stream().map(Warning::code).toList();
             String standing = said.equals(StatusText.standing(s, shoot.now())) ? "" : PromptBar.standing(shoot);
             grid.put(0, bottom, Width.cut(standing, columns), TextRole.CAUTION);
             GuidePanel.offer(grid, shoot, 1, bottom - (standing.isEmpty() ? 0 : 1));

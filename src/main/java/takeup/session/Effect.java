@@ -8,7 +8,7 @@ import takeup.roll.RollId;
 /** What the model asks of the outside. The outside does it and answers with a {@link Message}. */
 public sealed interface Effect {
     /** Write a step down; then see to the files of rolls that were finished, reopened or changed since. */
-    record Save(JournalStep step, List<Roll> settle) implements Effect {}
+    record Save(JournalStep step, List<Roll> rollsToExport) implements Effect {}
 
     /** Read a finished roll. */
     record Fetch(RollId roll) implements Effect {}

@@ -29,7 +29,7 @@ final class ExitMessage {
 
     private static String saved(Session shoot) {
         List<String> rolls = new ArrayList<>();
-        for (Roll roll : shoot.kept().rolls().values()) {
+        for (Roll roll : shoot.saved().rolls().values()) {
             if (roll.state() == Roll.State.OPEN) {
                 rolls.add(roll.id() + " in " + roll.place() + ": "
                         + roll.frames().size() + " logged, " + StatusText.leftWords(roll));

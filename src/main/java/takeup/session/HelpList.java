@@ -50,7 +50,7 @@ public record HelpList(String title, List<Section> sections) {
         if (topic.isPresent()) {
             return article(shoot, topic.get());
         }
-        String place = shoot.view().about().name().toLowerCase(Locale.ROOT);
+        String place = shoot.view().previous().name().toLowerCase(Locale.ROOT);
         List<Section> all = new ArrayList<>();
         List<Entry> keys = keys(shoot, KeyBinding.When.EMPTY);
         List<Entry> words = words(shoot);
@@ -115,11 +115,11 @@ public record HelpList(String title, List<Section> sections) {
     private static List<Entry> keys(Session shoot, KeyBinding.When when) {
         List<Entry> keys = new ArrayList<>();
         for (KeyBinding it : KeyBinding.ALL) {
-            if (it.pages().contains(shoot.view().about())
+            if (it.pages().contains(shoot.view().previous())
                     && (it.when() == KeyBinding.When.TYPED) == (when == KeyBinding.When.TYPED)) {
                 keys.add(new Entry(
                         it.key().toString(),
-                        it.does(),
+                        it.description(),
                         Optional.of(it.key()),
                         it.word(),
                         when == KeyBinding.When.TYPED

@@ -10,7 +10,7 @@ import java.util.function.Function;
  * A key and what it does: one table, read by the handling of keys, the footer, help and {@code takeup keys}.
  *
  * @param key the key
- * @param does what it does, in a few words
+ * @param description what it does, in a few words
  * @param word the word that does the same; empty where there is none
  * @param when whether it works on an empty prompt only, while something is typed only, or always
  * @param pages in which views it works
@@ -19,7 +19,7 @@ import java.util.function.Function;
  */
 record KeyBinding(
         Key key,
-        String does,
+        String description,
         String word,
         When when,
         List<Session.Page> pages,
@@ -67,14 +67,14 @@ record KeyBinding(
 
     private static List<KeyBinding> all() {
         List<KeyBinding> all = new ArrayList<>();
-        Function<Session, Optional<String>> camera = shoot -> Need.camera(shoot.ahead());
-        Function<Session, Optional<String>> film = shoot -> Need.film(shoot.ahead());
+        Function<Session, Optional<String>> camera = shoot -> Need.camera(shoot.afterPending());
+        Function<Session, Optional<String>> film = shoot -> Need.film(shoot.afterPending());
         Function<Session, Optional<String>> advice =
                 shoot -> shoot.choices().isEmpty() && PickList.of(shoot).rows().isEmpty()
                         ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)")
                         : Optional.empty();
         Function<Session, Optional<String>> round = shoot -> camera.apply(shoot)
-                .or(() -> shoot.ahead().asOf(shoot.now()).placesInUse().size() < 2
+                .or(() -> shoot.afterPending().asOf(shoot.now()).placesInUse().size() < 2
                         ? Optional.of("one camera or back in use today: cam and a key takes up another")
                         : Optional.empty());
         Function<Session, Optional<String>> oldest =

@@ -19,7 +19,7 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
     private static KeyHelp of(KeyBinding binding, Optional<String> whyNot) {
         return new KeyHelp(
                 binding.key().toString(),
-                binding.does(),
+                binding.description(),
                 binding.word(),
                 binding.pages().stream()
                         .map(it -> it.name().toLowerCase(Locale.ROOT))

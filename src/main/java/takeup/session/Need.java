@@ -12,7 +12,7 @@ final class Need {
 
     /** What is missing for a word, and how to come by it; empty if nothing is. */
     static Optional<String> of(String word, Session shoot) {
-        ShootState s = shoot.ahead().asOf(shoot.now());
+        ShootState s = shoot.afterPending().asOf(shoot.now());
         return switch (word) {
             case "set", "hold", "bias", "filter", "ext", "tube", "mag", "lens", "flash", "tripod", "time" -> camera(s);
             case "back" ->

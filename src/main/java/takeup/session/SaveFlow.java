@@ -19,8 +19,8 @@ import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.session.Session.HeldKey;
+import takeup.session.Session.LastAnswer;
 import takeup.session.Session.Leaving;
-import takeup.session.Session.Said;
 import takeup.session.Session.Tone;
 import takeup.session.Session.View;
 
@@ -44,7 +44,7 @@ class SaveFlow {
     private long drift;
     SaveQueue ledger;
     PromptLine prompt;
-    Said said;
+    LastAnswer said;
     Optional<Outcome.NeedsConfirmation> question;
     List<PendingLines> todo;
     Optional<RollId> fetching;
@@ -60,16 +60,16 @@ class SaveFlow {
         this.before = shoot.now();
         this.ticks = ticks;
         this.drift = shoot.drift() + ClockShiftDetector.jump(shoot.now(), shoot.ticks(), now, ticks);
-        this.ledger = shoot.ledger();
+        this.ledger = shoot.saveQueue();
         this.prompt = shoot.prompt();
-        this.said = shoot.said();
+        this.said = shoot.lastAnswer();
         this.question = shoot.question();
         this.todo = new ArrayList<>(shoot.todo());
-        this.fetching = shoot.fetching();
-        this.spaces = shoot.spaces();
+        this.fetching = shoot.awaitedRoll();
+        this.spaces = shoot.heldKey();
         this.view = shoot.view();
-        this.moved = shoot.moved();
-        this.rolls = shoot.rolls();
+        this.moved = shoot.cameraChanged();
+        this.rolls = shoot.allRolls();
         this.leaving = shoot.leaving();
     }
 
@@ -88,7 +88,7 @@ class SaveFlow {
      * near.
      */
     void ring() {
-        for (Timer timer : ledger.kept().day().timers().values()) {
+        for (Timer timer : ledger.saved().day().timers().values()) {
             if (timer.targetSeconds().isEmpty()) {
                 continue;
             }
@@ -114,11 +114,11 @@ class SaveFlow {
         boolean isOpen = question.isPresent()
                 || said.tone() == Tone.REFUSAL
                         && !prompt.isEmpty()
-                        && ledger.trouble().isEmpty();
+                        && ledger.saveError().isEmpty();
         said = isOpen
-                ? new Said(said.tone(), said.words(), first.answer().warnings())
-                : new Said(
-                        first.large() ? Tone.LARGE : Tone.ANSWER,
+                ? new LastAnswer(said.tone(), said.text(), first.answer().warnings())
+                : new LastAnswer(
+                        first.isLarge() ? Tone.LARGE : Tone.ANSWER,
                         first.answer().text(),
                         first.answer().warnings());
         ledger = ledger.written();
@@ -126,7 +126,7 @@ class SaveFlow {
                 && !(shoot().choices().equals(before) && PickList.of(shoot()).equals(offered))) {
             view = view.chosen(-1);
         }
-        if (ledger.canHand()) {
+        if (ledger.canWrite()) {
             hand();
         } else if (isEnding()) {
             quit();
@@ -158,11 +158,11 @@ class SaveFlow {
 
     Transition fetched(RollId roll, List<JournalStep> steps, List<String> problems) {
         boolean isAsked = fetching.equals(Optional.of(roll));
-        if (!ledger.kept().rolls().containsKey(roll) && (isAsked || problems.isEmpty())) {
+        if (!ledger.saved().rolls().containsKey(roll) && (isAsked || problems.isEmpty())) {
             ledger = ledger.with(steps);
         }
         if (isAsked) {
-            boolean isThere = ledger.kept().rolls().containsKey(roll);
+            boolean isThere = ledger.saved().rolls().containsKey(roll);
             if (!isThere || !problems.isEmpty()) {
                 say(
                         Tone.REFUSAL,
@@ -171,7 +171,7 @@ class SaveFlow {
                 giveUp();
             } else {
                 fetching = Optional.empty();
-                said = Said.NOTHING;
+                said = LastAnswer.NOTHING;
                 run();
             }
         }
@@ -224,7 +224,7 @@ class SaveFlow {
             prompt = prompt.with(text);
         } else if (entered.from() == PendingLines.From.PROMPT) {
             prompt = prompt.remembering(text);
-            say(Tone.REFUSAL, said.words() + "; PgUp brings the line back");
+            say(Tone.REFUSAL, said.text() + "; PgUp brings the line back");
         }
     }
 
@@ -259,13 +259,13 @@ class SaveFlow {
         boolean wasAsked = question.isPresent();
         question = Optional.empty();
         if (said.tone() == Tone.QUESTION) {
-            said = Said.NOTHING;
+            said = LastAnswer.NOTHING;
         }
         return wasAsked;
     }
 
     void accept(Outcome.Accepted does, PendingLines.From from) {
-        Optional<Place> before = ledger.ahead().place();
+        Optional<Place> before = ledger.afterPending().place();
         moved |= before.isPresent() && !before.equals(does.after().place());
         boolean isSpace = from == PendingLines.From.SPACE || from == PendingLines.From.SUGGESTION;
         Outcome.Answer answer = from != PendingLines.From.SUGGESTION
@@ -277,16 +277,16 @@ class SaveFlow {
                         does.answer().warnings());
         // Worked out with the time of the yes, not of the question: what is shown is what the disk gets.
         drift = ClockShiftNotes.isMet(does.entries()) ? 0 : drift;
-        JournalStep step = new JournalStep(ledger.ahead().nextStep(), now.withNano(0), does.entries());
-        ShootState after = ledger.ahead().and(step);
+        JournalStep step = new JournalStep(ledger.afterPending().nextStep(), now.withNano(0), does.entries());
+        ShootState after = ledger.afterPending().and(step);
         List<Roll> settle =
                 does.export().stream().map(it -> after.rolls().get(it)).toList();
         ledger = ledger.and(new SaveQueue.Waiting(step, after, answer, isSpace && moved, settle));
         moved &= !isSpace;
         if (said.tone() == Tone.REFUSAL) {
-            said = Said.NOTHING;
+            said = LastAnswer.NOTHING;
         }
-        if (ledger.canHand() && ledger.trouble().isEmpty()) {
+        if (ledger.canWrite() && ledger.saveError().isEmpty()) {
             hand();
         }
         boolean stays = view.page() == Session.Page.SHOOT
@@ -295,13 +295,13 @@ class SaveFlow {
                 || view.page() == Session.Page.BAG && does.answer().event().equals("bag");
         view = stays ? view.chosen(-1) : view.page(Session.Page.SHOOT);
         view = does.screenAction() == Outcome.ScreenAction.SHOW_SLATE
-                ? view.under("slate")
+                ? view.withSheet("slate")
                 : view.sheet().isEmpty() ? view : view.page(Session.Page.SHOOT);
     }
 
     void hand() {
-        effects.add(new Effect.Save(ledger.first().step(), ledger.first().settle()));
-        ledger = ledger.handedOver();
+        effects.add(new Effect.Save(ledger.first().step(), ledger.first().rollsToExport()));
+        ledger = ledger.writing();
     }
 
     Came act(Outcome.Accepted does) {
@@ -316,8 +316,9 @@ class SaveFlow {
                 listIfShown();
             }
             case SHOW_SLATE, SHOW_CLOCK -> {
-                view = view.under(does.screenAction() == Outcome.ScreenAction.SHOW_CLOCK ? "clock" : "slate");
-                said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
+                view = view.withSheet(does.screenAction() == Outcome.ScreenAction.SHOW_CLOCK ? "clock" : "slate");
+                said = new LastAnswer(
+                        Tone.ANSWER, does.answer().text(), does.answer().warnings());
             }
             case SHOW_HELP -> show(Session.Page.HELP);
             case EXPLAIN -> view = view.explaining(text(does, "word"));
@@ -336,7 +337,8 @@ class SaveFlow {
                 return Came.WAITS;
             }
             case NOTHING ->
-                said = new Said(Tone.ANSWER, does.answer().text(), does.answer().warnings());
+                said = new LastAnswer(
+                        Tone.ANSWER, does.answer().text(), does.answer().warnings());
         }
         return Came.DONE;
     }
@@ -362,7 +364,7 @@ class SaveFlow {
     // Leaving.
 
     Came leaveWhenSaved() {
-        if (ledger.trouble().isPresent()) {
+        if (ledger.saveError().isPresent()) {
             say(Tone.REFUSAL, notSavedWords());
             return Came.REFUSED;
         }
@@ -385,7 +387,7 @@ class SaveFlow {
             quit();
             return;
         }
-        if (ledger.canHand()) {
+        if (ledger.canWrite()) {
             hand();
         }
         say(Tone.QUIET, "leaving as soon as the disk answers; Ctrl-C leaves now");
@@ -425,7 +427,7 @@ class SaveFlow {
     }
 
     void say(Tone tone, String words) {
-        said = new Said(
+        said = new LastAnswer(
                 tone, words, tone == Tone.REFUSAL || tone == Tone.QUESTION ? List.<Warning>of() : said.warnings());
     }
 }

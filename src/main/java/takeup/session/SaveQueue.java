@@ -12,14 +12,15 @@ import takeup.roll.Roll;
  * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until
  * it is.
  *
- * @param kept the situation as the disk holds it; this is what the counter shows
+ * @param saved the situation as the disk holds it; this is what the counter shows
  * @param waiting steps that the disk has not acknowledged yet, oldest first
- * @param handed whether the disk has the first of them in work, so that none is handed over twice
- * @param trouble why the first of them could not be written; it stays until it is
+ * @param isWriting whether the disk has the first of them in work, so that none is handed over twice
+ * @param saveError why the first of them could not be written; it stays until it is
  */
-public record SaveQueue(ShootState kept, List<Waiting> waiting, boolean handed, Optional<String> trouble) {
+public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriting, Optional<String> saveError) {
     /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
-    public record Waiting(JournalStep step, ShootState after, Outcome.Answer answer, boolean large, List<Roll> settle) {
+    public record Waiting(
+            JournalStep step, ShootState after, Outcome.Answer answer, boolean isLarge, List<Roll> rollsToExport) {
         /** What it is, in few words: {@code Frame 7 on R0003}; what its answer begins with. */
         public String name() {
             String text = answer.text();
@@ -41,8 +42,8 @@ public record SaveQueue(ShootState kept, List<Waiting> waiting, boolean handed, 
     }
 
     /** The situation once all that waits is on the disk: what the next line is read in. */
-    ShootState ahead() {
-        return waiting.isEmpty() ? kept : waiting.get(waiting.size() - 1).after();
+    ShootState afterPending() {
+        return waiting.isEmpty() ? saved : waiting.get(waiting.size() - 1).after();
     }
 
     boolean isWritten() {
@@ -50,27 +51,27 @@ public record SaveQueue(ShootState kept, List<Waiting> waiting, boolean handed, 
     }
 
     /** Whether there is a step for the disk, and the disk is idle. */
-    boolean canHand() {
-        return !waiting.isEmpty() && !handed;
+    boolean canWrite() {
+        return !waiting.isEmpty() && !isWriting;
     }
 
     /** Whether the disk's answer is about the step that it was handed. */
     boolean expects(long step) {
-        return handed && waiting.get(0).step().step() == step;
+        return isWriting && waiting.get(0).step().step() == step;
     }
 
     Waiting first() {
         return waiting.get(0);
     }
 
-    SaveQueue handedOver() {
-        return new SaveQueue(kept, waiting, true, trouble);
+    SaveQueue writing() {
+        return new SaveQueue(saved, waiting, true, saveError);
     }
 
     SaveQueue and(Waiting step) {
         List<Waiting> all = new ArrayList<>(waiting);
         all.add(step);
-        return new SaveQueue(kept, all, handed, trouble);
+        return new SaveQueue(saved, all, isWriting, saveError);
     }
 
     /** The first step is on the disk. */
@@ -80,18 +81,18 @@ public record SaveQueue(ShootState kept, List<Waiting> waiting, boolean handed, 
 
     /** The first step could not be written. */
     SaveQueue failed(String why) {
-        return new SaveQueue(kept, waiting, false, Optional.of(why));
+        return new SaveQueue(saved, waiting, false, Optional.of(why));
     }
 
     /** With a finished roll's own steps read in, under all that waits. */
     SaveQueue with(List<JournalStep> read) {
-        ShootState before = kept.with(read);
+        ShootState before = saved.with(read);
         ShootState after = before;
         List<Waiting> again = new ArrayList<>();
         for (Waiting one : waiting) {
             after = after.and(one.step());
-            again.add(new Waiting(one.step(), after, one.answer(), one.large(), one.settle()));
+            again.add(new Waiting(one.step(), after, one.answer(), one.isLarge(), one.rollsToExport()));
         }
-        return new SaveQueue(before, again, handed, trouble);
+        return new SaveQueue(before, again, isWriting, saveError);
     }
 }

@@ -17,16 +17,17 @@ import takeup.roll.RollId;
 /**
  * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown.
  *
- * @param ledger what the disk holds and what waits for it
+ * @param saveQueue what the disk holds and what waits for it
  * @param prompt the line being typed
- * @param said what was said last
+ * @param lastAnswer what was said last
  * @param question what a yes would do
  * @param todo lines still to be read: the first waits for a roll to be read in, or to leave
- * @param fetching the roll that is being read in; no line is read until it is there
- * @param spaces Spaces on an empty prompt that may be a held key
+ * @param awaitedRoll the roll that is being read in; no line is read until it is there
+ * @param heldKey Spaces on an empty prompt that may be a held key
  * @param view what is shown
- * @param moved whether another camera or back came in hand since the last Space, so that the next one says so large
- * @param rolls all rolls, once they were listed
+ * @param cameraChanged whether another camera or back came in hand since the last Space, so that the next one says so
+ *     large
+ * @param allRolls all rolls, once they were listed
  * @param settings what stays for the whole run
  * @param leaving how far leaving has come
  * @param now the time of day
@@ -34,16 +35,16 @@ import takeup.roll.RollId;
  * @param drift by how many seconds the time of day was moved against it since the last frame or reading
  */
 public record Session(
-        SaveQueue ledger,
+        SaveQueue saveQueue,
         PromptLine prompt,
-        Said said,
+        LastAnswer lastAnswer,
         Optional<Outcome.NeedsConfirmation> question,
         List<PendingLines> todo,
-        Optional<RollId> fetching,
-        HeldKey spaces,
+        Optional<RollId> awaitedRoll,
+        HeldKey heldKey,
         View view,
-        boolean moved,
-        List<RollSummary> rolls,
+        boolean cameraChanged,
+        List<RollSummary> allRolls,
         Settings settings,
         Leaving leaving,
         OffsetDateTime now,
@@ -60,10 +61,10 @@ public record Session(
     }
 
     /** What was said last, and the warnings with it. */
-    public record Said(Tone tone, String words, List<Warning> warnings) {
-        static final Said NOTHING = new Said(Tone.QUIET, "", List.of());
+    public record LastAnswer(Tone tone, String text, List<Warning> warnings) {
+        static final LastAnswer NOTHING = new LastAnswer(Tone.QUIET, "", List.of());
 
-        public Said {
+        public LastAnswer {
             warnings = List.copyOf(warnings);
         }
     }
@@ -106,13 +107,13 @@ public record Session(
      * @param chosen the highlighted suggestion; -1 if none is
      * @param theme the name of the theme
      * @param big whether the counter fills the screen
-     * @param about the view that help is about, and that Esc goes back to from there
+     * @param previous the view that help is about, and that Esc goes back to from there
      * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that
      *     lies over the shoot screen; "" for all, or none
      */
-    public record View(Page page, int scroll, int chosen, String theme, boolean big, Page about, String topic) {
+    public record View(Page page, int scroll, int chosen, String theme, boolean big, Page previous, String topic) {
         View page(Page other) {
-            Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? about : page;
+            Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? previous : page;
             return new View(other, 0, -1, theme, big && other == Page.SHOOT, from, "");
         }
 
@@ -122,32 +123,32 @@ public record Session(
         }
 
         /** The shoot screen with a sheet over it. */
-        View under(String sheet) {
+        View withSheet(String sheet) {
             return new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, sheet);
         }
 
         /** Help on one word. */
         View explaining(String word) {
             View help = page(Page.HELP);
-            return new View(help.page, 0, -1, theme, help.big, help.about, word);
+            return new View(help.page, 0, -1, theme, help.big, help.previous, word);
         }
 
         /** The end of the day; the rolls that were named as held are its topic. */
         View ending(String held) {
             View end = page(Page.DAY_END);
-            return new View(end.page, 0, -1, theme, end.big, end.about, held);
+            return new View(end.page, 0, -1, theme, end.big, end.previous, held);
         }
 
         View scrolledTo(int line) {
-            return new View(page, line, chosen, theme, big, about, topic);
+            return new View(page, line, chosen, theme, big, previous, topic);
         }
 
         View chosen(int index) {
-            return new View(page, scroll, index, theme, big, about, topic);
+            return new View(page, scroll, index, theme, big, previous, topic);
         }
 
         View theme(String name) {
-            return new View(page, scroll, chosen, name, big, about, topic);
+            return new View(page, scroll, chosen, name, big, previous, topic);
         }
 
         View big(boolean on) {
@@ -166,7 +167,7 @@ public record Session(
 
     public Session {
         todo = List.copyOf(todo);
-        rolls = List.copyOf(rolls);
+        allRolls = List.copyOf(allRolls);
     }
 
     /** The model at the start. */
@@ -177,11 +178,11 @@ public record Session(
             List<String> problems,
             OffsetDateTime now,
             long ticks) {
-        Said said = problems.isEmpty()
+        LastAnswer said = problems.isEmpty()
                 ? ShootCommand.stillIn(situation, now)
-                        .map(it -> new Said(Tone.QUIET, it, List.of()))
-                        .orElse(Said.NOTHING)
-                : new Said(
+                        .map(it -> new LastAnswer(Tone.QUIET, it, List.of()))
+                        .orElse(LastAnswer.NOTHING)
+                : new LastAnswer(
                         Tone.REFUSAL,
                         problems.get(0)
                                 + (problems.size() > 1
@@ -208,20 +209,20 @@ public record Session(
 
     /** The same, offering back what was being typed when the program ended last. */
     public Session offering(String draft) {
-        Said offer = said.tone() == Tone.QUIET
-                ? new Said(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of())
-                : said;
+        LastAnswer offer = lastAnswer.tone() == Tone.QUIET
+                ? new LastAnswer(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of())
+                : lastAnswer;
         return new Session(
-                ledger,
+                saveQueue,
                 prompt.with(draft).cleared(),
                 offer,
                 question,
                 todo,
-                fetching,
-                spaces,
+                awaitedRoll,
+                heldKey,
                 view,
-                moved,
-                rolls,
+                cameraChanged,
+                allRolls,
                 settings,
                 leaving,
                 now,
@@ -235,28 +236,28 @@ public record Session(
     }
 
     /** The situation as the disk holds it; this is what the counter shows. */
-    public ShootState kept() {
-        return ledger.kept();
+    public ShootState saved() {
+        return saveQueue.saved();
     }
 
     /** Steps that the disk has not acknowledged yet, oldest first. */
     public List<SaveQueue.Waiting> waiting() {
-        return ledger.waiting();
+        return saveQueue.waiting();
     }
 
     /** Why the first of them could not be written; empty while all is well. */
-    public Optional<String> trouble() {
-        return ledger.trouble();
+    public Optional<String> saveError() {
+        return saveQueue.saveError();
     }
 
     /** The situation once all that waits is on the disk: what a line is read in. */
-    public ShootState ahead() {
-        return ledger.ahead();
+    public ShootState afterPending() {
+        return saveQueue.afterPending();
     }
 
     /** The kept situation, as it is on this day. */
     public ShootState shown() {
-        return kept().asOf(now);
+        return saved().asOf(now);
     }
 
     /** The suggestions that stand on the screen; none without film or light. */
@@ -312,9 +313,9 @@ public record Session(
      * be.
      */
     public Outcome outcome(String line) {
-        Outcome outcome = question.flatMap(it -> it.answer(line, ahead()))
+        Outcome outcome = question.flatMap(it -> it.answer(line, afterPending()))
                 .map(it -> (Outcome) it)
-                .orElseGet(() -> CommandContext.read(ahead(), line, now, drift, settings.letters()));
+                .orElseGet(() -> CommandContext.read(afterPending(), line, now, drift, settings.letters()));
         Outcome.Accepted does = outcome instanceof Outcome.NeedsConfirmation asked
                 ? asked.ifYes()
                 : outcome instanceof Outcome.Accepted one ? one : null;

@@ -18,8 +18,8 @@ import takeup.report.NightBefore;
 import takeup.report.PlanTable;
 import takeup.report.StatusText;
 import takeup.session.Session.HeldKey;
+import takeup.session.Session.LastAnswer;
 import takeup.session.Session.Leaving;
-import takeup.session.Session.Said;
 import takeup.session.Session.Tone;
 
 /** One turn of the loop: what each key does, and what the space bar comes to. */
@@ -36,7 +36,7 @@ final class Update extends SaveFlow {
     }
 
     Transition pressed(Key key) {
-        if (ledger.trouble().isPresent() && ledger.canHand()) {
+        if (ledger.saveError().isPresent() && ledger.canWrite()) {
             hand();
         }
         boolean isSame = key.equals(spaces.tally() ? Key.ctrl('t') : Key.typed(" "));
@@ -136,13 +136,13 @@ final class Update extends SaveFlow {
         } else {
             take(
                     PendingLines.From.SPACE,
-                    List.of(RatingCommand.space(ledger.ahead().asOf(now))));
+                    List.of(RatingCommand.space(ledger.afterPending().asOf(now))));
         }
     }
 
     /** A suggestion as it is typed; a time past the dial is one by the watch. */
     private String pair(Suggestion row) {
-        boolean isMark = ledger.ahead()
+        boolean isMark = ledger.afterPending()
                 .camera()
                 .flatMap(it -> it.shutter())
                 .filter(it -> row.time().map(it.marks()::contains).orElse(false))
@@ -202,10 +202,10 @@ final class Update extends SaveFlow {
             return;
         }
         String line = HelpList.line(entry, view.topic());
-        Session.Page about = view.about();
+        Session.Page about = view.previous();
         prompt = prompt.with("");
         show(about);
-        said = Said.NOTHING;
+        said = LastAnswer.NOTHING;
         Optional<KeyBinding> binding = entry.key().flatMap(it -> KeyBinding.of(it, shoot()));
         if (!HelpList.isRun(entry)) {
             prompt = prompt.with(line);
@@ -225,11 +225,11 @@ final class Update extends SaveFlow {
                 && question.isEmpty()
                 && settings.readOnly().isEmpty()
                 && Guide.of(shoot()).isEmpty()
-                && LoadChecks.of(ledger.ahead()).isPresent();
+                && LoadChecks.of(ledger.afterPending()).isPresent();
     }
 
     private void sayWhatSpaceDoes() {
-        Outcome same = shoot().outcome(RatingCommand.space(ledger.ahead().asOf(now)));
+        Outcome same = shoot().outcome(RatingCommand.space(ledger.afterPending().asOf(now)));
         say(
                 Tone.QUIET,
                 (same instanceof Outcome.Accepted does
@@ -260,17 +260,17 @@ final class Update extends SaveFlow {
             return;
         }
         leaving = Leaving.ONCE;
-        String how = ledger.trouble().isPresent() ? notSavedWords() : "Ctrl-C again, or quit, leaves";
+        String how = ledger.saveError().isPresent() ? notSavedWords() : "Ctrl-C again, or quit, leaves";
         withdraw();
         if (!prompt.isEmpty()) {
             prompt = prompt.cleared();
             view = view.chosen(-1);
-            say(ledger.trouble().isPresent() ? Tone.REFUSAL : Tone.QUIET, "cleared (" + recallWords() + "); " + how);
+            say(ledger.saveError().isPresent() ? Tone.REFUSAL : Tone.QUIET, "cleared (" + recallWords() + "); " + how);
         } else if (wasOnce) {
             leaveWhenSaved();
         } else {
             say(
-                    ledger.trouble().isPresent() ? Tone.REFUSAL : Tone.QUIET,
+                    ledger.saveError().isPresent() ? Tone.REFUSAL : Tone.QUIET,
                     how + (ledger.isWritten() ? "; all that was logged is on disk" : ""));
         }
     }
@@ -291,7 +291,7 @@ final class Update extends SaveFlow {
             say(Tone.QUIET, "withdrawn");
         } else if (view.chosen() >= 0) {
             view = view.chosen(-1);
-            said = Said.NOTHING;
+            said = LastAnswer.NOTHING;
         } else if (asks()) {
             take(PendingLines.From.KEY, List.of("routine skip"));
         } else if (view.page() == Session.Page.SHOOT
@@ -300,14 +300,14 @@ final class Update extends SaveFlow {
                 && Guide.of(shoot()).isPresent()) {
             leaveGuide();
         } else {
-            show(view.about());
+            show(view.previous());
             view = view.page() == Session.Page.SHOOT ? view.big(false) : view;
-            said = Said.NOTHING;
+            said = LastAnswer.NOTHING;
         }
     }
 
     private void leaveGuide() {
-        ShootState ahead = ledger.ahead();
+        ShootState ahead = ledger.afterPending();
         List<JournalEntry> entries = new ArrayList<>(ahead.carryOverEntries(now));
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideLeft()));
         Outcome.Answer answer = new Outcome.Answer(
@@ -337,7 +337,7 @@ final class Update extends SaveFlow {
             view = view.chosen(-1);
             view = view.page() == Session.Page.HELP ? view.scrolledTo(0) : view;
             if (said.tone() == Tone.REFUSAL || said.tone() == Tone.CHOICES) {
-                said = Said.NOTHING;
+                said = LastAnswer.NOTHING;
             }
         }
     }
@@ -348,13 +348,13 @@ final class Update extends SaveFlow {
 
     /** A key shows its page, and pressed again goes back. */
     void turnTo(Session.Page page) {
-        show(view.page() == page ? view.about() : page);
+        show(view.page() == page ? view.previous() : page);
     }
 
     /** Where every roll of the day is; those that are not in memory are read first. */
     void endDay() {
         if (view.page() == Session.Page.DAY_END) {
-            show(view.about());
+            show(view.previous());
         } else {
             runApart("day-end");
         }
@@ -373,14 +373,14 @@ final class Update extends SaveFlow {
         int all = switch (view.page()) {
             case SHOOT -> 0;
             case FRAMES ->
-                ledger.kept()
+                ledger.saved()
                         .roll()
                         .map(it -> 1 + it.counterChecks().size() + it.frames().size())
                         .orElse(0);
             case ROLLS -> rolls.size();
-            case PLAN -> PlanTable.of(ledger.kept().asOf(now), now).size() + 4;
+            case PLAN -> PlanTable.of(ledger.saved().asOf(now), now).size() + 4;
             case BAG ->
-                NightBefore.of(ledger.kept().asOf(now), now).stream()
+                NightBefore.of(ledger.saved().asOf(now), now).stream()
                         .mapToInt(it -> it.items().size() + 1)
                         .sum();
             case DAY_END ->
@@ -427,7 +427,7 @@ final class Update extends SaveFlow {
     }
 
     void round(int by) {
-        ShootState today = ledger.ahead().asOf(now);
+        ShootState today = ledger.afterPending().asOf(now);
         List<Place> places = today.placesInUse();
         int at = today.place().map(places::indexOf).orElse(-1);
         Place next = places.get(at < 0 ? 0 : Math.floorMod(at + by, places.size()));
@@ -440,9 +440,13 @@ final class Update extends SaveFlow {
         if (before.indexOf('\n') >= 0) {
             say(Tone.CHOICES, "only the first line is completed");
         } else if (note >= 0) {
-            completeFrom(note, before, Completion.notes(ledger.ahead(), now.toLocalDate(), before.substring(note)), "");
+            completeFrom(
+                    note,
+                    before,
+                    Completion.notes(ledger.afterPending(), now.toLocalDate(), before.substring(note)),
+                    "");
         } else {
-            completeFrom(before.lastIndexOf(' ') + 1, before, Completion.of(ledger.ahead(), before), " ");
+            completeFrom(before.lastIndexOf(' ') + 1, before, Completion.of(ledger.afterPending(), before), " ");
         }
     }
 

@@ -318,18 +318,18 @@ class HostileTextTest {
         List<Session> shown = new ArrayList<>(List.of(begun, begun.offering("dra\u001b[2J\u009bft")));
         for (String one : hostile) {
             Session shoot = Session.update(begun, new Message.Pressed(Key.pasted("4 125 ; a" + one + "z"), now, 1))
-                    .shoot();
+                    .session();
             shown.add(shoot);
             shown.add(Session.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
-                    .shoot());
-            shown.add(Session.update(begun, new Message.SaveFailed(1, one)).shoot());
-            shown.add(Session.update(begun, new Message.Notice("a" + one)).shoot());
+                    .session());
+            shown.add(Session.update(begun, new Message.SaveFailed(1, one)).session());
+            shown.add(Session.update(begun, new Message.Notice("a" + one)).session());
             shown.add(Session.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
-                    .shoot());
+                    .session());
         }
         for (Key.Name key : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F4)) {
             shown.add(Session.update(begun, new Message.Pressed(Key.of(key), now, 1))
-                    .shoot());
+                    .session());
         }
         TreeSet<String> raw = new TreeSet<>();
         for (Session shoot : shown) {

@@ -252,7 +252,7 @@ class ClockShiftsOnThePromptTest {
     private static String warning(Playing day) {
         return String.join(
                 "|",
-                day.shoot().said().warnings().stream()
+                day.shoot().lastAnswer().warnings().stream()
                         .filter(it -> it.code() == Warning.Code.CLOCK)
                         .map(Warning::text)
                         .toList());

@@ -24,8 +24,8 @@ class RatingCommandTest {
                 "rating test, no density correction on the scans",
                 day.roll("R0001").conditions().get(0).words().orElseThrow());
         assertTrue(
-                day.shoot().said().words().contains("Card 1 of 6: set"),
-                day.shoot().said().words());
+                day.shoot().lastAnswer().text().contains("Card 1 of 6: set"),
+                day.shoot().lastAnswer().text());
         assertEquals(
                 Optional.of("Card 1 of 6: R0001 1 STOP UNDER"),
                 RatingCommand.card(day.shoot().shown()));
@@ -74,8 +74,8 @@ class RatingCommandTest {
                         .count());
         assertEquals(Optional.empty(), RatingCommand.card(day.shoot().shown()), "the test is over");
         assertTrue(
-                day.shoot().said().words().contains("has all its cards"),
-                day.shoot().said().words());
+                day.shoot().lastAnswer().text().contains("has all its cards"),
+                day.shoot().lastAnswer().text());
         day.space();
         assertEquals(
                 Optional.empty(), day.roll("R0001").frames().get(6).note(), "the next one is a frame as any other");

@@ -73,9 +73,15 @@ class SlateCommandTest {
     void whatIsShownIsSaidAndNotWhatWasSaidBefore() {
         assertEquals(
                 "The slate of R0001 is frame 1.",
-                Playing.medium("slate", "4 125", "slate show").shoot().said().words());
-        assertTrue(
-                Playing.medium("4 125", "slate clock").shoot().said().words().startsWith("The clock is on the screen"));
+                Playing.medium("slate", "4 125", "slate show")
+                        .shoot()
+                        .lastAnswer()
+                        .text());
+        assertTrue(Playing.medium("4 125", "slate clock")
+                .shoot()
+                .lastAnswer()
+                .text()
+                .startsWith("The clock is on the screen"));
     }
 
     @Test

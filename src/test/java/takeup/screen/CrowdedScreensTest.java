@@ -316,7 +316,7 @@ class CrowdedScreensTest {
             assertEquals(
                     1,
                     day.shoot().shown().roll().orElseThrow().frames().size(),
-                    day.shoot().said().words());
+                    day.shoot().lastAnswer().text());
         }
         assertEquals(
                 "4 100",

@@ -58,7 +58,7 @@ class SizesTest {
     void framesLeftStandAsTextAtEverySize(String moment) {
         // What was said last may have the number in it, and is soon followed by something else.
         Session shoot = Session.update(States.of(moment), new Message.Notice("the export could not be written"))
-                .shoot();
+                .session();
         boolean isLong = shoot.shown().roll().map(it -> it.framesLeft() < 0).orElse(false);
         for (Size size : sizes(9, COLUMNS, 40)) {
             if (size.columns() >= (isLong ? 28 : 20)

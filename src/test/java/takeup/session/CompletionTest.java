@@ -120,7 +120,8 @@ class CompletionTest {
     @Test
     void everyFirstWordCompletesToItself() {
         for (String word : CommandTable.firstWords()) {
-            assertTrue(Completion.of(Playing.medium().shoot().ahead(), word).contains(word), word);
+            assertTrue(
+                    Completion.of(Playing.medium().shoot().afterPending(), word).contains(word), word);
         }
     }
 }

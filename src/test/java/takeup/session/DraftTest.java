@@ -12,8 +12,8 @@ class DraftTest {
         Session shoot = Playing.medium().shoot().offering("4 125 ; the cox, half");
         assertTrue(shoot.prompt().isEmpty());
         Session back = Session.update(shoot, new Message.Pressed(Key.of(Key.Name.PAGE_UP), shoot.now(), shoot.ticks()))
-                .shoot();
+                .session();
         assertEquals("4 125 ; the cox, half", back.prompt().text());
-        assertEquals(shoot.kept().rolls(), back.kept().rolls());
+        assertEquals(shoot.saved().rolls(), back.saved().rolls());
     }
 }

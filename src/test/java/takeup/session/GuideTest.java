@@ -88,7 +88,7 @@ class GuideTest {
             }
             picked.press(Key.Name.ENTER);
             Playing typed = Playing.of(before).lines(rows.get(i).line());
-            assertEquals(typed.shoot().kept().place(), picked.shoot().kept().place());
+            assertEquals(typed.shoot().saved().place(), picked.shoot().saved().place());
             assertEquals(typed.said(), picked.said(), rows.get(i).line());
             assertEquals(
                     entries(typed, before.length),

@@ -71,7 +71,7 @@ class KeysTest {
                             || asked < day.seen().size();
                     boolean isAtAnEnd = page != Session.Page.SHOOT
                             && before.view().scroll() == day.shoot().view().scroll()
-                            && binding.does().matches(".*(line|page) (up|down)|next page");
+                            && binding.description().matches(".*(line|page) (up|down)|next page");
                     assertTrue(
                             changed || isAtAnEnd,
                             binding.key() + " on " + page + " with \"" + typed + "\": nothing happens");
@@ -81,10 +81,10 @@ class KeysTest {
         assertTrue(taken > 0, "the binding is reached somewhere");
     }
 
-    private record Looks(PromptLine prompt, Session.Said said, Session.View view, SaveQueue ledger) {}
+    private record Looks(PromptLine prompt, Session.LastAnswer said, Session.View view, SaveQueue ledger) {}
 
     private static Looks looks(Session shoot) {
-        return new Looks(shoot.prompt(), shoot.said(), shoot.view(), shoot.ledger());
+        return new Looks(shoot.prompt(), shoot.lastAnswer(), shoot.view(), shoot.saveQueue());
     }
 
     /** Every key of the table, and some that stand in none, from every situation on every page: nothing throws. */
@@ -109,9 +109,9 @@ class KeysTest {
                                         Session.update(
                                                         day.shoot(),
                                                         new Message.Pressed(first, day.now(), day.ticks() + 100))
-                                                .shoot(),
+                                                .session(),
                                         new Message.Pressed(second, day.now(), day.ticks() + 200))
-                                .shoot();
+                                .session();
                         assertTrue(
                                 after.prompt().cursor() <= after.prompt().text().length());
                     }
@@ -297,7 +297,7 @@ class KeysTest {
                 Playing.medium("4 125", "unload yes", "load bw400").restart().press(Key.Name.F3);
         assertEquals(
                 List.of("R0001", "R0002"),
-                day.shoot().rolls().stream().map(it -> it.id().toString()).toList());
+                day.shoot().allRolls().stream().map(it -> it.id().toString()).toList());
     }
 
     @Test

@@ -136,8 +136,8 @@ class MonkeyTest {
             assertTrue(shoot.prompt().cursor() <= shoot.prompt().text().length()
                     && !(shoot.prompt().text().isBlank() && !shoot.prompt().isEmpty()));
             assertEquals(
-                    shoot.trouble().isPresent(),
-                    shoot.trouble().isPresent() && !shoot.waiting().isEmpty(),
+                    shoot.saveError().isPresent(),
+                    shoot.saveError().isPresent() && !shoot.waiting().isEmpty(),
                     "trouble is about something");
             if (day.isOver()) {
                 day = Playing.two("m 5.6 125", "4 125 x3");
@@ -182,7 +182,7 @@ class MonkeyTest {
      */
     private static void same(Playing day, int key) {
         ShootState files = day.fromTheFiles();
-        ShootState shown = day.shoot().kept();
+        ShootState shown = day.shoot().saved();
         files.rolls().forEach((id, roll) -> {
             if (roll.state() == Roll.State.OPEN || shown.rolls().containsKey(id)) {
                 same("key " + key + ", " + id, roll, shown.rolls().get(id));
@@ -220,7 +220,7 @@ class MonkeyTest {
 
     private static Map<RollId, Roll> open(Playing day) {
         Map<RollId, Roll> open = new TreeMap<>();
-        day.shoot().kept().rolls().values().stream()
+        day.shoot().saved().rolls().values().stream()
                 .filter(it -> it.state() == Roll.State.OPEN)
                 .forEach(it -> open.put(it.id(), it));
         return open;

@@ -245,7 +245,7 @@ public final class Playing {
 
     public Playing send(Message message) {
         Transition step = Session.update(shoot, message);
-        shoot = step.shoot();
+        shoot = step.session();
         for (Effect effect : step.effects()) {
             seen.add(effect);
             if (effect instanceof Effect.Wake in) {
@@ -321,11 +321,11 @@ public final class Playing {
     }
 
     public String said() {
-        return shoot.said().words();
+        return shoot.lastAnswer().text();
     }
 
     Session.Tone tone() {
-        return shoot.said().tone();
+        return shoot.lastAnswer().tone();
     }
 
     public Session.Page page() {
@@ -339,13 +339,13 @@ public final class Playing {
 
     /** Frames of all rolls. */
     int allFrames() {
-        return shoot.kept().rolls().values().stream()
+        return shoot.saved().rolls().values().stream()
                 .mapToInt(it -> it.frames().size())
                 .sum();
     }
 
     public Roll roll(String id) {
-        return shoot.kept().rolls().get(RollId.parse(id).orElseThrow());
+        return shoot.saved().rolls().get(RollId.parse(id).orElseThrow());
     }
 
     /** The pair in hand. */
@@ -383,7 +383,7 @@ public final class Playing {
 
     /** What all that was written adds up to, worked out anew from the first record. */
     ShootState fromTheFiles() {
-        return ShootState.of(kit, written, shoot.kept().dayOf(), shoot.kept().known());
+        return ShootState.of(kit, written, shoot.saved().dayOf(), shoot.saved().known());
     }
 
     public boolean isOver() {

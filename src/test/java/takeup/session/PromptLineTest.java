@@ -354,7 +354,7 @@ class PromptLineTest {
     @Test
     void whatAYesDidIsOnTheScreenWithTheTimeThatTheDiskHas() {
         Playing day = Playing.medium("4 125", "unload").later(5).lines("yes");
-        assertEquals(day.fromTheFiles().rolls(), day.shoot().kept().rolls());
+        assertEquals(day.fromTheFiles().rolls(), day.shoot().saved().rolls());
         assertTrue(day.roll("R0001")
                 .finishedAt()
                 .orElseThrow()

@@ -54,7 +54,7 @@ class SavingTest {
         day.disk(Playing.Disk.SLOW).press(Key.Name.ESCAPE);
         notSaved(day, 1);
         day.disk(Playing.Disk.WELL);
-        assertEquals(Optional.empty(), day.shoot().trouble());
+        assertEquals(Optional.empty(), day.shoot().saveError());
         assertEquals(2, day.frames());
         assertTrue(day.said().startsWith("Frame 2 "), day.said());
     }
@@ -253,7 +253,7 @@ class SavingTest {
 
     private static void notSaved(Playing day, int waiting) {
         assertEquals(
-                Optional.of("the disk is full; free some space"), day.shoot().trouble());
+                Optional.of("the disk is full; free some space"), day.shoot().saveError());
         assertEquals(waiting, day.waiting());
         assertEquals(1, day.allFrames());
     }
