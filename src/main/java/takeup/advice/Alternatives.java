@@ -8,7 +8,6 @@ import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Advice;
 import takeup.kit.Camera;
@@ -21,6 +20,7 @@ import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.Plain;
 
 /**
  * What would fit where nothing does: a grey filter, a tripod, another stock, a push for the whole roll with its price.

@@ -7,7 +7,6 @@ import java.util.Optional;
 import takeup.day.DayEvent;
 import takeup.day.Place;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -16,6 +15,7 @@ import takeup.kit.Warning;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.text.Plain;
 
 /**
  * The warnings about a state that begins when another camera, back or roll comes in hand; said then, and no oftener.

@@ -14,11 +14,11 @@ import takeup.day.Place;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Stock;
 import takeup.roll.Roll;
+import takeup.text.Plain;
 
 /**
  * Which film of the bag suits the light that is coming: bw3200 at EI 1600 for EV 6. One that is in the camera already

@@ -2,9 +2,9 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Camera;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;

@@ -7,12 +7,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import takeup.kit.Nearest;
 import takeup.shell.BashCompletion;
 import takeup.shell.CompletionKinds;
 import takeup.shell.FishCompletion;
 import takeup.shell.SubcommandTree;
 import takeup.shell.ZshCompletion;
+import takeup.text.Nearest;
 
 /** {@code takeup completion bash}: what a shell needs to complete takeup's commands, options, keys and roll numbers. */
 @Command(

@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import takeup.journal.IoErrorText;
+import takeup.disk.IoErrorText;
 import takeup.screen.CharacterSet;
 import takeup.terminal.TerminalEnvironment;
 

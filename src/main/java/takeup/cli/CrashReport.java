@@ -8,9 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
+import takeup.disk.Folders;
 import takeup.files.Version;
-import takeup.journal.Folders;
-import takeup.kit.Hidden;
+import takeup.text.Hidden;
 
 /** A mistake of our own, told as a photographer needs it; what only we can read goes into a report. */
 final class CrashReport {

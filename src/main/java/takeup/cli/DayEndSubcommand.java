@@ -17,7 +17,7 @@ import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.journal.Archive;
-import takeup.kit.JsonText;
+import takeup.json.JsonText;
 import takeup.report.DayEnd;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;

@@ -2,8 +2,8 @@ package takeup.cli;
 
 import java.util.List;
 import takeup.command.CommandTable;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.session.KeyHelp;
 import takeup.session.ScanKeys;
 import takeup.session.Session;

@@ -7,15 +7,15 @@ import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.command.MeterQuery;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.json.JsonText;
 import takeup.kit.Advice;
-import takeup.kit.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
+import takeup.text.Plain;
 
 /** {@code takeup meter}: a reading, a camera and a film in, settings out. */
 final class MeterSubcommand {

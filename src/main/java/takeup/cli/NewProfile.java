@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.disk.Folders;
+import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
-import takeup.journal.Folders;
-import takeup.journal.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 

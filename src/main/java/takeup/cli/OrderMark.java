@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import takeup.kit.Nearest;
 import takeup.order.Order;
 import takeup.order.Stage;
+import takeup.text.Nearest;
 
 /** {@code takeup order mark}, {@code number} and {@code withdraw}: what became of an order. */
 final class OrderMark {

@@ -14,12 +14,12 @@ import picocli.CommandLine.ParentCommand;
 import takeup.handoff.PaperForm;
 import takeup.history.ShootState;
 import takeup.journal.Archive;
-import takeup.kit.Hidden;
-import takeup.kit.Nearest;
 import takeup.report.DayEnd;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
+import takeup.text.Hidden;
+import takeup.text.Nearest;
 
 /** {@code takeup paper}: a form to go on with by pen, the rolls in the cameras filled in. Only reads. */
 @Command(

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import takeup.command.Outcome;
 import takeup.command.PlanImport;
+import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.journal.IoErrorText;
-import takeup.kit.JsonText;
+import takeup.json.JsonText;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
 

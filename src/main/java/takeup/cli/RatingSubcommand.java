@@ -11,12 +11,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import takeup.exposure.Plain;
+import takeup.disk.IoErrorText;
 import takeup.exposure.Stops;
 import takeup.files.JournalStore;
-import takeup.journal.IoErrorText;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Stock;
 import takeup.review.Density;
 import takeup.review.Finding;
@@ -26,6 +25,7 @@ import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.screen.Width;
+import takeup.text.Plain;
 
 /** {@code takeup rating}: which frame of a rating test was the best, and what that makes of the stock's rating. */
 @Command(

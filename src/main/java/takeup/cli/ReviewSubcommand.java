@@ -5,14 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import takeup.exposure.Plain;
+import takeup.disk.Folders;
+import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.RatedProfile;
-import takeup.journal.Folders;
-import takeup.journal.IoErrorText;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Stock;
 import takeup.review.Finding;
@@ -21,6 +20,7 @@ import takeup.review.Lesson;
 import takeup.review.LessonLines;
 import takeup.review.LessonPage;
 import takeup.review.Tally;
+import takeup.text.Plain;
 
 /**
  * {@code takeup review}: what all verdicts teach; a new rating goes into the photographer's own profile after a yes.

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import takeup.disk.Folders;
 import takeup.files.OrderFolder;
 import takeup.files.StartupState;
 import takeup.files.Version;
@@ -19,10 +20,8 @@ import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
-import takeup.journal.Folders;
-import takeup.kit.Hidden;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.Whereabouts;
@@ -30,6 +29,7 @@ import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
+import takeup.text.Hidden;
 
 /** {@code takeup rolls} and {@code takeup roll}: what was shot, to read and to hand on. Only reads. */
 final class RollsSubcommand {

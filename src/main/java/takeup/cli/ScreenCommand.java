@@ -10,14 +10,14 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import takeup.disk.FolderInUse;
+import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
-import takeup.journal.IoErrorText;
-import takeup.journal.Writer;
 import takeup.kit.Kit;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
@@ -132,7 +132,7 @@ final class ScreenCommand {
         Optional<String> readOnly = Optional.empty();
         try {
             disk = Optional.of(JournalStore.take(archive));
-        } catch (Writer.Taken e) {
+        } catch (FolderInUse e) {
             readOnly = Optional.of(e.getMessage());
         } catch (IOException e) {
             if (!java.nio.file.Files.isDirectory(folder)) {

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.files.ProfileFiles;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
+import takeup.text.Plain;
 
 /**
  * {@code takeup stock}: all films; with a KEY what is known about one, its long exposures as a table and as a curve.

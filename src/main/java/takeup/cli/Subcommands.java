@@ -19,6 +19,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
 import takeup.files.DataFolder;
 import takeup.files.JournalStore;
@@ -30,12 +31,11 @@ import takeup.files.Version;
 import takeup.handoff.Schemas;
 import takeup.history.ShootState;
 import takeup.journal.Archive;
-import takeup.journal.IoErrorText;
 import takeup.kit.Kit;
-import takeup.kit.Nearest;
 import takeup.screen.Theme;
 import takeup.shell.SubcommandTree;
 import takeup.terminal.TerminalEnvironment;
+import takeup.text.Nearest;
 
 /**
  * All commands but the plain start of the screen. Exit status: 0 done, 1 it could not be done or problems were found, 2

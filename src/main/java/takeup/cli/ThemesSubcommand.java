@@ -2,12 +2,12 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.exposure.Plain;
 import takeup.files.ProcessEnvironment;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.screen.Theme;
 import takeup.terminal.ThemeSample;
+import takeup.text.Plain;
 
 /** {@code takeup themes}: some lines in each theme; its colours go to a terminal only. */
 final class ThemesSubcommand {

@@ -11,21 +11,21 @@ import takeup.day.Bag;
 import takeup.day.DayEvent;
 import takeup.day.Lot;
 import takeup.exposure.FilmSpeed;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
-import takeup.kit.Json;
 import takeup.kit.Kit;
-import takeup.kit.Nearest;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Tokens;
 import takeup.roll.Film;
 import takeup.roll.RollId;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /**
  * The film in the bag: {@code bag add 10 cn400 120 expires 2027-03 price 6.20}, {@code bag take 1 cn400 120}; and what

@@ -15,12 +15,11 @@ import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
-import takeup.kit.Json;
 import takeup.kit.Kit;
-import takeup.kit.Nearest;
 import takeup.kit.Warning;
 import takeup.prompt.CameraStateParser;
 import takeup.prompt.CommandRejected;
@@ -37,6 +36,7 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.Nearest;
 
 /**
  * Reads one typed line in a situation and works out what it comes to. Pure: nothing is written, so the same reading

@@ -12,14 +12,13 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.GuideNumber;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.ClockShiftNotes;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
-import takeup.kit.Json;
 import takeup.kit.Shutter;
 import takeup.kit.Warning;
 import takeup.prompt.CameraStateParser;
@@ -32,6 +31,7 @@ import takeup.report.StatusText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.SettingPatch;
+import takeup.text.Plain;
 
 /**
  * Flash: {@code flash on}, guide numbers ({@code flash gn36m 3m 1/4}) and the flash meter's aperture ({@code m flash

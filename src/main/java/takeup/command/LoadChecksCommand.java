@@ -6,7 +6,7 @@ import takeup.advice.LoadChecks;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.roll.LoadCheck;
 import takeup.roll.RollEvent;

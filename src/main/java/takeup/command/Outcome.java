@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.kit.Warning;
 import takeup.roll.RollId;
 

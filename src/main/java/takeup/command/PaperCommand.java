@@ -10,7 +10,7 @@ import takeup.day.DayEvent;
 import takeup.day.Paper;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.kit.Lens;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;

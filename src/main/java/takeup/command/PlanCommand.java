@@ -13,14 +13,14 @@ import takeup.day.DayEvent;
 import takeup.day.Moment;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
-import takeup.exposure.Plain;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
 import takeup.prompt.Tokens;
+import takeup.text.Plain;
 
 /**
  * The key moments: {@code plan 16:30 Prize-giving wants 12}, {@code plan 3 16:45} for another time, {@code plan late

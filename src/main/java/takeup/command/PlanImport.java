@@ -14,10 +14,10 @@ import takeup.day.Place;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.history.ShootState;
-import takeup.kit.Nearest;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
+import takeup.text.Nearest;
 
 /**
  * Key moments from a small CSV file. Its first line names the columns: {@code time} and {@code moment}, and any of

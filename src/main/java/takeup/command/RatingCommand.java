@@ -8,7 +8,6 @@ import takeup.advice.RatingBracket;
 import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
@@ -20,6 +19,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.Plain;
 
 /**
  * The word {@code rating}: a bracket on one roll, frame by frame, each with a card in the picture. The first time it

@@ -9,10 +9,9 @@ import takeup.day.DayEvent;
 import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
-import takeup.exposure.Plain;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.kit.Kit;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
@@ -21,6 +20,7 @@ import takeup.report.StatusText;
 import takeup.roll.Assignment;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.text.Plain;
 
 /**
  * {@code shoot NAME [on DATE] [at LAT,LON] [client WORDS]}: opens a shoot. What is in the cameras stays there and is

@@ -2,7 +2,7 @@ package takeup.command;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Frame;
 import takeup.roll.Roll;

@@ -7,17 +7,17 @@ import takeup.day.DayEvent;
 import takeup.day.InHand;
 import takeup.day.Timer;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
-import takeup.kit.Json;
 import takeup.report.StatusText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.Plain;
 
 /**
  * The bulb timer: {@code time} starts it on the camera in hand, {@code time} again stops it and puts what it showed in

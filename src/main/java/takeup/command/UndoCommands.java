@@ -14,7 +14,7 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.prompt.CommandRejected;
 import takeup.report.StatusText;
 import takeup.roll.Roll;

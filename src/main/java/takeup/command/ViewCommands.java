@@ -6,8 +6,7 @@ import java.util.Optional;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.kit.Json;
-import takeup.kit.Nearest;
+import takeup.json.Json;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Token;
@@ -15,6 +14,7 @@ import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
+import takeup.text.Nearest;
 
 /** Words that log nothing: views, help, the state in words, and what is unknown. */
 final class ViewCommands {

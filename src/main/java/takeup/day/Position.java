@@ -1,6 +1,6 @@
 package takeup.day;
 
-import takeup.exposure.Plain;
+import takeup.text.Plain;
 
 /**
  * A place on earth, in degrees: 59.33 north, 18.07 east. South and west are negative.

@@ -1,6 +1,7 @@
 package takeup.exposure;
 
 import java.util.Objects;
+import takeup.text.Plain;
 
 /**
  * A lens opening, named by the f-number on the ring: f/2.8, f/11, or by a meter's tenths past a mark: f/5.6+3/10.

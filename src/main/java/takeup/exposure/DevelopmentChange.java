@@ -2,6 +2,7 @@ package takeup.exposure;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import takeup.text.Plain;
 
 /**
  * A film's behaviour in long exposures, with what its publisher changes in the development for the contrast that they

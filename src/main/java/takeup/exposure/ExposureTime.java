@@ -1,5 +1,7 @@
 package takeup.exposure;
 
+import takeup.text.Plain;
+
 /**
  * How long the shutter is open: 1/125, 0.8s, 2s, 4m10s, 1h02m30s.
  *

@@ -1,5 +1,7 @@
 package takeup.exposure;
 
+import takeup.text.Plain;
+
 /**
  * Aperture and time together in stops: EV 12 is f/8 at 1/60. Larger asks for less light on the film.
  *

@@ -1,6 +1,7 @@
 package takeup.exposure;
 
 import java.util.OptionalDouble;
+import takeup.text.Plain;
 
 /**
  * How far the lens is drawn out for a close-up: {@code ext 110mm} (lens to film), {@code tube 30mm} (added to the lens)

@@ -1,5 +1,7 @@
 package takeup.exposure;
 
+import takeup.text.Plain;
+
 /**
  * A film speed on the arithmetic scale: ISO 400, or the exposure index that a photographer rates a film at.
  *

@@ -1,5 +1,7 @@
 package takeup.exposure;
 
+import takeup.text.Plain;
+
 /**
  * Differences in light, counted in stops: one stop is twice the light.
  *

@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import takeup.cli.Subcommands;
+import takeup.disk.Folders;
+import takeup.disk.IoErrorText;
 import takeup.journal.Archive;
-import takeup.journal.Folders;
-import takeup.journal.IoErrorText;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.scans.CameraClock;
 
 /** What is known of the clocks of digital cameras: {@code clocks.json} in the data folder, replaced as a whole. */

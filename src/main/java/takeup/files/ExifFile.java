@@ -19,8 +19,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.exposure.Plain;
 import takeup.scans.DigitalShot;
+import takeup.text.Plain;
 
 /** The Exif part of a digital camera's JPEG; the one class that knows the library that reads it. */
 public final class ExifFile {

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import takeup.kit.Kit;
-import takeup.kit.Nearest;
 import takeup.kit.ProfileReader;
 import takeup.order.Lab;
+import takeup.text.Nearest;
 
 /**
  * Labs that files describe: the photographer's own win over the shipped one.

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import takeup.journal.IoErrorText;
+import takeup.disk.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 

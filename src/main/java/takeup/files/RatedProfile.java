@@ -1,8 +1,8 @@
 package takeup.files;
 
 import java.util.Optional;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 
 /** A stock's profile with another usual index: that one number is replaced, and all else stays letter for letter. */
 public final class RatedProfile {

@@ -16,7 +16,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
-import takeup.journal.IoErrorText;
+import takeup.disk.IoErrorText;
 import takeup.scans.GreyPicture;
 import takeup.scans.NaturalOrder;
 import takeup.scans.Picture;

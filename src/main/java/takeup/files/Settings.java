@@ -12,13 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.disk.IoErrorText;
 import takeup.journal.Archive;
-import takeup.journal.IoErrorText;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
-import takeup.kit.Nearest;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.roll.RollId;
 import takeup.screen.Theme;
+import takeup.text.Nearest;
 
 /**
  * What the photographer wants every day, from {@code settings.json} in the data folder: {@code {"theme": "sun",

@@ -1,6 +1,6 @@
 package takeup.handoff;
 
-import takeup.kit.Hidden;
+import takeup.text.Hidden;
 
 /**
  * Text as one cell of a CSV file: {@code "bow seat, standing"}.

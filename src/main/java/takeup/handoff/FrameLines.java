@@ -2,8 +2,8 @@ package takeup.handoff;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.roll.Roll;
 
 /**

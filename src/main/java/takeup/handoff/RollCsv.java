@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import takeup.exposure.Plain;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.roll.Roll;
+import takeup.text.Plain;
 
 /**
  * A roll as a table for a spreadsheet, one row a frame: CSV after RFC 4180 (Common Format and MIME Type for

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import takeup.exposure.Extension;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Lens;
 import takeup.kit.Warning;
@@ -19,6 +18,7 @@ import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.Plain;
 
 /**
  * A roll as plain text for people: what it is, then a table of its frames. Differences in light are words ({@code 0.9

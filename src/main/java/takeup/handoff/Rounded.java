@@ -1,7 +1,7 @@
 package takeup.handoff;
 
 import java.util.OptionalDouble;
-import takeup.kit.Json;
+import takeup.json.Json;
 
 /** Worked-out numbers as JSON, to nine significant digits: {@code -0.9} for a sum that came to -0.9000000000000004. */
 final class Rounded {

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.FrameSize;
 import takeup.kit.Lens;
@@ -20,6 +19,7 @@ import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.Plain;
 
 /**
  * What is known of a frame, as an XMP sidecar for its scan (ISO 16684-1; properties of Exif for XMP, CIPA DC-010). What

@@ -14,9 +14,9 @@ import takeup.day.InHand;
 import takeup.day.Place;
 import takeup.day.ShootPlan;
 import takeup.day.Timer;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Hold;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
 import takeup.kit.Warning;
 import takeup.roll.Film;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import takeup.kit.Json;
+import takeup.json.Json;
 
 /** The fields of a record, read one by one; what is not as it must be makes the record unreadable. */
 record Fields(Json.Obj object) {

@@ -7,6 +7,9 @@ import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import takeup.disk.FileSystem;
+import takeup.disk.Folders;
+import takeup.disk.Quarantine;
 
 /**
  * One journal that is being written: appended to, forced before anything is acknowledged.

@@ -8,8 +8,8 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32C;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 
 /**
  * A journal's lines: one JSON object each, which ends in a CRC-32C of all the bytes in front of {@code ,"crc"}. The

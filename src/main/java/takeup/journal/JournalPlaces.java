@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import takeup.disk.FileSystem;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 

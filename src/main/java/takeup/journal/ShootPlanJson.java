@@ -18,8 +18,8 @@ import takeup.day.Plan;
 import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.ShootPlan;
+import takeup.json.Json;
 import takeup.kit.FilmSize;
-import takeup.kit.Json;
 import takeup.roll.RollId;
 
 /** The shoot, its plan and the bag to JSON and back. */

@@ -5,6 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.disk.FileSystem;
+import takeup.disk.Folders;
+import takeup.disk.Quarantine;
 
 /**
  * What lies in a data folder beside what takeup reads: files put aside, halves of files, names that are none of its

@@ -11,6 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import takeup.day.DayEvent;
+import takeup.disk.FileSystem;
+import takeup.disk.FolderInUse;
+import takeup.disk.Folders;
+import takeup.disk.IoErrorText;
+import takeup.disk.Quarantine;
+import takeup.disk.Reserve;
 import takeup.review.ReviewEvent;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -38,15 +44,6 @@ public final class Writer implements AutoCloseable {
         this.lock = lock;
         this.places = places;
         this.reserve = reserve;
-    }
-
-    /** Another program holds the folder. */
-    public static final class Taken extends IOException {
-        private static final long serialVersionUID = 1;
-
-        Taken(String who) {
-            super(who);
-        }
     }
 
     /** What a later version wrote is not touched. */
@@ -221,7 +218,7 @@ public final class Writer implements AutoCloseable {
             lock = drive.hold(lock(archive.folder()));
             remarks.add("the lock file was deleted or replaced by another program; it is back");
             saidUnlocked = false;
-        } catch (Taken e) {
+        } catch (FolderInUse e) {
             throw e;
         } catch (IOException e) {
             if (!saidUnlocked) {

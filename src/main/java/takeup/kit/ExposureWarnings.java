@@ -7,9 +7,9 @@ import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
-import takeup.exposure.Plain;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
+import takeup.text.Plain;
 
 /** The warnings that follow from a setting, a camera and a film, each with its limit in the text. */
 public final class ExposureWarnings {

@@ -2,8 +2,8 @@ package takeup.kit;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
+import takeup.text.Plain;
 
 /**
  * A filter on the lens and the light that it takes: yellow, 1 stop.

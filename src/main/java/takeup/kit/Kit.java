@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.text.Nearest;
 
 /**
  * All cameras, stocks and meters that profiles describe, each read when it is first asked for. Who opens the files is

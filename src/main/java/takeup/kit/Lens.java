@@ -1,7 +1,7 @@
 package takeup.kit;
 
 import java.util.Objects;
-import takeup.exposure.Plain;
+import takeup.text.Plain;
 
 /**
  * A lens of a camera: 80mm f/2.8.

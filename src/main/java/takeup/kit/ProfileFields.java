@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import takeup.exposure.Plain;
 import takeup.exposure.Scale;
+import takeup.json.Json;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /**
  * The fields of one object of a profile, read one by one. What is asked for is known; what is left over at the end is

@@ -5,8 +5,9 @@ import java.util.List;
 import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Reciprocity;
+import takeup.json.Json;
+import takeup.text.Plain;
 
 /**
  * Profiles as JSON that {@link ProfileReader} reads back as equal, so that a roll keeps the camera and stock as they

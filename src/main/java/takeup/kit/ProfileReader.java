@@ -14,6 +14,8 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
+import takeup.json.Json;
+import takeup.json.JsonText;
 
 /** Profiles of cameras, stocks and meters from the text of their files. */
 public final class ProfileReader {

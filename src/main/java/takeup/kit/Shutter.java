@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Scale;
 import takeup.exposure.Stops;
+import takeup.text.Plain;
 
 /**
  * The shutter's dial: its marks, longest first, and the scale that its prints are read on.

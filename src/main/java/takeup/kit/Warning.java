@@ -1,6 +1,7 @@
 package takeup.kit;
 
 import java.util.Optional;
+import takeup.json.Json;
 
 /**
  * Something that a photographer wants to be told once, with the code that other programs know it by.

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Extension;
-import takeup.exposure.Plain;
 import takeup.kit.Camera;
 import takeup.kit.Lens;
-import takeup.kit.Nearest;
 import takeup.roll.SettingPatch;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /** Reads the states of a camera that take one word: lens, ext, tube, mag, flash, tripod, bias. */
 public final class CameraStateParser {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Scale;
 import takeup.kit.Camera;
 import takeup.kit.Lens;
 import takeup.kit.Ring;
 import takeup.kit.Shutter;
 import takeup.roll.SettingPatch;
+import takeup.text.Plain;
 
 /**
  * Reads numbers as they stand on the rings in hand: the lens's apertures and the shutter's times.

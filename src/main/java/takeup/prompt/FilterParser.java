@@ -3,10 +3,10 @@ package takeup.prompt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Filter;
-import takeup.kit.Nearest;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /**
  * Reads filters: {@code yellow}, {@code yellow 3x}, {@code 3x}, {@code +1.5}, {@code nd0.9} (a density), {@code nd8}

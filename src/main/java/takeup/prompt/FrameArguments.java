@@ -7,14 +7,14 @@ import java.util.OptionalInt;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Extension;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
 import takeup.kit.Lens;
-import takeup.kit.Nearest;
 import takeup.roll.Frame;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /**
  * What a frame line or a correction says.

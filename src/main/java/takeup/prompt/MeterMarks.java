@@ -3,9 +3,9 @@ package takeup.prompt;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Plain;
 import takeup.exposure.Scale;
 import takeup.kit.Meter;
+import takeup.text.Plain;
 
 /**
  * Reads numbers as a meter shows them: {@code 8.5} is f/8 and 5/10 on one that shows tenths, {@code 125} is 1/125.

@@ -11,9 +11,9 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.kit.Meter;
-import takeup.kit.Nearest;
+import takeup.text.Nearest;
+import takeup.text.Plain;
 
 /**
  * Reads what a meter said, as the meter in hand shows it: {@code 5.6 125}, {@code 5.6.3 125}, {@code ev11.3},

@@ -16,7 +16,7 @@ import takeup.command.CommandContext;
 import takeup.command.RewindCommand;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.prompt.DateTimeParser;
 import takeup.roll.CounterCheck;
 import takeup.roll.Frame;

@@ -19,12 +19,12 @@ import takeup.day.Place;
 import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
-import takeup.exposure.Plain;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
-import takeup.kit.Json;
 import takeup.prompt.DateTimeParser;
 import takeup.roll.Roll;
+import takeup.text.Plain;
 
 /** The night-before list: film in the bag, what is in the cameras, whether it is enough, and what to check. */
 public final class NightBefore {

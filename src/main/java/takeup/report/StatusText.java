@@ -23,21 +23,21 @@ import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Extension;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.history.ClockShiftNotes;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Filter;
-import takeup.kit.Json;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.roll.ExposureResult;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.Plain;
 
 /** The state in words, in JSON, and the warnings that stand while it lasts. */
 public final class StatusText {

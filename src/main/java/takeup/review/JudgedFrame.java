@@ -5,10 +5,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Light;
-import takeup.exposure.Plain;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.scans.Slot;
+import takeup.text.Plain;
 
 /**
  * A judged frame, as far as a lesson needs it; frames that agree in all of this are counted together.

@@ -3,8 +3,8 @@ package takeup.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
+import takeup.text.Plain;
 
 /** A lesson in words, and its verdicts as a plot of characters: what a photographer reads in the terminal. */
 public final class LessonLines {

@@ -1,7 +1,7 @@
 package takeup.review;
 
 import java.util.Map;
-import takeup.exposure.Plain;
+import takeup.text.Plain;
 
 /** A lesson as one HTML page with its plots drawn as SVG. It runs and fetches nothing. */
 public final class LessonPage {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.exposure.Plain;
 import takeup.kit.Stock;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.scans.Slot;
+import takeup.text.Plain;
 
 /**
  * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of

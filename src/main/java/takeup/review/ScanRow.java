@@ -3,7 +3,6 @@ package takeup.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
@@ -11,6 +10,7 @@ import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.scans.Proposal;
 import takeup.scans.Slot;
+import takeup.text.Plain;
 
 /**
  * A scan beside what was set and read for its frame, in words; or a frame without a scan, or a scan without a frame.

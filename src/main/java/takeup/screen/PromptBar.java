@@ -10,7 +10,6 @@ import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.command.RatingCommand;
 import takeup.day.Place;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
@@ -26,6 +25,7 @@ import takeup.session.HelpList;
 import takeup.session.KeyHelp;
 import takeup.session.PickList;
 import takeup.session.Session;
+import takeup.text.Plain;
 
 /** The pieces that the views share: prompt, echo, footer, strip, and the words for frames and suggestions. */
 final class PromptBar {

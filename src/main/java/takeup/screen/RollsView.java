@@ -2,10 +2,10 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.exposure.Plain;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.session.Session;
+import takeup.text.Plain;
 
 /**
  * All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the

@@ -1,6 +1,6 @@
 package takeup.screen;
 
-import takeup.kit.Hidden;
+import takeup.text.Hidden;
 
 /**
  * The one sanitiser at the border to the screen and to plain output: what steers a terminal or hides from the eye

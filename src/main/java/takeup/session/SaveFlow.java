@@ -12,7 +12,7 @@ import takeup.history.ClockShiftDetector;
 import takeup.history.ClockShiftNotes;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.report.RollSummary;

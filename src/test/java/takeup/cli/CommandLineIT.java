@@ -27,9 +27,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.exposure.Plain;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
+import takeup.text.Plain;
 
 /** What the installed program says to a command line, on which stream, and the status that a script sees. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

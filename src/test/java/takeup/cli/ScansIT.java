@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
-import takeup.kit.JsonText;
+import takeup.json.JsonText;
 
 /**
  * A roll of regatta day comes back from the lab: laid beside the log, accepted, judged, with sidecars beside the scans.

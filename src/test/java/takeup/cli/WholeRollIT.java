@@ -20,9 +20,9 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.exposure.Plain;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.json.Json;
+import takeup.json.JsonText;
+import takeup.text.Plain;
 
 /** A regatta day through the pipe of the installed program: three rolls, held against what was derived by hand. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

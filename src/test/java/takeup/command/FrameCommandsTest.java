@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.kit.Json;
+import takeup.json.Json;
 
 /** Lines that log frames, and those that write on them. */
 class FrameCommandsTest {

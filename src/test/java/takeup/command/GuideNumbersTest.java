@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.ReferenceTable;
-import takeup.exposure.Plain;
 import takeup.exposure.Stops;
+import takeup.text.Plain;
 
 /** Flash on the prompt: guide numbers, the light that is there anyway, and the caution about old units. */
 class GuideNumbersTest {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.kit.Json;
+import takeup.json.Json;
 
 /** What a reading does to the setting in hand (contract 1.3, last paragraph). */
 class SettingInHandTest {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
 import takeup.day.InHand;
 import takeup.history.ShootState;
-import takeup.kit.Json;
+import takeup.json.Json;
 import takeup.kit.Kit;
 import takeup.report.StatusText;
 import takeup.roll.ExposureResult;

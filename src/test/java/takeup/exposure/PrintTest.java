@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.text.Plain;
 
 /** How apertures, times and stops are written: the forms are those of the contract, 1.1. */
 class PrintTest {

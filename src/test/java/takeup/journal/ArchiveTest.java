@@ -12,6 +12,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.disk.Folders;
 import takeup.roll.RollId;
 
 /** Reading the data folder: what is a journal, what is not, and that nothing is changed by it. */

@@ -17,6 +17,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import takeup.disk.FileSystem;
+import takeup.disk.MemoryFileSystem;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;

@@ -25,6 +25,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
+import takeup.disk.FileSystem;
+import takeup.disk.FolderInUse;
+import takeup.disk.Folders;
+import takeup.disk.IoErrorText;
+import takeup.disk.MemoryFileSystem;
 import takeup.review.ReviewEvent;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
@@ -432,7 +437,7 @@ class EdgesTest {
                 assertEquals(
                         "another takeup" + (signed.startsWith("1090") ? " (process 1090)" : "")
                                 + " is writing in this folder",
-                        assertThrows(Writer.Taken.class, () -> Writer.take(folder))
+                        assertThrows(FolderInUse.class, () -> Writer.take(folder))
                                 .getMessage());
             }
         }

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.disk.IoErrorText;
+import takeup.disk.MemoryFileSystem;
 import takeup.roll.Roll;
 
 /**

@@ -23,8 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.kit.Json;
-import takeup.kit.JsonText;
+import takeup.disk.Folders;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 

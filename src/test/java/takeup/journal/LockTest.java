@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.disk.FolderInUse;
+import takeup.disk.Folders;
 import takeup.roll.RollEvent;
 import takeup.roll.RollRecord;
 
@@ -94,7 +96,7 @@ class LockTest {
         try (java.io.Closeable held = Folders.lock(lock)) {
             assertEquals(
                     "another takeup (process " + ProcessHandle.current().pid() + ") is writing in this folder",
-                    assertThrows(Writer.Taken.class, () -> Folders.lock(lock)).getMessage());
+                    assertThrows(FolderInUse.class, () -> Folders.lock(lock)).getMessage());
             assertTrue(java.nio.file.Files.exists(lock), held.toString());
         }
         Folders.lock(lock).close();
@@ -110,6 +112,6 @@ class LockTest {
     private static void check(Path folder, long holder) {
         assertEquals(
                 "another takeup (process " + holder + ") is writing in this folder",
-                assertThrows(Writer.Taken.class, () -> Writer.take(folder)).getMessage());
+                assertThrows(FolderInUse.class, () -> Writer.take(folder)).getMessage());
     }
 }

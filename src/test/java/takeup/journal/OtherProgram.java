@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import takeup.disk.IoErrorText;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 

@@ -18,6 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.disk.FolderInUse;
+import takeup.disk.IoErrorText;
+import takeup.disk.MemoryFileSystem;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
@@ -53,7 +56,7 @@ class OthersHandsTest {
             note(writer, R1, 2);
             assertEquals(
                     List.of("the lock file was deleted or replaced by another program; it is back"), writer.remarks());
-            assertThrows(Writer.Taken.class, () -> Writer.take(folder));
+            assertThrows(FolderInUse.class, () -> Writer.take(folder));
             try (OtherProgram other = OtherProgram.start(folder, 0)) {
                 assertEquals(List.of(), other.lines(), "another program got the folder");
             }
@@ -73,7 +76,7 @@ class OthersHandsTest {
                 assertEquals("taken", other.line());
                 assertEquals(
                         "another takeup (process " + other.pid() + ") is writing in this folder",
-                        assertThrows(Writer.Taken.class, () -> note(writer, R2, 2))
+                        assertThrows(FolderInUse.class, () -> note(writer, R2, 2))
                                 .getMessage());
                 assertEquals(1, records(R2));
                 other.kill();

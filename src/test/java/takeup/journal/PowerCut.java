@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import takeup.disk.MemoryFileSystem;
 
 /**
  * What may be on a disk when the power goes after some deed. What was forced is there. Of the rest nothing is taken for

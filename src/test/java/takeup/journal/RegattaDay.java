@@ -19,6 +19,7 @@ import takeup.ShippedShelf;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.day.DayRecord;
+import takeup.disk.FileSystem;
 import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.disk.FileSystem;
+import takeup.disk.MemoryFileSystem;
 import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
+import takeup.disk.MemoryFileSystem;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.DayEvent;
 import takeup.day.DayRecord;
-import takeup.kit.Json;
+import takeup.disk.MemoryFileSystem;
+import takeup.json.Json;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.DayEvent;
+import takeup.disk.FolderInUse;
+import takeup.disk.Folders;
 import takeup.kit.Warning;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -407,7 +409,7 @@ class WriterTest {
             assertTrue(Thread.interrupted(), "it is handed on");
             note(writer, R1, 3);
             assertEquals(List.of(), writer.remarks());
-            assertThrows(Writer.Taken.class, () -> Writer.take(folder));
+            assertThrows(FolderInUse.class, () -> Writer.take(folder));
         }
         check(R1, 1, 2, 3);
     }

@@ -20,6 +20,8 @@ import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 import takeup.exposure.Stops;
+import takeup.json.Json;
+import takeup.json.JsonText;
 
 /** The shipped stocks against the published numbers of their films, and the whole chain from light to time. */
 class FilmsTest {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.text.Nearest;
 
 /** The kit on a shelf of three stocks: a good one, a wrong one and one that cannot be read. */
 class KitTest {

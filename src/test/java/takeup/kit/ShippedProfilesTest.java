@@ -14,6 +14,8 @@ import takeup.ReferenceTable;
 import takeup.exposure.Light;
 import takeup.exposure.Scale;
 import takeup.exposure.Stops;
+import takeup.json.Json;
+import takeup.json.JsonText;
 
 /** The profiles that go out with the program. */
 class ShippedProfilesTest {

@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.text;
 
 /**
  * Which characters steer a terminal or hide from the eye, such as ESC or U+202E: control characters, halves of

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -19,7 +19,7 @@ public final class IoErrorText {
      * The same exception, or one that says in words known here that the disk is full: where there is no room, and no
      * other reason is given.
      */
-    static IOException named(IOException e, long room) {
+    public static IOException named(IOException e, long room) {
         boolean open = e.getClass() == IOException.class
                 || e.getClass() == FileSystemException.class && ((FileSystemException) e).getReason() != null;
         return open && room < NO_ROOM && !isFull(e) && !isReadOnly(e) && !isBroken(e)
@@ -40,7 +40,7 @@ public final class IoErrorText {
     }
 
     /** Whether the disk has no room for what was to be written. */
-    static boolean isFull(IOException e) {
+    public static boolean isFull(IOException e) {
         return says(e, NO_SPACE) || says(e, "disk quota");
     }
 

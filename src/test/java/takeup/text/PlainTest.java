@@ -1,4 +1,4 @@
-package takeup.exposure;
+package takeup.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.Extension;
+import takeup.exposure.Light;
+import takeup.exposure.Stops;
 
 /**
  * Numbers as they are printed; the expected ones follow from the rounding named in the Javadoc, halves away from zero.

@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -16,7 +16,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import takeup.exposure.Plain;
+import takeup.text.Hidden;
+import takeup.text.Plain;
 
 /**
  * JSON text to {@link Json} and back. Strict: duplicate names, a second document, deep nesting, endless strings and

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -13,7 +13,7 @@ import java.util.List;
 /** Folders and files on a drive: made for the photographer alone, moved whole, forced. */
 public final class Folders {
     /** No journal grows larger, in bytes: more than 10,000 frames. */
-    static final int LARGEST = 16 << 20;
+    public static final int LARGEST = 16 << 20;
 
     private static final String PART = ".part";
 
@@ -24,7 +24,7 @@ public final class Folders {
         make(FileSystem.REAL, folder);
     }
 
-    static void make(FileSystem drive, Path folder) throws IOException {
+    public static void make(FileSystem drive, Path folder) throws IOException {
         if (drive.kind(folder) == FileSystem.Kind.FOLDER) {
             return;
         }
@@ -54,7 +54,7 @@ public final class Folders {
         return hold::close;
     }
 
-    static byte[] read(FileSystem drive, Path path) throws IOException {
+    public static byte[] read(FileSystem drive, Path path) throws IOException {
         FileSystem.Kind kind = drive.kind(path);
         if (kind == FileSystem.Kind.NOTHING) {
             throw new NoSuchFileException(path.toString());
@@ -68,7 +68,7 @@ public final class Folders {
         return drive.read(path);
     }
 
-    static void write(FileSystem.Open file, byte[] bytes) throws IOException {
+    public static void write(FileSystem.Open file, byte[] bytes) throws IOException {
         ByteBuffer buffer = ByteBuffer.wrap(bytes);
         while (buffer.hasRemaining()) {
             file.write(buffer);
@@ -90,7 +90,7 @@ public final class Folders {
         replace(FileSystem.REAL, path, bytes);
     }
 
-    static void replace(FileSystem drive, Path path, byte[] bytes) throws IOException {
+    public static void replace(FileSystem drive, Path path, byte[] bytes) throws IOException {
         Path target = drive.target(path);
         Path folder = target.toAbsolutePath().getParent();
         make(drive, folder);
@@ -114,12 +114,12 @@ public final class Folders {
         }
     }
 
-    static boolean isPart(String name) {
+    public static boolean isPart(String name) {
         return name.startsWith(".") && name.endsWith(PART);
     }
 
     /** Removes what a program that died left half written; answers with the names in the folder, in any order. */
-    static List<String> sweep(FileSystem drive, Path folder) throws IOException {
+    public static List<String> sweep(FileSystem drive, Path folder) throws IOException {
         List<String> names = drive.names(folder);
         for (String name : names) {
             if (isPart(name)) {
@@ -142,7 +142,7 @@ public final class Folders {
      * Moves a file to another folder, whose entries are forced before the old name goes: a disk that writes the two
      * folders in its own order has the file under one name or under both at any moment, and never under none.
      */
-    static void handOver(FileSystem drive, Path from, Path to) throws IOException {
+    public static void handOver(FileSystem drive, Path from, Path to) throws IOException {
         try {
             drive.link(to, from);
         } catch (IOException e) {
@@ -155,14 +155,14 @@ public final class Folders {
     }
 
     /** The names in a folder that end so, in order and without that end; none if there is no such folder. */
-    static List<String> names(FileSystem drive, Path folder, String ending) throws IOException {
+    public static List<String> names(FileSystem drive, Path folder, String ending) throws IOException {
         List<String> names = names(drive.names(folder), ending);
         names.sort(null);
         return names;
     }
 
     /** Those names that end so, without that end. */
-    static List<String> names(List<String> all, String ending) {
+    public static List<String> names(List<String> all, String ending) {
         List<String> names = new ArrayList<>(all.size());
         for (String name : all) {
             if (name.endsWith(ending) && !name.startsWith(".")) {

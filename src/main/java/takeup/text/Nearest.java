@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.text;
 
 import java.util.Collection;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;

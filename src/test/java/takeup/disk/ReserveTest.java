@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.journal.Writer;
 
 /** The room that is kept for the last frames on a full disk. */
 class ReserveTest {

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -9,7 +9,7 @@ import java.util.List;
  * The calls that this room makes on a disk, one by one: all of them are here, so that a test can let any of them fail,
  * or be forgotten when the power goes. The program has {@link RealFileSystem}.
  */
-interface FileSystem {
+public interface FileSystem {
     /** The disk of this machine. */
     FileSystem REAL = new RealFileSystem();
 
@@ -50,7 +50,7 @@ interface FileSystem {
         void close() throws IOException;
     }
 
-    /** Takes hold of a folder by its lock file; {@link Writer.Taken} if another program has. */
+    /** Takes hold of a folder by its lock file; {@code FolderInUse} if another program has. */
     Hold hold(Path lock) throws IOException;
 
     /** Makes a file that is not there yet, for the owner alone. */

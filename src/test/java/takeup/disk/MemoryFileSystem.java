@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -14,39 +14,39 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** A disk in memory: what was done to it is written down, and any call can be made to fail. */
-final class MemoryFileSystem implements FileSystem {
+public final class MemoryFileSystem implements FileSystem {
     /** What was done to the disk, in order; files go by a number, since a name may change. */
-    sealed interface Deed {}
+    public sealed interface Deed {}
 
     /** Bytes were written. */
-    record Wrote(int file, int at, byte[] bytes) implements Deed {}
+    public record Wrote(int file, int at, byte[] bytes) implements Deed {}
 
     /** A file was cut. */
-    record Cut(int file, int length) implements Deed {}
+    public record Cut(int file, int length) implements Deed {}
 
     /** A file was forced, or should have been. */
-    record Forced(int file, boolean failed) implements Deed {}
+    public record Forced(int file, boolean failed) implements Deed {}
 
     /** A name was given. */
-    record Named(Path folder, String name, int file) implements Deed {}
+    public record Named(Path folder, String name, int file) implements Deed {}
 
     /** A name was changed within a folder, in one piece. */
-    record Renamed(Path folder, String from, String to, int file) implements Deed {}
+    public record Renamed(Path folder, String from, String to, int file) implements Deed {}
 
     /** A name was taken away. */
-    record Unnamed(Path folder, String name) implements Deed {}
+    public record Unnamed(Path folder, String name) implements Deed {}
 
     /** A folder was made. */
-    record Made(Path folder) implements Deed {}
+    public record Made(Path folder) implements Deed {}
 
     /** The names of a folder were forced. */
-    record NamesForced(Path folder) implements Deed {}
+    public record NamesForced(Path folder) implements Deed {}
 
     /** The photographer was told that so many things are safe. */
-    record Said(int things) implements Deed {}
+    public record Said(int things) implements Deed {}
 
     /** Stands before each call; throws what the call is to fail with. */
-    interface Fault {
+    public interface Fault {
         void before(String call, Path path) throws IOException;
 
         /** How many bytes the next write takes at most. */
@@ -71,41 +71,41 @@ final class MemoryFileSystem implements FileSystem {
     private int files;
     private long room = 1L << 30;
 
-    MemoryFileSystem() {
+    public MemoryFileSystem() {
         folders.put(Path.of("/"), new TreeMap<>());
     }
 
-    void fault(Fault next) {
+    public void fault(Fault next) {
         fault = next;
     }
 
     /** As if so many bytes were free. */
-    void room(long bytes) {
+    public void room(long bytes) {
         room = bytes;
     }
 
-    List<Deed> deeds() {
+    public List<Deed> deeds() {
         return deeds;
     }
 
-    void said(int things) {
+    public void said(int things) {
         deeds.add(new Said(things));
     }
 
     /** Puts a folder there that was on the disk before. */
-    void put(Path folder) {
+    public void put(Path folder) {
         folders.computeIfAbsent(folder, it -> new TreeMap<>());
     }
 
     /** Puts a file there that was on the disk before. */
-    void put(Path path, byte[] bytes) {
+    public void put(Path path, byte[] bytes) {
         Content content = new Content(++files);
         content.bytes = bytes;
         folders.get(path.getParent()).put(path.getFileName().toString(), content);
     }
 
     /** Gives a file that was on the disk before a second name. */
-    void put(Path path, Path same) {
+    public void put(Path path, Path same) {
         folders.get(path.getParent())
                 .put(
                         path.getFileName().toString(),
@@ -204,7 +204,7 @@ final class MemoryFileSystem implements FileSystem {
     public Hold hold(Path lock) throws IOException {
         fault.before("hold", lock);
         if (held.contains(lock)) {
-            throw new Writer.Taken("another takeup is writing in this folder");
+            throw new FolderInUse("another takeup is writing in this folder");
         }
         held.add(lock);
         return new Hold() {
@@ -221,7 +221,7 @@ final class MemoryFileSystem implements FileSystem {
     }
 
     /** As if somebody deleted the lock file. */
-    void forgetHolds() {
+    public void forgetHolds() {
         held.clear();
     }
 

@@ -1,4 +1,4 @@
-package takeup.exposure;
+package takeup.text;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

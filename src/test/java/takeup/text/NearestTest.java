@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.json;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import takeup.exposure.Plain;
+import takeup.text.Plain;
 
 /**
  * A JSON value as plain data, each part with the line it stood on in its file (0 if it came from no file).

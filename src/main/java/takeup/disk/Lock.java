@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -84,8 +84,8 @@ final class Lock implements FileSystem.Hold {
         }
     }
 
-    private static Writer.Taken taken(String pid) {
-        return new Writer.Taken(
+    private static FolderInUse taken(String pid) {
+        return new FolderInUse(
                 "another takeup" + (pid.isEmpty() ? "" : " (process " + pid + ")") + " is writing in this folder");
     }
 

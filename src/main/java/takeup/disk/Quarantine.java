@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,9 +11,9 @@ import java.util.Set;
  * What must make room in a journal's place, or can be read no longer, is kept beside it: {@code R0007.journal.torn-1},
  * {@code R0007.journal.other-1}, {@code R0007.journal.damaged-1}.
  */
-final class Quarantine {
+public final class Quarantine {
     /** What a file aside holds, by its name: an end that was cut off, another file of that name, damaged lines. */
-    static final List<String> KINDS = List.of("torn", "other", "damaged");
+    public static final List<String> KINDS = List.of("torn", "other", "damaged");
 
     private Quarantine() {}
 
@@ -35,7 +35,7 @@ final class Quarantine {
      * Copies a torn tail aside before it is cut off, if there is anything in it and room for it. Nobody was told that
      * it is safe, so a full disk is no reason to leave it in the way.
      */
-    static void tail(FileSystem drive, Path path, byte[] tail) {
+    public static void tail(FileSystem drive, Path path, byte[] tail) {
         int at = 0;
         while (at < tail.length && tail[at] == 0) {
             at++;
@@ -48,7 +48,7 @@ final class Quarantine {
     /**
      * Copies damaged lines aside, once; they stay in the journal too, so that a full disk is no reason not to go on.
      */
-    static void damaged(FileSystem drive, Path path, byte[] lines) {
+    public static void damaged(FileSystem drive, Path path, byte[] lines) {
         try {
             for (int number = 1;
                     drive.kind(path.resolveSibling(name(path, "damaged", number))) == FileSystem.Kind.FILE;
@@ -81,7 +81,7 @@ final class Quarantine {
      * Keeps what lies under a name under another one as well, unless it is no more than the beginning of what follows
      * it.
      */
-    static void other(FileSystem drive, Path path, byte[] following) throws IOException {
+    public static void other(FileSystem drive, Path path, byte[] following) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (!drive.names(folder).contains(path.getFileName().toString()) || isBeginning(drive, path, following)) {
             return;
@@ -96,7 +96,7 @@ final class Quarantine {
         drive.forceNames(folder);
     }
 
-    static boolean isBeginning(FileSystem drive, Path path, byte[] of) {
+    public static boolean isBeginning(FileSystem drive, Path path, byte[] of) {
         try {
             byte[] bytes = Folders.read(drive, path);
             return bytes.length <= of.length && Arrays.equals(bytes, 0, bytes.length, of, 0, bytes.length);
@@ -108,7 +108,7 @@ final class Quarantine {
     /**
      * Takes the shorter of two journals of one roll out of the way. What the longer one holds too needs not be kept.
      */
-    static void shorter(FileSystem drive, Path path, Path longer) throws IOException {
+    public static void shorter(FileSystem drive, Path path, Path longer) throws IOException {
         if (isBeginning(drive, path, Folders.read(drive, longer))) {
             drive.delete(path);
         } else {

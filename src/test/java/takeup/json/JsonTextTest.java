@@ -1,4 +1,4 @@
-package takeup.kit;
+package takeup.json;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.exposure.Scale;
+import takeup.text.Hidden;
 
 /** JSON text to plain data and back. */
 class JsonTextTest {

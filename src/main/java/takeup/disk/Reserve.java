@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.disk;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -10,13 +10,13 @@ import java.nio.file.Path;
  * @param drive the disk
  * @param path where it lies
  */
-record Reserve(FileSystem drive, Path path) {
+public record Reserve(FileSystem drive, Path path) {
     private static final int SIZE = 256 << 10;
     /** Below this much room, in bytes, the photographer is told. */
     private static final long LOW = 50L << 20;
 
     /** The reserve of a data folder, made if there is room for it; a disk that has none is no reason not to start. */
-    static Reserve of(FileSystem drive, Path folder) {
+    public static Reserve of(FileSystem drive, Path folder) {
         Reserve reserve = new Reserve(drive, folder.resolve("reserve"));
         try {
             if (drive.kind(reserve.path) == FileSystem.Kind.NOTHING && drive.room(folder) > 4L * SIZE) {
@@ -29,7 +29,7 @@ record Reserve(FileSystem drive, Path path) {
     }
 
     /** Gives the room up; false if it was given up before. */
-    boolean release() throws IOException {
+    public boolean release() throws IOException {
         boolean was = drive.delete(path);
         if (was) {
             drive.forceNames(path.toAbsolutePath().getParent());
@@ -38,7 +38,7 @@ record Reserve(FileSystem drive, Path path) {
     }
 
     /** Whether little room is left on the disk. */
-    boolean isLow() {
+    public boolean isLow() {
         long usable = drive.room(path.toAbsolutePath().getParent());
         return usable > 0 && usable < LOW;
     }
