@@ -7,8 +7,7 @@ import java.util.Optional;
 final class FirstDifference {
     private static final int AROUND = 60;
 
-    private FirstDifference() {
-    }
+    private FirstDifference() {}
 
     /** The first line that is not the same, with both; none where every byte is. */
     static Optional<String> of(String name, String expected, String answered) {
@@ -27,12 +26,14 @@ final class FirstDifference {
         while (from < line.length() && from < other.length() && line.charAt(from) == other.charAt(from)) {
             from++;
         }
-        return Optional.of(name + ", line " + (at + 1) + ", column " + (from + 1) + "\n  before: " + about(line, from) + "\n  now:    " + about(other, from));
+        return Optional.of(name + ", line " + (at + 1) + ", column " + (from + 1) + "\n  before: " + about(line, from)
+                + "\n  now:    " + about(other, from));
     }
 
     private static String about(String line, int at) {
         int from = Math.max(0, at - AROUND);
         int to = Math.min(line.length(), at + 3 * AROUND);
-        return (from > 0 ? "…" : "") + line.substring(from, to).replace("\r", "\\r") + (to < line.length() ? "…" : "");
+        String piece = line.substring(from, to).replace("\r", "\\r");
+        return (from > 0 ? "…" : "") + piece + (to < line.length() ? "…" : "");
     }
 }

@@ -9,14 +9,13 @@ import java.util.Map;
 import java.util.TimeZone;
 
 /**
- * The program as a command line, but in this process, with a time zone and a locale that are the same everywhere. Of the
- * program's classes this names as few as can be, and the tests that use it name none.
+ * The program as a command line, but in this process, with a time zone and a locale that are the same everywhere. Of
+ * the program's classes this names as few as can be, and the tests that use it name none.
  */
 final class InProcess {
     private static final TimeZone ZONE = TimeZone.getTimeZone("Europe/Stockholm");
 
-    private InProcess() {
-    }
+    private InProcess() {}
 
     /** Runs a command to its end. */
     static Installed.Ended run(String input, List<String> arguments) {
@@ -27,8 +26,10 @@ final class InProcess {
         try {
             TimeZone.setDefault(ZONE);
             System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-            int status = Main.status(arguments.toArray(String[]::new), new Out(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
-            return new Installed.Ended(status, answers.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
+            int status = Main.status(
+                    arguments.toArray(String[]::new), new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
+            return new Installed.Ended(
+                    status, answers.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
         } finally {
             System.setIn(in);
             TimeZone.setDefault(zone);

@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 /**
  * A command of a script, with what is typed into it and what is to be expected.
  *
- * @param sign {@code $} for a command, {@code %} for one that cannot be run again, {@code =} for a file that is put there by hand
+ * @param sign {@code $} for a command, {@code %} for one that cannot be run again, {@code =} for a file that is put
+ *     there by hand
  * @param arguments the command's, or the file's name
  * @param input what is typed, or the file's words; an empty file is one that is taken away
  * @param remarks the exit status and what stands on the other stream, where it is not 0 and silence
@@ -22,16 +23,25 @@ import java.util.stream.Stream;
 record TypedCommand(char sign, List<String> arguments, String input, List<String> remarks, Optional<String> elsewhere) {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
-    /** All commands of a script: a line each, under it {@code >} what is typed, {@code !} remarks, {@code @} where the answer lies. */
+    /**
+     * All commands of a script: a line each, under it {@code >} what is typed, {@code !} remarks, {@code @} where the
+     * answer lies.
+     */
     static List<TypedCommand> of(Path script) throws IOException {
         List<TypedCommand> commands = new ArrayList<>();
         for (String line : Files.readAllLines(script)) {
             if (line.startsWith("$ takeup ") || line.startsWith("% takeup ")) {
-                commands.add(new TypedCommand(line.charAt(0), words(line.substring(9)), "", List.of(), Optional.empty()));
+                commands.add(
+                        new TypedCommand(line.charAt(0), words(line.substring(9)), "", List.of(), Optional.empty()));
             } else if (line.startsWith("= ")) {
                 int end = line.indexOf(' ', 2);
                 String name = line.substring(2, end < 0 ? line.length() : end);
-                commands.add(new TypedCommand('=', List.of(name), end < 0 ? "" : line.substring(end + 1) + "\n", List.of(), Optional.empty()));
+                commands.add(new TypedCommand(
+                        '=',
+                        List.of(name),
+                        end < 0 ? "" : line.substring(end + 1) + "\n",
+                        List.of(),
+                        Optional.empty()));
             } else if (!line.isEmpty() && !line.startsWith("#")) {
                 commands.add(commands.remove(commands.size() - 1).with(line.charAt(0), line.substring(2)));
             }
@@ -42,7 +52,13 @@ record TypedCommand(char sign, List<String> arguments, String input, List<String
     private TypedCommand with(char mark, String text) {
         return switch (mark) {
             case '>' -> new TypedCommand(sign, arguments, input + text + "\n", remarks, elsewhere);
-            case '!' -> new TypedCommand(sign, arguments, input, Stream.concat(remarks.stream(), Stream.of(text)).toList(), elsewhere);
+            case '!' ->
+                new TypedCommand(
+                        sign,
+                        arguments,
+                        input,
+                        Stream.concat(remarks.stream(), Stream.of(text)).toList(),
+                        elsewhere);
             case '@' -> new TypedCommand(sign, arguments, input, remarks, Optional.of(text));
             default -> throw new IllegalArgumentException(mark + " " + text);
         };
@@ -72,11 +88,13 @@ record TypedCommand(char sign, List<String> arguments, String input, List<String
         if (clock >= 0) {
             words.subList(clock, clock + 2).clear();
         }
-        String name = String.join("-", words.stream().map(it -> it.replaceFirst("^-+", "")).toList());
+        String name = String.join(
+                "-", words.stream().map(it -> it.replaceFirst("^-+", "")).toList());
         return name.replaceAll("[^A-Za-z0-9.]+", "-") + ".txt";
     }
 
-    @Override public String toString() {
+    @Override
+    public String toString() {
         return sign + " takeup " + String.join(" ", arguments);
     }
 }

@@ -17,23 +17,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A data folder that version 1.0.0 wrote ({@code src/test/resources/written-by-1.0.0/folder}) is read, answered from and gone
- * on with as that version did, byte for byte but for the version that made a document and the place of the folder.
+ * A data folder that version 1.0.0 wrote ({@code src/test/resources/written-by-1.0.0/folder}) is read, answered from
+ * and gone on with as that version did, byte for byte but for the version that made a document and the place of the
+ * folder.
  *
  * <p>{@code written.txt} holds all that was typed, {@code expected/commands.txt} what is asked of the folder, and
- * {@code expected} the answers. Folder and answers were taken from the installed program of version 1.0.0 (built from the
- * commit whose id begins with d7636ce) in the zone Europe/Stockholm, and are its word: they are never taken again from newer
- * code. Where an answer is changed on purpose, change its lines by hand, in the commit that changes the program; the folder and
- * {@code written.txt} stay as they are for ever. To ask for more, build that version, and run the new command with it on a copy
- * of the folder, after those that stand in front of it in {@code commands.txt}.
+ * {@code expected} the answers. Folder and answers were taken from the installed program of version 1.0.0 (built from
+ * the commit whose id begins with d7636ce) in the zone Europe/Stockholm, and are its word: they are never taken again
+ * from newer code. Where an answer is changed on purpose, change its lines by hand, in the commit that changes the
+ * program; the folder and {@code written.txt} stay as they are for ever. To ask for more, build that version, and run
+ * the new command with it on a copy of the folder, after those that stand in front of it in {@code commands.txt}.
  *
- * <p>When a test fails, what the program says now lies in {@code target/written-before}, to be compared by
- * {@code diff -r src/test/resources/written-by-1.0.0/expected target/written-before}.
+ * <p>When a test fails, what the program says now lies in {@code target/written-before}, to be compared by {@code diff
+ * -r src/test/resources/written-by-1.0.0/expected target/written-before}.
  */
 class WrittenBeforeTest {
     private static final Path BEFORE = Path.of("src/test/resources/written-by-1.0.0");
     private static final Path NOW = Path.of("target/written-before");
-    private static final Pattern MADE_BY = Pattern.compile("(\"madeBy\"\\s*:\\s*\\{[^}]*\"version\"\\s*:\\s*\")[^\"]*\"");
+    private static final Pattern MADE_BY =
+            Pattern.compile("(\"madeBy\"\\s*:\\s*\\{[^}]*\"version\"\\s*:\\s*\")[^\"]*\"");
     private static final Pattern MANUAL = Pattern.compile("\"takeup \\d+\\.\\d+\\.\\d+\"");
 
     @TempDir
@@ -52,7 +54,8 @@ class WrittenBeforeTest {
                 isReading = false;
             }
             Installed.Ended ended = run(command, folder);
-            List<String> remarks = new ArrayList<>(masked(ended.err(), folder).lines().toList());
+            List<String> remarks =
+                    new ArrayList<>(masked(ended.err(), folder).lines().toList());
             if (ended.status() != 0 || !remarks.isEmpty()) {
                 remarks.add(0, String.valueOf(ended.status()));
             }
@@ -60,9 +63,16 @@ class WrittenBeforeTest {
             if (command.elsewhere().isEmpty()) {
                 Files.writeString(NOW.resolve(command.fileName()), out);
             }
-            Path file = command.elsewhere().map(BEFORE::resolve).orElse(BEFORE.resolve("expected").resolve(command.fileName()));
-            FirstDifference.of(command + ", status and errors", String.join("\n", command.remarks()), String.join("\n", remarks)).ifPresent(differences::add);
-            FirstDifference.of(command.toString(), masked(Files.readString(file), folder), out).ifPresent(differences::add);
+            Path file = command.elsewhere()
+                    .map(BEFORE::resolve)
+                    .orElse(BEFORE.resolve("expected").resolve(command.fileName()));
+            FirstDifference.of(
+                            command + ", status and errors",
+                            String.join("\n", command.remarks()),
+                            String.join("\n", remarks))
+                    .ifPresent(differences::add);
+            FirstDifference.of(command.toString(), masked(Files.readString(file), folder), out)
+                    .ifPresent(differences::add);
         }
         assertEquals("", String.join("\n", differences));
     }
@@ -85,7 +95,8 @@ class WrittenBeforeTest {
     private static void same(Map<String, String> expected, Map<String, String> files) {
         assertEquals(List.copyOf(expected.keySet()), List.copyOf(files.keySet()));
         List<String> differences = new ArrayList<>();
-        expected.forEach((name, words) -> FirstDifference.of(name, words, files.get(name)).ifPresent(differences::add));
+        expected.forEach((name, words) ->
+                FirstDifference.of(name, words, files.get(name)).ifPresent(differences::add));
         assertEquals("", String.join("\n", differences));
     }
 
@@ -126,7 +137,10 @@ class WrittenBeforeTest {
         Map<String, String> files = new TreeMap<>();
         for (Path file : below(in)) {
             String name = in.relativize(file).toString().replace('\\', '/');
-            if (!name.equals("lock") && !name.equals("reserve") && !name.equals("clocks.json") && !name.startsWith("reviews/")) {
+            if (!name.equals("lock")
+                    && !name.equals("reserve")
+                    && !name.equals("clocks.json")
+                    && !name.startsWith("reviews/")) {
                 files.put(name, masked(Files.readString(file, StandardCharsets.UTF_8), folder));
             }
         }
