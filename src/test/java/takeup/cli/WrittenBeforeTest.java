@@ -21,12 +21,13 @@ import org.junit.jupiter.api.io.TempDir;
  * and gone on with as that version did, byte for byte but for the version that made a document and the place of the
  * folder.
  *
- * <p>{@code written.txt} holds all that was typed, {@code expected/commands.txt} what is asked of the folder, and
- * {@code expected} the answers. Folder and answers were taken from the installed program of version 1.0.0 (built from
- * the commit whose id begins with d7636ce) in the zone Europe/Stockholm, and are its word: they are never taken again
- * from newer code. Where an answer is changed on purpose, change its lines by hand, in the commit that changes the
- * program; the folder and {@code written.txt} stay as they are for ever. To ask for more, build that version, and run
- * the new command with it on a copy of the folder, after those that stand in front of it in {@code commands.txt}.
+ * <p>{@code written.txt} holds all that was typed, {@code expected/commands.txt} and {@code expected/days.txt} what is
+ * asked of the folder, and {@code expected} the answers. Folder and answers were taken from the installed program of
+ * version 1.0.0 (built from the commit whose id begins with d7636ce) in the zone Europe/Stockholm, and are its word:
+ * they are never taken again from newer code. Where an answer is changed on purpose, change its lines by hand, in the
+ * commit that changes the program; the folder and {@code written.txt} stay as they are for ever. To ask for more, build
+ * that version, and run the new command with it on a copy of the folder, after those that stand in front of it in
+ * {@code commands.txt}.
  *
  * <p>When a test fails, what the program says now lies in {@code target/written-before}, to be compared by {@code diff
  * -r src/test/resources/written-by-1.0.0/expected target/written-before}.
@@ -43,9 +44,8 @@ class WrittenBeforeTest {
 
     @Test
     void everyCommandAnswersAsItDidAndTheReadingOnesChangeNothing() throws IOException {
-        Path folder = copied();
+        Path folder = copied("folder");
         List<String> differences = new ArrayList<>();
-        Files.createDirectories(NOW);
         Map<String, String> before = files(folder, folder);
         boolean isReading = true;
         for (TypedCommand command : TypedCommand.of(BEFORE.resolve("expected/commands.txt"))) {
@@ -53,26 +53,25 @@ class WrittenBeforeTest {
                 same(before, files(folder, folder));
                 isReading = false;
             }
-            Installed.Ended ended = run(command, folder);
-            List<String> remarks =
-                    new ArrayList<>(masked(ended.err(), folder).lines().toList());
-            if (ended.status() != 0 || !remarks.isEmpty()) {
-                remarks.add(0, String.valueOf(ended.status()));
+            compare(command, folder, differences);
+        }
+        assertEquals("", String.join("\n", differences));
+    }
+
+    /** On a copy that has no journals of later days, so that what is read is that day's. */
+    @Test
+    void eachDayIsGoneOnWithAsItWasThen() throws IOException {
+        List<String> differences = new ArrayList<>();
+        for (TypedCommand command : TypedCommand.of(BEFORE.resolve("expected/days.txt"))) {
+            List<String> words = command.arguments();
+            String day = words.get(words.indexOf("--clock") + 1).substring(0, 10);
+            Path folder = copied(day);
+            for (Path journal : below(folder.resolve("days"))) {
+                if (journal.getFileName().toString().substring(0, 10).compareTo(day) > 0) {
+                    Files.delete(journal);
+                }
             }
-            String out = masked(ended.out(), folder);
-            if (command.elsewhere().isEmpty()) {
-                Files.writeString(NOW.resolve(command.fileName()), out);
-            }
-            Path file = command.elsewhere()
-                    .map(BEFORE::resolve)
-                    .orElse(BEFORE.resolve("expected").resolve(command.fileName()));
-            FirstDifference.of(
-                            command + ", status and errors",
-                            String.join("\n", command.remarks()),
-                            String.join("\n", remarks))
-                    .ifPresent(differences::add);
-            FirstDifference.of(command.toString(), masked(Files.readString(file), folder), out)
-                    .ifPresent(differences::add);
+            compare(command, folder, differences);
         }
         assertEquals("", String.join("\n", differences));
     }
@@ -100,6 +99,26 @@ class WrittenBeforeTest {
         assertEquals("", String.join("\n", differences));
     }
 
+    private static void compare(TypedCommand command, Path folder, List<String> differences) throws IOException {
+        Installed.Ended ended = run(command, folder);
+        List<String> remarks =
+                new ArrayList<>(masked(ended.err(), folder).lines().toList());
+        if (ended.status() != 0 || !remarks.isEmpty()) {
+            remarks.add(0, String.valueOf(ended.status()));
+        }
+        String out = masked(ended.out(), folder);
+        String name = command.elsewhere().orElse("expected/" + command.fileName());
+        if (name.startsWith("expected/")) {
+            Files.createDirectories(NOW);
+            Files.writeString(NOW.resolve(name.substring(9)), out);
+        }
+        String before = masked(Files.readString(BEFORE.resolve(name)), folder);
+        String said = String.join("\n", command.remarks());
+        FirstDifference.of(command + ", status and errors", said, String.join("\n", remarks))
+                .ifPresent(differences::add);
+        FirstDifference.of(command.toString(), before, out).ifPresent(differences::add);
+    }
+
     private static Installed.Ended run(TypedCommand command, Path folder) {
         List<String> arguments = new ArrayList<>(command.arguments());
         arguments.addAll(List.of("--data", folder.toString()));
@@ -121,9 +140,9 @@ class WrittenBeforeTest {
         return MANUAL.matcher(MADE_BY.matcher(placed).replaceAll("$1VERSION\"")).replaceAll("\"takeup VERSION\"");
     }
 
-    private Path copied() throws IOException {
+    private Path copied(String name) throws IOException {
         Path from = BEFORE.resolve("folder");
-        Path to = scratch.resolve("folder");
+        Path to = scratch.resolve(name);
         for (Path file : below(from)) {
             Path copy = to.resolve(from.relativize(file).toString());
             Files.createDirectories(copy.getParent());
