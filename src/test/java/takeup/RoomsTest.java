@@ -324,6 +324,7 @@ class RoomsTest {
         check(noClasses()
                 .that()
                 .resideInAnyPackage(
+                        "takeup.text..",
                         "takeup.exposure..",
                         "takeup.roll..",
                         "takeup.day..",

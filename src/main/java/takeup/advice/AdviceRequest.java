@@ -3,6 +3,7 @@ package takeup.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.LightPath;
@@ -44,7 +45,7 @@ public record AdviceRequest(
                 setting.filterStops(),
                 setting.extensionStops(),
                 setting.biasStops(),
-                stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(java.util.OptionalDouble.empty())));
+                stock.map(Stock::reciprocity).orElseGet(() -> new Reciprocity.None(OptionalDouble.empty())));
     }
 
     /**
@@ -147,7 +148,7 @@ public record AdviceRequest(
         return Json.digits(Math.abs(value) < 1e-9 ? 0 : value, 9);
     }
 
-    public static Json exact(java.util.OptionalDouble value) {
+    public static Json exact(OptionalDouble value) {
         return value.isPresent() ? exact(value.getAsDouble()) : Json.of(value);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import takeup.command.BagCommand;
 import takeup.day.Lot;
 import takeup.day.Moment;
 import takeup.day.ShootInfo;
@@ -16,6 +15,7 @@ import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.roll.Roll;
+import takeup.text.English;
 
 /**
  * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
@@ -91,10 +91,10 @@ public record FilmBudget(int wanted, int inCameras, int rolls, int inBag, int ot
         String there = "the plan wants " + wanted + ", " + inCameras + " are left in the cameras";
         String bag = rolls == 0 && others > 0
                 ? ""
-                : ", " + BagCommand.rolls(rolls) + " in the bag " + (rolls == 1 ? "is " : "are ") + inBag;
+                : ", " + English.count(rolls, "roll") + " in the bag " + English.agree(rolls, "is ", "are ") + inBag;
         String beside = others == 0
                 ? ""
-                : ", " + BagCommand.rolls(others) + " in the bag " + (others == 1 ? "fits" : "fit")
+                : ", " + English.count(others, "roll") + " in the bag " + English.agree(others, "fits", "fit")
                         + " no camera in use";
         return Optional.of(
                 !kept

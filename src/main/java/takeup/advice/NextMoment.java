@@ -12,9 +12,10 @@ import takeup.day.Pace;
 import takeup.day.Place;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
-import takeup.prompt.DateTimeParser;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
+import takeup.text.ClockText;
+import takeup.text.English;
 
 /**
  * The next key moment, how long it is away, and the one thing that is best done about it: "change now: 4 left,
@@ -116,14 +117,13 @@ public record NextMoment(
             return plain.with(
                     Advice.USE_UP,
                     (plain.left == 1 ? "use up the last frame" : "use up the " + plain.left + " left")
-                            + " and change by " + DateTimeParser.clock(by) + loading + ": " + wants + empty);
+                            + " and change by " + ClockText.clock(by) + loading + ": " + wants + empty);
         }
         Optional<BigDecimal> cost = s.day().job().bag().costLeft(roll);
         return plain.with(
                 Advice.CHANGE,
                 "change now" + loading + ": " + plain.left + " left, " + wants
-                        + cost.map(it -> "; " + plain.left + (plain.left == 1 ? " frame = " : " frames = ")
-                                        + it.toPlainString())
+                        + cost.map(it -> "; " + English.count(plain.left, "frame") + " = " + it.toPlainString())
                                 .orElse("")
                         + empty);
     }
@@ -202,9 +202,9 @@ public record NextMoment(
     /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */
     public String countdown() {
         String when = minutes > 0
-                ? " in " + DateTimeParser.minutes(minutes)
-                : minutes == 0 ? " now" : " now, since " + DateTimeParser.minutes(-minutes);
-        return DateTimeParser.clock(moment.at().toLocalTime()) + " " + moment.name() + when
+                ? " in " + ClockText.minutes(minutes)
+                : minutes == 0 ? " now" : " now, since " + ClockText.minutes(-minutes);
+        return ClockText.clock(moment.at()) + " " + moment.name() + when
                 + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", MUST" : "");
     }
 

@@ -21,6 +21,7 @@ import takeup.kit.Kit;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
+import takeup.text.English;
 
 /** {@code takeup check}: reads every journal and profile of data folders and says what is wrong. */
 final class CheckSubcommand {
@@ -40,7 +41,7 @@ final class CheckSubcommand {
                     .line(folder + ": " + counts
                             + (problems.isEmpty()
                                     ? ", all in order"
-                                    : ", " + problems.size() + (problems.size() == 1 ? " problem" : " problems")));
+                                    : ", " + English.count(problems.size(), "problem")));
             bad |= !problems.isEmpty();
         }
         return bad ? 1 : 0;
@@ -100,12 +101,9 @@ final class CheckSubcommand {
         problems.addAll(new Kit(ProfileFiles.of(folder)).allProblems());
         problems.addAll(LabFiles.of(folder).problems());
         problems.addAll(new OrderFolder(folder, false).allOrders().problems());
-        return rolls.size()
-                + (rolls.size() == 1 ? " roll, " : " rolls, ")
-                + frames
-                + (frames == 1 ? " frame, " : " frames, ")
-                + days
-                + (days == 1 ? " day" : " days");
+        return English.count(rolls.size(), "roll") + ", "
+                + English.count(frames, "frame") + ", "
+                + English.count(days, "day");
     }
 
     /** How many frames a roll holds. */

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.Map;
 import java.util.Optional;
 import takeup.files.JournalStore;
 import takeup.files.ProcessEnvironment;
@@ -43,8 +44,7 @@ final class DemoSubcommand {
     static void shoot(Path folder, OffsetDateTime from, Console out) throws IOException {
         Archive archive = new Archive(folder);
         Kit kit = new Kit(ProfileFiles.of(folder));
-        Console silent =
-                new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), java.util.Map.of());
+        Console silent = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
         try (JournalStore disk = JournalStore.take(archive);
                 InputStream day = DemoSubcommand.class.getResourceAsStream("/takeup/demo.txt")) {
             if (day == null) {

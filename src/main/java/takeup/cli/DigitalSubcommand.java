@@ -24,7 +24,6 @@ import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
 import takeup.files.ExifFile;
 import takeup.files.ScanFolder;
-import takeup.handoff.IsoTime;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.roll.Roll;
@@ -34,7 +33,9 @@ import takeup.scans.CameraClock;
 import takeup.scans.DigitalShot;
 import takeup.scans.NaturalOrder;
 import takeup.scans.ShownClock;
-import takeup.screen.Width;
+import takeup.text.English;
+import takeup.text.IsoTime;
+import takeup.text.Width;
 
 /** {@code takeup digital}: the files of the digital camera beside the frames of a roll, by time. */
 @Command(
@@ -182,8 +183,8 @@ final class DigitalSubcommand implements Callable<Integer> {
 
     private void print(Roll found, Anchors anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
         Console out = commands.out();
-        out.line(found.id() + " · " + found.film().stock().name() + " · " + shots.size()
-                + (shots.size() == 1 ? " digital file" : " digital files") + " in " + folder);
+        out.line(found.id() + " · " + found.film().stock().name() + " · " + English.count(shots.size(), "digital file")
+                + " in " + folder);
         for (String camera :
                 new TreeSet<>(shots.stream().map(DigitalShot::camera).toList())) {
             out.line(camera + ": "
@@ -212,11 +213,12 @@ final class DigitalSubcommand implements Callable<Integer> {
             }
         }
         if (anchors.unknown() > 0) {
-            out.line(anchors.unknown() + (anchors.unknown() == 1 ? " frame is" : " frames are")
+            out.line(English.count(anchors.unknown(), "frame") + English.agree(anchors.unknown(), " is", " are")
                     + " left out: the time is not known");
         }
         if (!anchors.apart().isEmpty()) {
-            out.line(anchors.apart().size() + (anchors.apart().size() == 1 ? " file is" : " files are")
+            out.line(English.count(anchors.apart().size(), "file")
+                    + English.agree(anchors.apart().size(), " is", " are")
                     + " of another time than this roll, by more than " + Anchors.MARGIN.toMinutes() + " minutes");
         }
     }

@@ -1,5 +1,6 @@
 package takeup.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -47,7 +48,7 @@ final class InTerminal {
     }
 
     private static String line(InputStream in) throws IOException {
-        java.io.ByteArrayOutputStream line = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream line = new ByteArrayOutputStream();
         for (int read = in.read(); read >= 0 && read != '\n' && line.size() < 100; read = in.read()) {
             line.write(read);
         }

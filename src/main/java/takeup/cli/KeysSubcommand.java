@@ -1,12 +1,14 @@
 package takeup.cli;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.command.CommandTable;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.session.KeyHelp;
 import takeup.session.ScanKeys;
 import takeup.session.Session;
+import takeup.text.Padding;
 
 /** {@code takeup keys}: the table of keys and the words of the prompt. */
 final class KeysSubcommand {
@@ -22,9 +24,7 @@ final class KeysSubcommand {
                     .map(it -> Json.object()
                             .and("key", it.key())
                             .and("does", it.does())
-                            .and(
-                                    "word",
-                                    it.word().isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(it.word()))
+                            .and("word", it.word().isEmpty() ? Optional.empty() : Optional.of(it.word()))
                             .and("views", it.pages())
                             .and("prompt", it.when()))
                     .toList();
@@ -48,20 +48,16 @@ final class KeysSubcommand {
                     key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
             String views =
                     key.pages().size() == Session.Page.values().length ? "" : ", " + String.join(" ", key.pages());
-            out.line("  " + pad(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (")
+            out.line("  " + Padding.cell(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (")
                     + (when.isEmpty() && views.isEmpty() ? "" : ")")
                     + (key.word().isEmpty() ? "" : "; word: " + key.word()));
         }
         out.line("Words");
         for (CommandTable.Word word : CommandTable.WORDS) {
-            out.line("  " + pad(word.usage(), 52) + word.does());
+            out.line("  " + Padding.cell(word.usage(), 52) + word.does());
         }
         out.line("Keys beside scans (takeup scans ROLL FOLDER)");
-        ScanKeys.all().forEach(it -> out.line("  " + pad(it.key().toString(), 11) + it.does()));
+        ScanKeys.all().forEach(it -> out.line("  " + Padding.cell(it.key().toString(), 11) + it.does()));
         return 0;
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 }

@@ -1,5 +1,7 @@
 package takeup.cli;
 
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -65,7 +67,7 @@ final class LineSubcommand {
      * written.
      */
     int run(InputStream in) throws IOException {
-        java.io.BufferedInputStream input = new java.io.BufferedInputStream(in);
+        BufferedInputStream input = new BufferedInputStream(in);
         boolean going = true;
         while (going && !out.failed()) {
             Optional<byte[]> bytes = next(input);
@@ -75,7 +77,7 @@ final class LineSubcommand {
     }
 
     private static Optional<byte[]> next(InputStream in) throws IOException {
-        java.io.ByteArrayOutputStream line = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream line = new ByteArrayOutputStream();
         int read = in.read();
         if (read < 0) {
             return Optional.empty();

@@ -15,6 +15,7 @@ import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
+import takeup.text.Padding;
 import takeup.text.Plain;
 
 /** {@code takeup meter}: a reading, a camera and a film in, settings out. */
@@ -112,8 +113,8 @@ final class MeterSubcommand {
                                     : "infinity")));
             row.warnings().forEach(it -> parts.add(it.code().toString()));
             out.line((i == advice.best() ? "best  " : "      ")
-                    + pad(row.aperture().toString(), 8)
-                    + pad(row.time().map(Object::toString).orElse("no time"), 9)
+                    + Padding.cell(row.aperture().toString(), 8)
+                    + Padding.cell(row.time().map(Object::toString).orElse("no time"), 9)
                     + String.join(", ", parts));
         }
         if (advice.suggestions().isEmpty()) {
@@ -132,9 +133,5 @@ final class MeterSubcommand {
 
     private static void warn(Console out, Warning warning) {
         out.line(warning.code() + ": " + warning.text());
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 }

@@ -7,13 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import takeup.files.OrderFolder;
-import takeup.handoff.IsoTime;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.Whereabouts;
+import takeup.text.IsoTime;
 
 /** {@code takeup order list} and {@code labs}: what there is, and what is due. Only reads. */
 final class OrderList {

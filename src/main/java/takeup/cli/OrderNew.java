@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import takeup.files.LabFiles;
@@ -16,6 +17,7 @@ import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.Wish;
 import takeup.order.Wishes;
+import takeup.text.English;
 
 /** {@code takeup order new}: collects finished rolls, says what is to be known of them, and writes the order. */
 final class OrderNew {
@@ -95,7 +97,7 @@ final class OrderNew {
 
     private Wishes wishes(Lab lab) {
         Wishes wishes = typed.test ? lab.usual().with(Wish.DENSITY, "no density correction") : lab.usual();
-        for (java.util.Map.Entry<Wish, String> said : typed.wishes().entrySet()) {
+        for (Map.Entry<Wish, String> said : typed.wishes().entrySet()) {
             lab.whyNot(said.getKey(), said.getValue()).ifPresent(it -> {
                 throw new Subcommands.CommandFailed(2, it);
             });
@@ -161,7 +163,7 @@ final class OrderNew {
     private static List<String> chosenLines(Order order) {
         return order.rolls().stream()
                 .map(it -> it.roll() + "  " + it.filmSize() + " " + it.frameSize() + "  " + it.stock() + "  "
-                        + it.words() + "  " + it.framesExpected() + (it.framesExpected() == 1 ? " frame" : " frames"))
+                        + it.words() + "  " + English.count(it.framesExpected(), "frame"))
                 .toList();
     }
 }

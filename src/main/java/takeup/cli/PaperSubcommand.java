@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -100,8 +101,7 @@ final class PaperSubcommand implements Callable<Integer> {
     private List<Roll> named() throws IOException {
         List<Roll> all = new ArrayList<>();
         try {
-            for (RollId id :
-                    DayEnd.held(rolls, java.util.Optional.of(commands.settings().writer()))) {
+            for (RollId id : DayEnd.held(rolls, Optional.of(commands.settings().writer()))) {
                 Archive.Opened<RollRecord> opened = commands.archive().roll(id);
                 all.add(Roll.of(opened.records())
                         .orElseThrow(() -> new Subcommands.CommandFailed(

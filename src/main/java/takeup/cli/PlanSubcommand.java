@@ -14,6 +14,7 @@ import takeup.history.ShootState;
 import takeup.json.JsonText;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
+import takeup.text.Padding;
 
 /** {@code takeup prepare} and {@code takeup plan}: the night-before list, the plan, and moments from a file. */
 final class PlanSubcommand {
@@ -60,7 +61,8 @@ final class PlanSubcommand {
         commands.out().line("Plan: " + PlanTable.title(s));
         for (PlanTable.Row row : PlanTable.of(s, now)) {
             commands.out()
-                    .line("  " + pad(row.number(), 4) + pad(row.when(), 7) + pad(row.in(), 14) + row.what()
+                    .line("  " + Padding.cell(row.number(), 4) + Padding.cell(row.when(), 7)
+                            + Padding.cell(row.in(), 14) + row.what()
                             + (row.more().isEmpty() ? "" : ", " + row.more().replace("  ", ", ")));
         }
         if (s.day().job().plan().moments().isEmpty()) {
@@ -68,10 +70,6 @@ final class PlanSubcommand {
                     .line("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
                             + "on the prompt");
         }
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 
     /** Moments from a file into the plan: all of them, or none and what is wrong with each line. */

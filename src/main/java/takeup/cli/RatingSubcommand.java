@@ -24,8 +24,9 @@ import takeup.review.RatingTest;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
-import takeup.screen.Width;
+import takeup.text.English;
 import takeup.text.Plain;
+import takeup.text.Width;
 
 /** {@code takeup rating}: which frame of a rating test was the best, and what that makes of the stock's rating. */
 @Command(
@@ -136,8 +137,8 @@ final class RatingSubcommand implements Callable<Integer> {
         RatingTest.Answer answer = RatingTest.Answer.of(found, review);
         List<Optional<Density>> verdicts = review.verdicts(found);
         List<Optional<String>> scans = review.scans(found);
-        out.line(found.id() + " · " + found.film().stock().name() + " · rating test of " + places.size()
-                + (places.size() == 1 ? " frame" : " frames"));
+        out.line(found.id() + " · " + found.film().stock().name() + " · rating test of "
+                + English.count(places.size(), "frame"));
         for (int i = 0; i < places.size(); i++) {
             var frame = found.frames().get(places.get(i));
             double over = answer.bracket().get(i);
@@ -156,8 +157,8 @@ final class RatingSubcommand implements Callable<Integer> {
         RatingTest it = test.get();
         out.line("Rate " + stock.key() + " at " + index(stock, it.stops().estimate()) + " ("
                 + index(stock, it.stops().high()) + " to "
-                + index(stock, it.stops().low()) + "), by " + it.over().size()
-                + (it.over().size() == 1 ? " answer" : " answers") + "; the box says " + stock.boxSpeed() + ".");
+                + index(stock, it.stops().low()) + "), by "
+                + English.count(it.over().size(), "answer") + "; the box says " + stock.boxSpeed() + ".");
         if (it.isOpen()) {
             out.line("A best frame stands at the end of its bracket: a further one might be better. Shoot a test "
                     + "that goes on from there.");

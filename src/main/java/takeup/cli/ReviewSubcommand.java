@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
@@ -114,7 +115,7 @@ final class ReviewSubcommand {
     private static Json.Obj json(Tally tally, Lesson lesson) {
         List<Json.Obj> findings = lesson.findings().stream()
                 .map(it -> Json.object()
-                        .and("kind", it.kind().name().toLowerCase(java.util.Locale.ROOT))
+                        .and("kind", it.kind().name().toLowerCase(Locale.ROOT))
                         .and("factor", it.factor())
                         .and("name", it.name())
                         .and("frames", it.frames())

@@ -15,7 +15,6 @@ import takeup.disk.Folders;
 import takeup.files.OrderFolder;
 import takeup.files.StartupState;
 import takeup.files.Version;
-import takeup.handoff.IsoTime;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollText;
@@ -30,6 +29,8 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 import takeup.text.Hidden;
+import takeup.text.IsoTime;
+import takeup.text.Padding;
 
 /** {@code takeup rolls} and {@code takeup roll}: what was shot, to read and to hand on. Only reads. */
 final class RollsSubcommand {
@@ -107,13 +108,10 @@ final class RollsSubcommand {
     }
 
     private static String words(RollSummary roll) {
-        return roll.id() + "  " + pad(roll.state().toString(), 10) + pad(roll.place(), 14) + pad(roll.stock(), 12)
-                + pad(roll.framesUsed() + " of " + roll.framesNominal(), 10)
+        return roll.id() + "  " + Padding.cell(roll.state().toString(), 10) + Padding.cell(roll.place(), 14)
+                + Padding.cell(roll.stock(), 12)
+                + Padding.cell(roll.framesUsed() + " of " + roll.framesNominal(), 10)
                 + roll.loadedAt().toLocalDate() + "  " + roll.development();
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 
     /** The roll of that number; what of its journal could not be read is said. */

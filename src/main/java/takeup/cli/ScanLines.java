@@ -7,7 +7,7 @@ import takeup.review.Density;
 import takeup.review.Review;
 import takeup.review.ScanRow;
 import takeup.roll.Roll;
-import takeup.screen.Width;
+import takeup.text.Width;
 
 /** Scans beside frames, as lines in columns. */
 final class ScanLines {

@@ -36,6 +36,7 @@ import takeup.scans.Slot;
 import takeup.scans.SortedFolder;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.TerminalEnvironment;
+import takeup.text.English;
 
 /** {@code takeup scans}: a folder beside a roll, printed; what is decided is forced to the disk before it is said. */
 final class ScansSubcommand {
@@ -261,7 +262,7 @@ final class ScansSubcommand {
         boolean isAccepted = decided.size() > verdicts;
         if (!asked.json) {
             out.line((isAccepted ? "Accepted" : "") + (isAccepted && verdicts > 0 ? ", and " : "")
-                    + (verdicts > 0 ? verdicts + (verdicts == 1 ? " verdict" : " verdicts") : "")
+                    + (verdicts > 0 ? English.count(verdicts, "verdict") : "")
                     + (isAccepted && verdicts == 0 ? "" : " kept") + ": it is on disk.");
         }
         return Review.of(all);

@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -135,7 +136,7 @@ final class ScreenCommand {
         } catch (FolderInUse e) {
             readOnly = Optional.of(e.getMessage());
         } catch (IOException e) {
-            if (!java.nio.file.Files.isDirectory(folder)) {
+            if (!Files.isDirectory(folder)) {
                 throw e;
             }
             readOnly = Optional.of(IoErrorText.words(e));

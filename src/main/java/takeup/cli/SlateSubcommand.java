@@ -24,6 +24,7 @@ import takeup.scans.Scan;
 import takeup.scans.Slate;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.TerminalEnvironment;
+import takeup.text.English;
 
 /** {@code takeup slate}: a sheet with a roll's number to photograph, or the slates read back off scans. */
 @Command(
@@ -135,7 +136,7 @@ final class SlateSubcommand implements Callable<Integer> {
         if (slates.isEmpty()) {
             commands.out()
                     .error("no slate could be read in " + read.folder() + ": "
-                            + read.scans().size() + (read.scans().size() == 1 ? " scan" : " scans") + " looked at");
+                            + English.count(read.scans().size(), "scan") + " looked at");
         }
         return slates.isEmpty() || !read.problems().isEmpty() ? 1 : 0;
     }

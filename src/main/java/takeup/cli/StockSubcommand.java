@@ -13,6 +13,7 @@ import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
+import takeup.text.Padding;
 import takeup.text.Plain;
 
 /**
@@ -122,16 +123,17 @@ final class StockSubcommand {
                 "bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
         lines.add("");
         Reciprocity film = stock.reciprocity();
-        lines.add(pad("metered", 10) + pad("set", 10) + pad("or open", 12) + "develop");
+        lines.add(Padding.cell("metered", 10) + Padding.cell("set", 10) + Padding.cell("or open", 12) + "develop");
         boolean guess = false;
         for (double metered : TIMES) {
             OptionalDouble corrected = film.corrected(metered);
             OptionalDouble open = film.openStops(metered);
             OptionalDouble change = film.developmentPercent(metered);
             guess |= film.beyond(metered);
-            lines.add((pad(ExposureTime.words(metered), 10)
-                            + pad(corrected.isPresent() ? ExposureTime.words(corrected.getAsDouble()) : "none", 10)
-                            + pad(open.isPresent() ? Stops.words(open.getAsDouble()) : "", 12)
+            lines.add((Padding.cell(ExposureTime.words(metered), 10)
+                            + Padding.cell(
+                                    corrected.isPresent() ? ExposureTime.words(corrected.getAsDouble()) : "none", 10)
+                            + Padding.cell(open.isPresent() ? Stops.words(open.getAsDouble()) : "", 12)
                             + (change.isPresent() ? Plain.decimals(change.getAsDouble(), 0) + " %" : "")
                             + (film.beyond(metered) ? "  *" : ""))
                     .stripTrailing());
@@ -142,9 +144,5 @@ final class StockSubcommand {
         lines.add("");
         lines.addAll(ReciprocityCurve.of(film));
         return lines;
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 }

@@ -24,6 +24,7 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.Tokens;
 import takeup.roll.Film;
 import takeup.roll.RollId;
+import takeup.text.English;
 import takeup.text.Nearest;
 import takeup.text.Plain;
 
@@ -56,10 +57,10 @@ public final class BagCommand {
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Bagged(lot, count, Optional.empty())));
         String aged = lot.isExpired(context.now.toLocalDate())
                 ? " "
-                        + CommandContext.upper(
+                        + English.capitalised(
                                 expiredWords(lot, context.state.kit().stock(lot.stock()))) + "."
                 : "";
-        return answered(entries, rolls(count) + " of " + lot + " into the bag", lot, aged);
+        return answered(entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
     }
 
     private Outcome take(List<String> words) {
@@ -79,10 +80,14 @@ public final class BagCommand {
             }
         }
         if (left > 0) {
-            throw new CommandRejected("the bag holds " + rolls(count - left) + " of " + wanted + ", not " + count);
+            throw new CommandRejected(
+                    "the bag holds " + English.count(count - left, "roll") + " of " + wanted + ", not " + count);
         }
         return answered(
-                entries, rolls(count) + " of " + wanted.stock() + " " + wanted.size() + " out of the bag", wanted, "");
+                entries,
+                English.count(count, "roll") + " of " + wanted.stock() + " " + wanted.size() + " out of the bag",
+                wanted,
+                "");
     }
 
     private Outcome answered(List<JournalEntry> entries, String what, Lot lot, String more) {
@@ -92,13 +97,9 @@ public final class BagCommand {
                 .and("stock", lot.stock())
                 .and("filmSize", lot.size())
                 .and("rolls", now);
-        String text = CommandContext.upper(what) + "; it holds " + rolls(now) + " of " + lot.stock() + " " + lot.size()
-                + "." + more;
+        String text = English.capitalised(what) + "; it holds " + English.count(now, "roll") + " of " + lot.stock()
+                + " " + lot.size() + "." + more;
         return context.does(entries, after, new Outcome.Answer("bag", text, fields, List.of()), List.of());
-    }
-
-    public static String rolls(int count) {
-        return count + (count == 1 ? " roll" : " rolls");
     }
 
     private static int count(List<String> words, String how) {

@@ -548,8 +548,4 @@ public final class CommandContext {
     static String numbers(int from, int to) {
         return from == to ? "frame " + from : "frames " + from + " to " + to;
     }
-
-    public static String upper(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
 }

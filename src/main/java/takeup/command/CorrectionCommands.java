@@ -21,7 +21,6 @@ import takeup.kit.Filter;
 import takeup.kit.Lens;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
-import takeup.prompt.DateTimeParser;
 import takeup.prompt.FrameArguments;
 import takeup.report.StatusText;
 import takeup.roll.Exposure;
@@ -33,6 +32,8 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.ClockText;
+import takeup.text.English;
 
 /** Lines that put frames right: fix, insert, drop, move, lost, counter. */
 final class CorrectionCommands {
@@ -166,7 +167,7 @@ final class CorrectionCommands {
         return done(
                 roll,
                 entries,
-                CommandContext.upper(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + ": " + right
+                English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + ": " + right
                         + ".",
                 frameFields(now, after).and("frame", range.to),
                 fresh(Optional.of(roll), now, range));
@@ -261,7 +262,7 @@ final class CorrectionCommands {
         return done(
                 roll,
                 entries,
-                CommandContext.upper(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
+                English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
                         + " marked lost; what was set is kept.",
                 Json.object().and("frame", range.to).and("kind", Frame.Kind.LOST),
                 List.of());
@@ -288,8 +289,8 @@ final class CorrectionCommands {
         List<JournalEntry> entries = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             if (isPassed && !roll.isPassed(number + i)) {
-                throw new CommandRejected("the counter went past " + i + (i == 1 ? " frame" : " frames") + " from "
-                        + number + " on, not " + count);
+                throw new CommandRejected(
+                        "the counter went past " + English.count(i, "frame") + " from " + number + " on, not " + count);
             }
             Frame frame = Frame.of(
                     number + i,
@@ -304,7 +305,7 @@ final class CorrectionCommands {
         return done(
                 roll,
                 entries,
-                CommandContext.upper(CommandContext.numbers(number, number + count - 1)) + " put into " + roll.id()
+                English.capitalised(CommandContext.numbers(number, number + count - 1)) + " put into " + roll.id()
                         + ": " + words(now, frame) + ". Next is frame " + now.next() + ", " + StatusText.leftWords(now)
                         + ".",
                 frameFields(now, frame),
@@ -322,7 +323,7 @@ final class CorrectionCommands {
         return done(
                 roll,
                 entries,
-                CommandContext.upper(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
+                English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
                         + " dropped; later ones are renumbered. Next is frame " + now.next() + ", "
                         + StatusText.leftWords(now) + ".",
                 Json.object().and("frame", range.from),
@@ -368,7 +369,7 @@ final class CorrectionCommands {
                 .and("frame", number - 1)
                 .and("count", number - first);
         String text =
-                CommandContext.upper(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + " moved to "
+                English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + " moved to "
                         + place + " as "
                         + CommandContext.numbers(first, number - 1) + " of " + other.id() + ". " + roll.id() + ": "
                         + StatusText.leftWords(after.rolls().get(roll.id())) + ", "
@@ -383,8 +384,8 @@ final class CorrectionCommands {
                 last < 0 ? roll.loadedAt() : roll.counterChecks().get(last).at();
         boolean isToday = since.toLocalDate().equals(context.now.toLocalDate());
         return "; it came about between " + (isToday ? "" : since.toLocalDate() + " ")
-                + DateTimeParser.clock(since.toLocalTime()) + (last < 0 ? " (loaded)" : " (the check before)") + " and "
-                + DateTimeParser.clock(context.now.toLocalTime());
+                + ClockText.clock(since) + (last < 0 ? " (loaded)" : " (the check before)") + " and "
+                + ClockText.clock(context.now);
     }
 
     Outcome counter(List<String> rest) {

@@ -2,6 +2,7 @@ package takeup.command;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.English;
 
 /**
  * Lines that log frames: {@code 4 125 ; bow seat}, {@code .}, {@code x5}, {@code blank x2}, {@code double}, and notes
@@ -108,7 +110,7 @@ final class FrameCommands {
         int from = left < count ? last.number() - left : number;
         String which = left == 0
                 ? "Frame " + last.number() + " exposed again"
-                : CommandContext.upper(CommandContext.numbers(from, last.number()));
+                : English.capitalised(CommandContext.numbers(from, last.number()));
         String what = known
                 ? FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING)
                 : kind.toString();
@@ -116,7 +118,7 @@ final class FrameCommands {
                 ? ", " + Stops.error(verdict.errorStops().getAsDouble())
                 : "";
         String text = which + " on " + roll.id() + (what.isEmpty() ? "" : ": " + what) + error
-                + note.map(it -> "; " + it).orElse("") + ". " + CommandContext.upper(StatusText.leftWords(now)) + ".";
+                + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(StatusText.leftWords(now)) + ".";
         Json.Obj fields = Json.object()
                 .and("roll", now.id())
                 .and("frame", last.number())
@@ -171,7 +173,7 @@ final class FrameCommands {
                 Warning.Code.FRAMES_LEFT,
                 (code, it) -> left > 0 ? new Warning(code, left + " left") : left == 0 ? it : null);
         return last.values().stream()
-                .sorted(java.util.Comparator.comparing(Warning::code))
+                .sorted(Comparator.comparing(Warning::code))
                 .toList();
     }
 

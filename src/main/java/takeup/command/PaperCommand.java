@@ -24,6 +24,7 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.English;
 
 /**
  * A paper form read back: {@code paper r7}, a line a frame, {@code done}. What a line says is taken, and nothing else;
@@ -83,9 +84,9 @@ final class PaperCommand {
 
     private static String asideWords(Paper paper) {
         int count = paper.aside().size();
-        return count + (count == 1 ? " line did" : " lines did") + " not fit, and " + (count == 1 ? "is" : "are")
+        return English.count(count, "line") + " did not fit, and " + English.agree(count, "is", "are")
                 + " kept in the day's journal: " + String.join(" / ", paper.aside()) + ". Type "
-                + (count == 1 ? "it" : "them") + " right behind paper " + RewindCommand.typed(paper.roll()) + ".";
+                + English.agree(count, "it", "them") + " right behind paper " + RewindCommand.typed(paper.roll()) + ".";
     }
 
     private Outcome answered(List<JournalEntry> entries, String text, Json.Obj fields) {
@@ -152,7 +153,7 @@ final class PaperCommand {
         Roll now = after.rolls().get(roll.id());
         Frame last = now.frames().get(now.indexOf(read.to));
         String gap = next < read.from
-                ? " " + CommandContext.upper(CommandContext.numbers(next, read.from - 1)) + " not written down yet."
+                ? " " + English.capitalised(CommandContext.numbers(next, read.from - 1)) + " not written down yet."
                 : "";
         Json.Obj fields = CommandContext.fields(now)
                 .and("frame", read.to)
@@ -166,7 +167,7 @@ final class PaperCommand {
                 after,
                 new Outcome.Answer(
                         "paper",
-                        CommandContext.upper(CommandContext.numbers(read.from, read.to)) + " of " + roll.id() + ": "
+                        English.capitalised(CommandContext.numbers(read.from, read.to)) + " of " + roll.id() + ": "
                                 + CorrectionCommands.words(now, last) + "." + gap,
                         fields,
                         List.of()),

@@ -20,6 +20,8 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
 import takeup.prompt.Tokens;
+import takeup.text.ClockText;
+import takeup.text.English;
 import takeup.text.Plain;
 
 /**
@@ -54,7 +56,7 @@ public final class PlanCommand {
         Moment moment = MomentParser.read(words, plan.last() + 1, date(), context.now.toLocalDate(), context::place);
         LocalDateTime now = context.now.toLocalDateTime();
         if (moment.at().plus(Moment.LASTS).isBefore(now)) {
-            context.confirm(Optional.of(DateTimeParser.clock(moment.at().toLocalTime()) + " on "
+            context.confirm(Optional.of(ClockText.clock(moment.at()) + " on "
                     + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)"));
         }
         return planned(context, List.of(moment), words(moment, now));
@@ -127,7 +129,7 @@ public final class PlanCommand {
         return planned(
                 context,
                 moved,
-                (moved.size() == 1 ? "1 moment" : moved.size() + " moments") + " " + minutes + " min "
+                English.count(moved.size(), "moment") + " " + minutes + " min "
                         + (word.equals("late") ? "later" : "earlier") + "; next " + words(moved.get(0), now));
     }
 
@@ -147,11 +149,11 @@ public final class PlanCommand {
         boolean otherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
         long minutes = moment.minutesFrom(now);
         return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "")
-                + DateTimeParser.clock(moment.at().toLocalTime()) + " " + moment.name()
+                + ClockText.clock(moment.at()) + " " + moment.name()
                 + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "")
                 + where(moment).map(it -> ", " + it).orElse("")
                 + light(moment).map(it -> ", " + it).orElse("")
-                + (otherDay || minutes <= 0 ? "" : ", in " + DateTimeParser.minutes(minutes));
+                + (otherDay || minutes <= 0 ? "" : ", in " + ClockText.minutes(minutes));
     }
 
     public static Optional<String> where(Moment moment) {
@@ -168,10 +170,7 @@ public final class PlanCommand {
     public static Json.Obj json(Moment moment) {
         return Json.object()
                 .and("number", moment.number())
-                .and(
-                        "at",
-                        moment.at().toLocalDate() + "T"
-                                + DateTimeParser.clock(moment.at().toLocalTime()))
+                .and("at", moment.at().toLocalDate() + "T" + ClockText.clock(moment.at()))
                 .and("name", moment.name())
                 .and("wants", moment.wants() == 0 ? Optional.empty() : Optional.of(moment.wants()))
                 .and("must", moment.must())
@@ -190,7 +189,7 @@ public final class PlanCommand {
         moments.forEach(it -> all.add(words(it, now.toLocalDateTime())));
         return String.join("; ", all) + "."
                 + NextMoment.of(s, now)
-                        .map(it -> " " + CommandContext.upper(it.line()) + ".")
+                        .map(it -> " " + English.capitalised(it.line()) + ".")
                         .orElse("");
     }
 }

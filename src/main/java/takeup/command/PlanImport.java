@@ -17,6 +17,7 @@ import takeup.history.ShootState;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
+import takeup.text.English;
 import takeup.text.Nearest;
 
 /**
@@ -99,9 +100,7 @@ public final class PlanImport {
             return new Read(
                     problems,
                     Optional.of(PlanCommand.planned(
-                            context,
-                            moments,
-                            (moments.size() == 1 ? "1 moment" : moments.size() + " moments") + " into the plan")));
+                            context, moments, English.count(moments.size(), "moment") + " into the plan")));
         } catch (CommandRejected e) {
             return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty());
         }

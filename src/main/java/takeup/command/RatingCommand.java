@@ -19,6 +19,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.English;
 import takeup.text.Plain;
 
 /**
@@ -73,7 +74,7 @@ public final class RatingCommand {
     }
 
     private static String asks(Roll roll, RatingBracket cards, RatingBracket.Card card) {
-        return CommandContext.upper(place(cards, card)) + ": set " + card.aperture() + " " + cards.time() + ", with "
+        return English.capitalised(place(cards, card)) + ": set " + card.aperture() + " " + cards.time() + ", with "
                 + roll.id() + " " + card.words() + " in the picture.";
     }
 
@@ -133,7 +134,7 @@ public final class RatingCommand {
         Optional<RatingBracket.Card> card = cards.flatMap(it -> it.next(roll.get()))
                 .filter(it -> cards.get().isSet(setting, it));
         return card.map(it -> isLong
-                ? CommandContext.upper(place(cards.get(), it)) + ": "
+                ? English.capitalised(place(cards.get(), it)) + ": "
                         + roll.get().id() + " " + it.words()
                 : it.words());
     }

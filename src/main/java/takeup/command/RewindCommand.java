@@ -14,11 +14,11 @@ import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.prompt.CommandRejected;
-import takeup.prompt.DateTimeParser;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.text.ClockText;
 
 /**
  * A 35mm roll that is rewound before its end, and loaded again later: {@code rewind}, {@code load r3}.
@@ -150,7 +150,7 @@ public final class RewindCommand {
                             + "gives it a fresh number");
                 }
                 throw new CommandRejected(id + " is exposed: it was finished on " + at.toLocalDate() + " at "
-                        + DateTimeParser.clock(at.toLocalTime()) + " with " + roll.framesUsed()
+                        + ClockText.clock(at) + " with " + roll.framesUsed()
                         + " frames, and a second time in a camera would expose it twice; load and a "
                         + "stock gives a fresh roll its own number");
             }

@@ -27,6 +27,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.text.English;
 
 /** Lines about a roll as a whole: load, unload, development, notes, condition, fix roll. */
 final class RollCommands {
@@ -185,7 +186,7 @@ final class RollCommands {
                 List.of(roll.id()));
         if (roll.framesLeft() > 0 && !sure) {
             return new Outcome.NeedsConfirmation(
-                    roll.id() + " has " + roll.framesLeft() + (roll.framesLeft() == 1 ? " frame" : " frames")
+                    roll.id() + " has " + English.count(roll.framesLeft(), "frame")
                             + " left; yes unloads it all the same",
                     does);
         }

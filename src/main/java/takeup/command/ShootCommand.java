@@ -20,6 +20,7 @@ import takeup.report.StatusText;
 import takeup.roll.Assignment;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.text.ClockText;
 import takeup.text.Plain;
 
 /**
@@ -168,7 +169,7 @@ public final class ShootCommand {
         String golden = "";
         String set = ", the sun does not set";
         for (Sun.At one : Sun.of(position, date, now.getOffset())) {
-            String at = DateTimeParser.clock(one.time().toLocalTime());
+            String at = ClockText.clock(one.time());
             golden = one.event() == Sun.Event.GOLDEN_EVENING ? ", golden hour from " + at : golden;
             set = one.event() == Sun.Event.SUNSET ? ", sunset " + at : set;
         }

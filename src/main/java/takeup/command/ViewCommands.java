@@ -14,6 +14,7 @@ import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
+import takeup.text.English;
 import takeup.text.Nearest;
 
 /** Words that log nothing: views, help, the state in words, and what is unknown. */
@@ -126,7 +127,7 @@ final class ViewCommands {
                                         : it.framesUsed() + " frames")));
         int earlier = context.state.known().size() - context.state.rolls().size();
         String more = earlier > 0
-                ? "Not read here, since finished before: " + earlier + (earlier == 1 ? " roll" : " rolls")
+                ? "Not read here, since finished before: " + English.count(earlier, "roll")
                         + "; takeup rolls lists all."
                 : "";
         return all.isEmpty()

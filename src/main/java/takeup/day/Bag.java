@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,10 +108,10 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
                 all.add(Map.entry(lot.getKey(), lot.getValue()));
             }
         }
-        all.sort(java.util.Comparator.comparing(
-                        (Map.Entry<Lot, Integer> it) -> it.getKey().stock())
-                .thenComparing(it -> it.getKey().size())
-                .thenComparing(it -> month(it.getKey())));
+        all.sort(
+                Comparator.comparing((Map.Entry<Lot, Integer> it) -> it.getKey().stock())
+                        .thenComparing(it -> it.getKey().size())
+                        .thenComparing(it -> month(it.getKey())));
         return all;
     }
 }

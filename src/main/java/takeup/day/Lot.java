@@ -3,6 +3,7 @@ package takeup.day;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.kit.FilmSize;
@@ -40,7 +41,7 @@ public record Lot(String stock, FilmSize size, Optional<YearMonth> expires, Opti
 
     /** Years past the printed month; 0 where it is good, or nobody knows. */
     public double yearsPast(LocalDate on) {
-        return isExpired(on) ? expires.get().until(YearMonth.from(on), java.time.temporal.ChronoUnit.MONTHS) / 12.0 : 0;
+        return isExpired(on) ? expires.get().until(YearMonth.from(on), ChronoUnit.MONTHS) / 12.0 : 0;
     }
 
     /** The light that the rule of thumb adds for age, in stops: one a decade; empty while it is good. */

@@ -3,6 +3,7 @@ package takeup.day;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -24,7 +25,7 @@ public final class Pace {
     /** Frames a minute; empty while too few were shot in bursts. The times may be in any order. */
     public static OptionalDouble of(List<OffsetDateTime> frames) {
         List<OffsetDateTime> inOrder = new ArrayList<>(frames);
-        inOrder.sort(java.util.Comparator.comparing(OffsetDateTime::toInstant));
+        inOrder.sort(Comparator.comparing(OffsetDateTime::toInstant));
         int counted = 0;
         long seconds = 0;
         for (int at = 0; at < inOrder.size(); ) {

@@ -1,5 +1,6 @@
 package takeup.day;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.OptionalDouble;
 
@@ -12,6 +13,6 @@ import java.util.OptionalDouble;
 public record Timer(OffsetDateTime since, OptionalDouble targetSeconds) {
     /** How long it has run by then, in seconds; 0 where the clock was put back. */
     public double elapsed(OffsetDateTime now) {
-        return Math.max(0, java.time.Duration.between(since, now).toMillis() / 1000.0);
+        return Math.max(0, Duration.between(since, now).toMillis() / 1000.0);
     }
 }

@@ -9,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.TreeMap;
 import takeup.cli.Subcommands;
 import takeup.disk.Folders;
@@ -50,7 +51,7 @@ public final class CameraClocks {
                 clocks.put(one.camera(), one);
             }
             return clocks;
-        } catch (JsonText.NotJson | ClassCastException | java.util.NoSuchElementException | DateTimeException e) {
+        } catch (JsonText.NotJson | ClassCastException | NoSuchElementException | DateTimeException e) {
             throw new Subcommands.CommandFailed(
                     1,
                     NAME

@@ -4,8 +4,10 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -78,7 +80,7 @@ public record OrderFolder(Path base, boolean isLoose) {
             Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
             List<ExposedRoll> all = new ArrayList<>(
                     found.all.stream().filter(it -> wanted.test(it.roll())).toList());
-            all.sort(java.util.Comparator.comparing(ExposedRoll::roll));
+            all.sort(Comparator.comparing(ExposedRoll::roll));
             return new Found<>(all, found.problems);
         }
         Archive archive = new Archive(base);
@@ -119,7 +121,7 @@ public record OrderFolder(Path base, boolean isLoose) {
                             && !it.getFileName().toString().startsWith("."))
                     .sorted()
                     .toList();
-        } catch (java.nio.file.NoSuchFileException e) {
+        } catch (NoSuchFileException e) {
             return new Found<>(all, problems);
         } catch (IOException e) {
             problems.add(folder + " cannot be read: " + IoErrorText.words(e));

@@ -21,6 +21,7 @@ import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.English;
 
 /** Sidecars beside accepted scans, in either naming habit. A file that is there already is never overwritten. */
 public final class SidecarFiles {
@@ -56,7 +57,7 @@ public final class SidecarFiles {
                 written += isDone ? 1 : 0;
             }
         }
-        out.line(written + (written == 1 ? " sidecar" : " sidecars") + " written in " + accepted.folder());
+        out.line(English.count(written, "sidecar") + " written in " + accepted.folder());
         return isWhole;
     }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import takeup.day.DayRecord;
 import takeup.disk.IoErrorText;
@@ -153,7 +154,7 @@ public record StartupState(ShootState situation, List<String> problems, List<Int
      */
     public static <T> List<T> allRolls(Archive archive, Function<Roll, T> made, List<String> problems)
             throws IOException {
-        Set<RollId> ids = new java.util.TreeSet<>(archive.finishedRolls());
+        Set<RollId> ids = new TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
         List<Placed<T>> rolls = new ArrayList<>();
         ReadAhead.inOrder(ids, id -> placed(archive, id, made), it -> {

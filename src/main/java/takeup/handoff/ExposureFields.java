@@ -10,6 +10,7 @@ import takeup.kit.Lens;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
 import takeup.roll.Setting;
+import takeup.text.IsoTime;
 
 /** The fields that a frame and each further exposure on it have in common, from {@code at} to {@code tripod}. */
 final class ExposureFields {

@@ -19,6 +19,7 @@ import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.IsoTime;
 
 /**
  * A roll as JSON for other programs: format {@code takeup-roll}, version 1, described by the schema {@code roll}. Not

@@ -18,6 +18,7 @@ import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.ClockText;
 import takeup.text.Plain;
 
 /**
@@ -116,7 +117,7 @@ public final class RollText {
     }
 
     private static String day(OffsetDateTime at) {
-        return at.toLocalDate() + " " + IsoTime.clock(at);
+        return at.toLocalDate() + " " + ClockText.clock(at);
     }
 
     private List<String> table() {
@@ -162,7 +163,9 @@ public final class RollText {
         with.addAll(with(exposure));
         return List.of(
                 number,
-                exposure.at().map(it -> manyDays ? day(it) : IsoTime.clock(it)).orElse(UNKNOWN),
+                exposure.at()
+                        .map(it -> manyDays ? day(it) : ClockText.clock(it))
+                        .orElse(UNKNOWN),
                 setting.aperture().map(Object::toString).orElse(UNKNOWN),
                 setting.time().map(Object::toString).orElse(UNKNOWN),
                 manyLenses ? oneLine(setting.lens().map(Lens::name).orElse(UNKNOWN)) : "",

@@ -19,6 +19,7 @@ import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
+import takeup.text.IsoTime;
 import takeup.text.Plain;
 
 /**

@@ -2,6 +2,9 @@ package takeup.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
@@ -119,7 +122,7 @@ public final class ProfileJson {
     }
 
     private static String step(String name) {
-        return name.toLowerCase(java.util.Locale.ROOT);
+        return name.toLowerCase(Locale.ROOT);
     }
 
     /** A camera written by {@link #of(Camera)}. */
@@ -140,12 +143,12 @@ public final class ProfileJson {
         return attempt(notes, () -> ProfileReader.lens(new ProfileFields(file, json, notes)));
     }
 
-    private static <T> ProfileReader.Read<T> attempt(List<String> notes, java.util.function.Supplier<T> reading) {
+    private static <T> ProfileReader.Read<T> attempt(List<String> notes, Supplier<T> reading) {
         try {
-            return new ProfileReader.Read<>(java.util.Optional.of(reading.get()), notes);
+            return new ProfileReader.Read<>(Optional.of(reading.get()), notes);
         } catch (ProfileFields.Wrong e) {
             notes.add(e.getMessage());
-            return new ProfileReader.Read<>(java.util.Optional.empty(), notes);
+            return new ProfileReader.Read<>(Optional.empty(), notes);
         }
     }
 }

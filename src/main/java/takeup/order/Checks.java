@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import takeup.text.English;
 
 /**
  * What is looked at before an order goes. Blocking: a roll without a frame, a roll number that is there twice, a
@@ -169,7 +170,7 @@ public final class Checks {
                     "bw-among-c41",
                     false,
                     black,
-                    numbers(black) + (black.size() == 1 ? " is" : " are")
+                    numbers(black) + English.agree(black.size(), " is", " are")
                             + " traditional black-and-white among C-41, which would ruin it: put it in a bag of "
                             + "its own and mark it");
         }
@@ -186,7 +187,7 @@ public final class Checks {
                     "flies",
                     false,
                     tender,
-                    numbers(tender) + (tender.size() == 1 ? " is" : " are")
+                    numbers(tender) + English.agree(tender.size(), " is", " are")
                             + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
                             + "by hand instead of X-rays or CT");
         } else if (flies) {

@@ -2,6 +2,7 @@ package takeup.order;
 
 import java.util.List;
 import java.util.Locale;
+import takeup.text.English;
 
 /**
  * A roll drawn as cut film, twelve frames a strip, as SVG. A bar in each frame stands on the line in the middle for
@@ -23,7 +24,7 @@ final class FrameStrip {
         int rows = (frames.size() + ACROSS - 1) / ACROSS;
         StringBuilder svg = new StringBuilder("<svg class=\"strip\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 "
                 + number(ACROSS * PITCH + 4) + " " + number(rows * ROW) + "\" role=\"img\" aria-label=\""
-                + Speech.count(frames.size(), "frame") + ", in the table below\">\n");
+                + English.count(frames.size(), "frame") + ", in the table below\">\n");
         for (int row = 0; row < rows; row++) {
             List<ExposedFrame> strip = frames.subList(row * ACROSS, Math.min(frames.size(), (row + 1) * ACROSS));
             double top = row * ROW + 1;

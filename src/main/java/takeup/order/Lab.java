@@ -1,5 +1,6 @@
 package takeup.order;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +40,7 @@ public record Lab(
     public static final int WAIT = 14;
 
     public Lab {
-        processes = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(processes));
+        processes = Collections.unmodifiableMap(new LinkedHashMap<>(processes));
         scanSizes = List.copyOf(scanSizes);
         fileTypes = List.copyOf(fileTypes);
         asks = List.copyOf(asks);

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -28,9 +29,7 @@ public record Moment(Optional<LocalDate> day, LocalTime from, LocalTime to, Stri
             }
             String name = words.length < (dated ? 3 : 2)
                     ? ends[0] + "-" + ends[1]
-                    : dated
-                            ? words[2]
-                            : String.join(" ", java.util.Arrays.asList(words).subList(1, words.length));
+                    : dated ? words[2] : String.join(" ", Arrays.asList(words).subList(1, words.length));
             return Optional.of(new Moment(day, LocalTime.parse(ends[0]), LocalTime.parse(ends[1]), name.strip()));
         } catch (DateTimeException e) {
             return Optional.empty();

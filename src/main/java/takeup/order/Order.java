@@ -5,9 +5,11 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.text.English;
 
 /**
  * An order to a lab: ORD-001.
@@ -99,7 +101,8 @@ public record Order(
             return "parcel " + number + " of " + of
                     + (others.isEmpty()
                             ? ""
-                            : "; the other" + (others.size() == 1 ? " is " : "s are ") + String.join(", ", others));
+                            : "; the other" + English.agree(others.size(), " is ", "s are ")
+                                    + String.join(", ", others));
         }
     }
 
@@ -175,7 +178,7 @@ public record Order(
 
     /** A number as it is typed: {@code ORD-001}, {@code ord1} or {@code 1}. */
     public static Optional<String> parse(String typed) {
-        String word = typed.toUpperCase(java.util.Locale.ROOT);
+        String word = typed.toUpperCase(Locale.ROOT);
         String digits = word.startsWith(LETTERS)
                 ? word.substring(LETTERS.length())
                 : word.startsWith("ORD") ? word.substring(3) : word;
@@ -222,7 +225,7 @@ public record Order(
     public String summary() {
         List<String> parts = new ArrayList<>();
         counts().forEach((what, many) -> parts.add(many + " " + what));
-        return Speech.count(rolls.size(), "roll") + ": " + String.join(" · ", parts);
+        return English.count(rolls.size(), "roll") + ": " + String.join(" · ", parts);
     }
 
     /** With a step of progress. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import takeup.text.English;
 
 /**
  * An order to print: the sheet that goes with the film, labels for the rolls, and a page for each roll's frames where
@@ -100,7 +101,7 @@ public final class OrderHtml {
                 .element("h1", "Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
         heads(html, OrderText.heads(order));
         html.raw("<p class=\"counts\">")
-                .element("span", Speech.count(order.rolls().size(), "roll"));
+                .element("span", English.count(order.rolls().size(), "roll"));
         order.counts().forEach((what, many) -> html.raw(" ").element("span", many + " × " + what));
         html.raw("</p>\n<table class=\"rolls\">\n<thead><tr>");
         columns().forEach((head, kind) -> html.element("th class=\"" + kind + "\"", head));

@@ -1,8 +1,11 @@
 package takeup.order;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import takeup.text.English;
+import takeup.text.Padding;
 
 /** An order as plain text: for a letter, a mail, or to read. */
 public final class OrderText {
@@ -15,12 +18,12 @@ public final class OrderText {
         List<String> lines = new ArrayList<>();
         lines.add("Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
         lines.add("");
-        heads(order).forEach((name, words) -> lines.add(pad(name, 13) + words));
+        heads(order).forEach((name, words) -> lines.add(Padding.cell(name, 13) + words));
         lines.add("");
-        order.counts().forEach((what, many) -> lines.add(pad(Speech.count(many, "roll"), 13) + what));
+        order.counts().forEach((what, many) -> lines.add(Padding.cell(English.count(many, "roll"), 13) + what));
         lines.add("");
         for (OrderedRoll roll : order.rolls()) {
-            lines.add(pad(roll.roll(), 11) + roll.words());
+            lines.add(Padding.cell(roll.roll(), 11) + roll.words());
             List<String> rest = new ArrayList<>();
             rest.add(roll.filmSize()
                     + (order.lab().asksFor(Column.FRAME_SIZE)
@@ -30,12 +33,12 @@ public final class OrderText {
                 rest.add(Speech.of(roll.stock()));
             }
             if (order.lab().asksFor(Column.FRAMES)) {
-                rest.add(Speech.count(roll.framesExpected(), "frame"));
+                rest.add(English.count(roll.framesExpected(), "frame"));
             }
-            lines.add(pad("", 11) + String.join(" · ", rest));
-            roll.labNumber().ifPresent(it -> lines.add(pad("", 11) + "lab's number " + Speech.of(it)));
+            lines.add(Padding.cell("", 11) + String.join(" · ", rest));
+            roll.labNumber().ifPresent(it -> lines.add(Padding.cell("", 11) + "lab's number " + Speech.of(it)));
             if (!roll.remarks().isEmpty()) {
-                wrap(pad("", 11), roll.remarks(), lines);
+                wrap(Padding.cell("", 11), roll.remarks(), lines);
             }
         }
         return String.join("\n", lines) + "\n";
@@ -43,7 +46,7 @@ public final class OrderText {
 
     /** What is said of the whole order, name and words. */
     static Map<String, String> heads(Order order) {
-        Map<String, String> heads = new java.util.LinkedHashMap<>();
+        Map<String, String> heads = new LinkedHashMap<>();
         heads.put("for", Speech.of(order.lab().name()));
         order.reference().ifPresent(it -> heads.put("reference", Speech.of(it)));
         order.client().ifPresent(it -> heads.put("client", Speech.of(it)));
@@ -69,9 +72,5 @@ public final class OrderText {
             rest = rest.substring(cut + 1);
         }
         lines.add(indent + rest);
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 }

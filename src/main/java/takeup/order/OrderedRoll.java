@@ -1,6 +1,7 @@
 package takeup.order;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -89,8 +90,7 @@ public record OrderedRoll(
     /** What else is to be known of the film: size, and what is unusual about it. */
     String format() {
         return filmSize + " " + frameSize
-                + special.map(it -> ", " + it.toUpperCase(java.util.Locale.ROOT))
-                        .orElse("");
+                + special.map(it -> ", " + it.toUpperCase(Locale.ROOT)).orElse("");
     }
 
     /** Condition, and the note where it was asked for. */

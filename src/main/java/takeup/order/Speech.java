@@ -33,11 +33,6 @@ final class Speech {
                 .doubleValue());
     }
 
-    /** {@code 1 roll}, {@code 3 rolls}. */
-    static String count(int number, String one) {
-        return number + " " + one + (number == 1 ? "" : "s");
-    }
-
     private static String unsigned(String text) {
         StringBuilder words = new StringBuilder(text.length() + 8);
         for (int at = 0; at < text.length(); at++) {

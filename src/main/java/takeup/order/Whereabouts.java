@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import takeup.text.English;
 
 /**
  * Where rolls are, by the orders that there are, and what is due.
@@ -93,7 +95,7 @@ public record Whereabouts(List<Order> orders) {
             String what,
             String remedy,
             LocalDate from,
-            java.util.OptionalInt days,
+            OptionalInt days,
             LocalDate today,
             List<String> due) {
         if (days.isPresent()) {
@@ -104,7 +106,7 @@ public record Whereabouts(List<Order> orders) {
                             ? -left + (left == -1 ? " day" : " days") + " ago; ask at once"
                             : left == 0
                                     ? "today" + remedy.replace(" before", " now")
-                                    : "in " + left + (left == 1 ? " day" : " days") + remedy));
+                                    : "in " + English.count(left, "day") + remedy));
         }
     }
 

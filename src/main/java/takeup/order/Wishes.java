@@ -1,5 +1,6 @@
 package takeup.order;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +12,7 @@ public record Wishes(Map<Wish, String> said) {
     public Wishes {
         EnumMap<Wish, String> copy = new EnumMap<>(Wish.class);
         copy.putAll(said);
-        said = java.util.Collections.unmodifiableMap(copy);
+        said = Collections.unmodifiableMap(copy);
     }
 
     /** Nothing wished. */

@@ -53,19 +53,4 @@ public final class DateTimeParser {
         int minute = Integer.parseInt(minutes);
         return hour < 24 && minute < 60 ? Optional.of(LocalTime.of(hour, minute)) : Optional.empty();
     }
-
-    /** A time as a clock shows it: {@code 16:30}. */
-    public static String clock(LocalTime time) {
-        return (time.getHour() < 10 ? "0" : "")
-                + time.getHour()
-                + (time.getMinute() < 10 ? ":0" : ":")
-                + time.getMinute();
-    }
-
-    /** A stretch of minutes: {@code 6 min}, {@code 1 h 24 min}. */
-    public static String minutes(long minutes) {
-        return minutes < 60
-                ? minutes + " min"
-                : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
-    }
 }

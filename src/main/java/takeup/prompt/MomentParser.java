@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import takeup.day.Moment;
 import takeup.day.Place;
+import takeup.text.ClockText;
 
 /** Reads a key moment: {@code 16:30 Prize-giving wants 12 must cam 645 back 2 light ev12 on 2026-09-12}. */
 public final class MomentParser {
@@ -97,7 +98,7 @@ public final class MomentParser {
         }
         if (name.isEmpty()) {
             throw new CommandRejected(
-                    "what happens at " + DateTimeParser.clock(time) + "? plan 16:30 Prize-giving wants 12");
+                    "what happens at " + ClockText.clock(time) + "? plan 16:30 Prize-giving wants 12");
         }
         return new Moment(
                 number,

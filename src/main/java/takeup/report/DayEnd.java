@@ -3,6 +3,7 @@ package takeup.report;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,18 +12,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import takeup.command.BagCommand;
-import takeup.command.CommandContext;
 import takeup.command.RewindCommand;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.json.Json;
-import takeup.prompt.DateTimeParser;
 import takeup.roll.CounterCheck;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.English;
 
 /**
  * The end of a day: every roll of it is closed, in a camera, or missing by name; what is odd and should be asked about;
@@ -103,7 +103,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
                     Optional.empty(),
                     "its number was given, and its file is not there or cannot be read (takeup check)"));
         }
-        rolls.sort(java.util.Comparator.comparing(One::id));
+        rolls.sort(Comparator.comparing(One::id));
         all.forEach(it -> ask(it, asks));
         held.ifPresent(it -> odd(without(it, elsewhere), s, all, asks));
         asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), both, now));
@@ -144,7 +144,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         String film = roll.stock() + ", " + roll.framesUsed() + " of " + roll.framesNominal() + " frames";
         return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + roll.place() + ", " + film
                 + roll.finishedAt()
-                        .map(it -> ", finished " + DateTimeParser.clock(it.toLocalTime()))
+                        .map(it -> ", finished " + ClockText.clock(it))
                         .orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
     }
 
@@ -161,9 +161,8 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     private static String words(Roll roll, RollWhereabouts is) {
         String film = roll.film().stock().key() + ", " + roll.framesUsed() + " of "
                 + roll.film().framesNominal() + " frames";
-        String finished = roll.finishedAt()
-                .map(it -> ", finished " + DateTimeParser.clock(it.toLocalTime()))
-                .orElse("");
+        String finished =
+                roll.finishedAt().map(it -> ", finished " + ClockText.clock(it)).orElse("");
         return switch (is) {
             case IN_CAMERA -> "in " + roll.place() + ", " + film + ", " + StatusText.leftWords(roll);
             case MISSING ->
@@ -198,7 +197,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             open += frame.kind() == Frame.Kind.UNLOGGED ? 1 : 0;
         }
         if (open > 0) {
-            into.add(open + (open == 1 ? " frame" : " frames") + " of " + id + (open == 1 ? " is" : " are")
+            into.add(English.count(open, "frame") + " of " + id + English.agree(open, " is", " are")
                     + " not written down: fix, or paper " + typed + ", while it is fresh");
         }
         if (roll.doubleAwaited()) {
@@ -212,7 +211,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             if (more > 0 || check.shown() < check.expected()) {
                 into.add("on " + id + " the camera showed " + check.shown() + " where the log came to "
                         + check.expected() + ", at "
-                        + DateTimeParser.clock(check.at().toLocalTime()) + ": "
+                        + ClockText.clock(check.at()) + ": "
                         + difference(more > 0 ? more : check.shown() - check.expected()));
             }
         }
@@ -221,9 +220,9 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** What a camera's counter is ahead of the log, or behind it. */
     private static String difference(int more) {
         int count = Math.abs(more);
-        String frames = count + (count == 1 ? " frame" : " frames");
+        String frames = English.count(count, "frame");
         return more > 0
-                ? frames + " went past that " + (count == 1 ? "is" : "are") + " not in the log"
+                ? frames + " went past that " + English.agree(count, "is", "are") + " not in the log"
                 : "the log has " + frames + " more than the camera";
     }
 
@@ -268,8 +267,8 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         for (Map.Entry<RollWhereabouts, List<One>> kind : byKind().entrySet()) {
             boolean missing = kind.getKey() == RollWhereabouts.MISSING;
             all.add(new NightBefore.Section(
-                    CommandContext.upper(kind.getKey().words) + ", "
-                            + BagCommand.rolls(kind.getValue().size()),
+                    English.capitalised(kind.getKey().words) + ", "
+                            + English.count(kind.getValue().size(), "roll"),
                     kind.getValue().stream()
                             .map(it -> new NightBefore.Item(it.id() + "  " + it.words(), missing))
                             .toList()));
@@ -282,7 +281,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             all.add(new NightBefore.Section(
                     "To ask",
                     asks.stream()
-                            .map(it -> new NightBefore.Item(CommandContext.upper(it), true))
+                            .map(it -> new NightBefore.Item(English.capitalised(it), true))
                             .toList()));
         }
         if (!elsewhere.isEmpty()) {
@@ -292,7 +291,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             others.add(new NightBefore.Item(
                     "whether one is missing, and what to write on each, tells takeup day-end", false));
             all.add(new NightBefore.Section(
-                    "Logged by another writer in this folder, " + BagCommand.rolls(elsewhere.size()), others));
+                    "Logged by another writer in this folder, " + English.count(elsewhere.size(), "roll"), others));
         }
         List<NightBefore.Item> labels = new ArrayList<>();
         for (One one : rolls) {
@@ -326,7 +325,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
                                 .map(it -> it.id() + (is == RollWhereabouts.MISSING ? ": " + it.words() : ""))
                                 .toList())
                 + ")"));
-        return BagCommand.rolls(rolls.size()) + ": " + String.join(", ", parts) + "."
+        return English.count(rolls.size(), "roll") + ": " + String.join(", ", parts) + "."
                 + (isShort() ? "" : " None is missing.")
                 + (asks.isEmpty() ? "" : " To ask: " + String.join("; ", asks) + ".");
     }

@@ -5,12 +5,12 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
-import takeup.command.CommandContext;
 import takeup.command.PlanCommand;
 import takeup.command.RewindCommand;
 import takeup.day.Lot;
@@ -22,8 +22,9 @@ import takeup.day.Sun;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Camera;
-import takeup.prompt.DateTimeParser;
 import takeup.roll.Roll;
+import takeup.text.ClockText;
+import takeup.text.English;
 import takeup.text.Plain;
 
 /** The night-before list: film in the bag, what is in the cameras, whether it is enough, and what to check. */
@@ -67,7 +68,7 @@ public final class NightBefore {
         enough.words()
                 .ifPresent(it -> all.add(new Section(
                         "Enough for the plan?",
-                        List.of(new Item(CommandContext.upper(it), enough.isShort() || !enough.kept())))));
+                        List.of(new Item(English.capitalised(it), enough.isShort() || !enough.kept())))));
         all.add(new Section("To check", checks(s)));
         return all;
     }
@@ -100,8 +101,7 @@ public final class NightBefore {
                                                     ? it.loadedAt()
                                                             .toLocalDate()
                                                             .toString()
-                                                    : DateTimeParser.clock(
-                                                            it.loadedAt().toLocalTime())))
+                                                    : ClockText.clock(it.loadedAt())))
                                     .orElse("no film"),
                     roll.isEmpty()));
         }
@@ -221,7 +221,7 @@ public final class NightBefore {
                         .and(
                                 "at",
                                 it.time().toLocalDate() + "T"
-                                        + DateTimeParser.clock(it.time().toLocalTime())
+                                        + ClockText.clock(it.time())
                                         + it.time().getOffset())));
         return Json.object()
                 .and(
@@ -245,7 +245,7 @@ public final class NightBefore {
                                         "advice",
                                         it.advice()
                                                 .name()
-                                                .toLowerCase(java.util.Locale.ROOT)
+                                                .toLowerCase(Locale.ROOT)
                                                 .replace('_', '-'))
                                 .and("text", it.line())))
                 .and(

@@ -1,5 +1,6 @@
 package takeup.report;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
-import takeup.command.CommandContext;
 import takeup.command.PlanCommand;
 import takeup.day.DayEvent;
 import takeup.day.Moment;
@@ -21,9 +21,10 @@ import takeup.day.Sun;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.prompt.DateTimeParser;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.text.ClockText;
+import takeup.text.English;
 
 /** The plan as a table: the moments in order of time, the sun's own moments among them, and what there is to say. */
 public final class PlanTable {
@@ -91,16 +92,15 @@ public final class PlanTable {
     }
 
     private static String when(LocalDateTime at, LocalDateTime now) {
-        return (at.toLocalDate().equals(now.toLocalDate()) ? "" : at.toLocalDate() + " ")
-                + DateTimeParser.clock(at.toLocalTime());
+        return (at.toLocalDate().equals(now.toLocalDate()) ? "" : at.toLocalDate() + " ") + ClockText.clock(at);
     }
 
     private static String in(LocalDateTime at, LocalDateTime now) {
-        long minutes = Math.floorDiv(java.time.Duration.between(now, at).getSeconds() + 59, 60);
+        long minutes = Math.floorDiv(Duration.between(now, at).getSeconds() + 59, 60);
         return minutes <= 0
                 ? "now"
                 : minutes < 24 * 60
-                        ? "in " + DateTimeParser.minutes(minutes)
+                        ? "in " + ClockText.minutes(minutes)
                         : "in " + (minutes / 60 / 24) + (minutes < 48 * 60 ? " day" : " days");
     }
 
@@ -119,10 +119,10 @@ public final class PlanTable {
     public static List<NightBefore.Item> remarks(ShootState s, OffsetDateTime now) {
         List<NightBefore.Item> all = new ArrayList<>();
         NextMoment.of(s, now)
-                .ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it.line()), it.isUrgent())));
+                .ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it.line()), it.isUrgent())));
         FilmBudget enough = FilmBudget.of(s, now);
-        enough.words().ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it), enough.isShort())));
-        NightBefore.paceWords(s, now).ifPresent(it -> all.add(new NightBefore.Item(CommandContext.upper(it), false)));
+        enough.words().ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), enough.isShort())));
+        NightBefore.paceWords(s, now).ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), false)));
         onOneRoll(s, now).forEach(it -> all.add(new NightBefore.Item(it, true)));
         return all;
     }

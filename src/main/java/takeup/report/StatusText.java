@@ -186,9 +186,8 @@ public final class StatusText {
             parts.add(pair);
         }
         setting.lens().ifPresent(it -> parts.add(it.name()));
-        parts.addAll(words(inHand).stream()
-                .map(it -> it.toLowerCase(java.util.Locale.ROOT))
-                .toList());
+        parts.addAll(
+                words(inHand).stream().map(it -> it.toLowerCase(Locale.ROOT)).toList());
         return String.join(", ", parts);
     }
 
@@ -203,10 +202,7 @@ public final class StatusText {
                             setting.filters().stream().map(Filter::name).toList()));
         }
         if (setting.extension().kind() != Extension.Kind.NONE) {
-            words.add(setting.extension()
-                    .toString()
-                    .toUpperCase(java.util.Locale.ROOT)
-                    .replace("MM", "mm"));
+            words.add(setting.extension().toString().toUpperCase(Locale.ROOT).replace("MM", "mm"));
         }
         if (setting.biasStops() != 0) {
             words.add("BIAS " + bias(setting.biasStops()));

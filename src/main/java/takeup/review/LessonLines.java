@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import takeup.exposure.Stops;
+import takeup.text.English;
+import takeup.text.Padding;
 import takeup.text.Plain;
 
 /** A lesson in words, and its verdicts as a plot of characters: what a photographer reads in the terminal. */
@@ -17,7 +19,7 @@ public final class LessonLines {
     /** All of it: counts, the plot, the findings. */
     public static List<String> of(Tally tally, Lesson lesson) {
         List<String> lines = new ArrayList<>();
-        lines.add(count(tally.judged(), "frame") + " judged on " + count(tally.rolls(), "roll")
+        lines.add(English.count(tally.judged(), "frame") + " judged on " + English.count(tally.rolls(), "roll")
                 + (tally.unknown() > 0 ? "; of " + tally.unknown() + " the log cannot tell the exposure" : ""));
         if (tally.usable() > 0) {
             lines.add("");
@@ -31,10 +33,6 @@ public final class LessonLines {
         findings(lesson).forEach(lines::add);
         lines.add("Verdicts are by the texture of the shadows; the brightness of a scan may be the lab's.");
         return lines;
-    }
-
-    private static String count(int number, String what) {
-        return number + " " + what + (number == 1 ? "" : "s");
     }
 
     /** What was found, a sentence each. */
@@ -67,7 +65,7 @@ public final class LessonLines {
         String alike = finding.alike().isEmpty()
                 ? ""
                 : " It may as well be " + String.join(" or ", finding.alike()) + ": the log cannot tell them apart.";
-        String frames = " (" + count(finding.frames(), "frame") + ")";
+        String frames = " (" + English.count(finding.frames(), "frame") + ")";
         return switch (finding.kind()) {
             case RATING ->
                 finding.name() + frames + ": consistently " + how + ": rate it at " + newIndex(finding) + "." + alike;
@@ -137,14 +135,11 @@ public final class LessonLines {
         tally.by(factor).forEach((name, counts) -> {
             int all = counts[0] + counts[1] + counts[2];
             Interval thin = Interval.share(counts[Density.THIN.ordinal()], all, Interval.CONFIDENCE);
-            lines.add(
-                    "  " + pad(factor.toString(), 8) + pad(name, 22) + pad(all + (all == 1 ? " frame" : " frames"), 12)
-                            + pad(counts[0] + " thin", 9) + pad(counts[1] + " good", 9) + pad(counts[2] + " dense", 10)
-                            + "thin " + Math.round(100 * thin.low()) + " to " + Math.round(100 * thin.high()) + " %");
+            lines.add("  " + Padding.cell(factor.toString(), 8) + Padding.cell(name, 22)
+                    + Padding.cell(English.count(all, "frame"), 12)
+                    + Padding.cell(counts[0] + " thin", 9) + Padding.cell(counts[1] + " good", 9)
+                    + Padding.cell(counts[2] + " dense", 10)
+                    + "thin " + Math.round(100 * thin.low()) + " to " + Math.round(100 * thin.high()) + " %");
         });
-    }
-
-    private static String pad(String text, int width) {
-        return text + " ".repeat(Math.max(1, width - text.length()));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.ClockText;
 
 /**
  * Digital files beside the frames of a roll that were taken at about the same time. A frame whose time is not known has
@@ -37,7 +38,7 @@ public record Anchors(List<Row> rows, int unknown, List<DigitalShot> apart) {
         public String words() {
             return afterSeconds == 0
                     ? "same second"
-                    : CameraClock.words(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
+                    : ClockText.seconds(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
         }
     }
 

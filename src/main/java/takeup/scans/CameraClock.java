@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import takeup.text.ClockText;
 
 /**
  * How far a digital camera's clock is off: 73 s slow, set against +02:00. Found once, by a photograph of the screen's
@@ -29,16 +30,8 @@ public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, 
 
     /** The clock in words: {@code 1 min 13 s slow}. */
     public String words() {
-        return behindSeconds == 0 ? "right" : words(Math.abs(behindSeconds)) + (behindSeconds > 0 ? " slow" : " fast");
-    }
-
-    /** So many seconds in words: {@code 2 h 3 min 1 s}. */
-    static String words(long seconds) {
-        long hours = seconds / 3600;
-        long minutes = seconds / 60 % 60;
-        return ((hours > 0 ? hours + " h " : "")
-                        + (minutes > 0 ? minutes + " min " : "")
-                        + (seconds % 60 > 0 || seconds == 0 ? seconds % 60 + " s" : ""))
-                .strip();
+        return behindSeconds == 0
+                ? "right"
+                : ClockText.seconds(Math.abs(behindSeconds)) + (behindSeconds > 0 ? " slow" : " fast");
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.roll.Frame;
+import takeup.text.English;
 
 /** Why scans and log differ, in sentences: what a photographer would want to hear before accepting. */
 final class FolderRemarks {
@@ -13,7 +14,7 @@ final class FolderRemarks {
         List<String> said = new ArrayList<>();
         int scans = it.scans().size();
         int frames = it.slots().stream().mapToInt(slot -> slot.frames().size()).sum();
-        String counts = scans + (scans == 1 ? " scan, " : " scans, ") + frames + " logged";
+        String counts = English.count(scans, "scan") + ", " + frames + " logged";
         List<Slot> missing = it.missing();
         List<Scan> extra = it.extra();
         if (how.layout() != Hypothesis.Layout.SINGLE) {
@@ -24,7 +25,8 @@ final class FolderRemarks {
         }
         if (how.isPiled()) {
             said.add(counts + ", the last one of the film a pile, very bright and flat: the film stopped there, and "
-                    + missing.size() + " further " + (missing.size() == 1 ? "frame lies" : "frames lie") + " on it");
+                    + missing.size() + " further " + English.agree(missing.size(), "frame lies", "frames lie")
+                    + " on it");
         } else if (!missing.isEmpty()) {
             missing(it, counts, missing, how, said);
         }
@@ -70,7 +72,7 @@ final class FolderRemarks {
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of(String.join(", ", names)
-                        + (names.size() == 1 ? " is the slate of " : " are slates of ")
+                        + English.agree(names.size(), " is the slate of ", " are slates of ")
                         + it.slots().get(0).roll());
     }
 
@@ -105,7 +107,7 @@ final class FolderRemarks {
             said.add(counts + ": nothing came back from frame " + missing.get(0).number()
                     + " on; the film ended there, or the lab left them out");
         } else {
-            said.add(counts + ": " + numbers(missing) + (missing.size() == 1 ? " has" : " have") + " no scan");
+            said.add(counts + ": " + numbers(missing) + English.agree(missing.size(), " has", " have") + " no scan");
         }
     }
 
@@ -121,7 +123,7 @@ final class FolderRemarks {
                                 ? "before the first logged frame, as 00 and 0 are"
                                 : "after the last logged frame, as 37 and 38 are"
                         : "that nobody logged";
-        said.add(counts + ": " + names + (extra.size() == 1 ? " is a frame " : " are frames ") + where);
+        said.add(counts + ": " + names + English.agree(extra.size(), " is a frame ", " are frames ") + where);
     }
 
     static String numbers(List<Slot> slots) {
@@ -134,6 +136,6 @@ final class FolderRemarks {
             }
             words.add(slots.get(from).number() + (i > from ? "-" + slots.get(i).number() : ""));
         }
-        return (slots.size() == 1 ? "frame " : "frames ") + String.join(", ", words);
+        return English.agree(slots.size(), "frame ", "frames ") + String.join(", ", words);
     }
 }

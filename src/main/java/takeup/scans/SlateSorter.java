@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import takeup.roll.RollId;
+import takeup.text.English;
 
 /**
  * A folder sorted by the slates in it: each names its film, so that films in one folder are told apart whatever the
@@ -137,7 +138,7 @@ final class SlateSorter {
                             false,
                             false,
                             0,
-                            List.of("by its " + (films.size() == 1 ? "slate" : "slates") + " this folder is of "
+                            List.of("by its " + English.agree(films.size(), "slate", "slates") + " this folder is of "
                                     + rolls)),
                     others,
                     strangers);

@@ -7,6 +7,7 @@ import takeup.report.DayEnd;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
 import takeup.session.Session;
+import takeup.text.Width;
 
 /** The views of the day: its plan with the sun's own moments, and the bag with the night-before list. */
 final class DayViews {

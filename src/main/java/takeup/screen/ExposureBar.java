@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 import takeup.history.ShootState;
 import takeup.report.StatusText;
@@ -92,7 +93,7 @@ record ExposureBar(double low, double high, double sum) {
         return grid.put(
                 column,
                 row,
-                isBeyond ? word.toUpperCase(java.util.Locale.ROOT) : word,
+                isBeyond ? word.toUpperCase(Locale.ROOT) : word,
                 isBeyond ? TextRole.CAUTION : TextRole.LABEL);
     }
 

@@ -5,6 +5,7 @@ import takeup.kit.FilmSize;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.Width;
 
 /**
  * The roll drawn as film: a bar for each frame, as high as the light that the shadows got between thin and dense, and

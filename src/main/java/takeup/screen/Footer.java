@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.text.Width;
 
 /**
  * The last line of the screen: keys that work now, and what each does. The views F2 to F5 are named one by one where

@@ -1,6 +1,7 @@
 package takeup.screen;
 
 import java.util.Arrays;
+import takeup.text.Width;
 
 /**
  * What the screen shows, as cells: {@code Grid.of(80, 24)}. Columns and rows count from 0, from the top left. A view

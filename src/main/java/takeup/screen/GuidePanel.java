@@ -6,6 +6,7 @@ import takeup.report.StatusText;
 import takeup.session.Guide;
 import takeup.session.PickList;
 import takeup.session.Session;
+import takeup.text.Width;
 
 /** The choices that stand where there is nothing to suggest yet, and the guide to the first frame beside them. */
 final class GuidePanel {

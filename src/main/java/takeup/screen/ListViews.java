@@ -9,6 +9,8 @@ import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.session.HelpList;
 import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
 
 /** The views that are lists: frames of the roll, help; and how a list is drawn. */
 final class ListViews {
@@ -66,7 +68,7 @@ final class ListViews {
             lines.addAll(Line.of(head, 0, grid.columns() - 2 * PromptBar.margin(grid), TextRole.STRONG));
             roll.counterChecks()
                     .forEach(it -> lines.add(new Line(
-                            "counter showed " + it.shown() + " at " + PromptBar.clock(it.at()) + ", the log came to "
+                            "counter showed " + it.shown() + " at " + ClockText.clock(it.at()) + ", the log came to "
                                     + it.expected(),
                             TextRole.CAUTION)));
             List<List<Warning>> warnings = FrameWarnings.of(
@@ -174,7 +176,7 @@ final class ListViews {
         grid.fill(0, TextRole.BAR);
         String right =
                 shoot.shown().roll().map(it -> StatusText.leftWords(it) + "  ").orElse("")
-                        + PromptBar.clock(shoot.now());
+                        + ClockText.clock(shoot.now());
         int margin = PromptBar.margin(grid);
         grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), TextRole.BAR);
         grid.put(grid.columns() - margin - Width.of(right), 0, right, TextRole.BAR);

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.LoadChecks;
@@ -25,7 +26,9 @@ import takeup.session.HelpList;
 import takeup.session.KeyHelp;
 import takeup.session.PickList;
 import takeup.session.Session;
+import takeup.text.ClockText;
 import takeup.text.Plain;
+import takeup.text.Width;
 
 /** The pieces that the views share: prompt, echo, footer, strip, and the words for frames and suggestions. */
 final class PromptBar {
@@ -137,7 +140,7 @@ final class PromptBar {
             String large = shoot.lastAnswer().tone() == Session.Tone.LARGE
                     ? shoot.shown()
                                     .camera()
-                                    .map(it -> it.name().toUpperCase(java.util.Locale.ROOT))
+                                    .map(it -> it.name().toUpperCase(Locale.ROOT))
                                     .orElse("")
                             + shoot.shown()
                                     .place()
@@ -379,7 +382,7 @@ final class PromptBar {
         int tight = withTime || details.isPresent() ? 0 : 1;
         words.append(Width.padLeft(Integer.toString(frame.number()), 3)).append(" ".repeat(2 - tight));
         if (withTime) {
-            words.append(frame.exposure().at().map(PromptBar::clock).orElse("  –  "))
+            words.append(frame.exposure().at().map(ClockText::clock).orElse("  –  "))
                     .append("  ");
         }
         String pair = Width.pad(setting.aperture().map(Object::toString).orElse("–"), 7 - tight)
@@ -421,14 +424,6 @@ final class PromptBar {
                         .append(") "));
         frame.note().ifPresent(words::append);
         return words.toString();
-    }
-
-    static String clock(java.time.OffsetDateTime at) {
-        return two(at.getHour()) + ":" + two(at.getMinute());
-    }
-
-    static String two(int number) {
-        return number < 10 ? "0" + number : Integer.toString(number);
     }
 
     /** The names of the columns of the suggestions. */

@@ -6,6 +6,7 @@ import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Plain;
+import takeup.text.Width;
 
 /**
  * All rolls, newest first: one line each where the words for the lab fit beside the rest, else with those words on the

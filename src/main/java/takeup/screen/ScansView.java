@@ -8,6 +8,7 @@ import takeup.review.ScanDesk;
 import takeup.review.ScanRow;
 import takeup.scans.Picture;
 import takeup.session.ScanKeys;
+import takeup.text.Width;
 
 /** Scans beside what was set and read: a list with the scan under the cursor large, or a contact sheet of them all. */
 public final class ScansView {

@@ -1,8 +1,10 @@
 package takeup.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import takeup.advice.NextMoment;
 import takeup.command.RatingCommand;
 import takeup.day.Timer;
@@ -18,6 +20,8 @@ import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.session.PickList;
 import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
 
 /** The shoot screen: one roll's state at a glance, what to set, and the prompt. */
 final class ShootView {
@@ -112,7 +116,7 @@ final class ShootView {
                 .orElse("");
         grid.fill(0, TextRole.BAR);
         grid.put(0, 0, Width.cut(head + film, columns - 6), TextRole.BAR);
-        grid.put(columns - 5, 0, PromptBar.clock(shoot.now()), TextRole.BAR);
+        grid.put(columns - 5, 0, ClockText.clock(shoot.now()), TextRole.BAR);
         boolean isNotSaved = PromptBar.isNotSaved(shoot);
         int bottom = rows - 5 - (isNotSaved ? 2 : PromptBar.warnings(grid, shoot, rows - 5) ? 1 : 0);
         if (isNotSaved) {
@@ -192,7 +196,7 @@ final class ShootView {
         row += row <= bottom ? GuidePanel.line(grid, shoot, row) : 0;
         for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
             String more = row == bottom && i < others.size() - 1 ? " · " + (others.size() - 1 - i) + " more" : "";
-            String fits = java.util.stream.Stream.of(others.get(i), briefly.get(i))
+            String fits = Stream.of(others.get(i), briefly.get(i))
                     .filter(it -> Width.of(it + more) <= columns)
                     .findFirst()
                     .orElse(briefest.get(i));
@@ -253,8 +257,8 @@ final class ShootView {
 
     /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */
     private List<String> others(int most) {
-        List<String> rest = new java.util.ArrayList<>(PromptBar.others(shoot));
-        List<String> lines = new java.util.ArrayList<>();
+        List<String> rest = new ArrayList<>(PromptBar.others(shoot));
+        List<String> lines = new ArrayList<>();
         while (!rest.isEmpty() && lines.size() < most) {
             boolean isLast = lines.size() == most - 1;
             String line = rest.remove(0);
@@ -285,7 +289,7 @@ final class ShootView {
                         .map(it -> it.id()
                                 + PromptBar.age(it, shoot).map(age -> " " + age).orElse("") + "  ")
                         .orElse("")
-                + PromptBar.clock(shoot.now());
+                + ClockText.clock(shoot.now());
         int room = columns - Width.of(right) - 2 - 2 * margin;
         grid.put(
                 margin,
@@ -328,7 +332,7 @@ final class ShootView {
 
     /** The words for all that stands or is not neutral. */
     private List<Word> words() {
-        List<Word> words = new java.util.ArrayList<>();
+        List<Word> words = new ArrayList<>();
         StatusText.standing(s, shoot.now()).forEach(it -> words.add(new Word(it.standing(), TextRole.CAUTION)));
         s.day()
                 .paper()

@@ -6,6 +6,8 @@ import takeup.roll.Roll;
 import takeup.scans.ShownClock;
 import takeup.scans.Slate;
 import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
 
 /** The slate over the whole screen, to be photographed as a frame; below it the prompt and the keys. */
 public final class SlateView {
@@ -25,8 +27,8 @@ public final class SlateView {
                     FOOT,
                     halves,
                     text,
-                    two(shoot.now().getHour()) + ":" + two(shoot.now().getMinute()),
-                    ":" + two(shoot.now().getSecond()));
+                    ClockText.clock(shoot.now()),
+                    ":" + ClockText.twoDigits(shoot.now().getSecond()));
         } else if (slate.isPresent()) {
             draw(grid, rows, FOOT, halves, slate.get());
         } else {
@@ -65,10 +67,6 @@ public final class SlateView {
                 slate.text(),
                 letters,
                 slate.roll().toString().substring(letters.length()));
-    }
-
-    private static String two(int number) {
-        return (number < 10 ? "0" : "") + number;
     }
 
     private static void draw(Grid grid, int rows, int foot, boolean halves, String text, String... lines) {

@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
 
@@ -24,7 +25,7 @@ final class ExitMessage {
     }
 
     private static boolean isQuit(String line) {
-        return line.strip().toLowerCase(java.util.Locale.ROOT).startsWith("quit");
+        return line.strip().toLowerCase(Locale.ROOT).startsWith("quit");
     }
 
     private static String saved(Session shoot) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import takeup.command.CommandContext;
 import takeup.command.CommandForms;
 import takeup.command.CommandTable;
+import takeup.text.English;
 
 /**
  * What help shows: the keys that work now, the words that do, then what cannot be done now under the reason for it. An
@@ -90,7 +90,7 @@ public record HelpList(String title, List<Section> sections) {
         CommandForms.of(word)
                 .forEach(it ->
                         forms.add(new Entry(it.typed(), it.means(), Optional.empty(), word.word(), Optional.empty())));
-        List<Section> sections = new ArrayList<>(List.of(new Section(CommandContext.upper(word.does()), forms)));
+        List<Section> sections = new ArrayList<>(List.of(new Section(English.capitalised(word.does()), forms)));
         whyNot.ifPresent(it -> sections.add(new Section("Not now: " + it, List.of())));
         return new HelpList("Help: " + word.word(), sections);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /**
  * A key and what it does: one table, read by the handling of keys, the footer, help and {@code takeup keys}.
@@ -247,7 +248,7 @@ record KeyBinding(
         return shoot -> Need.of(word, shoot);
     }
 
-    private static KeyBinding edit(Key key, String does, java.util.function.UnaryOperator<PromptLine> change) {
+    private static KeyBinding edit(Key key, String does, UnaryOperator<PromptLine> change) {
         return new KeyBinding(key, does, "", When.TYPED, EVERYWHERE, ALWAYS, it -> it.edit(change));
     }
 }

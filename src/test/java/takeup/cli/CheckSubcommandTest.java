@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -317,7 +318,7 @@ class CheckSubcommandTest {
     }
 
     private static String sealed(String front) {
-        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        CRC32C crc = new CRC32C();
         crc.update(front.getBytes(StandardCharsets.UTF_8));
         return front + ",\"crc\":\""
                 + Long.toHexString(crc.getValue() | 1L << 32).substring(1) + "\"}";

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,7 +66,7 @@ class ClassArchiveIT {
                     .findFirst()
                     .orElseThrow();
         }
-        try (java.util.zip.ZipFile file = new java.util.zip.ZipFile(zip.toFile());
+        try (ZipFile file = new ZipFile(zip.toFile());
                 Stream<Path> installed = Files.walk(home)) {
             List<String> packed = file.stream()
                     .filter(it -> !it.isDirectory())

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -282,8 +283,7 @@ class HostileFilesIT {
         try (Stream<Path> all = Files.walk(scratch.resolve(under))) {
             all.forEach(path -> {
                 try {
-                    var attributes = Files.readAttributes(
-                            path, java.nio.file.attribute.BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+                    var attributes = Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
                     String kind = attributes.isRegularFile()
                             ? "file"
                             : attributes.isDirectory() ? "folder" : attributes.isSymbolicLink() ? "link" : "other";

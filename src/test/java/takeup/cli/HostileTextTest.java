@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -346,8 +347,7 @@ class HostileTextTest {
                             && !it.equals(folder)
                             && !it.endsWith("roll.txt"))
                     .toList()) {
-                String mode =
-                        java.nio.file.attribute.PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+                String mode = PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
                 if (!mode.equals(Files.isDirectory(path) ? "rwx------" : "rw-------")) {
                     open.add(path + " " + mode);
                 }

@@ -3,6 +3,7 @@ package takeup.cli;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -51,6 +52,6 @@ class InsideScreenIT {
     }
 
     private static String hex(String text) {
-        return HexFormat.of().formatHex(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        return HexFormat.of().formatHex(text.getBytes(StandardCharsets.UTF_8));
     }
 }

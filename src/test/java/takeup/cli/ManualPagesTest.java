@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -126,7 +127,7 @@ class ManualPagesTest {
                     .find();
             if (!isCommand) {
                 assertTrue(
-                        !path.isEmpty() || word.startsWith("-") || word.equals(word.toUpperCase(java.util.Locale.ROOT)),
+                        !path.isEmpty() || word.startsWith("-") || word.equals(word.toUpperCase(Locale.ROOT)),
                         word + " is no command: " + words);
                 break;
             }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -238,10 +240,10 @@ class OrderCommandTest {
                                             disk.archive(),
                                             new Kit(new ProfileFiles(data.resolve("profiles"), DataFolder.profiles())))
                                     .situation(),
-                            Clock.of(java.util.Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(answers, errors, Map.of()),
                             false)
-                    .run(new java.io.ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
+                    .run(new ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
             check(run("new"), 1, "is writing in this folder");
         }
         check(run("new"), 0, "to know: R0002 is still in 35mm");

@@ -11,7 +11,10 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -82,7 +85,7 @@ class ReviewIT {
         assertEquals(before.size(), after.size());
         assertEquals(
                 1,
-                java.util.stream.IntStream.range(0, before.size())
+                IntStream.range(0, before.size())
                         .filter(it -> !before.get(it).equals(after.get(it)))
                         .count(),
                 "one line is another");
@@ -154,7 +157,7 @@ class ReviewIT {
 
     /** Classes of the libraries that only this part needs, as the virtual machine loads them. */
     private static List<String> loaded(String... command) {
-        List<String> line = new java.util.ArrayList<>(List.of(
+        List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xlog:class+load",
                 "-jar",
@@ -163,7 +166,7 @@ class ReviewIT {
                         .toString()));
         line.addAll(List.of(command));
         line.addAll(List.of("--data", "day"));
-        return Installed.run(Installed.process(scratch, java.util.Map.of(), line), "")
+        return Installed.run(Installed.process(scratch, Map.of(), line), "")
                 .out()
                 .lines()
                 .filter(it -> it.contains("com.adobe.")

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -187,7 +188,7 @@ class ScansIT {
         int count = 0;
         for (int i = 0; i < OVER.length; i++) {
             int frame = i + 1;
-            if (java.util.Arrays.stream(missing).noneMatch(it -> it == frame)) {
+            if (Arrays.stream(missing).noneMatch(it -> it == frame)) {
                 count++;
                 lab.scan(
                         "crew_" + (count < 10 ? "0" : "") + count + ".jpg",

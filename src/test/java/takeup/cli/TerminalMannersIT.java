@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -128,7 +129,7 @@ class TerminalMannersIT {
     private List<String> frames() {
         Installed.Ended printed = Installed.run(scratch, "frames\n", List.of("--data", "day", "line"));
         List<String> pairs = new ArrayList<>();
-        java.util.regex.Matcher frame = Pattern.compile("frames? (\\d+)(?: to (\\d+))?, (f/\\S+ [^;,.]+)")
+        Matcher frame = Pattern.compile("frames? (\\d+)(?: to (\\d+))?, (f/\\S+ [^;,.]+)")
                 .matcher(printed.out());
         while (frame.find()) {
             int many = frame.group(2) == null

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -45,8 +46,7 @@ class BagTest {
         assertEquals(12, bag.rolls("cn400", FilmSize.F120));
         assertEquals(0, bag.rolls("cn400", FilmSize.F135));
         assertEquals(
-                List.of(FRESH),
-                bag.filled().stream().map(java.util.Map.Entry::getKey).toList());
+                List.of(FRESH), bag.filled().stream().map(Map.Entry::getKey).toList());
         assertFalse(bag.carried().lots().containsKey(OLD), "a lot that is used up is forgotten overnight");
     }
 
@@ -54,7 +54,7 @@ class BagTest {
     void aRollInACameraKeepsItsLotUntilItIsFinished() {
         Bag bag = Bag.NONE.plus(OLD, 1).into(R1, OLD);
         assertEquals(OLD, bag.carried().loaded().get(R1));
-        assertEquals(java.util.Map.of(), bag.finished(R1).loaded());
+        assertEquals(Map.of(), bag.finished(R1).loaded());
     }
 
     /**

@@ -3,6 +3,7 @@ package takeup.day;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -89,8 +90,8 @@ class PlanTest {
 
     @Test
     void aShootOfYesterdayIsClosedButForANightThatGoesOn() {
-        ShootPlan job = ShootPlan.NONE.with(new ShootInfo(
-                "Regatta day", java.time.LocalDate.parse("2026-09-12"), Optional.empty(), Optional.empty()));
+        ShootPlan job = ShootPlan.NONE.with(
+                new ShootInfo("Regatta day", LocalDate.parse("2026-09-12"), Optional.empty(), Optional.empty()));
         assertEquals(
                 1,
                 job.carried(OffsetDateTime.parse("2026-09-13T05:59+02:00")).occasion().stream()

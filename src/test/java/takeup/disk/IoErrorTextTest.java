@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.io.IOException;
+import java.nio.channels.ClosedChannelException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
@@ -35,9 +36,7 @@ class IoErrorTextTest {
                 Arguments.of(new NotDirectoryException("/d/a"), "/d/a cannot be used (NotDirectoryException)"),
                 Arguments.of(new IOException("R0001.journal is no plain file"), "R0001.journal is no plain file"),
                 Arguments.of(new FileSystemException(null), "the file was closed (FileSystemException)"),
-                Arguments.of(
-                        new java.nio.channels.ClosedChannelException(),
-                        "the file was closed (ClosedChannelException)"));
+                Arguments.of(new ClosedChannelException(), "the file was closed (ClosedChannelException)"));
     }
 
     @ParameterizedTest(name = "{1}")
@@ -56,7 +55,7 @@ class IoErrorTextTest {
                 Arguments.of(new FileSystemException("/d/a", null, "Plus de place"), true),
                 Arguments.of(new FileSystemException("/d/a"), false),
                 Arguments.of(new AccessDeniedException("/d/a"), false),
-                Arguments.of(new java.nio.channels.ClosedChannelException(), false),
+                Arguments.of(new ClosedChannelException(), false),
                 Arguments.of(new IOException("Read-only file system"), false),
                 Arguments.of(new IOException("Input/output error"), false));
     }

@@ -2,6 +2,7 @@ package takeup.disk;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.ClosedChannelException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -147,7 +148,7 @@ public final class MemoryFileSystem implements FileSystem {
 
         private void use(String call) throws IOException {
             if (closed) {
-                throw new java.nio.channels.ClosedChannelException();
+                throw new ClosedChannelException();
             }
             fault.before(call, path);
         }

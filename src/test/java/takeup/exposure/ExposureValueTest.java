@@ -3,6 +3,7 @@ package takeup.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,8 +52,7 @@ class ExposureValueTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("ev_long_times")
     void inTheDarkTheTimeDoublesFromValueToValue(ReferenceTable.Row row) {
-        LightPath plain =
-                new LightPath(FilmSpeed.ISO_100, 0, 0, 0, new Reciprocity.None(java.util.OptionalDouble.empty()));
+        LightPath plain = new LightPath(FilmSpeed.ISO_100, 0, 0, 0, new Reciprocity.None(OptionalDouble.empty()));
         Aperture aperture = Scale.FULL.aperture(row.number("f_label")).orElseThrow();
         double seconds = plain.metered(new ExposureValue(row.number("ev100")), aperture);
         assertEquals(row.number("seconds"), seconds, 1e-9 * seconds);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -88,7 +89,7 @@ class LimitsTest {
     }
 
     private static List<Reciprocity.Point> points(double... pairs) {
-        List<Reciprocity.Point> points = new java.util.ArrayList<>();
+        List<Reciprocity.Point> points = new ArrayList<>();
         for (int i = 0; i < pairs.length; i += 2) {
             points.add(new Reciprocity.Point(pairs[i], pairs[i + 1]));
         }

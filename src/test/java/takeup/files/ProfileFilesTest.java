@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +34,7 @@ class ProfileFilesTest {
         labs = new LabFiles(folder.resolve("own/labs"), folder.resolve("shipped/labs"));
     }
 
-    private void put(String name, String text, java.nio.charset.Charset charset) throws IOException {
+    private void put(String name, String text, Charset charset) throws IOException {
         Files.write(folder.resolve(name), text.getBytes(charset));
     }
 

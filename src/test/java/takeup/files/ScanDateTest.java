@@ -10,6 +10,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -41,7 +42,7 @@ class ScanDateTest {
         Random random = new Random(3);
         byte[] whole = jpeg(tiff(false, "2026:10:01 09:30:00", "2026:10:02 10:00:00"));
         for (int i = 0; i < 300; i++) {
-            byte[] bytes = java.util.Arrays.copyOf(whole, 2 + random.nextInt(whole.length - 2));
+            byte[] bytes = Arrays.copyOf(whole, 2 + random.nextInt(whole.length - 2));
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
             assertDoesNotThrow(() -> of(bytes));
         }

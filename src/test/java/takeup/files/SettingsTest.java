@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,7 +132,7 @@ class SettingsTest {
         Random random = new Random(30);
         for (int i = 0; i < 60; i++) {
             byte[] bytes = ALL.getBytes(StandardCharsets.UTF_8);
-            byte[] broken = i < 30 ? java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length - 2)) : bytes;
+            byte[] broken = i < 30 ? Arrays.copyOf(bytes, random.nextInt(bytes.length - 2)) : bytes;
             if (i >= 30) {
                 broken[random.nextInt(broken.length)] = (byte) random.nextInt(256);
             }

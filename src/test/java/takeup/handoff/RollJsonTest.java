@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.IsoTime;
 
 /** A roll as other programs read it. */
 class RollJsonTest {
@@ -56,9 +58,7 @@ class RollJsonTest {
                 .then(
                         "15:11:00",
                         new RollEvent.Assigned(new Assignment(
-                                "Regatta day",
-                                java.time.LocalDate.parse("2026-09-13"),
-                                java.util.Optional.of("Harriet Ruder"))))
+                                "Regatta day", LocalDate.parse("2026-09-13"), Optional.of("Harriet Ruder"))))
                 .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
         check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");

@@ -5,11 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.disk.Folders;
@@ -95,9 +101,8 @@ class ArchiveTest {
         Folders.make(folder.resolve("rolls/open/R0001.journal"));
         check(R1, "R0001.journal:1: cannot be read: R0001.journal is no plain file");
         Path large = folder.resolve("rolls/open/R0002.journal");
-        try (java.nio.channels.FileChannel sparse = java.nio.channels.FileChannel.open(
-                large, java.nio.file.StandardOpenOption.CREATE_NEW, java.nio.file.StandardOpenOption.WRITE)) {
-            sparse.write(java.nio.ByteBuffer.wrap(new byte[1]), 1L << 30);
+        try (FileChannel sparse = FileChannel.open(large, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            sparse.write(ByteBuffer.wrap(new byte[1]), 1L << 30);
         }
         check(new RollId("R", 2), "R0002.journal:1: cannot be read: R0002.journal is larger than any journal can be");
     }
@@ -135,19 +140,19 @@ class ArchiveTest {
 
     @Test
     void readingADamagedFolderChangesNothingInIt() throws IOException {
-        byte[] torn = java.util.Arrays.copyOf(JournalLines.header(), 50);
+        byte[] torn = Arrays.copyOf(JournalLines.header(), 50);
         file("rolls/open/R0001.journal", torn);
         file("rolls/open/.R0002.journal.part", torn);
         Archive archive = new Archive(folder);
         archive.roll(R1);
         archive.openRolls();
         archive.dayOf(LocalDate.of(2026, 9, 12));
-        try (java.util.stream.Stream<Path> all = Files.walk(folder)) {
+        try (Stream<Path> all = Files.walk(folder)) {
             assertEquals(
                     List.of("R0001.journal", ".R0002.journal.part"),
                     all.filter(Files::isRegularFile)
                             .map(it -> it.getFileName().toString())
-                            .sorted(java.util.Comparator.reverseOrder())
+                            .sorted(Comparator.reverseOrder())
                             .toList());
         }
         org.junit.jupiter.api.Assertions.assertArrayEquals(

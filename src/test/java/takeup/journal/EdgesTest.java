@@ -15,10 +15,15 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,7 +99,7 @@ class EdgesTest {
         }
         assertEquals(2, new Archive(drive, FOLDER).roll(R1).records().size());
         byte[] rubbish = new byte[(16 << 20) - JournalLines.header().length - line(1).length - line(2).length];
-        java.util.Arrays.fill(rubbish, (byte) 'x');
+        Arrays.fill(rubbish, (byte) 'x');
         rubbish[rubbish.length - 1] = '\n';
         put(JournalLines.header(), line(1), rubbish);
         try (Writer writer = Writer.take(drive, FOLDER)) {
@@ -308,7 +313,7 @@ class EdgesTest {
         drive.put(mark, "2026-09-11".getBytes(StandardCharsets.US_ASCII));
         fails("read", 1, new IOException("Input/output error"));
         assertEquals(Optional.empty(), archive.wentBackTo());
-        assertEquals(Optional.of(java.time.LocalDate.of(2026, 9, 11)), archive.wentBackTo());
+        assertEquals(Optional.of(LocalDate.of(2026, 9, 11)), archive.wentBackTo());
         drive.delete(mark);
         drive.put(mark);
         assertEquals(Optional.empty(), archive.wentBackTo());
@@ -529,21 +534,18 @@ class EdgesTest {
                     new RollEvent.Added(
                             new Frame(
                                     3 + i,
-                                    java.util.OptionalInt.of(frame.loggedAs()),
+                                    OptionalInt.of(frame.loggedAs()),
                                     frame.kind(),
                                     frame.exposure(),
                                     frame.further(),
                                     frame.note()),
                             RollEvent.How.MOVED,
-                            java.util.OptionalInt.empty())));
+                            OptionalInt.empty())));
         }
         var unknown = Frame.of(9, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty());
-        from.add(new RollRecord(
-                89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, java.util.OptionalInt.empty())));
-        to.add(new RollRecord(
-                92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, java.util.OptionalInt.empty())));
-        List<InterruptedMove> found =
-                InterruptedMove.among(new java.util.TreeMap<>(java.util.Map.of(R1, from, new RollId("R", 2), to)));
+        from.add(new RollRecord(89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, OptionalInt.empty())));
+        to.add(new RollRecord(92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, OptionalInt.empty())));
+        List<InterruptedMove> found = InterruptedMove.among(new TreeMap<>(Map.of(R1, from, new RollId("R", 2), to)));
         assertEquals(
                 List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"),
                 found.stream().map(InterruptedMove::words).toList());
@@ -561,7 +563,7 @@ class EdgesTest {
             note(writer, 4, "four");
         }
         byte[] after = drive.read(JOURNAL);
-        assertArrayEquals(before, java.util.Arrays.copyOf(after, before.length));
+        assertArrayEquals(before, Arrays.copyOf(after, before.length));
         assertTrue(after.length > before.length);
     }
 }

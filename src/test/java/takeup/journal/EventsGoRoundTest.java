@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,7 +14,9 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +45,7 @@ class EventsGoRoundTest {
         DayEvent event = DayEventJson.event(Fields.of(JsonText.read(line)), () -> line);
         Day day = event.appliedTo(Day.FIRST);
         assertEquals("35", day.active().orElseThrow().camera());
-        assertEquals(java.util.Map.of(), day.timers());
+        assertEquals(Map.of(), day.timers());
         assertEquals(Set.of(), day.flashed());
         assertEquals(line, DayEventJson.text(event), "and is written again as it was");
     }
@@ -185,7 +188,7 @@ class EventsGoRoundTest {
      */
     @Test
     void theCrcIsTheOneOfIscsi() {
-        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        CRC32C crc = new CRC32C();
         crc.update(new byte[32]);
         assertEquals(0x8a9136aaL, crc.getValue());
         assertTrue(new String(JournalLines.sealed("{\"a\":1}"), StandardCharsets.US_ASCII)
@@ -193,7 +196,7 @@ class EventsGoRoundTest {
     }
 
     static byte[] concat(byte[]... parts) {
-        java.io.ByteArrayOutputStream all = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
         for (byte[] part : parts) {
             all.writeBytes(part);
         }

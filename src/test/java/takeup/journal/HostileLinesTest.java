@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -112,10 +114,9 @@ class HostileLinesTest {
             }
             Folders.replace(archive.open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
             Folders.replace(
-                    archive.day(java.time.LocalDate.of(2026, 9, 12)),
-                    EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
+                    archive.day(LocalDate.of(2026, 9, 12)), EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
             Archive.Opened<?> rolls = archive.roll(roll);
-            Archive.Opened<?> days = archive.dayOf(java.time.LocalDate.of(2026, 9, 12));
+            Archive.Opened<?> days = archive.dayOf(LocalDate.of(2026, 9, 12));
             understood += rolls.records().size() + days.records().size();
             refused += 100 - rolls.records().size() - days.records().size();
             assertTrue(
@@ -201,7 +202,7 @@ class HostileLinesTest {
     /** A line with a right CRC around bytes that are no text. */
     private static byte[] sealedBytes(String front, byte[] value) {
         byte[] body = EventsGoRoundTest.concat(bytes(front), value);
-        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        CRC32C crc = new CRC32C();
         crc.update(body);
         String hex = Long.toHexString(crc.getValue() | 1L << 32).substring(1);
         return EventsGoRoundTest.concat(body, bytes(JournalLines.CRC + hex + "\"}\n"));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -93,11 +94,11 @@ class LockTest {
     @Test
     void aFolderOfAnotherKindIsLockedTooAndFreeAgainOnceItIsClosed() throws IOException {
         Path lock = folder.resolve("orders/lock");
-        try (java.io.Closeable held = Folders.lock(lock)) {
+        try (Closeable held = Folders.lock(lock)) {
             assertEquals(
                     "another takeup (process " + ProcessHandle.current().pid() + ") is writing in this folder",
                     assertThrows(FolderInUse.class, () -> Folders.lock(lock)).getMessage());
-            assertTrue(java.nio.file.Files.exists(lock), held.toString());
+            assertTrue(Files.exists(lock), held.toString());
         }
         Folders.lock(lock).close();
     }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -244,7 +245,7 @@ class OthersHandsTest {
         assertEquals(
                 words.startsWith("Auf") ? "/d/a: " + words : words,
                 IoErrorText.words(IoErrorText.named(new FileSystemException("/d/a", null, says), room)));
-        java.nio.file.NoSuchFileException gone = new java.nio.file.NoSuchFileException("/d/a");
+        NoSuchFileException gone = new NoSuchFileException("/d/a");
         assertEquals(gone, IoErrorText.named(gone, 0));
         FileSystemException silent = new FileSystemException("/d/a");
         assertEquals(silent, IoErrorText.named(silent, 0));

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
 import takeup.command.CommandContext;
@@ -169,7 +170,7 @@ final class RegattaDay {
     static Map<String, List<Object>> read(FileSystem drive, List<String> problems) throws IOException {
         Archive archive = new Archive(drive, FOLDER);
         Map<String, List<Object>> all = new TreeMap<>();
-        Set<RollId> rolls = new java.util.TreeSet<>(archive.openRolls());
+        Set<RollId> rolls = new TreeSet<>(archive.openRolls());
         rolls.addAll(archive.finishedRolls());
         for (RollId id : rolls) {
             Archive.Opened<RollRecord> opened = archive.roll(id);

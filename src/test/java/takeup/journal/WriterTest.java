@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -16,6 +17,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -76,7 +78,7 @@ class WriterTest {
     void aJournalThatOthersLaidHandsOnIsWholeAgainAfterTheNextRecord(String what) throws IOException {
         Path path = open(R1);
         Path elsewhere = folder.resolve("elsewhere");
-        byte[] others = "not ours\n".getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+        byte[] others = "not ours\n".getBytes(StandardCharsets.US_ASCII);
         try (Writer writer = Writer.take(folder)) {
             notes(writer, R1, 1, 3);
             assertEquals(List.of(), writer.remarks());
@@ -155,7 +157,7 @@ class WriterTest {
             notes(writer, R1, 1, 2);
             whole = Files.readAllBytes(open(R1));
         }
-        int last = new String(whole, java.nio.charset.StandardCharsets.US_ASCII).lastIndexOf("{\"n\":2");
+        int last = new String(whole, StandardCharsets.US_ASCII).lastIndexOf("{\"n\":2");
         for (int length = last + 1; length < whole.length - 1; length++) {
             Files.write(open(R1), Arrays.copyOf(whole, length));
             try (Writer writer = Writer.take(folder)) {
@@ -180,8 +182,7 @@ class WriterTest {
             Files.write(
                     open(R1),
                     EventsGoRoundTest.concat(
-                            Arrays.copyOf(whole, whole.length - 1),
-                            instead.getBytes(java.nio.charset.StandardCharsets.US_ASCII)));
+                            Arrays.copyOf(whole, whole.length - 1), instead.getBytes(StandardCharsets.US_ASCII)));
             try (Writer writer = Writer.take(folder)) {
                 note(writer, R1, 3);
             }
@@ -220,7 +221,7 @@ class WriterTest {
             notes(writer, R1, 1, 3);
         }
         byte[] bytes = Files.readAllBytes(open(R1));
-        int at = new String(bytes, java.nio.charset.StandardCharsets.US_ASCII).indexOf("record 2");
+        int at = new String(bytes, StandardCharsets.US_ASCII).indexOf("record 2");
         bytes[at] = 'R';
         Files.write(open(R1), bytes);
         try (Writer writer = Writer.take(folder)) {
@@ -244,7 +245,7 @@ class WriterTest {
                 JournalLines.sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":2}"),
                 JournalLines.of(1, 1, AT, "{\"event\":\"note\",\"words\":\"record 1\"}"),
                 JournalLines.of(2, 2, AT, "{\"event\":\"slate\"}"),
-                "{\"n\":3".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+                "{\"n\":3".getBytes(StandardCharsets.US_ASCII));
         Folders.make(open(R1).getParent());
         Files.write(open(R1), later);
         try (Writer writer = Writer.take(folder)) {
@@ -287,7 +288,7 @@ class WriterTest {
     private static Writer.Batch moved() {
         Writer.Batch batch = new Writer.Batch(9, AT);
         batch.add(R2, new RollEvent.Noted("moved here"));
-        batch.add(R1, new RollEvent.Dropped(3, 3, java.util.Optional.of(R2)));
+        batch.add(R1, new RollEvent.Dropped(3, 3, Optional.of(R2)));
         batch.add(new DayEvent.Quieted(Warning.Code.SUN));
         return batch;
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -95,14 +96,7 @@ class ExposureWarningsTest {
         double focal = row.number("focal_mm");
         assertEquals(row.number("limit_s"), frame.handHeldLimit(focal), 1e-4 * row.number("limit_s"));
         Camera camera = new Camera(
-                "box",
-                "Boathouse box",
-                frame,
-                java.util.Map.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
+                "box", "Boathouse box", frame, Map.of(), List.of(), Optional.empty(), Optional.empty(), List.of());
         ExposureTime fast = Scale.FULL.time(row.number("next_faster_full_stop")).orElseThrow();
         ExposureTime slow = Scale.FULL.times().get(Scale.FULL.times().indexOf(fast) - 1);
         assertEquals(List.of(), ofTime(fast, camera, focal, false, false));
@@ -201,7 +195,7 @@ class ExposureWarningsTest {
                 "box",
                 "Boathouse box",
                 FrameSize.SMALL,
-                java.util.Map.of(),
+                Map.of(),
                 List.of(),
                 Optional.of(Shutter.between(1, 1 / 500.0, Scale.FULL, false)),
                 Optional.empty(),

@@ -2,6 +2,7 @@ package takeup.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -165,7 +166,7 @@ class RingsTest {
     /** A dial of one mark and bulb: half a stop past the mark the watch takes over (contract, 2.1, half a step). */
     @Test
     void aDialOfOneMarkCountsHalfAStop() {
-        Shutter box = Shutter.of(java.util.List.of(1 / 30.0), true);
+        Shutter box = Shutter.of(List.of(1 / 30.0), true);
         assertEquals("1/30", box.nearest(0.044, true).toString());
         assertEquals("1/2", box.nearest(0.45, true).toString());
     }

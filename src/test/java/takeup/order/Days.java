@@ -2,7 +2,9 @@ package takeup.order;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 
@@ -141,7 +143,7 @@ final class Days {
         text.chars()
                 .forEach(c -> json.append(
                         c < ' ' || c == '"' || c == '\\'
-                                ? "\\u" + String.format(java.util.Locale.ROOT, "%04x", c)
+                                ? "\\u" + String.format(Locale.ROOT, "%04x", c)
                                 : Character.toString(c)));
         return json.append('"').toString();
     }
@@ -173,7 +175,7 @@ final class Days {
                 roll.frames.add(frame(
                         random.nextInt(40) - 1,
                         any(random, List.of("exposed", "blank", "unlogged", "lost", "slate")),
-                        any(random, java.util.Arrays.asList("15:12", "16:40", null)),
+                        any(random, Arrays.asList("15:12", "16:40", null)),
                         quoted(any(random, NASTY)),
                         any(random, List.of("null", "-1", "1", "0.04", "-7.5"))));
             }

@@ -14,6 +14,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -68,7 +70,7 @@ class OrderFilesTest {
                     OrderText.of(order),
                     OrderCsv.of(order).replace("\r\n", "\n"),
                     body(OrderHtml.of(order, "A4", rolls, true)))) {
-                java.util.regex.Matcher bare = BARE.matcher(paper);
+                Matcher bare = BARE.matcher(paper);
                 assertFalse(bare.find(), () -> "a bare " + bare.group() + " in " + paper);
                 assertTrue(paper.chars().allMatch(it -> it == '\n' || it >= ' ' && it != 0x7f && it != 0x202e), paper);
             }
@@ -108,7 +110,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 false,
                 Wishes.NONE,
                 List.of(roll.read()),
@@ -131,7 +133,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 lab,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 false,
                 Wishes.NONE,
                 List.of(roll.read()),
@@ -160,7 +162,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                java.util.Optional.empty(),
+                Optional.empty(),
                 false,
                 Wishes.NONE,
                 List.of(roll.read()),

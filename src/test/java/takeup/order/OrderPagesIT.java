@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -86,7 +87,7 @@ class OrderPagesIT {
                 Pattern.compile("/Type\\s*/Page\\b").matcher(printed).results().count(),
                 "sheet, labels, frames");
         // Sheets of 210 x 297 mm and 8.5 x 11 in, in points of 1/72 in, to a whole point.
-        java.util.regex.Matcher box =
+        Matcher box =
                 Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)").matcher(printed);
         assertTrue(box.find());
         assertEquals(

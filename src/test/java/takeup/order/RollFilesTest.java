@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -115,8 +116,7 @@ class RollFilesTest {
         assertTrue(text.contains(right), right);
         String why = assertThrows(
                         Unreadable.class,
-                        () -> ExposedRoll.of(
-                                "R0007.json", text.replaceFirst(java.util.regex.Pattern.quote(right), wrong)))
+                        () -> ExposedRoll.of("R0007.json", text.replaceFirst(Pattern.quote(right), wrong)))
                 .getMessage();
         assertTrue(
                 why.startsWith("R0007.json:")

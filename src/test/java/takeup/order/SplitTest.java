@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
@@ -32,11 +33,9 @@ class SplitTest {
         List<String> moments = new ArrayList<>();
         for (int at = 0; at < 20; at++) {
             rolls.add(Days.roll("R" + (1000 + at))
-                    .at(
-                            String.format(java.util.Locale.ROOT, "%02d:30", at),
-                            String.format(java.util.Locale.ROOT, "%02d:30", at + 1))
+                    .at(String.format(Locale.ROOT, "%02d:30", at), String.format(Locale.ROOT, "%02d:30", at + 1))
                     .read());
-            moments.add(String.format(java.util.Locale.ROOT, "%02d:25-%02d:35", at + 1, at + 1));
+            moments.add(String.format(Locale.ROOT, "%02d:25-%02d:35", at + 1, at + 1));
         }
         Split split = Split.byMoments(
                 rolls,

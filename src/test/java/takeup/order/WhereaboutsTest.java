@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Where each roll is, and what is due. The shipped lab keeps scans for 30 days and wants film within 14. */
@@ -93,7 +94,7 @@ class WhereaboutsTest {
     @Test
     void exposedRollsThatWaitTooLongAreNamedTogether() {
         Whereabouts where = new Whereabouts(List.of(MADE));
-        Map<String, LocalDate> finished = new java.util.TreeMap<>(
+        Map<String, LocalDate> finished = new TreeMap<>(
                 Map.of("R0001", day("2026-09-01"), "R0007", day("2026-09-01"), "R0008", day("2026-09-12")));
         assertEquals(
                 Optional.of("exposed and in no order: R0007 for 15 days; exposed film fades with time and heat, so "

@@ -3,6 +3,7 @@ package takeup.review;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -83,6 +84,6 @@ class IntervalTest {
                 "bw400 rated 400",
                 20,
                 new Interval(stops, stops, stops),
-                java.util.List.of());
+                List.of());
     }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.roll.RollId;
+import takeup.text.ClockText;
 
 /** How far a digital camera's clock is off, and what that makes of its files' times. */
 class AnchorsTest {
@@ -70,10 +71,10 @@ class AnchorsTest {
         assertEquals(
                 List.of("0 s", "59 s", "1 min", "2 h 3 s", "25 h 1 min"),
                 List.of(
-                        CameraClock.words(0),
-                        CameraClock.words(59),
-                        CameraClock.words(60),
-                        CameraClock.words(7203),
-                        CameraClock.words(90_060)));
+                        ClockText.seconds(0),
+                        ClockText.seconds(59),
+                        ClockText.seconds(60),
+                        ClockText.seconds(7203),
+                        ClockText.seconds(90_060)));
     }
 }

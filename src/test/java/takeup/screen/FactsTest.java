@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -286,7 +287,7 @@ class FactsTest {
             String text =
                     Screen.render(day.press(Key.Name.F1).shoot(), 120, 200).text();
             for (KeyHelp key : KeyHelp.all()) {
-                boolean isHere = key.pages().contains(page.name().toLowerCase(java.util.Locale.ROOT));
+                boolean isHere = key.pages().contains(page.name().toLowerCase(Locale.ROOT));
                 assertEquals(
                         isHere,
                         text.lines()

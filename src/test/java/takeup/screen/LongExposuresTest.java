@@ -3,6 +3,7 @@ package takeup.screen;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.OffsetDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,7 +44,7 @@ class LongExposuresTest {
     void theTimerStandsLargeWithItsEnd(int columns, int rows) {
         Playing day = Playing.medium("set 8 b30s", "time").pass(12_000);
         day.send(new Message.Ticked(
-                java.time.OffsetDateTime.parse("2026-09-12T15:00:00+02:00").plusMinutes(2), 200_000));
+                OffsetDateTime.parse("2026-09-12T15:00:00+02:00").plusMinutes(2), 200_000));
         String text = text(day, columns, rows);
         assertTrue(text.contains("CLOSE: 30s are over"), text);
         Playing fresh = Playing.medium("set 8 b30s", "time");

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import takeup.report.StatusText;
 import takeup.session.Message;
 import takeup.session.Session;
+import takeup.text.Width;
 
 /** Whatever the terminal's size and the moment of the day: a whole picture, and the frames that are left. */
 @Tag("slow")

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -221,7 +223,7 @@ class ThemeTest {
         assertEquals(21, Contrast.of(0xffffff, 0x000000), 1e-9);
         assertTrue(Contrast.of(0x767676, 0xffffff) >= 4.5 && Contrast.of(0x777777, 0xffffff) < 4.5);
         for (ThemeSample sample : ThemeSample.of(theme("dark"))) {
-            Style style = theme("dark").style(TextRole.valueOf(sample.look().toUpperCase(java.util.Locale.ROOT)));
+            Style style = theme("dark").style(TextRole.valueOf(sample.look().toUpperCase(Locale.ROOT)));
             assertEquals(
                     contrast(style.foreground().value(), style.background().value()),
                     sample.contrast().orElseThrow(),
@@ -233,8 +235,8 @@ class ThemeTest {
     void theSamplesSayTheSameInEveryTheme() {
         List<String> said = new ArrayList<>();
         for (String name : Theme.names()) {
-            String painted = String.join(
-                    "\n", ThemeSample.painted(theme(name), java.util.Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
+            String painted =
+                    String.join("\n", ThemeSample.painted(theme(name), Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
             assertTrue(painted.contains("\u001b["), "nothing is painted");
             said.add(painted.replaceAll("\u001b\\[[0-9;]*m", "").replaceAll(" +(\n|$)", "$1"));
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -80,8 +81,8 @@ class CompletionTest {
             """)
     void aNoteOfTheDayIsCompletedAsFarAsItIsClear(String typed, String completed) {
         assertEquals(
-                completed.toLowerCase(java.util.Locale.ROOT),
-                noted().type(typed).press(Key.Name.TAB).prompt().toLowerCase(java.util.Locale.ROOT));
+                completed.toLowerCase(Locale.ROOT),
+                noted().type(typed).press(Key.Name.TAB).prompt().toLowerCase(Locale.ROOT));
     }
 
     @Test

@@ -1,5 +1,7 @@
 package takeup.session;
 
+import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -127,7 +129,7 @@ public final class Playing {
                 found.add(new JournalStep(step.step(), step.at(), entries));
             }
         }
-        Optional<java.time.LocalDate> date = written.isEmpty()
+        Optional<LocalDate> date = written.isEmpty()
                 ? Optional.empty()
                 : Optional.of(written.get(written.size() - 1).at().toLocalDate());
         shoot = Session.begin(
@@ -223,7 +225,7 @@ public final class Playing {
     }
 
     /** The clock is set, and no time goes by. */
-    public Playing clockMoved(java.time.Duration by) {
+    public Playing clockMoved(Duration by) {
         now = now.plus(by);
         return send(new Message.Ticked(now, ticks));
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -251,7 +252,7 @@ class PromptLineTest {
     void aLargePasteLogsNothingOnAnyPage(Session.Page page) {
         Playing day = Playing.medium("4 125");
         day.press(Playing.keyTo(page));
-        java.util.Random random = new java.util.Random(10);
+        Random random = new Random(10);
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 10_000; i++) {
             text.append(random.nextInt(40) == 0 ? '\n' : (char) (' ' + random.nextInt(95)));

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

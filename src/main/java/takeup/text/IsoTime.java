@@ -1,4 +1,4 @@
-package takeup.handoff;
+package takeup.text;
 
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
@@ -10,15 +10,7 @@ public final class IsoTime {
     /** The time with its seconds, also where they are 00, and without parts of a second. */
     public static String of(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.SECONDS);
-        return whole.toLocalDate() + "T" + clock(whole) + ":" + two(whole.getSecond()) + whole.getOffset();
-    }
-
-    /** The time of day without seconds: {@code 15:10}. */
-    static String clock(OffsetDateTime at) {
-        return two(at.getHour()) + ":" + two(at.getMinute());
-    }
-
-    private static String two(int number) {
-        return (number < 10 ? "0" : "") + number;
+        return whole.toLocalDate() + "T" + ClockText.clock(whole) + ":" + ClockText.twoDigits(whole.getSecond())
+                + whole.getOffset();
     }
 }

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.text;
 
 /** How many columns a text takes on the screen: 4 for {@code f/11}, 2 for one Chinese character. */
 public final class Width {
@@ -25,9 +25,9 @@ public final class Width {
 
     private Width() {}
 
-    /** Columns that the text takes once it is {@link Visible}; marks that sit on a letter take none. */
+    /** Columns that the text takes with nothing {@link Hidden} in it; marks that sit on a letter take none. */
     public static int of(String text) {
-        String seen = Visible.of(text);
+        String seen = Hidden.shown(text);
         int columns = 0;
         for (int at = 0; at < seen.length(); at += Character.charCount(seen.codePointAt(at))) {
             columns += of(seen.codePointAt(at));
@@ -36,7 +36,7 @@ public final class Width {
     }
 
     /** Columns of one character that is fit to be shown: 0, 1 or 2. */
-    static int of(int point) {
+    public static int of(int point) {
         if (point < 0x300) {
             return 1;
         }
@@ -66,9 +66,12 @@ public final class Width {
         return false;
     }
 
-    /** The text made {@link Visible} and, where it takes more columns than these, cut with … as its last sign. */
+    /**
+     * The text with nothing {@link Hidden} in it and, where it takes more columns than these, cut with … as its last
+     * sign.
+     */
     public static String cut(String text, int columns) {
-        String seen = Visible.of(text);
+        String seen = Hidden.shown(text);
         if (of(seen) <= columns) {
             return seen;
         }
