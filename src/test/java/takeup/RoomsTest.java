@@ -55,7 +55,8 @@ class RoomsTest {
             Map.entry("session", Set.of("command")),
             Map.entry("screen", Set.of("session")),
             Map.entry("terminal", Set.of("screen")),
-            Map.entry("files", Set.of("terminal", "journal", "handoff", "order")),
+            Map.entry("console", Set.of("terminal", "journal")),
+            Map.entry("files", Set.of("console", "handoff", "order")),
             Map.entry("shell", Set.of("files")),
             Map.entry("cli", Set.of("shell")));
 
@@ -66,10 +67,6 @@ class RoomsTest {
             "advice.FilmBudget -> command.BagCommand",
             "advice.NextMoment -> report.StatusText",
             "advice.TimedWarnings -> command.Outcome",
-            "files.CameraClocks -> cli.Subcommands",
-            "files.DataFolder -> cli.Subcommands",
-            "files.SidecarFiles -> cli.Console",
-            "files.SidecarFiles -> cli.Subcommands",
             "history.ClockShiftNotes -> command.CommandContext",
             "report.DayEnd -> command.BagCommand",
             "report.DayEnd -> command.CommandContext",
@@ -82,7 +79,6 @@ class RoomsTest {
             "report.PlanTable -> command.PlanCommand",
             "report.StatusText -> command.RatingCommand",
             "shell.CompletionKinds -> cli.CompletionSubcommand",
-            "shell.CompletionKinds -> cli.Subcommands",
             "knot in command",
             "knot in session",
             "knot in cli",
@@ -277,20 +273,20 @@ class RoomsTest {
     }
 
     @Test
-    void onlyCliWritesToStandardOutputAndError() {
+    void onlyCliAndConsoleWriteToStandardOutputAndError() {
         check(noClasses()
                 .that()
-                .resideOutsideOfPackage("takeup.cli..")
+                .resideOutsideOfPackages("takeup.cli..", "takeup.console..")
                 .should()
                 .accessTargetWhere(
                         target("System.out or System.err is used", it -> is(it, "java.lang.System", "out", "err"))));
     }
 
     @Test
-    void onlyCliReadsTheClock() {
+    void onlyTheEdgeReadsTheClock() {
         check(noClasses()
                 .that()
-                .resideOutsideOfPackages("takeup.cli..", "takeup.files..")
+                .resideOutsideOfPackages("takeup.cli..", "takeup.console..", "takeup.files..")
                 .should()
                 .accessTargetWhere(target(
                         "the clock is read",
@@ -314,7 +310,7 @@ class RoomsTest {
     void thePureRoomsDoNotCountElapsedTime() {
         check(noClasses()
                 .that()
-                .resideOutsideOfPackages("takeup.cli..", "takeup.files..", "takeup.terminal..")
+                .resideOutsideOfPackages("takeup.cli..", "takeup.console..", "takeup.files..", "takeup.terminal..")
                 .should()
                 .accessTargetWhere(target("System.nanoTime is read", it -> is(it, "java.lang.System", "nanoTime"))));
     }

@@ -2,6 +2,7 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.console.CommandFailed;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Camera;
@@ -20,8 +21,7 @@ final class CameraSubcommand {
 
     int run(String key, boolean json) {
         Kit kit = commands.kit();
-        Camera camera =
-                kit.camera(key).orElseThrow(() -> new Subcommands.CommandFailed(2, kit.whyNot(Kit.Sort.CAMERAS, key)));
+        Camera camera = kit.camera(key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(Kit.Sort.CAMERAS, key)));
         kit.problems(Kit.Sort.CAMERAS, key).forEach(commands.out()::error);
         if (json) {
             commands.out().raw(JsonText.pretty(ProfileJson.of(camera).and("key", camera.key())));

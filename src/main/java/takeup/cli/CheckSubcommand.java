@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
 import takeup.files.LabFiles;
@@ -95,7 +96,7 @@ final class CheckSubcommand {
         problems.addAll(Settings.of(folder).problems());
         try {
             CameraClocks.of(folder);
-        } catch (IOException | Subcommands.CommandFailed e) {
+        } catch (IOException | CommandFailed e) {
             problems.add(e.getMessage());
         }
         problems.addAll(new Kit(ProfileFiles.of(folder)).allProblems());

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
 import takeup.shell.BashCompletion;
 import takeup.shell.CompletionKinds;
 import takeup.shell.FishCompletion;
@@ -44,7 +45,7 @@ public final class CompletionSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if ((shell == null) == (words == null)) {
-            throw new Subcommands.CommandFailed(2, "name a shell: " + String.join(", ", SHELLS));
+            throw new CommandFailed(2, "name a shell: " + String.join(", ", SHELLS));
         }
         if (words != null) {
             CompletionKinds.words(words, commands.folder()).forEach(commands.out()::line);
@@ -58,7 +59,7 @@ public final class CompletionSubcommand implements Callable<Integer> {
                             case "zsh" -> new ZshCompletion(tree).script();
                             case "fish" -> new FishCompletion(tree).script();
                             default ->
-                                throw new Subcommands.CommandFailed(
+                                throw new CommandFailed(
                                         2,
                                         shell + " is no shell known here: " + String.join(", ", SHELLS)
                                                 + Nearest.question(shell, SHELLS));

@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
@@ -64,7 +65,7 @@ final class DayEndSubcommand implements Callable<Integer> {
                     : Optional.of(
                             DayEnd.held(rolls, Optional.of(commands.settings().writer())));
         } catch (IllegalArgumentException e) {
-            throw new Subcommands.CommandFailed(2, e.getMessage());
+            throw new CommandFailed(2, e.getMessage());
         }
         OffsetDateTime now = Subcommands.clock(clock).now();
         ShootState s = read(now);

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.ProcessEnvironment;
 import takeup.files.ProfileFiles;

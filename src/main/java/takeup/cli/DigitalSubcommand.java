@@ -20,6 +20,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
 import takeup.files.ExifFile;
@@ -79,15 +81,15 @@ final class DigitalSubcommand implements Callable<Integer> {
     public Integer call() throws IOException {
         if (clock != null) {
             if (roll != null || json) {
-                throw new Subcommands.CommandFailed(2, "--clock stands without a roll");
+                throw new CommandFailed(2, "--clock stands without a roll");
             }
             return set();
         }
         if (shows != null) {
-            throw new Subcommands.CommandFailed(2, "--shows goes with --clock");
+            throw new CommandFailed(2, "--shows goes with --clock");
         }
         if (roll == null || folder == null) {
-            throw new Subcommands.CommandFailed(2, "takeup digital takes a roll and a folder, or --clock and a file");
+            throw new CommandFailed(2, "takeup digital takes a roll and a folder, or --clock and a file");
         }
         Roll found = new RollsSubcommand(commands).found(roll);
         Path path = ScansSubcommand.folder(folder);
@@ -107,16 +109,16 @@ final class DigitalSubcommand implements Callable<Integer> {
     private int set() throws IOException {
         Path path = Path.of(clock);
         if (!Files.isRegularFile(path)) {
-            throw new Subcommands.CommandFailed(1, clock + " is no file");
+            throw new CommandFailed(1, clock + " is no file");
         }
         DigitalShot picture = ExifFile.of(path, clock)
-                .orElseThrow(() -> new Subcommands.CommandFailed(
+                .orElseThrow(() -> new CommandFailed(
                         1, clock + " does not say when it was taken: use the file as it comes from the camera"));
         OffsetDateTime shown = shows != null
                 ? typed(picture)
                 : ScanFolder.clock(path)
                         .map(ShownClock::at)
-                        .orElseThrow(() -> new Subcommands.CommandFailed(
+                        .orElseThrow(() -> new CommandFailed(
                                 1, "no clock could be read on " + clock + ": say what it shows, --shows 15:04:05"));
         CameraClock found = CameraClock.of(picture, shown);
         CameraClocks.keep(commands.archive(), found);
@@ -149,7 +151,7 @@ final class DigitalSubcommand implements Callable<Integer> {
             }
             return best;
         } catch (DateTimeException e) {
-            throw new Subcommands.CommandFailed(2, shows + " is no time of day: --shows 15:04:05");
+            throw new CommandFailed(2, shows + " is no time of day: --shows 15:04:05");
         }
     }
 

@@ -2,6 +2,7 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.console.CommandFailed;
 import takeup.roll.Roll;
 
 /** Frames as they are named in an option: {@code 3-5,9}. */
@@ -16,12 +17,12 @@ final class FrameNumbers {
             int from = number(dash < 0 ? part : part.substring(0, dash));
             int to = dash < 0 ? from : number(part.substring(dash + 1));
             if (from < 0 || to < from || to - from > 250) {
-                throw new Subcommands.CommandFailed(2, part + " names no frames: 3, or 3-5, or 3-5,9");
+                throw new CommandFailed(2, part + " names no frames: 3, or 3-5, or 3-5,9");
             }
             for (int number = from; number <= to; number++) {
                 int at = roll.indexOf(number);
                 if (at < 0) {
-                    throw new Subcommands.CommandFailed(2, "there is no frame " + number + " on " + roll.id());
+                    throw new CommandFailed(2, "there is no frame " + number + " on " + roll.id());
                 }
                 places.add(at);
             }

@@ -3,6 +3,7 @@ package takeup.cli;
 import java.util.List;
 import java.util.Optional;
 import takeup.command.CommandTable;
+import takeup.console.Console;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.session.KeyHelp;

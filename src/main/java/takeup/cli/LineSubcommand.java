@@ -13,6 +13,8 @@ import java.util.Locale;
 import java.util.Optional;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.files.StartupState;

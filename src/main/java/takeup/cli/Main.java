@@ -5,6 +5,8 @@ import java.io.FileOutputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.files.DataFolder;
 import takeup.files.ProcessEnvironment;
 import takeup.files.Settings;
@@ -32,9 +34,9 @@ public final class Main {
         } catch (InvalidPathException e) {
             out.error(Subcommands.noPath(e));
             status = 2;
-        } catch (Subcommands.CommandFailed e) {
+        } catch (CommandFailed e) {
             out.error(e.getMessage());
-            status = e.status;
+            status = e.status();
         }
         return status == 0 && out.failed() ? 1 : status;
     }

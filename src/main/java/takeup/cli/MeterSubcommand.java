@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.command.MeterQuery;
+import takeup.console.Clock;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
@@ -36,7 +39,7 @@ final class MeterSubcommand {
             answer = MeterQuery.answer(
                     situation, options(), Clock.of(Optional.empty()).now());
         } catch (MeterQuery.Unclear e) {
-            throw new Subcommands.CommandFailed(2, e.getMessage());
+            throw new CommandFailed(2, e.getMessage());
         }
         remarks(situation.kit(), answer.asking());
         if (asked.json) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.console.CommandFailed;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
@@ -56,14 +57,14 @@ final class NewProfile {
         String key = typed.toLowerCase(Locale.ROOT);
         if (!ProfileReader.isKey(key)
                 || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
-            throw new Subcommands.CommandFailed(2, typed + " is no key: letters, digits, - and _, and no film size");
+            throw new CommandFailed(2, typed + " is no key: letters, digits, - and _, and no film size");
         }
         Path path = commands.folder()
                 .resolve("profiles")
                 .resolve(sort.name().toLowerCase(Locale.ROOT))
                 .resolve(key + ".json");
         if (Files.exists(path)) {
-            throw new Subcommands.CommandFailed(1, path + " is there already and is not touched");
+            throw new CommandFailed(1, path + " is there already and is not touched");
         }
         String text = like.isPresent()
                 ? copy(sort, like.get())
@@ -77,7 +78,7 @@ final class NewProfile {
                             .resolve(key + ".json"),
                     text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1, "the data folder " + commands.folder() + " cannot be used: " + IoErrorText.words(e));
         }
         commands.out()
@@ -91,7 +92,6 @@ final class NewProfile {
         return shelf.file(sort, like.toLowerCase(Locale.ROOT))
                 .filter(it -> it.problem().isEmpty())
                 .map(Kit.File::text)
-                .orElseThrow(
-                        () -> new Subcommands.CommandFailed(2, commands.kit().whyNot(sort, like)));
+                .orElseThrow(() -> new CommandFailed(2, commands.kit().whyNot(sort, like)));
     }
 }

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
+import takeup.console.Clock;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
@@ -32,14 +35,14 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
         try {
             clock = Clock.of(Optional.ofNullable(time).map(Clock::parse));
         } catch (IllegalArgumentException e) {
-            throw new Subcommands.CommandFailed(2, e.getMessage());
+            throw new CommandFailed(2, e.getMessage());
         }
         if (from == null) {
             return new OrderDesk(commands, new OrderFolder(commands.folder(), false), clock);
         }
         Path base = Path.of(from).toAbsolutePath().normalize();
         if (from.isBlank() || !Files.isDirectory(base)) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     from.isBlank() ? 2 : 1, from.isBlank() ? "--from names no folder" : base + " is no folder");
         }
         return new OrderDesk(commands, new OrderFolder(base, true), clock);
@@ -64,7 +67,7 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
         try {
             taken = folder.take();
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(1, folder.base() + " cannot be used: " + IoErrorText.words(e));
+            throw new CommandFailed(1, folder.base() + " cannot be used: " + IoErrorText.words(e));
         }
         try (taken) {
             return work.run();
@@ -76,7 +79,7 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
         OrderFolder.Found<Order> found = folder.allOrders();
         if (!found.problems().isEmpty()) {
             found.problems().forEach(out()::error);
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1,
                     "nothing was done: an order cannot be read, and its rolls could be ordered twice; put it "
                             + "right, or move it out of "
@@ -88,12 +91,12 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
     /** The order that was typed. */
     Order order(String typed) {
         String number = Order.parse(typed)
-                .orElseThrow(() -> new Subcommands.CommandFailed(2, typed + " is no order number: ORD-001, or 1"));
+                .orElseThrow(() -> new CommandFailed(2, typed + " is no order number: ORD-001, or 1"));
         OrderFolder.Found<Order> found = folder.allOrders();
         return found.all().stream()
                 .filter(it -> it.order().equals(number))
                 .findFirst()
-                .orElseThrow(() -> new Subcommands.CommandFailed(
+                .orElseThrow(() -> new CommandFailed(
                         1,
                         found.problems().stream()
                                 .filter(it -> it.contains(number))
@@ -111,7 +114,7 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
         return RollId.parse(typed)
                 .or(() -> RollId.parse(Archive.FIRST_WRITER + typed))
                 .map(RollId::toString)
-                .orElseThrow(() -> new Subcommands.CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
+                .orElseThrow(() -> new CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
     }
 
     static List<String> typedRolls(List<String> typed) {
@@ -124,7 +127,7 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
     static List<String> rollsOf(Order order, List<String> typed) {
         List<String> rolls = typedRolls(typed);
         rolls.stream().filter(it -> !order.holds(it)).findFirst().ifPresent(it -> {
-            throw new Subcommands.CommandFailed(1, it + " is not in " + order.order());
+            throw new CommandFailed(1, it + " is not in " + order.order());
         });
         return rolls;
     }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import takeup.console.CommandFailed;
+import takeup.console.InTerminal;
 import takeup.order.Order;
 import takeup.order.Stage;
 import takeup.text.Nearest;
@@ -18,7 +20,7 @@ final class OrderMark {
 
     int mark(String number, String word, List<String> typed, String on) throws IOException {
         Stage stage = Stage.named(word)
-                .orElseThrow(() -> new Subcommands.CommandFailed(
+                .orElseThrow(() -> new CommandFailed(
                         2,
                         word + " is no stage: " + String.join(", ", Stage.all())
                                 + Nearest.question(word, Stage.all())));
@@ -41,13 +43,13 @@ final class OrderMark {
         try {
             return on == null ? desk.clock().now().toLocalDate() : LocalDate.parse(on);
         } catch (DateTimeException e) {
-            throw new Subcommands.CommandFailed(2, on + " is no date, such as 2026-09-14");
+            throw new CommandFailed(2, on + " is no date, such as 2026-09-14");
         }
     }
 
     int number(String typed, String roll, String number) throws IOException {
         if (number.length() > 40) {
-            throw new Subcommands.CommandFailed(2, "a lab's number has up to 40 characters");
+            throw new CommandFailed(2, "a lab's number has up to 40 characters");
         }
         OrderDesk.rollsOf(desk.order(typed), List.of(roll));
         return desk.alone(() -> {
@@ -74,8 +76,7 @@ final class OrderMark {
                             desk.out(),
                             order.order()
                                     + " has gone to the lab. Withdraw it all the same? Type yes, or Enter for no.")) {
-                throw new Subcommands.CommandFailed(
-                        1, order.order() + " has gone to the lab: tell the lab, then say --yes");
+                throw new CommandFailed(1, order.order() + " has gone to the lab: tell the lab, then say --yes");
             }
             desk.folder().save(order.taken());
             desk.out().line(order.order() + " is withdrawn; its rolls can be ordered again");
@@ -86,7 +87,7 @@ final class OrderMark {
     private Order standing(String number) {
         Order order = desk.order(number);
         if (order.withdrawn()) {
-            throw new Subcommands.CommandFailed(1, order.order() + " was withdrawn");
+            throw new CommandFailed(1, order.order() + " was withdrawn");
         }
         return order;
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import takeup.console.CommandFailed;
+import takeup.console.InTerminal;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.Version;
@@ -31,7 +33,7 @@ final class OrderNew {
 
     int run() throws IOException {
         if (!Files.isDirectory(desk.folder().base())) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1, "there is no roll yet in " + desk.folder().base());
         }
         List<String> asked = OrderDesk.typedRolls(typed.rolls);
@@ -44,7 +46,7 @@ final class OrderNew {
     }
 
     private int nothing() {
-        throw new Subcommands.CommandFailed(
+        throw new CommandFailed(
                 1, "no finished roll waits for an order in " + desk.folder().base());
     }
 
@@ -63,11 +65,11 @@ final class OrderNew {
                     .findFirst()
                     .orElse(null);
             if (roll == null && found.problems().isEmpty() && !without.contains(number)) {
-                throw new Subcommands.CommandFailed(
+                throw new CommandFailed(
                         1, "there is no roll " + number + " in " + desk.folder().base());
             }
             if (roll != null && roll.state().equals("withdrawn")) {
-                throw new Subcommands.CommandFailed(1, number + " was withdrawn: there is no such film");
+                throw new CommandFailed(1, number + " was withdrawn: there is no such film");
             }
         }
         List<ExposedRoll> rolls = found.all().stream()
@@ -88,8 +90,7 @@ final class OrderNew {
         Lab.Read read = labs.lab(key);
         if (read.lab().isEmpty()) {
             read.problems().forEach(desk.out()::error);
-            throw new Subcommands.CommandFailed(
-                    typed.lab == null ? 1 : 2, "the order needs a lab: takeup order labs lists them");
+            throw new CommandFailed(typed.lab == null ? 1 : 2, "the order needs a lab: takeup order labs lists them");
         }
         read.problems().forEach(desk.out()::error);
         return read.lab().get();
@@ -99,12 +100,12 @@ final class OrderNew {
         Wishes wishes = typed.test ? lab.usual().with(Wish.DENSITY, "no density correction") : lab.usual();
         for (Map.Entry<Wish, String> said : typed.wishes().entrySet()) {
             lab.whyNot(said.getKey(), said.getValue()).ifPresent(it -> {
-                throw new Subcommands.CommandFailed(2, it);
+                throw new CommandFailed(2, it);
             });
             try {
                 wishes = wishes.with(said.getKey(), said.getValue());
             } catch (IllegalArgumentException e) {
-                throw new Subcommands.CommandFailed(2, e.getMessage());
+                throw new CommandFailed(2, e.getMessage());
             }
         }
         return wishes;

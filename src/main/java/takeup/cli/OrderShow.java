@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import takeup.console.CommandFailed;
 import takeup.files.Version;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
@@ -24,10 +25,10 @@ final class OrderShow {
 
     int run() throws IOException {
         if ((typed.text ? 1 : 0) + (typed.json ? 1 : 0) + (typed.csv ? 1 : 0) + (typed.html ? 1 : 0) > 1) {
-            throw new Subcommands.CommandFailed(2, "--text, --json, --csv or --html, one of them");
+            throw new CommandFailed(2, "--text, --json, --csv or --html, one of them");
         }
         if (!typed.html && (typed.withFrames || typed.paper != null) || typed.withNotes && !typed.withFrames) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     2,
                     !typed.html ? "--paper and --with-frames go with --html" : "--with-notes goes with --with-frames");
         }
@@ -36,7 +37,7 @@ final class OrderShow {
                 : OrderHtml.PAPERS.stream()
                         .filter(it -> it.equalsIgnoreCase(typed.paper))
                         .findFirst()
-                        .orElseThrow(() -> new Subcommands.CommandFailed(
+                        .orElseThrow(() -> new CommandFailed(
                                 2, typed.paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS)));
         Order order = desk.order(typed.number);
         List<ExposedRoll> rolls = desk.rolls(order);

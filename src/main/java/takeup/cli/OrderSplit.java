@@ -3,6 +3,7 @@ package takeup.cli;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import takeup.console.CommandFailed;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.order.ExposedRoll;
@@ -24,16 +25,16 @@ final class OrderSplit {
     int run() throws IOException {
         boolean byMoments = typed.moments != null;
         if (byMoments && typed.by != null) {
-            throw new Subcommands.CommandFailed(2, "--moment or --by, one of them");
+            throw new CommandFailed(2, "--moment or --by, one of them");
         }
         if (typed.by != null && !List.of("number", "body").contains(typed.by)) {
-            throw new Subcommands.CommandFailed(2, typed.by + " is nothing to part rolls by: number, body");
+            throw new CommandFailed(2, typed.by + " is nothing to part rolls by: number, body");
         }
         List<Moment> moments = new ArrayList<>();
         for (String moment : byMoments ? typed.moments : List.<String>of()) {
             moments.add(Moment.parse(moment)
-                    .orElseThrow(() -> new Subcommands.CommandFailed(
-                            2, moment + " is no moment, such as \"16:30-16:45 prize-giving\"")));
+                    .orElseThrow(() ->
+                            new CommandFailed(2, moment + " is no moment, such as \"16:30-16:45 prize-giving\"")));
         }
         desk.order(typed.number);
         return desk.alone(() -> part(moments));
@@ -50,15 +51,14 @@ final class OrderSplit {
                                 ? "is one of several parcels already"
                                 : order.rolls().size() < 2 ? "holds one roll" : "";
         if (!why.isEmpty()) {
-            throw new Subcommands.CommandFailed(1, order.order() + " " + why + ", so it cannot be split");
+            throw new CommandFailed(1, order.order() + " " + why + ", so it cannot be split");
         }
         List<ExposedRoll> rolls = OrderHtml.of(order, desk.rolls(order));
         order.rolls().stream()
                 .filter(it -> rolls.stream().noneMatch(roll -> roll.roll().equals(it.roll())))
                 .findFirst()
                 .ifPresent(it -> {
-                    throw new Subcommands.CommandFailed(
-                            1, it.roll() + " cannot be read, so " + order.order() + " cannot be split");
+                    throw new CommandFailed(1, it.roll() + " cannot be read, so " + order.order() + " cannot be split");
                 });
         String other = Order.next(all.stream().map(Order::order).toList());
         for (Order later : all) {
@@ -66,7 +66,7 @@ final class OrderSplit {
                     && later != order
                     && later.rolls().stream().anyMatch(it -> order.holds(it.roll()))
                     && !later.order().equals(order.order())) {
-                throw new Subcommands.CommandFailed(
+                throw new CommandFailed(
                         1, later.order() + " holds rolls of " + order.order() + " too: withdraw one of them first");
             }
         }
@@ -74,8 +74,7 @@ final class OrderSplit {
                 ? Split.byMoments(rolls, moments)
                 : "body".equals(typed.by) ? Split.byBody(rolls) : Split.byNumber(rolls);
         if (split.first().isEmpty() || split.second().isEmpty()) {
-            throw new Subcommands.CommandFailed(
-                    1, order.order() + " cannot be split by that: all its rolls come from one camera");
+            throw new CommandFailed(1, order.order() + " cannot be split by that: all its rolls come from one camera");
         }
         Order second = order.asParcel(other, new Order.Parcel(2, 2, List.of(order.order())), split.second());
         Order first = order.asParcel(order.order(), new Order.Parcel(1, 2, List.of(other)), split.first());

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
 import takeup.handoff.PaperForm;
 import takeup.history.ShootState;
 import takeup.journal.Archive;
@@ -64,12 +65,12 @@ final class PaperSubcommand implements Callable<Integer> {
                 : PaperForm.PAPERS.stream()
                         .filter(it -> it.equalsIgnoreCase(paper))
                         .findFirst()
-                        .orElseThrow(() -> new Subcommands.CommandFailed(
+                        .orElseThrow(() -> new CommandFailed(
                                 2,
                                 paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS)
                                         + Nearest.question(paper, PaperForm.PAPERS)));
         if (paper != null && !page) {
-            throw new Subcommands.CommandFailed(2, "--paper goes with --html, or a FILE that ends in .html");
+            throw new CommandFailed(2, "--paper goes with --html, or a FILE that ends in .html");
         }
         OffsetDateTime now = Subcommands.clock(clock).now();
         ShootState s = commands.opening().situation().asOf(now);
@@ -104,11 +105,11 @@ final class PaperSubcommand implements Callable<Integer> {
             for (RollId id : DayEnd.held(rolls, Optional.of(commands.settings().writer()))) {
                 Archive.Opened<RollRecord> opened = commands.archive().roll(id);
                 all.add(Roll.of(opened.records())
-                        .orElseThrow(() -> new Subcommands.CommandFailed(
-                                1, "there is no roll " + id + " in " + commands.folder())));
+                        .orElseThrow(
+                                () -> new CommandFailed(1, "there is no roll " + id + " in " + commands.folder())));
             }
         } catch (IllegalArgumentException e) {
-            throw new Subcommands.CommandFailed(2, e.getMessage());
+            throw new CommandFailed(2, e.getMessage());
         }
         return all;
     }

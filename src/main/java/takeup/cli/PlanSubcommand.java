@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import takeup.command.Outcome;
 import takeup.command.PlanImport;
+import takeup.console.Clock;
+import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.history.JournalStep;
@@ -77,18 +79,17 @@ final class PlanSubcommand {
         String text;
         try {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
-                throw new Subcommands.CommandFailed(
-                        1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
+                throw new CommandFailed(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
             }
             text = Files.readString(file);
         } catch (CharacterCodingException e) {
-            throw new Subcommands.CommandFailed(1, file + ":1: this is not UTF-8: save it as UTF-8 text");
+            throw new CommandFailed(1, file + ":1: this is not UTF-8: save it as UTF-8 text");
         }
         JournalStore taken;
         try {
             taken = JournalStore.take(commands.archive());
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1, "the data folder " + commands.folder() + " cannot be used: " + IoErrorText.words(e));
         }
         try (JournalStore disk = taken) {

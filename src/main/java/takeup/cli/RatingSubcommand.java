@@ -11,6 +11,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.exposure.Stops;
 import takeup.files.JournalStore;
@@ -61,7 +63,7 @@ final class RatingSubcommand implements Callable<Integer> {
         Roll found = new RollsSubcommand(commands).found(roll);
         List<Integer> places = RatingTest.frames(found);
         if (places.isEmpty()) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1, "there is no rating test on " + found.id() + ": the word rating on the prompt shoots one");
         }
         if (best != null) {
@@ -90,7 +92,7 @@ final class RatingSubcommand implements Callable<Integer> {
         }
         if (rate) {
             RatingTest sure = test.filter(RatingTest::isSure)
-                    .orElseThrow(() -> new Subcommands.CommandFailed(
+                    .orElseThrow(() -> new CommandFailed(
                             1, "the test is not sure enough to rate " + key + " by: nothing was written"));
             new ReviewSubcommand(commands)
                     .write(key, index(found.film().stock(), sure.stops().estimate()));
@@ -107,7 +109,7 @@ final class RatingSubcommand implements Callable<Integer> {
         List<ReviewEvent> events = new ArrayList<>();
         for (int place : chosen) {
             if (!places.contains(place)) {
-                throw new Subcommands.CommandFailed(
+                throw new CommandFailed(
                         2,
                         "frame " + found.frames().get(place).number() + " is none of the rating test: "
                                 + String.join(
@@ -127,7 +129,7 @@ final class RatingSubcommand implements Callable<Integer> {
         try (JournalStore disk = JournalStore.take(commands.archive())) {
             disk.keep(found.id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), events);
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
+            throw new CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
         }
     }
 

@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.console.InTerminal;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
@@ -72,15 +75,14 @@ final class ReviewSubcommand {
         Finding finding = lesson.findings().stream()
                 .filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key))
                 .findFirst()
-                .orElseThrow(() -> new Subcommands.CommandFailed(1, "the verdicts propose no other rating for " + key));
+                .orElseThrow(() -> new CommandFailed(1, "the verdicts propose no other rating for " + key));
         write(key, LessonLines.newIndex(finding));
     }
 
     /** Writes a usual index into the photographer's own profile of a stock, after a yes. */
     void write(String key, String index) throws IOException {
         Kit kit = commands.kit();
-        Stock stock =
-                kit.stock(key).orElseThrow(() -> new Subcommands.CommandFailed(1, kit.whyNot(Kit.Sort.STOCKS, key)));
+        Stock stock = kit.stock(key).orElseThrow(() -> new CommandFailed(1, kit.whyNot(Kit.Sort.STOCKS, key)));
         Path own = commands.folder().resolve("profiles").resolve("stocks").resolve(key + ".json");
         if (Plain.number(stock.usualIndex().arithmetic()).equals(index)) {
             out.line(key + " is usually rated at " + index + " already.");
@@ -90,13 +92,13 @@ final class ReviewSubcommand {
                 .file(Kit.Sort.STOCKS, key)
                 .map(Kit.File::text)
                 .flatMap(it -> RatedProfile.of(it, index))
-                .orElseThrow(() -> new Subcommands.CommandFailed(
+                .orElseThrow(() -> new CommandFailed(
                         1, own + ": usualEI could not be found in it: change it by hand to " + index));
         if (!InTerminal.answersYes(
                 out::line,
                 "Write " + index + " instead of " + stock.usualIndex() + " as the usual index of " + stock.name()
                         + " into " + own + "? Type yes.")) {
-            throw new Subcommands.CommandFailed(1, "nothing was written");
+            throw new CommandFailed(1, "nothing was written");
         }
         try (JournalStore held = JournalStore.take(commands.archive())) {
             Folders.replace(
@@ -107,7 +109,7 @@ final class ReviewSubcommand {
                             .resolve(key + ".json"),
                     text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
+            throw new CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
         }
         out.line(own + " says " + index + " from now on; a roll that is loaded already keeps its own.");
     }

@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import takeup.console.Clock;
+import takeup.console.CommandFailed;
 import takeup.disk.Folders;
 import takeup.files.OrderFolder;
 import takeup.files.StartupState;
@@ -122,17 +124,16 @@ final class RollsSubcommand {
     private Roll found(String typed, List<String> problems) throws IOException {
         RollId id = RollId.parse(typed)
                 .or(() -> RollId.parse(commands.settings().writer() + typed))
-                .orElseThrow(() -> new Subcommands.CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
+                .orElseThrow(() -> new CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
         Archive archive = commands.archive();
         if (!archive.openRolls().contains(id) && !archive.finishedRolls().contains(id)) {
-            throw new Subcommands.CommandFailed(1, "there is no roll " + id + " in " + commands.folder());
+            throw new CommandFailed(1, "there is no roll " + id + " in " + commands.folder());
         }
         Archive.Opened<RollRecord> opened = archive.roll(id);
         opened.problems().forEach(commands.out()::error);
         problems.addAll(opened.problems());
         return Roll.of(opened.records())
-                .orElseThrow(() -> new Subcommands.CommandFailed(
-                        1, id + " cannot be shown: the record of its loading is missing"));
+                .orElseThrow(() -> new CommandFailed(1, id + " cannot be shown: the record of its loading is missing"));
     }
 
     int one(String typed, boolean json, boolean csv, boolean withClient, Optional<String> file) throws IOException {
@@ -165,10 +166,10 @@ final class RollsSubcommand {
     static void write(Path path, byte[] bytes) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path)) {
-            throw new Subcommands.CommandFailed(1, path + " is a folder: name a file");
+            throw new CommandFailed(1, path + " is a folder: name a file");
         }
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new Subcommands.CommandFailed(1, folder + " is no folder: make it first");
+            throw new CommandFailed(1, folder + " is no folder: make it first");
         }
         if (Files.exists(path) && !Files.isRegularFile(path)) {
             Files.write(path, bytes, StandardOpenOption.WRITE);

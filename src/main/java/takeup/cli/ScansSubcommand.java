@@ -12,6 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.console.InTerminal;
 import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.files.ProcessEnvironment;
@@ -61,7 +64,7 @@ final class ScansSubcommand {
         boolean isBad = !opened.problems().isEmpty();
         if (asked.folder == null) {
             if (asked.accept || asked.reverse || asked.shift != 0 || asked.swaps != null || asked.places != null) {
-                throw new Subcommands.CommandFailed(2, "name the folder that came back");
+                throw new CommandFailed(2, "name the folder that came back");
             }
             review = keep(roll, review, decided);
             shown(roll, review);
@@ -119,7 +122,7 @@ final class ScansSubcommand {
 
     static Path folder(String typed) {
         if (!Files.isDirectory(Path.of(typed))) {
-            throw new Subcommands.CommandFailed(1, typed + " is no folder");
+            throw new CommandFailed(1, typed + " is no folder");
         }
         return Path.of(typed).toAbsolutePath().normalize();
     }
@@ -170,15 +173,14 @@ final class ScansSubcommand {
         for (String swap : asked.swaps == null ? List.<String>of() : asked.swaps) {
             String[] both = swap.split(",", -1);
             if (both.length != 2) {
-                throw new Subcommands.CommandFailed(2, swap + " does not name two scans: --swap 3,4");
+                throw new CommandFailed(2, swap + " does not name two scans: --swap 3,4");
             }
             now = now.swapped(scan(both[0], now), scan(both[1], now));
         }
         for (String place : asked.places == null ? List.<String>of() : asked.places) {
             int sign = place.indexOf('=');
             if (sign < 1) {
-                throw new Subcommands.CommandFailed(
-                        2, place + " does not name a scan and its frame: --place 3=4, or 3=none");
+                throw new CommandFailed(2, place + " does not name a scan and its frame: --place 3=4, or 3=none");
             }
             String frame = place.substring(sign + 1);
             now = now.placed(scan(place.substring(0, sign), now), frame.equals("none") ? -1 : slot(frame, now, roll));
@@ -189,7 +191,7 @@ final class ScansSubcommand {
     private static int scan(String typed, Proposal proposal) {
         int number = FrameNumbers.number(typed);
         if (number < 1 || number > proposal.scans().size()) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     2,
                     "there is no scan " + typed + ": they are counted from 1 to "
                             + proposal.scans().size());
@@ -204,7 +206,7 @@ final class ScansSubcommand {
                 return i;
             }
         }
-        throw new Subcommands.CommandFailed(2, "frame " + typed + " has no place here");
+        throw new CommandFailed(2, "frame " + typed + " has no place here");
     }
 
     private List<ReviewEvent> judged(Roll roll) {
@@ -216,7 +218,7 @@ final class ScansSubcommand {
         Set<FrameKey> named = new HashSet<>();
         for (ReviewEvent event : events) {
             if (event instanceof ReviewEvent.Judged judged && !named.add(judged.frame())) {
-                throw new Subcommands.CommandFailed(2, "frame " + judged.frame().number() + " is given two verdicts");
+                throw new CommandFailed(2, "frame " + judged.frame().number() + " is given two verdicts");
             }
         }
         return events;
@@ -232,8 +234,7 @@ final class ScansSubcommand {
 
     private ReviewEvent accepted(Roll roll, Proposal proposal, ScanFolder folder) throws IOException {
         if (proposal.scans().isEmpty()) {
-            throw new Subcommands.CommandFailed(
-                    1, "there is nothing to accept: " + String.join("; ", proposal.reasons()));
+            throw new CommandFailed(1, "there is nothing to accept: " + String.join("; ", proposal.reasons()));
         }
         if (!proposal.isSure()
                 && !InTerminal.answersYes(
@@ -241,7 +242,7 @@ final class ScansSubcommand {
                         "This is not sure (" + percent(proposal.confidence()) + "): "
                                 + proposal.reasons().get(proposal.reasons().size() - 1)
                                 + ". Accept it all the same? Type yes.")) {
-            throw new Subcommands.CommandFailed(1, "not accepted, and nothing was written");
+            throw new CommandFailed(1, "not accepted, and nothing was written");
         }
         return ReviewEvent.Accepted.of(roll, proposal, folder.folder().toString());
     }
@@ -254,7 +255,7 @@ final class ScansSubcommand {
             disk.keep(roll.id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), decided);
             disk.remarks().forEach(out::error);
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
+            throw new CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
         }
         List<ReviewEvent> all = new ArrayList<>(archive.reviewOf(roll.id()).records());
         long verdicts =

@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
 import takeup.files.ProcessEnvironment;
 import takeup.files.ScanFolder;
 import takeup.json.Json;
@@ -52,13 +53,13 @@ final class SlateSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if ((roll == null) == (folder == null)) {
-            throw new Subcommands.CommandFailed(2, "takeup slate takes a roll to show, or --read and a folder");
+            throw new CommandFailed(2, "takeup slate takes a roll to show, or --read and a folder");
         }
         if (folder != null) {
             return read();
         }
         if (json) {
-            throw new Subcommands.CommandFailed(2, "--json goes with --read");
+            throw new CommandFailed(2, "--json goes with --read");
         }
         show(new RollsSubcommand(commands).found(roll));
         return 0;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.console.CommandFailed;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
@@ -30,8 +31,7 @@ final class StockSubcommand {
 
     int run(String key, boolean json) {
         Kit kit = commands.kit();
-        Stock stock =
-                kit.stock(key).orElseThrow(() -> new Subcommands.CommandFailed(2, kit.whyNot(Kit.Sort.STOCKS, key)));
+        Stock stock = kit.stock(key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(Kit.Sort.STOCKS, key)));
         kit.problems(Kit.Sort.STOCKS, key).forEach(commands.out()::error);
         if (json) {
             commands.out().raw(JsonText.pretty(json(stock)));

@@ -19,6 +19,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.Clock;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.console.StandardStreams;
 import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
 import takeup.files.DataFolder;
@@ -183,7 +187,7 @@ public final class Subcommands implements Callable<Integer> {
             }
             if (problem instanceof CommandFailed unfit) {
                 out.error(unfit.getMessage());
-                return unfit.status;
+                return unfit.status();
             }
             return all.mistaken(problem);
         });
@@ -221,17 +225,6 @@ public final class Subcommands implements Callable<Integer> {
         }
         String words = problem.getMessage();
         return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
-    }
-
-    /** Something that cannot be done, and whose fault it is: 1 or 2. */
-    public static final class CommandFailed extends RuntimeException {
-        private static final long serialVersionUID = 1;
-        public final int status;
-
-        public CommandFailed(int status, String why) {
-            super(why, null, false, false);
-            this.status = status;
-        }
     }
 
     Console out() {

@@ -2,6 +2,8 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.console.Console;
+import takeup.console.InTerminal;
 import takeup.files.ProcessEnvironment;
 import takeup.json.Json;
 import takeup.json.JsonText;

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.Settings;
 import takeup.screen.Theme;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.TreeMap;
-import takeup.cli.Subcommands;
+import takeup.console.CommandFailed;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.journal.Archive;
@@ -35,7 +35,7 @@ public final class CameraClocks {
             return Map.of();
         }
         if (Files.size(file) > LARGEST) {
-            throw new Subcommands.CommandFailed(1, NAME + " is larger than any list of clocks can be");
+            throw new CommandFailed(1, NAME + " is larger than any list of clocks can be");
         }
         try {
             Map<String, CameraClock> clocks = new TreeMap<>();
@@ -52,7 +52,7 @@ public final class CameraClocks {
             }
             return clocks;
         } catch (JsonText.NotJson | ClassCastException | NoSuchElementException | DateTimeException e) {
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     1,
                     NAME
                             + " cannot be read: move it away, and photograph the clock again (takeup digital "
@@ -81,7 +81,7 @@ public final class CameraClocks {
                     .and("clocks", all));
             Folders.replace(held.archive().folder().resolve(NAME), text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new Subcommands.CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
+            throw new CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
         }
     }
 }

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import takeup.cli.Subcommands;
+import takeup.console.CommandFailed;
 
 /** Where things are: the data folder after the system's custom, the installed program, its profiles. */
 public final class DataFolder {
@@ -40,7 +40,7 @@ public final class DataFolder {
         Optional<Path> home = named.isPresent() ? named : absolute(account);
         if (home.isEmpty()) {
             // Java says ? of an account that the system does not know, as in a container.
-            throw new Subcommands.CommandFailed(
+            throw new CommandFailed(
                     2,
                     "you have no home folder to keep the data in: set " + variable + ", or name a folder with --data");
         }

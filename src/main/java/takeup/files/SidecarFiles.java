@@ -11,8 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.cli.Console;
-import takeup.cli.Subcommands;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.handoff.Sidecar;
 import takeup.review.Density;
@@ -34,12 +34,11 @@ public final class SidecarFiles {
     /** Writes one for each scan that shows a frame; false if one could not be written. */
     public boolean write(Roll roll, Review review, String habit) {
         if (!habit.equals("full") && !habit.equals("short")) {
-            throw new Subcommands.CommandFailed(
-                    2, "--sidecars full writes crew_01.jpg.xmp, --sidecars short writes crew_01.xmp");
+            throw new CommandFailed(2, "--sidecars full writes crew_01.jpg.xmp, --sidecars short writes crew_01.xmp");
         }
         ReviewEvent.Accepted accepted = review.accepted()
-                .orElseThrow(() -> new Subcommands.CommandFailed(
-                        1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
+                .orElseThrow(() ->
+                        new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
         int written = 0;
         boolean isWhole = true;
         for (ReviewEvent.Placed placed : accepted.scans()) {

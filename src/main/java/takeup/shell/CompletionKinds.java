@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import takeup.cli.CompletionSubcommand;
-import takeup.cli.Subcommands;
+import takeup.console.CommandFailed;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.ProfileFiles;
@@ -78,8 +78,7 @@ public final class CompletionKinds {
                 yield new ArrayList<>(rolls);
             }
             default ->
-                throw new Subcommands.CommandFailed(
-                        2, kind + " is no kind of words known here: " + String.join(", ", KINDS));
+                throw new CommandFailed(2, kind + " is no kind of words known here: " + String.join(", ", KINDS));
         };
     }
 }

@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.disk.Folders;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TimeZone;
+import takeup.console.Console;
 
 /**
  * The program as a command line, but in this process, with a time zone and a locale that are the same everywhere. Of

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import takeup.console.Console;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.session.HelpList;

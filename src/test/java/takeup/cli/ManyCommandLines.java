@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import takeup.console.Console;
 
 /**
  * Many command lines, one after the other, in one process of the installed program: to start it for each of them takes

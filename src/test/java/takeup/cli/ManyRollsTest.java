@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.ShippedShelf;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.StartupState;
 import takeup.journal.Archive;

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import takeup.console.Console;
 
 /** Files to start from: they read without a problem, and none is ever written over. */
 class NewProfileTest {

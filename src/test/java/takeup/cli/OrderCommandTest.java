@@ -24,6 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.console.Clock;
+import takeup.console.Console;
 import takeup.files.DataFolder;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;

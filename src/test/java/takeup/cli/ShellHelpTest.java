@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.CommandTable;
+import takeup.console.Console;
 import takeup.session.KeyHelp;
 import takeup.shell.CompletionKinds;
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.cli.Subcommands;
+import takeup.console.CommandFailed;
 
 /**
  * Where the data folder is. XDG: Base Directory Specification 0.8, "Environment variables"; a relative path there is to
@@ -54,12 +54,11 @@ class DataFolderTest {
     @CsvSource({"Linux, HOME", "Mac OS X, HOME", "Windows 11, USERPROFILE"})
     void anAccountWithoutAHomeIsToldWhatToSet(String system, String variable) {
         Optional<String> nothing = Optional.empty();
-        Subcommands.CommandFailed unfit =
-                assertThrows(Subcommands.CommandFailed.class, () -> DataFolder.data(nothing, Map.of(), system, "?"));
+        CommandFailed unfit = assertThrows(CommandFailed.class, () -> DataFolder.data(nothing, Map.of(), system, "?"));
         assertEquals(
                 "you have no home folder to keep the data in: set " + variable + ", or name a folder with --data",
                 unfit.getMessage());
-        assertEquals(2, unfit.status);
+        assertEquals(2, unfit.status());
         assertEquals(Path.of("/regatta"), DataFolder.data(Optional.of("/regatta"), Map.of(), system, "?"));
     }
 

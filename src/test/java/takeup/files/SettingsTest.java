@@ -19,8 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.cli.Console;
 import takeup.cli.Subcommands;
+import takeup.console.Console;
 
 class SettingsTest {
     private static final String ALL = "{\n  \"theme\": \"night\",\n  \"ascii\": true,\n  \"framesLeft\": 8\n}\n";

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import java.io.FileInputStream;
 import java.io.IOException;
@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
  * Milliseconds that only run forward, sleep of the computer included where the system tells it: Java's own clock of
  * that kind stands still on Linux while the lid is closed, and a nap must not look like a clock that was set.
  */
-final class MonotonicClock {
+public final class MonotonicClock {
     /** Seconds since the start of the computer, sleep included: proc(5), /proc/uptime. */
     private static final String UPTIME = "/proc/uptime";
     /** So far the time of day may run ahead before it is asked why. */
@@ -19,7 +19,7 @@ final class MonotonicClock {
     private long dayAhead = System.currentTimeMillis() - nano();
     private long slept;
 
-    synchronized long now() {
+    public synchronized long now() {
         long nano = nano();
         long ahead = System.currentTimeMillis() - nano;
         if (ahead - dayAhead > AHEAD) {

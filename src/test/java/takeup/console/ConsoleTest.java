@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -33,12 +33,12 @@ public final class Console {
     }
 
     /** Several lines of an answer. */
-    void lines(String text) {
+    public void lines(String text) {
         lines(text.lines().toList());
     }
 
     /** The same, already apart: ten thousand lines are not handed to the system one by one. */
-    void lines(List<String> lines) {
+    public void lines(List<String> lines) {
         StringBuilder all = new StringBuilder();
         lines.forEach(it -> all.append(lettering.of(it)).append('\n'));
         if (!lines.isEmpty()) {
@@ -47,7 +47,7 @@ public final class Console {
     }
 
     /** Text for other programs, as it is: UTF-8. */
-    void raw(String text) {
+    public void raw(String text) {
         write(answers, text);
     }
 
@@ -78,7 +78,7 @@ public final class Console {
     }
 
     /** Whether something could not be written. */
-    boolean failed() {
+    public boolean failed() {
         return failed;
     }
 }

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,11 +10,11 @@ import java.util.Optional;
  * refuses that. The first file that Java opens, its own modules, then stands in its place, and would be read as what
  * was typed.
  */
-final class StandardStreams {
+public final class StandardStreams {
     private StandardStreams() {}
 
     /** What is closed and what to do about it, in the words of the start script. */
-    static Optional<String> closed() {
+    public static Optional<String> closed() {
         if (isJavasOwn(0)) {
             return Optional.of("standard input is closed: start takeup with one, such as </dev/null");
         }

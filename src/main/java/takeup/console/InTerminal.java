@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -7,11 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
 /** Whether somebody sits at a terminal, and a question to them; nobody is asked where there is none. */
-final class InTerminal {
+public final class InTerminal {
     private InTerminal() {}
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
-    static boolean saysYes(Console out, String question) {
+    public static boolean saysYes(Console out, String question) {
         return is("[ -t 0 ] && [ -t 1 ]") && answersYes(out::line, question);
     }
 
@@ -20,7 +20,7 @@ final class InTerminal {
      *
      * @param ask where the question goes; not to the output where that is one JSON object
      */
-    static boolean answersYes(Consumer<String> ask, String question) {
+    public static boolean answersYes(Consumer<String> ask, String question) {
         ask.accept(question);
         try {
             return line(System.in).strip().equalsIgnoreCase("yes");
@@ -30,7 +30,7 @@ final class InTerminal {
     }
 
     /** Whether a person sees the answer. */
-    static boolean isSeen() {
+    public static boolean isSeen() {
         return is("[ -t 1 ]");
     }
 

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.console;
 
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.TimeZone;
 
 /** The time of day: the wall clock, or one that stands still until a line moves it, for rehearsals and tests. */
-final class Clock {
+public final class Clock {
     private final MonotonicClock running = new MonotonicClock();
     private Optional<OffsetDateTime> standing;
     private long passed;
@@ -20,11 +20,11 @@ final class Clock {
     }
 
     /** The wall clock, or a standing one. */
-    static Clock of(Optional<OffsetDateTime> standing) {
+    public static Clock of(Optional<OffsetDateTime> standing) {
         return new Clock(standing);
     }
 
-    OffsetDateTime now() {
+    public OffsetDateTime now() {
         return standing.orElseGet(() -> wall().withNano(0));
     }
 
@@ -32,7 +32,7 @@ final class Clock {
      * The wall clock in the zone of this machine. The offset is asked of the older of Java's two readers of the zones:
      * the newer one looks through every library for further zones first, which would hold up the first picture.
      */
-    static OffsetDateTime wall() {
+    public static OffsetDateTime wall() {
         return at(Instant.now(), TimeZone.getDefault());
     }
 
@@ -44,7 +44,7 @@ final class Clock {
      * Milliseconds that only run forward. In a rehearsal time passes when the clock is moved on; moved back, it was
      * set.
      */
-    long ticks() {
+    public long ticks() {
         return standing.isPresent() ? passed : running.now();
     }
 
@@ -54,7 +54,7 @@ final class Clock {
     }
 
     /** A time with its offset; a wrong one is an argument that cannot be taken. */
-    static OffsetDateTime parse(String text) {
+    public static OffsetDateTime parse(String text) {
         try {
             return OffsetDateTime.parse(text);
         } catch (DateTimeException e) {
@@ -66,7 +66,7 @@ final class Clock {
      * Moves a standing clock: {@code +10min}, {@code +30s}, {@code -2h}, or to a time. Answers what to say; throws
      * where it cannot.
      */
-    String move(String how) {
+    public String move(String how) {
         if (standing.isEmpty()) {
             throw new IllegalArgumentException("clock moves the clock of a rehearsal only: start with --clock TIME");
         }
