@@ -86,7 +86,7 @@ final class PaperCommand {
         int count = paper.aside().size();
         return English.count(count, "line") + " did not fit, and " + English.agree(count, "is", "are")
                 + " kept in the day's journal: " + String.join(" / ", paper.aside()) + ". Type "
-                + English.agree(count, "it", "them") + " right behind paper " + RewindCommand.typed(paper.roll()) + ".";
+                + English.agree(count, "it", "them") + " right behind paper " + paper.roll().typed() + ".";
     }
 
     private Outcome answered(List<JournalEntry> entries, String text, Json.Obj fields) {
@@ -203,7 +203,7 @@ final class PaperCommand {
         if (!isOpen) {
             throw new CommandRejected(
                     "frame " + number + " of " + roll.id() + " is logged: " + CorrectionCommands.words(roll, frame)
-                            + "; fix " + RewindCommand.typed(roll.id()) + " " + number + " puts it right");
+                            + "; fix " + roll.id().typed() + " " + number + " puts it right");
         }
         return new RollEvent.Corrected(
                 number,

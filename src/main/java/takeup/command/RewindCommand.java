@@ -3,7 +3,6 @@ package takeup.command;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import takeup.advice.EntryWarnings;
 import takeup.day.DayEvent;
@@ -49,14 +48,14 @@ public final class RewindCommand {
         List<JournalEntry> entries = List.of(new JournalEntry.OnRoll(roll.id(), new RollEvent.Rewound()));
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
-        String text = now.id() + " rewound after frame " + last(now) + ", " + StatusText.leftWords(now)
-                + ". Leave the tongue out, and write " + now.id() + " and " + last(now)
-                + " on the cassette. Loaded again (load " + typed(now.id()) + "), it wants " + blanks(now)
+        String text = now.id() + " rewound after frame " + now.lastPassed() + ", " + StatusText.leftWords(now)
+                + ". Leave the tongue out, and write " + now.id() + " and " + now.lastPassed()
+                + " on the cassette. Loaded again (load " + now.id().typed() + "), it wants " + blanks(now)
                 + " blank frames first.";
         Json.Obj fields = CommandContext.fields(now)
                 .and("camera", now.camera().key())
                 .and("back", now.back())
-                .and("write", last(now))
+                .and("write", now.lastPassed())
                 .and("blanks", blanks(now))
                 .and("state", now.state());
         Outcome.Accepted does = context.does(
@@ -75,23 +74,13 @@ public final class RewindCommand {
                 : does;
     }
 
-    /** A roll number as it is typed: {@code r3}. */
-    public static String typed(RollId id) {
-        return id.letters().toLowerCase(Locale.ROOT) + id.number();
-    }
-
-    /** The last frame that went by, as the counter says it. */
-    public static int last(Roll roll) {
-        return Math.max(0, roll.next() - 1);
-    }
-
     private static int spare(Roll roll) {
         return roll.frames().isEmpty() ? 0 : SPARE;
     }
 
     /** How often the shutter is fired with the lens capped: the frames that went by, and those to spare. */
     static int blanks(Roll roll) {
-        return last(roll) + spare(roll);
+        return roll.lastPassed() + spare(roll);
     }
 
     /** Whether the words behind {@code load} name a roll rather than a stock. */
@@ -108,7 +97,7 @@ public final class RewindCommand {
         Roll roll = context.roll(id);
         fits(roll, camera, place);
         if (!more.isEmpty()) {
-            throw new CommandRejected(id + " keeps its film and index: load " + typed(id) + " stands alone; "
+            throw new CommandRejected(id + " keeps its film and index: load " + id.typed() + " stands alone; "
                     + more.get(0) + " is one word too many");
         }
         List<JournalEntry> entries = new ArrayList<>();
@@ -120,7 +109,8 @@ public final class RewindCommand {
         Roll now = after.rolls().get(id);
         String text = id + " in " + place + " again: " + now.film().stock().name() + ", "
                 + now.film().developmentWords() + ". Cap the lens and fire " + blanks(roll)
-                + " blank frames until the counter shows " + now.next() + ": " + last(roll) + " went by, " + spare(roll)
+                + " blank frames until the counter shows " + now.next() + ": " + roll.lastPassed() + " went by, "
+                + spare(roll)
                 + " to spare. The meter must be set to "
                 + now.film().index() + ". Next is frame " + now.next() + ", " + StatusText.leftWords(now) + ".";
         Json.Obj fields = RollCommands.fields(now).and("frame", now.next()).and("blanks", blanks(roll));

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import takeup.command.RewindCommand;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -176,7 +175,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** What is odd about a roll. */
     private static void ask(Roll roll, List<String> into) {
         RollId id = roll.id();
-        String typed = RewindCommand.typed(id);
+        String typed = id.typed();
         boolean isOpen = roll.state() == Roll.State.OPEN;
         if (roll.state() == Roll.State.WITHDRAWN) {
             return;
@@ -247,7 +246,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         StringBuilder words = new StringBuilder(roll.id() + ", "
                 + roll.film().stock().name() + ", " + roll.film().developmentWords());
         if (roll.state() == Roll.State.REWOUND) {
-            words.append(", REWOUND after frame ").append(RewindCommand.last(roll));
+            words.append(", REWOUND after frame ").append(roll.lastPassed());
         }
         roll.conditions()
                 .forEach(it -> words.append(", ")

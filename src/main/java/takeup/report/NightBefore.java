@@ -12,7 +12,6 @@ import java.util.Set;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
 import takeup.command.PlanCommand;
-import takeup.command.RewindCommand;
 import takeup.day.Lot;
 import takeup.day.Moment;
 import takeup.day.Place;
@@ -109,8 +108,9 @@ public final class NightBefore {
             if (roll.state() == Roll.State.REWOUND) {
                 items.add(new Item(
                         roll.id() + ", " + roll.film().stock().key() + " EI "
-                                + roll.film().index() + ", rewound after frame " + RewindCommand.last(roll) + ", "
-                                + StatusText.leftWords(roll) + ": load " + RewindCommand.typed(roll.id())
+                                + roll.film().index() + ", rewound after frame " + roll.lastPassed() + ", "
+                                + StatusText.leftWords(roll) + ": load "
+                                + roll.id().typed()
                                 + " goes on with it",
                         false));
             }

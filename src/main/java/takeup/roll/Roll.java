@@ -182,6 +182,11 @@ public record Roll(
         return -1;
     }
 
+    /** The last frame that went by, as the camera's counter shows it; 0 before the first. */
+    public int lastPassed() {
+        return Math.max(0, next - 1);
+    }
+
     /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */
     public String place() {
         return camera.key() + back.map(it -> " back " + it).orElse("");

@@ -38,6 +38,11 @@ public record RollId(String letters, int number) implements Comparable<RollId> {
         return number < 1 ? Optional.empty() : Optional.of(new RollId(word.substring(0, letters), number));
     }
 
+    /** The number as it is typed: {@code r7}. */
+    public String typed() {
+        return letters.toLowerCase(Locale.ROOT) + number;
+    }
+
     // Spelt out, here and in Place: what Java makes up for a record at its first use holds up the first picture.
     @Override
     public boolean equals(Object other) {
