@@ -71,7 +71,7 @@ public final class AdviceExplanation {
         return more.equals(less)
                 ? Optional.empty()
                 : Optional.of("halfway between " + less + " and " + more + " "
-                        + (asking.leansToLight()
+                        + (asking.prefersOverexposure()
                                 ? "negative film takes the longer, more light"
                                 : "reversal film takes the shorter, less light"));
     }

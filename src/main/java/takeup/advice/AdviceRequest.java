@@ -51,13 +51,13 @@ public record AdviceRequest(
     /**
      * Whether the film bears more light rather than less, as negative film does; one that is not known counts as such.
      */
-    public boolean leansToLight() {
+    public boolean prefersOverexposure() {
         return stock.map(it -> it.kind().isNegative()).orElse(true);
     }
 
     /** So many stops more than the light asks for are right all the same: two thirds on negative film, else one. */
-    public double mostOver() {
-        return leansToLight() ? 2 / 3.0 : 1 / 3.0;
+    public double toleratedOverStops() {
+        return prefersOverexposure() ? 2 / 3.0 : 1 / 3.0;
     }
 
     /** The advice for a light. */

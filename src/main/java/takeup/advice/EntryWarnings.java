@@ -29,8 +29,8 @@ public final class EntryWarnings {
      */
     public static List<Warning> between(ShootState before, ShootState after, OffsetDateTime now) {
         List<Warning> begun = new ArrayList<>();
-        boolean stood = before.roll().isEmpty() && before.place().equals(after.place());
-        if (after.place().isPresent() && after.roll().isEmpty() && !stood) {
+        boolean stood = before.rollInHand().isEmpty() && before.placeInHand().equals(after.placeInHand());
+        if (after.placeInHand().isPresent() && after.rollInHand().isEmpty() && !stood) {
             begun.add(StatusText.noFilm(after));
         }
         if (meterSpeed(before).isEmpty()) {
@@ -44,7 +44,7 @@ public final class EntryWarnings {
     /** The meter at another speed than the roll in hand is rated at. */
     public static Optional<Warning> meterSpeed(ShootState s) {
         Optional<Light> light = s.day().light();
-        return s.roll()
+        return s.rollInHand()
                 .filter(it -> light.isPresent() && isOther(light.get(), it))
                 .map(it -> meterSpeed(light.get(), it));
     }
@@ -72,7 +72,7 @@ public final class EntryWarnings {
     public static boolean wasSaid(Light light, ShootState s, OffsetDateTime now) {
         boolean same = false;
         String meter = s.day().meter().orElse("");
-        for (JournalStep step : s.happened()) {
+        for (JournalStep step : s.history()) {
             if (!step.at().toLocalDate().equals(now.toLocalDate())) {
                 continue;
             }
@@ -105,7 +105,7 @@ public final class EntryWarnings {
 
     private static Optional<Roll> rollIn(Place place, OffsetDateTime at, ShootState s) {
         return s.rolls().values().stream()
-                .filter(it -> ShootState.place(it).equals(place)
+                .filter(it -> Place.of(it).equals(place)
                         && !it.loadedAt().isAfter(at)
                         && it.state() != Roll.State.WITHDRAWN
                         && it.finishedAt().map(end -> end.isAfter(at)).orElse(true))

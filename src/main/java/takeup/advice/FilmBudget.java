@@ -21,14 +21,20 @@ import takeup.text.English;
  * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
  * 160 more.
  *
- * @param wanted frames that the moments to come want
- * @param inCameras frames left on the rolls that are in
- * @param rolls rolls in the bag that a camera in use takes
- * @param inBag frames that they give, by the camera that gets the fewest out of them
- * @param others rolls in the bag that fit no camera in use, so that nobody can say how many frames they give
- * @param kept whether a bag is kept; without one nobody knows
+ * @param framesWanted frames that the moments to come want
+ * @param framesInCameras frames left on the rolls that are in
+ * @param rollsInBag rolls in the bag that a camera in use takes
+ * @param framesInBag frames that they give, by the camera that gets the fewest out of them
+ * @param rollsForNoCamera rolls in the bag that fit no camera in use, so that nobody can say how many frames they give
+ * @param isBagKept whether a bag is kept; without one nobody knows
  */
-public record FilmBudget(int wanted, int inCameras, int rolls, int inBag, int others, boolean kept) {
+public record FilmBudget(
+        int framesWanted,
+        int framesInCameras,
+        int rollsInBag,
+        int framesInBag,
+        int rollsForNoCamera,
+        boolean isBagKept) {
     /** What is there for the shoot that is open, or for today. */
     public static FilmBudget of(ShootState s, OffsetDateTime now) {
         ShootPlan job = s.day().job();
@@ -67,8 +73,8 @@ public record FilmBudget(int wanted, int inCameras, int rolls, int inBag, int ot
     }
 
     /** How many more frames there are than wanted; negative where some are missing. */
-    public int over() {
-        return inCameras + inBag - wanted;
+    public int framesOver() {
+        return framesInCameras + framesInBag - framesWanted;
     }
 
     /**
@@ -76,34 +82,37 @@ public record FilmBudget(int wanted, int inCameras, int rolls, int inBag, int ot
      * be named.
      */
     public boolean isShort() {
-        return kept && over() < 0 && !waits();
+        return isBagKept && framesOver() < 0 && !waits();
     }
 
     private boolean waits() {
-        return rolls == 0 && others > 0 && inCameras == 0;
+        return rollsInBag == 0 && rollsForNoCamera > 0 && framesInCameras == 0;
     }
 
     /** The sum in words; empty where nothing is planned. */
     public Optional<String> words() {
-        if (wanted == 0) {
+        if (framesWanted == 0) {
             return Optional.empty();
         }
-        String there = "the plan wants " + wanted + ", " + inCameras + " are left in the cameras";
-        String bag = rolls == 0 && others > 0
+        String there = "the plan wants " + framesWanted + ", " + framesInCameras + " are left in the cameras";
+        String bag = rollsInBag == 0 && rollsForNoCamera > 0
                 ? ""
-                : ", " + English.count(rolls, "roll") + " in the bag " + English.agree(rolls, "is ", "are ") + inBag;
-        String beside = others == 0
+                : ", " + English.count(rollsInBag, "roll") + " in the bag " + English.agree(rollsInBag, "is ", "are ")
+                        + framesInBag;
+        String beside = rollsForNoCamera == 0
                 ? ""
-                : ", " + English.count(others, "roll") + " in the bag " + English.agree(others, "fits", "fit")
-                        + " no camera in use";
+                : ", " + English.count(rollsForNoCamera, "roll") + " in the bag "
+                        + English.agree(rollsForNoCamera, "fits", "fit") + " no camera in use";
         return Optional.of(
-                !kept
+                !isBagKept
                         ? there + ", and no bag is kept (bag add)"
                         : there
                                 + bag
                                 + beside
                                 + (waits()
                                         ? ": choose one (cam)"
-                                        : over() < 0 ? ": " + -over() + " TOO FEW" : ": enough, " + over() + " over"));
+                                        : framesOver() < 0
+                                                ? ": " + -framesOver() + " TOO FEW"
+                                                : ": enough, " + framesOver() + " over"));
     }
 }

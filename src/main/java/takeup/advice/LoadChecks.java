@@ -28,11 +28,11 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
 
     /** The look that is asked for now; empty if none is. */
     public static Optional<LoadChecks> of(ShootState s) {
-        if (s.happened().isEmpty() || s.roll().isEmpty()) {
+        if (s.history().isEmpty() || s.rollInHand().isEmpty()) {
             return Optional.empty();
         }
         Optional<JournalStep> done = last(s);
-        Roll roll = s.roll().get();
+        Roll roll = s.rollInHand().get();
         if (done.isEmpty()) {
             return Optional.empty();
         }
@@ -50,14 +50,14 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
 
     /** The last line that changed anything and was not taken back: an answer that was undone is asked for again. */
     private static Optional<JournalStep> last(ShootState s) {
-        JournalStep newest = s.happened().get(s.happened().size() - 1);
-        if (newest.isStep()) {
+        JournalStep newest = s.history().get(s.history().size() - 1);
+        if (newest.isUndoable()) {
             return Optional.of(newest);
         }
-        OptionalLong step = new UndoHistory(s.happened()).undo();
-        for (int i = s.happened().size() - 1; i >= 0 && step.isPresent(); i--) {
-            if (s.happened().get(i).step() == step.getAsLong()) {
-                return Optional.of(s.happened().get(i));
+        OptionalLong step = new UndoHistory(s.history()).undo();
+        for (int i = s.history().size() - 1; i >= 0 && step.isPresent(); i--) {
+            if (s.history().get(i).step() == step.getAsLong()) {
+                return Optional.of(s.history().get(i));
             }
         }
         return Optional.empty();
@@ -65,7 +65,7 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
 
     private static Optional<LoadCheck.What> next(RollEvent event, Roll roll, JournalStep last, ShootState s) {
         if (event instanceof RollEvent.Loaded || event instanceof RollEvent.Reloaded) {
-            return s.day().routine() && isFirst(ShootState.place(roll), last, s)
+            return s.day().routine() && isFirst(Place.of(roll), last, s)
                     ? Optional.of(LoadCheck.What.FILM)
                     : Optional.empty();
         }
@@ -93,7 +93,7 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
 
     /** Whether no other roll was put in there on the same day before. */
     private static boolean isFirst(Place place, JournalStep loading, ShootState s) {
-        for (JournalStep step : s.happened()) {
+        for (JournalStep step : s.history()) {
             if (step.step() < loading.step()
                     && step.at().toLocalDate().equals(loading.at().toLocalDate())
                     && step.entries().stream().anyMatch(it -> puts(it, s).equals(Optional.of(place)))) {

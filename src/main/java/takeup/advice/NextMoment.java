@@ -80,13 +80,13 @@ public record NextMoment(
      */
     private static Optional<Place> place(Moment moment, ShootState s) {
         if (moment.camera().isEmpty()) {
-            return s.place();
+            return s.placeInHand();
         }
         String camera = moment.camera().get();
         if (moment.back().isPresent()) {
             return Optional.of(new Place(camera, moment.back()));
         }
-        Optional<Place> active = s.place().filter(it -> it.camera().equals(camera));
+        Optional<Place> active = s.placeInHand().filter(it -> it.camera().equals(camera));
         Optional<String> back = Optional.ofNullable(s.day().lastBack().get(camera))
                 .or(() -> s.camera(camera).flatMap(it -> it.backs().stream().findFirst()));
         return active.or(() -> Optional.of(new Place(camera, back)));

@@ -99,7 +99,7 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         return moment.ev100().isEmpty()
                 || serves(
                         s,
-                        ShootState.place(roll),
+                        Place.of(roll),
                         roll.film().stock(),
                         roll.film().index(),
                         moment.ev100().getAsDouble());
@@ -115,8 +115,8 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
             return true;
         }
         InHand inHand = s.inHand(camera.get());
-        AdviceRequest asking =
-                new AdviceRequest(camera, inHand.setting(), Optional.empty(), Optional.of(stock), index, 0, s.meter());
+        AdviceRequest asking = new AdviceRequest(
+                camera, inHand.setting(), Optional.empty(), Optional.of(stock), index, 0, s.meterInHand());
         Light expected = new Light(
                 new ExposureValue(light),
                 Light.Method.INCIDENT,

@@ -21,9 +21,9 @@ public final class TimedWarnings {
         if (after.day().job().plan().moments().isEmpty()) {
             return List.of();
         }
-        OffsetDateTime then = before.happened().isEmpty()
+        OffsetDateTime then = before.history().isEmpty()
                 ? now
-                : before.happened().get(before.happened().size() - 1).at();
+                : before.history().get(before.history().size() - 1).at();
         List<Warning> begun = new ArrayList<>();
         Optional<NextMoment> was = NextMoment.of(before.asOf(then), then);
         NextMoment.of(after, now)

@@ -143,7 +143,7 @@ public final class BagCommand {
     /** The only size it comes in, or the only one that the camera in hand takes of it. */
     private FilmSize size(Stock stock) {
         List<FilmSize> sizes = stock.filmSizes();
-        Optional<Camera> camera = context.state.camera();
+        Optional<Camera> camera = context.state.cameraInHand();
         List<FilmSize> fitting = sizes.size() == 1 || camera.isEmpty()
                 ? sizes
                 : sizes.stream().filter(camera.get().frames()::containsKey).toList();

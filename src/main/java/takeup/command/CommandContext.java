@@ -251,31 +251,31 @@ public final class CommandContext {
     }
 
     Camera camera() {
-        return state.camera()
+        return state.cameraInHand()
                 .orElseThrow(() -> new CommandRejected(
-                        state.place().isPresent()
+                        state.placeInHand().isPresent()
                                 ? state.kit()
                                         .whyNot(
                                                 Kit.Sort.CAMERAS,
-                                                state.place().get().camera())
+                                                state.placeInHand().get().camera())
                                 : "no camera in hand: type cam and one of "
                                         + String.join(", ", state.kit().keys(Kit.Sort.CAMERAS))));
     }
 
     Roll roll() {
         camera();
-        return state.roll()
+        return state.rollInHand()
                 .orElseThrow(() -> new CommandRejected(
-                        "no film in " + state.place().orElseThrow() + ": load a stock first (load cn400)"));
+                        "no film in " + state.placeInHand().orElseThrow() + ": load a stock first (load cn400)"));
     }
 
     /** The roll of a typed number, or the one in hand; the example shows how a finished one is named. */
     Roll roll(Optional<RollId> id, String example) {
         return id.map(this::roll)
-                .or(state::roll)
-                .orElseThrow(() -> new CommandRejected(
-                        "no film in " + state.place().map(Object::toString).orElse("hand")
-                                + ": load a stock first, or name the roll (" + example + ")"));
+                .or(state::rollInHand)
+                .orElseThrow(() -> new CommandRejected("no film in "
+                        + state.placeInHand().map(Object::toString).orElse("hand")
+                        + ": load a stock first, or name the roll (" + example + ")"));
     }
 
     /** The roll of a typed number; read in first if it is a finished one. */
@@ -315,8 +315,7 @@ public final class CommandContext {
     List<JournalEntry> on(Roll roll, RollEvent event) {
         List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnRoll(roll.id(), event)));
         if (roll.state() == Roll.State.FINISHED) {
-            entries.add(new JournalEntry.OnDay(
-                    new DayEvent.RollClosed(roll.id(), ShootState.place(roll), Optional.empty())));
+            entries.add(new JournalEntry.OnDay(new DayEvent.RollClosed(roll.id(), Place.of(roll), Optional.empty())));
         }
         return entries;
     }
@@ -511,8 +510,8 @@ public final class CommandContext {
     private Outcome take(Place place) {
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
         ShootState after = after(entries);
-        Optional<Roll> roll = after.roll();
-        String words = after.camera().map(Camera::name).orElse(place.camera())
+        Optional<Roll> roll = after.rollInHand();
+        String words = after.cameraInHand().map(Camera::name).orElse(place.camera())
                 + place.back().map(it -> ", back " + it).orElse("") + ": "
                 + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI "
                                 + it.film().index() + ", next frame " + it.next() + ", " + StatusText.leftWords(it))

@@ -338,7 +338,7 @@ final class CorrectionCommands {
             throw new CommandRejected("to which camera? " + what);
         }
         Place place = context.place(rest.subList(2, rest.size()));
-        if (place.equals(ShootState.place(roll))) {
+        if (place.equals(Place.of(roll))) {
             throw new CommandRejected(roll.id() + " is in " + place + " already");
         }
         must(roll, range);

@@ -256,10 +256,11 @@ final class FlashCommand {
                 .orElse(sync);
         Aperture aperture = asking.setting().aperture().orElseThrow();
         OptionalDouble wanted = asking.path().corrected(light.ev100(), aperture);
-        if (wanted.isEmpty() || !Stops.above(asking.path().error(light.ev100(), aperture, time), asking.mostOver())) {
+        if (wanted.isEmpty()
+                || !Stops.above(asking.path().error(light.ev100(), aperture, time), asking.toleratedOverStops())) {
             return Optional.of(time);
         }
-        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), asking.leansToLight());
+        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), asking.prefersOverexposure());
         return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
     }
 

@@ -76,13 +76,13 @@ final class LightCommands {
         if (words.isEmpty()) {
             return again();
         }
-        Meter meter = context.state.meter();
+        Meter meter = context.state.meterInHand();
         Reading reading = ReadingParser.read(
                 context.line,
                 words,
                 meter,
                 context.state.day().preset(),
-                context.state.roll().map(it -> it.film().index()),
+                context.state.rollInHand().map(it -> it.film().index()),
                 context.now);
         List<JournalEntry> entries = new ArrayList<>();
         reading.preset()
@@ -139,7 +139,7 @@ final class LightCommands {
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
     private boolean isFlashNewer() {
-        List<JournalStep> steps = context.state.happened();
+        List<JournalStep> steps = context.state.history();
         for (int i = steps.size() - 1; i >= 0; i--) {
             for (JournalEntry entry : steps.get(i).entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
@@ -208,9 +208,9 @@ final class LightCommands {
                 advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
             }
         } else if (asking.isEmpty()) {
-            chosen = context.state.place().isEmpty()
+            chosen = context.state.placeInHand().isEmpty()
                     ? " No camera in hand."
-                    : " No film in " + context.state.place().get() + ".";
+                    : " No film in " + context.state.placeInHand().get() + ".";
         }
         ShootState after = context.after(entries);
         String text = StatusText.light(light, context.now) + "." + chosen + sharp(after, advice)
@@ -280,13 +280,13 @@ final class LightCommands {
     private Json.Obj fields(
             ShootState after, Light light, Optional<AdviceRequest> asking, Advice advice, List<Warning> warnings) {
         AdviceRequest about = asking.orElseGet(() -> new AdviceRequest(
-                context.state.camera(),
+                context.state.cameraInHand(),
                 context.state.inHand().setting(),
                 context.state.inHand().hold(),
                 Optional.empty(),
                 FilmSpeed.ISO_100,
                 0,
-                context.state.meter()));
+                context.state.meterInHand()));
         List<Warning> ofReading = warnings.stream()
                 .filter(it -> it.code() == Warning.Code.SPAN
                         || it.code() == Warning.Code.CAMERA_METER
@@ -318,7 +318,7 @@ final class LightCommands {
 
     /** Within a third of a stop; on negative film up to two thirds over. */
     private static boolean isRight(double error, AdviceRequest asking) {
-        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, asking.mostOver());
+        return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, asking.toleratedOverStops());
     }
 
     private static boolean isIn(InHand inHand, Suggestion row) {
@@ -348,7 +348,7 @@ final class LightCommands {
     /** What must be said about a reading, and was not said before. */
     private List<Warning> warnings(Light light, Meter meter, Optional<AdviceRequest> asking) {
         List<Warning> all = new ArrayList<>();
-        Optional<Roll> roll = context.state.roll();
+        Optional<Roll> roll = context.state.rollInHand();
         roll.filter(it -> EntryWarnings.isOther(light, it) && !EntryWarnings.wasSaid(light, context.state, context.now))
                 .ifPresent(it -> all.add(EntryWarnings.meterSpeed(light, it)));
         ExposureWarnings.span(light.spanStops(), roll.map(it -> it.film().stock()))
@@ -382,7 +382,7 @@ final class LightCommands {
 
     /** Whether a warning was given with a reading today. */
     private boolean saidToday(Warning.Code code) {
-        for (JournalStep step : context.state.happened()) {
+        for (JournalStep step : context.state.history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.LightMetered lit

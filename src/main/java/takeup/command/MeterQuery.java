@@ -80,12 +80,12 @@ public final class MeterQuery {
 
     private static Answer read(ShootState s, Options options, OffsetDateTime now) {
         boolean clean = options.camera.isPresent() || options.stock.isPresent();
-        Optional<Roll> roll = clean ? Optional.empty() : s.roll();
+        Optional<Roll> roll = clean ? Optional.empty() : s.rollInHand();
         Optional<Camera> camera = options.camera.isPresent()
                 ? Optional.of(s.kit()
                         .camera(options.camera.get())
                         .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, options.camera.get()))))
-                : clean ? Optional.empty() : s.camera();
+                : clean ? Optional.empty() : s.cameraInHand();
         Optional<Stock> stock = options.stock.isPresent()
                 ? Optional.of(s.kit()
                         .stock(options.stock.get())
@@ -95,7 +95,7 @@ public final class MeterQuery {
                 ? s.kit()
                         .meter(options.meter.get())
                         .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, options.meter.get())))
-                : s.meter();
+                : s.meterInHand();
         Optional<FilmSpeed> given =
                 options.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
         Optional<FilmSpeed> known =

@@ -86,7 +86,8 @@ final class PaperCommand {
         int count = paper.aside().size();
         return English.count(count, "line") + " did not fit, and " + English.agree(count, "is", "are")
                 + " kept in the day's journal: " + String.join(" / ", paper.aside()) + ". Type "
-                + English.agree(count, "it", "them") + " right behind paper " + paper.roll().typed() + ".";
+                + English.agree(count, "it", "them") + " right behind paper "
+                + paper.roll().typed() + ".";
     }
 
     private Outcome answered(List<JournalEntry> entries, String text, Json.Obj fields) {

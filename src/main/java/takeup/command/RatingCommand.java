@@ -122,15 +122,18 @@ public final class RatingCommand {
      * between.
      */
     private static Optional<String> card(ShootState s, boolean isLong) {
-        Optional<Roll> roll = s.roll().filter(RatingCommand::isBegun);
-        if (roll.isEmpty() || s.camera().isEmpty() || s.day().light().isEmpty() || !isPutInHand(s, roll.get())) {
+        Optional<Roll> roll = s.rollInHand().filter(RatingCommand::isBegun);
+        if (roll.isEmpty() || s.cameraInHand().isEmpty() || s.day().light().isEmpty() || !isPutInHand(s, roll.get())) {
             return Optional.empty();
         }
         Setting setting = s.inHand().setting();
         Optional<RatingBracket> cards = setting.flash()
                 ? Optional.empty()
                 : RatingBracket.of(
-                        s.camera().get(), setting, roll.get(), s.day().light().get());
+                        s.cameraInHand().get(),
+                        setting,
+                        roll.get(),
+                        s.day().light().get());
         Optional<RatingBracket.Card> card = cards.flatMap(it -> it.next(roll.get()))
                 .filter(it -> cards.get().isSet(setting, it));
         return card.map(it -> isLong
@@ -141,11 +144,11 @@ public final class RatingCommand {
 
     /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */
     private static boolean isPutInHand(ShootState s, Roll roll) {
-        Set<Long> undone = ShootState.undone(s.happened());
-        for (int i = s.happened().size() - 1; i >= 0; i--) {
-            List<JournalEntry> entries = s.happened().get(i).entries();
+        Set<Long> undone = ShootState.undone(s.history());
+        for (int i = s.history().size() - 1; i >= 0; i--) {
+            List<JournalEntry> entries = s.history().get(i).entries();
             for (int j = entries.size() - 1;
-                    j >= 0 && !undone.contains(s.happened().get(i).step());
+                    j >= 0 && !undone.contains(s.history().get(i).step());
                     j--) {
                 if (entries.get(j) instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.Changed changed

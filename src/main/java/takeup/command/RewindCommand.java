@@ -93,7 +93,7 @@ public final class RewindCommand {
 
     Outcome again(RollId id, List<String> more) {
         Camera camera = context.camera();
-        Place place = context.state.place().orElseThrow();
+        Place place = context.state.placeInHand().orElseThrow();
         Roll roll = context.roll(id);
         fits(roll, camera, place);
         if (!more.isEmpty()) {

@@ -44,7 +44,7 @@ final class RollCommands {
             return rewound.again(again.get(), words.subList(1, words.size()));
         }
         Camera camera = context.camera();
-        Place place = context.state.place().orElseThrow();
+        Place place = context.state.placeInHand().orElseThrow();
         context.state.rollIn(place).ifPresent(it -> {
             throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + StatusText.leftWords(it)
                     + ") is in " + place + ": unload it first");
@@ -157,7 +157,7 @@ final class RollCommands {
         }
         Roll roll = id.map(context::roll).orElseGet(context::roll);
         boolean isHere =
-                context.state.roll().map(it -> it.id().equals(roll.id())).orElse(false);
+                context.state.rollInHand().map(it -> it.id().equals(roll.id())).orElse(false);
         if (!isHere && roll.state() != Roll.State.REWOUND) {
             throw new CommandRejected(roll.id()
                     + (roll.state() == Roll.State.OPEN
@@ -168,8 +168,8 @@ final class RollCommands {
         entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.Unloaded()));
         entries.add(
                 new JournalEntry.OnDay(new DayEvent.Changed(roll.camera().key(), context.state.inHand(roll.camera()))));
-        entries.add(new JournalEntry.OnDay(
-                new DayEvent.RollClosed(roll.id(), ShootState.place(roll), Optional.of(roll.film()))));
+        entries.add(
+                new JournalEntry.OnDay(new DayEvent.RollClosed(roll.id(), Place.of(roll), Optional.of(roll.film()))));
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
         String text = roll.id() + " finished: " + now.framesUsed() + " of "

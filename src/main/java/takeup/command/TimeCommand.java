@@ -59,7 +59,7 @@ final class TimeCommand {
     /** The corrected time for the aperture in hand as it is said, else the time in hand; from a second on. */
     private OptionalDouble target() {
         Setting setting = context.setting();
-        Optional<Roll> roll = context.state.roll();
+        Optional<Roll> roll = context.state.rollInHand();
         OptionalDouble wanted =
                 setting.time().map(it -> OptionalDouble.of(it.exactSeconds())).orElse(OptionalDouble.empty());
         if (roll.isPresent()

@@ -31,7 +31,7 @@ final class UndoCommands {
     }
 
     Outcome undo(String word) {
-        OptionalLong target = new UndoHistory(context.state.happened()).undo();
+        OptionalLong target = new UndoHistory(context.state.history()).undo();
         if (target.isEmpty()) {
             throw new CommandRejected("nothing to undo");
         }
@@ -39,7 +39,7 @@ final class UndoCommands {
     }
 
     Outcome redo(String word) {
-        OptionalLong target = new UndoHistory(context.state.happened()).redo();
+        OptionalLong target = new UndoHistory(context.state.history()).redo();
         if (target.isEmpty()) {
             throw new CommandRejected("nothing to redo: another line came after the undo, or nothing was undone");
         }
@@ -47,7 +47,7 @@ final class UndoCommands {
     }
 
     private Outcome turn(long target, boolean back) {
-        JournalStep step = context.state.happened().stream()
+        JournalStep step = context.state.history().stream()
                 .filter(it -> it.step() == target)
                 .findFirst()
                 .orElseThrow();
@@ -96,7 +96,7 @@ final class UndoCommands {
             entries.add(new JournalEntry.OnDay(back ? new DayEvent.TakenBack(target) : new DayEvent.PutBack(target)));
         }
         place(opens ? Set.of() : rolls, camera)
-                .filter(it -> !context.state.place().equals(Optional.of(it)))
+                .filter(it -> !context.state.placeInHand().equals(Optional.of(it)))
                 .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(it))));
         ShootState after = context.after(entries);
         for (RollId id : rolls) {
@@ -115,8 +115,8 @@ final class UndoCommands {
                 .and("roll", roll.map(Roll::id))
                 .and("frame", roll.map(Roll::next))
                 .and("framesLeft", roll.map(Roll::framesLeft))
-                .and("camera", after.place().map(Place::camera))
-                .and("back", after.place().flatMap(Place::back));
+                .and("camera", after.placeInHand().map(Place::camera))
+                .and("back", after.placeInHand().flatMap(Place::back));
         return context.does(
                 entries,
                 after,
@@ -130,7 +130,7 @@ final class UndoCommands {
 
     /** A roll that comes back into a camera needs its place empty. */
     private void needsRoom(Roll now, boolean unloads) {
-        Place place = ShootState.place(now);
+        Place place = Place.of(now);
         if (now.state() == Roll.State.OPEN && context.roll(now.id()).state() != Roll.State.OPEN) {
             context.state.rollIn(place).ifPresent(it -> {
                 throw new CommandRejected("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id()
@@ -150,11 +150,11 @@ final class UndoCommands {
 
     private Optional<Place> place(Set<RollId> rolls, Optional<String> camera) {
         if (!rolls.isEmpty()) {
-            return Optional.of(ShootState.place(context.roll(rolls.iterator().next())));
+            return Optional.of(Place.of(context.roll(rolls.iterator().next())));
         }
         if (camera.isPresent()
                 && context.state
-                        .place()
+                        .placeInHand()
                         .map(it -> it.camera().equals(camera.get()))
                         .orElse(false)) {
             return Optional.empty();

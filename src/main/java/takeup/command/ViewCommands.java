@@ -68,7 +68,7 @@ final class ViewCommands {
                         Outcome.ScreenAction.BIG,
                         "state",
                         context.state
-                                .roll()
+                                .rollInHand()
                                 .map(it -> "Next frame " + it.next() + ", " + StatusText.leftWords(it) + ".")
                                 .orElse("No film in hand."),
                         StatusText.json(context.state));

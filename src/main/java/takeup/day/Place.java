@@ -1,6 +1,7 @@
 package takeup.day;
 
 import java.util.Optional;
+import takeup.roll.Roll;
 
 /**
  * Where a roll can be: a camera, and the back on it where backs change.
@@ -9,6 +10,11 @@ import java.util.Optional;
  * @param back the back's name; empty for a fixed one
  */
 public record Place(String camera, Optional<String> back) {
+    /** Where a roll is or was. */
+    public static Place of(Roll roll) {
+        return new Place(roll.camera().key(), roll.back());
+    }
+
     // Spelt out, here and in RollId: what Java makes up for a record at its first use holds up the first picture.
     @Override
     public boolean equals(Object other) {

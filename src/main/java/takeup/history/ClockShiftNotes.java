@@ -29,7 +29,7 @@ public final class ClockShiftNotes {
 
     public ClockShiftNotes(CommandContext in) {
         this.context = in;
-        this.steps = in.before.happened();
+        this.steps = in.before.history();
     }
 
     /** Whether a step is a frame or a reading: what a moved clock is told with. */
@@ -39,10 +39,10 @@ public final class ClockShiftNotes {
 
     /** Whether the last line was told so. */
     public static boolean stands(ShootState s) {
-        if (s.happened().isEmpty()) {
+        if (s.history().isEmpty()) {
             return false;
         }
-        return s.happened().get(s.happened().size() - 1).entries().stream()
+        return s.history().get(s.history().size() - 1).entries().stream()
                 .anyMatch(it -> shift(it).isPresent()
                         || logged(it).flatMap(Exposure::clock).isPresent());
     }

@@ -25,7 +25,7 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
     /**
      * Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera.
      */
-    public boolean isStep() {
+    public boolean isUndoable() {
         for (JournalEntry entry : entries) {
             if (entry instanceof JournalEntry.OnRoll onRoll
                             && (onRoll.event() instanceof RollEvent.TakenBack

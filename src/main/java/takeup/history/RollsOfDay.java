@@ -34,7 +34,7 @@ public final class RollsOfDay {
      */
     public static List<RollId> finishedUnread(ShootState s, OffsetDateTime now) {
         Set<RollId> all = new LinkedHashSet<>();
-        for (JournalStep step : s.happened()) {
+        for (JournalStep step : s.history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.RollClosed touched
@@ -110,7 +110,7 @@ public final class RollsOfDay {
             }
         }
         Set<RollId> all = new TreeSet<>(finishedUnread(s, now));
-        for (JournalStep step : s.happened()) {
+        for (JournalStep step : s.history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.Bagged bagged

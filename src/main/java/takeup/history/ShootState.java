@@ -31,18 +31,18 @@ import takeup.roll.SettingPatch;
  * Everything that is true now, as all that happened adds up: the rolls, the day, what is in hand.
  *
  * @param kit cameras, stocks and meters
- * @param happened every step that is known, in order
+ * @param history every step that is known, in order
  * @param rolls the rolls that were read, in the order of their numbers
  * @param day what is in hand beside them
- * @param dayOf the date of the day's journal that was last written; empty before the first
+ * @param lastJournalDate the date of the day's journal that was last written; empty before the first
  * @param known the numbers of all rolls there ever were, also of those not read
  */
 public record ShootState(
         Kit kit,
-        List<JournalStep> happened,
+        List<JournalStep> history,
         Map<RollId, Roll> rolls,
         Day day,
-        Optional<LocalDate> dayOf,
+        Optional<LocalDate> lastJournalDate,
         RollNumbers known) {
     /** The situation that the steps add up to. They may be in any order; it is the step that counts. */
     public static ShootState of(Kit kit, List<JournalStep> steps, Optional<LocalDate> dayOf, Set<RollId> known) {
@@ -119,11 +119,11 @@ public record ShootState(
 
     /** The situation after one more step. */
     public ShootState and(JournalStep step) {
-        List<JournalStep> steps = new ArrayList<>(happened);
+        List<JournalStep> steps = new ArrayList<>(history);
         steps.add(step);
         LocalDate date = step.at().toLocalDate();
         boolean onDay = step.entries().stream().anyMatch(it -> it instanceof JournalEntry.OnDay);
-        Optional<LocalDate> dated = onDay ? Optional.of(date) : dayOf;
+        Optional<LocalDate> dated = onDay ? Optional.of(date) : lastJournalDate;
         if (step.entries().stream().anyMatch(it -> UndoHistory.takenBack(it) > 0 || UndoHistory.putBack(it) > 0)) {
             return fold(kit, steps, dated, known);
         }
@@ -149,9 +149,9 @@ public record ShootState(
 
     /** The situation with a finished roll's own steps read in. */
     public ShootState with(List<JournalStep> read) {
-        List<JournalStep> steps = new ArrayList<>(happened);
+        List<JournalStep> steps = new ArrayList<>(history);
         steps.addAll(read);
-        return of(kit, steps, dayOf, known);
+        return of(kit, steps, lastJournalDate, known);
     }
 
     /**
@@ -210,7 +210,7 @@ public record ShootState(
         }
         if (set == null) {
             return event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN
-                    ? day.loaded(place(roll), roll.film())
+                    ? day.loaded(Place.of(roll), roll.film())
                     : day;
         }
         String camera = roll.camera().key();
@@ -233,34 +233,29 @@ public record ShootState(
 
     /** The next step's number. */
     public long nextStep() {
-        return happened.isEmpty() ? 1 : happened.get(happened.size() - 1).step() + 1;
+        return history.isEmpty() ? 1 : history.get(history.size() - 1).step() + 1;
     }
 
     /** The place in hand. */
-    public Optional<Place> place() {
+    public Optional<Place> placeInHand() {
         return day.active();
     }
 
     /** The roll in a place. */
     public Optional<Roll> rollIn(Place place) {
         return rolls.values().stream()
-                .filter(it -> it.state() == Roll.State.OPEN && place(it).equals(place))
+                .filter(it -> it.state() == Roll.State.OPEN && Place.of(it).equals(place))
                 .findFirst();
     }
 
     /** The roll in hand. */
-    public Optional<Roll> roll() {
-        return place().flatMap(this::rollIn);
-    }
-
-    /** Where a roll is or was. */
-    public static Place place(Roll roll) {
-        return new Place(roll.camera().key(), roll.back());
+    public Optional<Roll> rollInHand() {
+        return placeInHand().flatMap(this::rollIn);
     }
 
     /** The camera in hand: as its roll knows it, else by its profile. */
-    public Optional<Camera> camera() {
-        return place().flatMap(it -> camera(it.camera()));
+    public Optional<Camera> cameraInHand() {
+        return placeInHand().flatMap(it -> camera(it.camera()));
     }
 
     /** A camera by its profile; while that cannot be read, as one of its open rolls knows it. */
@@ -286,11 +281,11 @@ public record ShootState(
 
     /** What belongs to the camera in hand. */
     public InHand inHand() {
-        return camera().map(this::inHand).orElse(InHand.NOTHING);
+        return cameraInHand().map(this::inHand).orElse(InHand.NOTHING);
     }
 
     /** The meter in hand. */
-    public Meter meter() {
+    public Meter meterInHand() {
         return day.meter().flatMap(kit::meter).orElse(Meter.NONE);
     }
 
@@ -303,19 +298,19 @@ public record ShootState(
     public List<Place> placesInUse() {
         Map<Place, Boolean> all = new LinkedHashMap<>();
         day.used().forEach(it -> all.put(it, true));
-        rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN).forEach(it -> all.put(place(it), true));
+        rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN).forEach(it -> all.put(Place.of(it), true));
         return List.copyOf(all.keySet());
     }
 
     /** The same on that day: on a new one, with what is carried over from the day before. */
     public ShootState asOf(OffsetDateTime now) {
-        boolean newDay = dayOf.isPresent() && !dayOf.get().equals(now.toLocalDate());
-        return newDay ? new ShootState(kit, happened, rolls, day.carried(now), dayOf, known) : this;
+        boolean newDay = lastJournalDate.isPresent() && !lastJournalDate.get().equals(now.toLocalDate());
+        return newDay ? new ShootState(kit, history, rolls, day.carried(now), lastJournalDate, known) : this;
     }
 
     /** The entries that go before a step on a new day: what is carried over from the day before. */
     public List<JournalEntry> carryOverEntries(OffsetDateTime now) {
-        boolean newDay = dayOf.isEmpty() || !dayOf.get().equals(now.toLocalDate());
+        boolean newDay = lastJournalDate.isEmpty() || !lastJournalDate.get().equals(now.toLocalDate());
         return newDay && !day.equals(Day.FIRST)
                 ? List.of(new JournalEntry.OnDay(new DayEvent.Carried(day.carried(now))))
                 : List.of();

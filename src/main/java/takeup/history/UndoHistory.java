@@ -13,7 +13,7 @@ public final class UndoHistory {
 
     public UndoHistory(List<JournalStep> happened) {
         for (JournalStep step : happened) {
-            if (step.isStep()) {
+            if (step.isUndoable()) {
                 done.add(step.step());
                 undone.clear();
                 continue;

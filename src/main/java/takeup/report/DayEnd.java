@@ -32,7 +32,7 @@ import takeup.text.English;
  * @param asks what to ask about, in sentences
  * @param elsewhere rolls of other writers in the same folder, where they are known by their line alone
  */
-public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<RollSummary> elsewhere) {
+public record DayEnd(LocalDate date, List<RollEntry> rolls, List<String> asks, List<RollSummary> elsewhere) {
     /** Where a roll is. */
     public enum RollWhereabouts {
         CLOSED("closed"),
@@ -54,7 +54,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     }
 
     /** A roll, where it is, and the words about it. */
-    public record One(RollId id, RollWhereabouts is, Optional<Roll> roll, String words) {}
+    public record RollEntry(RollId id, RollWhereabouts is, Optional<Roll> roll, String words) {}
 
     public DayEnd {
         rolls = List.copyOf(rolls);
@@ -86,23 +86,23 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
             OffsetDateTime now,
             String letters,
             Optional<Set<RollId>> held) {
-        List<One> rolls = new ArrayList<>();
+        List<RollEntry> rolls = new ArrayList<>();
         List<String> asks = new ArrayList<>();
         List<Roll> both = new ArrayList<>(s.rolls().values());
         both.addAll(others);
         List<Roll> all = RollsOfDay.of(both, now);
         for (Roll roll : all) {
             RollWhereabouts is = is(roll, held);
-            rolls.add(new One(roll.id(), is, Optional.of(roll), words(roll, is)));
+            rolls.add(new RollEntry(roll.id(), is, Optional.of(roll), words(roll, is)));
         }
         for (RollId id : RollsOfDay.missing(s, now, letters)) {
-            rolls.add(new One(
+            rolls.add(new RollEntry(
                     id,
                     RollWhereabouts.MISSING,
                     Optional.empty(),
                     "its number was given, and its file is not there or cannot be read (takeup check)"));
         }
-        rolls.sort(Comparator.comparing(One::id));
+        rolls.sort(Comparator.comparing(RollEntry::id));
         all.forEach(it -> ask(it, asks));
         held.ifPresent(it -> odd(without(it, elsewhere), s, all, asks));
         asks.addAll(PlanTable.onOneRoll(s.day().job().plan(), both, now));
@@ -263,7 +263,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** All of it as a list to read and to tick off. */
     public List<NightBefore.Section> sections() {
         List<NightBefore.Section> all = new ArrayList<>();
-        for (Map.Entry<RollWhereabouts, List<One>> kind : byKind().entrySet()) {
+        for (Map.Entry<RollWhereabouts, List<RollEntry>> kind : byKind().entrySet()) {
             boolean missing = kind.getKey() == RollWhereabouts.MISSING;
             all.add(new NightBefore.Section(
                     English.capitalised(kind.getKey().words) + ", "
@@ -293,7 +293,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
                     "Logged by another writer in this folder, " + English.count(elsewhere.size(), "roll"), others));
         }
         List<NightBefore.Item> labels = new ArrayList<>();
-        for (One one : rolls) {
+        for (RollEntry one : rolls) {
             one.roll()
                     .filter(it -> it.state() != Roll.State.WITHDRAWN)
                     .ifPresent(it -> labels.add(new NightBefore.Item(label(it), false)));
@@ -304,8 +304,8 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
         return all;
     }
 
-    private Map<RollWhereabouts, List<One>> byKind() {
-        Map<RollWhereabouts, List<One>> all = new EnumMap<>(RollWhereabouts.class);
+    private Map<RollWhereabouts, List<RollEntry>> byKind() {
+        Map<RollWhereabouts, List<RollEntry>> all = new EnumMap<>(RollWhereabouts.class);
         rolls.forEach(
                 it -> all.computeIfAbsent(it.is(), kind -> new ArrayList<>()).add(it));
         return all;
@@ -332,7 +332,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
     /** The same as other programs read it. */
     public Json.Obj json() {
         List<Json> all = new ArrayList<>();
-        for (One one : rolls) {
+        for (RollEntry one : rolls) {
             Optional<Roll> roll = one.roll();
             all.add(Json.object()
                     .and("roll", one.id())
@@ -355,7 +355,7 @@ public record DayEnd(LocalDate date, List<One> rolls, List<String> asks, List<Ro
                         "missing",
                         rolls.stream()
                                 .filter(it -> it.is() == RollWhereabouts.MISSING)
-                                .map(One::id)
+                                .map(RollEntry::id)
                                 .toList())
                 .and("ask", asks);
     }

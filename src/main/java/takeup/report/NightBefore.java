@@ -67,7 +67,7 @@ public final class NightBefore {
         enough.words()
                 .ifPresent(it -> all.add(new Section(
                         "Enough for the plan?",
-                        List.of(new Item(English.capitalised(it), enough.isShort() || !enough.kept())))));
+                        List.of(new Item(English.capitalised(it), enough.isShort() || !enough.isBagKept())))));
         all.add(new Section("To check", checks(s)));
         return all;
     }
@@ -193,18 +193,18 @@ public final class NightBefore {
         }
         FilmBudget enough = FilmBudget.of(s, now);
         return Json.object()
-                .and("kept", enough.kept())
+                .and("kept", enough.isBagKept())
                 .and("film", lots)
                 .and("cameras", cameras)
                 .and(
                         "enough",
                         Json.object()
-                                .and("framesWanted", enough.wanted())
-                                .and("framesInCameras", enough.inCameras())
-                                .and("rollsInBag", enough.rolls())
-                                .and("framesInBag", enough.inBag())
-                                .and("rollsForNoCamera", enough.others())
-                                .and("framesOver", enough.over()));
+                                .and("framesWanted", enough.framesWanted())
+                                .and("framesInCameras", enough.framesInCameras())
+                                .and("rollsInBag", enough.rollsInBag())
+                                .and("framesInBag", enough.framesInBag())
+                                .and("rollsForNoCamera", enough.rollsForNoCamera())
+                                .and("framesOver", enough.framesOver()));
     }
 
     /** The plan as other programs read it: the moments, the next one with what is advised, the sun's times. */

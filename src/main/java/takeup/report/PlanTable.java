@@ -133,7 +133,7 @@ public final class PlanTable {
      */
     static List<String> onOneRoll(ShootState s, OffsetDateTime now) {
         Set<RollId> finished = new TreeSet<>();
-        for (JournalStep step : s.happened()) {
+        for (JournalStep step : s.history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.RollClosed touched

@@ -45,18 +45,18 @@ public final class StatusText {
 
     /** The state as a sentence or two, without a glyph: the way in for a screen reader. */
     public static String words(ShootState s, OffsetDateTime now) {
-        Optional<Camera> camera = s.camera();
+        Optional<Camera> camera = s.cameraInHand();
         if (camera.isEmpty()) {
-            return s.place().isPresent()
+            return s.placeInHand().isPresent()
                     ? "The file of the camera in hand has a mistake: takeup check says which."
                     : "No camera in hand yet: type cam and one of "
                             + String.join(", ", s.kit().keys(Kit.Sort.CAMERAS)) + ".";
         }
         StringBuilder words = new StringBuilder(camera.get().name());
-        s.place()
+        s.placeInHand()
                 .flatMap(it -> it.back())
                 .ifPresent(it -> words.append(", back ").append(it));
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         if (roll.isEmpty()) {
             words.append(": no film.");
         } else {
@@ -92,7 +92,7 @@ public final class StatusText {
                 .ifPresent(it -> words.append(" Meter in hand: ").append(it).append('.'));
         List<String> others = new ArrayList<>();
         for (Place place : s.placesInUse()) {
-            if (!s.place().equals(Optional.of(place))) {
+            if (!s.placeInHand().equals(Optional.of(place))) {
                 others.add(place + ", "
                         + s.rollIn(place)
                                 .map(it -> it.id() + ", " + it.film().stock().name() + " at EI "
@@ -234,10 +234,10 @@ public final class StatusText {
     /** The warnings that stand now, most urgent first; silenced ones left out. */
     public static List<Warning.Code> standing(ShootState s, OffsetDateTime now) {
         List<Warning.Code> codes = new ArrayList<>();
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         Optional<Light> light = s.day().light();
-        boolean automatic = s.camera().map(Camera::isAutomatic).orElse(true);
-        if (s.place().isPresent() && roll.isEmpty()) {
+        boolean automatic = s.cameraInHand().map(Camera::isAutomatic).orElse(true);
+        if (s.placeInHand().isPresent() && roll.isEmpty()) {
             codes.add(Warning.Code.NO_FILM);
         }
         roll.ifPresent(it -> {
@@ -301,17 +301,17 @@ public final class StatusText {
     public static Warning noFilm(ShootState s) {
         return new Warning(
                 Warning.Code.NO_FILM,
-                "load a stock into " + s.place().map(Object::toString).orElse("the camera"));
+                "load a stock into " + s.placeInHand().map(Object::toString).orElse("the camera"));
     }
 
     /** All that is in hand, as other programs read it. */
     public static Json.Obj json(ShootState s) {
         InHand inHand = s.inHand();
         Setting setting = inHand.setting();
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         return Json.object()
-                .and("camera", s.place().map(it -> it.camera()))
-                .and("back", s.place().flatMap(it -> it.back()))
+                .and("camera", s.placeInHand().map(it -> it.camera()))
+                .and("back", s.placeInHand().flatMap(it -> it.back()))
                 .and("roll", roll.map(Roll::id))
                 .and("stock", roll.map(it -> it.film().stock().key()))
                 .and("exposureIndex", roll.map(it -> it.film().index().arithmetic()))
@@ -350,21 +350,21 @@ public final class StatusText {
     /** The error of the setting in hand for the light of the day, in stops; empty where it cannot be known. */
     public static OptionalDouble errorInHand(ShootState s) {
         Setting setting = s.inHand().setting();
-        if (s.roll().isPresent()
+        if (s.rollInHand().isPresent()
                 && setting.flash()
                 && setting.aperture().isPresent()
                 && s.day().flash().isPresent()) {
-            return OptionalDouble.of(ExposureResult.path(s.roll().get().film(), setting)
+            return OptionalDouble.of(ExposureResult.path(s.rollInHand().get().film(), setting)
                     .flashError(s.day().flash().get(), setting.aperture().get()));
         }
-        if (s.roll().isEmpty()
+        if (s.rollInHand().isEmpty()
                 || s.day().light().isEmpty()
                 || setting.aperture().isEmpty()
                 || setting.time().isEmpty()
                 || setting.flash()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(ExposureResult.path(s.roll().get().film(), setting)
+        return OptionalDouble.of(ExposureResult.path(s.rollInHand().get().film(), setting)
                 .error(
                         s.day().light().get().ev100(),
                         setting.aperture().get(),
@@ -377,14 +377,14 @@ public final class StatusText {
      */
     public static OptionalDouble ambient(ShootState s) {
         Setting setting = s.inHand().setting();
-        if (s.roll().isEmpty()
+        if (s.rollInHand().isEmpty()
                 || s.day().light().isEmpty()
                 || s.day().flash().isEmpty()
                 || setting.aperture().isEmpty()
                 || setting.time().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(ExposureResult.path(s.roll().get().film(), setting)
+        return OptionalDouble.of(ExposureResult.path(s.rollInHand().get().film(), setting)
                 .error(
                         s.day().light().get().ev100(),
                         setting.aperture().get(),
@@ -397,14 +397,14 @@ public final class StatusText {
      */
     public static Optional<String> reciprocity(ShootState s) {
         Setting setting = s.inHand().setting();
-        if (s.roll().isEmpty()
+        if (s.rollInHand().isEmpty()
                 || s.day().light().isEmpty()
                 || setting.aperture().isEmpty()
                 || setting.flash()) {
             return Optional.empty();
         }
-        Reciprocity film = s.roll().get().film().stock().reciprocity();
-        double metered = ExposureResult.path(s.roll().get().film(), setting)
+        Reciprocity film = s.rollInHand().get().film().stock().reciprocity();
+        double metered = ExposureResult.path(s.rollInHand().get().film(), setting)
                 .metered(s.day().light().get().ev100(), setting.aperture().get());
         OptionalDouble corrected = film.corrected(metered);
         String words = "metered " + ExposureTime.words(metered);
@@ -431,7 +431,7 @@ public final class StatusText {
 
     /** The bulb timer of the camera in hand, if it runs. */
     public static Optional<Timer> timer(ShootState s) {
-        return s.place().map(it -> s.day().timers().get(it.camera()));
+        return s.placeInHand().map(it -> s.day().timers().get(it.camera()));
     }
 
     /** A frame as it is typed on the camera in hand: {@code 4 125}, or {@code 4 100} where the dial has no 125. */
@@ -441,7 +441,7 @@ public final class StatusText {
                 .min(Comparator.comparingDouble(it -> Math.abs(it.stops() - 4)))
                 .map(Aperture::fNumber)
                 .orElse(4.0);
-        String time = s.camera().flatMap(Camera::shutter).stream()
+        String time = s.cameraInHand().flatMap(Camera::shutter).stream()
                 .flatMap(it -> it.marks().stream())
                 .min(Comparator.comparingDouble(it -> Math.abs(it.stops() + 7)))
                 .map(ExposureTime::dial)
@@ -457,14 +457,14 @@ public final class StatusText {
 
     /** What an advice is asked for now; empty without a film. */
     public static Optional<AdviceRequest> asking(ShootState s) {
-        return s.roll()
+        return s.rollInHand()
                 .map(it -> new AdviceRequest(
-                        s.camera(),
+                        s.cameraInHand(),
                         s.inHand().setting(),
                         s.inHand().hold(),
                         Optional.of(it.film().stock()),
                         it.film().index(),
                         it.film().development().pushStops(),
-                        s.meter()));
+                        s.meterInHand()));
     }
 }

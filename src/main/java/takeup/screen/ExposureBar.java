@@ -24,15 +24,15 @@ record ExposureBar(double low, double high, double sum) {
     /** The bar of the setting in hand; without a roll or a reading there is none. */
     static OptionalDouble sum(ShootState s) {
         OptionalDouble error = StatusText.errorInHand(s);
-        if (error.isEmpty() || s.roll().isEmpty()) {
+        if (error.isEmpty() || s.rollInHand().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(s.roll()
+        return OptionalDouble.of(s.rollInHand()
                         .get()
                         .film()
                         .stock()
                         .boxSpeed()
-                        .stopsOver(s.roll().get().film().index())
+                        .stopsOver(s.rollInHand().get().film().index())
                 + s.inHand().setting().biasStops()
                 + error.getAsDouble());
     }

@@ -54,14 +54,14 @@ final class GuidePanel {
 
     private static String asked(Session shoot) {
         return shoot.shown()
-                .place()
+                .placeInHand()
                 .map(it -> "No film in " + it + ". Which one goes in?")
                 .orElse("Which camera?");
     }
 
     private static String shortly(Session shoot) {
         return shoot.shown()
-                .place()
+                .placeInHand()
                 .map(it -> "Which film goes into " + it + "?")
                 .orElse("Which camera?");
     }

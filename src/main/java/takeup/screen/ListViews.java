@@ -46,7 +46,7 @@ final class ListViews {
 
     static void frames(Session shoot, Grid grid) {
         List<Line> lines = new ArrayList<>();
-        Optional<Roll> found = shoot.shown().roll();
+        Optional<Roll> found = shoot.shown().rollInHand();
         String title = found.map(
                         it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place())
                 .orElse("Frames: no film");
@@ -174,9 +174,11 @@ final class ListViews {
     private static void list(int asked, int atLeast, Session shoot, Grid grid, String title, List<Line> lines) {
         int rows = grid.rows();
         grid.fill(0, TextRole.BAR);
-        String right =
-                shoot.shown().roll().map(it -> StatusText.leftWords(it) + "  ").orElse("")
-                        + ClockText.clock(shoot.now());
+        String right = shoot.shown()
+                        .rollInHand()
+                        .map(it -> StatusText.leftWords(it) + "  ")
+                        .orElse("")
+                + ClockText.clock(shoot.now());
         int margin = PromptBar.margin(grid);
         grid.put(margin, 0, Width.cut(title, grid.columns() - Width.of(right) - 2 - 2 * margin), TextRole.BAR);
         grid.put(grid.columns() - margin - Width.of(right), 0, right, TextRole.BAR);

@@ -139,11 +139,11 @@ final class PromptBar {
             };
             String large = shoot.lastAnswer().tone() == Session.Tone.LARGE
                     ? shoot.shown()
-                                    .camera()
+                                    .cameraInHand()
                                     .map(it -> it.name().toUpperCase(Locale.ROOT))
                                     .orElse("")
                             + shoot.shown()
-                                    .place()
+                                    .placeInHand()
                                     .flatMap(Place::back)
                                     .map(it -> " BACK " + it)
                                     .orElse("") + " ► "
@@ -479,10 +479,10 @@ final class PromptBar {
      */
     static Optional<String> sum(ShootState s, int room) {
         OptionalDouble error = StatusText.errorInHand(s);
-        if (error.isEmpty() || s.roll().isEmpty()) {
+        if (error.isEmpty() || s.rollInHand().isEmpty()) {
             return Optional.empty();
         }
-        Roll roll = s.roll().get();
+        Roll roll = s.rollInHand().get();
         double rating = roll.film().stock().boxSpeed().stopsOver(roll.film().index());
         double bias = s.inHand().setting().biasStops();
         double sum = ExposureBar.sum(s).orElseThrow();
@@ -521,7 +521,7 @@ final class PromptBar {
         ShootState s = shoot.shown();
         List<String> lines = new ArrayList<>();
         for (Place place : s.placesInUse()) {
-            if (!s.place().equals(Optional.of(place))) {
+            if (!s.placeInHand().equals(Optional.of(place))) {
                 lines.add(place + " · "
                         + s.rollIn(place)
                                 .map(it -> it.film().stock().key()
@@ -540,7 +540,7 @@ final class PromptBar {
     static List<String> left(Session shoot) {
         ShootState s = shoot.shown();
         return s.placesInUse().stream()
-                .filter(it -> !s.place().equals(Optional.of(it)))
+                .filter(it -> !s.placeInHand().equals(Optional.of(it)))
                 .map(it -> it + " · " + s.rollIn(it).map(StatusText::leftWords).orElse("no film"))
                 .toList();
     }
@@ -567,7 +567,7 @@ final class PromptBar {
 
     private static String words(String name, Camera camera, ShootState s) {
         return name
-                + s.place().flatMap(Place::back).map(it -> ", back " + it).orElse("")
+                + s.placeInHand().flatMap(Place::back).map(it -> ", back " + it).orElse("")
                 + s.inHand(camera).setting().lens().map(it -> " · " + it.name()).orElse("");
     }
 

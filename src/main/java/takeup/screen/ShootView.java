@@ -60,8 +60,8 @@ final class ShootView {
     /** What must be known in one line, or in two if there is room; a prompt if there is a second line. */
     private void tiny() {
         String left = (shoot.saveError().isPresent() ? "NOT SAVED " : "")
-                + s.roll().map(StatusText::leftWords).orElse("no film");
-        String frame = s.roll().map(it -> ", frame " + it.next()).orElse("");
+                + s.rollInHand().map(StatusText::leftWords).orElse("no film");
+        String frame = s.rollInHand().map(it -> ", frame " + it.next()).orElse("");
         String pair = pair().map(it -> "  " + it).orElse("");
         boolean below = rows >= 4 && Width.of(left + frame + pair) > columns;
         boolean frameBelow = below && Width.of(left + frame) > columns;
@@ -89,7 +89,7 @@ final class ShootView {
 
     private void big() {
         bar(0);
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
         int scale = Math.max(1, Math.min((rows - 8) / 5, (columns - 2) / Math.max(1, BigText.width(number, 1))));
         int top = rows < 14 ? 1 : 2;
@@ -106,11 +106,13 @@ final class ShootView {
     }
 
     private void small() {
-        String head = s.camera().map(it -> s.place().orElseThrow() + "").orElse("no camera");
-        String tail =
-                s.roll().map(it -> " EI " + it.film().index() + " · " + it.id()).orElse("");
+        String head =
+                s.cameraInHand().map(it -> s.placeInHand().orElseThrow() + "").orElse("no camera");
+        String tail = s.rollInHand()
+                .map(it -> " EI " + it.film().index() + " · " + it.id())
+                .orElse("");
         int room = columns - 6 - Width.of(head + " · " + tail);
-        String film = s.roll()
+        String film = s.rollInHand()
                 .map(it -> " · "
                         + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail))
                 .orElse("");
@@ -126,8 +128,8 @@ final class ShootView {
         if (moment.isPresent()) {
             moment(moment.get(), bottom--, columns);
         }
-        if (s.roll().isPresent()) {
-            below(s.roll().get(), smallCounter(s.roll().get(), bottom), bottom);
+        if (s.rollInHand().isPresent()) {
+            below(s.rollInHand().get(), smallCounter(s.rollInHand().get(), bottom), bottom);
         } else {
             // What the warning that just came says stands there already, and the guide needs the row.
             List<Warning.Code> said =
@@ -148,7 +150,7 @@ final class ShootView {
         grid.put(column, 1, "next frame", TextRole.LABEL);
         grid.put(column, 2, StatusText.leftWords(roll), TextRole.READOUT);
         Optional<Timer> timer = StatusText.timer(s);
-        boolean setsItself = s.camera().map(Camera::isAutomatic).orElse(false);
+        boolean setsItself = s.cameraInHand().map(Camera::isAutomatic).orElse(false);
         String pair = timer.filter(it -> it.targetSeconds().isEmpty())
                 .map(it -> StatusText.seconds(it.elapsed(shoot.now())))
                 .orElseGet(() -> setsItself ? "sets itself" : pair().orElse("nothing set"));
@@ -209,7 +211,7 @@ final class ShootView {
         boolean airy = columns >= 96 && rows >= 28;
         boolean grand = columns >= 112 && rows >= 36;
         int top = head(grand ? 2 : 1) + (airy ? 1 : 0);
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         if (roll.isEmpty()) {
             Optional<NextMoment> moment = NextMoment.of(s, shoot.now());
             GuidePanel.offer(grid, shoot, top, rows - top - (moment.isPresent() ? 7 : 6));
@@ -284,8 +286,8 @@ final class ShootView {
 
     private void bar(int row) {
         grid.fill(row, TextRole.BAR);
-        String camera = s.camera().map(it -> PromptBar.cameraWords(it, s)).orElse("no camera in hand");
-        String right = s.roll()
+        String camera = s.cameraInHand().map(it -> PromptBar.cameraWords(it, s)).orElse("no camera in hand");
+        String right = s.rollInHand()
                         .map(it -> it.id()
                                 + PromptBar.age(it, shoot).map(age -> " " + age).orElse("") + "  ")
                         .orElse("")
@@ -297,7 +299,9 @@ final class ShootView {
                 Width.cut(
                         Width.of(camera) <= room
                                 ? camera
-                                : s.camera().map(it -> PromptBar.briefly(it, s)).orElse(camera),
+                                : s.cameraInHand()
+                                        .map(it -> PromptBar.briefly(it, s))
+                                        .orElse(camera),
                         room),
                 TextRole.BAR);
         grid.put(columns - margin - Width.of(right), row, right, TextRole.BAR);
@@ -305,7 +309,7 @@ final class ShootView {
 
     /** Film, light, and the words for all that is not neutral or stands; answers the row after it. */
     private int head(int row) {
-        Optional<Roll> roll = s.roll();
+        Optional<Roll> roll = s.rollInHand();
         if (roll.isPresent()) {
             Roll it = roll.get();
             // A long name gives way to how the film is rated and developed: that costs money.
@@ -381,7 +385,7 @@ final class ShootView {
         if (StatusText.timer(s).isPresent()) {
             large(StatusText.seconds(StatusText.timer(s).get().elapsed(shoot.now())), right, row, airy);
             grid.put(right, below, Width.cut(timerWords(StatusText.timer(s).get()), columns - right), TextRole.STRONG);
-        } else if (s.camera().map(Camera::isAutomatic).orElse(false)) {
+        } else if (s.cameraInHand().map(Camera::isAutomatic).orElse(false)) {
             grid.put(right, row, "sets itself", TextRole.LABEL);
             return end;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {

@@ -17,7 +17,7 @@ public final class SlateView {
 
     static void draw(Session shoot, Grid grid, boolean halves) {
         int rows = grid.rows() - FOOT;
-        Optional<Roll> roll = shoot.shown().roll();
+        Optional<Roll> roll = shoot.shown().rollInHand();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
         if (shoot.view().sheet().equals("clock")) {
             String text = new ShownClock(shoot.now()).text();

@@ -51,7 +51,7 @@ final class Completion {
                         : before.size() > 2
                                 ? List.of()
                                 : s.camera(last).map(it -> it.backs()).orElse(List.of());
-            case "back" -> alone(before, s.camera().map(it -> it.backs()).orElse(List.of()));
+            case "back" -> alone(before, s.cameraInHand().map(it -> it.backs()).orElse(List.of()));
             case "load" -> with(s.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames");
             case "meter" -> alone(before, s.kit().keys(Kit.Sort.METERS));
             case "lens" -> alone(before, lenses(s));
@@ -106,7 +106,7 @@ final class Completion {
     static List<String> notes(ShootState s, LocalDate today, String begun) {
         List<Frame> frames = new ArrayList<>();
         for (Roll roll : s.rolls().values()) {
-            boolean isInHand = s.roll().equals(Optional.of(roll));
+            boolean isInHand = s.rollInHand().equals(Optional.of(roll));
             for (Frame frame : roll.frames()) {
                 if (frame.note().isPresent()
                         && (isInHand
@@ -151,7 +151,7 @@ final class Completion {
     }
 
     private static List<String> lenses(ShootState s) {
-        return s.camera()
+        return s.cameraInHand()
                 .map(it -> it.lenses().stream().map(Lens::key).toList())
                 .orElse(List.of());
     }

@@ -27,19 +27,19 @@ public record Guide(int step, String title, String hint) {
         if (shoot.settings().readOnly().isPresent() || !isFirst(s)) {
             return Optional.empty();
         }
-        if (s.camera().isEmpty()) {
-            return s.place().isPresent()
+        if (s.cameraInHand().isEmpty()) {
+            return s.placeInHand().isPresent()
                     ? Optional.empty()
                     : Optional.of(new Guide(
                             1, "which camera is in your hand?", "Down chooses, Enter takes it. Or type it: cam 645"));
         }
-        if (s.roll().isEmpty()) {
+        if (s.rollInHand().isEmpty()) {
             return Optional.of(new Guide(
                     2,
                     "which film is in it?",
                     "Down, Enter. Or type it, and your rating where it differs: load cn400 @200"));
         }
-        if (s.day().light().isEmpty() && !s.camera().get().isAutomatic()) {
+        if (s.day().light().isEmpty() && !s.cameraInHand().get().isAutomatic()) {
             return Optional.of(new Guide(
                     3,
                     "how much light is there?",
@@ -53,9 +53,9 @@ public record Guide(int step, String title, String hint) {
 
     /** All that ever happened is in memory, and there is no frame among it. */
     private static boolean isFirst(ShootState s) {
-        return s.nextStep() == s.happened().size() + 1L
+        return s.nextStep() == s.history().size() + 1L
                 && s.rolls().keySet().containsAll(s.known())
-                && s.happened().stream().noneMatch(Guide::ends);
+                && s.history().stream().noneMatch(Guide::ends);
     }
 
     private static boolean ends(JournalStep step) {

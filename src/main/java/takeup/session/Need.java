@@ -17,11 +17,11 @@ final class Need {
             case "set", "hold", "bias", "filter", "ext", "tube", "mag", "lens", "flash", "tripod", "time" -> camera(s);
             case "back" ->
                 camera(s)
-                        .or(() -> s.camera()
+                        .or(() -> s.cameraInHand()
                                 .filter(it -> it.backs().isEmpty())
                                 .map(it -> it.name() + " has no backs to change"));
             case "load" ->
-                camera(s).or(() -> s.roll().map(it -> it.id() + " is in " + it.place() + ": unload it first"));
+                camera(s).or(() -> s.rollInHand().map(it -> it.id() + " is in " + it.place() + ": unload it first"));
             case "4 125",
                     ".",
                     "unload",
@@ -38,10 +38,10 @@ final class Need {
                     "frames" -> film(s);
             case ";", "n", "lost" -> frame(s);
             case "fix", "insert", "drop", "move" ->
-                s.known().size() > (s.roll().isPresent() ? 1 : 0) ? Optional.empty() : frame(s);
+                s.known().size() > (s.rollInHand().isPresent() ? 1 : 0) ? Optional.empty() : frame(s);
             case "note", "condition" -> s.known().isEmpty() ? film(s) : Optional.empty();
             case "why" ->
-                film(s).or(() -> s.camera()
+                film(s).or(() -> s.cameraInHand()
                                 .filter(it -> it.isAutomatic())
                                 .map(it -> it.name() + " sets itself: there is nothing to choose"))
                         .or(() -> s.day().light().isEmpty()
@@ -54,9 +54,9 @@ final class Need {
                         ? Optional.of("no light reading today: take one first (m 5.6 125)")
                         : Optional.empty());
             case "undo" ->
-                new UndoHistory(s.happened()).undo().isEmpty() ? Optional.of("nothing to undo") : Optional.empty();
+                new UndoHistory(s.history()).undo().isEmpty() ? Optional.of("nothing to undo") : Optional.empty();
             case "redo" ->
-                new UndoHistory(s.happened()).redo().isEmpty() ? Optional.of("nothing to redo") : Optional.empty();
+                new UndoHistory(s.history()).redo().isEmpty() ? Optional.of("nothing to redo") : Optional.empty();
             case "yes", "no" ->
                 shoot.question().isEmpty() && LoadChecks.of(s).isEmpty()
                         ? Optional.of("nothing was asked")
@@ -66,20 +66,20 @@ final class Need {
     }
 
     static Optional<String> camera(ShootState s) {
-        return s.place().isEmpty() ? Optional.of("no camera in hand: type cam and its key") : Optional.empty();
+        return s.placeInHand().isEmpty() ? Optional.of("no camera in hand: type cam and its key") : Optional.empty();
     }
 
     static Optional<String> film(ShootState s) {
         return camera(s)
-                .or(() -> s.roll().isPresent()
+                .or(() -> s.rollInHand().isPresent()
                         ? Optional.empty()
-                        : Optional.of(
-                                "no film in " + s.place().map(Object::toString).orElse("any camera")
-                                        + ": load a stock first (load cn400)"));
+                        : Optional.of("no film in "
+                                + s.placeInHand().map(Object::toString).orElse("any camera")
+                                + ": load a stock first (load cn400)"));
     }
 
     private static Optional<String> frame(ShootState s) {
-        return film(s).or(() -> s.roll()
+        return film(s).or(() -> s.rollInHand()
                 .filter(it -> it.frames().isEmpty())
                 .map((Roll it) -> "no frame on " + it.id() + " yet: Space logs one"));
     }

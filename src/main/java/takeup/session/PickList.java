@@ -30,14 +30,14 @@ public record PickList(List<Row> rows) {
     /** What is offered now; often nothing. */
     public static PickList of(Session shoot) {
         ShootState s = shoot.shown();
-        if (s.camera().isEmpty()) {
-            return s.place().isPresent() ? NOTHING : cameras(s.kit());
+        if (s.cameraInHand().isEmpty()) {
+            return s.placeInHand().isPresent() ? NOTHING : cameras(s.kit());
         }
-        if (s.roll().isEmpty()) {
+        if (s.rollInHand().isEmpty()) {
             return films(s);
         }
         return s.day().light().isEmpty()
-                        && !s.camera().get().isAutomatic()
+                        && !s.cameraInHand().get().isAutomatic()
                         && Guide.of(shoot).isPresent()
                 ? skies()
                 : NOTHING;
@@ -58,9 +58,10 @@ public record PickList(List<Row> rows) {
     /** The film of the roll before, if there was one here, then every stock that comes in the camera's film size. */
     private static PickList films(ShootState s) {
         List<Row> rows = new ArrayList<>();
-        Optional<Film> before = s.place().map((Place it) -> s.day().films().get(it));
+        Optional<Film> before =
+                s.placeInHand().map((Place it) -> s.day().films().get(it));
         before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again, EI " + it.index())));
-        List<FilmSize> sizes = s.camera()
+        List<FilmSize> sizes = s.cameraInHand()
                 .map(Camera::frames)
                 .map(it -> List.copyOf(it.keySet()))
                 .orElse(List.of());

@@ -265,8 +265,8 @@ class SaveFlow {
     }
 
     void accept(Outcome.Accepted does, PendingLines.From from) {
-        Optional<Place> before = ledger.afterPending().place();
-        moved |= before.isPresent() && !before.equals(does.after().place());
+        Optional<Place> before = ledger.afterPending().placeInHand();
+        moved |= before.isPresent() && !before.equals(does.after().placeInHand());
         boolean isSpace = from == PendingLines.From.SPACE || from == PendingLines.From.SUGGESTION;
         Outcome.Answer answer = from != PendingLines.From.SUGGESTION
                 ? does.answer()

@@ -143,7 +143,7 @@ final class Update extends SaveFlow {
     /** A suggestion as it is typed; a time past the dial is one by the watch. */
     private String pair(Suggestion row) {
         boolean isMark = ledger.afterPending()
-                .camera()
+                .cameraInHand()
                 .flatMap(it -> it.shutter())
                 .filter(it -> row.time().map(it.marks()::contains).orElse(false))
                 .isPresent();
@@ -374,7 +374,7 @@ final class Update extends SaveFlow {
             case SHOOT -> 0;
             case FRAMES ->
                 ledger.saved()
-                        .roll()
+                        .rollInHand()
                         .map(it -> 1 + it.counterChecks().size() + it.frames().size())
                         .orElse(0);
             case ROLLS -> rolls.size();
@@ -429,7 +429,7 @@ final class Update extends SaveFlow {
     void round(int by) {
         ShootState today = ledger.afterPending().asOf(now);
         List<Place> places = today.placesInUse();
-        int at = today.place().map(places::indexOf).orElse(-1);
+        int at = today.placeInHand().map(places::indexOf).orElse(-1);
         Place next = places.get(at < 0 ? 0 : Math.floorMod(at + by, places.size()));
         runApart("cam " + next.camera() + next.back().map(it -> " " + it).orElse(""));
     }

@@ -179,7 +179,7 @@ class ScriptedDayIT {
                             .text()
                             .contains(day.shoot()
                                     .shown()
-                                    .roll()
+                                    .rollInHand()
                                     .map(it -> it.framesLeft() < 0 ? "past the end" : it.framesLeft() + " left")
                                     .orElse("")),
                     typed.line);

@@ -141,7 +141,7 @@ class AnswerFieldsTest {
         Shooting shooting = Shooting.medium("4 125");
         ShootState known = ShootState.of(
                 shooting.situation().kit(),
-                shooting.situation().happened(),
+                shooting.situation().history(),
                 Optional.empty(),
                 Set.of(RollId.parse("r7").orElseThrow()));
         assertEquals(

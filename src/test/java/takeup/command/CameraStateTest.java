@@ -276,7 +276,7 @@ class CameraStateTest {
                         .orElseThrow()
                         .toString());
         shooting.type("meter hand");
-        assertEquals("hand", shooting.situation().meter().key());
+        assertEquals("hand", shooting.situation().meterInHand().key());
     }
 
     @ParameterizedTest

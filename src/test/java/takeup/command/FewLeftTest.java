@@ -36,7 +36,9 @@ class FewLeftTest {
                 first = left;
             }
             if (left == 15
-                    && FrameCommands.newest(s.roll().orElseThrow(), 1, s.kit().fewLeft(16)).stream()
+                    && FrameCommands.newest(
+                                    s.rollInHand().orElseThrow(), 1, s.kit().fewLeft(16))
+                            .stream()
                             .anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
                 warned.add("15");
             }

@@ -135,7 +135,7 @@ class LoadCommandTest {
         assertEquals("unload", shooting.answer().event());
         assertEquals("no-film", shooting.warnings());
         assertEquals(Roll.State.FINISHED, shooting.roll("R1").state());
-        assertEquals(Optional.empty(), shooting.situation().roll());
+        assertEquals(Optional.empty(), shooting.situation().rollInHand());
     }
 
     @Test

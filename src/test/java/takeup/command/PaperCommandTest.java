@@ -186,6 +186,12 @@ class PaperCommandTest {
         Playing day = Playing.medium().press(Key.ctrl('t')).pass(500);
         assertEquals(
                 Frame.Kind.UNLOGGED,
-                day.shoot().shown().roll().orElseThrow().newest().orElseThrow().kind());
+                day.shoot()
+                        .shown()
+                        .rollInHand()
+                        .orElseThrow()
+                        .newest()
+                        .orElseThrow()
+                        .kind());
     }
 }

@@ -25,7 +25,7 @@ class RewindCommandTest {
                         + "cassette. Loaded again (load r1), it wants 19 blank frames first.",
                 day.type("rewind"));
         assertEquals(Roll.State.REWOUND, day.roll("R0001").state());
-        assertTrue(day.situation().roll().isEmpty(), "the camera is empty");
+        assertTrue(day.situation().rollInHand().isEmpty(), "the camera is empty");
     }
 
     @Test

@@ -123,7 +123,7 @@ class ShootCommandTest {
     void undoingAShootTakesUpNoOtherCamera() {
         Shooting shooting = Shooting.of("cam 645", "load cn400", "cam 35", "load bw400", "shoot Regatta day");
         assertEquals("Undone: shoot Regatta day.", shooting.type("undo"));
-        assertEquals("35", shooting.situation().place().orElseThrow().toString());
+        assertEquals("35", shooting.situation().placeInHand().orElseThrow().toString());
         assertEquals(Optional.empty(), shooting.situation().day().job().occasion());
         assertEquals(Optional.empty(), shooting.roll("R0001").assignment());
     }

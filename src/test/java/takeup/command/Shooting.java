@@ -128,7 +128,7 @@ public final class Shooting {
     }
 
     public Roll roll() {
-        return situation.roll().orElseThrow();
+        return situation.rollInHand().orElseThrow();
     }
 
     public Roll roll(String id) {

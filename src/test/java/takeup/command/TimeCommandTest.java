@@ -37,7 +37,7 @@ class TimeCommandTest {
         ShootState logged = at(stopped, ".", millis + 5000);
         assertEquals(
                 time,
-                logged.roll()
+                logged.rollInHand()
                         .orElseThrow()
                         .newest()
                         .orElseThrow()

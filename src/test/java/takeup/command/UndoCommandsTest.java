@@ -64,7 +64,8 @@ class UndoCommandsTest {
         assertEquals("no-film", shooting.standing());
         assertEquals("no-film", shooting.warnings());
         shooting.type("undo");
-        assertEquals("645 back 1", shooting.situation().place().orElseThrow().toString());
+        assertEquals(
+                "645 back 1", shooting.situation().placeInHand().orElseThrow().toString());
         assertEquals("", shooting.frames());
     }
 
@@ -73,7 +74,7 @@ class UndoCommandsTest {
         Shooting shooting = Shooting.medium(
                 "4 125", "back 2", "cam 35", "say", "rolls", "help", "big", "theme", "shoot", "m ev10", "m");
         assertEquals("Undone: the reading m ev10.", shooting.type("undo"));
-        assertEquals("35", shooting.situation().place().orElseThrow().toString());
+        assertEquals("35", shooting.situation().placeInHand().orElseThrow().toString());
         assertEquals("Undone: frame 1 of R0001 in 645 back 1. Next is frame 1, 16 left.", shooting.type("undo"));
     }
 
@@ -220,7 +221,8 @@ class UndoCommandsTest {
         assertEquals(
                 "Undone: the correction of frame 1 of R0001 in 645 back 1. R0001 is finished.", shooting.type("undo"));
         assertEquals("1 f/4 1/125", Shooting.frames(shooting.roll("R1")));
-        assertEquals("645 back 1", shooting.situation().place().orElseThrow().toString());
+        assertEquals(
+                "645 back 1", shooting.situation().placeInHand().orElseThrow().toString());
     }
 
     @ParameterizedTest(name = "{0}")

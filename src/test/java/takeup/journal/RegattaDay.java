@@ -123,7 +123,7 @@ final class RegattaDay {
         for (int frame = 0; frame < more; frame++) {
             type(frame % 5 == 4 ? ". ; crew " + frame : ".");
         }
-        while (situation.roll().orElseThrow().framesUsed() < 7 + more) {
+        while (situation.rollInHand().orElseThrow().framesUsed() < 7 + more) {
             type(".");
         }
         END.forEach(this::type);

@@ -156,7 +156,7 @@ class DayEndTest {
     void aNumberThatWasGivenAndIsGoneIsMissing() {
         Shooting day = day();
         ShootState all = day.situation();
-        List<JournalStep> without = all.happened().stream()
+        List<JournalStep> without = all.history().stream()
                 .map(step -> new JournalStep(
                         step.step(),
                         step.at(),
@@ -165,7 +165,7 @@ class DayEndTest {
                                         && onRoll.roll().number() == 2))
                                 .toList()))
                 .toList();
-        ShootState gone = ShootState.of(all.kit(), without, all.dayOf(), Set.of());
+        ShootState gone = ShootState.of(all.kit(), without, all.lastJournalDate(), Set.of());
         OffsetDateTime now = day.now();
         assertEquals(Optional.of(new RollId("R", 2)), RollsOfDay.unread(gone, now, "R", Set.of()));
         DayEnd end = DayEnd.of(gone, now, "R", Optional.empty());
@@ -181,7 +181,7 @@ class DayEndTest {
     void aRollThatWasFinishedLastWeekIsNotMissingToday() {
         Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400", "4 125");
         ShootState all = day.situation();
-        List<JournalStep> later = all.happened().stream()
+        List<JournalStep> later = all.history().stream()
                 .map(step -> new JournalStep(
                         step.step(),
                         step.at(),
@@ -191,7 +191,7 @@ class DayEndTest {
                                 .toList()))
                 .toList();
         ShootState opened =
-                ShootState.of(all.kit(), later, all.dayOf(), Set.of(new RollId("R", 1), new RollId("R", 2)));
+                ShootState.of(all.kit(), later, all.lastJournalDate(), Set.of(new RollId("R", 1), new RollId("R", 2)));
         day.clock("2026-09-19T22:00+02:00");
         assertEquals(Optional.empty(), RollsOfDay.unread(opened, day.now(), "R", Set.of()));
         assertEquals("R0002:in-camera", where(DayEnd.of(opened, day.now(), "R", Optional.empty())));

@@ -315,7 +315,7 @@ class CrowdedScreensTest {
             day.lines(example);
             assertEquals(
                     1,
-                    day.shoot().shown().roll().orElseThrow().frames().size(),
+                    day.shoot().shown().rollInHand().orElseThrow().frames().size(),
                     day.shoot().lastAnswer().text());
         }
         assertEquals(

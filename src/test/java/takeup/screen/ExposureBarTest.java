@@ -75,10 +75,10 @@ class ExposureBarTest {
         Session pushed = Playing.of("cam 35", "load bw400 @800 push 1", "m 5.6 125", "set 5.6 125")
                 .shoot();
         ExposureBar a = ExposureBar.of(
-                plain.shown().roll().orElseThrow(),
+                plain.shown().rollInHand().orElseThrow(),
                 ExposureBar.sum(plain.shown()).orElseThrow());
         ExposureBar b = ExposureBar.of(
-                pushed.shown().roll().orElseThrow(),
+                pushed.shown().rollInHand().orElseThrow(),
                 ExposureBar.sum(pushed.shown()).orElseThrow());
         assertEquals(a.low() - 1, b.low(), 1e-9);
         assertEquals(a.high() - 1, b.high(), 1e-9);

@@ -322,7 +322,7 @@ class FactsTest {
             }
         }
         Session shoot = States.of(moment);
-        String left = shoot.shown().roll().map(StatusText::leftWords).orElse("");
+        String left = shoot.shown().rollInHand().map(StatusText::leftWords).orElse("");
         assertTrue(CharacterSet.ASCII.of(Screen.render(shoot, 80, 24)).text().contains(left));
     }
 

@@ -83,7 +83,7 @@ class PicturesTest {
                                         .lines("11 500 ; typed late", "2.8 60", "8 250", "5.6 125", "4 60")
                                         .shoot()
                                         .shown()
-                                        .roll()
+                                        .rollInHand()
                                         .orElseThrow(),
                                 12,
                                 3,

@@ -142,7 +142,11 @@ class ScansViewTest {
 
     @Test
     void aReadingThatFindsNoRoomIsNotCutToItsFirstLetter() {
-        Roll read = Playing.medium("m 5.6 125", "11 500").shoot().shown().roll().orElseThrow();
+        Roll read = Playing.medium("m 5.6 125", "11 500")
+                .shoot()
+                .shown()
+                .rollInHand()
+                .orElseThrow();
         String text = ScansOfTheDay.of(read, 0, 0, 40, 12).text();
         assertTrue(text.contains("f/11 1/500") && !text.contains("  E"), text);
         assertTrue(ScansOfTheDay.of(read, 0, 0, 80, 24).text().contains("EV 11.0, 4.0 under"));

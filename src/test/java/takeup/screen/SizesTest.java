@@ -60,12 +60,14 @@ class SizesTest {
         // What was said last may have the number in it, and is soon followed by something else.
         Session shoot = Session.update(States.of(moment), new Message.Notice("the export could not be written"))
                 .session();
-        boolean isLong = shoot.shown().roll().map(it -> it.framesLeft() < 0).orElse(false);
+        boolean isLong =
+                shoot.shown().rollInHand().map(it -> it.framesLeft() < 0).orElse(false);
         for (Size size : sizes(9, COLUMNS, 40)) {
             if (size.columns() >= (isLong ? 28 : 20)
                     && (size.rows() >= 13 || !shoot.view().big())) {
                 String text = Screen.render(shoot, size.columns(), size.rows()).text();
-                String left = shoot.shown().roll().map(StatusText::leftWords).orElse("");
+                String left =
+                        shoot.shown().rollInHand().map(StatusText::leftWords).orElse("");
                 assertTrue(
                         text.contains(left),
                         "at " + size.columns() + "x" + size.rows() + " \"" + left + "\" is missing:\n" + text);

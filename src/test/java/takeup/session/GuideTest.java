@@ -88,7 +88,8 @@ class GuideTest {
             }
             picked.press(Key.Name.ENTER);
             Playing typed = Playing.of(before).lines(rows.get(i).line());
-            assertEquals(typed.shoot().saved().place(), picked.shoot().saved().place());
+            assertEquals(
+                    typed.shoot().saved().placeInHand(), picked.shoot().saved().placeInHand());
             assertEquals(typed.said(), picked.said(), rows.get(i).line());
             assertEquals(
                     entries(typed, before.length),

@@ -141,16 +141,18 @@ class LoadChecksTest {
         day.press(Key.Name.ENTER).press(Key.Name.ENTER);
         assertEquals(
                 "film yes, meter yes, moving yes",
-                LoadChecks.answers(day.shoot().shown().roll().orElseThrow()));
+                LoadChecks.answers(day.shoot().shown().rollInHand().orElseThrow()));
         Playing straight = loaded().space();
-        assertEquals(List.of(), straight.shoot().shown().roll().orElseThrow().loadChecks());
-        assertEquals(1, straight.shoot().shown().roll().orElseThrow().frames().size());
+        assertEquals(
+                List.of(), straight.shoot().shown().rollInHand().orElseThrow().loadChecks());
+        assertEquals(
+                1, straight.shoot().shown().rollInHand().orElseThrow().frames().size());
     }
 
     @Test
     void theGuideToTheFirstFrameIsNotTalkedInto() {
         Playing day = Playing.medium().press(Key.Name.ENTER);
-        assertEquals(List.of(), day.shoot().shown().roll().orElseThrow().loadChecks());
+        assertEquals(List.of(), day.shoot().shown().rollInHand().orElseThrow().loadChecks());
     }
 
     @Test
@@ -158,13 +160,14 @@ class LoadChecksTest {
         Playing day = loaded().press(Key.Name.ESCAPE);
         assertEquals("", asked(day));
         assertEquals(
-                "film skipped", LoadChecks.answers(day.shoot().shown().roll().orElseThrow()));
+                "film skipped",
+                LoadChecks.answers(day.shoot().shown().rollInHand().orElseThrow()));
     }
 
     @Test
     void enterNeverAnswersAnotherQuestionByWayOfIt() {
         Playing day = loaded().lines("unload").press(Key.Name.ENTER);
-        assertTrue(day.shoot().shown().roll().isPresent(), "the roll is still in");
+        assertTrue(day.shoot().shown().rollInHand().isPresent(), "the roll is still in");
     }
 
     @Test

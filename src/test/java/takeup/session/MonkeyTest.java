@@ -193,7 +193,7 @@ class MonkeyTest {
                         FrameWarnings.newest(roll, 3, 4));
             }
         });
-        same("key " + key + ", the place in hand", files.place(), shown.place());
+        same("key " + key + ", the place in hand", files.placeInHand(), shown.placeInHand());
         same("key " + key + ", light", files.day().light(), shown.day().light());
         same(
                 "key " + key + ", what belongs to the cameras",

@@ -336,7 +336,7 @@ public final class Playing {
 
     /** Frames on the roll in hand, as the screen counts them. */
     public int frames() {
-        return shoot.shown().roll().map(it -> it.frames().size()).orElse(0);
+        return shoot.shown().rollInHand().map(it -> it.frames().size()).orElse(0);
     }
 
     /** Frames of all rolls. */
@@ -357,11 +357,11 @@ public final class Playing {
 
     /** The newest frame's pair. */
     String framePair() {
-        return Shooting.pair(shoot.shown().roll().orElseThrow().newest().orElseThrow());
+        return Shooting.pair(shoot.shown().rollInHand().orElseThrow().newest().orElseThrow());
     }
 
     String camera() {
-        return shoot.shown().place().map(Object::toString).orElse("none");
+        return shoot.shown().placeInHand().map(Object::toString).orElse("none");
     }
 
     /** What the disk was asked to keep and has not answered yet, or refused. */
@@ -385,7 +385,8 @@ public final class Playing {
 
     /** What all that was written adds up to, worked out anew from the first record. */
     ShootState fromTheFiles() {
-        return ShootState.of(kit, written, shoot.saved().dayOf(), shoot.saved().known());
+        return ShootState.of(
+                kit, written, shoot.saved().lastJournalDate(), shoot.saved().known());
     }
 
     public boolean isOver() {

@@ -365,7 +365,8 @@ class PromptLineTest {
     @Test
     void aYesAmongPastedLinesAnswersTheLineBeforeIt() {
         Playing day = Playing.medium("4 125").paste("unload\nyes\nload bw400").press(Key.Name.ENTER);
-        assertEquals("R0002", day.shoot().shown().roll().orElseThrow().id().toString());
+        assertEquals(
+                "R0002", day.shoot().shown().rollInHand().orElseThrow().id().toString());
     }
 
     @Test

@@ -176,7 +176,7 @@ class SpaceTest {
                 isOnDial,
                 day.shoot()
                         .shown()
-                        .camera()
+                        .cameraInHand()
                         .orElseThrow()
                         .shutter()
                         .orElseThrow()
