@@ -30,11 +30,11 @@ import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
-import takeup.scans.Anchors;
 import takeup.scans.CameraClock;
+import takeup.scans.DigitalMatches;
 import takeup.scans.DigitalShot;
 import takeup.scans.NaturalOrder;
-import takeup.scans.ShownClock;
+import takeup.scans.ScreenClock;
 import takeup.text.English;
 import takeup.text.IsoTime;
 import takeup.text.Width;
@@ -97,7 +97,7 @@ final class DigitalSubcommand implements Callable<Integer> {
         List<DigitalShot> shots = shots(path, problems);
         problems.forEach(commands.out()::error);
         Map<String, CameraClock> clocks = CameraClocks.of(commands.folder());
-        Anchors anchors = Anchors.of(found, shots, clocks);
+        DigitalMatches anchors = DigitalMatches.of(found, shots, clocks);
         if (json) {
             commands.out().raw(JsonText.pretty(json(found, anchors, clocks, shots)));
         } else {
@@ -117,7 +117,7 @@ final class DigitalSubcommand implements Callable<Integer> {
         OffsetDateTime shown = shows != null
                 ? typed(picture)
                 : ScanFolder.clock(path)
-                        .map(ShownClock::at)
+                        .map(ScreenClock::at)
                         .orElseThrow(() -> new CommandFailed(
                                 1, "no clock could be read on " + clock + ": say what it shows, --shows 15:04:05"));
         CameraClock found = CameraClock.of(picture, shown);
@@ -183,7 +183,7 @@ final class DigitalSubcommand implements Callable<Integer> {
         return shots;
     }
 
-    private void print(Roll found, Anchors anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
+    private void print(Roll found, DigitalMatches anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
         Console out = commands.out();
         out.line(found.id() + " · " + found.film().stock().name() + " · " + English.count(shots.size(), "digital file")
                 + " in " + folder);
@@ -196,7 +196,7 @@ final class DigitalSubcommand implements Callable<Integer> {
                             .orElse("its clock was never compared, and is taken as right: photograph "
                                     + "slate clock, then takeup digital --clock FILE"));
         }
-        for (Anchors.Row row : anchors.rows()) {
+        for (DigitalMatches.FrameMatches row : anchors.rows()) {
             Setting setting = row.frame().exposure().setting();
             String set = (setting.aperture().map(Object::toString).orElse("") + " "
                             + setting.time().map(Object::toString).orElse(""))
@@ -209,28 +209,29 @@ final class DigitalSubcommand implements Callable<Integer> {
                                     ? ""
                                     : "  " + words(row.files().get(0))))
                     .stripTrailing());
-            for (Anchors.Anchor file : row.files()
+            for (DigitalMatches.Match file : row.files()
                     .subList(Math.min(1, row.files().size()), row.files().size())) {
                 out.line(" ".repeat(Width.of(frame)) + "  " + words(file));
             }
         }
-        if (anchors.unknown() > 0) {
-            out.line(English.count(anchors.unknown(), "frame") + English.agree(anchors.unknown(), " is", " are")
-                    + " left out: the time is not known");
+        if (anchors.framesWithoutTime() > 0) {
+            out.line(English.count(anchors.framesWithoutTime(), "frame")
+                    + English.agree(anchors.framesWithoutTime(), " is", " are") + " left out: the time is not known");
         }
-        if (!anchors.apart().isEmpty()) {
-            out.line(English.count(anchors.apart().size(), "file")
-                    + English.agree(anchors.apart().size(), " is", " are")
-                    + " of another time than this roll, by more than " + Anchors.MARGIN.toMinutes() + " minutes");
+        if (!anchors.unmatched().isEmpty()) {
+            out.line(English.count(anchors.unmatched().size(), "file")
+                    + English.agree(anchors.unmatched().size(), " is", " are")
+                    + " of another time than this roll, by more than " + DigitalMatches.MARGIN.toMinutes()
+                    + " minutes");
         }
     }
 
-    private static String words(Anchors.Anchor file) {
-        return file.shot().name() + "  " + file.words() + "  " + file.shot().set();
+    private static String words(DigitalMatches.Match file) {
+        return file.shot().name() + "  " + file.words() + "  " + file.shot().settings();
     }
 
     private static Json.Obj json(
-            Roll found, Anchors anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
+            Roll found, DigitalMatches anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
         List<Json> cameras = new ArrayList<>();
         for (String camera :
                 new TreeSet<>(shots.stream().map(DigitalShot::camera).toList())) {
@@ -241,14 +242,14 @@ final class DigitalSubcommand implements Callable<Integer> {
                             Optional.ofNullable(clocks.get(camera)).map(CameraClock::behindSeconds)));
         }
         List<Json> frames = new ArrayList<>();
-        for (Anchors.Row row : anchors.rows()) {
+        for (DigitalMatches.FrameMatches row : anchors.rows()) {
             List<Json> files = new ArrayList<>();
             row.files()
                     .forEach(it -> files.add(Json.object()
                             .and("file", it.shot().name())
                             .and("at", IsoTime.of(it.at()))
                             .and("afterSeconds", it.afterSeconds())
-                            .and("set", it.shot().set())));
+                            .and("set", it.shot().settings())));
             frames.add(Json.object()
                     .and("frame", row.frame().number())
                     .and("at", IsoTime.of(row.at()))
@@ -258,7 +259,9 @@ final class DigitalSubcommand implements Callable<Integer> {
                 .and("roll", found.id())
                 .and("cameras", cameras)
                 .and("frames", frames)
-                .and("unknownTimes", anchors.unknown())
-                .and("apart", anchors.apart().stream().map(DigitalShot::name).toList());
+                .and("unknownTimes", anchors.framesWithoutTime())
+                .and(
+                        "apart",
+                        anchors.unmatched().stream().map(DigitalShot::name).toList());
     }
 }

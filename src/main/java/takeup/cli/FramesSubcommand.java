@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import takeup.files.ReadAhead;
-import takeup.handoff.FrameLines;
+import takeup.handoff.FrameJsonLines;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
 import takeup.review.Review;
@@ -43,7 +43,7 @@ final class FramesSubcommand {
     }
 
     private static String lines(Roll roll, Review review) {
-        return FrameLines.of(
+        return FrameJsonLines.of(
                 roll,
                 review.scans(roll),
                 review.verdicts(roll).stream()

@@ -18,8 +18,8 @@ import takeup.files.OrderFolder;
 import takeup.journal.Archive;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
+import takeup.order.OrderTracker;
 import takeup.order.Stage;
-import takeup.order.Whereabouts;
 import takeup.roll.RollId;
 
 /**
@@ -159,13 +159,13 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
     /** What is due, and which rolls of orders were corrected since. */
     List<String> due(List<Order> orders) throws IOException {
         List<String> due =
-                new ArrayList<>(new Whereabouts(orders).due(clock.now().toLocalDate()));
+                new ArrayList<>(new OrderTracker(orders).due(clock.now().toLocalDate()));
         for (Order order : orders) {
             boolean isOver = order.withdrawn()
                     || order.rolls().stream()
                             .allMatch(it -> order.stage(it.roll()).compareTo(Stage.SCANS) >= 0);
             if (!isOver) {
-                Whereabouts.corrected(order, rolls(order)).forEach(it -> due.add(order.order() + ": " + it));
+                OrderTracker.corrected(order, rolls(order)).forEach(it -> due.add(order.order() + ": " + it));
             }
         }
         return due;

@@ -12,7 +12,7 @@ import takeup.json.JsonText;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.Order;
-import takeup.order.Whereabouts;
+import takeup.order.OrderTracker;
 import takeup.text.IsoTime;
 
 /** {@code takeup order list} and {@code labs}: what there is, and what is due. Only reads. */
@@ -26,7 +26,7 @@ final class OrderList {
     int run(boolean json) throws IOException {
         OrderFolder.Found<Order> found = desk.folder().allOrders();
         found.problems().forEach(desk.out()::error);
-        Whereabouts where = new Whereabouts(found.all());
+        OrderTracker where = new OrderTracker(found.all());
         List<String> due = new ArrayList<>(desk.due(found.all()));
         OrderFolder.Found<ExposedRoll> free =
                 desk.folder().rolls(it -> where.order(it).isEmpty());

@@ -78,7 +78,7 @@ final class OrderMark {
                                     + " has gone to the lab. Withdraw it all the same? Type yes, or Enter for no.")) {
                 throw new CommandFailed(1, order.order() + " has gone to the lab: tell the lab, then say --yes");
             }
-            desk.folder().save(order.taken());
+            desk.folder().save(order.asWithdrawn());
             desk.out().line(order.order() + " is withdrawn; its rolls can be ordered again");
             return 0;
         });

@@ -12,11 +12,11 @@ import takeup.console.InTerminal;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.Version;
-import takeup.order.Check;
-import takeup.order.Checks;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.Order;
+import takeup.order.OrderCheck;
+import takeup.order.OrderChecks;
 import takeup.order.Wish;
 import takeup.order.Wishes;
 import takeup.text.English;
@@ -118,9 +118,10 @@ final class OrderNew {
             return nothing();
         }
         Optional<String> reference = Optional.ofNullable(typed.reference).filter(it -> !it.isBlank());
-        List<Check> checks = Checks.of(chosen.rolls, chosen.loaded, lab, earlier, reference, wishes, typed.flies);
+        List<OrderCheck> checks =
+                OrderChecks.of(chosen.rolls, chosen.loaded, lab, earlier, reference, wishes, typed.flies);
         List<String> stops = new ArrayList<>(chosen.problems);
-        checks.stream().filter(Check::isBlocking).forEach(it -> stops.add(it.text()));
+        checks.stream().filter(OrderCheck::isBlocking).forEach(it -> stops.add(it.text()));
         (typed.yes ? chosen.problems : stops).forEach(desk.out()::error);
         if (!stops.isEmpty()
                 && !typed.yes
@@ -148,7 +149,7 @@ final class OrderNew {
         return 0;
     }
 
-    private void say(Order order, List<Check> checks) {
+    private void say(Order order, List<OrderCheck> checks) {
         desk.out().line(order.order() + " for " + order.lab().name() + ", " + order.summary());
         chosenLines(order).forEach(desk.out()::line);
         // What stops was read before the question; after --yes it is to be known all the same.

@@ -11,7 +11,7 @@ import takeup.order.Order;
 import takeup.order.OrderCsv;
 import takeup.order.OrderHtml;
 import takeup.order.OrderText;
-import takeup.order.Whereabouts;
+import takeup.order.OrderTracker;
 
 /** {@code takeup order show}: an order to read, to print, or for another program. Only reads. */
 final class OrderShow {
@@ -41,7 +41,7 @@ final class OrderShow {
                                 2, typed.paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS)));
         Order order = desk.order(typed.number);
         List<ExposedRoll> rolls = desk.rolls(order);
-        List<String> corrected = order.withdrawn() ? List.of() : Whereabouts.corrected(order, rolls);
+        List<String> corrected = order.withdrawn() ? List.of() : OrderTracker.corrected(order, rolls);
         String text = typed.json
                 ? order.json(Version.number())
                 : typed.csv

@@ -7,7 +7,7 @@ import takeup.console.CommandFailed;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.order.ExposedRoll;
-import takeup.order.Moment;
+import takeup.order.MustHaveMoment;
 import takeup.order.Order;
 import takeup.order.OrderHtml;
 import takeup.order.Split;
@@ -30,9 +30,9 @@ final class OrderSplit {
         if (typed.by != null && !List.of("number", "body").contains(typed.by)) {
             throw new CommandFailed(2, typed.by + " is nothing to part rolls by: number, body");
         }
-        List<Moment> moments = new ArrayList<>();
+        List<MustHaveMoment> moments = new ArrayList<>();
         for (String moment : byMoments ? typed.moments : List.<String>of()) {
-            moments.add(Moment.parse(moment)
+            moments.add(MustHaveMoment.parse(moment)
                     .orElseThrow(() ->
                             new CommandFailed(2, moment + " is no moment, such as \"16:30-16:45 prize-giving\"")));
         }
@@ -40,7 +40,7 @@ final class OrderSplit {
         return desk.alone(() -> part(moments));
     }
 
-    private int part(List<Moment> moments) throws IOException {
+    private int part(List<MustHaveMoment> moments) throws IOException {
         List<Order> all = desk.orders();
         Order order = desk.order(typed.number);
         String why = order.withdrawn()

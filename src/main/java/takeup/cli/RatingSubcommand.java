@@ -160,8 +160,8 @@ final class RatingSubcommand implements Callable<Integer> {
         out.line("Rate " + stock.key() + " at " + index(stock, it.stops().estimate()) + " ("
                 + index(stock, it.stops().high()) + " to "
                 + index(stock, it.stops().low()) + "), by "
-                + English.count(it.over().size(), "answer") + "; the box says " + stock.boxSpeed() + ".");
-        if (it.isOpen()) {
+                + English.count(it.bestStops().size(), "answer") + "; the box says " + stock.boxSpeed() + ".");
+        if (it.isOpenEnded()) {
             out.line("A best frame stands at the end of its bracket: a further one might be better. Shoot a test "
                     + "that goes on from there.");
         } else if (!it.isSure()) {
@@ -186,7 +186,7 @@ final class RatingSubcommand implements Callable<Integer> {
                         places.stream()
                                 .map(it -> found.frames().get(it).number())
                                 .toList())
-                .and("answers", test.map(it -> it.over().size()).orElse(0))
+                .and("answers", test.map(it -> it.bestStops().size()).orElse(0))
                 .and("overBoxStops", test.map(it -> ReviewSubcommand.stops(it.stops())))
                 .and(
                         "index",
@@ -209,7 +209,7 @@ final class RatingSubcommand implements Callable<Integer> {
                                                 RatingTest.index(
                                                         stock, it.stops().low()),
                                                 4))))
-                .and("open", test.map(RatingTest::isOpen))
+                .and("open", test.map(RatingTest::isOpenEnded))
                 .and("sure", test.map(RatingTest::isSure));
     }
 }

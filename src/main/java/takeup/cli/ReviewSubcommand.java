@@ -18,12 +18,12 @@ import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Stock;
+import takeup.review.ConfidenceInterval;
 import takeup.review.Finding;
-import takeup.review.Interval;
 import takeup.review.Lesson;
-import takeup.review.LessonLines;
-import takeup.review.LessonPage;
-import takeup.review.Tally;
+import takeup.review.LessonHtml;
+import takeup.review.LessonText;
+import takeup.review.VerdictCounts;
 import takeup.text.Plain;
 
 /**
@@ -40,18 +40,18 @@ final class ReviewSubcommand {
 
     int run(boolean json, Optional<String> page, Optional<String> rate) throws IOException {
         boolean[] isBad = {false};
-        Tally tally = new Tally();
+        VerdictCounts tally = new VerdictCounts();
         FramesSubcommand.forEach(
                 commands, false, FramesSubcommand.Reviewed::new, it -> tally.add(it.roll(), it.review()), isBad);
         Lesson lesson = Lesson.of(tally);
         if (json) {
             out.raw(JsonText.pretty(json(tally, lesson)));
         } else {
-            LessonLines.of(tally, lesson).forEach(out::line);
+            LessonText.of(tally, lesson).forEach(out::line);
         }
         if (page.isPresent()) {
             RollsSubcommand.write(
-                    Path.of(page.get()), LessonPage.of(tally, lesson).getBytes(StandardCharsets.UTF_8));
+                    Path.of(page.get()), LessonHtml.of(tally, lesson).getBytes(StandardCharsets.UTF_8));
         }
         if (rate.isPresent()) {
             rate(rate.get(), lesson);
@@ -76,7 +76,7 @@ final class ReviewSubcommand {
                 .filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key))
                 .findFirst()
                 .orElseThrow(() -> new CommandFailed(1, "the verdicts propose no other rating for " + key));
-        write(key, LessonLines.newIndex(finding));
+        write(key, LessonText.newIndex(finding));
     }
 
     /** Writes a usual index into the photographer's own profile of a stock, after a yes. */
@@ -114,7 +114,7 @@ final class ReviewSubcommand {
         out.line(own + " says " + index + " from now on; a roll that is loaded already keeps its own.");
     }
 
-    private static Json.Obj json(Tally tally, Lesson lesson) {
+    private static Json.Obj json(VerdictCounts tally, Lesson lesson) {
         List<Json.Obj> findings = lesson.findings().stream()
                 .map(it -> Json.object()
                         .and("kind", it.kind().name().toLowerCase(Locale.ROOT))
@@ -122,13 +122,13 @@ final class ReviewSubcommand {
                         .and("name", it.name())
                         .and("frames", it.frames())
                         .and("stops", stops(it.stops()))
-                        .and("alike", it.alike())
+                        .and("alike", it.otherCauses())
                         .and(
                                 "proposedIndex",
                                 it.kind() == Finding.Kind.RATING
-                                        ? Optional.of(Double.parseDouble(LessonLines.newIndex(it)))
+                                        ? Optional.of(Double.parseDouble(LessonText.newIndex(it)))
                                         : Optional.empty())
-                        .and("text", LessonLines.words(it)))
+                        .and("text", LessonText.words(it)))
                 .toList();
         return Json.object()
                 .and("rolls", tally.rolls())
@@ -139,7 +139,7 @@ final class ReviewSubcommand {
                 .and("scatter", lesson.isEnough() ? Optional.of(stops(lesson.scatter())) : Optional.empty());
     }
 
-    static Json.Obj stops(Interval interval) {
+    static Json.Obj stops(ConfidenceInterval interval) {
         return Json.object()
                 .and("estimate", Json.digits(interval.estimate(), 4))
                 .and("low", Json.digits(interval.low(), 4))

@@ -25,7 +25,7 @@ import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.order.Lab;
 import takeup.order.Order;
-import takeup.order.Whereabouts;
+import takeup.order.OrderTracker;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -48,7 +48,7 @@ final class RollsSubcommand {
         OrderFolder.Found<Order> orders = new OrderFolder(commands.folder(), false).allOrders();
         problems.addAll(orders.problems());
         problems.forEach(commands.out()::error);
-        Whereabouts where = new Whereabouts(orders.all());
+        OrderTracker where = new OrderTracker(orders.all());
         if (json) {
             commands.out()
                     .raw(JsonText.pretty(Json.object()
@@ -70,7 +70,7 @@ final class RollsSubcommand {
     }
 
     /** What is due of the orders, and which exposed rolls have waited too long. */
-    private static List<String> due(List<RollSummary> rolls, Whereabouts where) {
+    private static List<String> due(List<RollSummary> rolls, OrderTracker where) {
         LocalDate today = Clock.of(Optional.empty()).now().toLocalDate();
         List<String> due = new ArrayList<>(where.due(today));
         int days = where.orders().isEmpty()
@@ -84,7 +84,7 @@ final class RollsSubcommand {
         return due;
     }
 
-    private static String where(RollSummary roll, Whereabouts orders) {
+    private static String where(RollSummary roll, OrderTracker orders) {
         return switch (roll.state()) {
             case FINISHED -> orders.stage(roll.id().toString());
             case WITHDRAWN -> "withdrawn";
@@ -93,7 +93,7 @@ final class RollsSubcommand {
         };
     }
 
-    private static Json.Obj json(RollSummary roll, Whereabouts orders) {
+    private static Json.Obj json(RollSummary roll, OrderTracker orders) {
         return Json.object()
                 .and("roll", roll.id())
                 .and("state", roll.state())

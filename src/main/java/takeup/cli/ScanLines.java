@@ -20,15 +20,15 @@ final class ScanLines {
         int read = 4;
         for (ScanRow row : rows) {
             file = Math.max(file, Math.min(40, Width.of(row.file())));
-            set = Math.max(set, Math.min(28, Width.of(row.set())));
-            read = Math.max(read, Math.min(30, Width.of(row.read())));
+            set = Math.max(set, Math.min(28, Width.of(row.settings())));
+            read = Math.max(read, Math.min(30, Width.of(row.reading())));
         }
         List<String> lines = new ArrayList<>();
         for (ScanRow row : rows) {
             String number = row.scan() < 0 ? "" : Integer.toString(row.scan() + 1);
             lines.add((Width.padLeft(number, 3) + "  " + Width.pad(row.file(), file) + "  "
-                            + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.set(), set) + "  "
-                            + Width.pad(row.read(), read) + "  " + Width.pad(row.verdict(), 5) + "  " + row.note())
+                            + Width.padLeft(row.frame(), 5) + "  " + Width.pad(row.settings(), set) + "  "
+                            + Width.pad(row.reading(), read) + "  " + Width.pad(row.verdict(), 5) + "  " + row.note())
                     .stripTrailing());
         }
         return lines;

@@ -10,7 +10,7 @@ import takeup.disk.IoErrorText;
 import takeup.files.JournalStore;
 import takeup.journal.Archive;
 import takeup.review.Review;
-import takeup.review.ScanDesk;
+import takeup.review.ScansState;
 import takeup.scans.Picture;
 import takeup.screen.ScansView;
 import takeup.screen.Size;
@@ -36,7 +36,7 @@ final class ScansScreen {
     }
 
     /** Runs until the photographer leaves. */
-    void run(ScanDesk first, TerminalEnvironment environment, String theme) throws NoTerminal {
+    void run(ScansState first, TerminalEnvironment environment, String theme) throws NoTerminal {
         try (Terminal terminal = Terminal.open(environment, Theme.named(theme).orElseThrow())) {
             terminal.listen(
                     key -> keys.add(Optional.of(key)),
@@ -46,7 +46,7 @@ final class ScansScreen {
                         ended = true;
                         keys.add(Optional.empty());
                     });
-            ScanDesk desk = first;
+            ScansState desk = first;
             while (!ended) {
                 Size size = terminal.size();
                 terminal.show(ScansView.render(desk, pictures, size.columns(), size.rows()));
@@ -64,15 +64,15 @@ final class ScansScreen {
         }
     }
 
-    private ScanDesk kept(ScanDesk desk) {
-        if (desk.wanted().isEmpty()) {
+    private ScansState kept(ScansState desk) {
+        if (desk.toSave().isEmpty()) {
             return desk;
         }
         try (JournalStore disk = JournalStore.take(archive)) {
-            disk.keep(desk.roll().id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), desk.wanted());
+            disk.keep(desk.roll().id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), desk.toSave());
         } catch (IOException e) {
-            return desk.notKept(IoErrorText.words(e));
+            return desk.saveFailed(IoErrorText.words(e));
         }
-        return desk.kept(Review.of(archive.reviewOf(desk.roll().id()).records()));
+        return desk.saved(Review.of(archive.reviewOf(desk.roll().id()).records()));
     }
 }

@@ -27,16 +27,16 @@ import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScanDesk;
 import takeup.review.ScanRow;
+import takeup.review.ScansState;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.scans.Proposal;
 import takeup.scans.Scan;
+import takeup.scans.ScansByRoll;
 import takeup.scans.Slate;
 import takeup.scans.Slot;
-import takeup.scans.SortedFolder;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.TerminalEnvironment;
 import takeup.text.English;
@@ -70,14 +70,14 @@ final class ScansSubcommand {
             shown(roll, review);
         } else {
             Path path = folder(asked.folder);
-            List<SortedFolder.Candidate> rolls = candidates(roll, path);
+            List<ScansByRoll.Candidate> rolls = candidates(roll, path);
             ScanFolder folder = ScanFolder.read(
                     path,
                     rolls.stream()
                             .anyMatch(it -> it.slots().stream().anyMatch(slot -> slot.kind() == Frame.Kind.SLATE)));
             folder.problems().forEach(out::error);
             isBad |= !folder.problems().isEmpty();
-            SortedFolder sorted = SortedFolder.of(folder.scans(), slated(rolls, folder), roll.id());
+            ScansByRoll sorted = ScansByRoll.of(folder.scans(), slated(rolls, folder), roll.id());
             Proposal proposal = adjusted(sorted.asked(), roll);
             if (isToLookAt() && opens(roll, proposal, review, folder)) {
                 return isBad ? 1 : 0;
@@ -113,7 +113,10 @@ final class ScansSubcommand {
                 commands.ascii || commands.settings().ascii());
         try {
             new ScansScreen(archive, folder.pictures())
-                    .run(ScanDesk.of(roll, folder.folder().toString(), proposal, review), environment, commands.look());
+                    .run(
+                            ScansState.of(roll, folder.folder().toString(), proposal, review),
+                            environment,
+                            commands.look());
             return true;
         } catch (NoTerminal e) {
             return false;
@@ -128,7 +131,7 @@ final class ScansSubcommand {
     }
 
     /** The roll itself, and rolls near to it whose scans may lie in the same folder. */
-    List<SortedFolder.Candidate> candidates(Roll roll, Path folder) throws IOException {
+    List<ScansByRoll.Candidate> candidates(Roll roll, Path folder) throws IOException {
         TreeSet<RollId> near = new TreeSet<>();
         List<RollId> all = archive.finishedRolls();
         int at = all.indexOf(roll.id());
@@ -136,7 +139,7 @@ final class ScansSubcommand {
             near.add(all.get(i));
         }
         near.add(roll.id());
-        List<SortedFolder.Candidate> candidates = new ArrayList<>();
+        List<ScansByRoll.Candidate> candidates = new ArrayList<>();
         for (RollId id : near) {
             Optional<ReviewEvent.Accepted> before =
                     Review.of(archive.reviewOf(id).records()).accepted();
@@ -145,15 +148,14 @@ final class ScansSubcommand {
                     ? Optional.of(roll)
                     : isElsewhere ? Optional.empty() : Roll.of(archive.roll(id).records());
             other.filter(it -> !it.frames().isEmpty() || id.equals(roll.id()))
-                    .ifPresent(it -> candidates.add(new SortedFolder.Candidate(id, Slot.of(it))));
+                    .ifPresent(it -> candidates.add(new ScansByRoll.Candidate(id, Slot.of(it))));
         }
         return candidates;
     }
 
     /** The same, and rolls whose slates were found, wherever they stand. */
-    private List<SortedFolder.Candidate> slated(List<SortedFolder.Candidate> near, ScanFolder folder)
-            throws IOException {
-        TreeMap<RollId, SortedFolder.Candidate> all = new TreeMap<>();
+    private List<ScansByRoll.Candidate> slated(List<ScansByRoll.Candidate> near, ScanFolder folder) throws IOException {
+        TreeMap<RollId, ScansByRoll.Candidate> all = new TreeMap<>();
         near.forEach(it -> all.put(it.roll(), it));
         List<RollId> finished = archive.finishedRolls();
         for (Scan scan : folder.scans()) {
@@ -161,7 +163,7 @@ final class ScansSubcommand {
                     scan.slate().map(Slate::roll).filter(it -> finished.contains(it) && !all.containsKey(it));
             if (id.isPresent()) {
                 Roll.of(archive.roll(id.get()).records())
-                        .ifPresent(it -> all.put(it.id(), new SortedFolder.Candidate(it.id(), Slot.of(it))));
+                        .ifPresent(it -> all.put(it.id(), new ScansByRoll.Candidate(it.id(), Slot.of(it))));
             }
         }
         return List.copyOf(all.values());
@@ -269,7 +271,7 @@ final class ScansSubcommand {
         return Review.of(all);
     }
 
-    private void print(Roll roll, Review review, SortedFolder sorted, Proposal proposal, ScanFolder folder) {
+    private void print(Roll roll, Review review, ScansByRoll sorted, Proposal proposal, ScanFolder folder) {
         if (asked.json) {
             out.raw(JsonText.pretty(json(roll, sorted, proposal, folder)));
             return;
@@ -279,14 +281,14 @@ final class ScansSubcommand {
         proposal.reasons().forEach(out::line);
         out.line((proposal.isSure() ? "sure: " : "NOT SURE: ") + percent(proposal.confidence()));
         ScanLines.of(ScanRow.of(proposal, roll, review)).forEach(out::line);
-        for (SortedFolder.Other other : sorted.others()) {
+        for (ScansByRoll.Other other : sorted.others()) {
             out.line(other.proposal().scans().size() + " more scans look like " + other.roll() + " ("
                     + percent(other.proposal().confidence()) + "): takeup scans " + other.roll() + " FOLDER");
         }
-        if (!sorted.strangers().isEmpty()) {
+        if (!sorted.unmatched().isEmpty()) {
             out.line("of no roll here: "
                     + String.join(
-                            ", ", sorted.strangers().stream().map(Scan::name).toList()));
+                            ", ", sorted.unmatched().stream().map(Scan::name).toList()));
         }
         if (!asked.accept) {
             out.line("Nothing is written yet: --accept keeps this; --reverse, --shift 1, --swap 3,4 and --place "
@@ -299,7 +301,7 @@ final class ScansSubcommand {
         return share > 0.99 && share < 1 ? "over 99 %" : percent + " %";
     }
 
-    private static Json.Obj json(Roll roll, SortedFolder sorted, Proposal proposal, ScanFolder folder) {
+    private static Json.Obj json(Roll roll, ScansByRoll sorted, Proposal proposal, ScanFolder folder) {
         List<Json> scans = new ArrayList<>();
         for (int i = 0; i < proposal.scans().size(); i++) {
             scans.add(Json.object()
@@ -328,7 +330,7 @@ final class ScansSubcommand {
                                                 "confidence",
                                                 Json.digits(it.proposal().confidence(), 6)))
                                 .toList())
-                .and("strangers", sorted.strangers().stream().map(Scan::name).toList());
+                .and("strangers", sorted.unmatched().stream().map(Scan::name).toList());
     }
 
     private static List<Integer> numbers(Roll roll, Slot slot) {
@@ -358,7 +360,7 @@ final class ScansSubcommand {
                         .map(it -> it.scans().size() + " scans in " + it.folder())
                         .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
         ScanLines.accepted(roll, review).forEach(out::line);
-        List<Integer> gone = review.gone(roll.frames());
+        List<Integer> gone = review.missingFrames(roll.frames());
         if (!gone.isEmpty()) {
             out.line("frames that were there when the scans were accepted, and are not now: "
                     + String.join(", ", gone.stream().map(String::valueOf).toList()) + "; accept the scans again");

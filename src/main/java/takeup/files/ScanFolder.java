@@ -22,7 +22,7 @@ import takeup.scans.NaturalOrder;
 import takeup.scans.Picture;
 import takeup.scans.QrReader;
 import takeup.scans.Scan;
-import takeup.scans.ShownClock;
+import takeup.scans.ScreenClock;
 import takeup.scans.Tone;
 
 /**
@@ -105,7 +105,7 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
     }
 
     /** The screen's clock on a picture that a digital camera took of it. */
-    public static Optional<ShownClock> clock(Path file) throws IOException {
+    public static Optional<ScreenClock> clock(Path file) throws IOException {
         quiet();
         try {
             return QrReader.clock(GreyPicture.of(open(file, FINEST).picture));

@@ -41,10 +41,10 @@ public final class SidecarFiles {
                         new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
         int written = 0;
         boolean isWhole = true;
-        for (ReviewEvent.Placed placed : accepted.scans()) {
+        for (ReviewEvent.PlacedScan placed : accepted.scans()) {
             List<Integer> frames = new ArrayList<>();
             for (FrameKey key : placed.frames()) {
-                int at = key.in(roll.frames());
+                int at = key.placeIn(roll.frames());
                 if (at >= 0) {
                     frames.add(at);
                 }

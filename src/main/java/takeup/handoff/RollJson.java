@@ -77,7 +77,7 @@ public final class RollJson {
                                 .and("process", film.development().process())
                                 .and(
                                         "pushStops",
-                                        Rounded.stops(film.development().pushStops()))
+                                        RoundedJson.stops(film.development().pushStops()))
                                 .and("words", film.developmentWords()))
                 .and("framesNominal", film.framesNominal())
                 .and("framesUsed", roll.framesUsed())
@@ -176,7 +176,7 @@ public final class RollJson {
                 .and("sequence", sequence)
                 .and("was", frame.was())
                 .and("kind", frame.kind());
-        ExposureFields.into(json, shown(frame), ExposureResult.of(roll, frame));
+        ExposureJson.into(json, shown(frame), ExposureResult.of(roll, frame));
         return json.and("warnings", warnings.stream().map(Warning::json).toList())
                 .and("note", frame.note())
                 .and(
@@ -196,7 +196,7 @@ public final class RollJson {
 
     private static Json further(Film film, Exposure exposure) {
         Json.Obj json = Json.object();
-        ExposureFields.into(json, exposure, ExposureResult.of(film, exposure));
+        ExposureJson.into(json, exposure, ExposureResult.of(film, exposure));
         return json;
     }
 }

@@ -59,7 +59,7 @@ public final class RollText {
 
     private List<String> head() {
         Film film = roll.film();
-        Columns head = new Columns(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
+        TextTable head = new TextTable(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
         roll.assignment().ifPresent(it -> line(head, "shoot", it.name() + ", " + it.date()));
         line(
                 head,
@@ -107,7 +107,7 @@ public final class RollText {
         return head.lines();
     }
 
-    private static void line(Columns head, String name, String words) {
+    private static void line(TextTable head, String name, String words) {
         head.row(List.of(name, oneLine(words)));
     }
 
@@ -121,7 +121,7 @@ public final class RollText {
     }
 
     private List<String> table() {
-        Columns table = new Columns(HEADS, Set.of(0, 5));
+        TextTable table = new TextTable(HEADS, Set.of(0, 5));
         List<List<Warning>> warnings = FrameWarnings.of(roll);
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
@@ -199,7 +199,7 @@ public final class RollText {
         List<String> words = new ArrayList<>();
         setting.zoomMm().ifPresent(it -> words.add(Plain.digits(it, 4) + " mm"));
         setting.distanceM().ifPresent(it -> words.add(Plain.digits(it, 3) + " m"));
-        setting.filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
+        setting.filters().forEach(it -> words.add("filter " + ExposureJson.name(it)));
         if (!setting.extension().equals(Extension.NONE)) {
             words.add(setting.extension().toString());
         }

@@ -70,12 +70,12 @@ final class ReviewEventJson implements ReviewEvent.Cases<String> {
         };
     }
 
-    private static ReviewEvent.Placed placed(Fields fields) {
+    private static ReviewEvent.PlacedScan placed(Fields fields) {
         List<FrameKey> frames = fields.list("frames").stream()
                 .map(Fields::of)
                 .map(ReviewEventJson::key)
                 .toList();
-        return new ReviewEvent.Placed(fields.text("file"), frames);
+        return new ReviewEvent.PlacedScan(fields.text("file"), frames);
     }
 
     private static FrameKey key(Fields fields) {

@@ -32,7 +32,9 @@ record ExposedFrame(
     /** {@code 0.3 over}, {@code right}, or nothing where it is not known. */
     String error() {
         return errorStops
-                .map(it -> Speech.tenths(it).equals("0") ? "right" : Speech.tenths(it) + (it > 0 ? " over" : " under"))
+                .map(it -> PrintedText.tenths(it).equals("0")
+                        ? "right"
+                        : PrintedText.tenths(it) + (it > 0 ? " over" : " under"))
                 .orElse("");
     }
 }

@@ -37,7 +37,7 @@ public record ExposedRoll(
         String filmSize,
         String stock,
         String kind,
-        Development development,
+        LabDevelopment development,
         int framesExposed,
         List<String> condition,
         Optional<String> note,
@@ -65,7 +65,8 @@ public record ExposedRoll(
 
     /** The camera and its back: {@code 645 reflex, back 1}. */
     public String body() {
-        return Speech.of(camera) + back.map(it -> ", back " + Speech.of(it)).orElse("");
+        return PrintedText.of(camera)
+                + back.map(it -> ", back " + PrintedText.of(it)).orElse("");
     }
 
     /** What the lab's mask must be told: half-frame, panoramic; empty for the usual ones. */

@@ -12,10 +12,10 @@ final class FrameSheet {
     private FrameSheet() {}
 
     static void into(Html html, Order order, ExposedRoll roll, boolean withNotes) {
-        Development development = roll.development();
+        LabDevelopment development = roll.development();
         html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + roll.stock());
         Map<String, String> heads = new LinkedHashMap<>();
-        heads.put("development", Speech.of(development.process()) + ", " + development.words());
+        heads.put("development", PrintedText.of(development.process()) + ", " + development.words());
         heads.put(
                 "film",
                 roll.filmSize() + " " + roll.frameSize()

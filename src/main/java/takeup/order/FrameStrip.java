@@ -60,7 +60,7 @@ final class FrameStrip {
         } else if (frame.isPicture()) {
             svg.append(text(left + WIDTH / 2, middle + 5, "?"));
         }
-        svg.append(text(left + WIDTH / 2, top + HEIGHT + 8.5, Speech.of(Integer.toString(frame.frame()))));
+        svg.append(text(left + WIDTH / 2, top + HEIGHT + 8.5, PrintedText.of(Integer.toString(frame.frame()))));
     }
 
     private static String rectangle(double x, double y, double width, double height, String fill) {

@@ -20,7 +20,7 @@ final class Html {
 
     /** Words from a file, made harmless and plain. */
     Html text(String words) {
-        body.append(encoded(Speech.of(words)));
+        body.append(encoded(PrintedText.of(words)));
         return this;
     }
 
@@ -53,7 +53,7 @@ final class Html {
         return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta "
                 + "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
                 + "style-src 'sha256-" + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>"
-                + encoded(Speech.of(title)) + "</title>\n<style>" + style
+                + encoded(PrintedText.of(title)) + "</title>\n<style>" + style
                 + "</style>\n</head>\n<body>\n" + body + "</body>\n</html>\n";
     }
 

@@ -176,7 +176,7 @@ final class JsonFields {
         if (given(name) instanceof Double number && number >= least && number <= most) {
             return number;
         }
-        throw wrong(name, "is a number from " + Speech.number(least) + " to " + Speech.number(most));
+        throw wrong(name, "is a number from " + PrintedText.number(least) + " to " + PrintedText.number(most));
     }
 
     Optional<Double> maybeNumber(String name, double least, double most) throws Unreadable {

@@ -43,7 +43,7 @@ final class JsonLab {
                     processes(json),
                     texts(json, "scanSizes"),
                     texts(json, "fileTypes"),
-                    json.has("asks") ? among(json, "asks", Column.fields()) : Column.fields(),
+                    json.has("asks") ? among(json, "asks", FormColumn.fields()) : FormColumn.fields(),
                     among(json, "needs", needed()),
                     usual,
                     json.has("paper") ? json.oneOf("paper", List.of("A4", "Letter")) : "A4",

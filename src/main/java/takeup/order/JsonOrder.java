@@ -107,7 +107,7 @@ final class JsonOrder {
         }
         out.writeEndArray();
         out.writeArrayFieldStart("checks");
-        for (Check check : order.checks()) {
+        for (OrderCheck check : order.checks()) {
             out.writeStartObject();
             text("code", check.code());
             out.writeBooleanField("blocking", check.isBlocking());
@@ -128,7 +128,7 @@ final class JsonOrder {
         out.writeEndObject();
     }
 
-    private void lab(Order.To lab) throws IOException {
+    private void lab(Order.Recipient lab) throws IOException {
         out.writeObjectFieldStart("lab");
         text("key", lab.key());
         text("name", lab.name());
@@ -226,9 +226,10 @@ final class JsonOrder {
         for (JsonFields roll : json.objects("rolls")) {
             rolls.add(roll(roll));
         }
-        List<Check> checks = new ArrayList<>();
+        List<OrderCheck> checks = new ArrayList<>();
         for (JsonFields check : json.objects("checks")) {
-            checks.add(new Check(check.text("code"), check.flag("blocking"), check.texts("rolls"), check.text("text")));
+            checks.add(new OrderCheck(
+                    check.text("code"), check.flag("blocking"), check.texts("rolls"), check.text("text")));
         }
         List<Order.Progress> progress = new ArrayList<>();
         for (JsonFields step : json.objects("progress")) {
@@ -261,8 +262,8 @@ final class JsonOrder {
         }
     }
 
-    private static Order.To to(JsonFields lab) throws Unreadable {
-        return new Order.To(
+    private static Order.Recipient to(JsonFields lab) throws Unreadable {
+        return new Order.Recipient(
                 lab.text("key"),
                 lab.text("name"),
                 lab.texts("asks"),
@@ -296,7 +297,7 @@ final class JsonOrder {
                 json.maybeText("special"),
                 json.text("stock"),
                 json.oneOf("kind", JsonRoll.KINDS),
-                new Development(
+                new LabDevelopment(
                         json.text("process"),
                         json.number("pushStops", -5, 5),
                         json.number("exposureIndex", 0.1, 1e6),

@@ -65,7 +65,7 @@ final class JsonRoll {
                 json.oneOf("filmSize", FILM_SIZES),
                 stock.text("name"),
                 stock.oneOf("kind", KINDS),
-                new Development(
+                new LabDevelopment(
                         development.text("process"),
                         development.number("pushStops", -5, 5),
                         json.number("exposureIndex", 0.1, 1e6),

@@ -62,10 +62,10 @@ public record Lab(
 
     /** The lab's own word for a process, if it has one. */
     Optional<String> wordFor(String process) {
-        Development.Chemistry wanted = new Development(process, 0, 100, 100).chemistry();
+        LabDevelopment.Chemistry wanted = new LabDevelopment(process, 0, 100, 100).chemistry();
         for (Map.Entry<String, String> own : processes.entrySet()) {
-            Development.Chemistry has = new Development(own.getKey(), 0, 100, 100).chemistry();
-            if (own.getKey().equalsIgnoreCase(process) || has == wanted && has != Development.Chemistry.UNKNOWN) {
+            LabDevelopment.Chemistry has = new LabDevelopment(own.getKey(), 0, 100, 100).chemistry();
+            if (own.getKey().equalsIgnoreCase(process) || has == wanted && has != LabDevelopment.Chemistry.UNKNOWN) {
                 return Optional.of(own.getValue());
             }
         }

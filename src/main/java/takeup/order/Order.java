@@ -33,14 +33,14 @@ public record Order(
         int revision,
         OffsetDateTime madeAt,
         boolean withdrawn,
-        To lab,
+        Recipient lab,
         Optional<String> reference,
         Optional<String> client,
         boolean flies,
         Optional<Parcel> parcel,
         Wishes wishes,
         List<OrderedRoll> rolls,
-        List<Check> checks,
+        List<OrderCheck> checks,
         List<Progress> progress) {
     private static final String LETTERS = "ORD-";
 
@@ -56,7 +56,7 @@ public record Order(
      * @param asks what its form asks of each roll
      * @param paper A4 or Letter
      */
-    public record To(
+    public record Recipient(
             String key,
             String name,
             List<String> asks,
@@ -64,12 +64,12 @@ public record Order(
             int sendWithinDays,
             OptionalInt scansKeptDays,
             OptionalInt negativesKeptDays) {
-        public To {
+        public Recipient {
             asks = List.copyOf(asks);
         }
 
-        static To of(Lab lab) {
-            return new To(
+        static Recipient of(Lab lab) {
+            return new Recipient(
                     lab.key(),
                     lab.name(),
                     lab.asks(),
@@ -79,7 +79,7 @@ public record Order(
                     lab.negativesKeptDays());
         }
 
-        boolean asksFor(Column column) {
+        boolean asksFor(FormColumn column) {
             return asks.contains(column.field());
         }
     }
@@ -128,7 +128,7 @@ public record Order(
             boolean flies,
             Wishes wishes,
             List<ExposedRoll> rolls,
-            List<Check> checks,
+            List<OrderCheck> checks,
             boolean withNotes,
             boolean withClient) {
         List<String> clients = rolls.stream()
@@ -141,7 +141,7 @@ public record Order(
                 1,
                 at,
                 false,
-                To.of(lab),
+                Recipient.of(lab),
                 reference.filter(it -> !it.isBlank()),
                 withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(),
                 flies,
@@ -217,7 +217,7 @@ public record Order(
     public Map<String, Integer> counts() {
         Map<String, Integer> counts = new LinkedHashMap<>();
         rolls.forEach(it -> counts.merge(
-                Speech.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
+                PrintedText.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
         return counts;
     }
 
@@ -247,13 +247,13 @@ public record Order(
     }
 
     /** Taken back: its rolls can be ordered again. */
-    public Order taken() {
+    public Order asWithdrawn() {
         return changed(true, parcel, rolls, progress);
     }
 
     /** As one of several parcels, with some of its rolls. */
     public Order asParcel(String number, Parcel of, List<String> kept) {
-        List<Check> said = checks.stream()
+        List<OrderCheck> said = checks.stream()
                 .filter(it -> it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains))
                 .toList();
         return new Order(

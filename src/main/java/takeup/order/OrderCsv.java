@@ -34,7 +34,7 @@ public final class OrderCsv {
                         "note",
                         "stage"));
         for (OrderedRoll roll : order.rolls()) {
-            Development development = roll.development();
+            LabDevelopment development = roll.development();
             row(
                     table,
                     List.of(
@@ -45,8 +45,8 @@ public final class OrderCsv {
                             roll.frameSize(),
                             roll.special().orElse(""),
                             roll.stock(),
-                            Speech.number(development.boxSpeed()),
-                            Speech.number(development.index()),
+                            PrintedText.number(development.boxSpeed()),
+                            PrintedText.number(development.index()),
                             roll.labProcess(),
                             development.order(),
                             Integer.toString(roll.framesExpected()),
@@ -64,7 +64,7 @@ public final class OrderCsv {
 
     /** One line of text, guarded, and quoted where it must be. */
     static String cell(String value) {
-        String text = Speech.of(value);
+        String text = PrintedText.of(value);
         int at = 0;
         while (at < text.length() && Character.isSpaceChar(text.charAt(at))) {
             at++;

@@ -115,7 +115,7 @@ public final class OrderHtml {
                 .raw("</section>\n");
     }
 
-    private boolean asks(Column column) {
+    private boolean asks(FormColumn column) {
         return order.lab().asksFor(column);
     }
 
@@ -131,18 +131,18 @@ public final class OrderHtml {
     private Map<String, String> columns() {
         Map<String, String> columns = new LinkedHashMap<>();
         columns.put("roll", "number");
-        if (asks(Column.LAB_NUMBER)) {
+        if (asks(FormColumn.LAB_NUMBER)) {
             columns.put("your number", "blank");
         }
         columns.put("film", "film");
-        if (asks(Column.STOCK)) {
+        if (asks(FormColumn.STOCK)) {
             columns.put("stock", "stock");
         }
         columns.put("process and development", "process");
-        if (asks(Column.FRAMES)) {
+        if (asks(FormColumn.FRAMES)) {
             columns.put("frames", "frames-due");
         }
-        if (asks(Column.CONDITION)
+        if (asks(FormColumn.CONDITION)
                 || order.rolls().stream().anyMatch(it -> it.note().isPresent())) {
             columns.put("to be known", "known");
         }
@@ -150,15 +150,15 @@ public final class OrderHtml {
     }
 
     private void row(OrderedRoll roll) {
-        Development development = roll.development();
+        LabDevelopment development = roll.development();
         html.raw("<tr>").element("td class=\"number\"", roll.roll());
-        if (asks(Column.LAB_NUMBER)) {
+        if (asks(FormColumn.LAB_NUMBER)) {
             html.element("td class=\"blank\"", roll.labNumber().orElse(""));
         }
         html.element(
                 "td class=\"film\"",
-                asks(Column.FRAME_SIZE) || roll.special().isPresent() ? roll.format() : roll.filmSize());
-        if (asks(Column.STOCK)) {
+                asks(FormColumn.FRAME_SIZE) || roll.special().isPresent() ? roll.format() : roll.filmSize());
+        if (asks(FormColumn.STOCK)) {
             html.element("td class=\"stock\"", shortened(roll.stock(), 40));
         }
         html.raw("<td class=\"process\">")
@@ -166,13 +166,13 @@ public final class OrderHtml {
                 .raw(" ")
                 .element("span", speeds(development))
                 .raw("</td>");
-        if (asks(Column.FRAMES)) {
+        if (asks(FormColumn.FRAMES)) {
             html.element("td class=\"frames-due\"", Integer.toString(roll.framesExpected()));
         }
         if (columns().containsKey("to be known")) {
             html.element(
                     "td class=\"known\"",
-                    asks(Column.CONDITION) ? roll.remarks() : roll.note().orElse(""));
+                    asks(FormColumn.CONDITION) ? roll.remarks() : roll.note().orElse(""));
         }
         html.raw("</tr>\n");
     }
@@ -181,11 +181,11 @@ public final class OrderHtml {
      * What a roll was rated at is told where it matters even if the form does not ask: a push without it can be
      * misread.
      */
-    private String speeds(Development development) {
-        boolean isTold = asks(Column.RATING) || !development.order().equals("NORMAL");
+    private String speeds(LabDevelopment development) {
+        boolean isTold = asks(FormColumn.RATING) || !development.order().equals("NORMAL");
         return isTold
                 ? development.speeds()
-                : asks(Column.BOX_SPEED) ? "box " + Speech.number(development.boxSpeed()) : "";
+                : asks(FormColumn.BOX_SPEED) ? "box " + PrintedText.number(development.boxSpeed()) : "";
     }
 
     /** Words too long for their place are cut with a mark; the plain text and the JSON have all of them. */

@@ -26,17 +26,17 @@ public final class OrderText {
             lines.add(Padding.cell(roll.roll(), 11) + roll.words());
             List<String> rest = new ArrayList<>();
             rest.add(roll.filmSize()
-                    + (order.lab().asksFor(Column.FRAME_SIZE)
+                    + (order.lab().asksFor(FormColumn.FRAME_SIZE)
                             ? " " + roll.format().substring(roll.filmSize().length() + 1)
                             : ""));
-            if (order.lab().asksFor(Column.STOCK)) {
-                rest.add(Speech.of(roll.stock()));
+            if (order.lab().asksFor(FormColumn.STOCK)) {
+                rest.add(PrintedText.of(roll.stock()));
             }
-            if (order.lab().asksFor(Column.FRAMES)) {
+            if (order.lab().asksFor(FormColumn.FRAMES)) {
                 rest.add(English.count(roll.framesExpected(), "frame"));
             }
             lines.add(Padding.cell("", 11) + String.join(" · ", rest));
-            roll.labNumber().ifPresent(it -> lines.add(Padding.cell("", 11) + "lab's number " + Speech.of(it)));
+            roll.labNumber().ifPresent(it -> lines.add(Padding.cell("", 11) + "lab's number " + PrintedText.of(it)));
             if (!roll.remarks().isEmpty()) {
                 wrap(Padding.cell("", 11), roll.remarks(), lines);
             }
@@ -47,16 +47,16 @@ public final class OrderText {
     /** What is said of the whole order, name and words. */
     static Map<String, String> heads(Order order) {
         Map<String, String> heads = new LinkedHashMap<>();
-        heads.put("for", Speech.of(order.lab().name()));
-        order.reference().ifPresent(it -> heads.put("reference", Speech.of(it)));
-        order.client().ifPresent(it -> heads.put("client", Speech.of(it)));
+        heads.put("for", PrintedText.of(order.lab().name()));
+        order.reference().ifPresent(it -> heads.put("reference", PrintedText.of(it)));
+        order.client().ifPresent(it -> heads.put("client", PrintedText.of(it)));
         heads.put("date", order.madeAt().toLocalDate().toString());
         order.parcel().ifPresent(it -> heads.put("parcel", it.words().substring("parcel ".length())));
         if (order.flies()) {
             heads.put("transport", "this film travels by air: no X-rays, no CT, please inspect by hand");
         }
         for (Wish wish : Wish.values()) {
-            order.wishes().of(wish).ifPresent(it -> heads.put(wish.words(), Speech.of(it)));
+            order.wishes().of(wish).ifPresent(it -> heads.put(wish.words(), PrintedText.of(it)));
         }
         return heads;
     }

@@ -32,7 +32,7 @@ public record OrderedRoll(
         Optional<String> special,
         String stock,
         String kind,
-        Development development,
+        LabDevelopment development,
         String labProcess,
         int framesExpected,
         String body,
@@ -84,7 +84,7 @@ public record OrderedRoll(
 
     /** Process and development in the lab's word: {@code C-41, PUSH 1 STOP (rated 800, box 400)}. */
     public String words() {
-        return Speech.of(labProcess) + ", " + development.words();
+        return PrintedText.of(labProcess) + ", " + development.words();
     }
 
     /** What else is to be known of the film: size, and what is unusual about it. */
@@ -95,8 +95,9 @@ public record OrderedRoll(
 
     /** Condition, and the note where it was asked for. */
     String remarks() {
-        String conditions = String.join("; ", condition.stream().map(Speech::of).toList());
-        String words = note.map(Speech::of).orElse("");
+        String conditions =
+                String.join("; ", condition.stream().map(PrintedText::of).toList());
+        String words = note.map(PrintedText::of).orElse("");
         return conditions + (conditions.isEmpty() || words.isEmpty() ? "" : "; ") + words;
     }
 }

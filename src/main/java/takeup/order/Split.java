@@ -55,7 +55,7 @@ public record Split(List<String> first, List<String> second, List<String> remark
     /**
      * Moments that several rolls hold end up in both parcels, as far as that can be; then the parcels are of a size.
      */
-    public static Split byMoments(List<ExposedRoll> rolls, List<Moment> moments) {
+    public static Split byMoments(List<ExposedRoll> rolls, List<MustHaveMoment> moments) {
         return new SplitSearch(rolls, moments).best();
     }
 }

@@ -13,7 +13,7 @@ final class SplitSearch {
     private static final int PATIENCE = 1_000_000;
 
     private final List<ExposedRoll> rolls;
-    private final List<Moment> moments;
+    private final List<MustHaveMoment> moments;
     /** For each moment the places in {@link #rolls} of those that hold it. */
     private final List<List<Integer>> held = new ArrayList<>();
 
@@ -22,12 +22,12 @@ final class SplitSearch {
     private int bestCost = Integer.MAX_VALUE;
     private int steps;
 
-    SplitSearch(List<ExposedRoll> all, List<Moment> moments) {
+    SplitSearch(List<ExposedRoll> all, List<MustHaveMoment> moments) {
         this.moments = moments;
         this.rolls = new ArrayList<>(all);
         // Rolls that share a moment stand together, so that a way that cannot work is dropped early.
         rolls.sort(Comparator.comparingInt((ExposedRoll it) -> firstMoment(it)));
-        for (Moment moment : moments) {
+        for (MustHaveMoment moment : moments) {
             List<Integer> places = new ArrayList<>();
             for (int at = 0; at < rolls.size(); at++) {
                 if (moment.isOn(rolls.get(at))) {
@@ -101,7 +101,7 @@ final class SplitSearch {
         List<String> remarks = new ArrayList<>();
         for (int at = 0; at < moments.size(); at++) {
             List<Integer> places = held.get(at);
-            String name = Speech.of(moments.get(at).name());
+            String name = PrintedText.of(moments.get(at).name());
             if (places.isEmpty()) {
                 remarks.add("no roll holds a picture of " + name);
             } else if (places.size() == 1) {

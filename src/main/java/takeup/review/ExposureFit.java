@@ -47,8 +47,8 @@ final class ExposureFit {
         for (int i = 0; i < offsets.length; i++) {
             JudgedFrame each = cases.get(i).getKey();
             double light = each.overTenths() / 10.0 + offsets[i] + (marked[i] ? offset : 0);
-            double thin = Interval.normal((-each.under() - light) / scatter);
-            double dense = Interval.normal((light - each.over()) / scatter);
+            double thin = ConfidenceInterval.normal((-each.under() - light) / scatter);
+            double dense = ConfidenceInterval.normal((light - each.over()) / scatter);
             double share = switch (each.verdict()) {
                 case THIN -> thin;
                 case GOOD -> Math.max(0, 1 - thin - dense);
@@ -72,24 +72,25 @@ final class ExposureFit {
     }
 
     /** The offset of the marked cases with the range in which no likelihood ratio speaks against it. */
-    Interval offsetInterval(double scatter, boolean[] marked) {
+    ConfidenceInterval offsetInterval(double scatter, boolean[] marked) {
         return interval(it -> likelihood(it, scatter, marked), offset(scatter, marked), -MOST_OFFSET, MOST_OFFSET);
     }
 
     /** The scatter with its range. */
-    Interval scatterInterval() {
+    ConfidenceInterval scatterInterval() {
         boolean[] none = new boolean[offsets.length];
-        Interval log = interval(
+        ConfidenceInterval log = interval(
                 it -> likelihood(0, Math.exp(it), none),
                 Math.log(scatter()),
                 Math.log(LEAST_SCATTER),
                 Math.log(MOST_SCATTER));
-        return new Interval(Math.exp(log.estimate()), Math.exp(log.low()), Math.exp(log.high()));
+        return new ConfidenceInterval(Math.exp(log.estimate()), Math.exp(log.low()), Math.exp(log.high()));
     }
 
-    private static Interval interval(DoubleUnaryOperator likelihood, double best, double low, double high) {
-        double floor = likelihood.applyAsDouble(best) - Interval.chiSquared(Interval.CONFIDENCE, 1) / 2;
-        return new Interval(best, edge(likelihood, floor, best, low), edge(likelihood, floor, best, high));
+    private static ConfidenceInterval interval(DoubleUnaryOperator likelihood, double best, double low, double high) {
+        double floor =
+                likelihood.applyAsDouble(best) - ConfidenceInterval.chiSquared(ConfidenceInterval.CONFIDENCE, 1) / 2;
+        return new ConfidenceInterval(best, edge(likelihood, floor, best, low), edge(likelihood, floor, best, high));
     }
 
     /**

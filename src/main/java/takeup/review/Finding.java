@@ -10,10 +10,15 @@ import java.util.List;
  * @param name which one: {@code bw400 rated 400}, {@code 35}
  * @param frames how many judged frames speak of it
  * @param stops how many stops more light the film got than the log says, with its range; of scatter its size
- * @param alike what else all of these frames have in common, so that it may be that
+ * @param otherCauses what else all of these frames have in common, so that it may be that
  */
 public record Finding(
-        Kind kind, JudgedFrame.Factor factor, String name, int frames, Interval stops, List<String> alike) {
+        Kind kind,
+        JudgedFrame.Factor factor,
+        String name,
+        int frames,
+        ConfidenceInterval stops,
+        List<String> otherCauses) {
     /** What to do about it. */
     public enum Kind {
         /** Consistent: change the rating. */
@@ -27,7 +32,7 @@ public record Finding(
     }
 
     public Finding {
-        alike = List.copyOf(alike);
+        otherCauses = List.copyOf(otherCauses);
     }
 
     /** What a stock that was rated so should be rated at from now on: the nearest third of a stop. */

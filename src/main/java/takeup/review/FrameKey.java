@@ -21,7 +21,7 @@ public record FrameKey(int number, Optional<OffsetDateTime> at) {
      * The place of the frame in a roll's list as it is now, -1 if it is gone. A frame whose time nobody else has is
      * found under any number; of a burst with one time, and where no time is known, the number tells.
      */
-    public int in(List<Frame> frames) {
+    public int placeIn(List<Frame> frames) {
         int alike = 0;
         int last = -1;
         int numbered = -1;

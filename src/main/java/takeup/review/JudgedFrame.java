@@ -51,7 +51,7 @@ public record JudgedFrame(
 
     /** The case of a frame; empty where the log cannot say how much light it got. */
     static Optional<JudgedFrame> of(Roll roll, Frame frame, Density verdict) {
-        OptionalDouble over = Slot.over(roll, frame);
+        OptionalDouble over = Slot.overBoxStops(roll, frame);
         if (over.isEmpty() || !Double.isFinite(over.getAsDouble())) {
             return Optional.empty();
         }

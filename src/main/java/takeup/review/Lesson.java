@@ -18,7 +18,7 @@ import java.util.TreeSet;
  * @param findings what was found, the weightiest first
  * @param scatter how far frames lie from the log once the findings are accounted for, in stops
  */
-public record Lesson(int frames, List<Finding> findings, Interval scatter) {
+public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scatter) {
     /** Fewer judged frames than this teach nothing. Opinion. */
     public static final int FEWEST = 12;
     /** A cause needs so many frames of its own. Opinion. */
@@ -45,9 +45,9 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
     }
 
     /** What a tally teaches. */
-    public static Lesson of(Tally tally) {
+    public static Lesson of(VerdictCounts tally) {
         if (tally.usable() < FEWEST) {
-            return new Lesson(tally.usable(), List.of(), new Interval(0, 0, 0));
+            return new Lesson(tally.usable(), List.of(), new ConfidenceInterval(0, 0, 0));
         }
         List<Map.Entry<JudgedFrame, Integer>> cases =
                 new ArrayList<>(tally.counts().entrySet());
@@ -95,11 +95,11 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         }
 
         Lesson lesson() {
-            double limit = Interval.chiSquared(1 - RISK / Math.max(1, suspects.size()), 1);
+            double limit = ConfidenceInterval.chiSquared(1 - RISK / Math.max(1, suspects.size()), 1);
             while (findings.size() < MOST && takeUp(limit)) {
                 continue;
             }
-            Interval scatter = new ExposureFit(cases, offsets).scatterInterval();
+            ConfidenceInterval scatter = new ExposureFit(cases, offsets).scatterInterval();
             scattered(scatter);
             return new Lesson(cases.stream().mapToInt(Map.Entry::getValue).sum(), findings, scatter);
         }
@@ -137,7 +137,7 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
             for (int i = 0; i < offsets.length; i++) {
                 offsets[i] += best.marked[i] ? offset : 0;
             }
-            Interval around = new ExposureFit(cases, without(best, offset))
+            ConfidenceInterval around = new ExposureFit(cases, without(best, offset))
                     .offsetInterval(fitOf(best).scatter(), best.marked);
             findings.add(
                     new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
@@ -172,12 +172,12 @@ public record Lesson(int frames, List<Finding> findings, Interval scatter) {
         }
 
         /** Scatter beyond the usual: of one way of reading light where only that one scatters, else of all. */
-        private void scattered(Interval all) {
+        private void scattered(ConfidenceInterval all) {
             List<Finding> wild = new ArrayList<>();
             int tame = 0;
             for (Suspect suspect : suspects) {
                 if (suspect.factor == JudgedFrame.Factor.METHOD && suspect.frames >= FEWEST) {
-                    Interval own = fitOf(suspect).scatterInterval();
+                    ConfidenceInterval own = fitOf(suspect).scatterInterval();
                     if (own.low() > WILD && isMixed(suspect.marked)) {
                         wild.add(new Finding(
                                 Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));

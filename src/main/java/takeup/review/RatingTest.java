@@ -14,12 +14,13 @@ import takeup.text.Plain;
  * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of
  * the test carries a card, {@code 1 STOP OVER}, and a note that names it.
  *
- * @param over stops above box speed of each frame that was called the best, of all rolls of the stock
+ * @param bestStops stops above box speed of each frame that was called the best, of all rolls of the stock
  * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers
  *     differ
- * @param isOpen whether a best frame stands at the end of its bracket, so that a further one might have been better
+ * @param isOpenEnded whether a best frame stands at the end of its bracket, so that a further one might have been
+ *     better
  */
-public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
+public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boolean isOpenEnded) {
     /** What the note of a test's frame begins with. */
     public static final String NOTE = "rating test: ";
     /** What the lab is told. */
@@ -28,7 +29,7 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
     public static final double WIDEST = 4 / 3.0;
 
     public RatingTest {
-        over = List.copyOf(over);
+        bestStops = List.copyOf(bestStops);
     }
 
     /** The words on a card: {@code 1/2 STOP UNDER}. */
@@ -47,7 +48,7 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
             if (frame.note().map(it -> it.startsWith(NOTE)).orElse(false)
-                    && Slot.over(roll, frame).isPresent()) {
+                    && Slot.overBoxStops(roll, frame).isPresent()) {
                 places.add(i);
             }
         }
@@ -89,11 +90,12 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
                 best.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
         double apart = count < 2
                 ? 0
-                : Interval.mean(0, Math.sqrt(squares / (count - 1)), count, Interval.CONFIDENCE)
+                : ConfidenceInterval.mean(0, Math.sqrt(squares / (count - 1)), count, ConfidenceInterval.CONFIDENCE)
                         .high();
         return Optional.of(new RatingTest(
                 best,
-                new Interval(mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)),
+                new ConfidenceInterval(
+                        mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)),
                 isOpen));
     }
 
@@ -110,7 +112,7 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
             List<Double> best = new ArrayList<>();
             List<Optional<Density>> verdicts = review.verdicts(roll);
             for (int place : frames(roll)) {
-                double over = Slot.over(roll, roll.frames().get(place)).orElseThrow();
+                double over = Slot.overBoxStops(roll, roll.frames().get(place)).orElseThrow();
                 bracket.add(over);
                 if (verdicts.get(place).equals(Optional.of(Density.GOOD))) {
                     best.add(over);
@@ -122,7 +124,7 @@ public record RatingTest(List<Double> over, Interval stops, boolean isOpen) {
 
     /** Whether it is sure enough to be offered for the stock's profile. */
     public boolean isSure() {
-        return !isOpen && stops.high() - stops.low() <= WIDEST + 1e-9;
+        return !isOpenEnded && stops.high() - stops.low() <= WIDEST + 1e-9;
     }
 
     /** The rating that so many stops over box come to: 200 for a box of 400 and one stop. */

@@ -17,7 +17,7 @@ import takeup.roll.Roll;
  */
 public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Density> verdicts) {
     /** Nothing decided yet. */
-    public static final Review NOTHING = new Review(Optional.empty(), Map.of());
+    public static final Review NONE = new Review(Optional.empty(), Map.of());
 
     public Review {
         verdicts = Map.copyOf(verdicts);
@@ -43,7 +43,7 @@ public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Dens
         List<Optional<Density>> found =
                 new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
         verdicts.forEach((key, density) -> {
-            int at = key.in(roll.frames());
+            int at = key.placeIn(roll.frames());
             if (at >= 0) {
                 found.set(at, Optional.of(density));
             }
@@ -57,7 +57,7 @@ public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Dens
                 new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
         accepted.ifPresent(it -> it.scans()
                 .forEach(placed -> placed.frames().forEach(key -> {
-                    int at = key.in(roll.frames());
+                    int at = key.placeIn(roll.frames());
                     if (at >= 0) {
                         found.set(at, Optional.of(placed.file()));
                     }
@@ -66,10 +66,10 @@ public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Dens
     }
 
     /** Frames that were meant when the scans were accepted and are not in the roll any more, by their numbers then. */
-    public List<Integer> gone(List<Frame> frames) {
+    public List<Integer> missingFrames(List<Frame> frames) {
         return accepted.map(it -> it.scans().stream()
                         .flatMap(placed -> placed.frames().stream())
-                        .filter(key -> key.in(frames) < 0)
+                        .filter(key -> key.placeIn(frames) < 0)
                         .map(FrameKey::number)
                         .toList())
                 .orElse(List.of());

@@ -24,23 +24,24 @@ public sealed interface ReviewEvent {
     }
 
     /** A scan and the frames on it; none where nobody logged it. */
-    record Placed(String file, List<FrameKey> frames) {
-        public Placed {
+    record PlacedScan(String file, List<FrameKey> frames) {
+        public PlacedScan {
             frames = List.copyOf(frames);
         }
     }
 
     /** Scans were laid beside the frames, and that was accepted. It takes the place of what was accepted before. */
-    record Accepted(String folder, boolean isReversed, double confidence, List<Placed> scans) implements ReviewEvent {
+    record Accepted(String folder, boolean isReversed, double confidence, List<PlacedScan> scans)
+            implements ReviewEvent {
         public Accepted {
             scans = List.copyOf(scans);
         }
 
         /** A proposal, accepted. */
         public static Accepted of(Roll roll, Proposal proposal, String folder) {
-            List<Placed> placed = new ArrayList<>();
+            List<PlacedScan> placed = new ArrayList<>();
             for (int i = 0; i < proposal.scans().size(); i++) {
-                placed.add(new Placed(
+                placed.add(new PlacedScan(
                         proposal.scans().get(i).name(),
                         proposal.slot(i)
                                 .map(slot -> slot.frames().stream()

@@ -18,12 +18,13 @@ import takeup.text.Plain;
  * @param scan the place of the scan in its proposal, -1 for a frame without one
  * @param file the scan's name, or a dash
  * @param frame the number of the frame, or of both; a dash for a scan that nobody logged
- * @param set what was set: {@code f/2.8 1/250}
- * @param read what was read, and how far off the exposure was: {@code EV 10.1, 0.9 under}
+ * @param settings what was set: {@code f/2.8 1/250}
+ * @param reading what was read, and how far off the exposure was: {@code EV 10.1, 0.9 under}
  * @param verdict thin, good, dense, or nothing
  * @param note the photographer's words
  */
-public record ScanRow(int scan, String file, String frame, String set, String read, String verdict, String note) {
+public record ScanRow(
+        int scan, String file, String frame, String settings, String reading, String verdict, String note) {
     private static final String NONE = "–";
 
     /** The rows of a proposal in the order of the film, as far as it is known. */
@@ -68,8 +69,8 @@ public record ScanRow(int scan, String file, String frame, String set, String re
         for (int index : slot.frames()) {
             Frame frame = roll.frames().get(index);
             numbers.add(Integer.toString(frame.number()));
-            set.add(set(frame));
-            read.add(read(roll, frame));
+            set.add(settings(frame));
+            read.add(reading(roll, frame));
             verdicts.get(index).ifPresent(it -> judged.add(it.toString()));
             frame.note().ifPresent(notes::add);
         }
@@ -84,7 +85,7 @@ public record ScanRow(int scan, String file, String frame, String set, String re
     }
 
     /** What was set; for a frame that was not exposed what became of it. */
-    static String set(Frame frame) {
+    static String settings(Frame frame) {
         Setting setting = frame.exposure().setting();
         String pair = setting.aperture().map(Object::toString).orElse("")
                 + setting.time().map(it -> " " + it).orElse("");
@@ -93,7 +94,7 @@ public record ScanRow(int scan, String file, String frame, String set, String re
                 : (frame.kind() + " " + pair).strip();
     }
 
-    private static String read(Roll roll, Frame frame) {
+    private static String reading(Roll roll, Frame frame) {
         String light = frame.kind() == Frame.Kind.BLANK
                 ? ""
                 : frame.exposure()

@@ -50,13 +50,13 @@ public final class Aligner {
     static double evidence(List<Scan> scans, List<Slot> slots) {
         double sum = Double.NEGATIVE_INFINITY;
         for (Weighed way : new Aligner(scans, slots).weigh()) {
-            sum = sum == Double.NEGATIVE_INFINITY ? way.total : ScanStrip.sum(sum, way.total);
+            sum = sum == Double.NEGATIVE_INFINITY ? way.total : AlignmentModel.sum(sum, way.total);
         }
         return sum;
     }
 
     /** A way with its chain and what all of its chains come to. */
-    private record Weighed(Hypothesis how, List<Slot> slots, ScanStrip strip, double total) {
+    private record Weighed(Hypothesis how, List<Slot> slots, AlignmentModel strip, double total) {
         /** The best chain in the order of the film. */
         int[] inFilmOrder(int[] chain) {
             int[] slotOf = chain.clone();
@@ -77,7 +77,7 @@ public final class Aligner {
             List<Slot> inOrder = layout == Hypothesis.Layout.SINGLE
                     ? singles
                     : Slot.pairs(singles, layout == Hypothesis.Layout.PAIRS_FIRST_ALONE);
-            Tones first = Tones.of(scans, inOrder);
+            BrightnessModel first = BrightnessModel.of(scans, inOrder);
             for (boolean reversed : new boolean[] {false, true}) {
                 List<Slot> slots = new ArrayList<>(inOrder);
                 if (reversed) {
@@ -92,8 +92,8 @@ public final class Aligner {
                             false,
                             slope,
                             numbersMayMean() ? OptionalInt.of(0) : OptionalInt.empty());
-                    int[] chain = new ScanStrip(
-                                    LikenessTable.of(scans, slots, first, slope, reversed), slots, byName, numbers)
+                    int[] chain = new AlignmentModel(
+                                    LikelihoodTable.of(scans, slots, first, slope, reversed), slots, byName, numbers)
                             .best();
                     weigh(plain, slots, first.fitted(scans, slots, chain, slope), ways);
                 }
@@ -111,8 +111,8 @@ public final class Aligner {
         return isHalf ? List.of(Hypothesis.Layout.values()) : List.of(Hypothesis.Layout.SINGLE);
     }
 
-    private void weigh(Hypothesis plain, List<Slot> slots, Tones tones, List<Weighed> into) {
-        LikenessTable looks = LikenessTable.of(scans, slots, tones, plain.slope(), plain.isReversed());
+    private void weigh(Hypothesis plain, List<Slot> slots, BrightnessModel tones, List<Weighed> into) {
+        LikelihoodTable looks = LikelihoodTable.of(scans, slots, tones, plain.slope(), plain.isReversed());
         boolean mayBeLeftOut = slots.stream()
                 .anyMatch(it -> it.isFarOff() || it.kind() == Frame.Kind.BLANK || it.kind() == Frame.Kind.LOST);
         boolean mayBePiled =
@@ -144,8 +144,8 @@ public final class Aligner {
         }
     }
 
-    private void add(Hypothesis how, List<Slot> slots, LikenessTable looks, List<Weighed> into) {
-        ScanStrip strip = new ScanStrip(looks, slots, how, numbers);
+    private void add(Hypothesis how, List<Slot> slots, LikelihoodTable looks, List<Weighed> into) {
+        AlignmentModel strip = new AlignmentModel(looks, slots, how, numbers);
         double names = !numbersMayMean()
                 ? 0
                 : how.offset().isPresent()
@@ -159,7 +159,7 @@ public final class Aligner {
         ways.sort(Comparator.comparingDouble((Weighed it) -> it.total).reversed());
         double all = Double.NEGATIVE_INFINITY;
         for (Weighed way : ways) {
-            all = all == Double.NEGATIVE_INFINITY ? way.total : ScanStrip.sum(all, way.total);
+            all = all == Double.NEGATIVE_INFINITY ? way.total : AlignmentModel.sum(all, way.total);
         }
         Found best = null;
         Found second = null;
@@ -195,7 +195,7 @@ public final class Aligner {
                 how.isReversed(),
                 how.isPiled(),
                 proposal.confidence(),
-                FolderRemarks.of(
+                ProposalReasons.of(
                         proposal,
                         how,
                         Optional.ofNullable(second)
@@ -216,7 +216,7 @@ public final class Aligner {
             if (way.how.layout() == how.layout() && way.how.isPiled() == how.isPiled()) {
                 double names = way.total - way.how.prior() - way.strip.total();
                 double score = names + way.of(slotOf);
-                sum = sum == Double.NEGATIVE_INFINITY ? score : ScanStrip.sum(sum, score);
+                sum = sum == Double.NEGATIVE_INFINITY ? score : AlignmentModel.sum(sum, score);
             }
         }
         return sum;

@@ -24,7 +24,7 @@ public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, 
     }
 
     /** The true time of a file. */
-    public OffsetDateTime right(LocalDateTime at, Optional<ZoneOffset> zone) {
+    public OffsetDateTime trueTime(LocalDateTime at, Optional<ZoneOffset> zone) {
         return at.atOffset(zone.orElse(offset)).plusSeconds(behindSeconds).withOffsetSameInstant(offset);
     }
 

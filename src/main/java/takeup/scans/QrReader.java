@@ -36,8 +36,8 @@ public final class QrReader {
     }
 
     /** The screen's clock on a picture. */
-    public static Optional<ShownClock> clock(GreyPicture picture) {
-        return read(picture, ShownClock::read);
+    public static Optional<ScreenClock> clock(GreyPicture picture) {
+        return read(picture, ScreenClock::read);
     }
 
     /** What a picture's code means to the one who asks; empty if no code is seen, or none that means anything. */

@@ -28,12 +28,12 @@ public record Slate(RollId roll, int frame) {
 
     /** What stands in its code: {@code TAKEUP:R0007:1:} and a check. */
     public String text() {
-        return SignedCode.text(roll + ":" + frame);
+        return ChecksummedCode.text(roll + ":" + frame);
     }
 
     /** The slate that a code's text is; empty for any other text. */
     public static Optional<Slate> read(String text) {
-        Optional<String> body = SignedCode.read(text);
+        Optional<String> body = ChecksummedCode.read(text);
         int colon = body.map(it -> it.indexOf(':')).orElse(-1);
         if (colon < 0) {
             return Optional.empty();

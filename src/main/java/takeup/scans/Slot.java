@@ -53,7 +53,7 @@ public record Slot(
         List<Slot> slots = new ArrayList<>();
         for (int i = 0; i < roll.frames().size(); i++) {
             Frame frame = roll.frames().get(i);
-            OptionalDouble over = over(roll, frame);
+            OptionalDouble over = overBoxStops(roll, frame);
             slots.add(new Slot(
                     roll.id(),
                     List.of(i),
@@ -97,7 +97,7 @@ public record Slot(
     }
 
     /** Stops above box speed as developed; what a frame that nobody logged got is not known. */
-    public static OptionalDouble over(Roll roll, Frame frame) {
+    public static OptionalDouble overBoxStops(Roll roll, Frame frame) {
         OptionalDouble over = ExposureResult.of(roll, frame).overBoxStops();
         return over.isPresent()
                 ? OptionalDouble.of(

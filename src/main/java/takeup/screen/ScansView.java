@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import takeup.review.ScanDesk;
 import takeup.review.ScanRow;
+import takeup.review.ScansState;
 import takeup.scans.Picture;
 import takeup.session.ScanKeys;
 import takeup.text.Width;
@@ -18,7 +18,7 @@ public final class ScansView {
     private ScansView() {}
 
     /** The picture of a desk in so many columns and rows. */
-    public static Grid render(ScanDesk desk, Map<String, Picture> pictures, int columns, int rows) {
+    public static Grid render(ScansState desk, Map<String, Picture> pictures, int columns, int rows) {
         Grid grid = Grid.of(columns, rows);
         List<ScanRow> all = desk.rows();
         int cursor = Math.max(0, Math.min(all.size() - 1, desk.cursor()));
@@ -61,14 +61,14 @@ public final class ScansView {
             list(grid, desk, all, pictures, cursor, top, room);
         }
         if (rows > 4) {
-            if (!desk.said().isEmpty()) {
+            if (!desk.message().isEmpty()) {
                 grid.fill(foot - 2, TextRole.NORMAL);
             }
             grid.put(
                     0,
                     foot - 2,
-                    Width.cut(desk.said(), columns),
-                    desk.said().startsWith("NOT SAVED") ? TextRole.ALARM : TextRole.STRONG);
+                    Width.cut(desk.message(), columns),
+                    desk.message().startsWith("NOT SAVED") ? TextRole.ALARM : TextRole.STRONG);
             String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
             grid.put(
                     0,
@@ -83,7 +83,13 @@ public final class ScansView {
     }
 
     private static void list(
-            Grid grid, ScanDesk desk, List<ScanRow> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+            Grid grid,
+            ScansState desk,
+            List<ScanRow> all,
+            Map<String, Picture> pictures,
+            int cursor,
+            int top,
+            int room) {
         int picture = grid.columns() >= 90 ? grid.columns() * 2 / 5 : 0;
         int width = grid.columns() - picture - (picture > 0 ? 1 : 0);
         int from = Math.max(0, Math.min(all.size() - room, cursor - room / 2));
@@ -94,9 +100,9 @@ public final class ScansView {
         int read = 0;
         for (ScanRow row : all) {
             frame = Math.max(frame, Width.of(row.frame()));
-            read = Math.max(read, Width.of(row.read()));
+            read = Math.max(read, Width.of(row.reading()));
             name = Math.max(name, Math.min(18, Width.of(row.file())));
-            set = Math.max(set, Math.min(16, Width.of(row.set())));
+            set = Math.max(set, Math.min(16, Width.of(row.settings())));
         }
         for (int i = 0; i < Math.min(room, all.size() - from); i++) {
             ScanRow row = all.get(from + i);
@@ -104,16 +110,16 @@ public final class ScansView {
                     ? TextRole.CHOSEN
                     : row.scan() < 0 || row.frame().equals("–")
                             ? TextRole.CAUTION
-                            : row.scan() == desk.marked() ? TextRole.STRONG : TextRole.NORMAL;
+                            : row.scan() == desk.markedScan() ? TextRole.STRONG : TextRole.NORMAL;
             grid.fill(0, top + i, width, look);
             String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame)
-                    + "  " + Width.pad(row.verdict(), 5) + "  " + Width.pad(row.set(), set);
+                    + "  " + Width.pad(row.verdict(), 5) + "  " + Width.pad(row.settings(), set);
             // A reading without its end, as in 4.0 of 4.0 under, is no reading.
             boolean fits = Width.of(what) + 2 + read <= width;
             grid.put(
                     0,
                     top + i,
-                    Width.cut(fits ? what + "  " + Width.pad(row.read(), read) + "  " + row.note() : what, width),
+                    Width.cut(fits ? what + "  " + Width.pad(row.reading(), read) + "  " + row.note() : what, width),
                     look);
         }
         if (picture > 0 && !all.isEmpty()) {
@@ -123,8 +129,8 @@ public final class ScansView {
     }
 
     /** What stands before the scan that is to be swapped, and before another. */
-    private static String mark(ScanDesk desk, ScanRow row, String none) {
-        return row.scan() == desk.marked() && row.scan() >= 0 ? "s " : none;
+    private static String mark(ScansState desk, ScanRow row, String none) {
+        return row.scan() == desk.markedScan() && row.scan() >= 0 ? "s " : none;
     }
 
     /** Which of them are seen, where that is not all; what was said last is put over it. */
@@ -135,7 +141,13 @@ public final class ScansView {
     }
 
     private static void sheet(
-            Grid grid, ScanDesk desk, List<ScanRow> all, Map<String, Picture> pictures, int cursor, int top, int room) {
+            Grid grid,
+            ScansState desk,
+            List<ScanRow> all,
+            Map<String, Picture> pictures,
+            int cursor,
+            int top,
+            int room) {
         int across = Math.max(1, grid.columns() / TILE);
         // Two rows of somewhat lower pictures rather than one and a gap.
         int down = Math.max(1, (room + TILE_ROWS / 3) / TILE_ROWS);
@@ -155,17 +167,17 @@ public final class ScansView {
             }
             TextRole look = i == cursor
                     ? TextRole.CHOSEN
-                    : row.scan() == desk.marked() && row.scan() >= 0 ? TextRole.STRONG : TextRole.NORMAL;
+                    : row.scan() == desk.markedScan() && row.scan() >= 0 ? TextRole.STRONG : TextRole.NORMAL;
             grid.fill(column, line + tall - 2, TILE - 1, look);
             grid.put(
                     column,
                     line + tall - 2,
                     Width.cut(
                             mark(desk, row, "") + row.frame() + " "
-                                    + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.set(),
+                                    + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.settings(),
                             TILE - 1),
                     look);
-            grid.put(column, line + tall - 1, Width.cut(row.read(), TILE - 1), TextRole.QUIET);
+            grid.put(column, line + tall - 1, Width.cut(row.reading(), TILE - 1), TextRole.QUIET);
         }
     }
 
@@ -193,7 +205,7 @@ public final class ScansView {
     }
 
     /** The keys in so many rows; where they find no room, the way out still does. Arrows are not told. */
-    private static List<List<Item>> footer(ScanDesk desk, int columns, int most) {
+    private static List<List<Item>> footer(ScansState desk, int columns, int most) {
         List<List<Item>> rows = new ArrayList<>(List.of(new ArrayList<>()));
         List<Item> all = new ArrayList<>();
         for (ScanKeys key : ScanKeys.all()) {

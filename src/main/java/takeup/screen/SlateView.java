@@ -3,7 +3,7 @@ package takeup.screen;
 import java.util.Optional;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
-import takeup.scans.ShownClock;
+import takeup.scans.ScreenClock;
 import takeup.scans.Slate;
 import takeup.session.Session;
 import takeup.text.ClockText;
@@ -20,7 +20,7 @@ public final class SlateView {
         Optional<Roll> roll = shoot.shown().rollInHand();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
         if (shoot.view().sheet().equals("clock")) {
-            String text = new ShownClock(shoot.now()).text();
+            String text = new ScreenClock(shoot.now()).text();
             draw(
                     grid,
                     rows,

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.review.Density;
-import takeup.review.ScanDesk;
+import takeup.review.ScansState;
 
 /**
  * A key of the Scans view and what it does: one table for handling, footer and {@code takeup keys}.
@@ -13,7 +13,7 @@ import takeup.review.ScanDesk;
  * @param does what it does, in a few words
  * @param action the desk after it
  */
-public record ScanKeys(Key key, String does, UnaryOperator<ScanDesk> action) {
+public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
     private static final int PAGE = 10;
 
     /** All of them, the usual ones first. */
@@ -22,14 +22,14 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScanDesk> action) {
                 new ScanKeys(Key.typed("t"), "thin", it -> it.judged(Optional.of(Density.THIN))),
                 new ScanKeys(Key.typed("g"), "good", it -> it.judged(Optional.of(Density.GOOD))),
                 new ScanKeys(Key.typed("d"), "dense", it -> it.judged(Optional.of(Density.DENSE))),
-                new ScanKeys(Key.typed("a"), "accept", ScanDesk::accepted),
-                new ScanKeys(Key.typed("v"), "contact sheet", ScanDesk::otherView),
+                new ScanKeys(Key.typed("a"), "accept", ScansState::accepted),
+                new ScanKeys(Key.typed("v"), "contact sheet", ScansState::otherView),
                 new ScanKeys(Key.typed("q"), "leave", UnaryOperator.identity()),
                 new ScanKeys(Key.typed("l"), "from here later", it -> it.shifted(1)),
                 new ScanKeys(Key.typed("e"), "earlier", it -> it.shifted(-1)),
-                new ScanKeys(Key.typed("s"), "swap", ScanDesk::swapped),
-                new ScanKeys(Key.typed("r"), "reverse", ScanDesk::turned),
-                new ScanKeys(Key.typed("n"), "nobody logged it", ScanDesk::unlogged),
+                new ScanKeys(Key.typed("s"), "swap", ScansState::swapped),
+                new ScanKeys(Key.typed("r"), "reverse", ScansState::turned),
+                new ScanKeys(Key.typed("n"), "nobody logged it", ScansState::unlogged),
                 new ScanKeys(Key.typed("u"), "unjudged", it -> it.judged(Optional.empty())),
                 new ScanKeys(Key.of(Key.Name.UP), "up", it -> it.moved(-1)),
                 new ScanKeys(Key.of(Key.Name.DOWN), "down", it -> it.moved(1)),
@@ -45,14 +45,14 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScanDesk> action) {
     }
 
     /** The desk after a key; one that has no meaning here says so. */
-    public static ScanDesk after(ScanDesk desk, Key key) {
+    public static ScansState after(ScansState desk, Key key) {
         for (ScanKeys each : all()) {
             if (each.key.equals(key)) {
                 return each.action.apply(desk);
             }
         }
         // A small window has no room for all of them in its last line.
-        return desk.saying("these keys work: "
+        return desk.withMessage("these keys work: "
                 + String.join(
                         " ",
                         all().stream()

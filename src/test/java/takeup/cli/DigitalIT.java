@@ -14,7 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
-import takeup.scans.ShownClock;
+import takeup.scans.ScreenClock;
 
 /**
  * Digital files of regatta day beside the frames of a roll, once the digital camera's clock was compared with the
@@ -59,7 +59,7 @@ class DigitalIT {
 
         DigitalFile.write(
                 scratch.resolve("clock.jpg"),
-                Lab.code(new ShownClock(OffsetDateTime.parse("2026-09-12T14:00:00+02:00")).text(), 9),
+                FakeLab.code(new ScreenClock(OffsetDateTime.parse("2026-09-12T14:00:00+02:00")).text(), 9),
                 "Digital reflex",
                 "2026:09:12 11:56:50",
                 "");

@@ -184,7 +184,7 @@ class ScansIT {
 
     /** The roll scanned without these frames, brighter by 0.08 for each stop. */
     private static Path folder(String name, int... missing) throws IOException {
-        Lab lab = new Lab(scratch.resolve(name));
+        FakeLab lab = new FakeLab(scratch.resolve(name));
         int count = 0;
         for (int i = 0; i < OVER.length; i++) {
             int frame = i + 1;

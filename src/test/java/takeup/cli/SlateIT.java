@@ -44,7 +44,7 @@ class SlateIT {
                 logged(scratch, "line.txt", DAY, "line", "--data", "day", "--clock", "2026-09-12T15:00+02:00");
         assertEquals(0, line.status(), line.toString());
         assertTrue(line.out().contains("Frame 1 on R0001: slate. 15 left. Photograph this sheet"), line.out());
-        Lab both = new Lab(scratch.resolve("both"));
+        FakeLab both = new FakeLab(scratch.resolve("both"));
         // R0002 lies first, and was scanned from its other end.
         for (int i = 1; i <= 4; i++) {
             both.scan("crew_0" + i + ".jpg", 0.45);
@@ -54,7 +54,7 @@ class SlateIT {
         for (int i = 7; i <= 12; i++) {
             both.scan("crew_" + (i < 10 ? "0" : "") + i + ".jpg", 0.45);
         }
-        Lab plain = new Lab(scratch.resolve("plain"));
+        FakeLab plain = new FakeLab(scratch.resolve("plain"));
         plain.scan("a1.jpg", 0.45).scan("a2.jpg", 0.45).scan("a3.jpg", 0.45);
     }
 

@@ -293,12 +293,12 @@ class RollJsonTest {
     @ParameterizedTest
     @CsvSource({"-0.9000000000000004, -0.9", "1e-16, 0", "-1e-10, 0", "0.333333333333, 0.333333333", "-0.0, 0"})
     void whatASumMissesIsRoundedAway(double stops, String written) {
-        assertEquals(written, JsonText.line(Rounded.stops(stops)));
+        assertEquals(written, JsonText.line(RoundedJson.stops(stops)));
     }
 
     @Test
     void whatIsBeyondAllBoundsIsNotKnown() {
-        assertEquals("null", JsonText.line(Rounded.number(OptionalDouble.of(Double.POSITIVE_INFINITY))));
+        assertEquals("null", JsonText.line(RoundedJson.number(OptionalDouble.of(Double.POSITIVE_INFINITY))));
     }
 
     private static void check(Roll roll, String field, String expected) {

@@ -136,8 +136,8 @@ class RollTextTest {
 
     @Test
     void wideLettersAndAccentsTakeTheirOwnWidth() {
-        assertEquals(4, Columns.width("船上"));
-        assertEquals(4, Columns.width("cafe\u0301"));
+        assertEquals(4, TextTable.width("船上"));
+        assertEquals(4, TextTable.width("cafe\u0301"));
     }
 
     @Test

@@ -43,8 +43,8 @@ class ReviewJournalTest {
                         true,
                         0.75,
                         List.of(
-                                new ReviewEvent.Placed("crew_01.jpg", List.of(BOW, COX)),
-                                new ReviewEvent.Placed("é.tif", List.of()))),
+                                new ReviewEvent.PlacedScan("crew_01.jpg", List.of(BOW, COX)),
+                                new ReviewEvent.PlacedScan("é.tif", List.of()))),
                 new ReviewEvent.Judged(BOW, Optional.of(Density.THIN)),
                 new ReviewEvent.Judged(COX, Optional.empty()),
                 new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1}"));

@@ -201,7 +201,7 @@ final class Days {
                 flies,
                 wishes,
                 rolls,
-                Checks.of(rolls, List.of(), lab, List.of(), reference, wishes, flies),
+                OrderChecks.of(rolls, List.of(), lab, List.of(), reference, wishes, flies),
                 true,
                 true);
         for (ExposedRoll roll : rolls) {

@@ -27,7 +27,7 @@ class LabTest {
         Lab lab = Labs.lab("own", "{\"name\": \"Boathouse lab\"}");
         assertEquals(14, lab.sendWithinDays());
         assertEquals(Optional.empty(), lab.whyNot(Wish.SCAN_SIZE, "anything"));
-        assertEquals(Column.fields(), lab.asks());
+        assertEquals(FormColumn.fields(), lab.asks());
     }
 
     @Test

@@ -39,7 +39,9 @@ class SplitTest {
         }
         Split split = Split.byMoments(
                 rolls,
-                moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
+                moments.stream()
+                        .map(it -> MustHaveMoment.parse(it).orElseThrow())
+                        .toList());
         assertEquals(
                 rolls.stream()
                         .map(ExposedRoll::roll)
@@ -58,9 +60,9 @@ class SplitTest {
         Split split = Split.byMoments(
                 rolls,
                 List.of(
-                        Moment.parse("10:00-10:01 a").orElseThrow(),
-                        Moment.parse("11:00-11:01 b").orElseThrow(),
-                        Moment.parse("12:00-12:01 c").orElseThrow()));
+                        MustHaveMoment.parse("10:00-10:01 a").orElseThrow(),
+                        MustHaveMoment.parse("11:00-11:01 b").orElseThrow(),
+                        MustHaveMoment.parse("12:00-12:01 c").orElseThrow()));
         assertEquals(1, split.remarks().size());
         assertTrue(
                 split.remarks().get(0).contains(" stays in one parcel: R000"),
@@ -93,7 +95,7 @@ class SplitTest {
     void noOtherWayPartsMoreMoments() {
         for (long seed = 1; seed <= 60; seed++) {
             Random random = new Random(seed);
-            List<Moment> moments = List.of(moment(10), moment(11), moment(12), moment(13), moment(14));
+            List<MustHaveMoment> moments = List.of(moment(10), moment(11), moment(12), moment(13), moment(14));
             List<ExposedRoll> rolls = new ArrayList<>();
             for (int at = 0; at < 10; at++) {
                 Days.Roll roll = Days.roll("R" + (1000 + at));
@@ -122,13 +124,13 @@ class SplitTest {
         }
     }
 
-    private static Moment moment(int hour) {
-        return Moment.parse(hour + ":00-" + hour + ":10").orElseThrow();
+    private static MustHaveMoment moment(int hour) {
+        return MustHaveMoment.parse(hour + ":00-" + hour + ":10").orElseThrow();
     }
 
-    private static int together(List<ExposedRoll> rolls, List<Moment> moments, int way) {
+    private static int together(List<ExposedRoll> rolls, List<MustHaveMoment> moments, int way) {
         int count = 0;
-        for (Moment moment : moments) {
+        for (MustHaveMoment moment : moments) {
             int first = 0;
             int second = 0;
             for (int at = 0; at < rolls.size(); at++) {
@@ -159,7 +161,7 @@ class SplitTest {
     void aMomentHoldsWhatWasTakenInItByTheTimeOfThePlace(String moment, String time, boolean holds) {
         assertEquals(
                 holds,
-                Moment.parse(moment)
+                MustHaveMoment.parse(moment)
                         .orElseThrow()
                         .isOn(Days.roll("R0001").at(time).read()));
     }
@@ -168,20 +170,22 @@ class SplitTest {
     @ValueSource(
             strings = {"", "prizes", "16:30", "16:30-", "25:00-26:00", "2026-09-31 16:30-16:45", "16:30-16:45-17:00"})
     void whatIsNoMomentIsNoneHere(String typed) {
-        assertEquals(Optional.empty(), Moment.parse(typed));
+        assertEquals(Optional.empty(), MustHaveMoment.parse(typed));
     }
 
     @Test
     void aBlankFrameHoldsNoMoment() {
         Days.Roll roll = Days.roll("R0001");
         roll.frames.add(Days.frame(1, "blank", "15:05", "null", "null"));
-        assertEquals(false, Moment.parse("15:00-15:10").orElseThrow().isOn(roll.read()));
+        assertEquals(false, MustHaveMoment.parse("15:00-15:10").orElseThrow().isOn(roll.read()));
     }
 
     private static void check(List<ExposedRoll> rolls, List<String> moments, String parcels) {
         Split split = Split.byMoments(
                 rolls,
-                moments.stream().map(it -> Moment.parse(it).orElseThrow()).toList());
+                moments.stream()
+                        .map(it -> MustHaveMoment.parse(it).orElseThrow())
+                        .toList());
         assertEquals(parcels, split.first() + " " + split.second() + " " + split.remarks());
     }
 }

@@ -75,7 +75,7 @@ class LessonTest {
 
     @Test
     void aStockThatOnlyEverWasInOneBodySaysThatItMayBeTheBody() {
-        Tally tally = new Tally();
+        VerdictCounts tally = new VerdictCounts();
         Random random = new Random(7);
         for (int i = 0; i < 200; i++) {
             boolean first = random.nextBoolean();
@@ -94,12 +94,12 @@ class LessonTest {
         }
         Lesson lesson = Lesson.of(tally);
         assertEquals("bw400 rated 400", lesson.findings().get(0).name());
-        assertTrue(lesson.findings().get(0).alike().contains("body 35"), lesson.toString());
+        assertTrue(lesson.findings().get(0).otherCauses().contains("body 35"), lesson.toString());
     }
 
     @Test
     void aStockThatBearsMoreThanItsFileSaysBlamesNobodysMetering() {
-        Tally tally = new Tally();
+        VerdictCounts tally = new VerdictCounts();
         for (int i = 0; i < 60; i++) {
             tally.add(
                     new JudgedFrame(
@@ -116,10 +116,10 @@ class LessonTest {
         assertEquals(List.of(), lesson.findings());
     }
 
-    private static Tally archive(
+    private static VerdictCounts archive(
             long seed, int frames, ToDoubleFunction<Taken> planted, Function<Taken, Double> scatter) {
         Random random = new Random(seed * 0x9E3779B97F4A7C15L);
-        Tally tally = new Tally();
+        VerdictCounts tally = new VerdictCounts();
         for (int i = 0; i < frames; i++) {
             Taken taken = new Taken(
                     random.nextBoolean() ? "bw400" : "cn400",
@@ -137,7 +137,7 @@ class LessonTest {
      * The verdict as the limits of the stock have it: thin a stop under, dense two stops over, with the light that the
      * film really got.
      */
-    private static void judge(Tally tally, Random random, Taken taken, double offset, double scatter) {
+    private static void judge(VerdictCounts tally, Random random, Taken taken, double offset, double scatter) {
         double real = taken.over + offset + scatter * random.nextGaussian();
         Density verdict = real < -1 ? Density.THIN : real > 2 ? Density.DENSE : Density.GOOD;
         tally.add(

@@ -51,9 +51,9 @@ class RatingTestTest {
 
     @Test
     void aBestFrameAtTheEndOfItsBracketIsOpenToThatSide() {
-        assertTrue(RatingTest.of(List.of(answer(2))).orElseThrow().isOpen());
+        assertTrue(RatingTest.of(List.of(answer(2))).orElseThrow().isOpenEnded());
         assertFalse(RatingTest.of(List.of(answer(2))).orElseThrow().isSure());
-        assertFalse(RatingTest.of(List.of(answer(1))).orElseThrow().isOpen());
+        assertFalse(RatingTest.of(List.of(answer(1))).orElseThrow().isOpenEnded());
     }
 
     @Test

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScanDesk;
+import takeup.review.ScansState;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
 import takeup.scans.Aligner;
@@ -28,7 +28,7 @@ final class ScansOfTheDay {
 
     private final Map<String, Picture> pictures = new TreeMap<>();
     private final List<ReviewEvent> kept = new ArrayList<>();
-    private ScanDesk desk;
+    private ScansState desk;
 
     private ScansOfTheDay() {}
 
@@ -49,7 +49,7 @@ final class ScansOfTheDay {
             }
         }
         Proposal proposal = Aligner.of(scans, Slot.of(roll));
-        day.desk = ScanDesk.of(roll, "/scans/4412", proposal, Review.NOTHING);
+        day.desk = ScansState.of(roll, "/scans/4412", proposal, Review.NONE);
         for (int i = 0; i < good; i++) {
             day.press("g");
         }
@@ -59,8 +59,8 @@ final class ScansOfTheDay {
 
     private void press(String key) {
         desk = ScanKeys.after(desk, Key.typed(key));
-        kept.addAll(desk.wanted());
-        desk = desk.kept(Review.of(kept));
+        kept.addAll(desk.toSave());
+        desk = desk.saved(Review.of(kept));
     }
 
     /**

@@ -27,7 +27,7 @@ import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScanDesk;
+import takeup.review.ScansState;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
@@ -59,13 +59,14 @@ class ScansViewTest {
 
     @Test
     void oneKeyJudgesAFrameAndGoesToTheNext() {
-        ScanDesk desk = typed(desk(1), "t");
-        assertEquals(List.of(new ReviewEvent.Judged(key(desk, 0), Optional.of(Density.THIN))), desk.wanted());
+        ScansState desk = typed(desk(1), "t");
+        assertEquals(List.of(new ReviewEvent.Judged(key(desk, 0), Optional.of(Density.THIN))), desk.toSave());
         assertEquals(1, desk.cursor());
-        assertEquals("frame 1 is thin: on disk", desk.kept(Review.NOTHING).said());
+        assertEquals("frame 1 is thin: on disk", desk.saved(Review.NONE).message());
         assertEquals(
-                "NOT SAVED: the disk is full", desk.notKept("the disk is full").said());
-        assertEquals(TextRole.ALARM, grid(desk.notKept("the disk is full")).look(0, 20));
+                "NOT SAVED: the disk is full",
+                desk.saveFailed("the disk is full").message());
+        assertEquals(TextRole.ALARM, grid(desk.saveFailed("the disk is full")).look(0, 20));
     }
 
     @Test
@@ -84,18 +85,18 @@ class ScansViewTest {
 
     @Test
     void whereItIsNotSureTheSameKeyTwiceAccepts() {
-        ScanDesk asked = typed(desk(0.5), "a");
-        assertEquals(List.of(), asked.wanted());
-        assertTrue(asked.said().startsWith("not sure (50 %)"), asked.said());
-        assertEquals(List.of(), typed(asked, "Da").wanted(), "another key in between withdraws it");
+        ScansState asked = typed(desk(0.5), "a");
+        assertEquals(List.of(), asked.toSave());
+        assertTrue(asked.message().startsWith("not sure (50 %)"), asked.message());
+        assertEquals(List.of(), typed(asked, "Da").toSave(), "another key in between withdraws it");
         ReviewEvent.Accepted accepted =
-                (ReviewEvent.Accepted) typed(asked, "a").wanted().get(0);
+                (ReviewEvent.Accepted) typed(asked, "a").toSave().get(0);
         assertEquals(
                 List.of("crew1.jpg", "crew2.jpg", "crew3.jpg"),
-                accepted.scans().stream().map(ReviewEvent.Placed::file).toList());
+                accepted.scans().stream().map(ReviewEvent.PlacedScan::file).toList());
         assertEquals(
                 3,
-                ((ReviewEvent.Accepted) typed(desk(1), "a").wanted().get(0))
+                ((ReviewEvent.Accepted) typed(desk(1), "a").toSave().get(0))
                         .scans()
                         .get(1)
                         .frames()
@@ -154,13 +155,13 @@ class ScansViewTest {
 
     @Test
     void theMarkOfASwapDoesNotReadAsALetterOfTheFilesName() {
-        ScanDesk marked = typed(desk(1), "s");
+        ScansState marked = typed(desk(1), "s");
         shows("s crew1.jpg", marked, 80, 24);
         shows("go to the other scan, then s again", marked, 40, 12);
         shows("s 1 ", typed(marked, "v"), 80, 24);
     }
 
-    private static void shows(String words, ScanDesk desk, int columns, int rows) {
+    private static void shows(String words, ScansState desk, int columns, int rows) {
         String text = ScansView.render(desk, pictures(), columns, rows).text();
         assertTrue(text.contains(words), text);
     }
@@ -186,7 +187,7 @@ class ScansViewTest {
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    private static void check(ScanDesk desk, String rows) {
+    private static void check(ScansState desk, String rows) {
         List<String> shown = new ArrayList<>();
         for (String line : grid(desk).text().split("\n")) {
             if (line.startsWith(" ")) {
@@ -196,27 +197,27 @@ class ScansViewTest {
         assertEquals(rows, String.join(", ", shown));
     }
 
-    private static Grid grid(ScanDesk desk) {
+    private static Grid grid(ScansState desk) {
         return ScansView.render(desk, pictures(), 80, 24);
     }
 
     /** D is the key Down; all else is typed as it stands. */
-    private static ScanDesk typed(ScanDesk desk, String keys) {
-        ScanDesk now = desk;
+    private static ScansState typed(ScansState desk, String keys) {
+        ScansState now = desk;
         for (String key : keys.split("")) {
             now = key.isEmpty() ? now : ScanKeys.after(now, key.equals("D") ? Key.of(Key.Name.DOWN) : Key.typed(key));
         }
         return now;
     }
 
-    private static FrameKey key(ScanDesk desk, int place) {
+    private static FrameKey key(ScansState desk, int place) {
         return FrameKey.of(desk.roll().frames().get(place));
     }
 
-    private static ScanDesk desk(double confidence) {
+    private static ScansState desk(double confidence) {
         Roll roll = roll();
         List<Scan> scans = List.of(scan(1), scan(2), scan(3));
-        return ScanDesk.of(
+        return ScansState.of(
                 roll,
                 "/back",
                 new Proposal(
@@ -227,7 +228,7 @@ class ScansViewTest {
                         false,
                         confidence,
                         List.of("3 scans, 4 logged: frame 2 has no scan")),
-                Review.NOTHING);
+                Review.NONE);
     }
 
     private static Scan scan(int number) {

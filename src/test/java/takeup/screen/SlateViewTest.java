@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.RollId;
 import takeup.scans.QrReader;
-import takeup.scans.ShownClock;
+import takeup.scans.ScreenClock;
 import takeup.scans.Slate;
 import takeup.session.Key;
 import takeup.session.Playing;
@@ -43,7 +43,7 @@ class SlateViewTest {
         Playing day = Playing.of("slate clock");
         Grid grid = Screen.render(day.shoot(), columns, rows);
         assertEquals(
-                Optional.of(new ShownClock(day.shoot().now())),
+                Optional.of(new ScreenClock(day.shoot().now())),
                 QrReader.clock(PhotographedSheet.straight(dots(grid), 6)));
         assertEquals("", day.press(Key.Name.ESCAPE).shoot().view().sheet());
     }

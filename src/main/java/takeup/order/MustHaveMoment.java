@@ -1,0 +1,56 @@
+package takeup.order;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * A must-have moment by the clock: {@code 16:30-16:45 prize-giving}, or {@code 2026-09-12 16:30-16:45 prize-giving}
+ * where rolls of several days go together. Both ends belong to it; it may run past midnight.
+ *
+ * @param day the day on which it begins; empty means any
+ * @param from from this minute on
+ * @param to to the end of this minute
+ * @param name what it is
+ */
+public record MustHaveMoment(Optional<LocalDate> day, LocalTime from, LocalTime to, String name) {
+    /** Reads one as it is typed; empty if it is none. */
+    public static Optional<MustHaveMoment> parse(String typed) {
+        String[] words = typed.strip().split(" +", 3);
+        try {
+            boolean dated = words[0].length() == 10 && words.length > 1;
+            Optional<LocalDate> day = dated ? Optional.of(LocalDate.parse(words[0])) : Optional.empty();
+            String[] ends = words[dated ? 1 : 0].split("-", -1);
+            if (ends.length != 2) {
+                return Optional.empty();
+            }
+            String name = words.length < (dated ? 3 : 2)
+                    ? ends[0] + "-" + ends[1]
+                    : dated ? words[2] : String.join(" ", Arrays.asList(words).subList(1, words.length));
+            return Optional.of(
+                    new MustHaveMoment(day, LocalTime.parse(ends[0]), LocalTime.parse(ends[1]), name.strip()));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Whether a roll holds a picture that was taken in it, by the time of the place. */
+    boolean isOn(ExposedRoll roll) {
+        return roll.frames().stream()
+                .anyMatch(it -> it.isPicture() && it.at().filter(this::holds).isPresent());
+    }
+
+    private boolean holds(OffsetDateTime at) {
+        LocalTime minute = at.toLocalTime().withSecond(0).withNano(0);
+        boolean isOvernight = to.isBefore(from);
+        boolean isAfterMidnight = isOvernight && !minute.isAfter(to);
+        boolean isIn =
+                isOvernight ? isAfterMidnight || !minute.isBefore(from) : !minute.isBefore(from) && !minute.isAfter(to);
+        return isIn
+                && (day.isEmpty()
+                        || day.get().equals(isAfterMidnight ? at.toLocalDate().minusDays(1) : at.toLocalDate()));
+    }
+}

@@ -1,0 +1,43 @@
+package takeup.scans;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.zip.CRC32C;
+
+/**
+ * What stands in a code of takeup's own: {@code TAKEUP:R0007:1:} and the CRC-32C of all before it in eight hexadecimal
+ * digits. Another program's code, or one of ours that was read with a fault, has no such check and says nothing. All
+ * characters are of the alphanumeric set of a QR code (ISO/IEC 18004, 7.4.4), which keeps it small.
+ */
+final class ChecksummedCode {
+    private static final String FIRST = "TAKEUP:";
+    private static final int CHECK = 8;
+
+    private ChecksummedCode() {}
+
+    /** The whole text of a code. */
+    static String text(String body) {
+        String all = FIRST + body + ":";
+        return all + check(all);
+    }
+
+    /** What is said between the first word and the check; empty where the check does not fit. */
+    static Optional<String> read(String text) {
+        int end = text.length() - CHECK;
+        if (!text.startsWith(FIRST)
+                || end <= FIRST.length()
+                || text.charAt(end - 1) != ':'
+                || !check(text.substring(0, end)).equals(text.substring(end))) {
+            return Optional.empty();
+        }
+        return Optional.of(text.substring(FIRST.length(), end - 1));
+    }
+
+    private static String check(String text) {
+        CRC32C sum = new CRC32C();
+        sum.update(text.getBytes(StandardCharsets.UTF_8));
+        String digits = Long.toHexString(sum.getValue()).toUpperCase(Locale.ROOT);
+        return "0".repeat(CHECK - digits.length()) + digits;
+    }
+}
