@@ -7,10 +7,10 @@ import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.kit.Advice;
 import takeup.kit.Hold;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
 
@@ -18,7 +18,7 @@ import takeup.report.StatusText;
 public final class AdviceExplanation {
     private AdviceExplanation() {}
 
-    public static String words(AdviceRequest asking, Light light, Advice advice) {
+    public static String words(AdviceRequest asking, Light light, Suggestions advice) {
         Suggestion best = advice.bestOne().orElseThrow();
         StringBuilder words = new StringBuilder(pair(best)).append(": ").append(chosen(asking, best));
         tie(asking, best).ifPresent(it -> words.append("; ").append(it));

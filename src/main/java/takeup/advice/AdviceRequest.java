@@ -9,13 +9,13 @@ import takeup.exposure.Light;
 import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
 import takeup.json.Json;
-import takeup.kit.Advice;
 import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Hold;
 import takeup.kit.Meter;
 import takeup.kit.Stock;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.roll.Setting;
 
@@ -61,11 +61,11 @@ public record AdviceRequest(
     }
 
     /** The advice for a light. */
-    public Advice advice(Light light) {
+    public Suggestions advice(Light light) {
         if (camera.isEmpty()) {
-            return new Advice(List.of(), -1);
+            return new Suggestions(List.of(), -1);
         }
-        return Advice.of(new Advice.Asked(
+        return Suggestions.of(new Suggestions.Request(
                 camera.get(),
                 setting.lens(),
                 setting.focalMm(),
@@ -95,7 +95,7 @@ public record AdviceRequest(
     }
 
     /** The advice as other programs read it. */
-    public Json.Obj json(Light light, Advice advice, List<Warning> warnings) {
+    public Json.Obj json(Light light, Suggestions advice, List<Warning> warnings) {
         List<Json> rows = new ArrayList<>();
         for (int i = 0; i < advice.suggestions().size(); i++) {
             rows.add(row(advice.suggestions().get(i), i == advice.best()));

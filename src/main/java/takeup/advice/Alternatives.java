@@ -9,7 +9,6 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.kit.Advice;
 import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
@@ -17,6 +16,7 @@ import takeup.kit.Kit;
 import takeup.kit.Shutter;
 import takeup.kit.Stock;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
@@ -36,7 +36,7 @@ public final class Alternatives {
      * Whether no suggestion is free of what speaks against it and comes within a stop; a held aperture must be that
      * one.
      */
-    public static boolean areNeeded(AdviceRequest asking, Advice advice) {
+    public static boolean areNeeded(AdviceRequest asking, Suggestions advice) {
         Optional<Aperture> held = asking.hold().flatMap(Hold::aperture);
         return !advice.suggestions().isEmpty()
                 && advice.suggestions().stream()
@@ -101,7 +101,7 @@ public final class Alternatives {
     }
 
     private static Optional<Suggestion> best(AdviceRequest asking, Light light) {
-        Advice advice = asking.advice(light);
+        Suggestions advice = asking.advice(light);
         return advice.bestOne().filter(Alternatives::serves);
     }
 

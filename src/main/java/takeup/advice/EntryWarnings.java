@@ -4,8 +4,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
@@ -94,18 +94,18 @@ public final class EntryWarnings {
         return false;
     }
 
-    private static Optional<Place> cameInHand(JournalEntry entry) {
+    private static Optional<CameraPlace> cameInHand(JournalEntry entry) {
         if (entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.CameraSelected took) {
             return Optional.of(took.place());
         }
         return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded
-                ? Optional.of(new Place(loaded.camera().key(), loaded.back()))
+                ? Optional.of(new CameraPlace(loaded.camera().key(), loaded.back()))
                 : Optional.empty();
     }
 
-    private static Optional<Roll> rollIn(Place place, OffsetDateTime at, ShootState s) {
+    private static Optional<Roll> rollIn(CameraPlace place, OffsetDateTime at, ShootState s) {
         return s.rolls().values().stream()
-                .filter(it -> Place.of(it).equals(place)
+                .filter(it -> CameraPlace.of(it).equals(place)
                         && !it.loadedAt().isAfter(at)
                         && it.state() != Roll.State.WITHDRAWN
                         && it.finishedAt().map(end -> end.isAfter(at)).orElse(true))

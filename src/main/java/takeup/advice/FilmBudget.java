@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import takeup.day.Lot;
-import takeup.day.Moment;
+import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.day.ShootInfo;
 import takeup.day.ShootPlan;
 import takeup.history.ShootState;
@@ -44,7 +44,7 @@ public record FilmBudget(
                 .orElse(now.toLocalDate());
         int wanted = 0;
         Set<Camera> cameras = new LinkedHashSet<>();
-        for (Moment moment : job.plan().ahead(now.toLocalDateTime(), date)) {
+        for (KeyMoment moment : job.plan().ahead(now.toLocalDateTime(), date)) {
             wanted += moment.wants();
             moment.camera().flatMap(s::camera).ifPresent(cameras::add);
         }
@@ -56,7 +56,7 @@ public record FilmBudget(
         int rolls = 0;
         int frames = 0;
         int others = 0;
-        for (Map.Entry<Lot, Integer> lot : job.bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : job.bag().filled()) {
             OptionalInt each = framesOn(lot.getKey().size(), cameras);
             rolls += each.isPresent() ? lot.getValue() : 0;
             others += each.isPresent() ? 0 : lot.getValue();

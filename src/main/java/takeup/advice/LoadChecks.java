@@ -2,8 +2,8 @@ package takeup.advice;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -65,11 +65,11 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
 
     private static Optional<LoadCheck.What> next(RollEvent event, Roll roll, JournalStep last, ShootState s) {
         if (event instanceof RollEvent.Loaded || event instanceof RollEvent.Reloaded) {
-            return s.day().routine() && isFirst(Place.of(roll), last, s)
+            return s.day().routine() && isFirst(CameraPlace.of(roll), last, s)
                     ? Optional.of(LoadCheck.What.FILM)
                     : Optional.empty();
         }
-        if (event instanceof RollEvent.Checked checked) {
+        if (event instanceof RollEvent.LoadChecked checked) {
             boolean again = checked.answer() == LoadCheck.Answer.NO && checked.what() == LoadCheck.What.METER;
             boolean goesOn = checked.answer() == LoadCheck.Answer.YES;
             return switch (checked.what()) {
@@ -81,7 +81,7 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
                 case MOVING -> Optional.empty();
             };
         }
-        if (event instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED) {
+        if (event instanceof RollEvent.Added added && added.origin() == RollEvent.Origin.LOGGED) {
             // With the line whose frames pass the limit, and not again.
             int limit = roll.film().framesNominal() + PAST;
             return added.frame().number() <= limit + 1 && roll.next() - 1 > limit
@@ -92,7 +92,7 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
     }
 
     /** Whether no other roll was put in there on the same day before. */
-    private static boolean isFirst(Place place, JournalStep loading, ShootState s) {
+    private static boolean isFirst(CameraPlace place, JournalStep loading, ShootState s) {
         for (JournalStep step : s.history()) {
             if (step.step() < loading.step()
                     && step.at().toLocalDate().equals(loading.at().toLocalDate())
@@ -104,15 +104,15 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
     }
 
     /** The place that an entry put a film in, or took one out of. */
-    private static Optional<Place> puts(JournalEntry entry, ShootState s) {
+    private static Optional<CameraPlace> puts(JournalEntry entry, ShootState s) {
         if (entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded) {
             boolean counts = Optional.ofNullable(s.rolls().get(onRoll.roll()))
                     .map(it -> it.state() != Roll.State.WITHDRAWN)
                     .orElse(false);
-            return counts ? Optional.of(new Place(loaded.camera().key(), loaded.back())) : Optional.empty();
+            return counts ? Optional.of(new CameraPlace(loaded.camera().key(), loaded.back())) : Optional.empty();
         }
         if (entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Reloaded again) {
-            return Optional.of(new Place(again.camera().key(), again.back()));
+            return Optional.of(new CameraPlace(again.camera().key(), again.back()));
         }
         return entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.RollClosed touched

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.day.Moment;
-import takeup.day.Pace;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
+import takeup.day.KeyMoment;
+import takeup.day.ShootingPace;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
@@ -29,7 +29,7 @@ import takeup.text.English;
  * @param recommendation the same in words; empty where nothing needs to be done
  */
 public record NextMoment(
-        Moment moment, long minutes, Optional<Place> place, int left, Advice advice, String recommendation) {
+        KeyMoment moment, long minutes, Optional<CameraPlace> place, int left, Advice advice, String recommendation) {
     /** So many minutes before a moment it begins to be advised on: a rule of our own. */
     public static final int LEAD = 15;
     /** Minutes that a change of roll is given: a rule of our own, nobody has published one. */
@@ -52,9 +52,9 @@ public record NextMoment(
         return s.day().job().plan().next(now.toLocalDateTime()).map(it -> of(it, s, now));
     }
 
-    private static NextMoment of(Moment moment, ShootState s, OffsetDateTime now) {
+    private static NextMoment of(KeyMoment moment, ShootState s, OffsetDateTime now) {
         long minutes = moment.minutesFrom(now.toLocalDateTime());
-        Optional<Place> place = place(moment, s);
+        Optional<CameraPlace> place = place(moment, s);
         Optional<Roll> roll = place.flatMap(s::rollIn);
         int left = roll.map(it -> Math.max(0, it.framesLeft())).orElse(-1);
         NextMoment plain = new NextMoment(moment, minutes, place, left, Advice.NOTHING, "");
@@ -78,22 +78,22 @@ public record NextMoment(
     /**
      * The place that the plan names; of a camera with backs the one in hand or last in hand; else the place in hand.
      */
-    private static Optional<Place> place(Moment moment, ShootState s) {
+    private static Optional<CameraPlace> place(KeyMoment moment, ShootState s) {
         if (moment.camera().isEmpty()) {
             return s.placeInHand();
         }
         String camera = moment.camera().get();
         if (moment.back().isPresent()) {
-            return Optional.of(new Place(camera, moment.back()));
+            return Optional.of(new CameraPlace(camera, moment.back()));
         }
-        Optional<Place> active = s.placeInHand().filter(it -> it.camera().equals(camera));
+        Optional<CameraPlace> active = s.placeInHand().filter(it -> it.camera().equals(camera));
         Optional<String> back = Optional.ofNullable(s.day().lastBack().get(camera))
                 .or(() -> s.camera(camera).flatMap(it -> it.backs().stream().findFirst()));
-        return active.or(() -> Optional.of(new Place(camera, back)));
+        return active.or(() -> Optional.of(new CameraPlace(camera, back)));
     }
 
     private static NextMoment tooFew(NextMoment plain, ShootState s, Roll roll, String wants, OffsetDateTime now) {
-        Moment moment = plain.moment;
+        KeyMoment moment = plain.moment;
         Optional<Roll> other = other(moment, s, roll);
         if (other.isPresent()) {
             return plain.with(
@@ -129,7 +129,7 @@ public record NextMoment(
     }
 
     private static NextMoment enough(NextMoment plain, ShootState s, Roll roll, String wants, OffsetDateTime now) {
-        Moment moment = plain.moment;
+        KeyMoment moment = plain.moment;
         Optional<StockChoice> better = StockChoice.of(s, plain.place.orElseThrow(), moment, Optional.of(roll));
         if (better.isPresent() && better.get().isOther(roll)) {
             return plain.with(Advice.STOCK, better.get().words(roll) + "; " + wants);
@@ -143,7 +143,7 @@ public record NextMoment(
                 : plain;
     }
 
-    private static String empty(ShootState s, Place place) {
+    private static String empty(ShootState s, CameraPlace place) {
         return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty()
                 ? "; the bag has no film for it"
                 : "";
@@ -153,12 +153,12 @@ public record NextMoment(
      * Another roll in use that has frames enough: on another back of that camera, or anywhere where the plan names no
      * camera.
      */
-    private static Optional<Roll> other(Moment moment, ShootState s, Roll roll) {
+    private static Optional<Roll> other(KeyMoment moment, ShootState s, Roll roll) {
         if (moment.back().isPresent()) {
             return Optional.empty();
         }
         Optional<Roll> best = Optional.empty();
-        for (Place place : s.placesInUse()) {
+        for (CameraPlace place : s.placesInUse()) {
             Optional<Roll> found =
                     s.rollIn(place).filter(it -> !it.id().equals(roll.id()) && it.framesLeft() >= moment.wants());
             boolean fits = moment.camera().isEmpty() || moment.camera().get().equals(place.camera());
@@ -182,7 +182,7 @@ public record NextMoment(
                             .filter(at -> at.toLocalDate().equals(now.toLocalDate()) && it.mayComeBack())
                             .ifPresent(times::add));
         }
-        return Pace.of(times);
+        return ShootingPace.of(times);
     }
 
     private NextMoment with(Advice other, String words) {

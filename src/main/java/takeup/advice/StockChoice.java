@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import takeup.day.InHand;
-import takeup.day.Lot;
-import takeup.day.Moment;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
+import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
@@ -34,7 +34,7 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
      * The film to load for a moment; empty where no bag is kept, nothing in it fits, or any film will do as well as
      * that of before.
      */
-    static Optional<StockChoice> of(ShootState s, Place place, Moment moment, Optional<Roll> roll) {
+    static Optional<StockChoice> of(ShootState s, CameraPlace place, KeyMoment moment, Optional<Roll> roll) {
         List<Stock> there = inBag(s, place);
         if (there.isEmpty()) {
             return Optional.empty();
@@ -60,7 +60,7 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         return best(s, place, there, light);
     }
 
-    private static Optional<StockChoice> best(ShootState s, Place place, List<Stock> there, double light) {
+    private static Optional<StockChoice> best(ShootState s, CameraPlace place, List<Stock> there, double light) {
         Optional<StockChoice> best = Optional.empty();
         for (Stock stock : there) {
             StockChoice other = new StockChoice(
@@ -79,10 +79,10 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     }
 
     /** The films in the bag that the camera takes, each once, what expires first in front. */
-    static List<Stock> inBag(ShootState s, Place place) {
+    static List<Stock> inBag(ShootState s, CameraPlace place) {
         Optional<Camera> camera = s.camera(place.camera());
         List<Stock> all = new ArrayList<>();
-        for (Map.Entry<Lot, Integer> lot : s.day().job().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : s.day().job().bag().filled()) {
             if (camera.isPresent()
                     && camera.get().frames().containsKey(lot.getKey().size())) {
                 s.kit()
@@ -95,11 +95,11 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     }
 
     /** Whether the film on a roll serves the light of a moment, as far as that is known. */
-    static boolean serves(ShootState s, Roll roll, Moment moment) {
+    static boolean serves(ShootState s, Roll roll, KeyMoment moment) {
         return moment.ev100().isEmpty()
                 || serves(
                         s,
-                        Place.of(roll),
+                        CameraPlace.of(roll),
                         roll.film().stock(),
                         roll.film().index(),
                         moment.ev100().getAsDouble());
@@ -109,12 +109,12 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
      * Whether the right exposure can be held by hand with the lens in hand, or on the tripod where one is in use; a
      * camera that sets itself is trusted.
      */
-    private static boolean serves(ShootState s, Place place, Stock stock, FilmSpeed index, double light) {
+    private static boolean serves(ShootState s, CameraPlace place, Stock stock, FilmSpeed index, double light) {
         Optional<Camera> camera = s.camera(place.camera());
         if (camera.isEmpty() || camera.get().isAutomatic()) {
             return true;
         }
-        InHand inHand = s.inHand(camera.get());
+        CameraSetup inHand = s.inHand(camera.get());
         AdviceRequest asking = new AdviceRequest(
                 camera, inHand.setting(), Optional.empty(), Optional.of(stock), index, 0, s.meterInHand());
         Light expected = new Light(

@@ -13,9 +13,9 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.json.JsonText;
-import takeup.kit.Advice;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
 import takeup.text.Padding;
@@ -92,7 +92,7 @@ final class MeterSubcommand {
             out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair"
                     + StatusText.habit(answer.light()).map(how -> "; " + how).orElse(""));
         });
-        Advice advice = answer.advice();
+        Suggestions advice = answer.advice();
         for (int i = 0; i < advice.suggestions().size(); i++) {
             Suggestion row = advice.suggestions().get(i);
             List<String> parts = new ArrayList<>();

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import takeup.day.Bag;
 import takeup.day.DayEvent;
-import takeup.day.Lot;
+import takeup.day.FilmLot;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
@@ -53,8 +53,9 @@ public final class BagCommand {
 
     private Outcome add(List<String> words) {
         int count = count(words, "add");
-        Lot lot = lot(words.subList(1, words.size()));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Bagged(lot, count, Optional.empty())));
+        FilmLot lot = lot(words.subList(1, words.size()));
+        List<JournalEntry> entries =
+                List.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot, count, Optional.empty())));
         String aged = lot.isExpired(context.now.toLocalDate())
                 ? " "
                         + English.capitalised(
@@ -65,17 +66,17 @@ public final class BagCommand {
 
     private Outcome take(List<String> words) {
         int count = count(words, "take");
-        Lot wanted = lot(words.subList(1, words.size()));
+        FilmLot wanted = lot(words.subList(1, words.size()));
         Bag bag = context.state.day().job().bag();
         List<JournalEntry> entries = new ArrayList<>();
         int left = count;
-        for (Map.Entry<Lot, Integer> lot : bag.filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : bag.filled()) {
             boolean fits = lot.getKey().is(wanted.stock(), wanted.size())
                     && (wanted.expires().isEmpty()
                             || wanted.expires().equals(lot.getKey().expires()));
             if (fits && left > 0) {
                 int taken = Math.min(left, lot.getValue());
-                entries.add(new JournalEntry.OnDay(new DayEvent.Bagged(lot.getKey(), -taken, Optional.empty())));
+                entries.add(new JournalEntry.OnDay(new DayEvent.BagChanged(lot.getKey(), -taken, Optional.empty())));
                 left -= taken;
             }
         }
@@ -90,7 +91,7 @@ public final class BagCommand {
                 "");
     }
 
-    private Outcome answered(List<JournalEntry> entries, String what, Lot lot, String more) {
+    private Outcome answered(List<JournalEntry> entries, String what, FilmLot lot, String more) {
         ShootState after = context.after(entries);
         int now = after.day().job().bag().rolls(lot.stock(), lot.size());
         Json.Obj fields = Json.object()
@@ -110,7 +111,7 @@ public final class BagCommand {
                 .orElseThrow(() -> new CommandRejected("how many rolls? bag " + how + " 10 cn400 120; 1 to " + MOST));
     }
 
-    private Lot lot(List<String> words) {
+    private FilmLot lot(List<String> words) {
         Optional<Stock> stock = Optional.empty();
         Optional<FilmSize> size = Optional.empty();
         Optional<YearMonth> expires = Optional.empty();
@@ -137,7 +138,7 @@ public final class BagCommand {
             }
         }
         Stock found = stock.orElseThrow(() -> new CommandRejected("which film? bag add 10 cn400 120"));
-        return new Lot(found.key(), size.orElseGet(() -> size(found)), expires, price);
+        return new FilmLot(found.key(), size.orElseGet(() -> size(found)), expires, price);
     }
 
     /** The only size it comes in, or the only one that the camera in hand takes of it. */
@@ -187,7 +188,7 @@ public final class BagCommand {
             return Optional.empty();
         }
         String key = film.stock().key();
-        Optional<Lot> lot = bag.next(key, film.size());
+        Optional<FilmLot> lot = bag.next(key, film.size());
         if (lot.isEmpty()) {
             into.add(new Warning(
                     Warning.Code.BAG_LOW,
@@ -198,10 +199,10 @@ public final class BagCommand {
         if (bag.rolls(key, film.size()) == 1) {
             into.add(new Warning(Warning.Code.BAG_LOW, "that was the last " + key + " " + film.size() + " in the bag"));
         }
-        return Optional.of(new JournalEntry.OnDay(new DayEvent.Bagged(lot.get(), -1, Optional.of(roll))));
+        return Optional.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot.get(), -1, Optional.of(roll))));
     }
 
-    private Optional<Warning> expired(Lot lot) {
+    private Optional<Warning> expired(FilmLot lot) {
         return lot.isExpired(context.now.toLocalDate())
                 ? Optional.of(new Warning(
                         Warning.Code.EXPIRED,
@@ -210,7 +211,7 @@ public final class BagCommand {
     }
 
     /** What age does to film, by the rule of thumb, marked as one. */
-    private String expiredWords(Lot lot, Optional<Stock> stock) {
+    private String expiredWords(FilmLot lot, Optional<Stock> stock) {
         String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", "
                 + Plain.decimals(lot.yearsPast(context.now.toLocalDate()), 1) + " years ago";
         if (stock.isEmpty() || !stock.get().kind().isNegative()) {

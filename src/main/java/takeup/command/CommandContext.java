@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.EntryWarnings;
 import takeup.advice.TimedWarnings;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Place;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -315,7 +315,8 @@ public final class CommandContext {
     List<JournalEntry> on(Roll roll, RollEvent event) {
         List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnRoll(roll.id(), event)));
         if (roll.state() == Roll.State.FINISHED) {
-            entries.add(new JournalEntry.OnDay(new DayEvent.RollClosed(roll.id(), Place.of(roll), Optional.empty())));
+            entries.add(
+                    new JournalEntry.OnDay(new DayEvent.RollClosed(roll.id(), CameraPlace.of(roll), Optional.empty())));
         }
         return entries;
     }
@@ -344,8 +345,9 @@ public final class CommandContext {
     }
 
     /** Says what changed in hand. */
-    Outcome changed(Camera camera, InHand inHand, String words) {
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
+    Outcome changed(Camera camera, CameraSetup inHand, String words) {
+        List<JournalEntry> entries =
+                List.of(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)));
         ShootState after = after(entries);
         return does(entries, after, state(after, words + lightNow(after), List.of()), List.of());
     }
@@ -381,7 +383,7 @@ public final class CommandContext {
             throw new CommandRejected("set logs nothing, so it takes no count");
         }
         confirm(said.doubt());
-        InHand inHand = state.inHand(camera).with(said.change());
+        CameraSetup inHand = state.inHand(camera).with(said.change());
         return changed(
                 camera, inHand, "Set on " + camera.key() + ": " + StatusText.setting(inHand) + ". Nothing logged.");
     }
@@ -391,7 +393,7 @@ public final class CommandContext {
         if (words.isEmpty() || words.size() > 1) {
             throw new CommandRejected("hold one aperture or one time: hold f2.8, hold 1/250, hold off");
         }
-        InHand before = state.inHand(camera);
+        CameraSetup before = state.inHand(camera);
         if (words.get(0).equals("off")) {
             return changed(camera, before.holding(Optional.empty()), "Nothing is held on " + camera.key() + ".");
         }
@@ -412,7 +414,7 @@ public final class CommandContext {
 
     private Outcome state(String word, List<String> words) {
         Camera camera = camera();
-        InHand before = state.inHand(camera);
+        CameraSetup before = state.inHand(camera);
         String value = one(
                 word,
                 words,
@@ -426,7 +428,7 @@ public final class CommandContext {
                 });
         SettingPatch change = CameraStateParser.read(
                 word, value, camera, before.setting().lens(), before.setting().zoomMm());
-        InHand inHand = before.with(change);
+        CameraSetup inHand = before.with(change);
         return changed(
                 camera,
                 inHand,
@@ -453,7 +455,7 @@ public final class CommandContext {
 
     private Outcome filter(List<String> words) {
         Camera camera = camera();
-        InHand inHand = state.inHand(camera).with(SettingPatch.filters(FilterParser.read(words)));
+        CameraSetup inHand = state.inHand(camera).with(SettingPatch.filters(FilterParser.read(words)));
         Setting setting = inHand.setting();
         if (setting.filters().isEmpty()) {
             return changed(camera, inHand, "No filter on " + camera.key() + ".");
@@ -480,7 +482,7 @@ public final class CommandContext {
     }
 
     /** The place that a camera's key, and maybe a back, name. */
-    Place place(List<String> words) {
+    CameraPlace place(List<String> words) {
         String key = words.get(0).toLowerCase(Locale.ROOT);
         Camera camera = state.camera(key)
                 .orElseThrow(() -> new CommandRejected(state.kit().whyNot(Kit.Sort.CAMERAS, key)));
@@ -488,7 +490,7 @@ public final class CommandContext {
             if (words.size() > 1) {
                 throw new CommandRejected(camera.name() + " has no backs to change");
             }
-            return new Place(key, Optional.empty());
+            return new CameraPlace(key, Optional.empty());
         }
         String typed = words.size() > 1
                 ? words.get(1)
@@ -498,7 +500,7 @@ public final class CommandContext {
                 .findFirst()
                 .orElseThrow(() -> new CommandRejected(typed + " is no back of " + camera.name()
                         + Nearest.question(typed, camera.backs()) + "; it has " + String.join(", ", camera.backs())));
-        return new Place(key, Optional.of(back));
+        return new CameraPlace(key, Optional.of(back));
     }
 
     private Outcome back(List<String> words) {
@@ -507,7 +509,7 @@ public final class CommandContext {
         return take(place(List.of(camera.key(), back)));
     }
 
-    private Outcome take(Place place) {
+    private Outcome take(CameraPlace place) {
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
         ShootState after = after(entries);
         Optional<Roll> roll = after.rollInHand();

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import takeup.advice.AdviceRequest;
-import takeup.day.InHand;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -208,7 +208,8 @@ final class CorrectionCommands {
         } else if (frame.kind() == Frame.Kind.EXPOSED) {
             parts.add("setting not known");
         }
-        StatusText.words(new InHand(setting, Optional.empty())).forEach(it -> parts.add(it.toLowerCase(Locale.ROOT)));
+        StatusText.words(new CameraSetup(setting, Optional.empty()))
+                .forEach(it -> parts.add(it.toLowerCase(Locale.ROOT)));
         if (!error.isEmpty()) {
             parts.add(error);
         }
@@ -298,7 +299,7 @@ final class CorrectionCommands {
                     new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()),
                     note);
             OptionalInt before = roll.indexOf(number) < 0 ? OptionalInt.empty() : OptionalInt.of(number + i);
-            entries.addAll(context.on(roll, new RollEvent.Added(frame, RollEvent.How.INSERTED, before)));
+            entries.addAll(context.on(roll, new RollEvent.Added(frame, RollEvent.Origin.INSERTED, before)));
         }
         Roll now = context.after(entries).rolls().get(roll.id());
         Frame frame = now.frames().get(now.indexOf(number));
@@ -337,8 +338,8 @@ final class CorrectionCommands {
         if (!word(rest, 1, what).equals("cam") || rest.size() < 3 || rest.size() > 4) {
             throw new CommandRejected("to which camera? " + what);
         }
-        Place place = context.place(rest.subList(2, rest.size()));
-        if (place.equals(Place.of(roll))) {
+        CameraPlace place = context.place(rest.subList(2, rest.size()));
+        if (place.equals(CameraPlace.of(roll))) {
             throw new CommandRejected(roll.id() + " is in " + place + " already");
         }
         must(roll, range);
@@ -356,7 +357,7 @@ final class CorrectionCommands {
                     frame.exposure(),
                     frame.further(),
                     frame.note());
-            entries.addAll(context.on(other, new RollEvent.Added(moved, RollEvent.How.MOVED, OptionalInt.empty())));
+            entries.addAll(context.on(other, new RollEvent.Added(moved, RollEvent.Origin.MOVED, OptionalInt.empty())));
             number++;
         }
         entries.addAll(context.on(roll, new RollEvent.Dropped(range.from, range.to, Optional.of(other.id()))));

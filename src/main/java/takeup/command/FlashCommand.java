@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
+import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
@@ -56,8 +56,8 @@ final class FlashCommand {
     private Outcome switched(String value) {
         Camera camera = context.camera();
         boolean on = CameraStateParser.onOrOff("flash", value);
-        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(
-                new DayEvent.Changed(camera.key(), context.state.inHand(camera).with(SettingPatch.flash(on))))));
+        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
+                camera.key(), context.state.inHand(camera).with(SettingPatch.flash(on))))));
         List<Warning> warnings = on ? caution(camera, entries) : List.of();
         ShootState after = context.after(entries);
         return context.does(
@@ -126,7 +126,7 @@ final class FlashCommand {
                 throw new CommandRejected(value + " is no part of a flash line: flash gn36 3m 1/4");
             }
         }
-        InHand before = context.state.inHand(camera);
+        CameraSetup before = context.state.inHand(camera);
         OptionalDouble metres = distance.isPresent()
                 ? OptionalDouble.of(distance.get().value())
                 : before.setting().distanceM();
@@ -140,7 +140,7 @@ final class FlashCommand {
         double exact = guide.fNumber(film.index(), power.orElse(1), metres.getAsDouble());
         FlashLight flash = new FlashLight(
                 new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), context.line, context.now);
-        InHand inHand = before.with(SettingPatch.flash(true));
+        CameraSetup inHand = before.with(SettingPatch.flash(true));
         inHand = distance.isPresent() ? inHand.with(SettingPatch.distance(metres.getAsDouble())) : inHand;
         String far = distance.isPresent() && distance.get().text().endsWith("ft")
                 ? Plain.digits(metres.getAsDouble() / GuideNumber.FOOT, 3) + " ft"
@@ -203,11 +203,11 @@ final class FlashCommand {
     }
 
     private Outcome lit(
-            FlashLight flash, Camera camera, Film film, InHand before, String words, List<JournalEntry> entries) {
+            FlashLight flash, Camera camera, Film film, CameraSetup before, String words, List<JournalEntry> entries) {
         List<Warning> clock =
                 new ClockShiftNotes(context).reading(entries).stream().toList();
         entries.add(new JournalEntry.OnDay(new DayEvent.FlashMetered(flash)));
-        InHand inHand = before;
+        CameraSetup inHand = before;
         String text = words.substring(0, words.length() - 6).strip();
         if (before.setting().lens().isPresent()) {
             double asked = ExposureResult.path(film, before.setting()).flashError(flash, Aperture.literal(1));
@@ -220,7 +220,7 @@ final class FlashCommand {
         }
         if (!inHand.equals(context.state.inHand(camera))
                 || before.setting().lens().isPresent()) {
-            entries.add(new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand)));
+            entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)));
         }
         List<Warning> all = new ArrayList<>(caution(camera, entries));
         all.addAll(clock);

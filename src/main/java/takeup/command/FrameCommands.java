@@ -100,7 +100,7 @@ final class FrameCommands {
             Frame frame = Frame.of(number + i, kind, exposure.met(shift), note);
             shift = Optional.empty();
             entries.add(new JournalEntry.OnRoll(
-                    roll.id(), new RollEvent.Added(frame, RollEvent.How.LOGGED, OptionalInt.empty())));
+                    roll.id(), new RollEvent.Added(frame, RollEvent.Origin.LOGGED, OptionalInt.empty())));
         }
         entries.addAll(more);
         ShootState after = context.after(entries);
@@ -215,7 +215,7 @@ final class FrameCommands {
             throw new CommandRejected(
                     "frame " + frame.number() + " is blank: fix " + frame.number() + " exposed, if it was not");
         }
-        List<JournalEntry> entries = context.on(roll, new RollEvent.Doubled());
+        List<JournalEntry> entries = context.on(roll, new RollEvent.DoubleAnnounced());
         ShootState after = context.after(entries);
         return context.does(
                 entries,

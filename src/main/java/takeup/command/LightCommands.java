@@ -10,9 +10,9 @@ import takeup.advice.AdviceExplanation;
 import takeup.advice.AdviceRequest;
 import takeup.advice.Alternatives;
 import takeup.advice.EntryWarnings;
+import takeup.day.CameraSetup;
+import takeup.day.Coordinates;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Position;
 import takeup.day.Sun;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
@@ -26,13 +26,13 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.json.Json;
-import takeup.kit.Advice;
 import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Kit;
 import takeup.kit.Meter;
 import takeup.kit.Stock;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
@@ -96,7 +96,7 @@ final class LightCommands {
 
     /** A reading near sunset is called old sooner, where the place of the shoot is known. */
     private Reading dated(Reading reading) {
-        Optional<Position> position = context.state.day().job().position();
+        Optional<Coordinates> position = context.state.day().job().position();
         return position.isEmpty()
                 ? reading
                 : new Reading(
@@ -128,7 +128,7 @@ final class LightCommands {
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
         Optional<AdviceRequest> asking = StatusText.asking(context.state);
-        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
         String text = StatusText.light(light, context.now) + "." + best(advice);
         return context.does(
                 List.of(),
@@ -157,7 +157,7 @@ final class LightCommands {
         return false;
     }
 
-    private static String best(Advice advice) {
+    private static String best(Suggestions advice) {
         return advice.bestOne()
                 .flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + "."))
                 .orElse("");
@@ -166,7 +166,7 @@ final class LightCommands {
     private Outcome light(Reading reading, Meter meter, List<JournalEntry> entries) {
         Light light = reading.light().orElseThrow();
         Optional<AdviceRequest> asking = StatusText.asking(context.state);
-        Advice advice = asking.map(it -> it.advice(light)).orElse(new Advice(List.of(), -1));
+        Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
         List<Warning> warnings = warnings(light, meter, asking);
         new ClockShiftNotes(context).reading(entries).ifPresent(warnings::add);
         entries.add(new JournalEntry.OnDay(new DayEvent.LightMetered(
@@ -174,7 +174,7 @@ final class LightCommands {
         String chosen = "";
         if (asking.isPresent() && !context.camera().isAutomatic()) {
             Camera camera = context.camera();
-            InHand inHand = context.state.inHand(camera);
+            CameraSetup inHand = context.state.inHand(camera);
             OptionalDouble now = error(light, asking.get());
             Optional<Suggestion> best = withinAStop(advice);
             boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get()) && keepsHold(inHand);
@@ -188,7 +188,7 @@ final class LightCommands {
                 best.filter(it -> !right).ifPresent(it -> warnings.addAll(it.warnings()));
             } else if (best.isPresent()) {
                 Suggestion row = best.get();
-                entries.add(new JournalEntry.OnDay(new DayEvent.Changed(
+                entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
                         camera.key(),
                         inHand.with(SettingPatch.aperture(row.aperture())
                                 .and(SettingPatch.time(row.time().orElseThrow()))))));
@@ -233,12 +233,12 @@ final class LightCommands {
      */
     private String besideFlash(Light light, AdviceRequest asking, List<JournalEntry> entries, List<Warning> warnings) {
         Camera camera = context.camera();
-        InHand inHand = context.state.inHand(camera);
+        CameraSetup inHand = context.state.inHand(camera);
         Optional<ExposureTime> time = FlashCommand.besideFlash(camera, asking, light);
         boolean stays = time.equals(inHand.setting().time());
         if (!stays) {
             entries.add(new JournalEntry.OnDay(
-                    new DayEvent.Changed(camera.key(), inHand.with(SettingPatch.time(time.orElseThrow())))));
+                    new DayEvent.CameraSetupChanged(camera.key(), inHand.with(SettingPatch.time(time.orElseThrow())))));
         }
         time.ifPresent(it -> ExposureWarnings.ofTime(
                 it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
@@ -251,7 +251,7 @@ final class LightCommands {
     }
 
     /** What is sharp at the aperture in hand, where a distance is known. */
-    private static String sharp(ShootState after, Advice advice) {
+    private static String sharp(ShootState after, Suggestions advice) {
         return after.inHand()
                 .setting()
                 .aperture()
@@ -264,7 +264,7 @@ final class LightCommands {
     }
 
     /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
-    private static Optional<Suggestion> withinAStop(Advice advice) {
+    private static Optional<Suggestion> withinAStop(Suggestions advice) {
         List<Suggestion> rows = new ArrayList<>(advice.bestOne().stream().toList());
         advice.suggestions().stream()
                 .filter(it -> it.errorStops().isPresent())
@@ -278,7 +278,7 @@ final class LightCommands {
     }
 
     private Json.Obj fields(
-            ShootState after, Light light, Optional<AdviceRequest> asking, Advice advice, List<Warning> warnings) {
+            ShootState after, Light light, Optional<AdviceRequest> asking, Suggestions advice, List<Warning> warnings) {
         AdviceRequest about = asking.orElseGet(() -> new AdviceRequest(
                 context.state.cameraInHand(),
                 context.state.inHand().setting(),
@@ -321,20 +321,20 @@ final class LightCommands {
         return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, asking.toleratedOverStops());
     }
 
-    private static boolean isIn(InHand inHand, Suggestion row) {
+    private static boolean isIn(CameraSetup inHand, Suggestion row) {
         return inHand.setting().aperture().equals(Optional.of(row.aperture()))
                 && inHand.setting().time().equals(row.time());
     }
 
     /** A held aperture that gave way to a row that nothing speaks against is not given up in silence. */
-    private static String notHeld(InHand inHand, Suggestion row) {
+    private static String notHeld(CameraSetup inHand, Suggestion row) {
         Optional<Aperture> held = inHand.hold().flatMap(it -> it.aperture());
         return held.isEmpty() || Math.abs(held.get().stops() - row.aperture().stops()) < 1e-6
                 ? ""
                 : " Not at " + held.get() + ", which is held: why says why.";
     }
 
-    private static boolean keepsHold(InHand inHand) {
+    private static boolean keepsHold(CameraSetup inHand) {
         return inHand.hold().isEmpty()
                 || inHand.hold()
                         .get()
@@ -408,7 +408,7 @@ final class LightCommands {
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
         AdviceRequest asking = StatusText.asking(context.state).orElseThrow();
-        Advice advice = asking.advice(light);
+        Suggestions advice = asking.advice(light);
         if (advice.suggestions().isEmpty()) {
             throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
         }

@@ -72,7 +72,7 @@ final class LoadChecksCommand {
     }
 
     private Outcome answered(LoadChecks routine, LoadCheck.Answer answer) {
-        List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.Checked(routine.beat(), answer));
+        List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.LoadChecked(routine.beat(), answer));
         ShootState after = context.after(entries);
         Optional<LoadChecks> next = LoadChecks.of(after);
         String text = routine.roll().id() + ": "

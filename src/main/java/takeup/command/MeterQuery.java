@@ -10,7 +10,6 @@ import takeup.advice.AdviceRequest;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.history.ShootState;
-import takeup.kit.Advice;
 import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
@@ -18,6 +17,7 @@ import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.Meter;
 import takeup.kit.Stock;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.prompt.CameraStateParser;
 import takeup.prompt.CommandRejected;
@@ -55,7 +55,7 @@ public final class MeterQuery {
             boolean tripod) {}
 
     /** The answer. */
-    public record Answer(AdviceRequest asking, Light light, Advice advice, List<Warning> warnings) {}
+    public record Answer(AdviceRequest asking, Light light, Suggestions advice, List<Warning> warnings) {}
 
     /** Something that cannot be understood, with what to do. */
     public static final class Unclear extends Exception {

@@ -7,7 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import takeup.advice.LoadChecks;
 import takeup.day.DayEvent;
-import takeup.day.Paper;
+import takeup.day.PaperInput;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -50,7 +50,7 @@ final class PaperCommand {
             throw new CommandRejected(
                     "the loading of " + roll.id() + " was taken back: load it first, then read its paper");
         }
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.PaperBegun(roll.id())));
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.PaperStarted(roll.id())));
         String text =
                 "Reading the paper of " + roll.id() + ", " + roll.film().stock().name() + ", next frame " + roll.next()
                         + ": a line a frame, 7 5.6 125 and words; \" is the same as above. done ends it."
@@ -64,7 +64,7 @@ final class PaperCommand {
     }
 
     Outcome done(String word) {
-        Paper paper = context.state
+        PaperInput paper = context.state
                 .day()
                 .paper()
                 .orElseThrow(() -> new CommandRejected("no paper is being read: paper r7 begins"));
@@ -72,7 +72,7 @@ final class PaperCommand {
         int open = (int) roll.frames().stream()
                 .filter(it -> it.kind() == Frame.Kind.UNLOGGED)
                 .count();
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.PaperDone()));
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.PaperFinished()));
         String text = "The paper of " + roll.id() + " is read: " + roll.framesUsed() + " of "
                 + roll.film().framesNominal() + " frames" + (open == 0 ? "" : ", " + open + " of them not written down")
                 + ". " + (paper.aside().isEmpty() ? "Every line fitted." : asideWords(paper));
@@ -82,7 +82,7 @@ final class PaperCommand {
                 CommandContext.fields(roll).and("aside", paper.aside()).and("unlogged", open));
     }
 
-    private static String asideWords(Paper paper) {
+    private static String asideWords(PaperInput paper) {
         int count = paper.aside().size();
         return English.count(count, "line") + " did not fit, and " + English.agree(count, "is", "are")
                 + " kept in the day's journal: " + String.join(" / ", paper.aside()) + ". Type "
@@ -122,7 +122,7 @@ final class PaperCommand {
         } catch (CommandRejected e) {
             Json.Obj fields = CommandContext.fields(roll).and("fits", false).and("why", e.getMessage());
             return answered(
-                    List.of(new JournalEntry.OnDay(new DayEvent.PaperAside(context.line))),
+                    List.of(new JournalEntry.OnDay(new DayEvent.PaperLineRejected(context.line))),
                     "Set aside, kept as it is: " + e.getMessage() + ".",
                     fields);
         }
@@ -185,7 +185,7 @@ final class PaperCommand {
                         kind,
                         new Exposure(Optional.empty(), setting, Optional.empty(), Optional.empty()),
                         note),
-                RollEvent.How.INSERTED,
+                RollEvent.Origin.INSERTED,
                 OptionalInt.empty());
     }
 

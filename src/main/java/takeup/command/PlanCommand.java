@@ -10,7 +10,7 @@ import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.advice.NextMoment;
 import takeup.day.DayEvent;
-import takeup.day.Moment;
+import takeup.day.KeyMoment;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.history.JournalEntry;
@@ -53,9 +53,9 @@ public final class PlanCommand {
 
     private Outcome add(List<String> words) {
         Plan plan = context.state.day().job().plan();
-        Moment moment = MomentParser.read(words, plan.last() + 1, date(), context.now.toLocalDate(), context::place);
+        KeyMoment moment = MomentParser.read(words, plan.last() + 1, date(), context.now.toLocalDate(), context::place);
         LocalDateTime now = context.now.toLocalDateTime();
-        if (moment.at().plus(Moment.LASTS).isBefore(now)) {
+        if (moment.at().plus(KeyMoment.LASTS).isBefore(now)) {
             context.confirm(Optional.of(ClockText.clock(moment.at()) + " on "
                     + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)"));
         }
@@ -74,12 +74,12 @@ public final class PlanCommand {
     }
 
     /** Moments into the plan, as one step. */
-    static Outcome.Accepted planned(CommandContext in, List<Moment> moments, String words) {
+    static Outcome.Accepted planned(CommandContext in, List<KeyMoment> moments, String words) {
         if (in.state.day().job().plan().moments().size() + moments.size() > MOST) {
             throw new CommandRejected("a plan holds up to " + MOST + " moments");
         }
         List<JournalEntry> entries = new ArrayList<>();
-        moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.Planned(it))));
+        moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.MomentPlanned(it))));
         ShootState after = in.after(entries);
         Json.Obj fields = moments.size() == 1
                 ? json(moments.get(0))
@@ -89,17 +89,17 @@ public final class PlanCommand {
     }
 
     private Outcome change(String number, List<String> words) {
-        Moment moment = moment(number);
+        KeyMoment moment = moment(number);
         if (words.size() != 2) {
             throw new CommandRejected("plan " + number + " takes its new time: plan " + number + " 16:45");
         }
         LocalTime time = DateTimeParser.time(words.get(1))
                 .orElseThrow(() -> new CommandRejected(words.get(1) + " is no time of day: plan " + number + " 16:45"));
-        Moment moved = moment.at(moment.at().toLocalDate().atTime(time));
+        KeyMoment moved = moment.at(moment.at().toLocalDate().atTime(time));
         return planned(context, List.of(moved), words(moved, context.now.toLocalDateTime()));
     }
 
-    private Moment moment(String number) {
+    private KeyMoment moment(String number) {
         Plan plan = context.state.day().job().plan();
         return Tokens.number(number)
                 .filter(it -> it == Math.rint(it))
@@ -117,8 +117,8 @@ public final class PlanCommand {
                 .map(Double::intValue)
                 .orElseThrow(() -> new CommandRejected("how many minutes? plan " + word + " 20; up to " + LATEST));
         LocalDateTime now = context.now.toLocalDateTime();
-        List<Moment> moved = new ArrayList<>();
-        for (Moment moment : context.state.day().job().plan().ahead(now, context.now.toLocalDate())) {
+        List<KeyMoment> moved = new ArrayList<>();
+        for (KeyMoment moment : context.state.day().job().plan().ahead(now, context.now.toLocalDate())) {
             if (moment.at().isAfter(now)) {
                 moved.add(moment.at(moment.at().plusMinutes(word.equals("late") ? minutes : -minutes)));
             }
@@ -134,8 +134,8 @@ public final class PlanCommand {
     }
 
     private Outcome drop(List<String> rest) {
-        Moment moment = moment(CommandContext.one("plan drop", rest, "plan drop 3"));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Unplanned(moment.number())));
+        KeyMoment moment = moment(CommandContext.one("plan drop", rest, "plan drop 3"));
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.MomentDropped(moment.number())));
         ShootState after = context.after(entries);
         return context.does(
                 entries,
@@ -145,7 +145,7 @@ public final class PlanCommand {
     }
 
     /** A moment in words: {@code 3, 16:30 Prize-giving, wants 12, must, 645 back 2, EV 12, in 1 h 24 min}. */
-    static String words(Moment moment, LocalDateTime now) {
+    static String words(KeyMoment moment, LocalDateTime now) {
         boolean otherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
         long minutes = moment.minutesFrom(now);
         return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "")
@@ -156,18 +156,18 @@ public final class PlanCommand {
                 + (otherDay || minutes <= 0 ? "" : ", in " + ClockText.minutes(minutes));
     }
 
-    public static Optional<String> where(Moment moment) {
+    public static Optional<String> where(KeyMoment moment) {
         return moment.camera()
                 .map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
     }
 
-    public static Optional<String> light(Moment moment) {
+    public static Optional<String> light(KeyMoment moment) {
         return moment.ev100().isPresent()
                 ? Optional.of("EV " + Plain.digits(moment.ev100().getAsDouble(), 3))
                 : Optional.empty();
     }
 
-    public static Json.Obj json(Moment moment) {
+    public static Json.Obj json(KeyMoment moment) {
         return Json.object()
                 .and("number", moment.number())
                 .and("at", moment.at().toLocalDate() + "T" + ClockText.clock(moment.at()))
@@ -181,7 +181,7 @@ public final class PlanCommand {
 
     /** All that is planned and not over, in one sentence. */
     static String sentence(ShootState s, OffsetDateTime now) {
-        List<Moment> moments = s.day().job().plan().moments();
+        List<KeyMoment> moments = s.day().job().plan().moments();
         if (moments.isEmpty()) {
             return "Nothing is planned: plan 16:30 Prize-giving wants 12.";
         }

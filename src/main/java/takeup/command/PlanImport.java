@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.day.Moment;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
+import takeup.day.KeyMoment;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.history.ShootState;
@@ -73,14 +73,14 @@ public final class PlanImport {
                     Optional.empty());
         }
         heads(rows.get(0));
-        List<Moment> moments = new ArrayList<>();
+        List<KeyMoment> moments = new ArrayList<>();
         Plan plan = context.state.day().job().plan();
         int last = plan.last();
         for (Cells cells : problems.isEmpty() ? rows.subList(1, rows.size()) : List.<Cells>of()) {
             try {
                 row = cells.cells;
-                Moment moment = moment(last + 1);
-                Optional<Moment> same = plan.moments().stream()
+                KeyMoment moment = moment(last + 1);
+                Optional<KeyMoment> same = plan.moments().stream()
                         .filter(it -> it.at().equals(moment.at()) && it.name().equalsIgnoreCase(moment.name()))
                         .findFirst();
                 if (same.isEmpty()) {
@@ -127,7 +127,7 @@ public final class PlanImport {
         return at == null || at >= row.size() ? "" : row.get(at).strip();
     }
 
-    private Moment moment(int number) {
+    private KeyMoment moment(int number) {
         for (int at = columns.size(); at < row.size(); at++) {
             if (!row.get(at).isBlank()) {
                 throw new CommandRejected(
@@ -162,19 +162,19 @@ public final class PlanImport {
             throw new CommandRejected("back " + cell("back") + " of which camera?");
         }
         List<String> camera = cell("back").isEmpty() ? List.of(cell("camera")) : List.of(cell("camera"), cell("back"));
-        Optional<Place> place = cell("camera").isEmpty() ? Optional.empty() : Optional.of(context.place(camera));
+        Optional<CameraPlace> place = cell("camera").isEmpty() ? Optional.empty() : Optional.of(context.place(camera));
         OptionalDouble light = cell("light").isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(
                         MomentParser.light(DateTimeParser.small(cell("light")).replace(" ", "")));
-        return new Moment(
+        return new KeyMoment(
                 number,
                 date.atTime(time),
                 cell("moment"),
                 wants,
                 must,
-                place.map(Place::camera),
-                cell("back").isEmpty() ? Optional.empty() : place.flatMap(Place::back),
+                place.map(CameraPlace::camera),
+                cell("back").isEmpty() ? Optional.empty() : place.flatMap(CameraPlace::back),
                 light);
     }
 

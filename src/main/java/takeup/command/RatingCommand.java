@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import takeup.advice.RatingBracket;
+import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
 import takeup.exposure.Light;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -42,7 +42,7 @@ public final class RatingCommand {
             throw new CommandRejected(
                     camera.name() + " sets itself: a rating test needs a camera whose aperture is set by hand");
         }
-        InHand inHand = context.state.inHand(camera);
+        CameraSetup inHand = context.state.inHand(camera);
         if (inHand.setting().flash()) {
             throw new CommandRejected("a rating test is shot without flash: flash off");
         }
@@ -64,9 +64,10 @@ public final class RatingCommand {
         if (!isBegun) {
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
-                    new RollEvent.Conditioned(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
+                    new RollEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
         }
-        entries.add(new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(cards.change(card)))));
+        entries.add(
+                new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(cards.change(card)))));
         ShootState after = context.after(entries);
         String text = asks(roll, cards, card) + " Space, or the word rating, logs it."
                 + (isBegun ? "" : " The lab is told \"no density correction\".");
@@ -84,7 +85,7 @@ public final class RatingCommand {
 
     /** Logs a card, and puts the next one's setting in hand; after the last the best for the roll's index. */
     private Outcome logged(
-            Roll roll, Camera camera, InHand inHand, RatingBracket cards, RatingBracket.Card card, Light light) {
+            Roll roll, Camera camera, CameraSetup inHand, RatingBracket cards, RatingBracket.Card card, Light light) {
         Optional<RatingBracket.Card> next = cards.after(card, roll);
         Optional<SettingPatch> then = next.map(cards::change)
                 .or(() -> StatusText.asking(context.state)
@@ -93,7 +94,7 @@ public final class RatingCommand {
                         .map(it -> SettingPatch.aperture(it.aperture())
                                 .and(SettingPatch.time(it.time().get()))));
         List<JournalEntry> more = then.map(it -> List.<JournalEntry>of(
-                        new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand.with(it)))))
+                        new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(it)))))
                 .orElse(List.of());
         Outcome.Accepted does =
                 new FrameCommands(context).exposed(roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
@@ -151,7 +152,7 @@ public final class RatingCommand {
                     j >= 0 && !undone.contains(s.history().get(i).step());
                     j--) {
                 if (entries.get(j) instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.Changed changed
+                        && onDay.event() instanceof DayEvent.CameraSetupChanged changed
                         && changed.camera().equals(roll.camera().key())) {
                     return true;
                 }

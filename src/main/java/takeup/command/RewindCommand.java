@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.EntryWarnings;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -93,7 +93,7 @@ public final class RewindCommand {
 
     Outcome again(RollId id, List<String> more) {
         Camera camera = context.camera();
-        Place place = context.state.placeInHand().orElseThrow();
+        CameraPlace place = context.state.placeInHand().orElseThrow();
         Roll roll = context.roll(id);
         fits(roll, camera, place);
         if (!more.isEmpty()) {
@@ -129,7 +129,7 @@ public final class RewindCommand {
      * A roll goes into a camera a second time only if it was rewound for that, and only where its frames are of the
      * same size.
      */
-    private void fits(Roll roll, Camera camera, Place place) {
+    private void fits(Roll roll, Camera camera, CameraPlace place) {
         RollId id = roll.id();
         switch (roll.state()) {
             case FINISHED -> {

@@ -7,8 +7,8 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import takeup.advice.EntryWarnings;
 import takeup.advice.LoadChecks;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -44,7 +44,7 @@ final class RollCommands {
             return rewound.again(again.get(), words.subList(1, words.size()));
         }
         Camera camera = context.camera();
-        Place place = context.state.placeInHand().orElseThrow();
+        CameraPlace place = context.state.placeInHand().orElseThrow();
         context.state.rollIn(place).ifPresent(it -> {
             throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + StatusText.leftWords(it)
                     + ") is in " + place + ": unload it first");
@@ -82,8 +82,8 @@ final class RollCommands {
                 .day()
                 .job()
                 .occasion()
-                .ifPresent(it ->
-                        entries.add(new JournalEntry.OnRoll(id, new RollEvent.Assigned(ShootCommand.assignment(it)))));
+                .ifPresent(it -> entries.add(
+                        new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(ShootCommand.assignment(it)))));
         List<Warning> ofBag = new ArrayList<>();
         new BagCommand(context).given(id, film, ofBag).ifPresent(entries::add);
         ShootState after = context.after(entries);
@@ -166,10 +166,10 @@ final class RollCommands {
         }
         List<JournalEntry> entries = new ArrayList<>();
         entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.Unloaded()));
-        entries.add(
-                new JournalEntry.OnDay(new DayEvent.Changed(roll.camera().key(), context.state.inHand(roll.camera()))));
-        entries.add(
-                new JournalEntry.OnDay(new DayEvent.RollClosed(roll.id(), Place.of(roll), Optional.of(roll.film()))));
+        entries.add(new JournalEntry.OnDay(
+                new DayEvent.CameraSetupChanged(roll.camera().key(), context.state.inHand(roll.camera()))));
+        entries.add(new JournalEntry.OnDay(
+                new DayEvent.RollClosed(roll.id(), CameraPlace.of(roll), Optional.of(roll.film()))));
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
         String text = roll.id() + " finished: " + now.framesUsed() + " of "
@@ -305,7 +305,7 @@ final class RollCommands {
         }
         Condition condition = new Condition(
                 kind.orElse(Condition.Kind.OTHER), Optional.of(said).filter(it -> !it.isEmpty()));
-        List<JournalEntry> entries = context.on(roll, new RollEvent.Conditioned(condition));
+        List<JournalEntry> entries = context.on(roll, new RollEvent.ConditionNoted(condition));
         ShootState after = context.after(entries);
         return context.does(
                 entries,

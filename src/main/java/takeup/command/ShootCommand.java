@@ -5,8 +5,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.day.Coordinates;
 import takeup.day.DayEvent;
-import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
 import takeup.history.JournalEntry;
@@ -37,10 +37,11 @@ public final class ShootCommand {
     Outcome open() {
         ShootInfo occasion = read(DateTimeParser.of(context.textAfterWords(1)));
         Optional<ShootInfo> before = context.state.day().job().occasion();
-        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.Opened(occasion))));
+        List<JournalEntry> entries =
+                new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.ShootOpened(occasion))));
         for (Roll roll : context.state.rolls().values()) {
             if (roll.state() == Roll.State.OPEN && belongs(roll, before, occasion)) {
-                entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.Assigned(assignment(occasion))));
+                entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(occasion))));
             }
         }
         ShootState after = context.after(entries);
@@ -53,8 +54,8 @@ public final class ShootCommand {
         Json.Obj fields = Json.object()
                 .and("name", occasion.name())
                 .and("date", occasion.date())
-                .and("latitude", occasion.position().map(Position::latitude))
-                .and("longitude", occasion.position().map(Position::longitude));
+                .and("latitude", occasion.position().map(Coordinates::latitude))
+                .and("longitude", occasion.position().map(Coordinates::longitude));
         return context.does(entries, after, new Outcome.Answer("shoot", text, fields, List.of()), List.of());
     }
 
@@ -77,7 +78,7 @@ public final class ShootCommand {
         LocalDate today = context.now.toLocalDate();
         List<String> name = new ArrayList<>();
         Optional<LocalDate> date = Optional.empty();
-        Optional<Position> position = Optional.empty();
+        Optional<Coordinates> position = Optional.empty();
         Optional<String> client = Optional.empty();
         for (int at = 0; at < words.size(); at++) {
             String word = DateTimeParser.small(words.get(at));
@@ -121,7 +122,7 @@ public final class ShootCommand {
 
     /** What is not said again of the shoot that is open stays as it was. */
     private ShootInfo completed(
-            String name, Optional<LocalDate> date, Optional<Position> position, Optional<String> client) {
+            String name, Optional<LocalDate> date, Optional<Coordinates> position, Optional<String> client) {
         Optional<ShootInfo> same =
                 context.state.day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
         return new ShootInfo(
@@ -135,13 +136,13 @@ public final class ShootCommand {
      * Degrees with a point: {@code 59.33,18.07} or {@code 59.33 18.07}; with a decimal comma a blank stands between
      * them.
      */
-    private static Position position(List<String> words) {
+    private static Coordinates position(List<String> words) {
         String said = String.join(" ", words);
         String[] parts =
                 words.size() == 2 ? new String[] {cleaned(words.get(0)), cleaned(words.get(1))} : said.split(",", -1);
         try {
             if (parts.length == 2) {
-                return new Position(Double.parseDouble(plain(parts[0])), Double.parseDouble(plain(parts[1])));
+                return new Coordinates(Double.parseDouble(plain(parts[0])), Double.parseDouble(plain(parts[1])));
             }
         } catch (IllegalArgumentException e) {
             // said below
@@ -165,7 +166,7 @@ public final class ShootCommand {
         return number;
     }
 
-    private static String light(Position position, LocalDate date, OffsetDateTime now) {
+    private static String light(Coordinates position, LocalDate date, OffsetDateTime now) {
         String golden = "";
         String set = ", the sun does not set";
         for (Sun.At one : Sun.of(position, date, now.getOffset())) {

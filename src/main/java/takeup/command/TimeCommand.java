@@ -3,9 +3,9 @@ package takeup.command;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.day.BulbTimer;
+import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Timer;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
@@ -36,12 +36,12 @@ final class TimeCommand {
     Outcome time(List<String> words) {
         CommandContext.alone("time", words);
         Camera camera = context.camera();
-        Timer running = context.state.day().timers().get(camera.key());
+        BulbTimer running = context.state.day().timers().get(camera.key());
         return running == null ? start(camera) : stop(camera, running);
     }
 
     private Outcome start(Camera camera) {
-        Timer timer = new Timer(context.nowMillis, target());
+        BulbTimer timer = new BulbTimer(context.nowMillis, target());
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStarted(camera.key(), timer)));
         ShootState after = context.after(entries);
         String until = timer.targetSeconds().isPresent()
@@ -76,7 +76,7 @@ final class TimeCommand {
         return wanted.isPresent() && !Stops.above(0, Stops.of(wanted.getAsDouble())) ? wanted : OptionalDouble.empty();
     }
 
-    private Outcome stop(Camera camera, Timer timer) {
+    private Outcome stop(Camera camera, BulbTimer timer) {
         if (timer.since().isAfter(context.nowMillis)) {
             List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
             ShootState after = context.after(entries);
@@ -96,9 +96,9 @@ final class TimeCommand {
                 ? Math.max(0.1, Plain.rounded(Math.rint(elapsed * 10) / 10, 3))
                 : Math.rint(elapsed);
         ExposureTime time = ExposureTime.literal(seconds);
-        InHand inHand = context.state.inHand(camera).with(SettingPatch.time(time));
+        CameraSetup inHand = context.state.inHand(camera).with(SettingPatch.time(time));
         List<JournalEntry> entries = List.of(
-                new JournalEntry.OnDay(new DayEvent.Changed(camera.key(), inHand)),
+                new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)),
                 new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
         ShootState after = context.after(entries);
         OptionalDouble error = StatusText.errorInHand(after);

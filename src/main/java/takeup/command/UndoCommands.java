@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import takeup.advice.EntryWarnings;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -57,7 +57,8 @@ final class UndoCommands {
         boolean unloads = false;
         // A shoot that was opened names rolls in many cameras, and none of them was in hand for it.
         boolean opens = step.entries().stream()
-                .anyMatch(it -> it instanceof JournalEntry.OnDay entry && entry.event() instanceof DayEvent.Opened);
+                .anyMatch(
+                        it -> it instanceof JournalEntry.OnDay entry && entry.event() instanceof DayEvent.ShootOpened);
         Optional<String> camera = Optional.empty();
         for (JournalEntry entry : step.entries()) {
             if (entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Dropped) {
@@ -74,7 +75,7 @@ final class UndoCommands {
                 if (day.event() instanceof DayEvent.RollClosed touched) {
                     rolls.add(touched.roll());
                     settle.add(touched.roll());
-                } else if (day.event() instanceof DayEvent.Changed changed) {
+                } else if (day.event() instanceof DayEvent.CameraSetupChanged changed) {
                     camera = Optional.of(changed.camera());
                 }
             }
@@ -89,11 +90,11 @@ final class UndoCommands {
             Collections.reverse(inOrder);
         }
         for (RollId id : inOrder) {
-            entries.add(new JournalEntry.OnRoll(
-                    id, back ? new RollEvent.TakenBack(target) : new RollEvent.PutBack(target)));
+            entries.add(
+                    new JournalEntry.OnRoll(id, back ? new RollEvent.Undone(target) : new RollEvent.Redone(target)));
         }
         if (onDay) {
-            entries.add(new JournalEntry.OnDay(back ? new DayEvent.TakenBack(target) : new DayEvent.PutBack(target)));
+            entries.add(new JournalEntry.OnDay(back ? new DayEvent.Undone(target) : new DayEvent.Redone(target)));
         }
         place(opens ? Set.of() : rolls, camera)
                 .filter(it -> !context.state.placeInHand().equals(Optional.of(it)))
@@ -115,8 +116,8 @@ final class UndoCommands {
                 .and("roll", roll.map(Roll::id))
                 .and("frame", roll.map(Roll::next))
                 .and("framesLeft", roll.map(Roll::framesLeft))
-                .and("camera", after.placeInHand().map(Place::camera))
-                .and("back", after.placeInHand().flatMap(Place::back));
+                .and("camera", after.placeInHand().map(CameraPlace::camera))
+                .and("back", after.placeInHand().flatMap(CameraPlace::back));
         return context.does(
                 entries,
                 after,
@@ -130,7 +131,7 @@ final class UndoCommands {
 
     /** A roll that comes back into a camera needs its place empty. */
     private void needsRoom(Roll now, boolean unloads) {
-        Place place = Place.of(now);
+        CameraPlace place = CameraPlace.of(now);
         if (now.state() == Roll.State.OPEN && context.roll(now.id()).state() != Roll.State.OPEN) {
             context.state.rollIn(place).ifPresent(it -> {
                 throw new CommandRejected("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id()
@@ -148,9 +149,9 @@ final class UndoCommands {
         };
     }
 
-    private Optional<Place> place(Set<RollId> rolls, Optional<String> camera) {
+    private Optional<CameraPlace> place(Set<RollId> rolls, Optional<String> camera) {
         if (!rolls.isEmpty()) {
-            return Optional.of(Place.of(context.roll(rolls.iterator().next())));
+            return Optional.of(CameraPlace.of(context.roll(rolls.iterator().next())));
         }
         if (camera.isPresent()
                 && context.state
@@ -194,13 +195,13 @@ final class UndoCommands {
 
             @Override
             public String added(RollEvent.Added added) {
-                return added.how() == RollEvent.How.INSERTED
+                return added.origin() == RollEvent.Origin.INSERTED
                         ? "the insertion of frame " + added.frame().number() + on
                         : before;
             }
 
             @Override
-            public String doubled(RollEvent.Doubled doubled) {
+            public String doubleAnnounced(RollEvent.DoubleAnnounced doubled) {
                 return "double" + on;
             }
 
@@ -240,17 +241,17 @@ final class UndoCommands {
             }
 
             @Override
-            public String conditioned(RollEvent.Conditioned conditioned) {
+            public String conditionNoted(RollEvent.ConditionNoted conditioned) {
                 return "the condition" + on;
             }
 
             @Override
-            public String assigned(RollEvent.Assigned assigned) {
+            public String shootAssigned(RollEvent.ShootAssigned assigned) {
                 return before;
             }
 
             @Override
-            public String checked(RollEvent.Checked checked) {
+            public String loadChecked(RollEvent.LoadChecked checked) {
                 return "the answer to the load routine" + on;
             }
 
@@ -270,12 +271,12 @@ final class UndoCommands {
             }
 
             @Override
-            public String takenBack(RollEvent.TakenBack back) {
+            public String undone(RollEvent.Undone back) {
                 return before;
             }
 
             @Override
-            public String putBack(RollEvent.PutBack again) {
+            public String redone(RollEvent.Redone again) {
                 return before;
             }
 
@@ -296,19 +297,19 @@ final class UndoCommands {
         if (event instanceof DayEvent.MeterSelected metered) {
             return "the choice of meter " + metered.meter();
         }
-        if (event instanceof DayEvent.Quieted quieted) {
+        if (event instanceof DayEvent.WarningSilenced quieted) {
             return "quiet " + quieted.code();
         }
-        if (event instanceof DayEvent.Opened opened) {
-            return "shoot " + opened.occasion().name();
+        if (event instanceof DayEvent.ShootOpened opened) {
+            return "shoot " + opened.info().name();
         }
-        if (event instanceof DayEvent.Planned planned) {
+        if (event instanceof DayEvent.MomentPlanned planned) {
             return planned.moment().name() + " in the plan";
         }
-        if (event instanceof DayEvent.Unplanned unplanned) {
+        if (event instanceof DayEvent.MomentDropped unplanned) {
             return "plan drop " + unplanned.moment();
         }
-        if (event instanceof DayEvent.Bagged bagged) {
+        if (event instanceof DayEvent.BagChanged bagged) {
             return "bag " + (bagged.rolls() < 0 ? "take " : "add ") + Math.abs(bagged.rolls()) + " "
                     + bagged.lot().stock() + " " + bagged.lot().size();
         }

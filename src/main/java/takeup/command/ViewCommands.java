@@ -192,7 +192,7 @@ final class ViewCommands {
         Warning.Code code = Warning.Code.named(word)
                 .orElseThrow(() -> new CommandRejected(
                         word + " is no warning" + Nearest.question(word, codes) + "; such as hand-held"));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.Quieted(code)));
+        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.WarningSilenced(code)));
         ShootState after = context.after(entries);
         return context.does(
                 entries,

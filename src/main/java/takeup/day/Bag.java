@@ -21,7 +21,7 @@ import takeup.roll.RollId;
  * @param loaded the lot of each roll that was taken for a camera and is still in it
  * @param kept whether the photographer keeps a bag at all; before the first {@code bag add} nothing is said about it
  */
-public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept) {
+public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boolean kept) {
     /** No bag is kept. */
     public static final Bag NONE = new Bag(Map.of(), Map.of(), false);
 
@@ -31,15 +31,15 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
     }
 
     /** With so many more rolls of a lot; fewer where negative, never less than none. */
-    public Bag plus(Lot lot, int rolls) {
-        Map<Lot, Integer> all = new LinkedHashMap<>(lots);
+    public Bag plus(FilmLot lot, int rolls) {
+        Map<FilmLot, Integer> all = new LinkedHashMap<>(lots);
         all.put(lot, Math.max(0, all.getOrDefault(lot, 0) + rolls));
         return new Bag(all, loaded, true);
     }
 
     /** With a roll of a lot gone into a camera. */
-    public Bag into(RollId roll, Lot lot) {
-        Map<RollId, Lot> all = new LinkedHashMap<>(loaded);
+    public Bag into(RollId roll, FilmLot lot) {
+        Map<RollId, FilmLot> all = new LinkedHashMap<>(loaded);
         all.put(roll, lot);
         return new Bag(plus(lot, -1).lots, all, true);
     }
@@ -49,7 +49,7 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
         if (!loaded.containsKey(roll)) {
             return this;
         }
-        Map<RollId, Lot> all = new LinkedHashMap<>(loaded);
+        Map<RollId, FilmLot> all = new LinkedHashMap<>(loaded);
         all.remove(roll);
         return new Bag(lots, all, kept);
     }
@@ -57,16 +57,16 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
     /** How many rolls of a stock and size there are. */
     public int rolls(String stock, FilmSize size) {
         int count = 0;
-        for (Map.Entry<Lot, Integer> lot : lots.entrySet()) {
+        for (Map.Entry<FilmLot, Integer> lot : lots.entrySet()) {
             count += lot.getKey().is(stock, size) ? lot.getValue() : 0;
         }
         return count;
     }
 
     /** The lot that a roll is taken from: what expires first goes first, what bears no date last. */
-    public Optional<Lot> next(String stock, FilmSize size) {
-        Optional<Lot> best = Optional.empty();
-        for (Map.Entry<Lot, Integer> lot : lots.entrySet()) {
+    public Optional<FilmLot> next(String stock, FilmSize size) {
+        Optional<FilmLot> best = Optional.empty();
+        for (Map.Entry<FilmLot, Integer> lot : lots.entrySet()) {
             if (lot.getValue() > 0
                     && lot.getKey().is(stock, size)
                     && (best.isEmpty() || month(lot.getKey()).isBefore(month(best.get())))) {
@@ -76,7 +76,7 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
         return best;
     }
 
-    private static YearMonth month(Lot lot) {
+    private static YearMonth month(FilmLot lot) {
         return lot.expires().orElse(YearMonth.of(9999, 12));
     }
 
@@ -86,7 +86,7 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
      */
     public Optional<BigDecimal> costLeft(Roll roll) {
         return Optional.ofNullable(loaded.get(roll.id()))
-                .flatMap(Lot::price)
+                .flatMap(FilmLot::price)
                 .filter(it -> roll.framesLeft() > 0)
                 .map(it -> it.multiply(BigDecimal.valueOf(
                                 Math.min(roll.framesLeft(), roll.film().framesNominal())))
@@ -95,23 +95,23 @@ public record Bag(Map<Lot, Integer> lots, Map<RollId, Lot> loaded, boolean kept)
 
     /** On a new day, without the lots that are used up. */
     Bag carried() {
-        Map<Lot, Integer> all = new LinkedHashMap<>(lots);
+        Map<FilmLot, Integer> all = new LinkedHashMap<>(lots);
         all.values().removeIf(it -> it == 0);
         return new Bag(all, loaded, kept);
     }
 
     /** The lots that hold film, those that expire first in front. */
-    public List<Map.Entry<Lot, Integer>> filled() {
-        List<Map.Entry<Lot, Integer>> all = new ArrayList<>();
-        for (Map.Entry<Lot, Integer> lot : lots.entrySet()) {
+    public List<Map.Entry<FilmLot, Integer>> filled() {
+        List<Map.Entry<FilmLot, Integer>> all = new ArrayList<>();
+        for (Map.Entry<FilmLot, Integer> lot : lots.entrySet()) {
             if (lot.getValue() > 0) {
                 all.add(Map.entry(lot.getKey(), lot.getValue()));
             }
         }
-        all.sort(
-                Comparator.comparing((Map.Entry<Lot, Integer> it) -> it.getKey().stock())
-                        .thenComparing(it -> it.getKey().size())
-                        .thenComparing(it -> month(it.getKey())));
+        all.sort(Comparator.comparing(
+                        (Map.Entry<FilmLot, Integer> it) -> it.getKey().stock())
+                .thenComparing(it -> it.getKey().size())
+                .thenComparing(it -> month(it.getKey())));
         return all;
     }
 }

@@ -33,21 +33,21 @@ import takeup.roll.Film;
  * @param paper the paper form that is being read back
  */
 public record Day(
-        Optional<Place> active,
-        Map<String, InHand> inHand,
+        Optional<CameraPlace> active,
+        Map<String, CameraSetup> inHand,
         Map<String, String> lastBack,
-        Set<Place> used,
+        Set<CameraPlace> used,
         Optional<String> meter,
         Optional<ExposureTime> preset,
         Optional<Light> light,
         Optional<FlashLight> flash,
         Set<Warning.Code> quiet,
-        Map<Place, Film> films,
+        Map<CameraPlace, Film> films,
         Set<String> flashed,
-        Map<String, Timer> timers,
+        Map<String, BulbTimer> timers,
         ShootPlan job,
         boolean routine,
-        Optional<Paper> paper) {
+        Optional<PaperInput> paper) {
     /** The first day of all. */
     public static final Day FIRST = new Day(
             Optional.empty(),
@@ -67,8 +67,8 @@ public record Day(
             Optional.empty());
 
     /** What belongs to a camera. */
-    public InHand inHand(String camera) {
-        return inHand.getOrDefault(camera, InHand.NOTHING);
+    public CameraSetup inHand(String camera) {
+        return inHand.getOrDefault(camera, CameraSetup.NOTHING);
     }
 
     /**
@@ -76,7 +76,7 @@ public record Day(
      * night goes on and the reading is hardly older than the work.
      */
     public Day carried(OffsetDateTime now) {
-        Set<Place> still = active.map(Set::of).orElse(Set.of());
+        Set<CameraPlace> still = active.map(Set::of).orElse(Set.of());
         return new Day(
                 active,
                 inHand,
@@ -99,8 +99,8 @@ public record Day(
         return Duration.between(taken, now).abs().compareTo(Duration.ofHours(3)) < 0;
     }
 
-    Day took(Place place) {
-        Set<Place> all = new LinkedHashSet<>(used);
+    Day took(CameraPlace place) {
+        Set<CameraPlace> all = new LinkedHashSet<>(used);
         all.add(place);
         Map<String, String> backs = new LinkedHashMap<>(lastBack);
         place.back().ifPresent(it -> backs.put(place.camera(), it));
@@ -123,8 +123,8 @@ public record Day(
     }
 
     /** With another state of a camera. */
-    public Day with(String camera, InHand other) {
-        Map<String, InHand> all = new LinkedHashMap<>(inHand);
+    public Day with(String camera, CameraSetup other) {
+        Map<String, CameraSetup> all = new LinkedHashMap<>(inHand);
         all.put(camera, other);
         return new Day(
                 active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine,
@@ -197,8 +197,8 @@ public record Day(
     }
 
     /** With a film as the last one that was loaded in a place. */
-    public Day loaded(Place place, Film film) {
-        Map<Place, Film> all = new LinkedHashMap<>(films);
+    public Day loaded(CameraPlace place, Film film) {
+        Map<CameraPlace, Film> all = new LinkedHashMap<>(films);
         all.put(place, film);
         return new Day(
                 active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job, routine,
@@ -215,8 +215,8 @@ public record Day(
     }
 
     /** With a camera's timer, or without one. */
-    Day timed(String camera, Optional<Timer> timer) {
-        Map<String, Timer> all = new LinkedHashMap<>(timers);
+    Day timed(String camera, Optional<BulbTimer> timer) {
+        Map<String, BulbTimer> all = new LinkedHashMap<>(timers);
         timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
         return new Day(
                 active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job, routine,
@@ -226,7 +226,7 @@ public record Day(
     /**
      * A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera.
      */
-    Day touched(DayEvent.RollClosed touched) {
+    Day rollClosed(DayEvent.RollClosed touched) {
         return touched.film()
                 .map(it -> loaded(touched.place(), it).with(job.with(job.bag().finished(touched.roll()))))
                 .orElse(this);
@@ -245,7 +245,7 @@ public record Day(
                 paper);
     }
 
-    Day reading(Optional<Paper> other) {
+    Day reading(Optional<PaperInput> other) {
         return new Day(
                 active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job,
                 routine, other);

@@ -25,19 +25,19 @@ public sealed interface DayEvent {
 
     /** A case for each kind. */
     interface Cases<R> {
-        R took(CameraSelected event);
+        R cameraSelected(CameraSelected event);
 
-        R changed(Changed event);
+        R cameraSetupChanged(CameraSetupChanged event);
 
-        R metered(MeterSelected event);
+        R meterSelected(MeterSelected event);
 
-        R lit(LightMetered event);
+        R lightMetered(LightMetered event);
 
-        R flashLit(FlashMetered event);
+        R flashMetered(FlashMetered event);
 
-        R quieted(Quieted event);
+        R warningSilenced(WarningSilenced event);
 
-        R touched(RollClosed event);
+        R rollClosed(RollClosed event);
 
         R carried(Carried event);
 
@@ -47,35 +47,35 @@ public sealed interface DayEvent {
 
         R timerStopped(TimerStopped event);
 
-        R guideLeft(GuideLeft event);
+        R guideDismissed(GuideDismissed event);
 
         R clockShifted(ClockShifted event);
 
-        R opened(Opened event);
+        R shootOpened(ShootOpened event);
 
-        R planned(Planned event);
+        R momentPlanned(MomentPlanned event);
 
-        R unplanned(Unplanned event);
+        R momentDropped(MomentDropped event);
 
-        R bagged(Bagged event);
+        R bagChanged(BagChanged event);
 
         R routineSet(RoutineSet event);
 
-        R paperBegun(PaperBegun event);
+        R paperStarted(PaperStarted event);
 
-        R paperAside(PaperAside event);
+        R paperLineRejected(PaperLineRejected event);
 
-        R paperDone(PaperDone event);
+        R paperFinished(PaperFinished event);
 
-        R takenBack(TakenBack event);
+        R undone(Undone event);
 
-        R putBack(PutBack event);
+        R redone(Redone event);
 
         R unknown(Unknown event);
     }
 
     /** A camera or back became the active one. */
-    record CameraSelected(Place place) implements DayEvent {
+    record CameraSelected(CameraPlace place) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.took(place);
@@ -88,12 +88,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.took(this);
+            return cases.cameraSelected(this);
         }
     }
 
     /** A camera was set, got another lens, filter, hold or bias: the whole of it as it is now. */
-    record Changed(String camera, InHand inHand) implements DayEvent {
+    record CameraSetupChanged(String camera, CameraSetup inHand) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.with(camera, inHand);
@@ -101,7 +101,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.changed(this);
+            return cases.cameraSetupChanged(this);
         }
     }
 
@@ -114,7 +114,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.metered(this);
+            return cases.meterSelected(this);
         }
     }
 
@@ -131,7 +131,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.lit(this);
+            return cases.lightMetered(this);
         }
     }
 
@@ -144,12 +144,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.flashLit(this);
+            return cases.flashMetered(this);
         }
     }
 
     /** A warning was silenced for the day. */
-    record Quieted(Warning.Code code) implements DayEvent {
+    record WarningSilenced(Warning.Code code) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.quieted(code);
@@ -157,7 +157,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.quieted(this);
+            return cases.warningSilenced(this);
         }
     }
 
@@ -165,15 +165,15 @@ public sealed interface DayEvent {
      * A roll was finished, or a finished one was changed: so that the last thing done is known without opening it. When
      * it is finished, what it was loaded with stays behind for the next {@code load} in its place.
      */
-    record RollClosed(RollId roll, Place place, Optional<Film> film) implements DayEvent {
+    record RollClosed(RollId roll, CameraPlace place, Optional<Film> film) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.touched(this);
+            return day.rollClosed(this);
         }
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.touched(this);
+            return cases.rollClosed(this);
         }
     }
 
@@ -214,7 +214,7 @@ public sealed interface DayEvent {
     }
 
     /** A bulb exposure began on a camera. Time cannot be taken back, so it is no step. */
-    record TimerStarted(String camera, Timer timer) implements DayEvent {
+    record TimerStarted(String camera, BulbTimer timer) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.timed(camera, Optional.of(timer));
@@ -250,7 +250,7 @@ public sealed interface DayEvent {
     }
 
     /** The guide to the first frame was sent away, and does not come again. */
-    record GuideLeft() implements DayEvent {
+    record GuideDismissed() implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day;
@@ -263,7 +263,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.guideLeft(this);
+            return cases.guideDismissed(this);
         }
     }
 
@@ -289,20 +289,20 @@ public sealed interface DayEvent {
     }
 
     /** A shoot was opened; one that was open is closed. */
-    record Opened(ShootInfo occasion) implements DayEvent {
+    record ShootOpened(ShootInfo info) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.with(day.job().with(occasion));
+            return day.with(day.job().with(info));
         }
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.opened(this);
+            return cases.shootOpened(this);
         }
     }
 
     /** A key moment came into the plan, or one of the same number was changed. */
-    record Planned(Moment moment) implements DayEvent {
+    record MomentPlanned(KeyMoment moment) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.with(day.job().with(day.job().plan().with(moment)));
@@ -310,12 +310,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.planned(this);
+            return cases.momentPlanned(this);
         }
     }
 
     /** A key moment was dropped from the plan. */
-    record Unplanned(int moment) implements DayEvent {
+    record MomentDropped(int moment) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.with(day.job().with(day.job().plan().without(moment)));
@@ -323,12 +323,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.unplanned(this);
+            return cases.momentDropped(this);
         }
     }
 
     /** Rolls came into the bag or, where negative, out of it; into a camera where a roll is named. */
-    record Bagged(Lot lot, int rolls, Optional<RollId> into) implements DayEvent {
+    record BagChanged(FilmLot lot, int rolls, Optional<RollId> into) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             Bag bag = day.job().bag();
@@ -337,7 +337,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.bagged(this);
+            return cases.bagChanged(this);
         }
     }
 
@@ -355,10 +355,10 @@ public sealed interface DayEvent {
     }
 
     /** A paper form is being read back from here on. It changes no roll, so it is no step. */
-    record PaperBegun(RollId roll) implements DayEvent {
+    record PaperStarted(RollId roll) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.reading(Optional.of(new Paper(roll, List.of())));
+            return day.reading(Optional.of(new PaperInput(roll, List.of())));
         }
 
         @Override
@@ -368,12 +368,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.paperBegun(this);
+            return cases.paperStarted(this);
         }
     }
 
     /** A line of the form did not fit: it is kept as it was typed. */
-    record PaperAside(String line) implements DayEvent {
+    record PaperLineRejected(String line) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.reading(day.paper().map(it -> it.and(line)));
@@ -386,12 +386,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.paperAside(this);
+            return cases.paperLineRejected(this);
         }
     }
 
     /** The form was read. */
-    record PaperDone() implements DayEvent {
+    record PaperFinished() implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day.reading(Optional.empty());
@@ -404,12 +404,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.paperDone(this);
+            return cases.paperFinished(this);
         }
     }
 
     /** A step was undone: what it did here counts no longer. */
-    record TakenBack(long step) implements DayEvent {
+    record Undone(long step) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day;
@@ -417,12 +417,12 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.takenBack(this);
+            return cases.undone(this);
         }
     }
 
     /** A step that was undone was done again. */
-    record PutBack(long step) implements DayEvent {
+    record Redone(long step) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
             return day;
@@ -430,7 +430,7 @@ public sealed interface DayEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.putBack(this);
+            return cases.redone(this);
         }
     }
 

@@ -17,7 +17,7 @@ public final class MustHaves {
     private MustHaves() {}
 
     /** A moment and the rolls that have frames from it. */
-    public record Held(Moment moment, Set<RollId> rolls) {}
+    public record Held(KeyMoment moment, Set<RollId> rolls) {}
 
     /**
      * What is held of each must-have moment that has begun. A frame is from a moment if it was made after it began,
@@ -28,12 +28,12 @@ public final class MustHaves {
     public static List<Held> of(Plan plan, List<Roll> rolls, LocalDateTime now) {
         List<Held> all = new ArrayList<>();
         for (int at = 0; at < plan.moments().size(); at++) {
-            Moment moment = plan.moments().get(at);
+            KeyMoment moment = plan.moments().get(at);
             if (!moment.must() || moment.at().isAfter(now)) {
                 continue;
             }
             LocalDateTime end = moment.at().plusHours(1);
-            for (Moment later : plan.moments().subList(at + 1, plan.moments().size())) {
+            for (KeyMoment later : plan.moments().subList(at + 1, plan.moments().size())) {
                 end = later.at().isAfter(moment.at()) && later.at().isBefore(end) ? later.at() : end;
             }
             Set<RollId> held = new LinkedHashSet<>();

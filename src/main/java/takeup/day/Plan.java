@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param moments each with a number of its own
  * @param last the highest number that was given
  */
-public record Plan(List<Moment> moments, int last) {
+public record Plan(List<KeyMoment> moments, int last) {
     /** Nothing planned. */
     public static final Plan NONE = new Plan(List.of(), 0);
 
@@ -25,15 +25,15 @@ public record Plan(List<Moment> moments, int last) {
         moments = moments.size() < 2 ? List.copyOf(moments) : inOrder(moments);
     }
 
-    private static List<Moment> inOrder(List<Moment> moments) {
-        List<Moment> all = new ArrayList<>(moments);
-        all.sort(Comparator.comparing((Moment it) -> it.at()).thenComparing(Moment::number));
+    private static List<KeyMoment> inOrder(List<KeyMoment> moments) {
+        List<KeyMoment> all = new ArrayList<>(moments);
+        all.sort(Comparator.comparing((KeyMoment it) -> it.at()).thenComparing(KeyMoment::number));
         return List.copyOf(all);
     }
 
     /** With a moment; it takes the place of one with the same number. */
-    public Plan with(Moment moment) {
-        List<Moment> all = new ArrayList<>(moments);
+    public Plan with(KeyMoment moment) {
+        List<KeyMoment> all = new ArrayList<>(moments);
         all.removeIf(it -> it.number() == moment.number());
         all.add(moment);
         return new Plan(all, Math.max(last, moment.number()));
@@ -45,7 +45,7 @@ public record Plan(List<Moment> moments, int last) {
     }
 
     /** The moment of that number. */
-    public Optional<Moment> moment(int number) {
+    public Optional<KeyMoment> moment(int number) {
         return moments.stream().filter(it -> it.number() == number).findFirst();
     }
 
@@ -53,23 +53,23 @@ public record Plan(List<Moment> moments, int last) {
      * The moment to be ready for: the one that has just begun, until it is 15 minutes old or the next one begins; else
      * the first to come. Only those of the day, or before noon of the next, are looked at.
      */
-    public Optional<Moment> next(LocalDateTime now) {
-        Optional<Moment> on = Optional.empty();
-        for (Moment moment : moments) {
+    public Optional<KeyMoment> next(LocalDateTime now) {
+        Optional<KeyMoment> on = Optional.empty();
+        for (KeyMoment moment : moments) {
             if (moment.at().isAfter(now)) {
                 boolean isToday =
                         moment.at().isBefore(now.toLocalDate().plusDays(1).atTime(12, 0));
                 return on.isPresent() ? on : Optional.of(moment).filter(it -> isToday);
             }
-            on = moment.at().plus(Moment.LASTS).isAfter(now) ? Optional.of(moment) : on;
+            on = moment.at().plus(KeyMoment.LASTS).isAfter(now) ? Optional.of(moment) : on;
         }
         return on;
     }
 
     /** The moments that are still to come, or on, up to noon of the day after a date. */
-    public List<Moment> ahead(LocalDateTime now, LocalDate date) {
+    public List<KeyMoment> ahead(LocalDateTime now, LocalDate date) {
         return moments.stream()
-                .filter(it -> it.at().plus(Moment.LASTS).isAfter(now)
+                .filter(it -> it.at().plus(KeyMoment.LASTS).isAfter(now)
                         && it.at().isBefore(date.plusDays(1).atTime(12, 0)))
                 .toList();
     }

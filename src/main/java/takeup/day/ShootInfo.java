@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param position where it is; the sun's times follow from it
  * @param client words about whom it is for; they stay on this machine unless they are asked for
  */
-public record ShootInfo(String name, LocalDate date, Optional<Position> position, Optional<String> client) {
+public record ShootInfo(String name, LocalDate date, Optional<Coordinates> position, Optional<String> client) {
     public ShootInfo {
         if (name.isBlank()) {
             throw new IllegalArgumentException("a shoot has a name");

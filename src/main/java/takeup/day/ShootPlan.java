@@ -30,7 +30,7 @@ public record ShootPlan(Optional<ShootInfo> occasion, Plan plan, Bag bag) {
     }
 
     /** Where the shoot is. */
-    public Optional<Position> position() {
+    public Optional<Coordinates> position() {
         return occasion.flatMap(ShootInfo::position);
     }
 

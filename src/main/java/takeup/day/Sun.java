@@ -54,7 +54,7 @@ public final class Sun {
     public record At(Event event, OffsetDateTime time) {}
 
     /** The events of a local day, in order of time. Near the poles there may be fewer, or none. */
-    public static List<At> of(Position position, LocalDate date, ZoneOffset offset) {
+    public static List<At> of(Coordinates position, LocalDate date, ZoneOffset offset) {
         List<At> all = new ArrayList<>();
         for (Event event : Event.values()) {
             exact(position, date, offset, event)
@@ -65,7 +65,7 @@ public final class Sun {
     }
 
     /** The time of sunset on a local day, to the second; empty where the sun does not set then. */
-    public static Optional<OffsetDateTime> set(Position position, LocalDate date, ZoneOffset offset) {
+    public static Optional<OffsetDateTime> set(Coordinates position, LocalDate date, ZoneOffset offset) {
         return exact(position, date, offset, Event.SUNSET);
     }
 
@@ -73,7 +73,7 @@ public final class Sun {
      * For how many minutes a reading taken then is called fresh: 30, but 10 within an hour of sunset on either side,
      * and what is left until that hour begins where that is between the two.
      */
-    public static int freshMinutes(Position position, OffsetDateTime taken) {
+    public static int freshMinutes(Coordinates position, OffsetDateTime taken) {
         Optional<OffsetDateTime> set = set(position, taken.toLocalDate(), taken.getOffset());
         if (set.isEmpty()) {
             return Light.FRESH;
@@ -83,13 +83,14 @@ public final class Sun {
         return taken.plusMinutes(fresh).isAfter(set.get().plusHours(1)) ? Light.FRESH : (int) fresh;
     }
 
-    private static Optional<OffsetDateTime> exact(Position position, LocalDate date, ZoneOffset offset, Event event) {
+    private static Optional<OffsetDateTime> exact(
+            Coordinates position, LocalDate date, ZoneOffset offset, Event event) {
         return crossing(position, date, offset, event.degrees, event.rising);
     }
 
     /** When the sun's centre crosses an altitude on a local day. */
     static Optional<OffsetDateTime> crossing(
-            Position position, LocalDate date, ZoneOffset offset, double degrees, boolean rising) {
+            Coordinates position, LocalDate date, ZoneOffset offset, double degrees, boolean rising) {
         SunTimes times = SunTimes.compute()
                 .on(date.atStartOfDay().atZone(offset))
                 .oneDay()

@@ -120,7 +120,7 @@ public final class ClockShiftNotes {
         if (!(entry instanceof JournalEntry.OnRoll onRoll)) {
             return Optional.empty();
         }
-        return onRoll.event() instanceof RollEvent.Added added && added.how() == RollEvent.How.LOGGED
+        return onRoll.event() instanceof RollEvent.Added added && added.origin() == RollEvent.Origin.LOGGED
                 ? Optional.of(added.frame().exposure())
                 : onRoll.event() instanceof RollEvent.ExposedAgain again
                         ? Optional.of(again.exposure())

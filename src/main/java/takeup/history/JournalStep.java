@@ -28,11 +28,10 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
     public boolean isUndoable() {
         for (JournalEntry entry : entries) {
             if (entry instanceof JournalEntry.OnRoll onRoll
-                            && (onRoll.event() instanceof RollEvent.TakenBack
-                                    || onRoll.event() instanceof RollEvent.PutBack)
+                            && (onRoll.event() instanceof RollEvent.Undone
+                                    || onRoll.event() instanceof RollEvent.Redone)
                     || entry instanceof JournalEntry.OnDay onDay
-                            && (onDay.event() instanceof DayEvent.TakenBack
-                                    || onDay.event() instanceof DayEvent.PutBack)) {
+                            && (onDay.event() instanceof DayEvent.Undone || onDay.event() instanceof DayEvent.Redone)) {
                 return false;
             }
         }

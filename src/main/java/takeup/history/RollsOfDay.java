@@ -113,7 +113,7 @@ public final class RollsOfDay {
         for (JournalStep step : s.history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.Bagged bagged
+                        && onDay.event() instanceof DayEvent.BagChanged bagged
                         && !step.at().toLocalDate().isBefore(date(now))) {
                     bagged.into().filter(it -> !s.rolls().containsKey(it)).ifPresent(all::add);
                 }

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
 import takeup.day.Day;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Place;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
@@ -195,14 +195,14 @@ public record ShootState(
     /** What a roll's event leaves in hand: the setting of a logged frame, the film of a loading. */
     private static Day after(Day day, RollEvent event, Roll roll) {
         if (event instanceof RollEvent.Loaded loaded) {
-            return day.loaded(new Place(loaded.camera().key(), loaded.back()), loaded.film());
+            return day.loaded(new CameraPlace(loaded.camera().key(), loaded.back()), loaded.film());
         }
         if (event instanceof RollEvent.Reloaded again) {
-            return day.loaded(new Place(again.camera().key(), again.back()), roll.film());
+            return day.loaded(new CameraPlace(again.camera().key(), again.back()), roll.film());
         }
         Setting set = null;
         if (event instanceof RollEvent.Added added
-                && added.how() == RollEvent.How.LOGGED
+                && added.origin() == RollEvent.Origin.LOGGED
                 && added.frame().kind() == Frame.Kind.EXPOSED) {
             set = added.frame().exposure().setting();
         } else if (event instanceof RollEvent.ExposedAgain again) {
@@ -210,11 +210,11 @@ public record ShootState(
         }
         if (set == null) {
             return event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN
-                    ? day.loaded(Place.of(roll), roll.film())
+                    ? day.loaded(CameraPlace.of(roll), roll.film())
                     : day;
         }
         String camera = roll.camera().key();
-        InHand before = day.inHand(camera);
+        CameraSetup before = day.inHand(camera);
         SettingPatch change = SettingPatch.NOTHING;
         if (set.aperture().isPresent()) {
             change = change.and(SettingPatch.aperture(set.aperture().get()));
@@ -237,14 +237,15 @@ public record ShootState(
     }
 
     /** The place in hand. */
-    public Optional<Place> placeInHand() {
+    public Optional<CameraPlace> placeInHand() {
         return day.active();
     }
 
     /** The roll in a place. */
-    public Optional<Roll> rollIn(Place place) {
+    public Optional<Roll> rollIn(CameraPlace place) {
         return rolls.values().stream()
-                .filter(it -> it.state() == Roll.State.OPEN && Place.of(it).equals(place))
+                .filter(it ->
+                        it.state() == Roll.State.OPEN && CameraPlace.of(it).equals(place))
                 .findFirst();
     }
 
@@ -268,8 +269,8 @@ public record ShootState(
     }
 
     /** What belongs to a camera; its first lens is on until another one is. */
-    public InHand inHand(Camera camera) {
-        InHand found = day.inHand(camera.key());
+    public CameraSetup inHand(Camera camera) {
+        CameraSetup found = day.inHand(camera.key());
         if (found.setting().lens().isEmpty() && !camera.lenses().isEmpty()) {
             return found.with(SettingPatch.lens(camera.lenses().get(0)));
         }
@@ -280,8 +281,8 @@ public record ShootState(
     }
 
     /** What belongs to the camera in hand. */
-    public InHand inHand() {
-        return cameraInHand().map(this::inHand).orElse(InHand.NOTHING);
+    public CameraSetup inHand() {
+        return cameraInHand().map(this::inHand).orElse(CameraSetup.NOTHING);
     }
 
     /** The meter in hand. */
@@ -295,10 +296,12 @@ public record ShootState(
     }
 
     /** Places that were active today or hold a roll, each once, in the order of the day and then of the rolls. */
-    public List<Place> placesInUse() {
-        Map<Place, Boolean> all = new LinkedHashMap<>();
+    public List<CameraPlace> placesInUse() {
+        Map<CameraPlace, Boolean> all = new LinkedHashMap<>();
         day.used().forEach(it -> all.put(it, true));
-        rolls.values().stream().filter(it -> it.state() == Roll.State.OPEN).forEach(it -> all.put(Place.of(it), true));
+        rolls.values().stream()
+                .filter(it -> it.state() == Roll.State.OPEN)
+                .forEach(it -> all.put(CameraPlace.of(it), true));
         return List.copyOf(all.keySet());
     }
 

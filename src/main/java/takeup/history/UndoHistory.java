@@ -41,18 +41,18 @@ public final class UndoHistory {
 
     /** The step that an entry takes back; 0 for any other entry. */
     static long takenBack(JournalEntry entry) {
-        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.TakenBack back
+        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Undone back
                 ? back.step()
-                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.TakenBack dayBack
+                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.Undone dayBack
                         ? dayBack.step()
                         : 0;
     }
 
     /** The step that an entry puts back; 0 for any other entry. */
     static long putBack(JournalEntry entry) {
-        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.PutBack again
+        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Redone again
                 ? again.step()
-                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.PutBack dayAgain
+                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.Redone dayAgain
                         ? dayAgain.step()
                         : 0;
     }

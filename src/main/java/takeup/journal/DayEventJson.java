@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import takeup.day.BulbTimer;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
 import takeup.day.Day;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Place;
 import takeup.day.ShootPlan;
-import takeup.day.Timer;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Hold;
@@ -33,24 +33,24 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj took(DayEvent.CameraSelected took) {
+    public Json.Obj cameraSelected(DayEvent.CameraSelected took) {
         return event("camera").and("place", of(took.place()));
     }
 
     @Override
-    public Json.Obj changed(DayEvent.Changed changed) {
+    public Json.Obj cameraSetupChanged(DayEvent.CameraSetupChanged changed) {
         return event("inHand").and("camera", changed.camera()).and("inHand", of(changed.inHand()));
     }
 
     @Override
-    public Json.Obj metered(DayEvent.MeterSelected metered) {
+    public Json.Obj meterSelected(DayEvent.MeterSelected metered) {
         Json.Obj json = event("meter").and("meter", metered.meter());
         metered.preset().ifPresent(it -> json.and("preset", ExposureJson.of(it)));
         return json;
     }
 
     @Override
-    public Json.Obj lit(DayEvent.LightMetered lit) {
+    public Json.Obj lightMetered(DayEvent.LightMetered lit) {
         return event("light")
                 .and("light", ExposureJson.of(lit.light()))
                 .and("meter", lit.meter())
@@ -58,17 +58,17 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj flashLit(DayEvent.FlashMetered lit) {
+    public Json.Obj flashMetered(DayEvent.FlashMetered lit) {
         return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
     }
 
     @Override
-    public Json.Obj quieted(DayEvent.Quieted quieted) {
+    public Json.Obj warningSilenced(DayEvent.WarningSilenced quieted) {
         return event("quiet").and("code", quieted.code());
     }
 
     @Override
-    public Json.Obj touched(DayEvent.RollClosed touched) {
+    public Json.Obj rollClosed(DayEvent.RollClosed touched) {
         Json.Obj json = event("roll").and("roll", touched.roll()).and("place", of(touched.place()));
         touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
         return json;
@@ -95,7 +95,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj guideLeft(DayEvent.GuideLeft left) {
+    public Json.Obj guideDismissed(DayEvent.GuideDismissed left) {
         return event("guideLeft");
     }
 
@@ -105,22 +105,22 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj opened(DayEvent.Opened opened) {
-        return event("shoot").and("shoot", ShootPlanJson.of(opened.occasion()));
+    public Json.Obj shootOpened(DayEvent.ShootOpened opened) {
+        return event("shoot").and("shoot", ShootPlanJson.of(opened.info()));
     }
 
     @Override
-    public Json.Obj planned(DayEvent.Planned planned) {
+    public Json.Obj momentPlanned(DayEvent.MomentPlanned planned) {
         return event("planned").and("moment", ShootPlanJson.of(planned.moment()));
     }
 
     @Override
-    public Json.Obj unplanned(DayEvent.Unplanned unplanned) {
+    public Json.Obj momentDropped(DayEvent.MomentDropped unplanned) {
         return event("unplanned").and("moment", unplanned.moment());
     }
 
     @Override
-    public Json.Obj bagged(DayEvent.Bagged bagged) {
+    public Json.Obj bagChanged(DayEvent.BagChanged bagged) {
         Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", ShootPlanJson.of(bagged.lot()));
         bagged.into().ifPresent(it -> json.and("into", it));
         return json;
@@ -132,27 +132,27 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj paperBegun(DayEvent.PaperBegun begun) {
+    public Json.Obj paperStarted(DayEvent.PaperStarted begun) {
         return event("paper").and("roll", begun.roll());
     }
 
     @Override
-    public Json.Obj paperAside(DayEvent.PaperAside aside) {
+    public Json.Obj paperLineRejected(DayEvent.PaperLineRejected aside) {
         return event("paperAside").and("line", aside.line());
     }
 
     @Override
-    public Json.Obj paperDone(DayEvent.PaperDone done) {
+    public Json.Obj paperFinished(DayEvent.PaperFinished done) {
         return event("paperDone");
     }
 
     @Override
-    public Json.Obj takenBack(DayEvent.TakenBack back) {
+    public Json.Obj undone(DayEvent.Undone back) {
         return event("undo").and("of", back.step());
     }
 
     @Override
-    public Json.Obj putBack(DayEvent.PutBack again) {
+    public Json.Obj redone(DayEvent.Redone again) {
         return event("redo").and("of", again.step());
     }
 
@@ -165,15 +165,15 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         }
     }
 
-    private static Json.Obj of(Place place) {
+    private static Json.Obj of(CameraPlace place) {
         return Json.object().and("camera", place.camera()).and("back", place.back());
     }
 
-    private static Place place(Fields fields) {
-        return new Place(fields.text("camera"), fields.maybeText("back"));
+    private static CameraPlace place(Fields fields) {
+        return new CameraPlace(fields.text("camera"), fields.maybeText("back"));
     }
 
-    private static Json.Obj of(InHand inHand) {
+    private static Json.Obj of(CameraSetup inHand) {
         Json.Obj json = Json.object().and("setting", ExposureJson.of(inHand.setting()));
         inHand.hold()
                 .ifPresent(it -> json.and(
@@ -185,8 +185,8 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return json;
     }
 
-    private static InHand inHand(Fields fields) {
-        return new InHand(
+    private static CameraSetup inHand(Fields fields) {
+        return new CameraSetup(
                 ExposureJson.setting(fields.inner("setting")),
                 fields.inside("hold")
                         .map(it -> new Hold(
@@ -194,14 +194,14 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                                 it.inside("time").map(ExposureJson::time))));
     }
 
-    private static Json.Obj of(Timer timer) {
+    private static Json.Obj of(BulbTimer timer) {
         Json.Obj json = Json.object().and("since", timer.since());
         timer.targetSeconds().ifPresent(it -> json.and("target", it));
         return json;
     }
 
-    private static Timer timer(Fields fields) {
-        return new Timer(fields.time("since"), fields.maybeNumber("target", ExposureJson.LEAST, ExposureJson.MOST));
+    private static BulbTimer timer(Fields fields) {
+        return new BulbTimer(fields.time("since"), fields.maybeNumber("target", ExposureJson.LEAST, ExposureJson.MOST));
     }
 
     private static Json.Obj of(Day day) {
@@ -241,15 +241,15 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     private static Day day(Fields fields) {
-        Map<String, InHand> inHand = new LinkedHashMap<>();
+        Map<String, CameraSetup> inHand = new LinkedHashMap<>();
         Fields hands = fields.inner("inHand");
         hands.object().fields().keySet().forEach(it -> inHand.put(it, inHand(hands.inner(it))));
         Map<String, String> backs = new LinkedHashMap<>();
         Fields last = fields.inner("backs");
         last.object().fields().keySet().forEach(it -> backs.put(it, last.text(it)));
-        Set<Place> used = new LinkedHashSet<>();
+        Set<CameraPlace> used = new LinkedHashSet<>();
         fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
-        Map<Place, Film> films = new LinkedHashMap<>();
+        Map<CameraPlace, Film> films = new LinkedHashMap<>();
         fields.list("films")
                 .forEach(it -> films.put(
                         place(Fields.of(it).inner("place")),
@@ -261,7 +261,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                         flashed.add(text.value());
                     }
                 }));
-        Map<String, Timer> timers = new LinkedHashMap<>();
+        Map<String, BulbTimer> timers = new LinkedHashMap<>();
         fields.inside("timers")
                 .ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
         return new Day(
@@ -286,7 +286,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         String kind = fields.text("event");
         return switch (kind) {
             case "camera" -> new DayEvent.CameraSelected(place(fields.inner("place")));
-            case "inHand" -> new DayEvent.Changed(fields.text("camera"), inHand(fields.inner("inHand")));
+            case "inHand" -> new DayEvent.CameraSetupChanged(fields.text("camera"), inHand(fields.inner("inHand")));
             case "meter" ->
                 new DayEvent.MeterSelected(
                         fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
@@ -304,29 +304,29 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
             case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
-            case "guideLeft" -> new DayEvent.GuideLeft();
+            case "guideLeft" -> new DayEvent.GuideDismissed();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
-            case "shoot" -> new DayEvent.Opened(ShootPlanJson.occasion(fields.inner("shoot")));
-            case "planned" -> new DayEvent.Planned(ShootPlanJson.moment(fields.inner("moment")));
-            case "unplanned" -> new DayEvent.Unplanned(fields.count("moment"));
+            case "shoot" -> new DayEvent.ShootOpened(ShootPlanJson.occasion(fields.inner("shoot")));
+            case "planned" -> new DayEvent.MomentPlanned(ShootPlanJson.moment(fields.inner("moment")));
+            case "unplanned" -> new DayEvent.MomentDropped(fields.count("moment"));
             case "bagged" ->
-                new DayEvent.Bagged(
+                new DayEvent.BagChanged(
                         ShootPlanJson.lot(fields.inner("lot")),
                         fields.count("rolls"),
                         fields.maybeText("into").map(RollEventJson::id));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
-            case "paper" -> new DayEvent.PaperBegun(RollEventJson.id(fields.text("roll")));
-            case "paperAside" -> new DayEvent.PaperAside(fields.text("line"));
-            case "paperDone" -> new DayEvent.PaperDone();
-            case "undo" -> new DayEvent.TakenBack(fields.whole("of"));
-            case "redo" -> new DayEvent.PutBack(fields.whole("of"));
+            case "paper" -> new DayEvent.PaperStarted(RollEventJson.id(fields.text("roll")));
+            case "paperAside" -> new DayEvent.PaperLineRejected(fields.text("line"));
+            case "paperDone" -> new DayEvent.PaperFinished();
+            case "undo" -> new DayEvent.Undone(fields.whole("of"));
+            case "redo" -> new DayEvent.Redone(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());
         };
     }
 
     private static DayEvent quiet(Fields fields, Supplier<String> text) {
         Optional<Warning.Code> code = Warning.Code.named(fields.text("code"));
-        return code.isPresent() ? new DayEvent.Quieted(code.get()) : new DayEvent.Unknown("quiet", text.get());
+        return code.isPresent() ? new DayEvent.WarningSilenced(code.get()) : new DayEvent.Unknown("quiet", text.get());
     }
 
     private static List<Warning.Code> codes(List<Json> items) {

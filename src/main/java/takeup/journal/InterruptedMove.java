@@ -32,7 +32,7 @@ public record InterruptedMove(RollId from, RollId to, int first, int last, RollI
             List<RollRecord> moved = new ArrayList<>();
             for (RollRecord record : to.getValue()) {
                 if (record.event() instanceof RollEvent.Added added
-                        && added.how() == RollEvent.How.MOVED
+                        && added.origin() == RollEvent.Origin.MOVED
                         && added.frame().exposure().at().isPresent()) {
                     if (!moved.isEmpty() && moved.get(0).step() != record.step()) {
                         find(rolls, to.getKey(), moved).ifPresent(all::add);
@@ -85,8 +85,8 @@ public record InterruptedMove(RollId from, RollId to, int first, int last, RollI
     private static Optional<RollRecord> turned(List<RollRecord> records, long step) {
         Optional<RollRecord> last = Optional.empty();
         for (RollRecord record : records) {
-            if (record.event() instanceof RollEvent.TakenBack back && back.step() == step
-                    || record.event() instanceof RollEvent.PutBack again && again.step() == step) {
+            if (record.event() instanceof RollEvent.Undone back && back.step() == step
+                    || record.event() instanceof RollEvent.Redone again && again.step() == step) {
                 last = Optional.of(record);
             }
         }

@@ -40,8 +40,8 @@ final class MissingFrames {
         return event instanceof RollEvent.Added
                 || event instanceof RollEvent.Dropped
                 || event instanceof RollEvent.CounterShown
-                || event instanceof RollEvent.TakenBack
-                || event instanceof RollEvent.PutBack
+                || event instanceof RollEvent.Undone
+                || event instanceof RollEvent.Redone
                 || event instanceof RollEvent.Unknown;
     }
 }

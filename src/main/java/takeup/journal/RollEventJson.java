@@ -44,7 +44,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         Json.Obj json = event("frame")
                 .and(
                         "how",
-                        switch (added.how()) {
+                        switch (added.origin()) {
                             case LOGGED -> "logged";
                             case INSERTED -> "inserted";
                             case MOVED -> "moved";
@@ -54,7 +54,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj doubled(RollEvent.Doubled doubled) {
+    public Json.Obj doubleAnnounced(RollEvent.DoubleAnnounced doubled) {
         return event("double");
     }
 
@@ -104,14 +104,14 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj conditioned(RollEvent.Conditioned conditioned) {
+    public Json.Obj conditionNoted(RollEvent.ConditionNoted conditioned) {
         return event("condition")
                 .and("kind", conditioned.condition().kind())
                 .and("words", conditioned.condition().words());
     }
 
     @Override
-    public Json.Obj assigned(RollEvent.Assigned assigned) {
+    public Json.Obj shootAssigned(RollEvent.ShootAssigned assigned) {
         Json.Obj json = event("assigned")
                 .and("shoot", assigned.assignment().name())
                 .and("date", assigned.assignment().date().toString());
@@ -120,7 +120,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj checked(RollEvent.Checked checked) {
+    public Json.Obj loadChecked(RollEvent.LoadChecked checked) {
         return event("checked").and("what", checked.what()).and("answer", checked.answer());
     }
 
@@ -143,12 +143,12 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj takenBack(RollEvent.TakenBack back) {
+    public Json.Obj undone(RollEvent.Undone back) {
         return event("undo").and("of", back.step());
     }
 
     @Override
-    public Json.Obj putBack(RollEvent.PutBack again) {
+    public Json.Obj redone(RollEvent.Redone again) {
         return event("redo").and("of", again.step());
     }
 
@@ -224,7 +224,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                         ExposureJson.frame(fields.inner("frame")),
                         how(fields.text("how")),
                         fields.maybeCount("before"));
-            case "double" -> new RollEvent.Doubled();
+            case "double" -> new RollEvent.DoubleAnnounced();
             case "exposedAgain" ->
                 new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
             case "corrected" ->
@@ -249,11 +249,11 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                         fields.maybeCount("frames")));
             case "note" -> new RollEvent.Noted(fields.text("words"));
             case "condition" ->
-                new RollEvent.Conditioned(new Condition(
+                new RollEvent.ConditionNoted(new Condition(
                         Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER),
                         fields.maybeText("words")));
             case "assigned" ->
-                new RollEvent.Assigned(new Assignment(
+                new RollEvent.ShootAssigned(new Assignment(
                         fields.text("shoot"),
                         FastIsoParser.date(fields.text("date"))
                                 .orElseThrow(() -> new Fields.Unreadable("date is no date")),
@@ -263,8 +263,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "reloaded" ->
                 new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
             case "unloaded" -> new RollEvent.Unloaded();
-            case "undo" -> new RollEvent.TakenBack(fields.whole("of"));
-            case "redo" -> new RollEvent.PutBack(fields.whole("of"));
+            case "undo" -> new RollEvent.Undone(fields.whole("of"));
+            case "redo" -> new RollEvent.Redone(fields.whole("of"));
             default -> new RollEvent.Unknown(kind, text.get());
         };
     }
@@ -275,18 +275,18 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             for (LoadCheck.Answer answer : LoadCheck.Answer.values()) {
                 if (what.toString().equals(fields.text("what"))
                         && answer.toString().equals(fields.text("answer"))) {
-                    return new RollEvent.Checked(what, answer);
+                    return new RollEvent.LoadChecked(what, answer);
                 }
             }
         }
         return new RollEvent.Unknown("checked", text.get());
     }
 
-    private static RollEvent.How how(String word) {
+    private static RollEvent.Origin how(String word) {
         return switch (word) {
-            case "logged" -> RollEvent.How.LOGGED;
-            case "inserted" -> RollEvent.How.INSERTED;
-            case "moved" -> RollEvent.How.MOVED;
+            case "logged" -> RollEvent.Origin.LOGGED;
+            case "inserted" -> RollEvent.Origin.INSERTED;
+            case "moved" -> RollEvent.Origin.MOVED;
             default -> throw new Fields.Unreadable("how " + word + " is not known");
         };
     }

@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import takeup.day.Bag;
-import takeup.day.Lot;
-import takeup.day.Moment;
+import takeup.day.Coordinates;
+import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.day.Plan;
-import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.ShootPlan;
 import takeup.json.Json;
@@ -36,14 +36,15 @@ final class ShootPlanJson {
     }
 
     static ShootInfo occasion(Fields fields) {
-        Optional<Position> position = fields.maybeNumber("latitude", -90, 90).isPresent()
-                ? Optional.of(new Position(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
+        Optional<Coordinates> position = fields.maybeNumber("latitude", -90, 90).isPresent()
+                ? Optional.of(
+                        new Coordinates(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
                 : Optional.empty();
         return new ShootInfo(
                 fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
     }
 
-    static Json.Obj of(Moment moment) {
+    static Json.Obj of(KeyMoment moment) {
         Json.Obj json = Json.object()
                 .and("number", moment.number())
                 .and("at", moment.at().toString())
@@ -56,8 +57,8 @@ final class ShootPlanJson {
         return json;
     }
 
-    static Moment moment(Fields fields) {
-        return new Moment(
+    static KeyMoment moment(Fields fields) {
+        return new KeyMoment(
                 fields.count("number"),
                 when(fields.text("at"), LocalDateTime::parse),
                 fields.text("name"),
@@ -68,16 +69,16 @@ final class ShootPlanJson {
                 fields.maybeNumber("ev100", -30, 30));
     }
 
-    static Json.Obj of(Lot lot) {
+    static Json.Obj of(FilmLot lot) {
         Json.Obj json = Json.object().and("stock", lot.stock()).and("filmSize", lot.size());
         lot.expires().ifPresent(it -> json.and("expires", it.toString()));
         lot.price().ifPresent(it -> json.and("price", it.toString()));
         return json;
     }
 
-    static Lot lot(Fields fields) {
+    static FilmLot lot(Fields fields) {
         String size = fields.text("filmSize");
-        return new Lot(
+        return new FilmLot(
                 fields.text("stock"),
                 FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
                 fields.maybeText("expires").map(it -> when(it, YearMonth::parse)),
@@ -135,10 +136,10 @@ final class ShootPlanJson {
         }
         Bag bag = Bag.NONE;
         if (fields.maybeList("bag").isPresent()) {
-            Map<Lot, Integer> lots = new LinkedHashMap<>();
+            Map<FilmLot, Integer> lots = new LinkedHashMap<>();
             fields.list("bag")
                     .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
-            Map<RollId, Lot> loaded = new LinkedHashMap<>();
+            Map<RollId, FilmLot> loaded = new LinkedHashMap<>();
             Fields rolls = fields.inner("loaded");
             rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));
             bag = new Bag(lots, loaded, true);

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import takeup.day.Moment;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
+import takeup.day.KeyMoment;
 import takeup.text.ClockText;
 
 /** Reads a key moment: {@code 16:30 Prize-giving wants 12 must cam 645 back 2 light ev12 on 2026-09-12}. */
@@ -16,10 +16,10 @@ public final class MomentParser {
     private static final int MOST = 999;
 
     private final List<String> words;
-    private final Function<List<String>, Place> places;
+    private final Function<List<String>, CameraPlace> places;
     private int at;
 
-    private MomentParser(List<String> words, Function<List<String>, Place> places) {
+    private MomentParser(List<String> words, Function<List<String>, CameraPlace> places) {
         this.words = words;
         this.places = places;
     }
@@ -33,12 +33,16 @@ public final class MomentParser {
      * @param now today's date, for {@code on tomorrow}
      * @param places the place that a camera's key and maybe a back name
      */
-    public static Moment read(
-            List<String> words, int number, LocalDate today, LocalDate now, Function<List<String>, Place> places) {
+    public static KeyMoment read(
+            List<String> words,
+            int number,
+            LocalDate today,
+            LocalDate now,
+            Function<List<String>, CameraPlace> places) {
         return new MomentParser(words, places).read(number, today, now);
     }
 
-    private Moment read(int number, LocalDate today, LocalDate now) {
+    private KeyMoment read(int number, LocalDate today, LocalDate now) {
         LocalTime time = DateTimeParser.time(words.get(0))
                 .orElseThrow(() ->
                         new CommandRejected(words.get(0) + " is no time of day: plan 16:30 Prize-giving wants 12"));
@@ -46,7 +50,7 @@ public final class MomentParser {
         boolean named = false;
         int wants = 0;
         boolean must = false;
-        Optional<Place> place = Optional.empty();
+        Optional<CameraPlace> place = Optional.empty();
         boolean back = false;
         OptionalDouble light = OptionalDouble.empty();
         LocalDate date = today;
@@ -100,14 +104,14 @@ public final class MomentParser {
             throw new CommandRejected(
                     "what happens at " + ClockText.clock(time) + "? plan 16:30 Prize-giving wants 12");
         }
-        return new Moment(
+        return new KeyMoment(
                 number,
                 date.atTime(time),
                 String.join(" ", name),
                 wants,
                 must,
-                place.map(Place::camera),
-                back ? place.flatMap(Place::back) : Optional.empty(),
+                place.map(CameraPlace::camera),
+                back ? place.flatMap(CameraPlace::back) : Optional.empty(),
                 light);
     }
 

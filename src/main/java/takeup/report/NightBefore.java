@@ -12,10 +12,10 @@ import java.util.Set;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
 import takeup.command.PlanCommand;
-import takeup.day.Lot;
-import takeup.day.Moment;
-import takeup.day.Place;
-import takeup.day.Position;
+import takeup.day.CameraPlace;
+import takeup.day.Coordinates;
+import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
 import takeup.history.ShootState;
@@ -77,7 +77,7 @@ public final class NightBefore {
             return List.of(new Item("no bag is kept: bag add 10 cn400 120 expires 2027-03 price 6.20", false));
         }
         List<Item> items = new ArrayList<>();
-        for (Map.Entry<Lot, Integer> lot : s.day().job().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : s.day().job().bag().filled()) {
             boolean expired = lot.getKey().isExpired(now.toLocalDate());
             items.add(new Item(
                     lot.getValue() + " × " + lot.getKey() + (expired ? ": EXPIRED, test a roll first" : ""), expired));
@@ -87,7 +87,7 @@ public final class NightBefore {
 
     private static List<Item> cameras(ShootState s, OffsetDateTime now) {
         List<Item> items = new ArrayList<>();
-        for (Place place : s.placesInUse()) {
+        for (CameraPlace place : s.placesInUse()) {
             Optional<Roll> roll = s.rollIn(place);
             boolean isOld = roll.map(it -> it.loadedAt().toLocalDate().isBefore(now.toLocalDate()))
                     .orElse(false);
@@ -169,7 +169,7 @@ public final class NightBefore {
     /** The bag, the cameras and the sum as other programs read them. */
     public static Json.Obj bag(ShootState s, OffsetDateTime now) {
         List<Json> lots = new ArrayList<>();
-        for (Map.Entry<Lot, Integer> lot : s.day().job().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : s.day().job().bag().filled()) {
             lots.add(Json.object()
                     .and("stock", lot.getKey().stock())
                     .and("filmSize", lot.getKey().size())
@@ -179,7 +179,7 @@ public final class NightBefore {
                     .and("rolls", lot.getValue()));
         }
         List<Json> cameras = new ArrayList<>();
-        for (Place place : s.placesInUse()) {
+        for (CameraPlace place : s.placesInUse()) {
             Optional<Roll> roll = s.rollIn(place);
             cameras.add(Json.object()
                     .and("camera", place.camera())
@@ -210,7 +210,7 @@ public final class NightBefore {
     /** The plan as other programs read it: the moments, the next one with what is advised, the sun's times. */
     public static Json.Obj plan(ShootState s, OffsetDateTime now) {
         List<Json> moments = new ArrayList<>();
-        for (Moment moment : s.day().job().plan().moments()) {
+        for (KeyMoment moment : s.day().job().plan().moments()) {
             moments.add(PlanCommand.json(moment).and("minutes", moment.minutesFrom(now.toLocalDateTime())));
         }
         Optional<NextMoment> next = NextMoment.of(s, now);
@@ -232,8 +232,8 @@ public final class NightBefore {
                                 .map(it -> Json.object()
                                         .and("name", it.name())
                                         .and("date", it.date())
-                                        .and("latitude", it.position().map(Position::latitude))
-                                        .and("longitude", it.position().map(Position::longitude))))
+                                        .and("latitude", it.position().map(Coordinates::latitude))
+                                        .and("longitude", it.position().map(Coordinates::longitude))))
                 .and("moments", moments)
                 .and(
                         "next",

@@ -13,7 +13,7 @@ import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
 import takeup.command.PlanCommand;
 import takeup.day.DayEvent;
-import takeup.day.Moment;
+import takeup.day.KeyMoment;
 import takeup.day.MustHaves;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
@@ -56,9 +56,9 @@ public final class PlanTable {
     /** The rows. */
     public static List<Row> of(ShootState s, OffsetDateTime now) {
         LocalDateTime local = now.toLocalDateTime();
-        Optional<Integer> next = s.day().job().plan().next(local).map(Moment::number);
+        Optional<Integer> next = s.day().job().plan().next(local).map(KeyMoment::number);
         List<Timed> all = new ArrayList<>();
-        for (Moment moment : s.day().job().plan().moments()) {
+        for (KeyMoment moment : s.day().job().plan().moments()) {
             boolean isNext = next.equals(Optional.of(moment.number()));
             boolean isOver = !isNext && !moment.at().isAfter(local);
             String more = (moment.wants() > 0 ? "wants " + moment.wants() : "")
@@ -146,7 +146,7 @@ public final class PlanTable {
                 ? words(MustHaves.of(
                         s.day().job().plan(),
                         List.copyOf(s.rolls().values()),
-                        now.minus(Moment.LASTS).toLocalDateTime()))
+                        now.minus(KeyMoment.LASTS).toLocalDateTime()))
                 : List.of();
     }
 

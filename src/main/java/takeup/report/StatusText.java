@@ -14,10 +14,10 @@ import takeup.advice.FilmBudget;
 import takeup.advice.LoadChecks;
 import takeup.advice.NextMoment;
 import takeup.command.RatingCommand;
-import takeup.day.InHand;
-import takeup.day.Place;
+import takeup.day.BulbTimer;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
 import takeup.day.ShootPlan;
-import takeup.day.Timer;
 import takeup.exposure.Aperture;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
@@ -91,7 +91,7 @@ public final class StatusText {
                 .meter()
                 .ifPresent(it -> words.append(" Meter in hand: ").append(it).append('.'));
         List<String> others = new ArrayList<>();
-        for (Place place : s.placesInUse()) {
+        for (CameraPlace place : s.placesInUse()) {
             if (!s.placeInHand().equals(Optional.of(place))) {
                 others.add(place + ", "
                         + s.rollIn(place)
@@ -176,7 +176,7 @@ public final class StatusText {
     }
 
     /** What is in hand, in words: {@code f/4 1/125, 80mm f/2.8, filter yellow, bias +1/3}. */
-    public static String setting(InHand inHand) {
+    public static String setting(CameraSetup inHand) {
         Setting setting = inHand.setting();
         List<String> parts = new ArrayList<>();
         String pair = setting.aperture().map(Object::toString).orElse("")
@@ -192,7 +192,7 @@ public final class StatusText {
     }
 
     /** The words for all that is not neutral: FILTER yellow, BIAS +1/3, HOLD f/2.8. */
-    public static List<String> words(InHand inHand) {
+    public static List<String> words(CameraSetup inHand) {
         Setting setting = inHand.setting();
         List<String> words = new ArrayList<>();
         if (!setting.filters().isEmpty()) {
@@ -306,7 +306,7 @@ public final class StatusText {
 
     /** All that is in hand, as other programs read it. */
     public static Json.Obj json(ShootState s) {
-        InHand inHand = s.inHand();
+        CameraSetup inHand = s.inHand();
         Setting setting = inHand.setting();
         Optional<Roll> roll = s.rollInHand();
         return Json.object()
@@ -430,7 +430,7 @@ public final class StatusText {
     }
 
     /** The bulb timer of the camera in hand, if it runs. */
-    public static Optional<Timer> timer(ShootState s) {
+    public static Optional<BulbTimer> timer(ShootState s) {
         return s.placeInHand().map(it -> s.day().timers().get(it.camera()));
     }
 

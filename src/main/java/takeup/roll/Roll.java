@@ -81,9 +81,9 @@ public record Roll(
     public static Optional<Roll> of(List<RollRecord> records) {
         Set<Long> undone = new HashSet<>();
         for (RollRecord record : records) {
-            if (record.event() instanceof RollEvent.TakenBack back) {
+            if (record.event() instanceof RollEvent.Undone back) {
                 undone.add(back.step());
-            } else if (record.event() instanceof RollEvent.PutBack again) {
+            } else if (record.event() instanceof RollEvent.Redone again) {
                 undone.remove(again.step());
             }
         }

@@ -19,7 +19,7 @@ public sealed interface RollEvent {
 
         R added(Added event);
 
-        R doubled(Doubled event);
+        R doubleAnnounced(DoubleAnnounced event);
 
         R exposedAgain(ExposedAgain event);
 
@@ -33,11 +33,11 @@ public sealed interface RollEvent {
 
         R noted(Noted event);
 
-        R conditioned(Conditioned event);
+        R conditionNoted(ConditionNoted event);
 
-        R assigned(Assigned event);
+        R shootAssigned(ShootAssigned event);
 
-        R checked(Checked event);
+        R loadChecked(LoadChecked event);
 
         R rewound(Rewound event);
 
@@ -45,9 +45,9 @@ public sealed interface RollEvent {
 
         R unloaded(Unloaded event);
 
-        R takenBack(TakenBack event);
+        R undone(Undone event);
 
-        R putBack(PutBack event);
+        R redone(Redone event);
 
         R unknown(Unknown event);
     }
@@ -66,19 +66,21 @@ public sealed interface RollEvent {
     }
 
     /** How a frame came into the log. */
-    enum How {
+    enum Origin {
         LOGGED,
         INSERTED,
         MOVED
     }
 
     /** A frame went by, was forgotten before another one, or belongs here from another roll. */
-    record Added(Frame frame, How how, OptionalInt before) implements RollEvent {
+    record Added(Frame frame, Origin origin, OptionalInt before) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return before.isPresent()
                     ? roll.inserted(frame, before.getAsInt())
-                    : how == How.INSERTED && roll.isPassed(frame.number()) ? roll.filled(frame) : roll.added(frame);
+                    : origin == Origin.INSERTED && roll.isPassed(frame.number())
+                            ? roll.filled(frame)
+                            : roll.added(frame);
         }
 
         @Override
@@ -88,7 +90,7 @@ public sealed interface RollEvent {
     }
 
     /** The next exposure goes on the newest frame. */
-    record Doubled() implements RollEvent {
+    record DoubleAnnounced() implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.doubled();
@@ -96,7 +98,7 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.doubled(this);
+            return cases.doubleAnnounced(this);
         }
     }
 
@@ -179,7 +181,7 @@ public sealed interface RollEvent {
     }
 
     /** Something that the lab must know. */
-    record Conditioned(Condition condition) implements RollEvent {
+    record ConditionNoted(Condition condition) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.conditioned(condition);
@@ -187,12 +189,12 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.conditioned(this);
+            return cases.conditionNoted(this);
         }
     }
 
     /** The roll belongs to a shoot. */
-    record Assigned(Assignment assignment) implements RollEvent {
+    record ShootAssigned(Assignment assignment) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.assigned(assignment);
@@ -200,12 +202,12 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.assigned(this);
+            return cases.shootAssigned(this);
         }
     }
 
     /** A beat of the load routine was answered. */
-    record Checked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
+    record LoadChecked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.checked(what, answer, at);
@@ -213,7 +215,7 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.checked(this);
+            return cases.loadChecked(this);
         }
     }
 
@@ -260,7 +262,7 @@ public sealed interface RollEvent {
     }
 
     /** A step was undone: what it did here counts no longer. */
-    record TakenBack(long step) implements RollEvent {
+    record Undone(long step) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
@@ -268,12 +270,12 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.takenBack(this);
+            return cases.undone(this);
         }
     }
 
     /** A step that was undone was done again. */
-    record PutBack(long step) implements RollEvent {
+    record Redone(long step) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
@@ -281,7 +283,7 @@ public sealed interface RollEvent {
 
         @Override
         public <R> R match(Cases<R> cases) {
-            return cases.putBack(this);
+            return cases.redone(this);
         }
     }
 

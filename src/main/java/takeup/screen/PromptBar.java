@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.command.RatingCommand;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
@@ -144,7 +144,7 @@ final class PromptBar {
                                     .orElse("")
                             + shoot.shown()
                                     .placeInHand()
-                                    .flatMap(Place::back)
+                                    .flatMap(CameraPlace::back)
                                     .map(it -> " BACK " + it)
                                     .orElse("") + " ► "
                     : "";
@@ -520,7 +520,7 @@ final class PromptBar {
     static List<String> others(Session shoot, boolean whole) {
         ShootState s = shoot.shown();
         List<String> lines = new ArrayList<>();
-        for (Place place : s.placesInUse()) {
+        for (CameraPlace place : s.placesInUse()) {
             if (!s.placeInHand().equals(Optional.of(place))) {
                 lines.add(place + " · "
                         + s.rollIn(place)
@@ -567,7 +567,10 @@ final class PromptBar {
 
     private static String words(String name, Camera camera, ShootState s) {
         return name
-                + s.placeInHand().flatMap(Place::back).map(it -> ", back " + it).orElse("")
+                + s.placeInHand()
+                        .flatMap(CameraPlace::back)
+                        .map(it -> ", back " + it)
+                        .orElse("")
                 + s.inHand(camera).setting().lens().map(it -> " · " + it.name()).orElse("");
     }
 

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import takeup.advice.NextMoment;
 import takeup.command.RatingCommand;
-import takeup.day.Timer;
+import takeup.day.BulbTimer;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
@@ -149,7 +149,7 @@ final class ShootView {
         int column = BigText.width(number, 1) + 2;
         grid.put(column, 1, "next frame", TextRole.LABEL);
         grid.put(column, 2, StatusText.leftWords(roll), TextRole.READOUT);
-        Optional<Timer> timer = StatusText.timer(s);
+        Optional<BulbTimer> timer = StatusText.timer(s);
         boolean setsItself = s.cameraInHand().map(Camera::isAutomatic).orElse(false);
         String pair = timer.filter(it -> it.targetSeconds().isEmpty())
                 .map(it -> StatusText.seconds(it.elapsed(shoot.now())))
@@ -434,7 +434,7 @@ final class ShootView {
         }
     }
 
-    private String timerWords(Timer timer) {
+    private String timerWords(BulbTimer timer) {
         if (timer.targetSeconds().isEmpty()) {
             return "timer runs; time stops it";
         }
@@ -444,7 +444,7 @@ final class ShootView {
     }
 
     private Optional<String> pair() {
-        Optional<Timer> timer = StatusText.timer(s);
+        Optional<BulbTimer> timer = StatusText.timer(s);
         if (timer.isPresent()) {
             return Optional.of(StatusText.seconds(timer.get().elapsed(shoot.now()))
                     + timer.get().targetSeconds().stream()

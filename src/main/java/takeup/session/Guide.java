@@ -63,7 +63,7 @@ public record Guide(int step, String title, String hint) {
             if (entry instanceof JournalEntry.OnRoll onRoll
                             && (onRoll.event() instanceof RollEvent.Added
                                     || onRoll.event() instanceof RollEvent.Unloaded)
-                    || entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.GuideLeft) {
+                    || entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.GuideDismissed) {
                 return true;
             }
         }

@@ -3,7 +3,7 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.day.Place;
+import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
@@ -59,7 +59,7 @@ public record PickList(List<Row> rows) {
     private static PickList films(ShootState s) {
         List<Row> rows = new ArrayList<>();
         Optional<Film> before =
-                s.placeInHand().map((Place it) -> s.day().films().get(it));
+                s.placeInHand().map((CameraPlace it) -> s.day().films().get(it));
         before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again, EI " + it.index())));
         List<FilmSize> sizes = s.cameraInHand()
                 .map(Camera::frames)

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import takeup.command.CommandTable;
 import takeup.command.Outcome;
-import takeup.day.Place;
-import takeup.day.Timer;
+import takeup.day.BulbTimer;
+import takeup.day.CameraPlace;
 import takeup.history.ClockShiftDetector;
 import takeup.history.ClockShiftNotes;
 import takeup.history.JournalStep;
@@ -88,7 +88,7 @@ class SaveFlow {
      * near.
      */
     void ring() {
-        for (Timer timer : ledger.saved().day().timers().values()) {
+        for (BulbTimer timer : ledger.saved().day().timers().values()) {
             if (timer.targetSeconds().isEmpty()) {
                 continue;
             }
@@ -265,7 +265,7 @@ class SaveFlow {
     }
 
     void accept(Outcome.Accepted does, PendingLines.From from) {
-        Optional<Place> before = ledger.afterPending().placeInHand();
+        Optional<CameraPlace> before = ledger.afterPending().placeInHand();
         moved |= before.isPresent() && !before.equals(does.after().placeInHand());
         boolean isSpace = from == PendingLines.From.SPACE || from == PendingLines.From.SUGGESTION;
         Outcome.Answer answer = from != PendingLines.From.SUGGESTION

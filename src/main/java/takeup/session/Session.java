@@ -7,8 +7,8 @@ import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.ShootCommand;
 import takeup.history.ShootState;
-import takeup.kit.Advice;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.RollSummary;
 import takeup.report.StatusText;
@@ -262,15 +262,15 @@ public record Session(
 
     /** The suggestions that stand on the screen; none without film or light. */
     public List<Suggestion> choices() {
-        return advice().map(Advice::suggestions).orElse(List.of());
+        return advice().map(Suggestions::suggestions).orElse(List.of());
     }
 
     /** Which of them is the best; -1 where there is none. */
     public int bestChoice() {
-        return advice().map(Advice::best).orElse(-1);
+        return advice().map(Suggestions::best).orElse(-1);
     }
 
-    private Optional<Advice> advice() {
+    private Optional<Suggestions> advice() {
         ShootState situation = shown();
         return situation
                 .day()

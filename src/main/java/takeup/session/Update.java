@@ -8,8 +8,8 @@ import java.util.function.UnaryOperator;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.command.RatingCommand;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
-import takeup.day.Place;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
@@ -309,7 +309,7 @@ final class Update extends SaveFlow {
     private void leaveGuide() {
         ShootState ahead = ledger.afterPending();
         List<JournalEntry> entries = new ArrayList<>(ahead.carryOverEntries(now));
-        entries.add(new JournalEntry.OnDay(new DayEvent.GuideLeft()));
+        entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
         Outcome.Answer answer = new Outcome.Answer(
                 "state", "The guide is gone for good; ? shows all keys and words.", StatusText.json(ahead), List.of());
         accept(
@@ -428,9 +428,9 @@ final class Update extends SaveFlow {
 
     void round(int by) {
         ShootState today = ledger.afterPending().asOf(now);
-        List<Place> places = today.placesInUse();
+        List<CameraPlace> places = today.placesInUse();
         int at = today.placeInHand().map(places::indexOf).orElse(-1);
-        Place next = places.get(at < 0 ? 0 : Math.floorMod(at + by, places.size()));
+        CameraPlace next = places.get(at < 0 ? 0 : Math.floorMod(at + by, places.size()));
         runApart("cam " + next.camera() + next.back().map(it -> " " + it).orElse(""));
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.day.Paper;
+import takeup.day.PaperInput;
 import takeup.report.StatusText;
 import takeup.roll.Frame;
 import takeup.session.Key;
@@ -32,7 +32,7 @@ class PaperCommandTest {
     }
 
     private static List<String> aside(Shooting day) {
-        return day.situation().day().paper().map(Paper::aside).orElse(List.of());
+        return day.situation().day().paper().map(PaperInput::aside).orElse(List.of());
     }
 
     @ParameterizedTest(name = "{0}: {1}")

@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.day.Moment;
+import takeup.day.KeyMoment;
 
 /** Key moments on the prompt. It is 15:00. */
 class PlanCommandTest {
-    private static List<Moment> moments(Shooting shooting) {
+    private static List<KeyMoment> moments(Shooting shooting) {
         return shooting.situation().day().job().plan().moments();
     }
 
@@ -99,7 +99,7 @@ class PlanCommandTest {
         shooting.type("plan 17:00 Party");
         assertEquals(
                 List.of(1, 3, 4),
-                moments(shooting).stream().map(Moment::number).toList(),
+                moments(shooting).stream().map(KeyMoment::number).toList(),
                 "a number is not given twice");
     }
 

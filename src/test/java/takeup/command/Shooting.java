@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
-import takeup.day.InHand;
+import takeup.day.CameraSetup;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Kit;
@@ -144,7 +144,7 @@ public final class Shooting {
         return roll().frames().get(roll().indexOf(number));
     }
 
-    InHand inHand() {
+    CameraSetup inHand() {
         return situation.inHand();
     }
 

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.day.Timer;
+import takeup.day.BulbTimer;
 import takeup.exposure.ExposureTime;
 import takeup.history.ShootState;
 import takeup.session.Effect;
@@ -116,7 +116,7 @@ class TimeCommandTest {
     void itRunsOverMidnightAndOverARestart() {
         Playing day = Playing.medium("set 8 b30s", "time").later(9 * 60 + 5).restart();
         assertEquals(
-                new Timer(THEN, OptionalDouble.of(30)).targetSeconds(),
+                new BulbTimer(THEN, OptionalDouble.of(30)).targetSeconds(),
                 day.shoot().shown().day().timers().get("645").targetSeconds());
         day.lines("time");
         assertTrue(day.pair().startsWith("f/8 9h05m"), day.pair());
@@ -158,7 +158,7 @@ class TimeCommandTest {
 
     @Test
     void aClockThatWasPutBackShowsNothingAndPutsNoTimeInHand() {
-        assertEquals(0, new Timer(THEN, OptionalDouble.empty()).elapsed(THEN.minusMinutes(5)));
+        assertEquals(0, new BulbTimer(THEN, OptionalDouble.empty()).elapsed(THEN.minusMinutes(5)));
         assertEquals(
                 Optional.empty(),
                 at(at(Shooting.medium().situation(), "time", 0), "time", -5000)

@@ -18,13 +18,13 @@ import takeup.roll.RollId;
 
 /** Film in the bag: what goes in, what is taken first, what has grown old. */
 class BagTest {
-    private static final Lot FRESH = lot("2028-01");
-    private static final Lot OLD = lot("2026-03");
-    private static final Lot UNDATED = new Lot("cn400", FilmSize.F120, Optional.empty(), Optional.empty());
+    private static final FilmLot FRESH = lot("2028-01");
+    private static final FilmLot OLD = lot("2026-03");
+    private static final FilmLot UNDATED = new FilmLot("cn400", FilmSize.F120, Optional.empty(), Optional.empty());
     private static final RollId R1 = new RollId("R", 1);
 
-    private static Lot lot(String expires) {
-        return new Lot(
+    private static FilmLot lot(String expires) {
+        return new FilmLot(
                 "cn400", FilmSize.F120, Optional.of(YearMonth.parse(expires)), Optional.of(new BigDecimal("6.20")));
     }
 

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 /** What a day remembers beside its rolls: the caution that was given, the timer that runs. */
 class DayTest {
     private static final OffsetDateTime NIGHT = OffsetDateTime.parse("2026-09-12T23:59:50+02:00");
-    private static final DayEvent STARTED = new DayEvent.TimerStarted("645", new Timer(NIGHT, OptionalDouble.of(30)));
+    private static final DayEvent STARTED =
+            new DayEvent.TimerStarted("645", new BulbTimer(NIGHT, OptionalDouble.of(30)));
 
     private static Day of(DayEvent... events) {
         Day day = Day.FIRST;

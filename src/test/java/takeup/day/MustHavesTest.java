@@ -74,14 +74,14 @@ class MustHavesTest {
                     new RollEvent.Added(
                             Frame.of(
                                     ++frame, blank ? Frame.Kind.BLANK : Frame.Kind.EXPOSED, exposure, Optional.empty()),
-                            RollEvent.How.LOGGED,
+                            RollEvent.Origin.LOGGED,
                             OptionalInt.empty())));
         }
         return Roll.of(records).orElseThrow();
     }
 
-    private static Moment moment(int number, String time, boolean must) {
-        return new Moment(
+    private static KeyMoment moment(int number, String time, boolean must) {
+        return new KeyMoment(
                 number,
                 LocalDateTime.parse("2026-09-12T" + time),
                 "Moment " + number,

@@ -22,8 +22,8 @@ class PlanTest {
             .with(moment(4, "2026-09-13T00:30", "Last dance"))
             .with(moment(5, "2026-09-20T10:00", "Next regatta"));
 
-    static Moment moment(int number, String at, String name) {
-        return new Moment(
+    static KeyMoment moment(int number, String at, String name) {
+        return new KeyMoment(
                 number,
                 LocalDateTime.parse(at),
                 name,
@@ -49,7 +49,8 @@ class PlanTest {
         "2026-09-19T23:00, Next regatta"
     })
     void theNextMomentIsTheOneThatIsOnOrTheFirstToCome(String now, String name) {
-        assertEquals(name, DAY.next(LocalDateTime.parse(now)).map(Moment::name).orElse("none"));
+        assertEquals(
+                name, DAY.next(LocalDateTime.parse(now)).map(KeyMoment::name).orElse("none"));
     }
 
     @ParameterizedTest(name = "at {0}: in {1} min")
@@ -63,13 +64,13 @@ class PlanTest {
     void theyStandInOrderOfTimeAndANumberIsNotGivenTwice() {
         assertEquals(
                 List.of(2, 1, 3, 4, 5),
-                DAY.moments().stream().map(Moment::number).toList());
+                DAY.moments().stream().map(KeyMoment::number).toList());
         assertEquals(5, DAY.without(5).last());
         assertEquals(
                 List.of("Start", "Prize-giving"),
                 DAY.with(moment(3, "2026-09-12T14:00", "Start")).without(2).moments().stream()
                         .limit(2)
-                        .map(Moment::name)
+                        .map(KeyMoment::name)
                         .toList());
     }
 
@@ -79,12 +80,12 @@ class PlanTest {
                 List.of("Last dance", "Next regatta"),
                 DAY.carried(LocalDateTime.parse("2026-09-13T00:10")).moments().stream()
                         .filter(it -> it.number() > 3)
-                        .map(Moment::name)
+                        .map(KeyMoment::name)
                         .toList());
         assertEquals(
                 List.of("Next regatta"),
                 DAY.carried(LocalDateTime.parse("2026-09-13T08:00")).moments().stream()
-                        .map(Moment::name)
+                        .map(KeyMoment::name)
                         .toList());
     }
 
@@ -110,8 +111,8 @@ class PlanTest {
     void aMomentHasANameAndAPlaceOnEarthItsBounds() {
         assertThrows(IllegalArgumentException.class, () -> moment(0, "2026-09-12T16:30", "Start"));
         assertThrows(IllegalArgumentException.class, () -> moment(1, "2026-09-12T16:30", " "));
-        assertThrows(IllegalArgumentException.class, () -> new Position(90.1, 0));
-        assertThrows(IllegalArgumentException.class, () -> new Position(0, Double.NaN));
-        assertEquals("-33.86,151.2", new Position(-33.86, 151.2).toString());
+        assertThrows(IllegalArgumentException.class, () -> new Coordinates(90.1, 0));
+        assertThrows(IllegalArgumentException.class, () -> new Coordinates(0, Double.NaN));
+        assertEquals("-33.86,151.2", new Coordinates(-33.86, 151.2).toString());
     }
 }

@@ -26,7 +26,7 @@ class SunTest {
     @MethodSource("cases")
     void risesAndSetsWhenTheAlmanacSays(ReferenceTable.Row row) {
         LocalDate date = LocalDate.parse(row.text("date_utc"));
-        Position place = new Position(row.number("lat"), row.number("lon"));
+        Coordinates place = new Coordinates(row.number("lat"), row.number("lon"));
         check(row.text("rise_utc"), Sun.crossing(place, date, ZoneOffset.UTC, row.number("altitude_deg"), true));
         check(row.text("set_utc"), Sun.crossing(place, date, ZoneOffset.UTC, row.number("altitude_deg"), false));
     }
@@ -49,7 +49,7 @@ class SunTest {
     @Test
     void aWesternEveningBelongsToItsOwnDay() {
         OffsetDateTime set = Sun.set(
-                        new Position(-12.04318, -77.02824), LocalDate.parse("2026-03-20"), ZoneOffset.ofHours(-5))
+                        new Coordinates(-12.04318, -77.02824), LocalDate.parse("2026-03-20"), ZoneOffset.ofHours(-5))
                 .orElseThrow();
         assertEquals(LocalDate.parse("2026-03-20"), set.toLocalDate());
         assertTrue(
@@ -64,7 +64,8 @@ class SunTest {
     @Test
     void aDayHasItsEventsInOrder() {
         List<String> day =
-                Sun.of(new Position(50.93806, 6.956944), LocalDate.parse("2017-08-10"), ZoneOffset.ofHours(2)).stream()
+                Sun.of(new Coordinates(50.93806, 6.956944), LocalDate.parse("2017-08-10"), ZoneOffset.ofHours(2))
+                        .stream()
                         .map(it -> it.time().toLocalTime() + " " + it.event())
                         .toList();
         assertEquals(
@@ -86,7 +87,7 @@ class SunTest {
      */
     @Test
     void underTheMidnightSunThereIsNoSunset() {
-        Position place = new Position(69.6489, 18.95508);
+        Coordinates place = new Coordinates(69.6489, 18.95508);
         assertEquals(Optional.empty(), Sun.set(place, LocalDate.parse("2026-06-01"), ZoneOffset.ofHours(2)));
         assertTrue(Sun.of(place, LocalDate.parse("2026-06-01"), ZoneOffset.ofHours(2)).stream()
                 .noneMatch(it -> it.event() == Sun.Event.SUNRISE || it.event() == Sun.Event.CIVIL_DUSK));

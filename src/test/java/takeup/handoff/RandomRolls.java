@@ -120,7 +120,7 @@ final class RandomRolls {
     private RollEvent event(int next, int steps) {
         int some = random.nextInt(Math.max(1, next)) + random.nextInt(2);
         return switch (random.nextInt(22)) {
-            case 0 -> new RollEvent.Doubled();
+            case 0 -> new RollEvent.DoubleAnnounced();
             case 1, 2 -> new RollEvent.ExposedAgain(exposure(), maybe(words));
             case 3, 4 -> new RollEvent.Corrected(some, some + random.nextInt(3), change());
             case 5 -> new RollEvent.Dropped(some, some + random.nextInt(2), Optional.empty());
@@ -134,16 +134,17 @@ final class RandomRolls {
                         maybe(words),
                         OptionalInt.empty()));
             case 8 -> new RollEvent.Noted(any(words));
-            case 9 -> new RollEvent.Conditioned(new Condition(any(List.of(Condition.Kind.values())), maybe(words)));
+            case 9 -> new RollEvent.ConditionNoted(new Condition(any(List.of(Condition.Kind.values())), maybe(words)));
             case 10 -> new RollEvent.Unloaded();
-            case 11 -> new RollEvent.TakenBack(random.nextInt(20) == 0 ? 1 : 1 + random.nextInt(steps));
-            case 12 -> new RollEvent.PutBack(1 + random.nextInt(steps));
+            case 11 -> new RollEvent.Undone(random.nextInt(20) == 0 ? 1 : 1 + random.nextInt(steps));
+            case 12 -> new RollEvent.Redone(1 + random.nextInt(steps));
             case 13 -> new RollEvent.Unknown("later", "{}");
-            case 14 -> new RollEvent.Added(frame(some), RollEvent.How.INSERTED, OptionalInt.of(some));
+            case 14 -> new RollEvent.Added(frame(some), RollEvent.Origin.INSERTED, OptionalInt.of(some));
             case 15 ->
-                new RollEvent.Checked(any(List.of(LoadCheck.What.values())), any(List.of(LoadCheck.Answer.values())));
+                new RollEvent.LoadChecked(
+                        any(List.of(LoadCheck.What.values())), any(List.of(LoadCheck.Answer.values())));
             case 16 -> new RollEvent.Rewound();
-            default -> new RollEvent.Added(frame(next), RollEvent.How.LOGGED, OptionalInt.empty());
+            default -> new RollEvent.Added(frame(next), RollEvent.Origin.LOGGED, OptionalInt.empty());
         };
     }
 

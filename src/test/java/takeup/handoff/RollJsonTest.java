@@ -57,7 +57,7 @@ class RollJsonTest {
         Roll roll = Rolls.loaded()
                 .then(
                         "15:11:00",
-                        new RollEvent.Assigned(new Assignment(
+                        new RollEvent.ShootAssigned(new Assignment(
                                 "Regatta day", LocalDate.parse("2026-09-13"), Optional.of("Harriet Ruder"))))
                 .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
@@ -83,7 +83,7 @@ class RollJsonTest {
     @Test
     void aRollWhoseLoadingWasTakenBackIsWithdrawnAndCountsBothEvents() {
         Roll withdrawn =
-                Rolls.loaded().then("15:11:00", new RollEvent.TakenBack(1)).roll();
+                Rolls.loaded().then("15:11:00", new RollEvent.Undone(1)).roll();
         check(withdrawn, "state", "\"withdrawn\"");
         check(withdrawn, "revision", "2");
     }
@@ -139,7 +139,7 @@ class RollJsonTest {
                         "15:32:00",
                         new RollEvent.Added(
                                 Frame.of(1, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty()),
-                                RollEvent.How.INSERTED,
+                                RollEvent.Origin.INSERTED,
                                 OptionalInt.of(1)))
                 .then("15:33:00", new RollEvent.Dropped(1, 1, Optional.empty()))
                 .roll();
@@ -171,8 +171,9 @@ class RollJsonTest {
 
     @Test
     void whileAFurtherExposureIsAwaitedNoErrorIsTold() {
-        Rolls awaited =
-                Rolls.loaded().frame(1, Frame.Kind.EXPOSED, Rolls.sample()).then("15:13:00", new RollEvent.Doubled());
+        Rolls awaited = Rolls.loaded()
+                .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
+                .then("15:13:00", new RollEvent.DoubleAnnounced());
         checkFrame(awaited.roll(), 0, "errorStops", "null");
         checkFrame(awaited.roll(), 0, "overBoxStops", "null");
         checkFrame(awaited.roll(), 0, "meteredSeconds", "0.00728932025");
@@ -182,7 +183,7 @@ class RollJsonTest {
     void aNoteWrittenBetweenTwoExposuresOfAFrameDoesNotEndTheWaiting() {
         Roll roll = Rolls.loaded()
                 .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
-                .then("15:13:00", new RollEvent.Doubled())
+                .then("15:13:00", new RollEvent.DoubleAnnounced())
                 .corrected(1, SettingPatch.note("stroke seat"))
                 .roll();
         checkFrame(roll, 0, "note", "\"stroke seat\"");

@@ -113,9 +113,9 @@ class RollTextTest {
                                                 Optional.empty(),
                                                 Optional.empty()),
                                         Optional.empty()),
-                                RollEvent.How.INSERTED,
+                                RollEvent.Origin.INSERTED,
                                 OptionalInt.of(1)))
-                .then("15:33:00", new RollEvent.Doubled())
+                .then("15:33:00", new RollEvent.DoubleAnnounced())
                 .roll();
         assertEquals("""
                 frame  at                aperture  shutter    EV  error  with                                            warnings

@@ -112,7 +112,9 @@ final class Rolls {
         return then(
                 "15:30:00",
                 new RollEvent.Added(
-                        Frame.of(number, kind, exposure, Optional.empty()), RollEvent.How.LOGGED, OptionalInt.empty()));
+                        Frame.of(number, kind, exposure, Optional.empty()),
+                        RollEvent.Origin.LOGGED,
+                        OptionalInt.empty()));
     }
 
     Rolls noted(int number, Exposure exposure, String note) {
@@ -120,7 +122,7 @@ final class Rolls {
                 "15:30:00",
                 new RollEvent.Added(
                         Frame.of(number, Frame.Kind.EXPOSED, exposure, Optional.of(note)),
-                        RollEvent.How.LOGGED,
+                        RollEvent.Origin.LOGGED,
                         OptionalInt.empty()));
     }
 
@@ -195,7 +197,7 @@ final class Rolls {
         return loaded().frame(1, Frame.Kind.EXPOSED, sample())
                 .frame(2, Frame.Kind.BLANK, blank)
                 .noted(3, first, "bow seat")
-                .then("15:16:00", new RollEvent.Doubled())
+                .then("15:16:00", new RollEvent.DoubleAnnounced())
                 .then(
                         "15:16:30",
                         new RollEvent.ExposedAgain(
@@ -203,7 +205,7 @@ final class Rolls {
                                 Optional.of("with the cox")))
                 .then("15:20:00", new RollEvent.CounterShown(5))
                 .frame(5, Frame.Kind.UNLOGGED, Exposure.UNKNOWN)
-                .then("15:35:00", new RollEvent.Conditioned(new Condition(Condition.Kind.TORN, Optional.empty())))
+                .then("15:35:00", new RollEvent.ConditionNoted(new Condition(Condition.Kind.TORN, Optional.empty())))
                 .then("15:36:00", new RollEvent.Noted("crew portraits at the boathouse"))
                 .then("15:39:00", new RollEvent.Unknown("weighed", "{}"))
                 .then("15:40:00", new RollEvent.Unloaded())

@@ -121,7 +121,7 @@ class DamageTest {
         return at >= 0
                 && at < records.size()
                 && records.get(at).event() instanceof RollEvent.Added added
-                && added.how() == RollEvent.How.LOGGED;
+                && added.origin() == RollEvent.Origin.LOGGED;
     }
 
     @Test

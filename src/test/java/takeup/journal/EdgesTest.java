@@ -325,7 +325,7 @@ class EdgesTest {
             for (int day : new int[] {12, 13, 13, 11}) {
                 assertFalse(drive.names(FOLDER).contains("went-back-to"), "on the " + day);
                 Writer.Batch batch = new Writer.Batch(day, AT.withDayOfMonth(day));
-                batch.add(new DayEvent.GuideLeft());
+                batch.add(new DayEvent.GuideDismissed());
                 writer.append(batch);
             }
         }
@@ -539,12 +539,12 @@ class EdgesTest {
                                     frame.exposure(),
                                     frame.further(),
                                     frame.note()),
-                            RollEvent.How.MOVED,
+                            RollEvent.Origin.MOVED,
                             OptionalInt.empty())));
         }
         var unknown = Frame.of(9, Frame.Kind.UNLOGGED, Exposure.UNKNOWN, Optional.empty());
-        from.add(new RollRecord(89, AT, new RollEvent.Added(unknown, RollEvent.How.LOGGED, OptionalInt.empty())));
-        to.add(new RollRecord(92, AT, new RollEvent.Added(unknown, RollEvent.How.MOVED, OptionalInt.empty())));
+        from.add(new RollRecord(89, AT, new RollEvent.Added(unknown, RollEvent.Origin.LOGGED, OptionalInt.empty())));
+        to.add(new RollRecord(92, AT, new RollEvent.Added(unknown, RollEvent.Origin.MOVED, OptionalInt.empty())));
         List<InterruptedMove> found = InterruptedMove.among(new TreeMap<>(Map.of(R1, from, new RollId("R", 2), to)));
         assertEquals(
                 List.of("frame 1 of R0001 is on R0002 too", "frame 3 of R0001 is on R0002 too"),

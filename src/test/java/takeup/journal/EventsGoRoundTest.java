@@ -161,7 +161,7 @@ class EventsGoRoundTest {
     void wordsThatCouldNotBeReadAgainAreRefusedBeforeAnythingIsWritten() throws IOException {
         try (Writer writer = Writer.take(folder)) {
             Writer.Batch batch = new Writer.Batch(1, AT);
-            batch.add(new DayEvent.Quieted(Warning.Code.SUN));
+            batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
             batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
             String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch))
                     .getMessage();

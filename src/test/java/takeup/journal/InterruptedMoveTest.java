@@ -32,7 +32,7 @@ class InterruptedMoveTest {
         int at = 0;
         while (day.lines().get(at).records().getOrDefault("R0002", List.of()).stream()
                 .noneMatch(it -> ((RollRecord) it).event() instanceof RollEvent.Added added
-                        && added.how() == RollEvent.How.MOVED)) {
+                        && added.origin() == RollEvent.Origin.MOVED)) {
             at++;
         }
         return at + after;
@@ -115,7 +115,7 @@ class InterruptedMoveTest {
                                             back.exposure(),
                                             back.further(),
                                             back.note()),
-                                    RollEvent.How.MOVED,
+                                    RollEvent.Origin.MOVED,
                                     OptionalInt.empty())));
         }
         rolls.get(R2).add(new RollRecord(99, first.loadedAt(), new RollEvent.Dropped(3, 5, Optional.of(R1))));
@@ -142,7 +142,7 @@ class InterruptedMoveTest {
                 .add(new RollRecord(
                         99,
                         Roll.of(rolls.get(R1)).orElseThrow().loadedAt(),
-                        new RollEvent.Added(moved, RollEvent.How.MOVED, OptionalInt.empty())));
+                        new RollEvent.Added(moved, RollEvent.Origin.MOVED, OptionalInt.empty())));
         assertEquals(
                 other.equals("the same") ? List.of("frame 2 of R0001 is on R0002 too") : List.of(),
                 InterruptedMove.among(rolls).stream()

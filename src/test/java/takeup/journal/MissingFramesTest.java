@@ -49,14 +49,14 @@ class MissingFramesTest {
                 case "|" -> gap = records.size();
                 case "n" -> add(records, new RollEvent.Noted("words"));
                 case "c" -> add(records, new RollEvent.CounterShown(9));
-                case "u" -> add(records, new RollEvent.TakenBack(2));
+                case "u" -> add(records, new RollEvent.Undone(2));
                 case "d" -> add(records, new RollEvent.Dropped(1, 1, Optional.empty()));
                 case "i" ->
                     add(
                             records,
                             new RollEvent.Added(
                                     Frame.of(1, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
-                                    RollEvent.How.INSERTED,
+                                    RollEvent.Origin.INSERTED,
                                     OptionalInt.of(1)));
                 default ->
                     add(
@@ -67,7 +67,7 @@ class MissingFramesTest {
                                             Frame.Kind.EXPOSED,
                                             Exposure.UNKNOWN,
                                             Optional.empty()),
-                                    RollEvent.How.LOGGED,
+                                    RollEvent.Origin.LOGGED,
                                     OptionalInt.empty()));
             }
         }
@@ -81,7 +81,7 @@ class MissingFramesTest {
                 records,
                 new RollEvent.Added(
                         Frame.of(4, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
-                        RollEvent.How.LOGGED,
+                        RollEvent.Origin.LOGGED,
                         OptionalInt.empty()));
         assertEquals("", MissingFrames.words(records, 0));
     }

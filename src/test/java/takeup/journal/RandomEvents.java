@@ -18,17 +18,17 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
 import takeup.day.Bag;
+import takeup.day.BulbTimer;
+import takeup.day.CameraPlace;
+import takeup.day.CameraSetup;
+import takeup.day.Coordinates;
 import takeup.day.Day;
 import takeup.day.DayEvent;
-import takeup.day.InHand;
-import takeup.day.Lot;
-import takeup.day.Moment;
-import takeup.day.Place;
+import takeup.day.FilmLot;
+import takeup.day.KeyMoment;
 import takeup.day.Plan;
-import takeup.day.Position;
 import takeup.day.ShootInfo;
 import takeup.day.ShootPlan;
-import takeup.day.Timer;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
@@ -262,12 +262,12 @@ final class RandomEvents {
         return new RollId(one(List.of("R", "AB", "XYZ")), 1 + random.nextInt(99_999));
     }
 
-    private Place place() {
-        return new Place(one(CAMERAS).key(), maybe(() -> one(List.of("a", "b"))));
+    private CameraPlace place() {
+        return new CameraPlace(one(CAMERAS).key(), maybe(() -> one(List.of("a", "b"))));
     }
 
-    private InHand inHand() {
-        return new InHand(setting(), maybe(() -> random.nextBoolean() ? Hold.of(aperture()) : Hold.of(time())));
+    private CameraSetup inHand() {
+        return new CameraSetup(setting(), maybe(() -> random.nextBoolean() ? Hold.of(aperture()) : Hold.of(time())));
     }
 
     private long step() {
@@ -277,7 +277,7 @@ final class RandomEvents {
     RollEvent ofRoll() {
         return switch (random.nextInt(18)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
-            case 1 -> new RollEvent.Doubled();
+            case 1 -> new RollEvent.DoubleAnnounced();
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
             case 3 -> new RollEvent.Corrected(random.nextInt(40), random.nextInt(40), change());
             case 4 -> new RollEvent.Dropped(random.nextInt(40), random.nextInt(40), maybe(this::roll));
@@ -292,20 +292,21 @@ final class RandomEvents {
                         maybeCount()));
             case 7 -> new RollEvent.Noted(words());
             case 8 ->
-                new RollEvent.Conditioned(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
+                new RollEvent.ConditionNoted(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
             case 9 -> new RollEvent.Unloaded();
-            case 10 -> new RollEvent.TakenBack(step());
-            case 11 -> new RollEvent.PutBack(step());
+            case 10 -> new RollEvent.Undone(step());
+            case 11 -> new RollEvent.Redone(step());
             case 12 ->
                 new RollEvent.Unknown(
                         "slate",
                         "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
-            case 13 -> new RollEvent.Assigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
+            case 13 -> new RollEvent.ShootAssigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
             case 14 ->
-                new RollEvent.Checked(one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
+                new RollEvent.LoadChecked(
+                        one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
             case 15 -> new RollEvent.Rewound();
             case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
-            default -> new RollEvent.Added(frame(), one(List.of(RollEvent.How.values())), maybeCount());
+            default -> new RollEvent.Added(frame(), one(List.of(RollEvent.Origin.values())), maybeCount());
         };
     }
 
@@ -319,43 +320,43 @@ final class RandomEvents {
                         words(),
                         List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
             case 3 -> new DayEvent.FlashMetered(flash());
-            case 4 -> new DayEvent.Quieted(one(List.of(Warning.Code.values())));
+            case 4 -> new DayEvent.WarningSilenced(one(List.of(Warning.Code.values())));
             case 5 -> new DayEvent.RollClosed(roll(), place(), maybe(this::film));
             case 6 -> new DayEvent.Carried(day());
-            case 7 -> new DayEvent.TakenBack(step());
-            case 8 -> new DayEvent.PutBack(step());
+            case 7 -> new DayEvent.Undone(step());
+            case 8 -> new DayEvent.Redone(step());
             case 9 ->
                 new DayEvent.Unknown(
                         "bag", "{\"event\":\"bag\",\"rolls\":{\"cn400\":12.50},\"words\":\"left \\u0041nd right\"}");
             case 10 -> new DayEvent.FlashCautioned(one(CAMERAS).key());
             case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
-            case 13 -> new DayEvent.GuideLeft();
+            case 13 -> new DayEvent.GuideDismissed();
             case 14 -> new DayEvent.ClockShifted(shift());
-            case 17 -> new DayEvent.Opened(occasion());
-            case 18 -> new DayEvent.Planned(moment());
-            case 15 -> new DayEvent.Unplanned(1 + random.nextInt(99));
-            case 16 -> new DayEvent.Bagged(lot(), random.nextInt(40) - 20, maybe(this::roll));
+            case 17 -> new DayEvent.ShootOpened(occasion());
+            case 18 -> new DayEvent.MomentPlanned(moment());
+            case 15 -> new DayEvent.MomentDropped(1 + random.nextInt(99));
+            case 16 -> new DayEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
             case 19 -> new DayEvent.RoutineSet(random.nextBoolean());
-            case 20 -> new DayEvent.PaperBegun(roll());
-            case 21 -> new DayEvent.PaperAside(words());
-            case 22 -> new DayEvent.PaperDone();
-            default -> new DayEvent.Changed(one(CAMERAS).key(), inHand());
+            case 20 -> new DayEvent.PaperStarted(roll());
+            case 21 -> new DayEvent.PaperLineRejected(words());
+            case 22 -> new DayEvent.PaperFinished();
+            default -> new DayEvent.CameraSetupChanged(one(CAMERAS).key(), inHand());
         };
     }
 
-    private Timer timer() {
-        return new Timer(at(), maybeNumber(1, 3600));
+    private BulbTimer timer() {
+        return new BulbTimer(at(), maybeNumber(1, 3600));
     }
 
     /** A day as it is carried over: nothing is silenced on it. */
     private Day day() {
-        Map<String, InHand> hands = new LinkedHashMap<>();
+        Map<String, CameraSetup> hands = new LinkedHashMap<>();
         Map<String, String> backs = new LinkedHashMap<>();
-        Set<Place> used = new LinkedHashSet<>();
-        Map<Place, Film> films = new LinkedHashMap<>();
+        Set<CameraPlace> used = new LinkedHashSet<>();
+        Map<CameraPlace, Film> films = new LinkedHashMap<>();
         Set<String> flashed = new LinkedHashSet<>();
-        Map<String, Timer> timers = new LinkedHashMap<>();
+        Map<String, BulbTimer> timers = new LinkedHashMap<>();
         for (int more = random.nextInt(4); more > 0; more--) {
             hands.put(one(CAMERAS).key(), inHand());
             backs.put(one(CAMERAS).key(), one(List.of("a", "b")));
@@ -386,12 +387,12 @@ final class RandomEvents {
         return new ShootInfo(
                 "Regatta " + words(),
                 at().toLocalDate(),
-                maybe(() -> new Position(number(-90, 90), number(-180, 180))),
+                maybe(() -> new Coordinates(number(-90, 90), number(-180, 180))),
                 maybe(this::words));
     }
 
-    private Moment moment() {
-        return new Moment(
+    private KeyMoment moment() {
+        return new KeyMoment(
                 1 + random.nextInt(99),
                 at().toLocalDateTime(),
                 "Start " + words(),
@@ -402,8 +403,8 @@ final class RandomEvents {
                 maybeNumber(-6, 20));
     }
 
-    private Lot lot() {
-        return new Lot(
+    private FilmLot lot() {
+        return new FilmLot(
                 one(STOCKS).key(),
                 one(List.of(FilmSize.values())),
                 maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),

@@ -289,7 +289,7 @@ class WriterTest {
         Writer.Batch batch = new Writer.Batch(9, AT);
         batch.add(R2, new RollEvent.Noted("moved here"));
         batch.add(R1, new RollEvent.Dropped(3, 3, Optional.of(R2)));
-        batch.add(new DayEvent.Quieted(Warning.Code.SUN));
+        batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
         return batch;
     }
 
@@ -383,7 +383,7 @@ class WriterTest {
         try (Writer writer = Writer.take(data)) {
             note(writer, R1, 1);
             Writer.Batch batch = new Writer.Batch(2, AT);
-            batch.add(new DayEvent.Quieted(Warning.Code.SUN));
+            batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
             writer.append(batch);
             writer.export(R1, "{}");
             Files.delete(data.resolve("rolls/open/R0001.journal"));

@@ -284,7 +284,7 @@ class ScansViewTest {
                     NOON,
                     new RollEvent.Added(
                             Frame.of(i, Frame.Kind.EXPOSED, Exposure.UNKNOWN, Optional.empty()),
-                            RollEvent.How.LOGGED,
+                            RollEvent.Origin.LOGGED,
                             OptionalInt.empty())));
         }
         return Roll.of(records).orElseThrow();

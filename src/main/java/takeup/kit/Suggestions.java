@@ -19,10 +19,10 @@ import takeup.exposure.Stops;
  * @param suggestions empty for a camera that sets itself
  * @param best the index of the best one; -1 where there is none
  */
-public record Advice(List<Suggestion> suggestions, int best) {
+public record Suggestions(List<Suggestion> suggestions, int best) {
     private static final double F_5_6 = 5;
 
-    public Advice {
+    public Suggestions {
         suggestions = List.copyOf(suggestions);
     }
 
@@ -42,7 +42,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
      * @param flash whether flash is on
      * @param tripod whether the camera stands on one
      */
-    public record Asked(
+    public record Request(
             Camera camera,
             Optional<Lens> lens,
             OptionalDouble focalMm,
@@ -66,7 +66,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
     }
 
     /** The advice for all that. */
-    public static Advice of(Asked asked) {
+    public static Suggestions of(Request asked) {
         List<Suggestion> rows = new ArrayList<>();
         if (asked.lens.isPresent()) {
             Optional<Aperture> heldTimeAt = asked.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, asked));
@@ -76,11 +76,11 @@ public record Advice(List<Suggestion> suggestions, int best) {
                 rows.add(row(aperture, held, asked));
             }
         }
-        return new Advice(rows, best(rows, asked));
+        return new Suggestions(rows, best(rows, asked));
     }
 
     /** The aperture whose corrected time lies nearest to a held one; a tie goes as for times. */
-    private static Optional<Aperture> nearestTo(ExposureTime held, Asked asked) {
+    private static Optional<Aperture> nearestTo(ExposureTime held, Request asked) {
         Aperture best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
         for (Aperture aperture : asked.lens.orElseThrow().ring().marks()) {
@@ -98,7 +98,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
         return Optional.ofNullable(best);
     }
 
-    private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Asked asked) {
+    private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request asked) {
         double metered = asked.path.metered(asked.light, aperture);
         OptionalDouble corrected = asked.path.reciprocity().corrected(metered);
         Optional<ExposureTime> time = asked.camera.shutter().isEmpty() || corrected.isEmpty()
@@ -153,7 +153,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
                 warnings);
     }
 
-    private static int best(List<Suggestion> rows, Asked asked) {
+    private static int best(List<Suggestion> rows, Request asked) {
         Optional<ExposureTime> heldTime = asked.hold.flatMap(Hold::time);
         if (heldTime.isPresent() && !rows.isEmpty()) {
             Optional<Aperture> at = nearestTo(heldTime.get(), asked);
@@ -163,7 +163,7 @@ public record Advice(List<Suggestion> suggestions, int best) {
                 }
             }
         }
-        int least = rows.stream().mapToInt(Advice::rank).min().orElse(0);
+        int least = rows.stream().mapToInt(Suggestions::rank).min().orElse(0);
         List<Integer> equals = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             if (rank(rows.get(i)) == least) {

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param back the back on that camera
  * @param ev100 the light that is expected, EV at ISO 100
  */
-public record Moment(
+public record KeyMoment(
         int number,
         LocalDateTime at,
         String name,
@@ -31,20 +31,20 @@ public record Moment(
     /** So long after its beginning a moment still counts as the one that is on: a rule of our own. */
     public static final Duration LASTS = Duration.ofMinutes(15);
 
-    public Moment {
+    public KeyMoment {
         if (number < 1 || wants < 0 || wants > 999 || name.isBlank()) {
             throw new IllegalArgumentException("a moment has a number, a name, and wants 0 to 999 frames");
         }
     }
 
     /** The same at another time. */
-    public Moment at(LocalDateTime other) {
-        return new Moment(number, other, name, wants, must, camera, back, ev100);
+    public KeyMoment at(LocalDateTime other) {
+        return new KeyMoment(number, other, name, wants, must, camera, back, ev100);
     }
 
     /** The same under another number. */
-    public Moment numbered(int other) {
-        return new Moment(other, at, name, wants, must, camera, back, ev100);
+    public KeyMoment numbered(int other) {
+        return new KeyMoment(other, at, name, wants, must, camera, back, ev100);
     }
 
     /** Whole minutes until it begins, a begun one counted as one; 0 or less once it has begun. */

@@ -11,17 +11,17 @@ import takeup.roll.SettingPatch;
  * @param setting aperture, time, lens and what is on it
  * @param hold the aperture or time that suggestions keep
  */
-public record InHand(Setting setting, Optional<Hold> hold) {
+public record CameraSetup(Setting setting, Optional<Hold> hold) {
     /** A camera that nobody has touched yet. */
-    public static final InHand NOTHING = new InHand(Setting.NONE, Optional.empty());
+    public static final CameraSetup NOTHING = new CameraSetup(Setting.NONE, Optional.empty());
 
     /** After a change of the setting. */
-    public InHand with(SettingPatch change) {
-        return new InHand(setting.with(change), hold);
+    public CameraSetup with(SettingPatch change) {
+        return new CameraSetup(setting.with(change), hold);
     }
 
     /** Keeping another aperture or time, or none. */
-    public InHand holding(Optional<Hold> other) {
-        return new InHand(setting, other);
+    public CameraSetup holding(Optional<Hold> other) {
+        return new CameraSetup(setting, other);
     }
 }

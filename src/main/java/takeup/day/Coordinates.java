@@ -8,8 +8,8 @@ import takeup.text.Plain;
  * @param latitude -90 to 90
  * @param longitude -180 to 180
  */
-public record Position(double latitude, double longitude) {
-    public Position {
+public record Coordinates(double latitude, double longitude) {
+    public Coordinates {
         if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) {
             throw new IllegalArgumentException("a latitude is -90 to 90, a longitude -180 to 180");
         }

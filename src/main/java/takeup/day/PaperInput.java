@@ -10,14 +10,14 @@ import takeup.roll.RollId;
  * @param roll the roll that it is about
  * @param aside the lines that did not fit, letter for letter
  */
-public record Paper(RollId roll, List<String> aside) {
-    public Paper {
+public record PaperInput(RollId roll, List<String> aside) {
+    public PaperInput {
         aside = List.copyOf(aside);
     }
 
-    Paper and(String line) {
+    PaperInput and(String line) {
         List<String> all = new ArrayList<>(aside);
         all.add(line);
-        return new Paper(roll, all);
+        return new PaperInput(roll, all);
     }
 }

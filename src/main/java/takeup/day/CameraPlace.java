@@ -9,16 +9,16 @@ import takeup.roll.Roll;
  * @param camera the camera's key
  * @param back the back's name; empty for a fixed one
  */
-public record Place(String camera, Optional<String> back) {
+public record CameraPlace(String camera, Optional<String> back) {
     /** Where a roll is or was. */
-    public static Place of(Roll roll) {
-        return new Place(roll.camera().key(), roll.back());
+    public static CameraPlace of(Roll roll) {
+        return new CameraPlace(roll.camera().key(), roll.back());
     }
 
     // Spelt out, here and in RollId: what Java makes up for a record at its first use holds up the first picture.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Place place && camera.equals(place.camera) && back.equals(place.back);
+        return other instanceof CameraPlace place && camera.equals(place.camera) && back.equals(place.back);
     }
 
     @Override

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param since when the shutter was opened
  * @param targetSeconds how long it is to stay open, in seconds; empty where nobody knows
  */
-public record Timer(OffsetDateTime since, OptionalDouble targetSeconds) {
+public record BulbTimer(OffsetDateTime since, OptionalDouble targetSeconds) {
     /** How long it has run by then, in seconds; 0 where the clock was put back. */
     public double elapsed(OffsetDateTime now) {
         return Math.max(0, Duration.between(since, now).toMillis() / 1000.0);

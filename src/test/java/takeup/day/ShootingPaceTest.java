@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The pace of hand-made days, each worked out by hand beside it. */
-class PaceTest {
+class ShootingPaceTest {
     /**
      * Frames at 15:00:00, 10 and 20; a pause of half an hour; 15:30:00, 15, and three of one line at 45. In bursts: 1
      * in 10 s, 1 in 10 s, 1 in 15 s, 3 in 30 s = 6 frames in 65 s = 5.538 a minute.
@@ -51,12 +51,12 @@ class PaceTest {
         List<OffsetDateTime> times = times(BURSTS);
         Collections.reverse(times);
         times.add(times.get(0).plusDays(2));
-        assertEquals(of(BURSTS), Pace.of(times));
-        assertTrue(Pace.of(List.of()).isEmpty());
+        assertEquals(of(BURSTS), ShootingPace.of(times));
+        assertTrue(ShootingPace.of(List.of()).isEmpty());
     }
 
     private static OptionalDouble of(String frames) {
-        return Pace.of(times(frames));
+        return ShootingPace.of(times(frames));
     }
 
     private static List<OffsetDateTime> times(String frames) {

@@ -14,13 +14,13 @@ import java.util.OptionalDouble;
  * long lunch makes nobody slow. Frames of one line bear one time: they fill the time since the frame before them. The
  * limit of two minutes and the least count are rules of our own.
  */
-public final class Pace {
+public final class ShootingPace {
     /** A longer time between two frames is a pause. */
     static final Duration PAUSE = Duration.ofMinutes(2);
     /** With fewer frames than this behind another one nothing is said. */
     static final int LEAST = 5;
 
-    private Pace() {}
+    private ShootingPace() {}
 
     /** Frames a minute; empty while too few were shot in bursts. The times may be in any order. */
     public static OptionalDouble of(List<OffsetDateTime> frames) {

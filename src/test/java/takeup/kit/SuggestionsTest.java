@@ -26,14 +26,14 @@ import takeup.exposure.Scale;
  * mm in half stops, from f/2.8 (3 stops from f/1) to f/22 (9), nothing on the lens, nothing in hand. The time is
  * 2^(aperture - EV - index).
  */
-class AdviceTest {
+class SuggestionsTest {
     /**
      * Contract, 2.1: {@code takeup meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance
      * 3m}, first row.
      */
     @Test
     void theSampleOfTheContractComesOutAsPrinted() {
-        Advice advice = advice(new Case(10).stock("cn400").hold(f(2.8)).distance(3));
+        Suggestions advice = advice(new Case(10).stock("cn400").hold(f(2.8)).distance(3));
         assertEquals(13, advice.suggestions().size());
         Suggestion row = advice.suggestions().get(0);
         assertEquals("f/2.8", row.aperture().toString());
@@ -137,7 +137,7 @@ class AdviceTest {
         "13.3,cn400,6.7,-0.2"
     })
     void aHeldTimePicksTheApertureThatComesNearest(double ev, String stock, double fNumber, double error) {
-        Advice advice = advice(new Case(ev).stock(stock).index(100).hold(Hold.of(t(1 / 250.0))));
+        Suggestions advice = advice(new Case(ev).stock(stock).index(100).hold(Hold.of(t(1 / 250.0))));
         Suggestion best = advice.bestOne().orElseThrow();
         assertEquals(fNumber, best.aperture().fNumber());
         assertEquals("1/250", best.time().orElseThrow().toString());
@@ -163,7 +163,7 @@ class AdviceTest {
      */
     @Test
     void whatTheDialCannotGiveGoesLast() {
-        Advice advice = advice(new Case(18));
+        Suggestions advice = advice(new Case(18));
         assertFalse(row(advice, 13).has(Warning.Code.OUT_OF_RANGE));
         assertTrue(row(advice, 11).has(Warning.Code.OUT_OF_RANGE));
         assertEquals("f/13", best(advice));
@@ -180,14 +180,16 @@ class AdviceTest {
         Camera old = Shipped.camera("66");
         Case asked = new Case(12 + 1 / 3.0).tripod();
         Suggestion free =
-                row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 5.6);
+                row(Suggestions.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 5.6);
         assertEquals("1/100", free.time().orElseThrow().toString());
         assertFalse(free.has(Warning.Code.OUT_OF_RANGE));
         Suggestion held = row(
-                Advice.of(asked.hold(f(5.6)).asked(old, Optional.of(old.lenses().get(0)))), 5.6);
+                Suggestions.of(
+                        asked.hold(f(5.6)).asked(old, Optional.of(old.lenses().get(0)))),
+                5.6);
         assertEquals(2 / 3.0, held.errorStops().orElseThrow(), 1e-9);
         assertTrue(held.has(Warning.Code.OUT_OF_RANGE));
-        assertFalse(row(Advice.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 8)
+        assertFalse(row(Suggestions.of(asked.asked(old, Optional.of(old.lenses().get(0)))), 8)
                 .has(Warning.Code.OUT_OF_RANGE));
     }
 
@@ -245,7 +247,7 @@ class AdviceTest {
      */
     @Test
     void amongEqualsAPublishedTimeGoesBeforeAGuess() {
-        Advice advice = advice(new Case(-3).stock("bw400").index(100).tripod());
+        Suggestions advice = advice(new Case(-3).stock("bw400").index(100).tripod());
         assertEquals("f/3.3", best(advice));
         assertTrue(row(advice, 4).has(Warning.Code.RECIPROCITY_BEYOND));
         assertFalse(row(advice, 3.3).has(Warning.Code.RECIPROCITY_BEYOND));
@@ -279,7 +281,7 @@ class AdviceTest {
 
     @Test
     void aCameraThatSetsItselfIsToldNothing() {
-        Advice advice = Advice.of(new Case(10).asked(Shipped.camera("compact"), Optional.empty()));
+        Suggestions advice = Suggestions.of(new Case(10).asked(Shipped.camera("compact"), Optional.empty()));
         assertEquals(List.of(), advice.suggestions());
         assertEquals(-1, advice.best());
         assertEquals(Optional.empty(), advice.bestOne());
@@ -298,7 +300,7 @@ class AdviceTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of(lens));
-        Suggestion row = Advice.of(new Case(10).asked(camera, Optional.of(lens)))
+        Suggestion row = Suggestions.of(new Case(10).asked(camera, Optional.of(lens)))
                 .suggestions()
                 .get(0);
         assertEquals(Optional.empty(), row.time());
@@ -314,20 +316,20 @@ class AdviceTest {
         return Scale.anyTime(seconds);
     }
 
-    private static String best(Advice advice) {
+    private static String best(Suggestions advice) {
         return advice.bestOne().orElseThrow().aperture().toString();
     }
 
-    private static Suggestion row(Advice advice, double fNumber) {
+    private static Suggestion row(Suggestions advice, double fNumber) {
         return advice.suggestions().stream()
                 .filter(it -> it.aperture().fNumber() == fNumber)
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static Advice advice(Case asked) {
+    private static Suggestions advice(Case asked) {
         Camera camera = Shipped.camera("645");
-        return Advice.of(asked.asked(camera, camera.lens(asked.lens)));
+        return Suggestions.of(asked.asked(camera, camera.lens(asked.lens)));
     }
 
     /** What is asked, clean at first; an index that is not given is the stock's usual one, or 100 without a stock. */
@@ -404,7 +406,7 @@ class AdviceTest {
             return this;
         }
 
-        Advice.Asked asked(Camera camera, Optional<Lens> on) {
+        Suggestions.Request asked(Camera camera, Optional<Lens> on) {
             FilmSpeed speed = index > 0
                     ? new FilmSpeed(index)
                     : stock.map(Stock::usualIndex).orElse(FilmSpeed.ISO_100);
@@ -412,7 +414,7 @@ class AdviceTest {
                     stock.map(Stock::reciprocity).orElse(new Reciprocity.None(OptionalDouble.empty())));
             OptionalDouble focal =
                     on.map(it -> OptionalDouble.of(it.shortestMm())).orElse(OptionalDouble.empty());
-            return new Advice.Asked(
+            return new Suggestions.Request(
                     camera,
                     on,
                     focal,

@@ -16,14 +16,14 @@ import takeup.kit.FilmSize;
  * @param expires the month printed on the box
  * @param price what a roll costs, in the money that the photographer reckons in; empty where nobody said
  */
-public record Lot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
+public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
     /**
      * Stops of speed that a negative film loses in ten years past its date: a rule of thumb, common practice without a
      * source.
      */
     private static final double STOPS_A_DECADE = 1;
 
-    public Lot {
+    public FilmLot {
         if (price.isPresent() && price.get().signum() < 0) {
             throw new IllegalArgumentException("a price is not below 0");
         }
