@@ -79,8 +79,7 @@ class RoomsTest {
             "shell.CompletionKinds -> cli.CompletionSubcommand",
             "knot in command",
             "knot in session",
-            "knot in cli",
-            "knot in journal");
+            "knot in cli");
 
     /**
      * The largest knot, classes that all need each other, that a room may hold: more, and none of them can be read
@@ -190,10 +189,6 @@ class RoomsTest {
         check(noClasses()
                 .that()
                 .resideOutsideOfPackage("takeup.json..")
-                .and(outermostIsNot(
-                        "a reader or writer of files in order",
-                        it -> it.getPackageName().equals("takeup.order")
-                                && it.getSimpleName().startsWith("Json")))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml.."));

@@ -17,11 +17,11 @@ import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
+import takeup.json.JsonProblem;
 import takeup.kit.Kit;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderHtml;
-import takeup.order.Unreadable;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -42,7 +42,7 @@ public record OrderFolder(Path base, boolean isLoose) {
     public record Found<T>(List<T> all, List<String> problems) {}
 
     private interface Reader<T> {
-        T read(String file, String text) throws Unreadable;
+        T read(String file, String text);
     }
 
     public Path orders() {
@@ -107,7 +107,7 @@ public record OrderFolder(Path base, boolean isLoose) {
         try {
             // The published JSON is all that an order sees of a roll, wherever it comes from.
             all.add(ExposedRoll.of(id + ENDING, RollJson.text(roll.get(), Version.number())));
-        } catch (Unreadable e) {
+        } catch (JsonProblem e) {
             problems.add(e.getMessage());
         }
     }
@@ -140,7 +140,7 @@ public record OrderFolder(Path base, boolean isLoose) {
                 } else {
                     all.add(reader.read(file, text.text()));
                 }
-            } catch (Unreadable | IllegalArgumentException e) {
+            } catch (JsonProblem | IllegalArgumentException e) {
                 problems.add(e.getMessage());
             }
         }

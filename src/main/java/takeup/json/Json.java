@@ -17,6 +17,16 @@ public sealed interface Json {
     /** The line in the file, from 1; 0 if it was made here. */
     int line();
 
+    /** Whether it is a number from one to another, both included. */
+    default boolean isNumber(double least, double most) {
+        return this instanceof Num number && number.value() >= least && number.value() <= most;
+    }
+
+    /** Whether it is a whole number from one to another, both included. */
+    default boolean isWhole(double least, double most) {
+        return isNumber(least, most) && ((Num) this).value() == Math.rint(((Num) this).value());
+    }
+
     /** An object; its fields keep their order. */
     record Obj(Map<String, Json> fields, int line) implements Json {
         /** The field, if it is there and not null. */

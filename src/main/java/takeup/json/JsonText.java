@@ -24,17 +24,20 @@ import takeup.text.Plain;
  * numbers without an end (1e999) are refused.
  */
 public final class JsonText {
+    /** A text may have so many letters: more than any note that can be typed. */
+    private static final int LONGEST = 20_000;
+    /** The same in an order or an exported roll, where one text may be made of several notes. */
+    private static final int LONGEST_EXPORTED = 100_000;
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(32)
                     .maxDocumentLength(8_000_000)
-                    .maxStringLength(20_000)
+                    .maxStringLength(LONGEST_EXPORTED)
                     .maxNumberLength(64)
                     .maxNameLength(200)
                     .build())
             .build();
-
-    private JsonText() {}
 
     /** Why a text is no acceptable JSON, and on which line. */
     public static final class NotJson extends Exception {
@@ -52,22 +55,43 @@ public final class JsonText {
         }
     }
 
+    private final JsonParser parser;
+    private final int longest;
+    /** To ask where a value stands costs more than to read it, so a text of one line is not asked. */
+    private final boolean isOfManyLines;
+
+    private JsonText(JsonParser parser, int longest, boolean isOfManyLines) {
+        this.parser = parser;
+        this.longest = longest;
+        this.isOfManyLines = isOfManyLines;
+    }
+
     /** The one document that the text holds. */
     public static Json read(String text) throws NotJson {
-        return read(text, text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0);
+        return read(text, LONGEST, hasManyLines(text));
     }
 
     /** The same for a line of some file, whose values are not asked where they stand: all of them are on line 1. */
     public static Json readLine(String line) throws NotJson {
-        return read(line, false);
+        return read(line, LONGEST, false);
     }
 
-    private static Json read(String text, boolean manyLines) throws NotJson {
+    /** The same for an order or an exported roll. */
+    public static Json readExported(String text) throws NotJson {
+        return read(text, LONGEST_EXPORTED, hasManyLines(text));
+    }
+
+    private static boolean hasManyLines(String text) {
+        return text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0;
+    }
+
+    private static Json read(String text, int longest, boolean isOfManyLines) throws NotJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
             try {
-                return document(parser, manyLines);
+                return new JsonText(parser, longest, isOfManyLines).document();
             } catch (StreamConstraintsException e) {
-                throw new NotJson(Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage()));
+                throw new NotJson(
+                        Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage(), longest));
             } catch (JsonProcessingException e) {
                 throw new NotJson(
                         e.getLocation() == null
@@ -80,27 +104,32 @@ public final class JsonText {
         }
     }
 
-    private static Json document(JsonParser parser, boolean manyLines) throws IOException, NotJson {
+    private Json document() throws IOException, NotJson {
         if (parser.nextToken() == null) {
             throw new NotJson(1, "the file is empty");
         }
-        Json json = value(parser, manyLines);
+        Json json = value();
         if (parser.nextToken() != null) {
             throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
         }
         return json;
     }
 
-    private static String beyond(String message) {
-        return message.contains("nesting")
-                ? "brackets stand in brackets, more than 32 deep"
-                : message.startsWith("Number")
-                        ? "a number has more than 64 digits"
-                        : message.startsWith("Name")
-                                ? "a field's name has more than 200 letters"
-                                : message.startsWith("String")
-                                        ? "a text has more than 20000 letters"
-                                        : "it is longer than anything that is read here";
+    private static String beyond(String message, int longest) {
+        if (message.contains("nesting")) {
+            return "brackets stand in brackets, more than 32 deep";
+        }
+        if (message.startsWith("Number")) {
+            return "a number has more than 64 digits";
+        }
+        if (message.startsWith("Name")) {
+            return "a field's name has more than 200 letters";
+        }
+        return message.startsWith("String") ? tooLong(longest) : "it is longer than anything that is read here";
+    }
+
+    private static String tooLong(int longest) {
+        return "a text has more than " + longest + " letters";
     }
 
     /** The first line of a parser's message, without what only a programmer could do about it. */
@@ -113,9 +142,8 @@ public final class JsonText {
         return "this is not JSON: " + (aside > 0 ? first.substring(0, aside) : first);
     }
 
-    /** To ask where a value stands costs more than to read it, so a text of one line is not asked. */
-    private static Json value(JsonParser parser, boolean manyLines) throws IOException, NotJson {
-        int line = manyLines ? parser.currentTokenLocation().getLineNr() : 1;
+    private Json value() throws IOException, NotJson {
+        int line = isOfManyLines ? parser.currentTokenLocation().getLineNr() : 1;
         JsonToken token = parser.currentToken();
         switch (token) {
             case START_OBJECT: {
@@ -123,7 +151,7 @@ public final class JsonText {
                 while (parser.nextToken() != JsonToken.END_OBJECT) {
                     String name = parser.currentName();
                     parser.nextToken();
-                    Json value = value(parser, manyLines);
+                    Json value = value();
                     // The parser can tell too, with a set of names of its own for each object.
                     if (fields.put(name, value) != null) {
                         throw new NotJson(value.line(), plainly("Duplicate field '" + name + "'"));
@@ -134,11 +162,14 @@ public final class JsonText {
             case START_ARRAY: {
                 List<Json> items = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
-                    items.add(value(parser, manyLines));
+                    items.add(value());
                 }
                 return new Json.Arr(items, line);
             }
             case VALUE_STRING:
+                if (parser.getTextLength() > longest) {
+                    throw new NotJson(line, tooLong(longest));
+                }
                 return new Json.Text(parser.getText(), line);
             case VALUE_NUMBER_INT:
             case VALUE_NUMBER_FLOAT: {

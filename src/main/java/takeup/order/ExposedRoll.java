@@ -49,7 +49,7 @@ public record ExposedRoll(
     }
 
     /** The roll that a file of format takeup-roll holds; the file is named in what is wrong with it. */
-    public static ExposedRoll of(String file, String json) throws Unreadable {
+    public static ExposedRoll of(String file, String json) {
         return JsonRoll.read(file, json);
     }
 

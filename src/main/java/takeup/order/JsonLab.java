@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.json.JsonFields;
+import takeup.json.JsonProblem;
 
 /** A file {@code labs/KEY.json} to a lab. An unknown field is left out and told; a wrong value takes the file out. */
 final class JsonLab {
@@ -29,7 +31,7 @@ final class JsonLab {
     static Lab.Read read(String key, String file, String text) {
         List<String> problems = new ArrayList<>();
         try {
-            JsonFields json = JsonFields.of(file, text);
+            JsonFields json = JsonFields.ofFile(file, text);
             unknown(json, FIELDS, problems);
             Wishes usual = Wishes.NONE;
             if (json.has("usual")) {
@@ -57,7 +59,7 @@ final class JsonLab {
                 }
             }
             return new Lab.Read(Optional.of(lab), problems);
-        } catch (Unreadable e) {
+        } catch (JsonProblem e) {
             problems.add(e.getMessage());
             return new Lab.Read(Optional.empty(), problems);
         }
@@ -73,7 +75,7 @@ final class JsonLab {
         }
     }
 
-    private static String named(JsonFields json) throws Unreadable {
+    private static String named(JsonFields json) {
         String name = json.text("name");
         if (name.isBlank() || name.length() > 100) {
             throw json.wrong("name", "is a name of 1 to 100 characters");
@@ -81,7 +83,7 @@ final class JsonLab {
         return name.strip();
     }
 
-    static Wishes wishes(JsonFields json) throws Unreadable {
+    static Wishes wishes(JsonFields json) {
         Wishes wishes = Wishes.NONE;
         for (Wish wish : Wish.values()) {
             if (json.has(wish.field())) {
@@ -95,7 +97,7 @@ final class JsonLab {
         return wishes;
     }
 
-    private static Map<String, String> processes(JsonFields json) throws Unreadable {
+    private static Map<String, String> processes(JsonFields json) {
         Map<String, String> processes = new LinkedHashMap<>();
         Optional<JsonFields> all = json.maybeObject("processes");
         if (all.isPresent()) {
@@ -112,11 +114,11 @@ final class JsonLab {
         return needed;
     }
 
-    private static List<String> texts(JsonFields json, String name) throws Unreadable {
+    private static List<String> texts(JsonFields json, String name) {
         return json.has(name) ? json.texts(name) : List.of();
     }
 
-    private static List<String> among(JsonFields json, String name, List<String> known) throws Unreadable {
+    private static List<String> among(JsonFields json, String name, List<String> known) {
         List<String> texts = texts(json, name);
         for (String text : texts) {
             if (!known.contains(text)) {
@@ -126,7 +128,7 @@ final class JsonLab {
         return texts;
     }
 
-    private static OptionalInt days(JsonFields json, String name) throws Unreadable {
+    private static OptionalInt days(JsonFields json, String name) {
         return json.has(name) ? OptionalInt.of(json.whole(name, 1, 3650)) : OptionalInt.empty();
     }
 }

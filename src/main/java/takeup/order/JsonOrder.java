@@ -1,216 +1,111 @@
 package takeup.order;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.json.Json;
+import takeup.json.JsonFields;
+import takeup.json.JsonText;
 
 /** An order to a file of format {@code takeup-order}, version 1, and back. Not known is null, never 0. */
 final class JsonOrder {
-    private static final JsonFactory FACTORY = new JsonFactory();
     private static final DateTimeFormatter TO_THE_SECOND =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssXXX", Locale.ROOT);
 
-    private final JsonGenerator out;
-
-    private JsonOrder(JsonGenerator out) {
-        this.out = out;
-    }
+    private JsonOrder() {}
 
     static String text(Order order, String programVersion) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
-            DefaultIndenter indent = new DefaultIndenter("  ", "\n");
-            generator.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent));
-            new JsonOrder(generator).order(order, programVersion);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return visible(text.append("\n").toString());
-    }
-
-    /**
-     * What JSON allows as it is, and a terminal might obey or an eye not see, as escapes: it stands in strings alone.
-     */
-    private static String visible(String json) {
-        StringBuilder seen = new StringBuilder(json.length());
-        for (int at = 0; at < json.length(); at++) {
-            char c = json.charAt(at);
-            boolean isPair = Character.isHighSurrogate(c)
-                            && at + 1 < json.length()
-                            && Character.isLowSurrogate(json.charAt(at + 1))
-                    || Character.isLowSurrogate(c) && at > 0 && Character.isHighSurrogate(json.charAt(at - 1));
-            int type = Character.getType(c);
-            if (c >= 0x7f
-                    && !isPair
-                    && (type == Character.SURROGATE
-                            || type == Character.CONTROL
-                            || type == Character.FORMAT
-                            || type == Character.LINE_SEPARATOR
-                            || type == Character.PARAGRAPH_SEPARATOR)) {
-                String hex = Integer.toHexString(c);
-                seen.append("\\u").append("0000".substring(hex.length())).append(hex);
-            } else {
-                seen.append(c);
-            }
-        }
-        return seen.toString();
-    }
-
-    private void order(Order order, String programVersion) throws IOException {
-        out.writeStartObject();
-        text("format", "takeup-order");
-        out.writeNumberField("version", 1);
-        out.writeNumberField("revision", order.revision());
-        out.writeObjectFieldStart("madeBy");
-        text("program", "takeup");
-        text("version", programVersion);
-        out.writeEndObject();
-        text("order", order.order());
-        text("madeAt", order.madeAt().format(TO_THE_SECOND));
-        out.writeBooleanField("withdrawn", order.withdrawn());
-        lab(order.lab());
-        maybe("reference", order.reference());
-        maybe("client", order.client());
-        out.writeBooleanField("flies", order.flies());
-        parcel(order.parcel());
-        out.writeArrayFieldStart("counts");
-        for (Map.Entry<String, Integer> count : order.counts().entrySet()) {
-            out.writeStartObject();
-            text("words", count.getKey());
-            out.writeNumberField("rolls", count.getValue());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeObjectFieldStart("wishes");
+        List<Json> counts = new ArrayList<>();
+        order.counts()
+                .forEach((words, rolls) ->
+                        counts.add(Json.object().and("words", words).and("rolls", rolls)));
+        Json.Obj wishes = Json.object();
         for (Wish wish : Wish.values()) {
-            maybe(wish.field(), order.wishes().of(wish));
+            wishes.and(wish.field(), order.wishes().of(wish));
         }
-        out.writeEndObject();
-        out.writeArrayFieldStart("rolls");
-        for (OrderedRoll roll : order.rolls()) {
-            roll(roll);
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("checks");
-        for (OrderCheck check : order.checks()) {
-            out.writeStartObject();
-            text("code", check.code());
-            out.writeBooleanField("blocking", check.isBlocking());
-            texts("rolls", check.rolls());
-            text("text", check.text());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("progress");
-        for (Order.Progress step : order.progress()) {
-            out.writeStartObject();
-            text("stage", step.stage().word());
-            text("on", step.on().toString());
-            texts("rolls", step.rolls());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeEndObject();
+        return JsonText.pretty(Json.object()
+                .and("format", "takeup-order")
+                .and("version", 1)
+                .and("revision", order.revision())
+                .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
+                .and("order", order.order())
+                .and("madeAt", order.madeAt().format(TO_THE_SECOND))
+                .and("withdrawn", order.withdrawn())
+                .and("lab", of(order.lab()))
+                .and("reference", order.reference())
+                .and("client", order.client())
+                .and("flies", order.flies())
+                .and("parcel", order.parcel().map(JsonOrder::of))
+                .and("counts", counts)
+                .and("wishes", wishes)
+                .and("rolls", order.rolls().stream().map(JsonOrder::of).toList())
+                .and("checks", order.checks().stream().map(JsonOrder::of).toList())
+                .and("progress", order.progress().stream().map(JsonOrder::of).toList()));
     }
 
-    private void lab(Order.Recipient lab) throws IOException {
-        out.writeObjectFieldStart("lab");
-        text("key", lab.key());
-        text("name", lab.name());
-        texts("asks", lab.asks());
-        text("paper", lab.paper());
-        out.writeNumberField("sendWithinDays", lab.sendWithinDays());
-        days("scansKeptDays", lab.scansKeptDays());
-        days("negativesKeptDays", lab.negativesKeptDays());
-        out.writeEndObject();
+    private static Json of(OrderCheck check) {
+        return Json.object()
+                .and("code", check.code())
+                .and("blocking", check.isBlocking())
+                .and("rolls", check.rolls())
+                .and("text", check.text());
     }
 
-    private void parcel(Optional<Order.Parcel> parcel) throws IOException {
-        if (parcel.isEmpty()) {
-            out.writeNullField("parcel");
-            return;
-        }
-        out.writeObjectFieldStart("parcel");
-        out.writeNumberField("number", parcel.get().number());
-        out.writeNumberField("of", parcel.get().of());
-        texts("others", parcel.get().others());
-        out.writeEndObject();
+    private static Json of(Order.Progress step) {
+        return Json.object()
+                .and("stage", step.stage().word())
+                .and("on", step.on())
+                .and("rolls", step.rolls());
     }
 
-    private void roll(OrderedRoll roll) throws IOException {
-        out.writeStartObject();
-        text("roll", roll.roll());
-        out.writeNumberField("revision", roll.revision());
-        maybe("labNumber", roll.labNumber());
-        text("filmSize", roll.filmSize());
-        text("frameSize", roll.frameSize());
-        maybe("special", roll.special());
-        text("stock", roll.stock());
-        text("kind", roll.kind());
-        number("boxSpeed", roll.development().boxSpeed());
-        number("exposureIndex", roll.development().index());
-        text("process", roll.development().process());
-        text("labProcess", roll.labProcess());
-        number("pushStops", roll.development().pushStops());
-        text("words", roll.words());
-        out.writeNumberField("framesExpected", roll.framesExpected());
-        text("body", roll.body());
-        text("date", roll.date());
-        texts("condition", roll.condition());
-        maybe("note", roll.note());
-        out.writeEndObject();
+    private static Json of(Order.Recipient lab) {
+        return Json.object()
+                .and("key", lab.key())
+                .and("name", lab.name())
+                .and("asks", lab.asks())
+                .and("paper", lab.paper())
+                .and("sendWithinDays", lab.sendWithinDays())
+                .and("scansKeptDays", lab.scansKeptDays())
+                .and("negativesKeptDays", lab.negativesKeptDays());
     }
 
-    private void text(String name, String value) throws IOException {
-        out.writeStringField(name, value);
+    private static Json of(Order.Parcel parcel) {
+        return Json.object()
+                .and("number", parcel.number())
+                .and("of", parcel.of())
+                .and("others", parcel.others());
     }
 
-    private void maybe(String name, Optional<String> value) throws IOException {
-        if (value.isPresent()) {
-            out.writeStringField(name, value.get());
-        } else {
-            out.writeNullField(name);
-        }
+    private static Json of(OrderedRoll roll) {
+        return Json.object()
+                .and("roll", roll.roll())
+                .and("revision", roll.revision())
+                .and("labNumber", roll.labNumber())
+                .and("filmSize", roll.filmSize())
+                .and("frameSize", roll.frameSize())
+                .and("special", roll.special())
+                .and("stock", roll.stock())
+                .and("kind", roll.kind())
+                .and("boxSpeed", roll.development().boxSpeed())
+                .and("exposureIndex", roll.development().index())
+                .and("process", roll.development().process())
+                .and("labProcess", roll.labProcess())
+                .and("pushStops", roll.development().pushStops())
+                .and("words", roll.words())
+                .and("framesExpected", roll.framesExpected())
+                .and("body", roll.body())
+                .and("date", roll.date())
+                .and("condition", roll.condition())
+                .and("note", roll.note());
     }
 
-    private void texts(String name, List<String> values) throws IOException {
-        out.writeArrayFieldStart(name);
-        for (String value : values) {
-            out.writeString(value);
-        }
-        out.writeEndArray();
-    }
-
-    private void days(String name, OptionalInt value) throws IOException {
-        if (value.isPresent()) {
-            out.writeNumberField(name, value.getAsInt());
-        } else {
-            out.writeNullField(name);
-        }
-    }
-
-    private void number(String name, double value) throws IOException {
-        out.writeFieldName(name);
-        out.writeNumber(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
-    }
-
-    static Order read(String file, String text) throws Unreadable {
-        JsonFields json = JsonFields.of(file, text);
+    static Order read(String file, String text) {
+        JsonFields json = JsonFields.ofFile(file, text);
         if (!json.has("format") || !json.text("format").equals("takeup-order")) {
             throw json.wrong("format", "is not takeup-order, so this is no order");
         }
@@ -254,7 +149,7 @@ final class JsonOrder {
                 progress);
     }
 
-    private static LocalDate date(JsonFields json, String name) throws Unreadable {
+    private static LocalDate date(JsonFields json, String name) {
         try {
             return LocalDate.parse(json.text(name));
         } catch (DateTimeException e) {
@@ -262,7 +157,7 @@ final class JsonOrder {
         }
     }
 
-    private static Order.Recipient to(JsonFields lab) throws Unreadable {
+    private static Order.Recipient to(JsonFields lab) {
         return new Order.Recipient(
                 lab.text("key"),
                 lab.text("name"),
@@ -273,11 +168,11 @@ final class JsonOrder {
                 days(lab, "negativesKeptDays"));
     }
 
-    private static OptionalInt days(JsonFields json, String name) throws Unreadable {
+    private static OptionalInt days(JsonFields json, String name) {
         return json.has(name) ? OptionalInt.of(json.whole(name, 1, 3650)) : OptionalInt.empty();
     }
 
-    private static Optional<Order.Parcel> parcel(JsonFields json) throws Unreadable {
+    private static Optional<Order.Parcel> parcel(JsonFields json) {
         Optional<JsonFields> parcel = json.maybeObject("parcel");
         return parcel.isEmpty()
                 ? Optional.empty()
@@ -287,7 +182,7 @@ final class JsonOrder {
                         parcel.get().texts("others")));
     }
 
-    private static OrderedRoll roll(JsonFields json) throws Unreadable {
+    private static OrderedRoll roll(JsonFields json) {
         return new OrderedRoll(
                 JsonRoll.number(json, "roll"),
                 json.whole("revision", 1, Integer.MAX_VALUE),

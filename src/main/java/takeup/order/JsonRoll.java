@@ -2,6 +2,7 @@ package takeup.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.json.JsonFields;
 
 /**
  * A file of format {@code takeup-roll}, version 1, to what an order takes from it. Fields that it does not know are
@@ -18,8 +19,8 @@ final class JsonRoll {
 
     private JsonRoll() {}
 
-    static ExposedRoll read(String file, String text) throws Unreadable {
-        JsonFields json = JsonFields.of(file, text);
+    static ExposedRoll read(String file, String text) {
+        JsonFields json = JsonFields.ofFile(file, text);
         if (!json.has("format") || !json.text("format").equals("takeup-roll")) {
             throw json.wrong("format", "is not takeup-roll, so this is no roll");
         }
@@ -78,7 +79,7 @@ final class JsonRoll {
     }
 
     /** A roll's number: one to three capital letters, four to eight digits. */
-    static String number(JsonFields json, String name) throws Unreadable {
+    static String number(JsonFields json, String name) {
         String number = json.text(name);
         if (!isNumber(number)) {
             throw json.wrong(name, "is no roll number, such as R0007");
@@ -99,7 +100,7 @@ final class JsonRoll {
                 && text.substring(letters).chars().allMatch(it -> it >= '0' && it <= '9');
     }
 
-    private static List<String> conditions(JsonFields json) throws Unreadable {
+    private static List<String> conditions(JsonFields json) {
         List<String> conditions = new ArrayList<>();
         for (JsonFields condition : json.objects("condition")) {
             condition.mustHave("words");
@@ -110,7 +111,7 @@ final class JsonRoll {
         return conditions;
     }
 
-    private static List<ExposedFrame> frames(JsonFields json) throws Unreadable {
+    private static List<ExposedFrame> frames(JsonFields json) {
         List<ExposedFrame> frames = new ArrayList<>();
         for (JsonFields frame : json.objects("frames")) {
             frame.mustHave(

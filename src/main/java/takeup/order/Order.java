@@ -153,7 +153,7 @@ public record Order(
     }
 
     /** The order that a file of format takeup-order holds; the file is named in what is wrong with it. */
-    public static Order read(String file, String json) throws Unreadable {
+    public static Order read(String file, String json) {
         return JsonOrder.read(file, json);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import takeup.json.JsonProblem;
 
 /** Files of rolls, written by hand after the published schema, and days of them that are the same for the same seed. */
 final class Days {
@@ -113,7 +114,7 @@ final class Days {
         ExposedRoll read() {
             try {
                 return ExposedRoll.of(number + ".json", json());
-            } catch (Unreadable e) {
+            } catch (JsonProblem e) {
                 throw new AssertionError(e.getMessage(), e);
             }
         }

@@ -47,7 +47,7 @@ class OrderFilesTest {
     }
 
     @Test
-    void whateverTheDayWasTheOrderIsAsTheSchemaSaysAndReadsBackTheSame() throws Unreadable {
+    void whateverTheDayWasTheOrderIsAsTheSchemaSaysAndReadsBackTheSame() {
         for (long seed = 1; seed <= 500; seed++) {
             List<Days.Roll> day = Days.random(seed);
             for (Days.Roll roll : seed % 10 == 0 ? day : List.<Days.Roll>of()) {

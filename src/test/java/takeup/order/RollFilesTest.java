@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.json.Json;
+import takeup.json.JsonProblem;
 import takeup.json.JsonText;
 
 /** A roll's file is taken as its schema promises it, and refused with file, line and field where it is not. */
@@ -29,7 +30,7 @@ class RollFilesTest {
     }
 
     @Test
-    void anOrderTakesWhatItNeedsOfTheSample() throws Unreadable {
+    void anOrderTakesWhatItNeedsOfTheSample() {
         ExposedRoll roll = ExposedRoll.of("R0007.json", sample());
         assertEquals("R0007", roll.roll());
         assertEquals(12, roll.revision());
@@ -83,7 +84,7 @@ class RollFilesTest {
             name = path.substring(dot + 1);
         }
         holder.fields().remove(name);
-        String why = assertThrows(Unreadable.class, () -> ExposedRoll.of("R0007.json", JsonText.line(roll)))
+        String why = assertThrows(JsonProblem.class, () -> ExposedRoll.of("R0007.json", JsonText.line(roll)))
                 .getMessage();
         assertTrue(
                 why.startsWith("R0007.json:1: ")
@@ -115,7 +116,7 @@ class RollFilesTest {
         String text = sample();
         assertTrue(text.contains(right), right);
         String why = assertThrows(
-                        Unreadable.class,
+                        JsonProblem.class,
                         () -> ExposedRoll.of("R0007.json", text.replaceFirst(Pattern.quote(right), wrong)))
                 .getMessage();
         assertTrue(
@@ -126,7 +127,7 @@ class RollFilesTest {
     }
 
     @Test
-    void fieldsOfALaterTakeupArePassedOver() throws Unreadable {
+    void fieldsOfALaterTakeupArePassedOver() {
         assertEquals(
                 "R0007",
                 ExposedRoll.of(

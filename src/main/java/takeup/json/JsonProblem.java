@@ -1,10 +1,10 @@
-package takeup.order;
+package takeup.json;
 
 /** Why a file cannot be taken, and where: {@code R0007.json:12: framesExposed is missing}. */
-public final class Unreadable extends Exception {
+public final class JsonProblem extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    Unreadable(String file, int line, String why) {
+    JsonProblem(String file, int line, String why) {
         super(file + ":" + line + ": " + why, null, false, false);
     }
 }
