@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import takeup.exposure.Scale;
 import takeup.json.Json;
+import takeup.json.JsonFields;
+import takeup.json.JsonProblem;
 import takeup.text.Nearest;
 import takeup.text.Plain;
 
@@ -17,34 +19,31 @@ import takeup.text.Plain;
 final class ProfileFields {
     private final String file;
     private final Json.Obj object;
+    private final JsonFields fields;
     private final List<String> notes;
     private final List<String> asked = new ArrayList<>(List.of("source", "note"));
 
     ProfileFields(String file, Json.Obj object, List<String> notes) {
         this.file = file;
         this.object = object;
+        this.fields = JsonFields.of(file, object);
         this.notes = notes;
     }
 
-    /** A wrong value: where, which field, what is allowed. */
-    static final class Wrong extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
-        Wrong(String where) {
-            super(where, null, false, false);
-        }
+    JsonProblem wrong(String field, String allowed) {
+        return fields.wrong(field, allowed);
     }
 
-    Wrong wrong(int line, String field, String allowed) {
-        return new Wrong(file + ":" + line + ": " + field + " " + allowed);
+    JsonProblem wrong(Json at, String field, String allowed) {
+        return fields.wrong(at.line(), field, allowed);
     }
 
     /** Tells of fields that nobody asked for. */
     void done() {
-        for (var field : object.fields().entrySet()) {
-            if (!asked.contains(field.getKey())) {
-                notes.add(file + ":" + field.getValue().line() + ": " + field.getKey()
-                        + " is no field known here, and is left out" + Nearest.question(field.getKey(), asked));
+        for (String field : fields.names()) {
+            if (!asked.contains(field)) {
+                notes.add(wrong(field, "is no field known here, and is left out" + Nearest.question(field, asked))
+                        .getMessage());
             }
         }
     }
@@ -56,7 +55,7 @@ final class ProfileFields {
 
     private Json need(String field) {
         asked.add(field);
-        return object.field(field).orElseThrow(() -> wrong(object.line(), field, "is missing"));
+        return object.field(field).orElseThrow(() -> wrong(object, field, "is missing"));
     }
 
     String text(String field) {
@@ -65,14 +64,14 @@ final class ProfileFields {
                 && text.value().length() <= 80) {
             return text.value();
         }
-        throw wrong(need(field).line(), field, "is text of 1 to 80 letters in quotes");
+        throw wrong(field, "is text of 1 to 80 letters in quotes");
     }
 
     double number(String field, double least, double most) {
-        if (need(field) instanceof Json.Num number && number.value() >= least && number.value() <= most) {
-            return number.value();
+        if (need(field).isNumber(least, most)) {
+            return ((Json.Num) need(field)).value();
         }
-        throw wrong(need(field).line(), field, "is a number from " + Plain.number(least) + " to " + Plain.number(most));
+        throw wrong(field, "is a number from " + Plain.number(least) + " to " + Plain.number(most));
     }
 
     double number(String field, double least, double most, double otherwise) {
@@ -81,13 +80,10 @@ final class ProfileFields {
 
     /** A count: a part of a frame is refused, not cut off. */
     int whole(String field, int least, int most) {
-        if (need(field) instanceof Json.Num number
-                && number.value() == Math.rint(number.value())
-                && number.value() >= least
-                && number.value() <= most) {
-            return (int) number.value();
+        if (need(field).isWhole(least, most)) {
+            return (int) ((Json.Num) need(field)).value();
         }
-        throw wrong(need(field).line(), field, "is a whole number from " + least + " to " + most);
+        throw wrong(field, "is a whole number from " + least + " to " + most);
     }
 
     boolean flag(String field) {
@@ -97,14 +93,14 @@ final class ProfileFields {
         if (need(field) instanceof Json.Bool bool) {
             return bool.value();
         }
-        throw wrong(need(field).line(), field, "is true or false");
+        throw wrong(field, "is true or false");
     }
 
     /** One of some words. */
     <T> T word(String field, Function<String, Optional<T>> named, String allowed) {
         Json json = need(field);
         Optional<T> found = json instanceof Json.Text text ? named.apply(text.value()) : Optional.empty();
-        return found.orElseThrow(() -> wrong(json.line(), field, "is one of " + allowed));
+        return found.orElseThrow(() -> wrong(json, field, "is one of " + allowed));
     }
 
     Optional<Scale> step() {
@@ -128,7 +124,7 @@ final class ProfileFields {
         if (need(field) instanceof Json.Obj inner) {
             return new ProfileFields(file, inner, notes);
         }
-        throw wrong(need(field).line(), field, "is an object in braces");
+        throw wrong(field, "is an object in braces");
     }
 
     List<Json> list(String field, int most) {
@@ -137,14 +133,14 @@ final class ProfileFields {
                 && array.items().size() <= most) {
             return array.items();
         }
-        throw wrong(need(field).line(), field, "is a list in brackets of 1 to " + most + " items");
+        throw wrong(field, "is a list in brackets of 1 to " + most + " items");
     }
 
     ProfileFields inside(Json item, String field) {
         if (item instanceof Json.Obj inner) {
             return new ProfileFields(file, inner, notes);
         }
-        throw wrong(item.line(), field, "holds objects in braces");
+        throw wrong(item, field, "holds objects in braces");
     }
 
     /** An exposure time as text, in seconds as printed. */
@@ -162,7 +158,7 @@ final class ProfileFields {
                 return seconds;
             }
         }
-        throw wrong(json.line(), field, "is a time such as \"1/125\" or \"2s\"");
+        throw wrong(json, field, "is a time such as \"1/125\" or \"2s\"");
     }
 
     /**
@@ -179,10 +175,6 @@ final class ProfileFields {
             }
         }
         return points > 1 || word.length() == points ? -1 : Double.parseDouble(word);
-    }
-
-    int line(String field) {
-        return object.field(field).map(Json::line).orElse(object.line());
     }
 
     Json.Obj object() {

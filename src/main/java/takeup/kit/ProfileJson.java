@@ -10,6 +10,7 @@ import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 import takeup.json.Json;
+import takeup.json.JsonProblem;
 import takeup.text.Plain;
 
 /**
@@ -146,7 +147,7 @@ public final class ProfileJson {
     private static <T> ProfileReader.Read<T> attempt(List<String> notes, Supplier<T> reading) {
         try {
             return new ProfileReader.Read<>(Optional.of(reading.get()), notes);
-        } catch (ProfileFields.Wrong e) {
+        } catch (JsonProblem e) {
             notes.add(e.getMessage());
             return new ProfileReader.Read<>(Optional.empty(), notes);
         }

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 import takeup.json.Json;
+import takeup.json.JsonProblem;
 import takeup.json.JsonText;
 
 /** Profiles of cameras, stocks and meters from the text of their files. */
@@ -53,7 +53,7 @@ public final class ProfileReader {
             return new Read<>(Optional.of(reader.apply(key, new ProfileFields(file, object, notes))), notes);
         } catch (JsonText.NotJson e) {
             return new Read<>(Optional.empty(), List.of(file + ":" + e.line() + ": " + e.getMessage()));
-        } catch (ProfileFields.Wrong e) {
+        } catch (JsonProblem e) {
             notes.add(e.getMessage());
             return new Read<>(Optional.empty(), notes);
         }
@@ -71,20 +71,22 @@ public final class ProfileReader {
             }
             FilmSize filmSize = FilmSize.named(size)
                     .orElseThrow(() -> framesIn.wrong(
-                            framesIn.line(size), "frames", "names film sizes: 135, 120 or 220, not " + size));
+                            framesIn.object().fields().get(size),
+                            "frames",
+                            "names film sizes: 135, 120 or 220, not " + size));
             frames.put(filmSize, framesIn.whole(size, 1, 250));
         }
         if (frames.isEmpty()) {
-            throw fields.wrong(fields.line("frames"), "frames", "names at least one film size");
+            throw fields.wrong("frames", "names at least one film size");
         }
         List<String> backs = new ArrayList<>();
         if (fields.has("backs")) {
             for (Json back : fields.list("backs", 20)) {
                 if (!(back instanceof Json.Text text) || !isKey(text.value())) {
-                    throw fields.wrong(back.line(), "backs", "holds names of letters and digits in quotes");
+                    throw fields.wrong(back, "backs", "holds names of letters and digits in quotes");
                 }
                 if (backs.contains(text.value().toLowerCase(Locale.ROOT))) {
-                    throw fields.wrong(back.line(), "backs", "holds " + text.value() + " twice");
+                    throw fields.wrong(back, "backs", "holds " + text.value() + " twice");
                 }
                 backs.add(text.value().toLowerCase(Locale.ROOT));
             }
@@ -101,7 +103,7 @@ public final class ProfileReader {
             for (Json item : fields.list("lenses", 40)) {
                 Lens lens = lens(fields.inside(item, "lenses"));
                 if (lenses.stream().anyMatch(it -> it.key().equals(lens.key()))) {
-                    throw fields.wrong(item.line(), "lenses", "holds the key " + lens.key() + " twice");
+                    throw fields.wrong(item, "lenses", "holds the key " + lens.key() + " twice");
                 }
                 lenses.add(lens);
             }
@@ -126,14 +128,11 @@ public final class ProfileReader {
                 return Shutter.of(prints, bulb);
             }
             if (step.isEmpty()) {
-                throw around.wrong(
-                        around.line("times"),
-                        "times",
-                        "has a step (full, half, third) with longest and fastest, or marks");
+                throw around.wrong("times", "has a step (full, half, third) with longest and fastest, or marks");
             }
             return Shutter.between(fields.seconds("longest"), fields.seconds("fastest"), step.get(), bulb);
         } catch (IllegalArgumentException e) {
-            throw around.wrong(around.line("times"), "times:", e.getMessage());
+            throw around.wrong(fields.object(), "times:", e.getMessage());
         } finally {
             fields.ask("longest");
             fields.ask("fastest");
@@ -144,7 +143,7 @@ public final class ProfileReader {
     static Lens lens(ProfileFields fields) {
         String key = fields.text("key").toLowerCase(Locale.ROOT);
         if (!isKey(key)) {
-            throw fields.wrong(fields.line("key"), "key", "is made of letters, digits, - and _");
+            throw fields.wrong("key", "is made of letters, digits, - and _");
         }
         String name = fields.text("name");
         double shortest;
@@ -153,7 +152,7 @@ public final class ProfileReader {
             if (zoom.items().size() != 2
                     || !(zoom.items().get(0) instanceof Json.Num a)
                     || !(zoom.items().get(1) instanceof Json.Num b)) {
-                throw fields.wrong(zoom.line(), "focalMm", "is a number of mm, or for a zoom two in brackets");
+                throw fields.wrong(zoom, "focalMm", "is a number of mm, or for a zoom two in brackets");
             }
             shortest = a.value();
             longest = b.value();
@@ -168,7 +167,7 @@ public final class ProfileReader {
                 List<Double> prints = new ArrayList<>();
                 for (Json mark : fields.list("marks", 60)) {
                     if (!(mark instanceof Json.Num number) || !(number.value() >= 0.5 && number.value() <= 1000)) {
-                        throw fields.wrong(mark.line(), "marks", "holds f-numbers from 0.5 to 1000");
+                        throw fields.wrong(mark, "marks", "holds f-numbers from 0.5 to 1000");
                     }
                     prints.add(number.value());
                 }
@@ -178,15 +177,14 @@ public final class ProfileReader {
                 ring = Ring.between(
                         widest,
                         fields.number("narrowest", 0.5, 1000),
-                        step.orElseThrow(
-                                () -> fields.wrong(fields.object().line(), "step", "is one of full, half, third")));
+                        step.orElseThrow(() -> fields.wrong(fields.object(), "step", "is one of full, half, third")));
             }
             fields.ask("widest");
             fields.ask("narrowest");
             fields.done();
             return new Lens(key, name, shortest, longest, ring);
         } catch (IllegalArgumentException e) {
-            throw fields.wrong(fields.object().line(), "lens " + key + ":", e.getMessage());
+            throw fields.wrong(fields.object(), "lens " + key + ":", e.getMessage());
         }
     }
 
@@ -199,81 +197,24 @@ public final class ProfileReader {
         double usual = fields.number("usualEI", 0.1, 1_000_000, box);
         List<FilmSize> sizes = new ArrayList<>();
         for (Json size : fields.list("filmSizes", 3)) {
-            sizes.add(
-                    size instanceof Json.Text text
-                            ? FilmSize.named(text.value())
-                                    .orElseThrow(() ->
-                                            fields.wrong(size.line(), "filmSizes", "holds \"135\", \"120\" or \"220\""))
-                            : null);
-            if (sizes.contains(null)) {
-                throw fields.wrong(size.line(), "filmSizes", "holds \"135\", \"120\" or \"220\"");
+            FilmSize known = size instanceof Json.Text text
+                    ? FilmSize.named(text.value()).orElse(null)
+                    : null;
+            if (known == null) {
+                throw fields.wrong(size, "filmSizes", "holds \"135\", \"120\" or \"220\"");
             }
+            sizes.add(known);
         }
         ProfileFields latitude = fields.inside("latitude");
         double under = latitude.number("underStops", 0, 10);
         double over = latitude.number("overStops", 0, 10);
         latitude.done();
         Reciprocity reciprocity = fields.has("reciprocity")
-                ? reciprocity(fields.inside("reciprocity"), fields)
+                ? ReciprocityReader.reciprocity(fields.inside("reciprocity"), fields)
                 : new Reciprocity.None(OptionalDouble.empty());
         fields.done();
         return new Stock(
                 key, name, kind, process, new FilmSpeed(box), new FilmSpeed(usual), sizes, under, over, reciprocity);
-    }
-
-    private static Reciprocity reciprocity(ProfileFields fields, ProfileFields around) {
-        String model = fields.word(
-                "model",
-                it -> List.of("none", "power", "table", "stops").contains(it) ? Optional.of(it) : Optional.empty(),
-                "none, power, table, stops");
-        try {
-            Reciprocity found = switch (model) {
-                case "none" ->
-                    new Reciprocity.None(
-                            fields.has("upToSeconds")
-                                    ? OptionalDouble.of(fields.number("upToSeconds", 0.000001, 1_000_000))
-                                    : OptionalDouble.empty());
-                case "power" ->
-                    new Reciprocity.Power(
-                            fields.number("exponent", 1, 3), fields.number("fromSeconds", 0.000001, 1_000_000));
-                case "table" -> new Reciprocity.Table(points(fields));
-                default -> new Reciprocity.Opening(points(fields));
-            };
-            List<DevelopmentChange.Point> changes = fields.has("developmentPercent")
-                    ? pairs(fields, "developmentPercent", DevelopmentChange.Point::new)
-                    : List.of();
-            fields.done();
-            return changes.isEmpty() ? found : new DevelopmentChange(found, changes);
-        } catch (IllegalArgumentException e) {
-            throw around.wrong(around.line("reciprocity"), "reciprocity:", e.getMessage());
-        }
-    }
-
-    /** Makes a point of the two numbers of a pair; refuses with an IllegalArgumentException. */
-    private interface PointOf<T> {
-        T of(double seconds, double value);
-    }
-
-    private static List<Reciprocity.Point> points(ProfileFields fields) {
-        return pairs(fields, "points", Reciprocity.Point::new);
-    }
-
-    private static <T> List<T> pairs(ProfileFields fields, String field, PointOf<T> point) {
-        List<T> points = new ArrayList<>();
-        for (Json item : fields.list(field, 100)) {
-            if (!(item instanceof Json.Arr pair)
-                    || pair.items().size() != 2
-                    || !(pair.items().get(0) instanceof Json.Num seconds)
-                    || !(pair.items().get(1) instanceof Json.Num value)) {
-                throw fields.wrong(item.line(), field, "holds pairs of numbers such as [1, 2]");
-            }
-            try {
-                points.add(point.of(seconds.value(), value.value()));
-            } catch (IllegalArgumentException e) {
-                throw fields.wrong(item.line(), field + ":", e.getMessage());
-            }
-        }
-        return points;
     }
 
     static Meter meter(String key, ProfileFields fields) {
