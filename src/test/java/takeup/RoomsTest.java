@@ -70,7 +70,6 @@ class RoomsTest {
             "history.ClockShiftNotes -> command.CommandContext",
             "report.DayEnd -> command.BagCommand",
             "report.DayEnd -> command.CommandContext",
-            "report.DayEnd -> session.Session",
             "report.NightBefore -> command.CommandContext",
             "report.NightBefore -> command.PlanCommand",
             "report.PlanTable -> command.CommandContext",
@@ -78,7 +77,6 @@ class RoomsTest {
             "report.StatusText -> command.RatingCommand",
             "shell.CompletionKinds -> cli.CompletionSubcommand",
             "knot in command",
-            "knot in session",
             "knot in cli");
 
     /**

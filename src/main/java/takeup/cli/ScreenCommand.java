@@ -34,6 +34,7 @@ import takeup.session.Key;
 import takeup.session.Message;
 import takeup.session.Session;
 import takeup.session.Transition;
+import takeup.session.Update;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
@@ -200,7 +201,7 @@ final class ScreenCommand {
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
-            Transition step = Session.update(shoot, message);
+            Transition step = Update.update(shoot, message);
             shoot = step.session();
             if (!theme.equals(shoot.view().theme())) {
                 theme = shoot.view().theme();

@@ -19,7 +19,6 @@ import takeup.roll.CounterCheck;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.English;
 
@@ -115,19 +114,13 @@ public record DayEnd(LocalDate date, List<RollEntry> rolls, List<String> asks, L
         return rest;
     }
 
-    /** The day as the view of it shows it. */
-    public static DayEnd of(Session shoot) {
-        String held = shoot.view().topic();
-        List<RollSummary> elsewhere = shoot.allRolls().stream()
-                .filter(it -> !it.id().letters().equals(shoot.settings().letters()) && isOfDay(it, shoot.now()))
+    /** The same, naming the rolls of other writers that are of this day; {@code listed} are all there are. */
+    public static DayEnd withListed(
+            ShootState s, List<RollSummary> listed, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+        List<RollSummary> elsewhere = listed.stream()
+                .filter(it -> !it.id().letters().equals(letters) && isOfDay(it, now))
                 .toList();
-        return of(
-                shoot.shown(),
-                List.of(),
-                elsewhere,
-                shoot.now(),
-                shoot.settings().letters(),
-                held.isEmpty() ? Optional.empty() : Optional.of(held(List.of(held.split(" ")), Optional.empty())));
+        return of(s, List.of(), elsewhere, now, letters, held);
     }
 
     private static boolean isOfDay(RollSummary roll, OffsetDateTime now) {

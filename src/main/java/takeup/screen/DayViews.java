@@ -118,7 +118,7 @@ final class DayViews {
     }
 
     static void dayEnd(Session shoot, Grid grid) {
-        DayEnd end = DayEnd.of(shoot);
+        DayEnd end = shoot.dayEnd();
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
         ListViews.list(

@@ -31,7 +31,7 @@ final class GuidePanel {
                 Width.cut(
                         Width.of(title) <= room
                                 ? title
-                                : guide.isPresent() ? title.replace("First roll, ", "") : shortly(shoot),
+                                : guide.map(GuidePanel::shortTitle).orElseGet(() -> shortly(shoot)),
                         room),
                 TextRole.STRONG);
         int first = row + 1;
@@ -99,7 +99,7 @@ final class GuidePanel {
             grid.put(
                     column + words,
                     y,
-                    shortened(offered.get(i).words(), own - words),
+                    shortened(offered.get(i), own - words),
                     isChosen ? TextRole.CHOSEN : TextRole.NORMAL);
         }
         if (isCut) {
@@ -145,24 +145,22 @@ final class GuidePanel {
     private static int need(List<PickList.Row> rows, int most, boolean isShort) {
         int line = widest(rows, most);
         return rows.stream()
-                .mapToInt(it ->
-                        Math.max(line, Width.of(it.line())) + 4 + Width.of(isShort ? shortly(it.words()) : it.words()))
+                .mapToInt(it -> Math.max(line, Width.of(it.line())) + 4 + Width.of(isShort ? it.name() : it.text()))
                 .max()
                 .orElse(0);
     }
 
-    /** Without what stands behind its comma, where room is short. */
-    private static String shortened(String words, int room) {
-        return Width.cut(Width.of(words) <= room ? words : shortly(words), room);
-    }
-
-    private static String shortly(String words) {
-        int comma = words.lastIndexOf(',');
-        return comma < 0 ? words : words.substring(0, comma);
+    /** The name alone, where room is short. */
+    private static String shortened(PickList.Row row, int room) {
+        return Width.cut(Width.of(row.text()) <= room ? row.text() : row.name(), room);
     }
 
     private static String title(Guide guide) {
-        return "First roll, " + guide.step() + " of " + Guide.STEPS + ": " + guide.title();
+        return "First roll, " + shortTitle(guide);
+    }
+
+    private static String shortTitle(Guide guide) {
+        return guide.step() + " of " + Guide.STEPS + ": " + guide.title();
     }
 
     /** The last step, beside the suggestions. */

@@ -10,15 +10,15 @@ import takeup.roll.Roll;
 final class ExitMessage {
     private ExitMessage() {}
 
-    static List<String> of(Session shoot) {
+    static List<String> of(Session session) {
         List<String> lines = new ArrayList<>();
-        lines.add("takeup: " + saved(shoot));
-        for (SaveQueue.Waiting one : shoot.waiting()) {
+        lines.add("takeup: " + saved(session));
+        for (SaveQueue.Waiting one : session.waiting()) {
             lines.add("NOT SAVED: " + one.answer().text());
         }
-        for (PendingLines entered : shoot.todo()) {
-            entered.lines().stream()
-                    .filter(it -> entered.from() == PendingLines.From.PROMPT && !isQuit(it))
+        for (PendingLines.Batch batch : session.pendingLines().batches()) {
+            batch.lines().stream()
+                    .filter(it -> batch.from() == PendingLines.From.PROMPT && !isQuit(it))
                     .forEach(it -> lines.add("NOT DONE: " + it));
         }
         return lines;
@@ -28,15 +28,15 @@ final class ExitMessage {
         return line.strip().toLowerCase(Locale.ROOT).startsWith("quit");
     }
 
-    private static String saved(Session shoot) {
+    private static String saved(Session session) {
         List<String> rolls = new ArrayList<>();
-        for (Roll roll : shoot.saved().rolls().values()) {
+        for (Roll roll : session.saved().rolls().values()) {
             if (roll.state() == Roll.State.OPEN) {
                 rolls.add(roll.id() + " in " + roll.place() + ": "
                         + roll.frames().size() + " logged, " + StatusText.leftWords(roll));
             }
         }
-        return "saved in " + shoot.settings().folder()
+        return "saved in " + session.settings().folder()
                 + (rolls.isEmpty() ? ", no roll is open" : ". " + String.join("; ", rolls)) + ".";
     }
 }

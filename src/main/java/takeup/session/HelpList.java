@@ -114,7 +114,7 @@ public record HelpList(String title, List<Section> sections) {
      */
     private static List<Entry> keys(Session shoot, KeyBinding.When when) {
         List<Entry> keys = new ArrayList<>();
-        for (KeyBinding it : KeyBinding.ALL) {
+        for (KeyBinding it : KeyBindings.ALL) {
             if (it.pages().contains(shoot.view().previous())
                     && (it.when() == KeyBinding.When.TYPED) == (when == KeyBinding.When.TYPED)) {
                 keys.add(new Entry(

@@ -30,13 +30,13 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
 
     /** All keys. */
     public static List<KeyHelp> all() {
-        return KeyBinding.ALL.stream().map(it -> of(it, Optional.empty())).toList();
+        return KeyBindings.ALL.stream().map(it -> of(it, Optional.empty())).toList();
     }
 
     /** The keys that work in this view, with what hinders them now. */
     public static List<KeyHelp> here(Session shoot) {
         List<KeyHelp> here = new ArrayList<>();
-        for (KeyBinding binding : KeyBinding.ALL) {
+        for (KeyBinding binding : KeyBindings.ALL) {
             if (binding.pages().contains(shoot.view().page())) {
                 here.add(of(binding, binding.whyNot().apply(shoot)));
             }
@@ -47,7 +47,7 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
     /** The keys that do something now, for the footer. */
     public static List<KeyHelp> now(Session shoot) {
         List<KeyHelp> now = new ArrayList<>();
-        for (KeyBinding binding : KeyBinding.ALL) {
+        for (KeyBinding binding : KeyBindings.ALL) {
             if (binding.isHere(shoot) && binding.whyNot().apply(shoot).isEmpty()) {
                 now.add(of(binding, Optional.empty()));
             }

@@ -8,8 +8,29 @@ import takeup.roll.RollId;
 
 /** What reaches the model from outside: keys, the clock, the answers of the disk. */
 public sealed interface Message {
-    /** The model after it, and what it asks of the outside. */
-    Transition appliedTo(Session shoot);
+    /** Picks the case for this kind of message. */
+    <R> R match(Cases<R> cases);
+
+    /** One method for each kind of message. */
+    interface Cases<R> {
+        R pressed(Pressed message);
+
+        R ticked(Ticked message);
+
+        R saved(Saved message);
+
+        R saveFailed(SaveFailed message);
+
+        R notice(Notice message);
+
+        R fetched(Fetched message);
+
+        R listed(Listed message);
+
+        R resized(Resized message);
+
+        R ended(Ended message);
+    }
 
     /**
      * A key.
@@ -20,72 +41,72 @@ public sealed interface Message {
      */
     record Pressed(Key key, OffsetDateTime at, long ticks) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, at, ticks).pressed(key);
+        public <R> R match(Cases<R> cases) {
+            return cases.pressed(this);
         }
     }
 
     /** The clock: once a second or so, and when the model asked to be woken. */
     record Ticked(OffsetDateTime at, long ticks) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, at, ticks).ticked();
+        public <R> R match(Cases<R> cases) {
+            return cases.ticked(this);
         }
     }
 
     /** A step is on the disk. */
     record Saved(long step) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).kept(step);
+        public <R> R match(Cases<R> cases) {
+            return cases.saved(this);
         }
     }
 
     /** A step could not be written; it is tried again at the next key. */
     record SaveFailed(long step, String why) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).notKept(step, why);
+        public <R> R match(Cases<R> cases) {
+            return cases.saveFailed(this);
         }
     }
 
     /** Something to say that came from the disk, such as an export that failed. */
-    record Notice(String words) implements Message {
+    record Notice(String text) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).told(words);
+        public <R> R match(Cases<R> cases) {
+            return cases.notice(this);
         }
     }
 
     /** A finished roll was read in. */
     record Fetched(RollId roll, List<JournalStep> steps, List<String> problems) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).fetched(roll, steps, problems);
+        public <R> R match(Cases<R> cases) {
+            return cases.fetched(this);
         }
     }
 
     /** All rolls there are, for the view of them. */
     record Listed(List<RollSummary> rolls) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).listed(rolls);
+        public <R> R match(Cases<R> cases) {
+            return cases.listed(this);
         }
     }
 
     /** The terminal changed its size or came back: draw again. */
     record Resized() implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Transition(shoot, List.of());
+        public <R> R match(Cases<R> cases) {
+            return cases.resized(this);
         }
     }
 
     /** No key will come any more. */
     record Ended(String why) implements Message {
         @Override
-        public Transition appliedTo(Session shoot) {
-            return new Update(shoot, shoot.now(), shoot.ticks()).ended();
+        public <R> R match(Cases<R> cases) {
+            return cases.ended(this);
         }
     }
 }

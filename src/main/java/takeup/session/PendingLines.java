@@ -1,15 +1,18 @@
 package takeup.session;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import takeup.roll.RollId;
 
 /**
- * Lines that are to be read one after the other, such as a paste of three after Enter, or the point that a Space stands
- * for.
+ * Lines that are still to be read, and what they wait for: a roll that is being read in, or the end of the program.
  *
- * @param lines one or more, none of them blank
- * @param from what gave them
+ * @param batches the lines, oldest first
+ * @param awaitedRoll the roll that is being read in; no line is read until it is there
+ * @param leaving how far leaving has come; no line is read once it is under way
  */
-record PendingLines(List<String> lines, From from) {
+record PendingLines(List<Batch> batches, Optional<RollId> awaitedRoll, Leaving leaving) {
     /** Where lines come from: only those of the prompt go back to it when they are refused. */
     enum From {
         PROMPT,
@@ -18,19 +21,71 @@ record PendingLines(List<String> lines, From from) {
         SUGGESTION
     }
 
+    /**
+     * Lines that came in together, such as a paste of three after Enter, or the point that a Space stands for.
+     *
+     * @param lines one or more, none of them blank
+     * @param from what gave them
+     */
+    record Batch(List<String> lines, From from) {
+        Batch {
+            lines = List.copyOf(lines);
+        }
+
+        String first() {
+            return lines.get(0);
+        }
+    }
+
+    static final PendingLines NONE = new PendingLines(List.of(), Optional.empty(), Leaving.NO);
+
     PendingLines {
-        lines = List.copyOf(lines);
+        batches = List.copyOf(batches);
     }
 
-    String first() {
-        return lines.get(0);
+    Batch first() {
+        return batches.get(0);
     }
 
-    boolean isLast() {
-        return lines.size() == 1;
+    boolean isEmpty() {
+        return batches.isEmpty();
     }
 
-    PendingLines rest() {
-        return new PendingLines(lines.subList(1, lines.size()), from);
+    /** Whether no line may be read now. */
+    boolean isBlocked() {
+        return awaitedRoll.isPresent() || leaving.isUnderWay();
+    }
+
+    PendingLines and(Batch batch) {
+        List<Batch> all = new ArrayList<>(batches);
+        all.add(batch);
+        return new PendingLines(all, awaitedRoll, leaving);
+    }
+
+    PendingLines withoutFirstBatch() {
+        return new PendingLines(batches.subList(1, batches.size()), awaitedRoll, leaving);
+    }
+
+    PendingLines withoutFirstLine() {
+        Batch first = first();
+        if (first.lines().size() == 1) {
+            return withoutFirstBatch();
+        }
+        List<Batch> all = new ArrayList<>(batches);
+        all.set(0, new Batch(first.lines().subList(1, first.lines().size()), first.from()));
+        return new PendingLines(all, awaitedRoll, leaving);
+    }
+
+    PendingLines awaiting(RollId roll) {
+        return new PendingLines(batches, Optional.of(roll), leaving);
+    }
+
+    /** The roll that was awaited is there. */
+    PendingLines arrived() {
+        return new PendingLines(batches, Optional.empty(), leaving);
+    }
+
+    PendingLines leaving(Leaving how) {
+        return new PendingLines(batches, awaitedRoll, how);
     }
 }

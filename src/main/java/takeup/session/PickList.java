@@ -20,16 +20,27 @@ import takeup.roll.Film;
 public record PickList(List<Row> rows) {
     private static final PickList NOTHING = new PickList(List.of());
 
-    /** A line of the prompt, and what it means. */
-    public record Row(String line, String words) {}
+    /**
+     * A line of the prompt, and what it means.
+     *
+     * @param line what would be typed
+     * @param name what is taken
+     * @param detail what else is good to know of it; "" if nothing is
+     */
+    public record Row(String line, String name, String detail) {
+        /** What the line means. */
+        public String text() {
+            return detail.isEmpty() ? name : name + ", " + detail;
+        }
+    }
 
     public PickList {
         rows = List.copyOf(rows);
     }
 
     /** What is offered now; often nothing. */
-    public static PickList of(Session shoot) {
-        ShootState s = shoot.shown();
+    public static PickList of(Session session) {
+        ShootState s = session.shown();
         if (s.cameraInHand().isEmpty()) {
             return s.placeInHand().isPresent() ? NOTHING : cameras(s.kit());
         }
@@ -38,19 +49,26 @@ public record PickList(List<Row> rows) {
         }
         return s.day().light().isEmpty()
                         && !s.cameraInHand().get().isAutomatic()
-                        && Guide.of(shoot).isPresent()
+                        && Guide.of(session).isPresent()
                 ? skies()
                 : NOTHING;
+    }
+
+    /** The row that is highlighted. */
+    static Optional<Row> highlighted(Session session) {
+        int chosen = session.view().chosen();
+        List<Row> rows = chosen >= 0 && session.view().page() == Session.Page.SHOOT
+                ? of(session).rows()
+                : List.of();
+        return chosen >= 0 && chosen < rows.size() ? Optional.of(rows.get(chosen)) : Optional.empty();
     }
 
     private static PickList cameras(Kit kit) {
         List<Row> rows = new ArrayList<>();
         for (String key : kit.keys(Kit.Sort.CAMERAS)) {
-            rows.add(new Row(
-                    "cam " + key,
-                    kit.camera(key)
-                            .map(it -> it.name() + ", " + it.frameSize())
-                            .orElse("its file has a mistake: takeup check")));
+            rows.add(kit.camera(key)
+                    .map(it -> new Row("cam " + key, it.name(), it.frameSize().toString()))
+                    .orElseGet(() -> unreadable("cam " + key)));
         }
         return new PickList(rows);
     }
@@ -60,7 +78,7 @@ public record PickList(List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         Optional<Film> before =
                 s.placeInHand().map((CameraPlace it) -> s.day().films().get(it));
-        before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again, EI " + it.index())));
+        before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again", "EI " + it.index())));
         List<FilmSize> sizes = s.cameraInHand()
                 .map(Camera::frames)
                 .map(it -> List.copyOf(it.keySet()))
@@ -68,23 +86,26 @@ public record PickList(List<Row> rows) {
         for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
             Optional<Stock> stock = s.kit().stock(key);
             if (stock.isEmpty()) {
-                rows.add(new Row("load " + key, "its file has a mistake: takeup check"));
+                rows.add(unreadable("load " + key));
             } else if (stock.get().filmSizes().stream().anyMatch(sizes::contains)) {
                 rows.add(new Row(
-                        "load " + key,
-                        stock.get().name() + ", EI " + stock.get().usualIndex()));
+                        "load " + key, stock.get().name(), "EI " + stock.get().usualIndex()));
             }
         }
         return new PickList(rows);
     }
 
+    private static Row unreadable(String line) {
+        return new Row(line, "its file has a mistake: takeup check", "");
+    }
+
     private static PickList skies() {
         return new PickList(List.of(
-                new Row("m sky sun", "full sun, hard shadows"),
-                new Row("m sky hazy", "sun through haze, soft shadows"),
-                new Row("m sky cloudy", "bright, without shadows"),
-                new Row("m sky overcast", "heavy overcast"),
-                new Row("m sky shade", "open shade on a clear day"),
-                new Row("m sky snow", "full sun on snow or sand")));
+                new Row("m sky sun", "full sun", "hard shadows"),
+                new Row("m sky hazy", "sun through haze", "soft shadows"),
+                new Row("m sky cloudy", "bright", "without shadows"),
+                new Row("m sky overcast", "heavy overcast", ""),
+                new Row("m sky shade", "open shade on a clear day", ""),
+                new Row("m sky snow", "full sun on snow or sand", "")));
     }
 }

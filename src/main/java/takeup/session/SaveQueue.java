@@ -12,7 +12,7 @@ import takeup.roll.Roll;
  * What the disk holds, and what is on its way there, in order. A step that could not be written stays the first until
  * it is.
  *
- * @param saved the situation as the disk holds it; this is what the counter shows
+ * @param saved the state as the disk holds it; this is what the counter shows
  * @param waiting steps that the disk has not acknowledged yet, oldest first
  * @param isWriting whether the disk has the first of them in work, so that none is handed over twice
  * @param saveError why the first of them could not be written; it stays until it is
@@ -37,16 +37,16 @@ public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriti
         waiting = List.copyOf(waiting);
     }
 
-    static SaveQueue of(ShootState kept) {
-        return new SaveQueue(kept, List.of(), false, Optional.empty());
+    static SaveQueue of(ShootState saved) {
+        return new SaveQueue(saved, List.of(), false, Optional.empty());
     }
 
-    /** The situation once all that waits is on the disk: what the next line is read in. */
+    /** The state once all that waits is on the disk: what the next line is read in. */
     ShootState afterPending() {
         return waiting.isEmpty() ? saved : waiting.get(waiting.size() - 1).after();
     }
 
-    boolean isWritten() {
+    boolean isEmpty() {
         return waiting.isEmpty();
     }
 
@@ -57,13 +57,14 @@ public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriti
 
     /** Whether the disk's answer is about the step that it was handed. */
     boolean expects(long step) {
-        return isWriting && waiting.get(0).step().step() == step;
+        return isWriting && first().step().step() == step;
     }
 
     Waiting first() {
         return waiting.get(0);
     }
 
+    /** The first step is handed to the disk. */
     SaveQueue writing() {
         return new SaveQueue(saved, waiting, true, saveError);
     }
@@ -86,13 +87,13 @@ public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriti
 
     /** With a finished roll's own steps read in, under all that waits. */
     SaveQueue with(List<JournalStep> read) {
-        ShootState before = saved.with(read);
-        ShootState after = before;
+        ShootState under = saved.with(read);
+        ShootState after = under;
         List<Waiting> again = new ArrayList<>();
         for (Waiting one : waiting) {
             after = after.and(one.step());
             again.add(new Waiting(one.step(), after, one.answer(), one.isLarge(), one.rollsToExport()));
         }
-        return new SaveQueue(before, again, isWriting, saveError);
+        return new SaveQueue(under, again, isWriting, saveError);
     }
 }

@@ -3,6 +3,7 @@ package takeup.session;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.ShootCommand;
@@ -10,46 +11,33 @@ import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
+import takeup.report.DayEnd;
 import takeup.report.RollSummary;
 import takeup.report.StatusText;
 import takeup.roll.RollId;
 
 /**
- * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown.
+ * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown. It
+ * only answers questions; what a message makes of it is worked out by {@link Update}.
  *
  * @param saveQueue what the disk holds and what waits for it
  * @param prompt the line being typed
- * @param lastAnswer what was said last
- * @param question what a yes would do
- * @param todo lines still to be read: the first waits for a roll to be read in, or to leave
- * @param awaitedRoll the roll that is being read in; no line is read until it is there
- * @param heldKey Spaces on an empty prompt that may be a held key
+ * @param dialogue what was said last and what is asked
+ * @param pendingLines lines still to be read, and what they wait for
+ * @param heldKey presses of Space or Ctrl-T that may be a held key
  * @param view what is shown
- * @param cameraChanged whether another camera or back came in hand since the last Space, so that the next one says so
- *     large
- * @param allRolls all rolls, once they were listed
+ * @param clock the time
  * @param settings what stays for the whole run
- * @param leaving how far leaving has come
- * @param now the time of day
- * @param ticks milliseconds on a clock that only runs forward
- * @param drift by how many seconds the time of day was moved against it since the last frame or reading
  */
 public record Session(
         SaveQueue saveQueue,
         PromptLine prompt,
-        LastAnswer lastAnswer,
-        Optional<Outcome.NeedsConfirmation> question,
-        List<PendingLines> todo,
-        Optional<RollId> awaitedRoll,
+        Dialogue dialogue,
+        PendingLines pendingLines,
         HeldKey heldKey,
         View view,
-        boolean cameraChanged,
-        List<RollSummary> allRolls,
-        Settings settings,
-        Leaving leaving,
-        OffsetDateTime now,
-        long ticks,
-        long drift) {
+        SessionClock clock,
+        Settings settings) {
     /** How something is said; {@code CHOICES} are what Tab could complete, until the line is typed on. */
     public enum Tone {
         QUIET,
@@ -67,25 +55,32 @@ public record Session(
         public LastAnswer {
             warnings = List.copyOf(warnings);
         }
+
+        static LastAnswer quiet(String text) {
+            return new LastAnswer(Tone.QUIET, text, List.of());
+        }
     }
 
     /**
-     * Spaces, or Ctrl-T that counts frames, that came in: how many, when the last one did, and which of the two keys it
-     * is.
+     * What was said last and what is asked.
+     *
+     * @param lastAnswer what was said last
+     * @param question what a yes would do
+     * @param cameraChanged whether another camera or back came in hand since the last Space, so that the answer to the
+     *     next one is large
      */
-    public record HeldKey(int count, long lastTicks, boolean tally) {
-        static final HeldKey NONE = new HeldKey(0, 0, false);
-    }
+    record Dialogue(LastAnswer lastAnswer, Optional<Outcome.NeedsConfirmation> question, boolean cameraChanged) {
+        Dialogue saying(LastAnswer answer) {
+            return new Dialogue(answer, question, cameraChanged);
+        }
 
-    /**
-     * How far leaving has come: Ctrl-C once, waiting for the disk to have everything, or leaving whatever the disk
-     * answers.
-     */
-    public enum Leaving {
-        NO,
-        ONCE,
-        WHEN_SAVED,
-        ANYWAY
+        Dialogue asking(Optional<Outcome.NeedsConfirmation> what) {
+            return new Dialogue(lastAnswer, what, cameraChanged);
+        }
+
+        Dialogue cameraChanged(boolean isChanged) {
+            return new Dialogue(lastAnswer, question, isChanged);
+        }
     }
 
     /** Which view. */
@@ -100,63 +95,6 @@ public record Session(
     }
 
     /**
-     * What is shown.
-     *
-     * @param page which view
-     * @param scroll how far it is scrolled, in lines
-     * @param chosen the highlighted suggestion; -1 if none is
-     * @param theme the name of the theme
-     * @param big whether the counter fills the screen
-     * @param previous the view that help is about, and that Esc goes back to from there
-     * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that
-     *     lies over the shoot screen; "" for all, or none
-     */
-    public record View(Page page, int scroll, int chosen, String theme, boolean big, Page previous, String topic) {
-        View page(Page other) {
-            Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? previous : page;
-            return new View(other, 0, -1, theme, big && other == Page.SHOOT, from, "");
-        }
-
-        /** What lies over the shoot screen to be photographed: {@code slate}, {@code clock}, or nothing. */
-        public String sheet() {
-            return page == Page.SHOOT ? topic : "";
-        }
-
-        /** The shoot screen with a sheet over it. */
-        View withSheet(String sheet) {
-            return new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, sheet);
-        }
-
-        /** Help on one word. */
-        View explaining(String word) {
-            View help = page(Page.HELP);
-            return new View(help.page, 0, -1, theme, help.big, help.previous, word);
-        }
-
-        /** The end of the day; the rolls that were named as held are its topic. */
-        View ending(String held) {
-            View end = page(Page.DAY_END);
-            return new View(end.page, 0, -1, theme, end.big, end.previous, held);
-        }
-
-        View scrolledTo(int line) {
-            return new View(page, line, chosen, theme, big, previous, topic);
-        }
-
-        View chosen(int index) {
-            return new View(page, scroll, index, theme, big, previous, topic);
-        }
-
-        View theme(String name) {
-            return new View(page, scroll, chosen, name, big, previous, topic);
-        }
-
-        View big(boolean on) {
-            return new View(Page.SHOOT, 0, -1, theme, on, Page.SHOOT, "");
-        }
-    }
-
-    /**
      * What stays for the whole run.
      *
      * @param letters the writer's letters for new roll numbers
@@ -165,77 +103,125 @@ public record Session(
      */
     public record Settings(String letters, String folder, Optional<String> readOnly) {}
 
-    public Session {
-        todo = List.copyOf(todo);
-        allRolls = List.copyOf(allRolls);
-    }
-
     /** The model at the start. */
     public static Session begin(
-            ShootState situation,
-            Settings settings,
-            String theme,
-            List<String> problems,
-            OffsetDateTime now,
-            long ticks) {
-        LastAnswer said = problems.isEmpty()
-                ? ShootCommand.stillIn(situation, now)
-                        .map(it -> new LastAnswer(Tone.QUIET, it, List.of()))
-                        .orElse(LastAnswer.NOTHING)
-                : new LastAnswer(
-                        Tone.REFUSAL,
-                        problems.get(0)
-                                + (problems.size() > 1
-                                        ? " (and " + (problems.size() - 1) + " more: takeup check)"
-                                        : ""),
-                        List.of());
+            ShootState state, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
+        LastAnswer first = problems.isEmpty()
+                ? ShootCommand.stillIn(state, now).map(LastAnswer::quiet).orElse(LastAnswer.NOTHING)
+                : new LastAnswer(Tone.REFUSAL, firstOf(problems), List.of());
         return new Session(
-                SaveQueue.of(situation),
+                SaveQueue.of(state),
                 PromptLine.EMPTY,
-                said,
-                Optional.empty(),
-                List.of(),
-                Optional.empty(),
+                new Dialogue(first, Optional.empty(), false),
+                PendingLines.NONE,
                 HeldKey.NONE,
-                new View(Page.SHOOT, 0, -1, theme, false, Page.SHOOT, ""),
-                false,
-                List.of(),
-                settings,
-                Leaving.NO,
-                now,
-                ticks,
-                0);
+                View.first(theme),
+                new SessionClock(now, ticks, 0),
+                settings);
+    }
+
+    private static String firstOf(List<String> problems) {
+        int more = problems.size() - 1;
+        return problems.get(0) + (more > 0 ? " (and " + more + " more: takeup check)" : "");
     }
 
     /** The same, offering back what was being typed when the program ended last. */
     public Session offering(String draft) {
-        LastAnswer offer = lastAnswer.tone() == Tone.QUIET
-                ? new LastAnswer(Tone.QUIET, "PgUp brings back what was being typed: " + draft, List.of())
-                : lastAnswer;
-        return new Session(
-                saveQueue,
-                prompt.with(draft).cleared(),
-                offer,
-                question,
-                todo,
-                awaitedRoll,
-                heldKey,
-                view,
-                cameraChanged,
-                allRolls,
-                settings,
-                leaving,
-                now,
-                ticks,
-                drift);
+        Session offered = with(prompt.with(draft).cleared());
+        return lastAnswer().tone() == Tone.QUIET
+                ? offered.with(LastAnswer.quiet("PgUp brings back what was being typed: " + draft))
+                : offered;
     }
 
-    /** The model after a message, and what it asks of the outside. */
-    public static Transition update(Session shoot, Message message) {
-        return message.appliedTo(shoot);
+    // One part changed, the others kept.
+
+    Session with(SaveQueue other) {
+        return new Session(other, prompt, dialogue, pendingLines, heldKey, view, clock, settings);
     }
 
-    /** The situation as the disk holds it; this is what the counter shows. */
+    Session with(PromptLine other) {
+        return new Session(saveQueue, other, dialogue, pendingLines, heldKey, view, clock, settings);
+    }
+
+    Session with(Dialogue other) {
+        return new Session(saveQueue, prompt, other, pendingLines, heldKey, view, clock, settings);
+    }
+
+    Session with(LastAnswer other) {
+        return with(dialogue.saying(other));
+    }
+
+    Session with(PendingLines other) {
+        return new Session(saveQueue, prompt, dialogue, other, heldKey, view, clock, settings);
+    }
+
+    Session with(HeldKey other) {
+        return new Session(saveQueue, prompt, dialogue, pendingLines, other, view, clock, settings);
+    }
+
+    Session with(View other) {
+        return new Session(saveQueue, prompt, dialogue, pendingLines, heldKey, other, clock, settings);
+    }
+
+    Session with(SessionClock other) {
+        return new Session(saveQueue, prompt, dialogue, pendingLines, heldKey, view, other, settings);
+    }
+
+    /** With a sentence; a warning stays beside it, but for a refusal and a question. */
+    Session say(Tone tone, String text) {
+        boolean isNew = tone == Tone.REFUSAL || tone == Tone.QUESTION;
+        return with(new LastAnswer(tone, text, isNew ? List.of() : lastAnswer().warnings()));
+    }
+
+    Session saysNothing() {
+        return with(LastAnswer.NOTHING);
+    }
+
+    /** Without the question that was not answered, and without its words. */
+    Session withoutQuestion() {
+        Session without = with(dialogue.asking(Optional.empty()));
+        return lastAnswer().tone() == Tone.QUESTION ? without.saysNothing() : without;
+    }
+
+    /** With nothing highlighted. */
+    Session withoutChoice() {
+        return with(view.chosen(-1));
+    }
+
+    // What is so now.
+
+    /** The end of the day, as the view of it shows it. */
+    public DayEnd dayEnd() {
+        String held = view.topic();
+        Optional<Set<RollId>> inHand = held.isEmpty()
+                ? Optional.empty()
+                : Optional.of(DayEnd.held(List.of(held.split(" ")), Optional.empty()));
+        return DayEnd.withListed(shown(), allRolls(), now(), settings.letters(), inHand);
+    }
+
+    public LastAnswer lastAnswer() {
+        return dialogue.lastAnswer();
+    }
+
+    /** What a yes would do. */
+    public Optional<Outcome.NeedsConfirmation> question() {
+        return dialogue.question();
+    }
+
+    Leaving leaving() {
+        return pendingLines.leaving();
+    }
+
+    public OffsetDateTime now() {
+        return clock.now();
+    }
+
+    /** All rolls, once they were listed. */
+    public List<RollSummary> allRolls() {
+        return view.allRolls();
+    }
+
+    /** The state as the disk holds it; this is what the counter shows. */
     public ShootState saved() {
         return saveQueue.saved();
     }
@@ -250,14 +236,14 @@ public record Session(
         return saveQueue.saveError();
     }
 
-    /** The situation once all that waits is on the disk: what a line is read in. */
+    /** The state once all that waits is on the disk: what a line is read in. */
     public ShootState afterPending() {
         return saveQueue.afterPending();
     }
 
-    /** The kept situation, as it is on this day. */
+    /** The saved state, as it is on this day. */
     public ShootState shown() {
-        return saved().asOf(now);
+        return saved().asOf(now());
     }
 
     /** The suggestions that stand on the screen; none without film or light. */
@@ -271,21 +257,8 @@ public record Session(
     }
 
     private Optional<Suggestions> advice() {
-        ShootState situation = shown();
-        return situation
-                .day()
-                .light()
-                .flatMap(light -> StatusText.asking(situation).map(it -> it.advice(light)));
-    }
-
-    /** The row of what is offered that is highlighted. */
-    Optional<PickList.Row> picked() {
-        List<PickList.Row> rows = view.chosen() >= 0 && view.page() == Page.SHOOT
-                ? PickList.of(this).rows()
-                : List.of();
-        return view.chosen() < rows.size() && view.chosen() >= 0
-                ? Optional.of(rows.get(view.chosen()))
-                : Optional.empty();
+        ShootState state = shown();
+        return state.day().light().flatMap(light -> StatusText.asking(state).map(it -> it.advice(light)));
     }
 
     /** The suggestion that is highlighted. */
@@ -313,18 +286,19 @@ public record Session(
      * be.
      */
     public Outcome outcome(String line) {
-        Outcome outcome = question.flatMap(it -> it.answer(line, afterPending()))
+        Outcome outcome = question()
+                .flatMap(it -> it.answer(line, afterPending()))
                 .map(it -> (Outcome) it)
-                .orElseGet(() -> CommandContext.read(afterPending(), line, now, drift, settings.letters()));
-        Outcome.Accepted does = outcome instanceof Outcome.NeedsConfirmation asked
-                ? asked.ifYes()
-                : outcome instanceof Outcome.Accepted one ? one : null;
-        return does != null && !does.entries().isEmpty() && settings.readOnly().isPresent()
-                ? new Outcome.Rejected(readOnlyWords())
+                .orElseGet(() -> CommandContext.read(afterPending(), line, now(), clock.drift(), settings.letters()));
+        return settings.readOnly().isPresent() && writes(outcome)
+                ? new Outcome.Rejected("read only: " + settings.readOnly().get())
                 : outcome;
     }
 
-    String readOnlyWords() {
-        return "read only: " + settings.readOnly().orElse("");
+    private static boolean writes(Outcome outcome) {
+        return outcome instanceof Outcome.NeedsConfirmation asked
+                ? !asked.ifYes().entries().isEmpty()
+                : outcome instanceof Outcome.Accepted accepted
+                        && !accepted.entries().isEmpty();
     }
 }

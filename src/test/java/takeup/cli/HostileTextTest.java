@@ -44,6 +44,7 @@ import takeup.screen.Screen;
 import takeup.session.Key;
 import takeup.session.Message;
 import takeup.session.Session;
+import takeup.session.Update;
 
 /**
  * Every text that a photographer or a file can bring in, times every character that steers a terminal or hides from the
@@ -320,18 +321,18 @@ class HostileTextTest {
                 0);
         List<Session> shown = new ArrayList<>(List.of(begun, begun.offering("dra\u001b[2J\u009bft")));
         for (String one : hostile) {
-            Session shoot = Session.update(begun, new Message.Pressed(Key.pasted("4 125 ; a" + one + "z"), now, 1))
+            Session shoot = Update.update(begun, new Message.Pressed(Key.pasted("4 125 ; a" + one + "z"), now, 1))
                     .session();
             shown.add(shoot);
-            shown.add(Session.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
+            shown.add(Update.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
                     .session());
-            shown.add(Session.update(begun, new Message.SaveFailed(1, one)).session());
-            shown.add(Session.update(begun, new Message.Notice("a" + one)).session());
-            shown.add(Session.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
+            shown.add(Update.update(begun, new Message.SaveFailed(1, one)).session());
+            shown.add(Update.update(begun, new Message.Notice("a" + one)).session());
+            shown.add(Update.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
                     .session());
         }
         for (Key.Name key : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F4)) {
-            shown.add(Session.update(begun, new Message.Pressed(Key.of(key), now, 1))
+            shown.add(Update.update(begun, new Message.Pressed(Key.of(key), now, 1))
                     .session());
         }
         TreeSet<String> raw = new TreeSet<>();

@@ -232,7 +232,7 @@ class DayEndTest {
         RollSummary withdrawn = asOf("C", RollSummary.of(gone));
         Playing day = Playing.medium("4 125").press(Key.Name.F6);
         day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open, withdrawn)));
-        List<String> items = DayEnd.of(day.shoot()).sections().stream()
+        List<String> items = day.shoot().dayEnd().sections().stream()
                 .filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
                 .flatMap(it -> it.items().stream())
                 .map(NightBefore.Item::text)
@@ -245,7 +245,7 @@ class DayEndTest {
         day.lines("day-end r1 b1");
         day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open)));
         assertTrue(
-                DayEnd.of(day.shoot()).asks().stream().noneMatch(it -> it.contains("B0001")),
+                day.shoot().dayEnd().asks().stream().noneMatch(it -> it.contains("B0001")),
                 "a roll of the other laptop is no stranger");
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import takeup.report.StatusText;
 import takeup.session.Message;
 import takeup.session.Session;
+import takeup.session.Update;
 import takeup.text.Width;
 
 /** Whatever the terminal's size and the moment of the day: a whole picture, and the frames that are left. */
@@ -58,7 +59,7 @@ class SizesTest {
     @MethodSource("moments")
     void framesLeftStandAsTextAtEverySize(String moment) {
         // What was said last may have the number in it, and is soon followed by something else.
-        Session shoot = Session.update(States.of(moment), new Message.Notice("the export could not be written"))
+        Session shoot = Update.update(States.of(moment), new Message.Notice("the export could not be written"))
                 .session();
         boolean isLong =
                 shoot.shown().rollInHand().map(it -> it.framesLeft() < 0).orElse(false);

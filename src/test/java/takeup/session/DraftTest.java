@@ -11,7 +11,12 @@ class DraftTest {
     void aDraftIsOfferedOnPgUpAndStandsInNobodysWayBeforeThat() {
         Session shoot = Playing.medium().shoot().offering("4 125 ; the cox, half");
         assertTrue(shoot.prompt().isEmpty());
-        Session back = Session.update(shoot, new Message.Pressed(Key.of(Key.Name.PAGE_UP), shoot.now(), shoot.ticks()))
+        Session back = Update.update(
+                        shoot,
+                        new Message.Pressed(
+                                Key.of(Key.Name.PAGE_UP),
+                                shoot.now(),
+                                shoot.clock().ticks()))
                 .session();
         assertEquals("4 125 ; the cox, half", back.prompt().text());
         assertEquals(shoot.saved().rolls(), back.saved().rolls());

@@ -174,7 +174,7 @@ class GuideTest {
         assertEquals("load", PickList.of(day.shoot()).rows().get(0).line());
         assertEquals(
                 "Colour negative 400 again, EI 100",
-                PickList.of(day.shoot()).rows().get(0).words());
+                PickList.of(day.shoot()).rows().get(0).text());
         day.press(Key.Name.DOWN).press(Key.Name.ENTER);
         assertEquals("cn400", day.roll("R0002").film().stock().key());
         assertEquals("100", day.roll("R0002").film().index().toString());
@@ -187,9 +187,9 @@ class GuideTest {
                 .press(Key.Name.DOWN)
                 .press(Key.Name.ENTER)
                 .press(Key.Name.DOWN);
-        assertFalse(day.shoot().picked().isEmpty());
+        assertFalse(PickList.highlighted(day.shoot()).isEmpty());
         day.disk(Playing.Disk.WELL);
-        assertTrue(day.shoot().picked().isEmpty(), "the second list came while the first was still shown");
+        assertTrue(PickList.highlighted(day.shoot()).isEmpty(), "the second list came while the first was still shown");
     }
 
     private static String step(Playing day) {

@@ -37,7 +37,7 @@ class KeysTest {
     }
 
     static List<KeyBinding> bindings() {
-        return KeyBinding.ALL;
+        return KeyBindings.ALL;
     }
 
     @ParameterizedTest(name = "{0} does something or says why not, wherever it works")
@@ -60,7 +60,7 @@ class KeysTest {
                         day.press(Key.Name.LEFT).press(Key.Name.LEFT);
                     }
                     day.send(new Message.Notice(""));
-                    if (!KeyBinding.of(binding.key(), day.shoot()).equals(Optional.of(binding))) {
+                    if (!KeyBindings.of(binding.key(), day.shoot()).equals(Optional.of(binding))) {
                         continue;
                     }
                     taken++;
@@ -81,7 +81,7 @@ class KeysTest {
         assertTrue(taken > 0, "the binding is reached somewhere");
     }
 
-    private record Looks(PromptLine prompt, Session.LastAnswer said, Session.View view, SaveQueue ledger) {}
+    private record Looks(PromptLine prompt, Session.LastAnswer said, View view, SaveQueue ledger) {}
 
     private static Looks looks(Session shoot) {
         return new Looks(shoot.prompt(), shoot.lastAnswer(), shoot.view(), shoot.saveQueue());
@@ -91,7 +91,7 @@ class KeysTest {
     @Test
     void anyTwoKeysInARowAreTakenOnEveryPage() {
         Set<Key> keys =
-                new HashSet<>(KeyBinding.ALL.stream().map(KeyBinding::key).toList());
+                new HashSet<>(KeyBindings.ALL.stream().map(KeyBinding::key).toList());
         for (Key.Name name : Key.Name.values()) {
             if (name != Key.Name.CHARACTER && name != Key.Name.CTRL && name != Key.Name.ALT) {
                 keys.add(Key.of(name));
@@ -105,8 +105,8 @@ class KeysTest {
                 Playing day = on(page, start);
                 for (Key first : keys) {
                     for (Key second : keys) {
-                        Session after = Session.update(
-                                        Session.update(
+                        Session after = Update.update(
+                                        Update.update(
                                                         day.shoot(),
                                                         new Message.Pressed(first, day.now(), day.ticks() + 100))
                                                 .session(),
@@ -123,7 +123,7 @@ class KeysTest {
     @Test
     void aKeyStandsOnceForAPageAndAPrompt() {
         Set<String> places = new HashSet<>();
-        for (KeyBinding binding : KeyBinding.ALL) {
+        for (KeyBinding binding : KeyBindings.ALL) {
             for (Session.Page page : binding.pages()) {
                 for (KeyBinding.When when : binding.when() == KeyBinding.When.ALWAYS
                         ? new KeyBinding.When[] {KeyBinding.When.EMPTY, KeyBinding.When.TYPED}
@@ -138,7 +138,7 @@ class KeysTest {
 
     @Test
     void noUnmodifiedKeyIsSaidToRemoveALoggedFrame() {
-        for (KeyBinding binding : KeyBinding.ALL) {
+        for (KeyBinding binding : KeyBindings.ALL) {
             if (binding.key().name() != Key.Name.CTRL) {
                 Playing day = Playing.medium("m 5.6 125", "4 125 x3");
                 day.press(binding.key()).press(binding.key()).pass(500);
@@ -149,7 +149,7 @@ class KeysTest {
 
     @Test
     void whatHasAWordDoesTheSameByItsWord() {
-        for (KeyBinding binding : KeyBinding.ALL) {
+        for (KeyBinding binding : KeyBindings.ALL) {
             if (!binding.word().isEmpty()) {
                 assertTrue(
                         binding.word().equals(".")
@@ -158,7 +158,7 @@ class KeysTest {
             }
         }
         for (Key.Name name : List.of(Key.Name.F1, Key.Name.F2, Key.Name.F3, Key.Name.F9, Key.Name.F10)) {
-            String word = KeyBinding.ALL.stream()
+            String word = KeyBindings.ALL.stream()
                     .filter(it -> it.key().equals(Key.of(name)))
                     .findFirst()
                     .orElseThrow()
@@ -173,7 +173,7 @@ class KeysTest {
     @Test
     void helpAndTheFooterReadTheSameTable() {
         Session shoot = Playing.medium("4 125").shoot();
-        assertEquals(KeyBinding.ALL.size(), KeyHelp.all().size());
+        assertEquals(KeyBindings.ALL.size(), KeyHelp.all().size());
         List<KeyHelp> now = KeyHelp.now(shoot);
         for (KeyHelp key : now) {
             assertTrue(KeyHelp.all().contains(key), key.key());

@@ -166,7 +166,7 @@ class MonkeyTest {
             }
             first = i == KEYS / 10 ? heap() : first;
         }
-        assertEquals(List.of(), day.shoot().todo());
+        assertEquals(List.of(), day.shoot().pendingLines().batches());
         assertEquals(List.of(), day.shoot().waiting());
         assertTrue(day.shoot().prompt().past().size() <= 200);
         assertTrue(day.shoot().prompt().text().length() <= PromptLine.LONGEST);

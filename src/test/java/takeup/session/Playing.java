@@ -246,7 +246,7 @@ public final class Playing {
     }
 
     public Playing send(Message message) {
-        Transition step = Session.update(shoot, message);
+        Transition step = Update.update(shoot, message);
         shoot = step.session();
         for (Effect effect : step.effects()) {
             seen.add(effect);

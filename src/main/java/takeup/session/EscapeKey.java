@@ -1,0 +1,66 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.command.Outcome;
+import takeup.day.DayEvent;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.report.StatusText;
+import takeup.session.PendingLines.From;
+import takeup.session.Session.Page;
+import takeup.session.Session.Tone;
+
+/** Esc: takes back the nearest thing that was begun, one at a time, and then goes back to the shoot screen. */
+final class EscapeKey {
+    private EscapeKey() {}
+
+    static Transition escape(Session before) {
+        boolean wasAsked = before.question().isPresent();
+        Session session = before.withoutQuestion();
+        if (session.pendingLines().awaitedRoll().isPresent() || session.leaving() == Leaving.WHEN_SAVED) {
+            return LineFlow.giveUp(session.say(Tone.QUIET, "given up"));
+        }
+        if (!session.prompt().isEmpty()) {
+            return Transition.to(session.with(session.prompt().cleared())
+                    .say(
+                            Tone.QUIET,
+                            (wasAsked ? "withdrawn and cleared; " : "cleared; ") + PromptKeys.recallHint(session)));
+        }
+        if (wasAsked) {
+            return Transition.to(session.say(Tone.QUIET, "withdrawn"));
+        }
+        if (session.view().chosen() >= 0) {
+            return Transition.to(session.withoutChoice().saysNothing());
+        }
+        if (EnterKey.isLoadCheckAsked(session)) {
+            return LineFlow.take(session, "routine skip");
+        }
+        return isGuideShown(session) ? leaveGuide(session) : goBack(session);
+    }
+
+    private static boolean isGuideShown(Session session) {
+        return session.view().page() == Page.SHOOT
+                && !session.view().big()
+                && session.view().sheet().isEmpty()
+                && Guide.of(session).isPresent();
+    }
+
+    private static Transition goBack(Session session) {
+        View view = session.view().page(session.view().previous());
+        View back = view.page() == Page.SHOOT ? view.big(false) : view;
+        return ViewFlow.listIfShown(session.with(back).saysNothing());
+    }
+
+    private static Transition leaveGuide(Session session) {
+        ShootState state = session.afterPending();
+        List<JournalEntry> entries = new ArrayList<>(state.carryOverEntries(session.now()));
+        entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
+        Outcome.Answer answer = new Outcome.Answer(
+                "state", "The guide is gone for good; ? shows all keys and words.", StatusText.json(state), List.of());
+        return SaveFlow.accept(
+                session,
+                new Outcome.Accepted(entries, state, answer, Outcome.ScreenAction.NOTHING, List.of()),
+                From.KEY);
+    }
+}

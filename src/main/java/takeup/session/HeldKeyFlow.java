@@ -1,0 +1,105 @@
+package takeup.session;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.command.RatingCommand;
+import takeup.history.ShootState;
+import takeup.kit.Suggestion;
+import takeup.session.HeldKey.Kind;
+import takeup.session.PendingLines.From;
+import takeup.session.Session.Tone;
+
+/**
+ * Space and Ctrl-T log a frame, but a held key logs none: the press waits for a moment, and is a frame only if it does
+ * not come again within that.
+ */
+final class HeldKeyFlow {
+    /** So many frames a line logs at most. */
+    private static final int MOST_FRAMES = 99;
+
+    private HeldKeyFlow() {}
+
+    static Transition frame(Session session) {
+        return pressed(session, Kind.FRAME);
+    }
+
+    static Transition tally(Session session) {
+        return pressed(session, Kind.TALLY);
+    }
+
+    private static Transition pressed(Session session, Kind kind) {
+        HeldKey held = session.heldKey().pressed(kind, session.clock().ticks());
+        return Transition.to(session.with(held), new Effect.Wake(HeldKey.REPEAT_MILLIS));
+    }
+
+    /** Before a key is acted on: what waits is settled, unless this is the same key once more. */
+    static Transition beforeKey(Session session, Key key) {
+        HeldKey held = session.heldKey();
+        return held.isWaiting() && !held.isRepeatedBy(key, session.clock().ticks())
+                ? settle(session)
+                : Transition.to(session);
+    }
+
+    /** After a moment without a key. */
+    static Transition onTick(Session session) {
+        HeldKey held = session.heldKey();
+        return held.isWaiting() && held.isOver(session.clock().ticks()) ? settle(session) : Transition.to(session);
+    }
+
+    /** No key will come any more: a single press is a frame. */
+    static Transition onEnd(Session session) {
+        return session.heldKey().count() == 1 ? settle(session) : Transition.to(session);
+    }
+
+    private static Transition settle(Session session) {
+        HeldKey held = session.heldKey();
+        Session free = session.with(HeldKey.NONE);
+        if (held.kind() == Kind.TALLY) {
+            return held.count() > 1 ? Transition.to(heldTally(free, held.count())) : LineFlow.take(free, "tally");
+        }
+        Optional<String> setting = session.highlighted().map(it -> typed(session, it));
+        free = free.withoutChoice();
+        if (held.count() > 1) {
+            return Transition.to(heldSpace(free, held.count(), setting));
+        }
+        return setting.isPresent()
+                ? LineFlow.take(free, From.SUGGESTION, List.of(setting.get()))
+                : LineFlow.take(free, From.SPACE, List.of(RatingCommand.space(today(free))));
+    }
+
+    private static ShootState today(Session session) {
+        return session.afterPending().asOf(session.now());
+    }
+
+    private static Session heldTally(Session session, int count) {
+        int frames = Math.min(MOST_FRAMES, count);
+        return session.with(session.prompt().with("tally x" + frames))
+                .say(Tone.REFUSAL, "a held key counts nothing: Enter counts " + frames + " frames, Esc drops them");
+    }
+
+    private static Session heldSpace(Session session, int count, Optional<String> setting) {
+        int frames = Math.min(MOST_FRAMES, count);
+        String line = setting.map(it -> it + " ").orElse("") + "x" + frames;
+        return session.with(session.prompt().with(line))
+                .say(
+                        Tone.REFUSAL,
+                        "a held key logs nothing: Enter logs " + frames + " frames, Esc drops them"
+                                + (count > MOST_FRAMES
+                                        ? " (" + count + " came in; one line logs up to " + MOST_FRAMES + ")"
+                                        : ""));
+    }
+
+    /** A suggestion as it is typed; a time past the dial is one by the watch. */
+    static String typed(Session session, Suggestion suggestion) {
+        boolean isOnDial = session.afterPending()
+                .cameraInHand()
+                .flatMap(it -> it.shutter())
+                .filter(it -> suggestion.time().map(it.marks()::contains).orElse(false))
+                .isPresent();
+        return suggestion.aperture()
+                + suggestion
+                        .time()
+                        .map(it -> " " + (!isOnDial && it.seconds() >= 1 ? "b" : "") + it)
+                        .orElse("");
+    }
+}

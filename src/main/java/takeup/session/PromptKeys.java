@@ -1,0 +1,96 @@
+package takeup.session;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import takeup.session.Session.Page;
+import takeup.session.Session.Tone;
+
+/** Keys that write on the prompt: letters, a paste, the editing keys, Tab. */
+final class PromptKeys {
+    private static final int MOST_WORDS = 24;
+    private static final int MOST_NOTES = 6;
+
+    private PromptKeys() {}
+
+    static Session typed(Session session, String more) {
+        return session.prompt().takes(more)
+                ? edit(session, it -> it.typed(more))
+                : session.say(
+                        Tone.REFUSAL,
+                        "the prompt holds up to " + PromptLine.LONGEST + " characters, so this was not taken: "
+                                + more.length() + " more");
+    }
+
+    static Session pasted(Session session, String text) {
+        return typed(session, clean(text));
+    }
+
+    /** Pasted text: line ends of every kind become line feeds, none stays at the end, tabs become blanks. */
+    private static String clean(String text) {
+        String plain = text.replace("\r\n", "\n").replace('\r', '\n').replace('\t', ' ');
+        int end = plain.length();
+        while (end > 0 && plain.charAt(end - 1) == '\n') {
+            end--;
+        }
+        return plain.substring(0, end);
+    }
+
+    static Session edit(Session session, UnaryOperator<PromptLine> change) {
+        PromptLine line = change.apply(session.prompt());
+        Session edited = session.with(line);
+        if (line.text().equals(session.prompt().text())) {
+            return edited;
+        }
+        View view = session.view().chosen(-1);
+        edited = edited.with(view.page() == Page.HELP ? view.scrolledTo(0) : view);
+        Tone tone = session.lastAnswer().tone();
+        return tone == Tone.REFUSAL || tone == Tone.CHOICES ? edited.saysNothing() : edited;
+    }
+
+    /** How what was cleared comes back. */
+    static String recallHint(Session session) {
+        return session.view().page() == Page.SHOOT ? "PgUp brings it back" : "PgUp on the shoot screen brings it back";
+    }
+
+    /** Completes the word, or the note, in front of the cursor. */
+    static Session complete(Session session) {
+        String before = session.prompt().text().substring(0, session.prompt().cursor());
+        int note = Completion.noteStart(before);
+        if (before.indexOf('\n') >= 0) {
+            return session.say(Tone.CHOICES, "only the first line is completed");
+        }
+        return note >= 0 ? completeNote(session, before.substring(note)) : completeWord(session, before);
+    }
+
+    private static Session completeWord(Session session, String before) {
+        List<String> fitting = Completion.of(session.afterPending(), before);
+        if (fitting.isEmpty()) {
+            return session.say(Tone.CHOICES, "no word known here begins so");
+        }
+        String begun = before.substring(before.lastIndexOf(' ') + 1);
+        if (fitting.size() == 1) {
+            return edit(session, it -> it.typed(rest(fitting, begun) + " "));
+        }
+        return choices(edit(session, it -> it.typed(rest(fitting, begun))), fitting, MOST_WORDS, "  ");
+    }
+
+    private static Session completeNote(Session session, String begun) {
+        List<String> fitting =
+                Completion.notes(session.afterPending(), session.now().toLocalDate(), begun);
+        if (fitting.isEmpty()) {
+            return session.say(Tone.CHOICES, "no other note of today or of this roll begins so");
+        }
+        Session completed = edit(session, it -> it.typed(rest(fitting, begun)));
+        return fitting.size() == 1 ? completed : choices(completed, fitting, MOST_NOTES, " · ");
+    }
+
+    private static String rest(List<String> fitting, String begun) {
+        return Completion.shared(fitting).substring(begun.length());
+    }
+
+    private static Session choices(Session session, List<String> fitting, int most, String between) {
+        boolean isCut = fitting.size() > most;
+        return session.say(
+                Tone.CHOICES, String.join(between, isCut ? fitting.subList(0, most) : fitting) + (isCut ? " …" : ""));
+    }
+}

@@ -1,0 +1,46 @@
+package takeup.session;
+
+import java.util.List;
+import takeup.day.CameraPlace;
+import takeup.history.ShootState;
+import takeup.session.Session.Page;
+import takeup.session.Session.Tone;
+
+/** Keys of the shoot screen: the highlight in the list of choices, the next camera, the end of the day. */
+final class ShootKeys {
+    private ShootKeys() {}
+
+    /** Moves the highlight; the first press puts it on the best choice. */
+    static Session choose(Session session, int by) {
+        int last =
+                Math.max(session.choices().size(), PickList.of(session).rows().size()) - 1;
+        int from = Math.min(last, session.view().chosen());
+        int to = from < 0 ? session.bestChoice() : Math.min(last, from + by);
+        Session chosen = session.with(session.view().chosen(Math.max(0, to)));
+        return chosen.highlighted()
+                .map(it -> "Enter sets " + it.aperture()
+                        + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame")
+                .or(() ->
+                        PickList.highlighted(chosen).map(it -> "Enter does what " + it.line() + " does: " + it.text()))
+                .map(it -> chosen.say(Tone.QUIET, it))
+                .orElse(chosen);
+    }
+
+    /** The next camera or back in use, or the one before. */
+    static Transition nextCamera(Session session, int by) {
+        ShootState today = session.afterPending().asOf(session.now());
+        List<CameraPlace> places = today.placesInUse();
+        int at = today.placeInHand().map(places::indexOf).orElse(-1);
+        CameraPlace next = places.get(at < 0 ? 0 : Math.floorMod(at + by, places.size()));
+        return LineFlow.take(
+                session,
+                "cam " + next.camera() + next.back().map(it -> " " + it).orElse(""));
+    }
+
+    /** Where every roll of the day is; those that are not in memory are read first. */
+    static Transition endDay(Session session) {
+        return session.view().page() == Page.DAY_END
+                ? ViewFlow.show(session, session.view().previous())
+                : LineFlow.take(session, "day-end");
+    }
+}

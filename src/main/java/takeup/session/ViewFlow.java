@@ -1,0 +1,72 @@
+package takeup.session;
+
+import java.util.List;
+import takeup.command.CommandTable;
+import takeup.report.NightBefore;
+import takeup.report.PlanTable;
+import takeup.session.Session.Page;
+import takeup.session.Session.Tone;
+
+/** Which view is shown, and what part of it. */
+final class ViewFlow {
+    /** Fewer lines than the smallest window shows, so that a page skips nothing. */
+    static final int PAGE_LINES = 6;
+
+    private ViewFlow() {}
+
+    static Transition show(Session session, Page page) {
+        return listIfShown(session.with(session.view().page(page)));
+    }
+
+    /** A key shows its page, and pressed again goes back. */
+    static Transition turnTo(Session session, Page page) {
+        return show(session, session.view().page() == page ? session.view().previous() : page);
+    }
+
+    /** Asks for all rolls where they are shown. */
+    static Transition listIfShown(Session session) {
+        Page page = session.view().page();
+        return page == Page.ROLLS || page == Page.DAY_END
+                ? Transition.to(session, new Effect.ListRolls())
+                : Transition.to(session);
+    }
+
+    /** The counter across the whole screen, or the shoot screen again. */
+    static Session big(Session session) {
+        return session.with(session.view().big(!session.view().big()));
+    }
+
+    /** A theme by its name, or the next one where it has none. */
+    static Session theme(Session session, String name) {
+        List<String> known = CommandTable.THEMES;
+        String theme = name.isEmpty() ? known.get((known.indexOf(session.view().theme()) + 1) % known.size()) : name;
+        return session.with(session.view().theme(theme)).say(Tone.QUIET, "theme " + theme);
+    }
+
+    /** Down to the last line of the list at most, so that the way back up begins at once. */
+    static Session scroll(Session session, int lines) {
+        int to = Math.min(length(session) - 1, session.view().scroll() + lines);
+        return session.with(session.view().scrolledTo(Math.max(0, to)));
+    }
+
+    private static int length(Session session) {
+        return switch (session.view().page()) {
+            case SHOOT, HELP -> 0;
+            case FRAMES ->
+                session.saved()
+                        .rollInHand()
+                        .map(it -> 1 + it.counterChecks().size() + it.frames().size())
+                        .orElse(0);
+            case ROLLS -> session.allRolls().size();
+            case PLAN -> PlanTable.of(session.shown(), session.now()).size() + 4;
+            case BAG ->
+                NightBefore.of(session.shown(), session.now()).stream()
+                        .mapToInt(it -> it.items().size() + 1)
+                        .sum();
+            case DAY_END ->
+                session.dayEnd().sections().stream()
+                        .mapToInt(it -> it.items().size() + 1)
+                        .sum();
+        };
+    }
+}
