@@ -52,7 +52,8 @@ class RoomsTest {
             Map.entry("advice", Set.of("history", "review")),
             Map.entry("report", Set.of("advice")),
             Map.entry("command", Set.of("report")),
-            Map.entry("session", Set.of("command")),
+            Map.entry("dispatch", Set.of("command")),
+            Map.entry("session", Set.of("dispatch")),
             Map.entry("screen", Set.of("session")),
             Map.entry("terminal", Set.of("screen")),
             Map.entry("console", Set.of("terminal", "journal")),
@@ -66,8 +67,6 @@ class RoomsTest {
             "advice.EntryWarnings -> report.StatusText",
             "advice.FilmBudget -> command.BagCommand",
             "advice.NextMoment -> report.StatusText",
-            "advice.TimedWarnings -> command.Outcome",
-            "history.ClockShiftNotes -> command.CommandContext",
             "report.DayEnd -> command.BagCommand",
             "report.DayEnd -> command.CommandContext",
             "report.NightBefore -> command.CommandContext",
@@ -322,6 +321,7 @@ class RoomsTest {
                         "takeup.advice..",
                         "takeup.report..",
                         "takeup.command..",
+                        "takeup.dispatch..",
                         "takeup.session..")
                 .should()
                 .dependOnClassesThat()

@@ -4,7 +4,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.command.Outcome;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 
@@ -17,7 +16,7 @@ public final class TimedWarnings {
     private TimedWarnings() {}
 
     /** What is true after a line and was not when the line before it was written. */
-    static List<Warning> begun(ShootState before, ShootState after, OffsetDateTime now) {
+    public static List<Warning> begun(ShootState before, ShootState after, OffsetDateTime now) {
         if (after.day().job().plan().moments().isEmpty()) {
             return List.of();
         }
@@ -36,32 +35,5 @@ public final class TimedWarnings {
         }
         begun.removeIf(it -> after.day().quiet().contains(it.code()));
         return begun;
-    }
-
-    /**
-     * The answer with what begins to be true with it; a line that writes nothing leaves no trace, so nothing is said
-     * with it.
-     */
-    public static Outcome with(Outcome outcome, ShootState before, OffsetDateTime now) {
-        if (outcome instanceof Outcome.NeedsConfirmation asked) {
-            return new Outcome.NeedsConfirmation(asked.question(), (Outcome.Accepted) with(asked.ifYes(), before, now));
-        }
-        if (!(outcome instanceof Outcome.Accepted does) || does.entries().isEmpty()) {
-            return outcome;
-        }
-        List<Warning> begun = begun(before, does.after(), now);
-        if (begun.isEmpty()) {
-            return outcome;
-        }
-        List<Warning> all = new ArrayList<>(does.answer().warnings());
-        begun.removeIf(it -> all.stream().anyMatch(said -> said.code() == it.code()));
-        all.addAll(begun);
-        Outcome.Answer answer = does.answer();
-        return new Outcome.Accepted(
-                does.entries(),
-                does.after(),
-                new Outcome.Answer(answer.event(), answer.text(), answer.fields(), all),
-                does.screenAction(),
-                does.export());
     }
 }

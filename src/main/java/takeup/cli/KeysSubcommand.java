@@ -2,8 +2,9 @@ package takeup.cli;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
 import takeup.console.Console;
+import takeup.dispatch.CommandTable;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.session.KeyHelp;
@@ -29,12 +30,12 @@ final class KeysSubcommand {
                             .and("views", it.pages())
                             .and("prompt", it.when()))
                     .toList();
-            List<Json.Obj> words = CommandTable.WORDS.stream()
+            List<Json.Obj> words = CommandTable.words().stream()
                     .map(it -> Json.object()
                             .and("word", it.word())
                             .and("usage", it.usage())
                             .and("example", it.example())
-                            .and("does", it.does()))
+                            .and("does", it.summary()))
                     .toList();
             List<Json.Obj> scans = ScanKeys.all().stream()
                     .map(it -> Json.object().and("key", it.key()).and("does", it.does()))
@@ -54,8 +55,8 @@ final class KeysSubcommand {
                     + (key.word().isEmpty() ? "" : "; word: " + key.word()));
         }
         out.line("Words");
-        for (CommandTable.Word word : CommandTable.WORDS) {
-            out.line("  " + Padding.cell(word.usage(), 52) + word.does());
+        for (CommandInfo word : CommandTable.words()) {
+            out.line("  " + Padding.cell(word.usage(), 52) + word.summary());
         }
         out.line("Keys beside scans (takeup scans ROLL FOLDER)");
         ScanKeys.all().forEach(it -> out.line("  " + Padding.cell(it.key().toString(), 11) + it.does()));

@@ -11,11 +11,11 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
+import takeup.dispatch.Dispatcher;
 import takeup.files.JournalStore;
 import takeup.files.StartupState;
 import takeup.history.ClockShiftDetector;
@@ -127,12 +127,12 @@ final class LineSubcommand {
         if (answered.isPresent()) {
             outcome = answered.get();
         } else {
-            outcome = CommandContext.read(situation, line, seen, drift, letters);
+            outcome = Dispatcher.read(situation, line, seen, drift, letters);
             Optional<RollId> before = Optional.empty();
             while (outcome instanceof Outcome.NeedsRoll needs && !before.equals(Optional.of(needs.roll()))) {
                 before = Optional.of(needs.roll());
                 fetch(needs.roll());
-                outcome = CommandContext.read(situation, line, seen, drift, letters);
+                outcome = Dispatcher.read(situation, line, seen, drift, letters);
             }
         }
         question = Optional.empty();
@@ -174,8 +174,7 @@ final class LineSubcommand {
             }
         }
         say(does.answer());
-        return does.screenAction() != Outcome.ScreenAction.QUIT
-                && does.screenAction() != Outcome.ScreenAction.QUIT_ANYWAY;
+        return !does.isQuit();
     }
 
     private void fetch(RollId id) {

@@ -22,6 +22,7 @@ import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Tokens;
+import takeup.report.NightBefore;
 import takeup.roll.Film;
 import takeup.roll.RollId;
 import takeup.text.English;
@@ -32,42 +33,70 @@ import takeup.text.Plain;
  * The film in the bag: {@code bag add 10 cn400 120 expires 2027-03 price 6.20}, {@code bag take 1 cn400 120}; and what
  * a loading takes from it.
  */
-public final class BagCommand {
+public final class BagCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of("bag", "film into the bag or out of it; alone: what is in it")
+            .usage("bag add 10 cn400 120 price 6.20", "bag take 1 cn400 120")
+            .form("bag", "the film that is left, and the night-before list")
+            .form("bag add 10 cn400 120", "film into the bag")
+            .form("bag add 5 cn400 120 expires 2027-03", "with the month on the box")
+            .form("bag add 5 cn400 120 price 6.20", "with what one roll costs")
+            .form("bag take 1 cn400 120", "out of it; load takes its roll by itself")
+            .with(CommandInfo.Trait.WORKS_DURING_PAPER);
+
+    @Override
+    public CommandInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return arguments.rest().isEmpty()
+                ? context.shows(
+                        new ScreenAction.Show(ScreenAction.View.BAG),
+                        "bag",
+                        NightBefore.bagSentence(context.state(), context.now()),
+                        NightBefore.bag(context.state(), context.now()))
+                : read(context, arguments.rest());
+    }
+
+    @Override
+    public List<String> completions(List<String> before, ShootState state) {
+        return before.size() == 1
+                ? List.of("add", "take")
+                : Completions.with(state.kit().keys(Kit.Sort.STOCKS), "expires", "price");
+    }
+
     private static final int MOST = 999;
     private static final List<String> DOES = List.of("add", "take");
 
-    private final CommandContext context;
-
-    BagCommand(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome read(List<String> words) {
+    static Outcome read(CommandContext context, List<String> words) {
         String first = words.get(0);
         if (!DOES.contains(first)) {
             throw new CommandRejected("bag add or bag take, not " + first + Nearest.question(first, DOES)
                     + "; bag alone shows what is in it");
         }
-        return first.equals("add") ? add(words.subList(1, words.size())) : take(words.subList(1, words.size()));
+        return first.equals("add")
+                ? add(context, words.subList(1, words.size()))
+                : take(context, words.subList(1, words.size()));
     }
 
-    private Outcome add(List<String> words) {
+    private static Outcome add(CommandContext context, List<String> words) {
         int count = count(words, "add");
-        FilmLot lot = lot(words.subList(1, words.size()));
+        FilmLot lot = lot(context, words.subList(1, words.size()));
         List<JournalEntry> entries =
                 List.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot, count, Optional.empty())));
-        String aged = lot.isExpired(context.now.toLocalDate())
+        String aged = lot.isExpired(context.now().toLocalDate())
                 ? " "
                         + English.capitalised(
-                                expiredWords(lot, context.state.kit().stock(lot.stock()))) + "."
+                                expiredWords(context, lot, context.state().kit().stock(lot.stock()))) + "."
                 : "";
-        return answered(entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
+        return answered(context, entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
     }
 
-    private Outcome take(List<String> words) {
+    private static Outcome take(CommandContext context, List<String> words) {
         int count = count(words, "take");
-        FilmLot wanted = lot(words.subList(1, words.size()));
-        Bag bag = context.state.day().job().bag();
+        FilmLot wanted = lot(context, words.subList(1, words.size()));
+        Bag bag = context.state().day().job().bag();
         List<JournalEntry> entries = new ArrayList<>();
         int left = count;
         for (Map.Entry<FilmLot, Integer> lot : bag.filled()) {
@@ -85,13 +114,15 @@ public final class BagCommand {
                     "the bag holds " + English.count(count - left, "roll") + " of " + wanted + ", not " + count);
         }
         return answered(
+                context,
                 entries,
                 English.count(count, "roll") + " of " + wanted.stock() + " " + wanted.size() + " out of the bag",
                 wanted,
                 "");
     }
 
-    private Outcome answered(List<JournalEntry> entries, String what, FilmLot lot, String more) {
+    private static Outcome answered(
+            CommandContext context, List<JournalEntry> entries, String what, FilmLot lot, String more) {
         ShootState after = context.after(entries);
         int now = after.day().job().bag().rolls(lot.stock(), lot.size());
         Json.Obj fields = Json.object()
@@ -111,7 +142,7 @@ public final class BagCommand {
                 .orElseThrow(() -> new CommandRejected("how many rolls? bag " + how + " 10 cn400 120; 1 to " + MOST));
     }
 
-    private FilmLot lot(List<String> words) {
+    private static FilmLot lot(CommandContext context, List<String> words) {
         Optional<Stock> stock = Optional.empty();
         Optional<FilmSize> size = Optional.empty();
         Optional<YearMonth> expires = Optional.empty();
@@ -130,21 +161,21 @@ public final class BagCommand {
             } else if (stock.isPresent()) {
                 throw new CommandRejected("two stocks: " + stock.get().key() + " and " + word);
             } else {
-                stock = Optional.of(context.state
+                stock = Optional.of(context.state()
                         .kit()
                         .stock(word)
                         .orElseThrow(
-                                () -> new CommandRejected(context.state.kit().whyNot(Kit.Sort.STOCKS, word))));
+                                () -> new CommandRejected(context.state().kit().whyNot(Kit.Sort.STOCKS, word))));
             }
         }
         Stock found = stock.orElseThrow(() -> new CommandRejected("which film? bag add 10 cn400 120"));
-        return new FilmLot(found.key(), size.orElseGet(() -> size(found)), expires, price);
+        return new FilmLot(found.key(), size.orElseGet(() -> size(context, found)), expires, price);
     }
 
     /** The only size it comes in, or the only one that the camera in hand takes of it. */
-    private FilmSize size(Stock stock) {
+    private static FilmSize size(CommandContext context, Stock stock) {
         List<FilmSize> sizes = stock.filmSizes();
-        Optional<Camera> camera = context.state.cameraInHand();
+        Optional<Camera> camera = context.state().cameraInHand();
         List<FilmSize> fitting = sizes.size() == 1 || camera.isEmpty()
                 ? sizes
                 : sizes.stream().filter(camera.get().frames()::containsKey).toList();
@@ -182,8 +213,8 @@ public final class BagCommand {
     /**
      * What the bag gives for a roll that is loaded: the entry, and the remarks. Where no bag is kept there is neither.
      */
-    Optional<JournalEntry> given(RollId roll, Film film, List<Warning> into) {
-        Bag bag = context.state.day().job().bag();
+    static Optional<JournalEntry> given(CommandContext context, RollId roll, Film film, List<Warning> into) {
+        Bag bag = context.state().day().job().bag();
         if (!bag.kept()) {
             return Optional.empty();
         }
@@ -195,29 +226,29 @@ public final class BagCommand {
                     "no " + key + " " + film.size() + " is left in the bag: this roll is not counted in it (bag add)"));
             return Optional.empty();
         }
-        lot.flatMap(this::expired).ifPresent(into::add);
+        lot.flatMap(it -> expired(context, it)).ifPresent(into::add);
         if (bag.rolls(key, film.size()) == 1) {
             into.add(new Warning(Warning.Code.BAG_LOW, "that was the last " + key + " " + film.size() + " in the bag"));
         }
         return Optional.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot.get(), -1, Optional.of(roll))));
     }
 
-    private Optional<Warning> expired(FilmLot lot) {
-        return lot.isExpired(context.now.toLocalDate())
+    private static Optional<Warning> expired(CommandContext context, FilmLot lot) {
+        return lot.isExpired(context.now().toLocalDate())
                 ? Optional.of(new Warning(
                         Warning.Code.EXPIRED,
-                        expiredWords(lot, context.state.kit().stock(lot.stock()))))
+                        expiredWords(context, lot, context.state().kit().stock(lot.stock()))))
                 : Optional.empty();
     }
 
     /** What age does to film, by the rule of thumb, marked as one. */
-    private String expiredWords(FilmLot lot, Optional<Stock> stock) {
+    private static String expiredWords(CommandContext context, FilmLot lot, Optional<Stock> stock) {
         String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", "
-                + Plain.decimals(lot.yearsPast(context.now.toLocalDate()), 1) + " years ago";
+                + Plain.decimals(lot.yearsPast(context.now().toLocalDate()), 1) + " years ago";
         if (stock.isEmpty() || !stock.get().kind().isNegative()) {
             return past + ": more light mends no reversal film, test a roll first";
         }
-        double stops = lot.agedStops(context.now.toLocalDate()).orElseThrow();
+        double stops = lot.agedStops(context.now().toLocalDate()).orElseThrow();
         FilmSpeed usual = stock.get().usualIndex();
         String rating = stops < 1 / 6.0
                 ? "hardly any more light"

@@ -36,7 +36,7 @@ import takeup.text.ClockText;
 import takeup.text.English;
 
 /** Lines that put frames right: fix, insert, drop, move, lost, counter. */
-final class CorrectionCommands {
+public final class CorrectionCommands {
     private static final Set<Warning.Code> ABOUT_SETTINGS = EnumSet.of(
             Warning.Code.SYNC_SPEED,
             Warning.Code.OUT_OF_RANGE,
@@ -46,14 +46,8 @@ final class CorrectionCommands {
             Warning.Code.RECIPROCITY,
             Warning.Code.HAND_HELD);
 
-    private final CommandContext context;
-
-    CorrectionCommands(CommandContext in) {
-        this.context = in;
-    }
-
     /** A frame or a row of frames: {@code 7}, {@code 3-5}. */
-    private record Range(int from, int to) {
+    private static record Range(int from, int to) {
         static Range of(String word, String what) {
             int dash = word.indexOf('-');
             if (dash <= 0) {
@@ -96,7 +90,13 @@ final class CorrectionCommands {
         }
     }
 
-    private Outcome done(Roll roll, List<JournalEntry> entries, String text, Json.Obj more, List<Warning> warnings) {
+    private static Outcome.Accepted done(
+            CommandContext context,
+            Roll roll,
+            List<JournalEntry> entries,
+            String text,
+            Json.Obj more,
+            List<Warning> warnings) {
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
         Json.Obj fields = CommandContext.fields(now);
@@ -126,12 +126,12 @@ final class CorrectionCommands {
         return List.copyOf(fresh.values());
     }
 
-    Outcome fix(List<String> rest, Optional<String> note) {
+    static Outcome fix(CommandContext context, Arguments arguments, List<String> rest, Optional<String> note) {
         if (!rest.isEmpty() && rest.get(0).equals("roll")) {
             if (note.isPresent()) {
                 throw new CommandRejected("a note on the roll is note and the words");
             }
-            return new RollCommands(context).fix(rest.subList(1, rest.size()));
+            return RollCommands.fix(context, arguments, rest.subList(1, rest.size()));
         }
         String what = "fix 7 4 125, fix 3-5 filter yellow, fix r7 2 8";
         Optional<RollId> id = context.rollNumber(rest);
@@ -143,9 +143,8 @@ final class CorrectionCommands {
         Setting setting = first.exposure().setting();
         Setting known = setting.lens().isPresent() || roll.camera().lenses().isEmpty()
                 ? setting
-                : setting.with(SettingPatch.lens(lensOf(roll)));
+                : setting.with(SettingPatch.lens(lensOf(context, roll)));
         FrameArguments said = FrameArguments.ofCorrection(words.subList(1, words.size()), roll.camera(), known);
-        context.confirm(said.doubt());
         SettingPatch change = note.isPresent() ? said.change().and(SettingPatch.note(note.get())) : said.change();
         if (change.isNothing()) {
             throw new CommandRejected(
@@ -165,12 +164,14 @@ final class CorrectionCommands {
                         + said.change().lens().map(it -> ", " + it.name()).orElse("")
                 : words(change);
         return done(
-                roll,
-                entries,
-                English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + ": " + right
-                        + ".",
-                frameFields(now, after).and("frame", range.to),
-                fresh(Optional.of(roll), now, range));
+                        context,
+                        roll,
+                        entries,
+                        English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + ": "
+                                + right + ".",
+                        frameFields(now, after).and("frame", range.to),
+                        fresh(Optional.of(roll), now, range))
+                .unlessDoubted(said.doubt());
     }
 
     /** A frame that was wasted, or of which nothing is known, has no setting. */
@@ -182,8 +183,8 @@ final class CorrectionCommands {
         }
     }
 
-    Lens lensOf(Roll roll) {
-        return context.state
+    static Lens lensOf(CommandContext context, Roll roll) {
+        return context.state()
                 .inHand(roll.camera())
                 .setting()
                 .lens()
@@ -192,7 +193,7 @@ final class CorrectionCommands {
     }
 
     /** A frame in words. */
-    static String words(Roll roll, Frame frame) {
+    public static String words(Roll roll, Frame frame) {
         Setting setting = frame.exposure().setting();
         String pair = FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING);
         String error = ExposureResult.of(roll, frame).errorStops().stream()
@@ -251,16 +252,17 @@ final class CorrectionCommands {
                 .and("errorStops", AdviceRequest.exact(verdict.errorStops()));
     }
 
-    Outcome lost(List<String> rest, Optional<String> note) {
+    static Outcome lost(CommandContext context, List<String> rest, Optional<String> note) {
         Optional<RollId> id = context.rollNumber(rest);
         Roll roll = context.roll(id, "lost r7 3");
-        Range range = Range.of(
-                CommandContext.one("lost", rest.subList(id.isPresent() ? 1 : 0, rest.size()), "lost 7"), "lost 7");
+        Range range =
+                Range.of(Arguments.one("lost", rest.subList(id.isPresent() ? 1 : 0, rest.size()), "lost 7"), "lost 7");
         must(roll, range);
         SettingPatch change = note.map(it -> SettingPatch.kind(Frame.Kind.LOST).and(SettingPatch.note(it)))
                 .orElse(SettingPatch.kind(Frame.Kind.LOST));
         List<JournalEntry> entries = context.on(roll, new RollEvent.Corrected(range.from, range.to, change));
         return done(
+                context,
                 roll,
                 entries,
                 English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
@@ -269,7 +271,7 @@ final class CorrectionCommands {
                 List.of());
     }
 
-    Outcome insert(List<String> rest, Optional<String> note) {
+    static Outcome insert(CommandContext context, List<String> rest, Optional<String> note) {
         String what = "insert 7 4 125";
         Optional<RollId> id = context.rollNumber(rest);
         Roll roll = context.roll(id, "insert r7 3 4 125");
@@ -279,10 +281,10 @@ final class CorrectionCommands {
         if (roll.indexOf(number) < 0 && number != roll.next() && !isPassed) {
             must(roll, new Range(number, number));
         }
-        Setting blank =
-                roll.camera().lenses().isEmpty() ? Setting.NONE : Setting.NONE.with(SettingPatch.lens(lensOf(roll)));
+        Setting blank = roll.camera().lenses().isEmpty()
+                ? Setting.NONE
+                : Setting.NONE.with(SettingPatch.lens(lensOf(context, roll)));
         FrameArguments said = FrameArguments.ofInsertion(words.subList(1, words.size()), roll.camera(), blank);
-        context.confirm(said.doubt());
         wasted(said.change());
         Frame.Kind kind = said.change().kind().orElse(Frame.Kind.EXPOSED);
         Setting setting = kind == Frame.Kind.EXPOSED ? blank.with(said.change()) : Setting.NONE;
@@ -304,24 +306,29 @@ final class CorrectionCommands {
         Roll now = context.after(entries).rolls().get(roll.id());
         Frame frame = now.frames().get(now.indexOf(number));
         return done(
-                roll,
-                entries,
-                English.capitalised(CommandContext.numbers(number, number + count - 1)) + " put into " + roll.id()
-                        + ": " + words(now, frame) + ". Next is frame " + now.next() + ", " + StatusText.leftWords(now)
-                        + ".",
-                frameFields(now, frame),
-                fresh(Optional.empty(), now, new Range(number, number + count - 1)));
+                        context,
+                        roll,
+                        entries,
+                        English.capitalised(CommandContext.numbers(number, number + count - 1)) + " put into "
+                                + roll.id()
+                                + ": " + words(now, frame) + ". Next is frame " + now.next() + ", "
+                                + StatusText.leftWords(now)
+                                + ".",
+                        frameFields(now, frame),
+                        fresh(Optional.empty(), now, new Range(number, number + count - 1)))
+                .unlessDoubted(said.doubt());
     }
 
-    Outcome drop(List<String> rest) {
+    static Outcome drop(CommandContext context, List<String> rest) {
         Optional<RollId> id = context.rollNumber(rest);
         Roll roll = context.roll(id, "drop r7 3");
         List<String> words = rest.subList(id.isPresent() ? 1 : 0, rest.size());
-        Range range = Range.of(CommandContext.one("drop", words, "drop 7"), "drop 7");
+        Range range = Range.of(Arguments.one("drop", words, "drop 7"), "drop 7");
         must(roll, range);
         List<JournalEntry> entries = context.on(roll, new RollEvent.Dropped(range.from, range.to, Optional.empty()));
         Roll now = context.after(entries).rolls().get(roll.id());
         return done(
+                context,
                 roll,
                 entries,
                 English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
@@ -331,7 +338,7 @@ final class CorrectionCommands {
                 List.of());
     }
 
-    Outcome move(List<String> rest) {
+    static Outcome move(CommandContext context, List<String> rest) {
         String what = "move 3-5 cam 645 2";
         Roll roll = context.roll();
         Range range = Range.of(word(rest, 0, "which frames, and to which camera? " + what), what);
@@ -343,7 +350,7 @@ final class CorrectionCommands {
             throw new CommandRejected(roll.id() + " is in " + place + " already");
         }
         must(roll, range);
-        Roll other = context.state
+        Roll other = context.state()
                 .rollIn(place)
                 .orElseThrow(() -> new CommandRejected("no roll is in " + place + ": load one first, then move"));
         List<JournalEntry> entries = new ArrayList<>();
@@ -379,27 +386,28 @@ final class CorrectionCommands {
     }
 
     /** When a difference came about: since the counter was looked at last, or since the loading. */
-    private String between(Roll roll) {
+    private static String between(CommandContext context, Roll roll) {
         int last = roll.counterChecks().size() - 1;
         OffsetDateTime since =
                 last < 0 ? roll.loadedAt() : roll.counterChecks().get(last).at();
-        boolean isToday = since.toLocalDate().equals(context.now.toLocalDate());
+        boolean isToday = since.toLocalDate().equals(context.now().toLocalDate());
         return "; it came about between " + (isToday ? "" : since.toLocalDate() + " ")
                 + ClockText.clock(since) + (last < 0 ? " (loaded)" : " (the check before)") + " and "
-                + ClockText.clock(context.now);
+                + ClockText.clock(context.now());
     }
 
-    Outcome counter(List<String> rest) {
+    static Outcome counter(CommandContext context, List<String> rest) {
         Roll roll = context.roll();
-        int shown = CommandContext.number(CommandContext.one("counter", rest, "counter 9"), "counter 9");
+        int shown = CommandContext.number(Arguments.one("counter", rest, "counter 9"), "counter 9");
         List<JournalEntry> entries = context.on(roll, new RollEvent.CounterShown(shown));
         int difference = shown - roll.next();
         String text = difference == 0
                 ? "The camera shows " + shown + ", as the log does."
                 : "The camera shows " + shown + ", the log came to " + roll.next() + ": " + Math.abs(difference)
-                        + (difference > 0 ? " more" : " fewer") + " on the camera, recorded" + between(roll)
+                        + (difference > 0 ? " more" : " fewer") + " on the camera, recorded" + between(context, roll)
                         + ". Next is frame " + shown + ".";
         return done(
+                context,
                 roll,
                 entries,
                 text,

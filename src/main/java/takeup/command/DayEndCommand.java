@@ -12,26 +12,39 @@ import takeup.roll.RollId;
  * {@code day-end [ROLLS]}: where every roll of the day is; with the numbers of those that are in the hand, which are
  * not.
  */
-final class DayEndCommand {
-    private final CommandContext context;
+public final class DayEndCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "day-end", "where every roll of the day is; with the rolls that you hold: which are missing")
+            .usage("day-end", "day-end r1 r2 r4-r7")
+            .form(
+                    "day-end",
+                    "every roll of the day: closed, in a camera, or missing; what is odd; what to write on each")
+            .form("day-end r1 r2 r4-r7", "these are in your hand: which are not?")
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER);
 
-    DayEndCommand(CommandContext in) {
-        this.context = in;
+    @Override
+    public CommandInfo info() {
+        return INFO;
     }
 
-    Outcome read(List<String> words) {
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return read(context, arguments.rest());
+    }
+
+    static Outcome read(CommandContext context, List<String> words) {
         Optional<Set<RollId>> held = words.isEmpty() ? Optional.empty() : Optional.of(held(words));
-        RollsOfDay.unread(context.state, context.now, context.letters(), Set.of())
+        RollsOfDay.unread(context.state(), context.now(), context.letters(), Set.of())
                 .ifPresent(it -> {
-                    throw new CommandContext.NotReadYet(it);
+                    throw new CommandContext.RollNotRead(it);
                 });
-        DayEnd end = DayEnd.of(context.state, context.now, context.letters(), held);
+        DayEnd end = DayEnd.of(context.state(), context.now(), context.letters(), held);
         return new Outcome.Accepted(
                 List.of(),
-                context.before,
+                context.before(),
                 new Outcome.Answer(
                         "day-end", end.sentence(), end.json().and("held", String.join(" ", words)), List.of()),
-                Outcome.ScreenAction.SHOW_DAY_END,
+                Optional.of(new ScreenAction.ShowDayEnd(String.join(" ", words))),
                 List.of());
     }
 

@@ -13,7 +13,6 @@ import takeup.exposure.FlashLight;
 import takeup.exposure.GuideNumber;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.history.ClockShiftNotes;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -37,36 +36,57 @@ import takeup.text.Plain;
  * Flash: {@code flash on}, guide numbers ({@code flash gn36m 3m 1/4}) and the flash meter's aperture ({@code m flash
  * 8}).
  */
-final class FlashCommand {
-    private final CommandContext context;
+public final class FlashCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "flash", "flash is on or off, or its guide number, distance and power")
+            .usage("flash on", "flash gn36m 3m 1/4")
+            .form("flash on", "the frames that follow are with flash")
+            .form("flash gn36m 3m 1/4", "guide number in metres, distance, power")
+            .form("flash off", "without flash")
+            .needs(Need.CAMERA);
 
-    FlashCommand(CommandContext in) {
-        this.context = in;
+    @Override
+    public CommandInfo info() {
+        return INFO;
     }
 
-    Outcome read(List<String> words) {
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return read(context, arguments);
+    }
+
+    @Override
+    public List<String> completions(List<String> before, ShootState state) {
+        return Completions.once(before, Completions.ON_OFF);
+    }
+
+    private static Outcome read(CommandContext context, Arguments arguments) {
+        List<String> words = arguments.rest();
         if (words.isEmpty()) {
             throw new CommandRejected("flash is on or off, or a guide number with the distance: flash gn36 3m 1/4");
         }
         return words.get(0).startsWith("gn")
-                ? guided(joined(words))
-                : switched(CommandContext.one("flash", words, "flash on, flash gn36 3m"));
+                ? guided(context, arguments.line(), joined(words))
+                : switched(context, Arguments.one("flash", words, "flash on, flash gn36 3m"));
     }
 
-    private Outcome switched(String value) {
+    private static Outcome switched(CommandContext context, String value) {
         Camera camera = context.camera();
         boolean on = CameraStateParser.onOrOff("flash", value);
         List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
-                camera.key(), context.state.inHand(camera).with(SettingPatch.flash(on))))));
-        List<Warning> warnings = on ? caution(camera, entries) : List.of();
+                camera.key(), context.state().inHand(camera).with(SettingPatch.flash(on))))));
+        List<Warning> warnings = on ? caution(context, camera, entries) : List.of();
         ShootState after = context.after(entries);
         return context.does(
-                entries, after, context.state(after, camera.key() + ": flash " + value + ".", warnings), List.of());
+                entries,
+                after,
+                context.stateAnswer(after, camera.key() + ": flash " + value + ".", warnings),
+                List.of());
     }
 
     /** The caution about old units, once ever on a camera; that it was given is written down. */
-    private List<Warning> caution(Camera camera, List<JournalEntry> entries) {
-        if (context.state.day().flashed().contains(camera.key())) {
+    private static List<Warning> caution(CommandContext context, Camera camera, List<JournalEntry> entries) {
+        if (context.state().day().flashed().contains(camera.key())) {
             return List.of();
         }
         entries.add(new JournalEntry.OnDay(new DayEvent.FlashCautioned(camera.key())));
@@ -93,7 +113,7 @@ final class FlashCommand {
         return out;
     }
 
-    private Outcome guided(List<String> words) {
+    private static Outcome guided(CommandContext context, String line, List<String> words) {
         Camera camera = context.camera();
         Film film = context.roll().film();
         OptionalDouble power = OptionalDouble.empty();
@@ -126,7 +146,7 @@ final class FlashCommand {
                 throw new CommandRejected(value + " is no part of a flash line: flash gn36 3m 1/4");
             }
         }
-        CameraSetup before = context.state.inHand(camera);
+        CameraSetup before = context.state().inHand(camera);
         OptionalDouble metres = distance.isPresent()
                 ? OptionalDouble.of(distance.get().value())
                 : before.setting().distanceM();
@@ -139,13 +159,14 @@ final class FlashCommand {
                 : together(heads.stream().map(it -> head(it, unit)).toList());
         double exact = guide.fNumber(film.index(), power.orElse(1), metres.getAsDouble());
         FlashLight flash = new FlashLight(
-                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), context.line, context.now);
+                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), line, context.now());
         CameraSetup inHand = before.with(SettingPatch.flash(true));
         inHand = distance.isPresent() ? inHand.with(SettingPatch.distance(metres.getAsDouble())) : inHand;
         String far = distance.isPresent() && distance.get().text().endsWith("ft")
                 ? Plain.digits(metres.getAsDouble() / GuideNumber.FOOT, 3) + " ft"
                 : Plain.digits(metres.getAsDouble(), 3) + " m";
         return lit(
+                context,
                 flash,
                 camera,
                 film,
@@ -194,18 +215,23 @@ final class FlashCommand {
     }
 
     /** What a flash meter said. */
-    Outcome measured(Reading reading, List<JournalEntry> entries) {
+    static Outcome measured(CommandContext context, String line, Reading reading, List<JournalEntry> entries) {
         Camera camera = context.camera();
         Film film = context.roll().film();
         FlashLight flash = new FlashLight(
-                reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), context.line, context.now);
-        return lit(flash, camera, film, context.state.inHand(camera), words(flash) + ". Set: ", entries);
+                reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), line, context.now());
+        return lit(context, flash, camera, film, context.state().inHand(camera), words(flash) + ". Set: ", entries);
     }
 
-    private Outcome lit(
-            FlashLight flash, Camera camera, Film film, CameraSetup before, String words, List<JournalEntry> entries) {
-        List<Warning> clock =
-                new ClockShiftNotes(context).reading(entries).stream().toList();
+    private static Outcome lit(
+            CommandContext context,
+            FlashLight flash,
+            Camera camera,
+            Film film,
+            CameraSetup before,
+            String words,
+            List<JournalEntry> entries) {
+        List<Warning> clock = context.clockShifts().reading(entries).stream().toList();
         entries.add(new JournalEntry.OnDay(new DayEvent.FlashMetered(flash)));
         CameraSetup inHand = before;
         String text = words.substring(0, words.length() - 6).strip();
@@ -218,11 +244,11 @@ final class FlashCommand {
             text = words + nearest + ", " + Stops.error(asked - nearest.stops())
                     + (before.setting().flash() ? "" : "; flash on counts it") + ".";
         }
-        if (!inHand.equals(context.state.inHand(camera))
+        if (!inHand.equals(context.state().inHand(camera))
                 || before.setting().lens().isPresent()) {
             entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)));
         }
-        List<Warning> all = new ArrayList<>(caution(camera, entries));
+        List<Warning> all = new ArrayList<>(caution(context, camera, entries));
         all.addAll(clock);
         List<Warning> warnings = context.unsilenced(all);
         ShootState after = context.after(entries);

@@ -13,7 +13,6 @@ import takeup.advice.AdviceRequest;
 import takeup.advice.LoadChecks;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.history.ClockShiftNotes;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -39,15 +38,9 @@ import takeup.text.English;
  * on the newest one.
  */
 final class FrameCommands {
-    private final CommandContext context;
-
-    FrameCommands(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome read(Tokens tokens) {
+    static Outcome read(CommandContext context, Tokens tokens) {
         if (tokens.words().isEmpty()) {
-            return note(tokens.note().orElse(""));
+            return note(context, tokens.note().orElse(""));
         }
         Roll roll = context.roll();
         Camera camera = context.camera();
@@ -56,35 +49,43 @@ final class FrameCommands {
         boolean again = first.equals(".") || first.equals(",");
         FrameArguments said =
                 FrameArguments.ofFrame(again ? words.subList(1, words.size()) : words, camera, context.setting());
-        context.confirm(said.doubt());
         Setting setting = context.setting().with(said.change());
-        return logged(roll, Frame.Kind.EXPOSED, setting, said.count().orElse(1), tokens.note());
+        return logged(context, roll, Frame.Kind.EXPOSED, setting, said.count().orElse(1), tokens.note())
+                .unlessDoubted(said.doubt());
     }
 
-    Outcome wasted(Frame.Kind kind, List<String> rest, Optional<String> note) {
-        return logged(context.roll(), kind, Setting.NONE, CommandContext.count(kind.toString(), rest), note);
+    static Outcome wasted(CommandContext context, Frame.Kind kind, List<String> rest, Optional<String> note) {
+        return logged(context, context.roll(), kind, Setting.NONE, CommandContext.count(kind.toString(), rest), note);
     }
 
     /** The slate is photographed as a frame; the setting in hand stays for the frames after it. */
-    Outcome.Accepted slate(Optional<String> note) {
-        return logged(context.roll(), Frame.Kind.SLATE, Setting.NONE, 1, note);
+    static Outcome.Accepted slate(CommandContext context, Optional<String> note) {
+        return logged(context, context.roll(), Frame.Kind.SLATE, Setting.NONE, 1, note);
     }
 
     /** A frame with the setting in hand, and what goes with it in the same step. */
-    Outcome.Accepted exposed(Roll roll, Setting setting, String note, List<JournalEntry> more) {
-        return logged(roll, Frame.Kind.EXPOSED, setting, 1, Optional.of(note), more);
+    static Outcome.Accepted exposed(
+            CommandContext context, Roll roll, Setting setting, String note, List<JournalEntry> more) {
+        return logged(context, roll, Frame.Kind.EXPOSED, setting, 1, Optional.of(note), more);
     }
 
-    private Outcome.Accepted logged(Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note) {
-        return logged(roll, kind, setting, count, note, List.of());
+    private static Outcome.Accepted logged(
+            CommandContext context, Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note) {
+        return logged(context, roll, kind, setting, count, note, List.of());
     }
 
-    private Outcome.Accepted logged(
-            Roll roll, Frame.Kind kind, Setting setting, int count, Optional<String> note, List<JournalEntry> more) {
+    private static Outcome.Accepted logged(
+            CommandContext context,
+            Roll roll,
+            Frame.Kind kind,
+            Setting setting,
+            int count,
+            Optional<String> note,
+            List<JournalEntry> more) {
         List<JournalEntry> entries = new ArrayList<>();
         int number = roll.next();
         int left = count;
-        Optional<ClockShift> shift = new ClockShiftNotes(context).frame(roll, entries);
+        Optional<ClockShift> shift = context.clockShifts().frame(roll, entries);
         if (roll.doubleAwaited() && kind == Frame.Kind.EXPOSED) {
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
@@ -96,7 +97,7 @@ final class FrameCommands {
         for (int i = 0; i < left; i++) {
             Exposure exposure = known
                     ? context.exposure(setting)
-                    : new Exposure(Optional.of(context.now), Setting.NONE, Optional.empty(), Optional.empty());
+                    : new Exposure(Optional.of(context.now()), Setting.NONE, Optional.empty(), Optional.empty());
             Frame frame = Frame.of(number + i, kind, exposure.met(shift), note);
             shift = Optional.empty();
             entries.add(new JournalEntry.OnRoll(
@@ -129,7 +130,7 @@ final class FrameCommands {
                 .and("time", known ? setting.time().map(Object::toString) : Optional.empty())
                 .and("errorStops", AdviceRequest.exact(verdict.errorStops()))
                 .and("overBoxStops", AdviceRequest.exact(verdict.overBoxStops()));
-        List<Warning> warnings = new ArrayList<>(fresh(now, count));
+        List<Warning> warnings = new ArrayList<>(fresh(context, now, count));
         Optional<LoadChecks> asks = now.framesLeft() < -LoadChecks.PAST ? LoadChecks.of(after) : Optional.empty();
         asks.ifPresent(it -> {
             warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
@@ -142,14 +143,14 @@ final class FrameCommands {
     /**
      * The warnings to be said with the newest frames: an old reading is old for all rolls, and said with one of them.
      */
-    private List<Warning> fresh(Roll roll, int count) {
+    private static List<Warning> fresh(CommandContext context, Roll roll, int count) {
         List<Warning> newest =
-                newest(roll, count, context.state.kit().fewLeft(roll.film().framesNominal()));
+                newest(roll, count, context.state().kit().fewLeft(roll.film().framesNominal()));
         if (newest.stream().noneMatch(it -> it.code() == Warning.Code.STALE_LIGHT)) {
             return newest;
         }
-        Optional<OffsetDateTime> taken = context.state.day().light().map(Light::at);
-        boolean said = context.state.rolls().values().stream()
+        Optional<OffsetDateTime> taken = context.state().day().light().map(Light::at);
+        boolean said = context.state().rolls().values().stream()
                 .filter(it -> !it.id().equals(roll.id()))
                 .flatMap(it -> it.frames().stream())
                 .map(Frame::exposure)
@@ -177,7 +178,7 @@ final class FrameCommands {
                 .toList();
     }
 
-    Outcome note(String words) {
+    static Outcome note(CommandContext context, String words) {
         Roll roll = context.roll();
         if (words.isEmpty()) {
             throw new CommandRejected("the note is empty: ; and the words");
@@ -203,8 +204,8 @@ final class FrameCommands {
                 List.of());
     }
 
-    Outcome doubled(List<String> rest) {
-        CommandContext.alone("double", rest);
+    static Outcome doubled(CommandContext context, List<String> rest) {
+        Arguments.alone("double", rest);
         Roll roll = context.roll();
         Frame frame = roll.newest()
                 .orElseThrow(() -> new CommandRejected("no frame on " + roll.id() + " yet to expose twice"));

@@ -21,7 +21,6 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.history.ClockShiftNotes;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -46,57 +45,52 @@ import takeup.roll.SettingPatch;
 
 /** Lines that take light readings, and the choice of the meter. */
 final class LightCommands {
-    private final CommandContext context;
-
-    LightCommands(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome meter(List<String> words) {
+    static Outcome meter(CommandContext context, List<String> words) {
         if (words.isEmpty() || words.size() > 2) {
             throw new CommandRejected("which meter? one of "
-                    + String.join(", ", context.state.kit().keys(Kit.Sort.METERS))
+                    + String.join(", ", context.state().kit().keys(Kit.Sort.METERS))
                     + ", and the time it is preset to: meter preset 1/125");
         }
         String key = words.get(0).toLowerCase(Locale.ROOT);
-        Meter meter = context.state
+        Meter meter = context.state()
                 .kit()
                 .meter(key)
-                .orElseThrow(() -> new CommandRejected(context.state.kit().whyNot(Kit.Sort.METERS, key)));
+                .orElseThrow(() -> new CommandRejected(context.state().kit().whyNot(Kit.Sort.METERS, key)));
         Optional<ExposureTime> preset =
                 words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.MeterSelected(key, preset)));
         ShootState after = context.after(entries);
         String text =
                 "Meter: " + meter.name() + preset.map(it -> ", preset to " + it).orElse("") + ".";
-        return context.does(entries, after, context.state(after, text, List.of()), List.of());
+        return context.does(entries, after, context.stateAnswer(after, text, List.of()), List.of());
     }
 
-    Outcome reading(List<String> words) {
+    static Outcome reading(CommandContext context, Arguments arguments) {
+        List<String> words = arguments.rest();
         if (words.isEmpty()) {
-            return again();
+            return again(context);
         }
-        Meter meter = context.state.meterInHand();
+        Meter meter = context.state().meterInHand();
         Reading reading = ReadingParser.read(
-                context.line,
+                arguments.line(),
                 words,
                 meter,
-                context.state.day().preset(),
-                context.state.rollInHand().map(it -> it.film().index()),
-                context.now);
+                context.state().day().preset(),
+                context.state().rollInHand().map(it -> it.film().index()),
+                context.now());
         List<JournalEntry> entries = new ArrayList<>();
         reading.preset()
                 .ifPresent(it ->
                         entries.add(new JournalEntry.OnDay(new DayEvent.MeterSelected(meter.key(), Optional.of(it)))));
-        reading = dated(reading);
+        reading = dated(context, reading);
         return reading.flash().isPresent()
-                ? new FlashCommand(context).measured(reading, entries)
-                : light(reading, meter, entries);
+                ? FlashCommand.measured(context, arguments.line(), reading, entries)
+                : light(context, reading, meter, entries);
     }
 
     /** A reading near sunset is called old sooner, where the place of the shoot is known. */
-    private Reading dated(Reading reading) {
-        Optional<Coordinates> position = context.state.day().job().position();
+    private static Reading dated(CommandContext context, Reading reading) {
+        Optional<Coordinates> position = context.state().day().job().position();
         return position.isEmpty()
                 ? reading
                 : new Reading(
@@ -107,49 +101,50 @@ final class LightCommands {
                         reading.preset());
     }
 
-    private Outcome again() {
-        Optional<FlashLight> flash = context.state.day().flash();
-        if (flash.isPresent() && (context.state.day().light().isEmpty() || isFlashNewer())) {
-            Json.Obj fields =
-                    StatusText.json(context.state).and("flashLight", flash.get().aperture());
+    private static Outcome again(CommandContext context) {
+        Optional<FlashLight> flash = context.state().day().flash();
+        if (flash.isPresent() && (context.state().day().light().isEmpty() || isFlashNewer(context))) {
+            Json.Obj fields = StatusText.json(context.state())
+                    .and("flashLight", flash.get().aperture());
             return context.does(
                     List.of(),
-                    context.before,
+                    context.before(),
                     new Outcome.Answer(
                             "light",
                             FlashCommand.words(flash.get()) + ", "
-                                    + StatusText.age(flash.get().at(), context.now) + ".",
+                                    + StatusText.age(flash.get().at(), context.now()) + ".",
                             fields,
                             List.of()),
                     List.of());
         }
-        Light light = context.state
+        Light light = context.state()
                 .day()
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
-        Optional<AdviceRequest> asking = StatusText.asking(context.state);
+        Optional<AdviceRequest> asking = StatusText.asking(context.state());
         Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
-        String text = StatusText.light(light, context.now) + "." + best(advice);
+        String text = StatusText.light(light, context.now()) + "." + best(advice);
         return context.does(
                 List.of(),
-                context.before,
-                new Outcome.Answer("light", text, fields(context.state, light, asking, advice, List.of()), List.of()),
+                context.before(),
+                new Outcome.Answer(
+                        "light", text, fields(context, context.state(), light, asking, advice, List.of()), List.of()),
                 List.of());
     }
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
-    private boolean isFlashNewer() {
-        List<JournalStep> steps = context.state.history();
+    private static boolean isFlashNewer(CommandContext context) {
+        List<JournalStep> steps = context.state().history();
         for (int i = steps.size() - 1; i >= 0; i--) {
             for (JournalEntry entry : steps.get(i).entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.FlashMetered lit
-                        && context.state.day().flash().equals(Optional.of(lit.flash()))) {
+                        && context.state().day().flash().equals(Optional.of(lit.flash()))) {
                     return true;
                 }
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.LightMetered lit
-                        && context.state.day().light().equals(Optional.of(lit.light()))) {
+                        && context.state().day().light().equals(Optional.of(lit.light()))) {
                     return false;
                 }
             }
@@ -163,24 +158,24 @@ final class LightCommands {
                 .orElse("");
     }
 
-    private Outcome light(Reading reading, Meter meter, List<JournalEntry> entries) {
+    private static Outcome light(CommandContext context, Reading reading, Meter meter, List<JournalEntry> entries) {
         Light light = reading.light().orElseThrow();
-        Optional<AdviceRequest> asking = StatusText.asking(context.state);
+        Optional<AdviceRequest> asking = StatusText.asking(context.state());
         Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
-        List<Warning> warnings = warnings(light, meter, asking);
-        new ClockShiftNotes(context).reading(entries).ifPresent(warnings::add);
+        List<Warning> warnings = warnings(context, light, meter, asking);
+        context.clockShifts().reading(entries).ifPresent(warnings::add);
         entries.add(new JournalEntry.OnDay(new DayEvent.LightMetered(
                 light, meter.key(), warnings.stream().map(Warning::code).toList())));
         String chosen = "";
         if (asking.isPresent() && !context.camera().isAutomatic()) {
             Camera camera = context.camera();
-            CameraSetup inHand = context.state.inHand(camera);
-            OptionalDouble now = error(light, asking.get());
+            CameraSetup inHand = context.state().inHand(camera);
+            OptionalDouble now = error(context, light, asking.get());
             Optional<Suggestion> best = withinAStop(advice);
             boolean right = now.isPresent() && isRight(now.getAsDouble(), asking.get()) && keepsHold(inHand);
             boolean nothingBetter = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
-            if (FlashCommand.leads(context.state)) {
-                chosen = besideFlash(light, asking.get(), entries, warnings);
+            if (FlashCommand.leads(context.state())) {
+                chosen = besideFlash(context, light, asking.get(), entries, warnings);
             } else if (right || nothingBetter) {
                 chosen = " The setting in hand stays: "
                         + pair(inHand.setting().aperture(), inHand.setting().time()) + ", "
@@ -201,19 +196,19 @@ final class LightCommands {
                                 .mapToObj(it -> ", " + Stops.error(it))
                                 .findFirst()
                                 .orElse("") + "."
-                        + Alternatives.of(asking.get(), light, context.state.kit()).stream()
+                        + Alternatives.of(asking.get(), light, context.state().kit()).stream()
                                 .findFirst()
                                 .map(it -> " What would fit: " + it + "; why says more.")
                                 .orElse("");
                 advice.bestOne().ifPresent(it -> warnings.addAll(it.warnings()));
             }
         } else if (asking.isEmpty()) {
-            chosen = context.state.placeInHand().isEmpty()
+            chosen = context.state().placeInHand().isEmpty()
                     ? " No camera in hand."
-                    : " No film in " + context.state.placeInHand().get() + ".";
+                    : " No film in " + context.state().placeInHand().get() + ".";
         }
         ShootState after = context.after(entries);
-        String text = StatusText.light(light, context.now) + "." + chosen + sharp(after, advice)
+        String text = StatusText.light(light, context.now()) + "." + chosen + sharp(after, advice)
                 + zones(reading, light, asking)
                 + (after.inHand().setting().flash() ? FlashCommand.ambientWords(after) : "");
         return context.does(
@@ -222,7 +217,7 @@ final class LightCommands {
                 new Outcome.Answer(
                         "light",
                         text,
-                        fields(after, light, asking, advice, context.unsilenced(warnings)),
+                        fields(context, after, light, asking, advice, context.unsilenced(warnings)),
                         context.unsilenced(warnings)),
                 List.of());
     }
@@ -231,9 +226,14 @@ final class LightCommands {
      * While a flash reading leads, its aperture stays, and the time only as far as the flash and the light that is
      * there need it.
      */
-    private String besideFlash(Light light, AdviceRequest asking, List<JournalEntry> entries, List<Warning> warnings) {
+    private static String besideFlash(
+            CommandContext context,
+            Light light,
+            AdviceRequest asking,
+            List<JournalEntry> entries,
+            List<Warning> warnings) {
         Camera camera = context.camera();
-        CameraSetup inHand = context.state.inHand(camera);
+        CameraSetup inHand = context.state().inHand(camera);
         Optional<ExposureTime> time = FlashCommand.besideFlash(camera, asking, light);
         boolean stays = time.equals(inHand.setting().time());
         if (!stays) {
@@ -244,7 +244,7 @@ final class LightCommands {
                 it, camera, asking.setting().focalMm(), true, asking.setting().tripod(), warnings));
         double flash = asking.path()
                 .flashError(
-                        context.state.day().flash().orElseThrow(),
+                        context.state().day().flash().orElseThrow(),
                         asking.setting().aperture().orElseThrow());
         return (stays ? " The setting in hand stays: " : " Set: ")
                 + pair(asking.setting().aperture(), time) + ", flash " + Stops.error(flash) + ".";
@@ -277,16 +277,21 @@ final class LightCommands {
                 .findFirst();
     }
 
-    private Json.Obj fields(
-            ShootState after, Light light, Optional<AdviceRequest> asking, Suggestions advice, List<Warning> warnings) {
+    private static Json.Obj fields(
+            CommandContext context,
+            ShootState after,
+            Light light,
+            Optional<AdviceRequest> asking,
+            Suggestions advice,
+            List<Warning> warnings) {
         AdviceRequest about = asking.orElseGet(() -> new AdviceRequest(
-                context.state.cameraInHand(),
-                context.state.inHand().setting(),
-                context.state.inHand().hold(),
+                context.state().cameraInHand(),
+                context.state().inHand().setting(),
+                context.state().inHand().hold(),
                 Optional.empty(),
                 FilmSpeed.ISO_100,
                 0,
-                context.state.meterInHand()));
+                context.state().meterInHand()));
         List<Warning> ofReading = warnings.stream()
                 .filter(it -> it.code() == Warning.Code.SPAN
                         || it.code() == Warning.Code.CAMERA_METER
@@ -305,7 +310,7 @@ final class LightCommands {
         return FrameArguments.words(aperture, time, SettingPatch.NOTHING);
     }
 
-    private OptionalDouble error(Light light, AdviceRequest asking) {
+    private static OptionalDouble error(CommandContext context, Light light, AdviceRequest asking) {
         var setting = asking.setting();
         return setting.aperture().isEmpty() || setting.time().isEmpty()
                 ? OptionalDouble.empty()
@@ -346,15 +351,17 @@ final class LightCommands {
     }
 
     /** What must be said about a reading, and was not said before. */
-    private List<Warning> warnings(Light light, Meter meter, Optional<AdviceRequest> asking) {
+    private static List<Warning> warnings(
+            CommandContext context, Light light, Meter meter, Optional<AdviceRequest> asking) {
         List<Warning> all = new ArrayList<>();
-        Optional<Roll> roll = context.state.rollInHand();
-        roll.filter(it -> EntryWarnings.isOther(light, it) && !EntryWarnings.wasSaid(light, context.state, context.now))
+        Optional<Roll> roll = context.state().rollInHand();
+        roll.filter(it -> EntryWarnings.isOther(light, it)
+                        && !EntryWarnings.wasSaid(light, context.state(), context.now()))
                 .ifPresent(it -> all.add(EntryWarnings.meterSpeed(light, it)));
         ExposureWarnings.span(light.spanStops(), roll.map(it -> it.film().stock()))
                 .ifPresent(all::add);
         AdviceRequest about = asking.orElse(null);
-        if (light.method() == Light.Method.CAMERA && !saidToday(Warning.Code.CAMERA_METER)) {
+        if (light.method() == Light.Method.CAMERA && !saidToday(context, Warning.Code.CAMERA_METER)) {
             (about == null
                             ? new AdviceRequest(
                                     Optional.empty(),
@@ -369,7 +376,7 @@ final class LightCommands {
                             .filter(it -> it.code() == Warning.Code.CAMERA_METER)
                             .forEach(all::add);
         }
-        boolean wasBright = context.state
+        boolean wasBright = context.state()
                 .day()
                 .light()
                 .flatMap(it -> ExposureWarnings.sun(it.ev100()))
@@ -381,13 +388,13 @@ final class LightCommands {
     }
 
     /** Whether a warning was given with a reading today. */
-    private boolean saidToday(Warning.Code code) {
-        for (JournalStep step : context.state.history()) {
+    private static boolean saidToday(CommandContext context, Warning.Code code) {
+        for (JournalStep step : context.state().history()) {
             for (JournalEntry entry : step.entries()) {
                 if (entry instanceof JournalEntry.OnDay onDay
                         && onDay.event() instanceof DayEvent.LightMetered lit
                         && lit.said().contains(code)
-                        && step.at().toLocalDate().equals(context.now.toLocalDate())) {
+                        && step.at().toLocalDate().equals(context.now().toLocalDate())) {
                     return true;
                 }
             }
@@ -396,34 +403,38 @@ final class LightCommands {
     }
 
     /** Why the best suggestion is the best; where none serves, what would. */
-    Outcome why(List<String> words) {
-        CommandContext.alone("why", words);
+    static Outcome why(CommandContext context, List<String> words) {
+        Arguments.alone("why", words);
         Camera camera = context.camera();
         context.roll();
         if (camera.isAutomatic()) {
             throw new CommandRejected(camera.name() + " sets itself: there is nothing to choose");
         }
-        Light light = context.state
+        Light light = context.state()
                 .day()
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
-        AdviceRequest asking = StatusText.asking(context.state).orElseThrow();
+        AdviceRequest asking = StatusText.asking(context.state()).orElseThrow();
         Suggestions advice = asking.advice(light);
         if (advice.suggestions().isEmpty()) {
             throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
         }
         String text = AdviceExplanation.words(asking, light, advice);
         if (Alternatives.areNeeded(asking, advice)) {
-            List<String> remedies = Alternatives.of(asking, light, context.state.kit());
+            List<String> remedies =
+                    Alternatives.of(asking, light, context.state().kit());
             text += remedies.isEmpty()
                     ? " Nothing here fits better."
                     : " What would fit: " + String.join("; ", remedies) + ".";
         }
         return context.does(
                 List.of(),
-                context.before,
+                context.before(),
                 new Outcome.Answer(
-                        "light", text, fields(context.state, light, Optional.of(asking), advice, List.of()), List.of()),
+                        "light",
+                        text,
+                        fields(context, context.state(), light, Optional.of(asking), advice, List.of()),
+                        List.of()),
                 List.of());
     }
 

@@ -15,37 +15,31 @@ import takeup.roll.RollEvent;
  * The load routine on the prompt: {@code yes} and {@code no} answer the look that stands, {@code routine on|off|skip}.
  */
 final class LoadChecksCommand {
-    private final CommandContext context;
-
-    LoadChecksCommand(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome routine(List<String> words) {
+    static Outcome routine(CommandContext context, List<String> words) {
         if (words.isEmpty()) {
-            Optional<LoadChecks> now = LoadChecks.of(context.state);
+            Optional<LoadChecks> now = LoadChecks.of(context.state());
             String text = now.map(it ->
                             "Load routine of " + it.roll().id() + ", " + it.question() + " yes, no, or routine skip.")
                     .orElse("The load routine is "
-                            + (context.state.day().routine()
+                            + (context.state().day().routine()
                                     ? "on: three looks after the first roll of the day in each camera or back."
                                     : "off."));
             return new Outcome.Accepted(
                     List.of(),
-                    context.before,
-                    new Outcome.Answer("routine", text, fields(context.state), List.of()),
-                    Outcome.ScreenAction.NOTHING,
+                    context.before(),
+                    new Outcome.Answer("routine", text, fields(context.state()), List.of()),
+                    Optional.empty(),
                     List.of());
         }
-        String word = CommandContext.one("routine", words, "routine off");
+        String word = Arguments.one("routine", words, "routine off");
         return switch (word) {
-            case "on", "off" -> turn(word.equals("on"));
-            case "skip" -> answered(standing(), LoadCheck.Answer.SKIPPED);
+            case "on", "off" -> turn(context, word.equals("on"));
+            case "skip" -> answered(context, standing(context), LoadCheck.Answer.SKIPPED);
             default -> throw new CommandRejected("routine on, off or skip, not " + word);
         };
     }
 
-    private Outcome turn(boolean on) {
+    private static Outcome turn(CommandContext context, boolean on) {
         List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.RoutineSet(on)));
         ShootState after = context.after(entries);
         return context.does(
@@ -62,16 +56,16 @@ final class LoadChecksCommand {
                 List.of());
     }
 
-    Outcome answer(String word, List<String> rest) {
-        CommandContext.alone(word, rest);
-        return answered(standing(), word.equals("yes") ? LoadCheck.Answer.YES : LoadCheck.Answer.NO);
+    static Outcome answer(CommandContext context, String word, List<String> rest) {
+        Arguments.alone(word, rest);
+        return answered(context, standing(context), word.equals("yes") ? LoadCheck.Answer.YES : LoadCheck.Answer.NO);
     }
 
-    private LoadChecks standing() {
-        return LoadChecks.of(context.state).orElseThrow(() -> new CommandRejected("nothing was asked"));
+    private static LoadChecks standing(CommandContext context) {
+        return LoadChecks.of(context.state()).orElseThrow(() -> new CommandRejected("nothing was asked"));
     }
 
-    private Outcome answered(LoadChecks routine, LoadCheck.Answer answer) {
+    private static Outcome answered(CommandContext context, LoadChecks routine, LoadCheck.Answer answer) {
         List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.LoadChecked(routine.beat(), answer));
         ShootState after = context.after(entries);
         Optional<LoadChecks> next = LoadChecks.of(after);

@@ -1,6 +1,7 @@
 package takeup.command;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -17,17 +18,16 @@ public sealed interface Outcome {
     record NeedsConfirmation(String question, Accepted ifYes) implements Outcome {
         /** What yes or no comes to; empty for any other line, which is read as if nothing had been asked. */
         public Optional<Accepted> answer(String line, ShootState now) {
-            String word = line.strip();
-            return word.equalsIgnoreCase("yes")
-                    ? Optional.of(ifYes)
-                    : word.equalsIgnoreCase("no")
-                            ? Optional.of(new Accepted(
-                                    List.of(),
-                                    now,
-                                    new Answer("state", "All is left as it was.", Json.object(), List.of()),
-                                    ScreenAction.NOTHING,
-                                    List.of()))
-                            : Optional.empty();
+            return switch (line.strip().toLowerCase(Locale.ROOT)) {
+                case "yes" -> Optional.of(ifYes);
+                case "no" -> Optional.of(unchanged(now));
+                default -> Optional.empty();
+            };
+        }
+
+        private static Accepted unchanged(ShootState now) {
+            Answer answer = new Answer("state", "All is left as it was.", Json.object(), List.of());
+            return new Accepted(List.of(), now, answer, Optional.empty(), List.of());
         }
     }
 
@@ -38,14 +38,37 @@ public sealed interface Outcome {
      * It does something.
      *
      * @param entries what is written down; empty if nothing is
-     * @param after the situation once it is written
+     * @param after the state once it is written
      * @param answer what is said then
      * @param screenAction what else happens on the screen
      * @param export rolls whose file and export must follow
      */
     record Accepted(
-            List<JournalEntry> entries, ShootState after, Answer answer, ScreenAction screenAction, List<RollId> export)
-            implements Outcome {}
+            List<JournalEntry> entries,
+            ShootState after,
+            Answer answer,
+            Optional<ScreenAction> screenAction,
+            List<RollId> export)
+            implements Outcome {
+        /** Whether it leaves the program. */
+        public boolean isQuit() {
+            return screenAction.filter(it -> it instanceof ScreenAction.Quit).isPresent();
+        }
+
+        /** The same, and something happens on the screen. */
+        public Accepted showing(ScreenAction action) {
+            return new Accepted(entries, after, answer, Optional.of(action), export);
+        }
+
+        public Accepted answering(Answer other) {
+            return new Accepted(entries, after, other, screenAction, export);
+        }
+
+        /** The same, once a doubt about what was typed is answered with yes; at once where there is none. */
+        public Outcome unlessDoubted(Optional<String> doubt) {
+            return doubt.isPresent() ? new NeedsConfirmation(doubt.get() + "; yes takes it as typed", this) : this;
+        }
+    }
 
     /**
      * What is said once a line has done its work.
@@ -60,24 +83,13 @@ public sealed interface Outcome {
         public Answer {
             warnings = List.copyOf(warnings);
         }
-    }
 
-    /** What a line does to the screen alone. */
-    enum ScreenAction {
-        NOTHING,
-        SHOW_SHOOT,
-        SHOW_FRAMES,
-        SHOW_ROLLS,
-        SHOW_PLAN,
-        SHOW_BAG,
-        SHOW_DAY_END,
-        SHOW_SLATE,
-        SHOW_CLOCK,
-        SHOW_HELP,
-        EXPLAIN,
-        NEXT_THEME,
-        BIG,
-        QUIT,
-        QUIT_ANYWAY
+        public Answer saying(String other) {
+            return new Answer(event, other, fields, warnings);
+        }
+
+        public Answer warning(List<Warning> others) {
+            return new Answer(event, text, fields, others);
+        }
     }
 }

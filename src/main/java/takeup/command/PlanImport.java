@@ -37,8 +37,8 @@ public final class PlanImport {
     private final Map<String, Integer> columns = new LinkedHashMap<>();
     private List<String> row = List.of();
 
-    private PlanImport(CommandContext in, String file) {
-        this.context = in;
+    private PlanImport(CommandContext context, String file) {
+        this.context = context;
         this.file = file;
     }
 
@@ -56,7 +56,7 @@ public final class PlanImport {
 
     /** Reads the text of a file. */
     public static Read read(String text, String file, ShootState situation, OffsetDateTime now, String letters) {
-        PlanImport sheet = new PlanImport(CommandContext.apart(situation, now, letters), file);
+        PlanImport sheet = new PlanImport(CommandContext.of(situation, now, 0, letters), file);
         if (text.length() > LARGEST) {
             return new Read(
                     List.of(file + ":1: this is no plan for a day: it has more than " + LARGEST + " characters"),
@@ -74,7 +74,7 @@ public final class PlanImport {
         }
         heads(rows.get(0));
         List<KeyMoment> moments = new ArrayList<>();
-        Plan plan = context.state.day().job().plan();
+        Plan plan = context.state().day().job().plan();
         int last = plan.last();
         for (Cells cells : problems.isEmpty() ? rows.subList(1, rows.size()) : List.<Cells>of()) {
             try {
@@ -140,8 +140,8 @@ public final class PlanImport {
         if (cell("moment").isEmpty()) {
             throw new CommandRejected("the moment has no name");
         }
-        LocalDate today = context.now.toLocalDate();
-        LocalDate usual = context.state
+        LocalDate today = context.now().toLocalDate();
+        LocalDate usual = context.state()
                 .day()
                 .job()
                 .occasion()

@@ -27,26 +27,37 @@ import takeup.text.Plain;
  * tells the lab and puts the first card's setting in hand; then it logs the card and goes on to the next. Where the
  * setting in hand is another one by then, it is put right first.
  */
-public final class RatingCommand {
-    private final CommandContext context;
+public final class RatingCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "rating", "a rating test: a bracket with cards, frame by frame")
+            .form(
+                    "rating",
+                    "begins the test on this roll, or logs the card whose setting is in hand; Space does that too")
+            .needs(Need.FILM, Need.LIGHT);
 
-    RatingCommand(CommandContext in) {
-        this.context = in;
+    @Override
+    public CommandInfo info() {
+        return INFO;
     }
 
-    Outcome read(List<String> rest) {
-        CommandContext.alone("rating", rest);
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return read(context, arguments.rest());
+    }
+
+    static Outcome read(CommandContext context, List<String> rest) {
+        Arguments.alone("rating", rest);
         Roll roll = context.roll();
         Camera camera = context.camera();
         if (camera.isAutomatic()) {
             throw new CommandRejected(
                     camera.name() + " sets itself: a rating test needs a camera whose aperture is set by hand");
         }
-        CameraSetup inHand = context.state.inHand(camera);
+        CameraSetup inHand = context.state().inHand(camera);
         if (inHand.setting().flash()) {
             throw new CommandRejected("a rating test is shot without flash: flash off");
         }
-        Light light = context.state
+        Light light = context.state()
                 .day()
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today: take one first (m 5.6 125)"));
@@ -58,7 +69,7 @@ public final class RatingCommand {
                         + " has all its cards; once the scans are back: takeup rating " + roll.id()));
         boolean isBegun = isBegun(roll);
         if (isBegun && cards.isSet(inHand.setting(), card)) {
-            return logged(roll, camera, inHand, cards, card, light);
+            return logged(context, roll, camera, inHand, cards, card, light);
         }
         List<JournalEntry> entries = new ArrayList<>();
         if (!isBegun) {
@@ -71,7 +82,7 @@ public final class RatingCommand {
         ShootState after = context.after(entries);
         String text = asks(roll, cards, card) + " Space, or the word rating, logs it."
                 + (isBegun ? "" : " The lab is told \"no density correction\".");
-        return context.does(entries, after, context.state(after, text, List.of()), List.of());
+        return context.does(entries, after, context.stateAnswer(after, text, List.of()), List.of());
     }
 
     private static String asks(Roll roll, RatingBracket cards, RatingBracket.Card card) {
@@ -84,11 +95,17 @@ public final class RatingCommand {
     }
 
     /** Logs a card, and puts the next one's setting in hand; after the last the best for the roll's index. */
-    private Outcome logged(
-            Roll roll, Camera camera, CameraSetup inHand, RatingBracket cards, RatingBracket.Card card, Light light) {
+    private static Outcome logged(
+            CommandContext context,
+            Roll roll,
+            Camera camera,
+            CameraSetup inHand,
+            RatingBracket cards,
+            RatingBracket.Card card,
+            Light light) {
         Optional<RatingBracket.Card> next = cards.after(card, roll);
         Optional<SettingPatch> then = next.map(cards::change)
-                .or(() -> StatusText.asking(context.state)
+                .or(() -> StatusText.asking(context.state())
                         .flatMap(it -> it.advice(light).bestOne())
                         .filter(it -> it.time().isPresent())
                         .map(it -> SettingPatch.aperture(it.aperture())
@@ -97,7 +114,7 @@ public final class RatingCommand {
                         new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(it)))))
                 .orElse(List.of());
         Outcome.Accepted does =
-                new FrameCommands(context).exposed(roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
+                FrameCommands.exposed(context, roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
         String text = does.answer().text() + " "
                 + next.map(it -> asks(roll, cards, it))
                         .orElse("The test has all its cards; the setting in hand is for EI "

@@ -25,20 +25,31 @@ import takeup.text.ClockText;
  * <p>The routine of press photographers: the tongue is left out, the count is written on the cassette; loaded again,
  * the film is wound on with the lens capped to what is written there, and one or two frames further to be safe.
  */
-public final class RewindCommand {
+public final class RewindCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "rewind", "a 35mm roll comes out before its end; load r3 goes on with it")
+            .form("rewind", "out of the camera with its tongue out; says what to write on the cassette")
+            .form("load r3", "goes on with it: so many blank frames first, lens capped")
+            .form("unload r3", "or closes it")
+            .needs(Need.FILM);
+
+    @Override
+    public CommandInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return rewind(context, arguments.rest());
+    }
+
     /** Frames left blank behind the last exposed one. */
     static final int SPARE = 2;
 
-    private final CommandContext context;
-
-    RewindCommand(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome rewind(List<String> words) {
+    static Outcome rewind(CommandContext context, List<String> words) {
         boolean sure = words.equals(List.of("yes"));
         if (!sure) {
-            CommandContext.alone("rewind", words);
+            Arguments.alone("rewind", words);
         }
         Roll roll = context.roll();
         if (roll.film().size() != FilmSize.F135) {
@@ -65,7 +76,7 @@ public final class RewindCommand {
                         "rewind",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state, after, context.now))),
+                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
                 List.of());
         boolean atEnd = roll.framesLeft() <= 0;
         return atEnd && !sure
@@ -84,24 +95,24 @@ public final class RewindCommand {
     }
 
     /** Whether the words behind {@code load} name a roll rather than a stock. */
-    Optional<RollId> named(List<String> words) {
+    static Optional<RollId> named(CommandContext context, List<String> words) {
         return context.rollNumber(words)
-                .filter(it -> context.state.kit().stock(words.get(0)).isEmpty()
+                .filter(it -> context.state().kit().stock(words.get(0)).isEmpty()
                         && (it.letters().equals(context.letters())
-                                || context.state.known().contains(it)));
+                                || context.state().known().contains(it)));
     }
 
-    Outcome again(RollId id, List<String> more) {
+    static Outcome again(CommandContext context, RollId id, List<String> more) {
         Camera camera = context.camera();
-        CameraPlace place = context.state.placeInHand().orElseThrow();
+        CameraPlace place = context.state().placeInHand().orElseThrow();
         Roll roll = context.roll(id);
-        fits(roll, camera, place);
+        fits(context, roll, camera, place);
         if (!more.isEmpty()) {
             throw new CommandRejected(id + " keeps its film and index: load " + id.typed() + " stands alone; "
                     + more.get(0) + " is one word too many");
         }
         List<JournalEntry> entries = new ArrayList<>();
-        if (!context.state.day().used().contains(place)) {
+        if (!context.state().day().used().contains(place)) {
             entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
         }
         entries.add(new JournalEntry.OnRoll(id, new RollEvent.Reloaded(camera, place.back(), spare(roll))));
@@ -121,7 +132,7 @@ public final class RewindCommand {
                         "load",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state, after, context.now))),
+                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
                 List.of());
     }
 
@@ -129,7 +140,7 @@ public final class RewindCommand {
      * A roll goes into a camera a second time only if it was rewound for that, and only where its frames are of the
      * same size.
      */
-    private void fits(Roll roll, Camera camera, CameraPlace place) {
+    private static void fits(CommandContext context, Roll roll, Camera camera, CameraPlace place) {
         RollId id = roll.id();
         switch (roll.state()) {
             case FINISHED -> {
@@ -150,7 +161,7 @@ public final class RewindCommand {
                 throw new CommandRejected("the loading of " + id
                         + " was taken back, and its number is not given again: load and a stock");
             case REWOUND ->
-                context.state.rollIn(place).ifPresent(it -> {
+                context.state().rollIn(place).ifPresent(it -> {
                     throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", "
                             + StatusText.leftWords(it) + ") is in " + place + ": unload it first");
                 });

@@ -31,28 +31,23 @@ import takeup.text.English;
 
 /** Lines about a roll as a whole: load, unload, development, notes, condition, fix roll. */
 final class RollCommands {
-    private final CommandContext context;
-
-    RollCommands(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome load(List<String> words) {
-        RewindCommand rewound = new RewindCommand(context);
-        Optional<RollId> again = rewound.named(words);
+    static Outcome load(CommandContext context, Arguments arguments) {
+        List<String> words = arguments.rest();
+        Optional<RollId> again = RewindCommand.named(context, words);
         if (again.isPresent()) {
-            return rewound.again(again.get(), words.subList(1, words.size()));
+            return RewindCommand.again(context, again.get(), words.subList(1, words.size()));
         }
         Camera camera = context.camera();
-        CameraPlace place = context.state.placeInHand().orElseThrow();
-        context.state.rollIn(place).ifPresent(it -> {
+        CameraPlace place = context.state().placeInHand().orElseThrow();
+        context.state().rollIn(place).ifPresent(it -> {
             throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + StatusText.leftWords(it)
                     + ") is in " + place + ": unload it first");
         });
-        RollChange said = LoadArguments.read(words, context.rawAfter("process"), context.state.kit());
+        RollChange said = LoadArguments.read(
+                words, arguments.textAfter("process"), context.state().kit());
         Optional<Film> before = said.stock().isPresent()
                 ? Optional.empty()
-                : Optional.ofNullable(context.state.day().films().get(place));
+                : Optional.ofNullable(context.state().day().films().get(place));
         Stock stock = said.stock()
                 .or(() -> before.map(Film::stock))
                 .orElseThrow(() -> new CommandRejected(
@@ -72,29 +67,29 @@ final class RollCommands {
                 said.index().or(() -> before.map(Film::index)).orElse(stock.usualIndex()),
                 development,
                 nominal);
-        RollId id = context.state.nextRoll(context.letters());
+        RollId id = context.state().nextRoll(context.letters());
         List<JournalEntry> entries = new ArrayList<>();
-        if (!context.state.day().used().contains(place)) {
+        if (!context.state().day().used().contains(place)) {
             entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
         }
         entries.add(new JournalEntry.OnRoll(id, new RollEvent.Loaded(id, camera, place.back(), film)));
-        context.state
+        context.state()
                 .day()
                 .job()
                 .occasion()
                 .ifPresent(it -> entries.add(
                         new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(ShootCommand.assignment(it)))));
         List<Warning> ofBag = new ArrayList<>();
-        new BagCommand(context).given(id, film, ofBag).ifPresent(entries::add);
+        BagCommand.given(context, id, film, ofBag).ifPresent(entries::add);
         ShootState after = context.after(entries);
         Roll roll = after.rolls().get(id);
-        List<Warning> warnings = new ArrayList<>(EntryWarnings.between(context.state, after, context.now));
+        List<Warning> warnings = new ArrayList<>(EntryWarnings.between(context.state(), after, context.now()));
         warnings.addAll(ofBag);
         StatusText.pushMismatch(roll).ifPresent(warnings::add);
         String text = id + " in " + place + ": " + stock.name() + ", " + size + ", " + nominal + " frames, "
                 + film.developmentWords()
                 + ". The meter must be set to " + film.index() + ". Write " + id + " on the film."
-                + context.state.kit().remark(Kit.Sort.STOCKS, stock.key());
+                + context.state().kit().remark(Kit.Sort.STOCKS, stock.key());
         return context.does(
                 entries,
                 after,
@@ -148,16 +143,18 @@ final class RollCommands {
                 .and("state", roll.state());
     }
 
-    Outcome unload(List<String> words) {
-        Optional<RollId> id = rollNamed(words);
+    static Outcome unload(CommandContext context, List<String> words) {
+        Optional<RollId> id = rollNamed(context, words);
         List<String> rest = words.subList(id.isPresent() ? 1 : 0, words.size());
         boolean sure = rest.equals(List.of("yes"));
         if (!sure) {
-            CommandContext.alone("unload", rest);
+            Arguments.alone("unload", rest);
         }
         Roll roll = id.map(context::roll).orElseGet(context::roll);
-        boolean isHere =
-                context.state.rollInHand().map(it -> it.id().equals(roll.id())).orElse(false);
+        boolean isHere = context.state()
+                .rollInHand()
+                .map(it -> it.id().equals(roll.id()))
+                .orElse(false);
         if (!isHere && roll.state() != Roll.State.REWOUND) {
             throw new CommandRejected(roll.id()
                     + (roll.state() == Roll.State.OPEN
@@ -166,8 +163,8 @@ final class RollCommands {
         }
         List<JournalEntry> entries = new ArrayList<>();
         entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.Unloaded()));
-        entries.add(new JournalEntry.OnDay(
-                new DayEvent.CameraSetupChanged(roll.camera().key(), context.state.inHand(roll.camera()))));
+        entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
+                roll.camera().key(), context.state().inHand(roll.camera()))));
         entries.add(new JournalEntry.OnDay(
                 new DayEvent.RollClosed(roll.id(), CameraPlace.of(roll), Optional.of(roll.film()))));
         ShootState after = context.after(entries);
@@ -182,7 +179,7 @@ final class RollCommands {
                         "unload",
                         text,
                         fields(now),
-                        context.unsilenced(EntryWarnings.between(context.state, after, context.now))),
+                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
                 List.of(roll.id()));
         if (roll.framesLeft() > 0 && !sure) {
             return new Outcome.NeedsConfirmation(
@@ -193,25 +190,31 @@ final class RollCommands {
         return does;
     }
 
-    Outcome push(String word, List<String> rest) {
+    static Outcome push(CommandContext context, String word, List<String> rest) {
+        if (word.equals("normal")) {
+            Arguments.alone(word, rest);
+        }
         double stops = word.equals("normal")
-                ? LoadArguments.push(CommandContext.alone(word, rest), "")
-                : LoadArguments.push(word, CommandContext.one(word, rest, word + " 1"));
+                ? LoadArguments.push(word, "")
+                : LoadArguments.push(word, Arguments.one(word, rest, word + " 1"));
         Roll roll = context.roll();
         return corrected(
+                context,
                 roll,
                 RollChange.push(stops),
                 it -> it.id() + ", the whole roll: " + it.film().developmentWords() + ".");
     }
 
-    Outcome fix(List<String> words) {
+    static Outcome fix(CommandContext context, Arguments arguments, List<String> words) {
         // Many stocks are called as a roll could be: bw400.
-        Optional<RollId> id = rollNamed(words)
-                .filter(it -> context.state.known().contains(it)
-                        || context.state.kit().stock(words.get(0)).isEmpty());
+        Optional<RollId> id = rollNamed(context, words)
+                .filter(it -> context.state().known().contains(it)
+                        || context.state().kit().stock(words.get(0)).isEmpty());
         Roll roll = context.roll(id, "fix roll r7 @400");
         RollChange change = LoadArguments.read(
-                words.subList(id.isPresent() ? 1 : 0, words.size()), context.rawAfter("process"), context.state.kit());
+                words.subList(id.isPresent() ? 1 : 0, words.size()),
+                arguments.textAfter("process"),
+                context.state().kit());
         if (change.equals(RollChange.NOTHING)) {
             throw new CommandRejected("what is right for the roll? fix roll @400, fix roll bw400 push 1");
         }
@@ -241,6 +244,7 @@ final class RollCommands {
                     OptionalInt.of(roll.camera().frames().get(film.size())));
         }
         return corrected(
+                context,
                 roll,
                 change,
                 it -> it.id() + ": " + it.film().stock().name() + ", "
@@ -248,7 +252,8 @@ final class RollCommands {
                         + it.film().developmentWords() + ", " + StatusText.leftWords(it) + ".");
     }
 
-    private Outcome corrected(Roll roll, RollChange change, Function<Roll, String> words) {
+    private static Outcome corrected(
+            CommandContext context, Roll roll, RollChange change, Function<Roll, String> words) {
         List<JournalEntry> entries = context.on(roll, new RollEvent.RollCorrected(change));
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
@@ -264,10 +269,11 @@ final class RollCommands {
                 context.rollsToExport(roll));
     }
 
-    Outcome note(List<String> words) {
-        Optional<RollId> id = rollNamed(words);
+    static Outcome note(CommandContext context, Arguments arguments) {
+        List<String> words = arguments.rest();
+        Optional<RollId> id = rollNamed(context, words);
         Roll roll = context.roll(id, "note r7 words");
-        String note = context.textAfterWords(id.isPresent() ? 2 : 1);
+        String note = arguments.textAfterWords(id.isPresent() ? 2 : 1);
         if (note.isEmpty()) {
             throw new CommandRejected("the note is empty: note and the words");
         }
@@ -286,20 +292,21 @@ final class RollCommands {
     }
 
     /** A roll number in front of free words: {@code r7} is one, {@code f8} is a word. */
-    private Optional<RollId> rollNamed(List<String> words) {
+    private static Optional<RollId> rollNamed(CommandContext context, List<String> words) {
         return context.rollNumber(words)
                 .filter(it -> it.letters().equals(context.letters())
-                        || context.state.known().contains(it));
+                        || context.state().known().contains(it));
     }
 
-    Outcome condition(List<String> words) {
-        Optional<RollId> id = rollNamed(words);
+    static Outcome condition(CommandContext context, Arguments arguments) {
+        List<String> words = arguments.rest();
+        Optional<RollId> id = rollNamed(context, words);
         Roll roll = context.roll(id, "condition r7 torn");
         List<String> rest = words.subList(id.isPresent() ? 1 : 0, words.size());
         Optional<Condition.Kind> kind = rest.isEmpty()
                 ? Optional.empty()
                 : Condition.Kind.named(rest.get(0)).filter(it -> it != Condition.Kind.OTHER);
-        String said = context.textAfterWords(1 + (id.isPresent() ? 1 : 0) + (kind.isPresent() ? 1 : 0));
+        String said = arguments.textAfterWords(1 + (id.isPresent() ? 1 : 0) + (kind.isPresent() ? 1 : 0));
         if (kind.isEmpty() && said.isEmpty()) {
             throw new CommandRejected("what must the lab know? condition torn, opened, stuck, partial, and words");
         }

@@ -27,30 +27,55 @@ import takeup.text.Plain;
  * {@code shoot NAME [on DATE] [at LAT,LON] [client WORDS]}: opens a shoot. What is in the cameras stays there and is
  * named.
  */
-public final class ShootCommand {
-    private final CommandContext context;
+public final class ShootCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "shoot", "opens a shoot, also client WORDS; alone: the shoot screen")
+            .usage("shoot Regatta day on 2026-09-12 at 59.33,18.07")
+            .form("shoot", "back to the shoot screen")
+            .form("shoot Regatta day", "opens a shoot for today; rolls loaded from now on belong to it")
+            .form("shoot Regatta day on tomorrow", "for another day; on 2026-09-12 too")
+            .form("shoot Regatta day at 59.33,18.07", "where it is, in degrees: brings the sun's times")
+            .form("shoot Regatta day client Harriet Ruder", "for whom; it stays on this machine")
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER);
 
-    ShootCommand(CommandContext in) {
-        this.context = in;
+    @Override
+    public CommandInfo info() {
+        return INFO;
     }
 
-    Outcome open() {
-        ShootInfo occasion = read(DateTimeParser.of(context.textAfterWords(1)));
-        Optional<ShootInfo> before = context.state.day().job().occasion();
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return arguments.rest().isEmpty()
+                ? context.shows(
+                        new ScreenAction.Show(ScreenAction.View.SHOOT),
+                        "state",
+                        StatusText.words(context.state(), context.now()),
+                        StatusText.json(context.state()))
+                : open(context, arguments);
+    }
+
+    @Override
+    public List<String> completions(List<String> before, ShootState state) {
+        return List.of("on", "at", "client", "today", "tomorrow");
+    }
+
+    private static Outcome open(CommandContext context, Arguments arguments) {
+        ShootInfo occasion = read(context, DateTimeParser.of(arguments.textAfterWords(1)));
+        Optional<ShootInfo> before = context.state().day().job().occasion();
         List<JournalEntry> entries =
                 new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.ShootOpened(occasion))));
-        for (Roll roll : context.state.rolls().values()) {
-            if (roll.state() == Roll.State.OPEN && belongs(roll, before, occasion)) {
+        for (Roll roll : context.state().rolls().values()) {
+            if (roll.state() == Roll.State.OPEN && belongs(context, roll, before, occasion)) {
                 entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(occasion))));
             }
         }
         ShootState after = context.after(entries);
         String text = "Shoot: " + occasion.name() + ", " + occasion.date()
                 + occasion.position()
-                        .map(it -> ", at " + it + light(it, occasion.date(), context.now))
+                        .map(it -> ", at " + it + light(it, occasion.date(), context.now()))
                         .orElse("") + "."
                 + (occasion.client().isPresent() ? " The client's name stays on this machine." : "")
-                + stillIn(context.state, context.now).map(it -> " " + it).orElse("");
+                + stillIn(context.state(), context.now()).map(it -> " " + it).orElse("");
         Json.Obj fields = Json.object()
                 .and("name", occasion.name())
                 .and("date", occasion.date())
@@ -64,18 +89,19 @@ public final class ShootCommand {
     }
 
     /** A roll that belongs to no shoot and was not begun on an earlier day, or to the one that this one puts right. */
-    private boolean belongs(Roll roll, Optional<ShootInfo> before, ShootInfo occasion) {
+    private static boolean belongs(CommandContext context, Roll roll, Optional<ShootInfo> before, ShootInfo occasion) {
         if (roll.assignment().isPresent()) {
             return before.map(it -> it.date().equals(occasion.date())
                                     && assignment(it).equals(roll.assignment().get()))
                             .orElse(false)
                     && !roll.assignment().get().equals(assignment(occasion));
         }
-        return roll.frames().isEmpty() || roll.loadedAt().toLocalDate().equals(context.now.toLocalDate());
+        return roll.frames().isEmpty()
+                || roll.loadedAt().toLocalDate().equals(context.now().toLocalDate());
     }
 
-    private ShootInfo read(List<String> words) {
-        LocalDate today = context.now.toLocalDate();
+    private static ShootInfo read(CommandContext context, List<String> words) {
+        LocalDate today = context.now().toLocalDate();
         List<String> name = new ArrayList<>();
         Optional<LocalDate> date = Optional.empty();
         Optional<Coordinates> position = Optional.empty();
@@ -113,21 +139,25 @@ public final class ShootCommand {
             throw new CommandRejected("the shoot has no name: shoot Regatta day");
         }
         if (name.size() == 1
-                && context.state.kit().keys(Kit.Sort.CAMERAS).contains(DateTimeParser.small(name.get(0)))) {
+                && context.state().kit().keys(Kit.Sort.CAMERAS).contains(DateTimeParser.small(name.get(0)))) {
             throw new CommandRejected(name.get(0) + " is a camera: cam " + name.get(0)
                     + " takes it up; a shoot is named as people call it (shoot Regatta day)");
         }
-        return completed(String.join(" ", name), date, position, client);
+        return completed(context, String.join(" ", name), date, position, client);
     }
 
     /** What is not said again of the shoot that is open stays as it was. */
-    private ShootInfo completed(
-            String name, Optional<LocalDate> date, Optional<Coordinates> position, Optional<String> client) {
+    private static ShootInfo completed(
+            CommandContext context,
+            String name,
+            Optional<LocalDate> date,
+            Optional<Coordinates> position,
+            Optional<String> client) {
         Optional<ShootInfo> same =
-                context.state.day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
+                context.state().day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
         return new ShootInfo(
                 name,
-                date.or(() -> same.map(ShootInfo::date)).orElse(context.now.toLocalDate()),
+                date.or(() -> same.map(ShootInfo::date)).orElse(context.now().toLocalDate()),
                 position.or(() -> same.flatMap(ShootInfo::position)),
                 client.or(() -> same.flatMap(ShootInfo::client)));
     }

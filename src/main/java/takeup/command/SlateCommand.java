@@ -11,26 +11,40 @@ import takeup.roll.Roll;
  * Lines about the slate: {@code slate} logs the frame that it is photographed on and shows it, {@code slate show} shows
  * it again.
  */
-final class SlateCommand {
-    private final CommandContext context;
+public final class SlateCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of(
+                    "slate", "a sheet with the roll's number, to photograph as a frame")
+            .usage("slate", "slate clock")
+            .form("slate", "logs a frame and shows the sheet to photograph as it")
+            .form("slate ; stroke side", "with a note")
+            .form("slate show", "shows it again, logs nothing")
+            .form("slate clock", "the time of day, for the digital camera to photograph; logs nothing")
+            .needs(Need.FILM)
+            .with(CommandInfo.Trait.TAKES_NOTE);
 
-    SlateCommand(CommandContext in) {
-        this.context = in;
+    @Override
+    public CommandInfo info() {
+        return INFO;
     }
 
-    Outcome read(List<String> rest, Optional<String> note) {
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return read(context, arguments.rest(), arguments.note());
+    }
+
+    static Outcome read(CommandContext context, List<String> rest, Optional<String> note) {
         if (rest.isEmpty()) {
-            Outcome.Accepted logged = new FrameCommands(context).slate(note);
+            Outcome.Accepted logged = FrameCommands.slate(context, note);
             Outcome.Answer said = logged.answer();
             String text = said.text() + " Photograph this sheet; undo takes it back.";
             return new Outcome.Accepted(
                     logged.entries(),
                     logged.after(),
                     new Outcome.Answer(said.event(), text, said.fields(), said.warnings()),
-                    Outcome.ScreenAction.SHOW_SLATE,
+                    Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE)),
                     List.of());
         }
-        String word = CommandContext.one("slate", rest, "slate show");
+        String word = Arguments.one("slate", rest, "slate show");
         if (!word.equals("show") && !word.equals("clock")) {
             throw new CommandRejected(
                     "slate alone logs a frame and shows the sheet to photograph; slate show shows it again, "
@@ -42,13 +56,13 @@ final class SlateCommand {
         if (word.equals("clock")) {
             return new Outcome.Accepted(
                     List.of(),
-                    context.before,
+                    context.before(),
                     new Outcome.Answer(
                             "state",
                             "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
-                            Json.object().and("at", context.now),
+                            Json.object().and("at", context.now()),
                             List.of()),
-                    Outcome.ScreenAction.SHOW_CLOCK,
+                    Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.CLOCK)),
                     List.of());
         }
         Roll roll = context.roll();
@@ -56,13 +70,13 @@ final class SlateCommand {
                 .orElseThrow(() -> new CommandRejected("no slate on " + roll.id() + " yet: slate logs one"));
         return new Outcome.Accepted(
                 List.of(),
-                context.before,
+                context.before(),
                 new Outcome.Answer(
                         "state",
                         "The slate of " + roll.id() + " is frame " + slate.number() + ".",
                         Json.object().and("roll", roll.id()).and("frame", slate.number()),
                         List.of()),
-                Outcome.ScreenAction.SHOW_SLATE,
+                Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE)),
                 List.of());
     }
 }

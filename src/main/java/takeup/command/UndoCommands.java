@@ -24,30 +24,24 @@ import takeup.roll.SettingPatch;
 
 /** Undo and redo: a further event for each; nothing is erased. */
 final class UndoCommands {
-    private final CommandContext context;
-
-    UndoCommands(CommandContext in) {
-        this.context = in;
-    }
-
-    Outcome undo(String word) {
-        OptionalLong target = new UndoHistory(context.state.history()).undo();
+    static Outcome undo(CommandContext context) {
+        OptionalLong target = new UndoHistory(context.state().history()).undo();
         if (target.isEmpty()) {
             throw new CommandRejected("nothing to undo");
         }
-        return turn(target.getAsLong(), true);
+        return turn(context, target.getAsLong(), true);
     }
 
-    Outcome redo(String word) {
-        OptionalLong target = new UndoHistory(context.state.history()).redo();
+    static Outcome redo(CommandContext context) {
+        OptionalLong target = new UndoHistory(context.state().history()).redo();
         if (target.isEmpty()) {
             throw new CommandRejected("nothing to redo: another line came after the undo, or nothing was undone");
         }
-        return turn(target.getAsLong(), false);
+        return turn(context, target.getAsLong(), false);
     }
 
-    private Outcome turn(long target, boolean back) {
-        JournalStep step = context.state.history().stream()
+    private static Outcome turn(CommandContext context, long target, boolean back) {
+        JournalStep step = context.state().history().stream()
                 .filter(it -> it.step() == target)
                 .findFirst()
                 .orElseThrow();
@@ -96,12 +90,12 @@ final class UndoCommands {
         if (onDay) {
             entries.add(new JournalEntry.OnDay(back ? new DayEvent.Undone(target) : new DayEvent.Redone(target)));
         }
-        place(opens ? Set.of() : rolls, camera)
-                .filter(it -> !context.state.placeInHand().equals(Optional.of(it)))
+        place(context, opens ? Set.of() : rolls, camera)
+                .filter(it -> !context.state().placeInHand().equals(Optional.of(it)))
                 .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(it))));
         ShootState after = context.after(entries);
         for (RollId id : rolls) {
-            needsRoom(after.rolls().get(id), unloads);
+            needsRoom(context, after.rolls().get(id), unloads);
         }
         Optional<Roll> roll = rolls.stream()
                 .filter(it -> !opens)
@@ -125,15 +119,15 @@ final class UndoCommands {
                         back ? "undo" : "redo",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state, after, context.now))),
+                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
                 List.copyOf(settle));
     }
 
     /** A roll that comes back into a camera needs its place empty. */
-    private void needsRoom(Roll now, boolean unloads) {
+    private static void needsRoom(CommandContext context, Roll now, boolean unloads) {
         CameraPlace place = CameraPlace.of(now);
         if (now.state() == Roll.State.OPEN && context.roll(now.id()).state() != Roll.State.OPEN) {
-            context.state.rollIn(place).ifPresent(it -> {
+            context.state().rollIn(place).ifPresent(it -> {
                 throw new CommandRejected("undoing the " + (unloads ? "unload" : "rewinding") + " of " + now.id()
                         + " needs " + place + " empty, and " + it.id() + " is in it: unload that first");
             });
@@ -149,18 +143,18 @@ final class UndoCommands {
         };
     }
 
-    private Optional<CameraPlace> place(Set<RollId> rolls, Optional<String> camera) {
+    private static Optional<CameraPlace> place(CommandContext context, Set<RollId> rolls, Optional<String> camera) {
         if (!rolls.isEmpty()) {
             return Optional.of(CameraPlace.of(context.roll(rolls.iterator().next())));
         }
         if (camera.isPresent()
-                && context.state
+                && context.state()
                         .placeInHand()
                         .map(it -> it.camera().equals(camera.get()))
                         .orElse(false)) {
             return Optional.empty();
         }
-        return camera.flatMap(it -> context.state.camera(it)).map(it -> context.place(List.of(it.key())));
+        return camera.flatMap(it -> context.state().camera(it)).map(it -> context.place(List.of(it.key())));
     }
 
     /** What a step did, in words. */

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import takeup.command.CommandContext;
 import takeup.day.DayEvent;
 import takeup.kit.Warning;
 import takeup.roll.ClockShift;
@@ -24,12 +23,19 @@ public final class ClockShiftNotes {
     /** Times are written down in whole seconds, so one second less is none. */
     private static final long NONE = 1;
 
-    private final CommandContext context;
     private final List<JournalStep> steps;
+    private final OffsetDateTime now;
+    private final long drift;
 
-    public ClockShiftNotes(CommandContext in) {
-        this.context = in;
-        this.steps = in.before.history();
+    /**
+     * Looks at the steps so far.
+     *
+     * @param drift by how many seconds the clock was moved since the last frame or reading, as far as is known
+     */
+    public ClockShiftNotes(ShootState before, OffsetDateTime now, long drift) {
+        this.steps = before.history();
+        this.now = now;
+        this.drift = drift;
     }
 
     /** Whether a step is a frame or a reading: what a moved clock is told with. */
@@ -88,21 +94,17 @@ public final class ClockShiftNotes {
     private Optional<ClockShift> met() {
         for (int i = steps.size() - 1; i >= 0; i--) {
             if (isMet(steps.get(i).entries())) {
-                return between(steps.get(i).at(), context.drift);
+                return between(steps.get(i).at(), drift);
             }
         }
-        return context.drift == 0
-                ? Optional.empty()
-                : Optional.of(new ClockShift(context.drift, context.now.getOffset(), context.now.getOffset()));
+        return drift == 0 ? Optional.empty() : Optional.of(new ClockShift(drift, now.getOffset(), now.getOffset()));
     }
 
     private Optional<ClockShift> between(OffsetDateTime then, long known) {
-        long back = Duration.between(context.now, then).toSeconds();
+        long back = Duration.between(now, then).toSeconds();
         long seconds = back > NONE && known > -back ? -back : known;
-        boolean isMoved = seconds != 0 || !then.getOffset().equals(context.now.getOffset());
-        return isMoved
-                ? Optional.of(new ClockShift(seconds, then.getOffset(), context.now.getOffset()))
-                : Optional.empty();
+        boolean isMoved = seconds != 0 || !then.getOffset().equals(now.getOffset());
+        return isMoved ? Optional.of(new ClockShift(seconds, then.getOffset(), now.getOffset())) : Optional.empty();
     }
 
     private static boolean isReading(JournalEntry entry) {

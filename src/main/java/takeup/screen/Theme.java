@@ -2,11 +2,11 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.command.CommandTable;
+import takeup.dispatch.ThemeCommand;
 
 /**
  * A named set of styles, one for each {@link TextRole}: {@code dark}, {@code sun}, {@code night}, {@code mono}. The
- * colours stand in {@link Palette}; a new theme is a table there, a name in {@link CommandTable#THEMES}, and a case
+ * colours stand in {@link Palette}; a new theme is a table there, a name in {@link ThemeCommand#THEMES}, and a case
  * here.
  */
 public final class Theme {
@@ -38,7 +38,7 @@ public final class Theme {
 
     /** All names, in the order in which F9 goes round. */
     public static List<String> names() {
-        return CommandTable.THEMES;
+        return ThemeCommand.THEMES;
     }
 
     public String name() {

@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
@@ -59,8 +60,6 @@ final class EscapeKey {
         Outcome.Answer answer = new Outcome.Answer(
                 "state", "The guide is gone for good; ? shows all keys and words.", StatusText.json(state), List.of());
         return SaveFlow.accept(
-                session,
-                new Outcome.Accepted(entries, state, answer, Outcome.ScreenAction.NOTHING, List.of()),
-                From.KEY);
+                session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import takeup.command.CommandForms;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
+import takeup.dispatch.CommandTable;
 import takeup.text.English;
 
 /**
@@ -34,10 +34,6 @@ public record HelpList(String title, List<Section> sections) {
      */
     public record Entry(String typed, String does, Optional<Key> key, String word, Optional<String> whyNot) {}
 
-    /** Words that show or say something and change nothing: they are run at once. */
-    private static final List<String> HARMLESS =
-            List.of("say", "why", "shoot", "frames", "rolls", "day-end", "theme", "big");
-
     public HelpList {
         sections = List.copyOf(sections);
     }
@@ -45,7 +41,7 @@ public record HelpList(String title, List<Section> sections) {
     /** The list as it stands now. */
     public static HelpList of(Session shoot) {
         String wanted = shoot.prompt().text().strip().toLowerCase(Locale.ROOT);
-        Optional<CommandTable.Word> topic =
+        Optional<CommandInfo> topic =
                 wanted.isEmpty() ? CommandTable.find(shoot.view().topic()) : Optional.empty();
         if (topic.isPresent()) {
             return article(shoot, topic.get());
@@ -84,13 +80,13 @@ public record HelpList(String title, List<Section> sections) {
                 all);
     }
 
-    private static HelpList article(Session shoot, CommandTable.Word word) {
-        Optional<String> whyNot = Need.of(word.word(), shoot);
+    private static HelpList article(Session shoot, CommandInfo word) {
+        Optional<String> whyNot = whyNot(word, shoot);
         List<Entry> forms = new ArrayList<>();
-        CommandForms.of(word)
-                .forEach(it ->
-                        forms.add(new Entry(it.typed(), it.means(), Optional.empty(), word.word(), Optional.empty())));
-        List<Section> sections = new ArrayList<>(List.of(new Section(English.capitalised(word.does()), forms)));
+        word.forms()
+                .forEach(it -> forms.add(
+                        new Entry(it.typed(), it.meaning(), Optional.empty(), word.word(), Optional.empty())));
+        List<Section> sections = new ArrayList<>(List.of(new Section(English.capitalised(word.summary()), forms)));
         whyNot.ifPresent(it -> sections.add(new Section("Not now: " + it, List.of())));
         return new HelpList("Help: " + word.word(), sections);
     }
@@ -132,8 +128,9 @@ public record HelpList(String title, List<Section> sections) {
 
     private static List<Entry> words(Session shoot) {
         List<Entry> words = new ArrayList<>();
-        CommandTable.WORDS.forEach(it ->
-                words.add(new Entry(it.example(), it.does(), Optional.empty(), it.word(), Need.of(it.word(), shoot))));
+        CommandTable.words()
+                .forEach(it -> words.add(
+                        new Entry(it.example(), it.summary(), Optional.empty(), it.word(), whyNot(it, shoot))));
         return words;
     }
 
@@ -165,7 +162,15 @@ public record HelpList(String title, List<Section> sections) {
                 && !entry.word().isEmpty();
         return entry.key().isPresent()
                 ? !changes
-                : HARMLESS.contains(entry.word()) && entry.typed().equals(entry.word());
+                : entry.typed().equals(entry.word())
+                        && CommandTable.find(entry.word())
+                                .filter(it -> it.has(CommandInfo.Trait.SHOWS_ONLY))
+                                .isPresent();
+    }
+
+    /** Why a word can do nothing now; empty if it can. */
+    static Optional<String> whyNot(CommandInfo word, Session shoot) {
+        return word.whyNot(shoot.afterPending().asOf(shoot.now()), shoot.question());
     }
 
     /** What of an entry stands on the prompt then, with room for the rest of the line. */

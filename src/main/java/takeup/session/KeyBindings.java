@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import takeup.command.Need;
+import takeup.dispatch.CommandTable;
 import takeup.session.Key.Name;
 import takeup.session.KeyBinding.Step;
 import takeup.session.KeyBinding.When;
@@ -18,7 +20,7 @@ final class KeyBindings {
             Arrays.stream(Page.values()).filter(it -> it != Page.SHOOT).toList();
 
     private static final WhyNot NEVER = session -> Optional.empty();
-    private static final WhyNot NO_FILM = session -> Need.film(session.afterPending());
+    private static final WhyNot NO_FILM = session -> Need.FILM.missing(session.afterPending());
 
     /** All of them, the usual ones first. */
     static final List<KeyBinding> ALL = List.of(
@@ -125,11 +127,12 @@ final class KeyBindings {
     // Why not now.
 
     private static WhyNot needsOf(String word) {
-        return session -> Need.of(word, session);
+        return session -> HelpList.whyNot(CommandTable.find(word).orElseThrow(), session);
     }
 
     private static Optional<String> whyNoOtherCamera(Session session) {
-        return Need.camera(session.afterPending())
+        return Need.CAMERA
+                .missing(session.afterPending())
                 .or(() ->
                         session.afterPending().asOf(session.now()).placesInUse().size() < 2
                                 ? Optional.of("one camera or back in use today: cam and a key takes up another")

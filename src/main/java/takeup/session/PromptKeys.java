@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
+import takeup.dispatch.Completion;
 import takeup.session.Session.Page;
 import takeup.session.Session.Tone;
 

@@ -52,18 +52,12 @@ final class SaveFlow {
 
     private static Outcome.Answer answer(Outcome.Accepted accepted, From from) {
         Outcome.Answer answer = accepted.answer();
-        return from == From.SUGGESTION
-                ? new Outcome.Answer(
-                        answer.event(),
-                        "The highlighted setting was taken. " + answer.text(),
-                        answer.fields(),
-                        answer.warnings())
-                : answer;
+        return from == From.SUGGESTION ? answer.saying("The highlighted setting was taken. " + answer.text()) : answer;
     }
 
     /** Back to the shoot screen, but from views that show what was done. */
     private static View viewAfter(View view, Outcome.Accepted accepted) {
-        if (accepted.screenAction() == Outcome.ScreenAction.SHOW_SLATE) {
+        if (accepted.screenAction().isPresent()) {
             return view.withSheet("slate");
         }
         boolean stays = switch (view.page()) {

@@ -1,59 +1,70 @@
 package takeup.session;
 
 import takeup.command.Outcome;
-import takeup.json.Json;
+import takeup.command.ScreenAction;
 import takeup.session.Session.LastAnswer;
 import takeup.session.Session.Page;
 import takeup.session.Session.Tone;
 
-/** What a line that logs nothing does to the screen. */
-final class ScreenActions {
-    private ScreenActions() {}
-
+/**
+ * What a line that logs nothing does to the screen.
+ *
+ * @param answer what is said with it, where it does not show all that there is
+ */
+record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAction.Cases<LineResult> {
     static LineResult run(Session session, Outcome.Accepted accepted) {
-        return switch (accepted.screenAction()) {
-            case NOTHING -> LineResult.done(answering(session, accepted));
-            case SHOW_SHOOT -> show(session, Page.SHOOT);
-            case SHOW_FRAMES -> show(session, Page.FRAMES);
-            case SHOW_ROLLS -> show(session, Page.ROLLS);
-            case SHOW_PLAN -> show(session, Page.PLAN);
-            case SHOW_BAG -> show(session, Page.BAG);
-            case SHOW_HELP -> show(session, Page.HELP);
-            case SHOW_DAY_END ->
-                LineResult.done(ViewFlow.listIfShown(session.with(session.view().ending(text(accepted, "held")))));
-            case SHOW_SLATE ->
-                LineResult.done(answering(session, accepted).with(session.view().withSheet("slate")));
-            case SHOW_CLOCK ->
-                LineResult.done(answering(session, accepted).with(session.view().withSheet("clock")));
-            case EXPLAIN -> LineResult.done(session.with(session.view().explaining(text(accepted, "word"))));
-            case NEXT_THEME -> LineResult.done(ViewFlow.theme(session, text(accepted, "theme")));
-            case BIG -> LineResult.done(ViewFlow.big(session));
-            case QUIT -> QuitFlow.leaveWhenSaved(session);
-            case QUIT_ANYWAY -> LineResult.waits(QuitFlow.leaveAnyway(session));
-        };
+        ScreenActions actions = new ScreenActions(session, accepted.answer());
+        return accepted.screenAction()
+                .map(it -> it.match(actions))
+                .orElseGet(() -> LineResult.done(actions.answering()));
     }
 
     /** Whether a line leaves the program. */
     static boolean isQuit(Outcome outcome) {
-        return outcome instanceof Outcome.Accepted accepted
-                && (accepted.screenAction() == Outcome.ScreenAction.QUIT
-                        || accepted.screenAction() == Outcome.ScreenAction.QUIT_ANYWAY);
+        return outcome instanceof Outcome.Accepted accepted && accepted.isQuit();
     }
 
-    private static LineResult show(Session session, Page page) {
-        return LineResult.done(ViewFlow.show(session, page));
+    private Session answering() {
+        return session.with(new LastAnswer(Tone.ANSWER, answer.text(), answer.warnings()));
     }
 
-    private static Session answering(Session session, Outcome.Accepted accepted) {
-        return session.with(new LastAnswer(
-                Tone.ANSWER, accepted.answer().text(), accepted.answer().warnings()));
+    @Override
+    public LineResult show(ScreenAction.Show action) {
+        return LineResult.done(ViewFlow.show(session, Page.valueOf(action.view().name())));
     }
 
-    private static String text(Outcome.Accepted accepted, String field) {
-        return accepted.answer()
-                .fields()
-                .field(field)
-                .map(it -> it instanceof Json.Text text ? text.value() : "")
-                .orElse("");
+    @Override
+    public LineResult showHelp(ScreenAction.ShowHelp action) {
+        return LineResult.done(action.word()
+                .map(it -> Transition.to(session.with(session.view().explaining(it))))
+                .orElseGet(() -> ViewFlow.show(session, Page.HELP)));
+    }
+
+    @Override
+    public LineResult showDayEnd(ScreenAction.ShowDayEnd action) {
+        return LineResult.done(ViewFlow.listIfShown(session.with(session.view().ending(action.held()))));
+    }
+
+    @Override
+    public LineResult showSheet(ScreenAction.ShowSheet action) {
+        String sheet = action.sheet() == ScreenAction.Sheet.CLOCK ? "clock" : "slate";
+        return LineResult.done(answering().with(session.view().withSheet(sheet)));
+    }
+
+    @Override
+    public LineResult changeTheme(ScreenAction.ChangeTheme action) {
+        return LineResult.done(ViewFlow.theme(session, action.name().orElse("")));
+    }
+
+    @Override
+    public LineResult toggleBigCounter(ScreenAction.ToggleBigCounter action) {
+        return LineResult.done(ViewFlow.big(session));
+    }
+
+    @Override
+    public LineResult quit(ScreenAction.Quit action) {
+        return action.leaving() == ScreenAction.Leaving.WHEN_SAVED
+                ? QuitFlow.leaveWhenSaved(session)
+                : LineResult.waits(QuitFlow.leaveAnyway(session));
     }
 }

@@ -4,9 +4,9 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.ShootCommand;
+import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -289,7 +289,7 @@ public record Session(
         Outcome outcome = question()
                 .flatMap(it -> it.answer(line, afterPending()))
                 .map(it -> (Outcome) it)
-                .orElseGet(() -> CommandContext.read(afterPending(), line, now(), clock.drift(), settings.letters()));
+                .orElseGet(() -> Dispatcher.read(afterPending(), line, now(), clock.drift(), settings.letters()));
         return settings.readOnly().isPresent() && writes(outcome)
                 ? new Outcome.Rejected("read only: " + settings.readOnly().get())
                 : outcome;

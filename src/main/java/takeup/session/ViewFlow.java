@@ -1,7 +1,7 @@
 package takeup.session;
 
 import java.util.List;
-import takeup.command.CommandTable;
+import takeup.dispatch.ThemeCommand;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
 import takeup.session.Session.Page;
@@ -38,7 +38,7 @@ final class ViewFlow {
 
     /** A theme by its name, or the next one where it has none. */
     static Session theme(Session session, String name) {
-        List<String> known = CommandTable.THEMES;
+        List<String> known = ThemeCommand.THEMES;
         String theme = name.isEmpty() ? known.get((known.indexOf(session.view().theme()) + 1) % known.size()) : name;
         return session.with(session.view().theme(theme)).say(Tone.QUIET, "theme " + theme);
     }

@@ -2,7 +2,8 @@ package takeup.shell;
 
 import java.util.List;
 import java.util.Locale;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
+import takeup.dispatch.CommandTable;
 import takeup.files.Settings;
 import takeup.files.Version;
 import takeup.session.KeyHelp;
@@ -38,8 +39,8 @@ public record ManPage(SubcommandTree tree) {
         keys(page);
         page.section("WORDS OF THE PROMPT").text("The same in the screen and in");
         page.raw(".BR \"takeup line\" .");
-        for (CommandTable.Word word : CommandTable.WORDS) {
-            page.item(word.usage(), word.does() + ".");
+        for (CommandInfo word : CommandTable.words()) {
+            page.item(word.usage(), word.summary() + ".");
         }
         places(page);
         page.section("EXIT STATUS")

@@ -19,8 +19,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
 import takeup.console.Console;
+import takeup.dispatch.CommandTable;
 import takeup.session.KeyHelp;
 import takeup.shell.CompletionKinds;
 
@@ -178,7 +179,7 @@ class ShellHelpTest {
             assertTrue(
                     tags.stream().anyMatch(it -> it.equals(key.key()) || it.startsWith(key.key() + " (")), key.key());
         }
-        for (CommandTable.Word word : CommandTable.WORDS) {
+        for (CommandInfo word : CommandTable.words()) {
             assertTrue(tags.contains(word.usage()), word.usage());
         }
     }

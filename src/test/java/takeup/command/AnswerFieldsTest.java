@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.roll.RollId;
@@ -146,6 +147,6 @@ class AnswerFieldsTest {
                 Set.of(RollId.parse("r7").orElseThrow()));
         assertEquals(
                 new Outcome.NeedsRoll(RollId.parse("r7").orElseThrow()),
-                CommandContext.read(known, line, shooting.now(), "R"));
+                Dispatcher.read(known, line, shooting.now(), "R"));
     }
 }

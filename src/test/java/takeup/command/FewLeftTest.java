@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
+import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
@@ -28,7 +29,7 @@ class FewLeftTest {
         List<String> warned = new ArrayList<>();
         int first = -1;
         for (String line : List.of("cam 645", "load cn400", "4 125")) {
-            Outcome.Accepted does = (Outcome.Accepted) CommandContext.read(s, line, NOW, "R");
+            Outcome.Accepted does = (Outcome.Accepted) Dispatcher.read(s, line, NOW, "R");
             s = does.after();
         }
         for (int left = 15; left >= 0; left--) {
@@ -43,7 +44,7 @@ class FewLeftTest {
                 warned.add("15");
             }
             if (left > 0) {
-                Outcome.Accepted does = (Outcome.Accepted) CommandContext.read(s, ".", NOW, "R");
+                Outcome.Accepted does = (Outcome.Accepted) Dispatcher.read(s, ".", NOW, "R");
                 if (does.answer().warnings().stream().anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
                     warned.add(Integer.toString(left - 1));
                 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
 import takeup.day.CameraSetup;
+import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Kit;
@@ -68,7 +69,7 @@ public final class Shooting {
         if (open.isPresent() && line.equals("yes")) {
             return open.get().ifYes();
         }
-        return CommandContext.read(situation, line, now, "R");
+        return Dispatcher.read(situation, line, now, "R");
     }
 
     /** A line that does something; what is said then. */

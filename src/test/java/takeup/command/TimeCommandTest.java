@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.BulbTimer;
+import takeup.dispatch.Dispatcher;
 import takeup.exposure.ExposureTime;
 import takeup.history.ShootState;
 import takeup.session.Effect;
@@ -23,7 +24,7 @@ class TimeCommandTest {
     private static final OffsetDateTime THEN = OffsetDateTime.parse("2026-09-12T15:00+02:00");
 
     private static ShootState at(ShootState before, String line, long millis) {
-        Outcome outcome = CommandContext.read(before, line, THEN.plusNanos(millis * 1_000_000), "R");
+        Outcome outcome = Dispatcher.read(before, line, THEN.plusNanos(millis * 1_000_000), "R");
         return ((Outcome.Accepted) outcome).after();
     }
 

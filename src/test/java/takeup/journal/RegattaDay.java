@@ -17,10 +17,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
-import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
+import takeup.dispatch.Dispatcher;
 import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -132,7 +132,7 @@ final class RegattaDay {
 
     private void type(String text) {
         now = now.plusSeconds(40);
-        Outcome outcome = CommandContext.read(situation, text, now, "R");
+        Outcome outcome = Dispatcher.read(situation, text, now, "R");
         Outcome.Accepted does = outcome instanceof Outcome.Accepted it ? it : Assertions.fail(text + ": " + outcome);
         JournalStep step = new JournalStep(situation.nextStep(), now, does.entries());
         situation = situation.and(step);

@@ -12,7 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
+import takeup.dispatch.CommandTable;
 import takeup.exposure.Stops;
 import takeup.kit.Warning;
 import takeup.report.StatusText;
@@ -295,9 +296,9 @@ class FactsTest {
                                         it -> it.strip().startsWith(key.key() + " ") && it.endsWith(" " + key.does())),
                         key.key() + " in help for " + page);
             }
-            for (CommandTable.Word word : CommandTable.WORDS) {
+            for (CommandInfo word : CommandTable.words()) {
                 assertTrue(
-                        text.contains(word.example()) && text.contains(word.does()),
+                        text.contains(word.example()) && text.contains(word.summary()),
                         word.word() + " is missing in help");
             }
         }

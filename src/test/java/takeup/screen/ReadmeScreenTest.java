@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import takeup.ShippedShelf;
-import takeup.command.CommandContext;
 import takeup.command.Outcome;
+import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.session.Session;
@@ -54,7 +54,7 @@ class ReadmeScreenTest {
         OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:12:00+02:00");
         ShootState situation = ShootState.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
         for (String line : DAY) {
-            Outcome outcome = CommandContext.read(situation, line, now, "R");
+            Outcome outcome = Dispatcher.read(situation, line, now, "R");
             if (!(outcome instanceof Outcome.Accepted does)) {
                 throw new AssertionError(line + " came to " + outcome);
             }

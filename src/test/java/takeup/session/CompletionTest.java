@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.command.CommandTable;
+import takeup.dispatch.CommandTable;
+import takeup.dispatch.Completion;
 
 /** Tab on a half typed word. */
 class CompletionTest {

@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.command.CommandForms;
-import takeup.command.CommandTable;
+import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
+import takeup.dispatch.CommandTable;
 
 /** Help that can be searched and run: keys and words, what works now before what does not, each with its reason. */
 class HelpTest {
@@ -85,8 +85,8 @@ class HelpTest {
     @MethodSource("names")
     void aReasonIsTrue(String name) {
         Playing day = moments().get(name).get();
-        for (CommandTable.Word word : CommandTable.WORDS) {
-            Optional<String> whyNot = Need.of(word.word(), day.shoot());
+        for (CommandInfo word : CommandTable.words()) {
+            Optional<String> whyNot = HelpList.whyNot(word, day.shoot());
             Outcome outcome = day.shoot().outcome(word.example());
             assertFalse(
                     whyNot.isPresent() && !(outcome instanceof Outcome.Rejected),
@@ -101,9 +101,9 @@ class HelpTest {
     void eachExampleAndEachFormOfAWordCanBeTypedInSomeMoment() {
         List<Playing> all = moments().values().stream().map(Supplier::get).toList();
         List<String> never = new ArrayList<>();
-        for (CommandTable.Word word : CommandTable.WORDS) {
+        for (CommandInfo word : CommandTable.words()) {
             List<String> lines = new ArrayList<>(List.of(word.example()));
-            CommandForms.of(word).forEach(it -> lines.add(it.typed()));
+            word.forms().forEach(it -> lines.add(it.typed()));
             for (String line : lines) {
                 if (all.stream().map(it -> it.shoot().outcome(line)).allMatch(it -> it instanceof Outcome.Rejected)) {
                     never.add(line + ": "

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.command.CommandTable;
+import takeup.dispatch.CommandTable;
+import takeup.dispatch.ThemeCommand;
 import takeup.screen.Theme;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
@@ -315,10 +316,10 @@ class KeysTest {
     void f9GoesRoundTheThemesAndAnUnknownOneIsRefusedAndStays() {
         Playing day = Playing.of();
         List<String> round = new ArrayList<>();
-        for (int i = 0; i < CommandTable.THEMES.size(); i++) {
+        for (int i = 0; i < ThemeCommand.THEMES.size(); i++) {
             round.add(day.press(Key.Name.F9).shoot().view().theme());
         }
-        assertEquals(new HashSet<>(CommandTable.THEMES), new HashSet<>(round));
+        assertEquals(new HashSet<>(ThemeCommand.THEMES), new HashSet<>(round));
         assertEquals("dark", day.shoot().view().theme());
         assertEquals("mono", day.lines("theme mono").shoot().view().theme());
         day.lines("theme neon");
@@ -329,7 +330,7 @@ class KeysTest {
 
     @Test
     void theThemesOfTheWordAreThoseThatCanBeDrawn() {
-        assertEquals(Theme.names(), CommandTable.THEMES);
+        assertEquals(Theme.names(), ThemeCommand.THEMES);
     }
 
     @Test

@@ -1,0 +1,21 @@
+package takeup.command;
+
+/** {@code note the eight in two rows}: a note on a roll. */
+public final class RollNoteCommand implements Command {
+    public static final CommandInfo INFO = CommandInfo.of("note", "a note on the roll")
+            .usage("note the eight in two rows", "note r7 words")
+            .form("note the eight in two rows", "a note on the roll in hand")
+            .form("note r7 words", "on another roll")
+            .needs(Need.ANY_ROLL)
+            .with(CommandInfo.Trait.TAKES_NOTE);
+
+    @Override
+    public CommandInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return RollCommands.note(context, arguments);
+    }
+}

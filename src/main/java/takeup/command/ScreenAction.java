@@ -1,0 +1,102 @@
+package takeup.command;
+
+import java.util.Optional;
+
+/** What a line does to the screen alone, with all that the screen needs for it. */
+public sealed interface ScreenAction {
+    /** Shows a view. */
+    record Show(View view) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.show(this);
+        }
+    }
+
+    /** Shows help: of everything, or of one word of the table. */
+    record ShowHelp(Optional<String> word) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.showHelp(this);
+        }
+    }
+
+    /** Shows the end of the day; the rolls that are held in the hand stand as they were typed, "" for none. */
+    record ShowDayEnd(String held) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.showDayEnd(this);
+        }
+    }
+
+    /** Lays a sheet over the screen to be photographed. */
+    record ShowSheet(Sheet sheet) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.showSheet(this);
+        }
+    }
+
+    /** Changes the theme: to one by name, or to the next. */
+    record ChangeTheme(Optional<String> name) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.changeTheme(this);
+        }
+    }
+
+    /** The counter across the room, or back from it. */
+    record ToggleBigCounter() implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.toggleBigCounter(this);
+        }
+    }
+
+    /** Leaves the program. */
+    record Quit(Leaving leaving) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.quit(this);
+        }
+    }
+
+    /** The views that a word shows. */
+    enum View {
+        SHOOT,
+        FRAMES,
+        ROLLS,
+        PLAN,
+        BAG
+    }
+
+    /** Sheets for another camera: the slate of the roll in hand, or the time of day. */
+    enum Sheet {
+        SLATE,
+        CLOCK
+    }
+
+    /** When the program may be left. */
+    enum Leaving {
+        WHEN_SAVED,
+        ANYWAY
+    }
+
+    <R> R match(Cases<R> cases);
+
+    /** One method for each kind. */
+    interface Cases<R> {
+        R show(Show action);
+
+        R showHelp(ShowHelp action);
+
+        R showDayEnd(ShowDayEnd action);
+
+        R showSheet(ShowSheet action);
+
+        R changeTheme(ChangeTheme action);
+
+        R toggleBigCounter(ToggleBigCounter action);
+
+        R quit(Quit action);
+    }
+}

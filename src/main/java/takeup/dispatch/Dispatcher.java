@@ -1,0 +1,97 @@
+package takeup.dispatch;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.advice.TimedWarnings;
+import takeup.command.Arguments;
+import takeup.command.Command;
+import takeup.command.CommandContext;
+import takeup.command.CommandInfo;
+import takeup.command.Outcome;
+import takeup.command.PaperForm;
+import takeup.history.ShootState;
+import takeup.kit.Warning;
+import takeup.prompt.CommandRejected;
+
+/** Finds the command of a typed line and asks it what the line comes to. Pure: nothing is written. */
+public final class Dispatcher {
+    private static final int LONGEST_LINE = 1000;
+
+    private Dispatcher() {}
+
+    /** What a line comes to, under a clock that nobody moved while the program runs. */
+    public static Outcome read(ShootState state, String line, OffsetDateTime now, String letters) {
+        return read(state, line, now, 0, letters);
+    }
+
+    /**
+     * What a line comes to.
+     *
+     * @param state what is true now
+     * @param line as it was typed; not blank
+     * @param now the time of day
+     * @param drift by how many seconds the clock was moved since the last frame or reading, as a
+     *     {@code ClockShiftDetector} finds
+     * @param letters the writer's letters for new roll numbers
+     */
+    public static Outcome read(ShootState state, String line, OffsetDateTime now, long drift, String letters) {
+        CommandContext context = CommandContext.of(state, now, drift, letters);
+        try {
+            return withTimedWarnings(outcome(line.strip(), context), context);
+        } catch (CommandRejected e) {
+            return new Outcome.Rejected(e.getMessage());
+        } catch (CommandContext.RollNotRead e) {
+            return new Outcome.NeedsRoll(e.roll());
+        }
+    }
+
+    private static Outcome outcome(String line, CommandContext context) {
+        if (line.length() > LONGEST_LINE) {
+            throw new CommandRejected(
+                    "a line holds up to " + LONGEST_LINE + " characters, this one has " + line.length());
+        }
+        Arguments arguments = Arguments.of(line);
+        Optional<Command> command = CommandTable.of(arguments.tokens());
+        if (context.state().day().paper().isPresent() && !has(command, CommandInfo.Trait.WORKS_DURING_PAPER)) {
+            if (command.isPresent() && !has(command, CommandInfo.Trait.IS_PAPER_LINE)) {
+                throw PaperForm.isBeingRead(context);
+            }
+            return PaperForm.line(context, arguments);
+        }
+        boolean takesNote = command.isEmpty()
+                || has(command, CommandInfo.Trait.TAKES_NOTE)
+                || has(command, CommandInfo.Trait.TAKES_PROCESS)
+                        && arguments.rest().contains("process");
+        if (arguments.note().isPresent() && !takesNote) {
+            throw new CommandRejected("a note belongs to a frame or a roll; " + arguments.word() + " takes none");
+        }
+        return command.orElseThrow(() -> UnknownWord.rejected(arguments.word())).run(arguments, context);
+    }
+
+    private static boolean has(Optional<Command> command, CommandInfo.Trait trait) {
+        return command.map(it -> it.info().has(trait)).orElse(false);
+    }
+
+    /** A line that writes nothing leaves no trace, so nothing that began by the clock is said with it. */
+    private static Outcome withTimedWarnings(Outcome outcome, CommandContext context) {
+        if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            return new Outcome.NeedsConfirmation(asked.question(), warned(asked.ifYes(), context));
+        }
+        return outcome instanceof Outcome.Accepted accepted ? warned(accepted, context) : outcome;
+    }
+
+    private static Outcome.Accepted warned(Outcome.Accepted accepted, CommandContext context) {
+        if (accepted.entries().isEmpty()) {
+            return accepted;
+        }
+        List<Warning> all = new ArrayList<>(accepted.answer().warnings());
+        for (Warning begun : TimedWarnings.begun(context.before(), accepted.after(), context.now())) {
+            if (all.stream().noneMatch(it -> it.code() == begun.code())) {
+                all.add(begun);
+            }
+        }
+        return accepted.answering(accepted.answer().warning(all));
+    }
+}

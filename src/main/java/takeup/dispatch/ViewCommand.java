@@ -1,0 +1,101 @@
+package takeup.dispatch;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.command.Arguments;
+import takeup.command.Command;
+import takeup.command.CommandContext;
+import takeup.command.CommandInfo;
+import takeup.command.CorrectionCommands;
+import takeup.command.Need;
+import takeup.command.Outcome;
+import takeup.command.ScreenAction;
+import takeup.json.Json;
+import takeup.report.StatusText;
+import takeup.roll.Roll;
+
+/** Words that show or say how things stand, and log nothing. */
+public enum ViewCommand implements Command {
+    SAY(CommandInfo.of("say", "the state in words")
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER)),
+    FRAMES(CommandInfo.of("frames", "the frames of this roll")
+            .needs(Need.FILM)
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER)),
+    ROLLS(CommandInfo.of("rolls", "all rolls")
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER)),
+    BIG(CommandInfo.of("big", "the counter across the room")
+            .with(CommandInfo.Trait.SHOWS_ONLY, CommandInfo.Trait.WORKS_DURING_PAPER));
+
+    private final CommandInfo info;
+
+    ViewCommand(CommandInfo info) {
+        this.info = info;
+    }
+
+    @Override
+    public CommandInfo info() {
+        return info;
+    }
+
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        arguments.alone();
+        Json.Obj state = StatusText.json(context.state());
+        return switch (this) {
+            case SAY -> context.says("state", StatusText.words(context.state(), context.now()), state);
+            case FRAMES ->
+                context.shows(new ScreenAction.Show(ScreenAction.View.FRAMES), "state", frames(context), state);
+            case ROLLS -> context.shows(new ScreenAction.Show(ScreenAction.View.ROLLS), "state", rolls(context), state);
+            case BIG -> context.shows(new ScreenAction.ToggleBigCounter(), "state", next(context), state);
+        };
+    }
+
+    private static String frames(CommandContext context) {
+        Roll roll = context.roll();
+        if (roll.frames().isEmpty()) {
+            return roll.id() + ": no frame yet.";
+        }
+        List<String> all = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= roll.frames().size(); i++) {
+            String words = CorrectionCommands.words(roll, roll.frames().get(from));
+            if (i == roll.frames().size()
+                    || !words.equals(
+                            CorrectionCommands.words(roll, roll.frames().get(i)))
+                    || roll.frames().get(i).number() != roll.frames().get(i - 1).number() + 1) {
+                all.add(CommandContext.numbers(
+                                roll.frames().get(from).number(),
+                                roll.frames().get(i - 1).number()) + ", " + words);
+                from = i;
+            }
+        }
+        return roll.id() + ": " + String.join("; ", all) + ".";
+    }
+
+    private static String rolls(CommandContext context) {
+        List<String> all = new ArrayList<>();
+        context.state()
+                .rolls()
+                .values()
+                .forEach(it -> all.add(
+                        it.id() + ", " + it.film().stock().name() + " in " + it.place() + ", " + it.state() + ", "
+                                + (it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND
+                                        ? StatusText.leftWords(it)
+                                        : it.framesUsed() + " frames")));
+        int earlier = context.state().known().size() - context.state().rolls().size();
+        String more = earlier > 0
+                ? "Not read here, since finished before: " + earlier + (earlier == 1 ? " roll" : " rolls")
+                        + "; takeup rolls lists all."
+                : "";
+        return all.isEmpty()
+                ? more.isEmpty() ? "No roll yet." : more
+                : String.join("; ", all) + "." + (more.isEmpty() ? "" : " " + more);
+    }
+
+    private static String next(CommandContext context) {
+        return context.state()
+                .rollInHand()
+                .map(it -> "Next frame " + it.next() + ", " + StatusText.leftWords(it) + ".")
+                .orElse("No film in hand.");
+    }
+}
