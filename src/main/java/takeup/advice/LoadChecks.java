@@ -20,9 +20,8 @@ import takeup.roll.RollEvent;
  *
  * @param roll the roll that it is about
  * @param beat what is looked at now
- * @param question what is asked
  */
-public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
+public record LoadChecks(Roll roll, LoadCheck.What beat) {
     /** A roll of 36 seldom gives more than 38: past these the film may be standing still. */
     public static final int PAST = 2;
 
@@ -41,7 +40,7 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
             if (entry instanceof JournalEntry.OnRoll onRoll && onRoll.roll().equals(roll.id())) {
                 Optional<LoadCheck.What> next = next(onRoll.event(), roll, last, s);
                 if (next.isPresent()) {
-                    return Optional.of(new LoadChecks(roll, next.get(), question(next.get(), roll)));
+                    return Optional.of(new LoadChecks(roll, next.get()));
                 }
             }
         }
@@ -121,27 +120,53 @@ public record LoadChecks(Roll roll, LoadCheck.What beat, String question) {
                 : Optional.empty();
     }
 
-    private static String question(LoadCheck.What beat, Roll roll) {
+    /** What is asked, whole: {@code 3 of 3: does the film move? The rewind knob turns as you wind}. */
+    public String question() {
+        String hint = beat == LoadCheck.What.MOVING ? " " + look(roll) : "";
+        return count() + ": " + asked() + hint;
+    }
+
+    /** Which of the looks it is: {@code 1 of 3}; past the end, which frame it is. */
+    public String count() {
+        return switch (beat) {
+            case FILM -> "1 of 3";
+            case METER -> "2 of 3";
+            case MOVING ->
+                isPastEnd(roll)
+                        ? "frame " + (roll.next() - 1) + " of " + roll.film().framesNominal()
+                        : "3 of 3";
+        };
+    }
+
+    /** The question alone: {@code is it bw400 in 35, rated 400?}. */
+    public String asked() {
         return switch (beat) {
             case FILM ->
-                "1 of 3: is it " + roll.film().stock().key() + " in " + roll.place() + ", rated "
+                "is it " + roll.film().stock().key() + " in " + roll.place() + ", rated "
                         + roll.film().index() + "?";
-            case METER -> "2 of 3: does the meter say " + roll.film().index() + "?";
-            case MOVING ->
-                roll.framesLeft() < -PAST
-                        ? "frame " + (roll.next() - 1) + " of " + roll.film().framesNominal()
-                                + ": does the film still move? " + look(roll)
-                        : "3 of 3: does the film move? " + look(roll);
+            case METER -> "does the meter say " + roll.film().index() + "?";
+            case MOVING -> isPastEnd(roll) ? "does the film still move?" : "does the film move?";
         };
+    }
+
+    /** The same without the place, where room is short: the rating is what is to be confirmed. */
+    public String askedBriefly() {
+        return beat == LoadCheck.What.FILM
+                ? "is it " + roll.film().stock().key() + ", rated "
+                        + roll.film().index() + "?"
+                : asked();
+    }
+
+    private static boolean isPastEnd(Roll roll) {
+        return roll.framesLeft() < -PAST;
     }
 
     /** Where it can be seen, by the kind of camera. */
     private static String look(Roll roll) {
-        boolean pastEnd = roll.framesLeft() < -PAST;
         if (roll.film().size() == FilmSize.F135) {
             return roll.camera().isAutomatic() ? "Its counter has gone on" : "The rewind knob turns as you wind";
         }
-        return pastEnd
+        return isPastEnd(roll)
                 ? "Winding has the pull of film"
                 : roll.camera().backs().isEmpty()
                         ? "Arrows on the marks, wound to 1"

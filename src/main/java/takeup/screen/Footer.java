@@ -44,7 +44,8 @@ final class Footer {
         items.add(new Item(key, does));
     }
 
-    void draw(Grid grid, int row, int margin) {
+    void draw(Grid grid, int row) {
+        int margin = grid.layout().margin();
         grid.fill(row, TextRole.BAR);
         items.sort((one, other) -> Boolean.compare(one.isLast(), other.isLast()));
         int room = grid.columns() - margin;

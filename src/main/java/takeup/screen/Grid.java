@@ -1,6 +1,7 @@
 package takeup.screen;
 
 import java.util.Arrays;
+import java.util.List;
 import takeup.text.Width;
 
 /**
@@ -29,6 +30,11 @@ public final class Grid {
     public static Grid of(int columns, int rows) {
         Size size = new Size(columns, rows);
         return new Grid(size.columns(), size.rows());
+    }
+
+    /** How a screen of this size is divided. */
+    Layout layout() {
+        return new Layout(columns, cells.length);
     }
 
     public int columns() {
@@ -80,6 +86,15 @@ public final class Grid {
             }
         }
         return at;
+    }
+
+    /** Writes a text between the margins over so many rows, broken at blanks; the last row is cut with a sign. */
+    void paragraph(int row, int rows, StyledText text) {
+        int width = layout().right() - 1;
+        List<String> lines = TextFit.rows(text.text(), width, rows);
+        for (int i = 0; i < lines.size(); i++) {
+            put(layout().margin(), row + i, Width.cut(lines.get(i), width), text.role());
+        }
     }
 
     /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */

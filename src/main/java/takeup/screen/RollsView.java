@@ -31,16 +31,16 @@ final class RollsView {
     }
 
     static void draw(Session shoot, Grid grid) {
-        RollsView view = new RollsView(shoot.allRolls(), grid.columns() - 2 * PromptBar.margin(grid));
-        List<ListViews.Line> lines = view.lines();
+        RollsView view = new RollsView(shoot.allRolls(), grid.layout().room());
+        List<ListLine> lines = view.lines();
         if (lines.isEmpty()) {
-            lines.add(new ListViews.Line("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
+            lines.add(new ListLine("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
         }
-        ListViews.list(shoot, grid, "Rolls, newest first", lines);
+        ListView.draw(shoot, grid, "Rolls, newest first", lines);
     }
 
-    private List<ListViews.Line> lines() {
-        List<ListViews.Line> lines = new ArrayList<>();
+    private List<ListLine> lines() {
+        List<ListLine> lines = new ArrayList<>();
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
             TextRole look = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
@@ -54,15 +54,15 @@ final class RollsView {
                     + roll.loadedAt().toLocalDate();
             boolean fits = Width.of(full) <= room;
             if (Width.of(full) + 2 + development <= room) {
-                lines.add(new ListViews.Line(full + "  " + roll.development(), look));
+                lines.add(new ListLine(full + "  " + roll.development(), look));
             } else {
-                lines.add(new ListViews.Line(fits ? full : start + used, look));
+                lines.add(new ListLine(fits ? full : start + used, look));
                 String rest = fits
                         ? roll.development()
                         : stock(roll) + ", " + roll.development() + ", "
                                 + roll.loadedAt().toLocalDate();
-                ListViews.Line.of(rest, INDENT, room, look == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
-                        .forEach(it -> lines.add(it.rest()));
+                ListLine.wrapped(rest, INDENT, room, look == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
+                        .forEach(it -> lines.add(it.continued()));
             }
         }
         return lines;

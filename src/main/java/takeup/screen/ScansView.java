@@ -39,7 +39,7 @@ public final class ScansView {
         int top = 1;
         if (rows > 8) {
             List<String> reasons = desk.proposal().reasons().stream()
-                    .flatMap(it -> PromptBar.wrapped(it, columns).stream())
+                    .flatMap(it -> TextFit.rows(it, columns).stream())
                     .toList();
             int shown = Math.min(rows > 16 ? 4 : 2, reasons.size());
             for (int i = 0; i < shown; i++) {

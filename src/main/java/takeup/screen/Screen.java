@@ -14,7 +14,7 @@ public final class Screen {
     /** The same for a terminal that can draw half cells, or cannot: a slate then needs whole ones. */
     public static Grid render(Session shoot, int columns, int rows, boolean halves) {
         Grid grid = Grid.of(columns, rows);
-        if (columns < 40 || rows < 12) {
+        if (grid.layout().isTiny()) {
             ShootView.draw(shoot, grid);
             return grid;
         }
@@ -24,12 +24,12 @@ public final class Screen {
         }
         switch (shoot.view().page()) {
             case SHOOT -> ShootView.draw(shoot, grid);
-            case FRAMES -> ListViews.frames(shoot, grid);
+            case FRAMES -> FramesView.draw(shoot, grid);
             case ROLLS -> RollsView.draw(shoot, grid);
-            case PLAN -> DayViews.plan(shoot, grid);
-            case BAG -> DayViews.bag(shoot, grid);
-            case DAY_END -> DayViews.dayEnd(shoot, grid);
-            case HELP -> ListViews.help(shoot, grid);
+            case PLAN -> PlanView.draw(shoot, grid);
+            case BAG -> CheckListViews.bag(shoot, grid);
+            case DAY_END -> CheckListViews.dayEnd(shoot, grid);
+            case HELP -> HelpView.draw(shoot, grid);
         }
         return grid;
     }

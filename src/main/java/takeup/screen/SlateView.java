@@ -42,9 +42,8 @@ public final class SlateView {
                             grid.columns()),
                     TextRole.STRONG);
         }
-        PromptBar.disk(grid, shoot, grid.rows() - 4);
-        PromptBar.prompt(grid, shoot, grid.rows() - 2, 1);
-        PromptBar.footer(grid, shoot, grid.rows() - 1, false);
+        AlarmBar.drawNotSaved(grid, shoot, grid.rows() - 4);
+        BottomBars.draw(grid, shoot, 1, FooterKeys.List.WHOLE);
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */
@@ -75,16 +74,8 @@ public final class SlateView {
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
             String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot)
                     + " rows: make the window larger, or its letters smaller";
-            PromptBar.wrap(
-                    grid,
-                    Math.max(
-                            0,
-                            rows
-                                    - PromptBar.wrapped(words, grid.columns() - 1 - PromptBar.margin(grid))
-                                            .size()),
-                    rows,
-                    words,
-                    TextRole.CAUTION);
+            int high = TextFit.rows(words, grid.layout().right() - 1).size();
+            grid.paragraph(Math.max(0, rows - high), rows, StyledText.caution(words));
         }
     }
 }

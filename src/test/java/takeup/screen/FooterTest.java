@@ -30,7 +30,7 @@ class FooterTest {
             footer.then(keys[i], keys[i + 1]);
         }
         Grid grid = Grid.of(columns, 1);
-        footer.draw(grid, 0, 0);
+        footer.draw(grid, 0);
         assertEquals(line, grid.text().strip());
     }
 

@@ -1,0 +1,112 @@
+package takeup.screen;
+
+import takeup.session.KeyHelp;
+import takeup.session.PickList;
+import takeup.session.Session;
+
+/** Which keys the footer names now, and in which words: only those that do something here. */
+final class FooterKeys {
+    /** How much of a view's list is seen: keys that scroll do nothing where all of it is. */
+    enum List {
+        WHOLE,
+        SCROLLS
+    }
+
+    private final Session session;
+    private final Session.Page page;
+    private final boolean isShoot;
+    private final boolean isTyped;
+    private final boolean isLoadCheck;
+    private final boolean scrolls;
+
+    private FooterKeys(Session session, List list) {
+        this.session = session;
+        this.page = session.view().page();
+        this.isShoot = page == Session.Page.SHOOT;
+        this.isTyped = !session.prompt().isEmpty();
+        this.isLoadCheck = PromptBar.loadCheck(session).isPresent();
+        this.scrolls = list == List.SCROLLS;
+    }
+
+    static Footer of(Session session, List list) {
+        return new FooterKeys(session, list).footer();
+    }
+
+    private Footer footer() {
+        Footer footer = new Footer();
+        boolean isAsked = session.question().isPresent() && !isTyped;
+        if (isAsked) {
+            footer.answer("yes", "does it");
+            footer.answer("Esc", "no");
+        }
+        for (KeyHelp key : KeyHelp.now(session)) {
+            String action = action(key.key());
+            boolean isEscape = key.key().equals("Esc");
+            if (action.isEmpty() || isAsked && isEscape) {
+                continue;
+            }
+            if (isLoadCheck
+                    && session.view().chosen() < 0
+                    && (isEscape || key.key().equals("Enter"))) {
+                footer.answer(key.key(), action);
+            } else if (isEscape && !isTyped && !isPlainShoot()) {
+                footer.first(key.key(), action);
+            } else {
+                footer.then(key.key(), action);
+            }
+        }
+        return footer;
+    }
+
+    /** Whether this is the shoot screen with nothing over it. */
+    private boolean isPlainShoot() {
+        return isShoot && session.view().sheet().isEmpty();
+    }
+
+    /** What a key does here, in a word or two; "" where it does nothing that is worth a place. */
+    private String action(String key) {
+        return switch (key) {
+            case "Space" -> isShoot ? "same again" : scrolls("page");
+            case "Enter" -> isTyped ? "do it" : enter();
+            case "Tab" -> isTyped ? "complete" : "camera";
+            case "Down" -> isShoot || page == Session.Page.HELP ? "choose" : scrolls("scroll");
+            case "Ctrl-Z" -> "undo";
+            case "Esc" -> isTyped ? "clear" : escape();
+            case "F1" -> isTyped ? elsewhere(Session.Page.HELP, "help") : "";
+            case "?" -> elsewhere(Session.Page.HELP, "help");
+            case "F2" -> elsewhere(Session.Page.FRAMES, "frames");
+            case "F3" -> elsewhere(Session.Page.ROLLS, "rolls");
+            case "F4" -> elsewhere(Session.Page.PLAN, "plan");
+            case "F5" -> elsewhere(Session.Page.BAG, "bag");
+            case "F9" -> "theme";
+            case "F10" -> "big";
+            case "PgUp" -> isShoot ? "earlier" : "";
+            default -> "";
+        };
+    }
+
+    private String scrolls(String action) {
+        return scrolls ? action : "";
+    }
+
+    private String elsewhere(Session.Page own, String action) {
+        return page == own ? "" : action;
+    }
+
+    private String enter() {
+        if (session.view().chosen() >= 0) {
+            return isShoot && PickList.of(session).rows().isEmpty() ? "set" : "do it";
+        }
+        return isLoadCheck ? "yes" : "";
+    }
+
+    private String escape() {
+        if (!isPlainShoot()) {
+            return session.view().previous() == Session.Page.SHOOT ? "shoot" : "back";
+        }
+        if (GuidePanel.isShown(session)) {
+            return "end guide";
+        }
+        return isLoadCheck ? "skip" : "";
+    }
+}

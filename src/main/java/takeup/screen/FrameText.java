@@ -1,0 +1,111 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import takeup.exposure.Stops;
+import takeup.kit.Warning;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.text.ClockText;
+import takeup.text.Plain;
+import takeup.text.Width;
+
+/** One frame as a row of a list: its number, what was set, how it was exposed, and the note. */
+final class FrameText {
+    /** Which columns a row has. */
+    enum Columns {
+        /** Beside the suggestions of a narrow screen: each column that is saved is one of the note. */
+        TIGHT(false, false),
+        TIMED(true, false),
+        WARNED(false, true),
+        /** Time, light and warnings. */
+        ALL(true, true);
+
+        private final boolean hasTime;
+        private final boolean hasWarnings;
+
+        Columns(boolean hasTime, boolean hasWarnings) {
+            this.hasTime = hasTime;
+            this.hasWarnings = hasWarnings;
+        }
+    }
+
+    private final Roll roll;
+    private final Frame frame;
+    private final Columns columns;
+    private final int saved;
+
+    private FrameText(Roll roll, Frame frame, Columns columns) {
+        this.roll = roll;
+        this.frame = frame;
+        this.columns = columns;
+        this.saved = columns == Columns.TIGHT ? 1 : 0;
+    }
+
+    /** A frame without its warnings. */
+    static String of(Roll roll, Frame frame, Columns columns) {
+        return of(roll, frame, columns, List.of());
+    }
+
+    static String of(Roll roll, Frame frame, Columns columns, List<Warning> warnings) {
+        return new FrameText(roll, frame, columns).row(warnings);
+    }
+
+    /** The codes of warnings as words. */
+    static String codes(List<Warning> warnings, String between) {
+        return warnings.stream().map(it -> it.code().toString()).collect(Collectors.joining(between));
+    }
+
+    private String row(List<Warning> warnings) {
+        OptionalDouble error = ExposureResult.of(roll, frame).errorStops();
+        StringBuilder row = new StringBuilder();
+        row.append(Width.padLeft(Integer.toString(frame.number()), 3)).append(" ".repeat(2 - saved));
+        if (columns.hasTime) {
+            row.append(frame.exposure().at().map(ClockText::clock).orElse("  –  "))
+                    .append("  ");
+        }
+        row.append(settingAndResult(error));
+        if (columns == Columns.ALL) {
+            row.append(Width.pad(light(), 9));
+        }
+        if (columns.hasWarnings && !warnings.isEmpty()) {
+            row.append(codes(warnings, " ")).append("  ");
+        }
+        row.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
+        row.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
+        // Eleven stops under fill their column.
+        frame.was()
+                .ifPresent(it -> row.append(row.charAt(row.length() - 1) == ' ' ? "" : " ")
+                        .append("(was ")
+                        .append(it)
+                        .append(") "));
+        frame.note().ifPresent(row::append);
+        return row.toString();
+    }
+
+    private String settingAndResult(OptionalDouble error) {
+        Setting setting = frame.exposure().setting();
+        boolean isExposed = frame.kind() == Frame.Kind.EXPOSED;
+        boolean isSet = setting.aperture().isPresent() || isExposed;
+        int wide = 7 - saved;
+        String pair = isSet
+                ? Width.pad(setting.aperture().map(Object::toString).orElse("–"), wide)
+                        + Width.pad(setting.time().map(Object::toString).orElse("–"), wide)
+                : " ".repeat(2 * wide);
+        String unjudged = isExposed ? "" : frame.kind().toString();
+        String result = error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged;
+        // With flash nothing is judged: there the note begins where the judgement would.
+        boolean isShort = saved > 0 && isSet && result.isEmpty();
+        return Width.pad(pair + " " + result, isShort ? 13 : 26 - 3 * saved);
+    }
+
+    private String light() {
+        return frame.exposure()
+                .light()
+                .map(it -> "EV " + Plain.decimals(it.ev100().stops(), 1))
+                .orElse("");
+    }
+}

@@ -1,0 +1,60 @@
+package takeup.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import takeup.kit.Warning;
+import takeup.roll.Frame;
+import takeup.roll.FrameWarnings;
+import takeup.roll.Roll;
+import takeup.session.Session;
+import takeup.text.ClockText;
+
+/** The frames of the roll in hand, the newest first, each with its warnings. */
+final class FramesView {
+    private FramesView() {}
+
+    static void draw(Session session, Grid grid) {
+        Optional<Roll> roll = session.shown().rollInHand();
+        String title = roll.map(
+                        it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place())
+                .orElse("Frames: no film");
+        ListView.draw(
+                session,
+                grid,
+                title,
+                roll.map(it -> lines(it, session, grid.layout())).orElse(List.of()));
+    }
+
+    private static List<ListLine> lines(Roll roll, Session session, Layout layout) {
+        List<ListLine> lines = new ArrayList<>(ListLine.wrapped(head(roll), 0, layout.room(), TextRole.STRONG));
+        roll.counterChecks()
+                .forEach(it -> lines.add(new ListLine(
+                        "counter showed " + it.shown() + " at " + ClockText.clock(it.at()) + ", the log came to "
+                                + it.expected(),
+                        TextRole.CAUTION)));
+        int fewLeft = session.shown().kit().fewLeft(roll.film().framesNominal());
+        List<List<Warning>> warnings = FrameWarnings.of(roll, fewLeft);
+        FrameText.Columns columns = layout.hasFrameTimes() ? FrameText.Columns.ALL : FrameText.Columns.WARNED;
+        for (int i = roll.frames().size() - 1; i >= 0; i--) {
+            Frame frame = roll.frames().get(i);
+            TextRole role = warnings.get(i).isEmpty() ? TextRole.NORMAL : TextRole.CAUTION;
+            lines.add(new ListLine(FrameText.of(roll, frame, columns, warnings.get(i)), role));
+        }
+        if (roll.frames().isEmpty()) {
+            lines.add(new ListLine("no frame yet: Space on the shoot screen logs one", TextRole.QUIET));
+        }
+        return lines;
+    }
+
+    private static String head(Roll roll) {
+        String conditions = roll.conditions().stream()
+                .map(it -> it.kind() + it.words().map(words -> " " + words).orElse(""))
+                .collect(Collectors.joining(", "));
+        return roll.film().developmentWords() + " · " + roll.framesUsed() + " of "
+                + roll.film().framesNominal() + " used"
+                + roll.note().map(it -> " · " + it).orElse("")
+                + (conditions.isEmpty() ? "" : " · CONDITION " + conditions);
+    }
+}

@@ -1,0 +1,80 @@
+package takeup.screen;
+
+/**
+ * How a screen of so many columns and rows is divided. All sizes from which on there is room for more stand here, so
+ * that views do not each work them out.
+ */
+record Layout(int columns, int rows) {
+    /** So small that a line or two and the prompt is all. */
+    boolean isTiny() {
+        return columns < 40 || rows < 12;
+    }
+
+    /** Too small for the lists of the shoot screen. */
+    boolean isSmall() {
+        return columns < 72 || rows < 22;
+    }
+
+    /** So large that blank rows part what belongs together. */
+    boolean isAiry() {
+        return columns >= 96 && rows >= 28;
+    }
+
+    /** So large that the counter doubles and the exposure bar has a scale. */
+    boolean isGrand() {
+        return columns >= 112 && rows >= 36;
+    }
+
+    /** Whether the film strip has its upper edge too. */
+    boolean hasUpperRebate() {
+        return isGrand() && rows >= 38;
+    }
+
+    /** How many times five rows the counter is high. */
+    int counterScale() {
+        if (!isGrand()) {
+            return 1;
+        }
+        return rows >= 52 && columns >= 160 ? 3 : 2;
+    }
+
+    /** Whether the newest frames stand beside the suggestions. */
+    boolean isTwoLists() {
+        return columns >= 78;
+    }
+
+    /** Whether the suggestions have a column more. */
+    boolean isWideList() {
+        return columns >= 100;
+    }
+
+    /** Whether the time of a frame has room among its other columns. */
+    boolean hasFrameTimes() {
+        return columns >= 60;
+    }
+
+    /** So narrow that a row of the plan takes several lines. */
+    boolean isNarrow() {
+        return columns < 60;
+    }
+
+    /** Columns left free at both sides of a wide screen; what is typed begins there too. */
+    int margin() {
+        return columns >= 96 ? 2 : 0;
+    }
+
+    /** Columns between the margins. */
+    int room() {
+        return columns - 2 * margin();
+    }
+
+    /** The column at which the right margin begins. */
+    int right() {
+        return columns - margin();
+    }
+
+    /** How many lines of a list are seen at once: below the title, above the row of warnings and the prompt. */
+    int listRows() {
+        return Math.max(0, rows - 5);
+    }
+}

@@ -1,0 +1,31 @@
+package takeup.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A line of a list. An entry may take several: a list is scrolled by whole entries.
+ *
+ * @param text what it says
+ * @param role how it looks
+ * @param isContinued whether it goes on with the entry of the line before
+ */
+record ListLine(String text, TextRole role, boolean isContinued) {
+    ListLine(String text, TextRole role) {
+        this(text, role, false);
+    }
+
+    /** A text over as many lines as it needs, each behind so many blanks. */
+    static List<ListLine> wrapped(String text, int indent, int columns, TextRole role) {
+        List<ListLine> lines = new ArrayList<>();
+        for (String part : TextFit.rows(text, columns - indent)) {
+            lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty()));
+        }
+        return lines;
+    }
+
+    /** The same line as one that goes on with the entry of the line before. */
+    ListLine continued() {
+        return new ListLine(text, role, true);
+    }
+}

@@ -1,0 +1,67 @@
+package takeup.screen;
+
+import java.util.List;
+import takeup.report.StatusText;
+import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
+
+/** A title, the part of a list that is scrolled to, and the prompt: how all views but the shoot screen are drawn. */
+final class ListView {
+    private ListView() {}
+
+    static void draw(Session session, Grid grid, String title, List<ListLine> lines) {
+        draw(session, grid, title, lines, 0);
+    }
+
+    /** The same, not scrolled less far than to a line. */
+    static void draw(Session session, Grid grid, String title, List<ListLine> lines, int atLeast) {
+        Layout layout = grid.layout();
+        int rows = layout.rows();
+        String left = session.shown()
+                .rollInHand()
+                .map(it -> StatusText.leftWords(it) + "  ")
+                .orElse("");
+        TopBar.draw(grid, title, left + ClockText.clock(session.now()));
+        int room = layout.listRows();
+        int asked = Math.max(start(lines, session.view().scroll()), atLeast);
+        int first = Math.max(0, Math.min(asked, lines.size() - room));
+        int end = Math.min(lines.size(), first + room);
+        for (int i = first; i < end; i++) {
+            ListLine line = lines.get(i);
+            if (line.role() == TextRole.CHOSEN) {
+                grid.fill(1 + i - first, TextRole.CHOSEN);
+            }
+            grid.put(layout.margin(), 1 + i - first, Width.cut(line.text(), layout.room()), line.role());
+        }
+        boolean scrolls = lines.size() > room;
+        if (scrolls && rows > 5) {
+            String seen = (first + 1) + " to " + end + " of " + lines.size() + " lines";
+            grid.put(layout.margin(), rows - 4, seen, TextRole.QUIET);
+        }
+        if (rows > 3) {
+            alarm(session, grid, rows - 4);
+            BottomBars.draw(grid, session, 1, scrolls ? FooterKeys.List.SCROLLS : FooterKeys.List.WHOLE);
+        }
+    }
+
+    private static void alarm(Session session, Grid grid, int row) {
+        boolean isNotSaved = AlarmBar.drawNotSaved(grid, session, row);
+        if (!isNotSaved && row > 1 && !session.lastAnswer().warnings().isEmpty()) {
+            // Some warnings are given once: a line that is typed here has no other place for them.
+            grid.fill(row, TextRole.NORMAL);
+            AlarmBar.draw(grid, session, row);
+        }
+    }
+
+    /** The line at which an entry begins. */
+    private static int start(List<ListLine> lines, int entry) {
+        int left = entry;
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).isContinued() && left-- == 0) {
+                return i;
+            }
+        }
+        return lines.size();
+    }
+}

@@ -1,0 +1,82 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.command.Outcome;
+import takeup.day.CameraPlace;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.Warning;
+import takeup.session.HelpList;
+import takeup.session.Session;
+
+/** The rows above the prompt: what Enter would do with the line that is typed, or what was answered last. */
+final class MessageBar {
+    private MessageBar() {}
+
+    static void draw(Grid grid, Session session, int row, int rows) {
+        if (rows > 0) {
+            grid.paragraph(row, rows, message(session));
+        }
+    }
+
+    private static StyledText message(Session session) {
+        List<String> lines = session.prompt().lines();
+        Session.Tone tone = session.lastAnswer().tone();
+        if (lines.isEmpty() && session.question().isPresent()) {
+            // Another theme or view leaves the question open: so it stays on the screen, too.
+            return StyledText.strong(session.question().get().question());
+        }
+        if (lines.isEmpty() || tone == Session.Tone.REFUSAL || tone == Session.Tone.CHOICES) {
+            return lastAnswer(session);
+        }
+        Optional<HelpList.Entry> helpEntry = HelpList.onEnter(session);
+        if (helpEntry.isPresent()) {
+            return StyledText.normal(
+                    HelpList.words(helpEntry.get(), session.view().topic()));
+        }
+        if (lines.size() > 1) {
+            return StyledText.strong(lines.size() + " lines: Enter runs them one after another, Esc drops them");
+        }
+        return session.echo().map(MessageBar::onEnter).orElseGet(() -> lastAnswer(session));
+    }
+
+    private static StyledText onEnter(Outcome outcome) {
+        if (outcome instanceof Outcome.Rejected rejected) {
+            return StyledText.quiet("· " + rejected.why());
+        }
+        if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            return StyledText.strong("Enter asks: " + asked.question());
+        }
+        if (outcome instanceof Outcome.NeedsRoll needs) {
+            return StyledText.quiet("Enter reads " + needs.roll() + " first");
+        }
+        Outcome.Answer answer = ((Outcome.Accepted) outcome).answer();
+        return StyledText.normal("Enter: " + answer.text() + codes(answer.warnings()));
+    }
+
+    private static String codes(List<Warning> warnings) {
+        return warnings.isEmpty() ? "" : " (" + FrameText.codes(warnings, ", ") + ")";
+    }
+
+    private static StyledText lastAnswer(Session session) {
+        Session.LastAnswer answer = session.lastAnswer();
+        return switch (answer.tone()) {
+            case QUIET -> StyledText.quiet(answer.text());
+            case ANSWER -> new StyledText(answer.text(), TextRole.GOOD);
+            case LARGE -> new StyledText(inCapitals(session.shown()) + answer.text(), TextRole.READOUT);
+            case QUESTION, CHOICES -> StyledText.strong(answer.text());
+            case REFUSAL -> StyledText.caution("! " + answer.text());
+        };
+    }
+
+    /** The camera and back in hand, where they changed: {@code 645 REFLEX BACK 2 ► }. */
+    private static String inCapitals(ShootState state) {
+        String back = state.placeInHand()
+                .flatMap(CameraPlace::back)
+                .map(it -> " BACK " + it)
+                .orElse("");
+        return state.cameraInHand().map(Camera::name).orElse("").toUpperCase(Locale.ROOT) + back + " ► ";
+    }
+}

@@ -1,0 +1,19 @@
+package takeup.screen;
+
+import takeup.advice.NextMoment;
+
+/** The next key moment of the plan: the one thing to do about it, else its countdown. */
+final class MomentLine {
+    private MomentLine() {}
+
+    static void draw(Grid grid, NextMoment moment, int row) {
+        Layout layout = grid.layout();
+        String line = "► " + moment.line();
+        boolean isMust = moment.moment().must() && !moment.recommendation().isEmpty();
+        grid.put(
+                layout.margin(),
+                row,
+                TextFit.first(layout.right(), line + (isMust ? " · MUST" : ""), line),
+                moment.isUrgent() ? TextRole.CAUTION : TextRole.STRONG);
+    }
+}

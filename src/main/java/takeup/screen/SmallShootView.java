@@ -1,0 +1,134 @@
+package takeup.screen;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.advice.NextMoment;
+import takeup.day.BulbTimer;
+import takeup.day.CameraPlace;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.Warning;
+import takeup.report.StatusText;
+import takeup.roll.Roll;
+import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
+
+/** The shoot screen of a small terminal, down to 40 by 12: counter, pair and warnings, without the lists. */
+final class SmallShootView {
+    private final Session session;
+    private final ShootState state;
+    private final Grid grid;
+    private final int columns;
+    private final int rows;
+
+    SmallShootView(Session session, Grid grid) {
+        this.session = session;
+        this.state = session.shown();
+        this.grid = grid;
+        this.columns = grid.columns();
+        this.rows = grid.rows();
+    }
+
+    void draw() {
+        top();
+        int bottom = alarm();
+        Optional<NextMoment> moment = NextMoment.of(state, session.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
+        if (moment.isPresent()) {
+            MomentLine.draw(grid, moment.get(), bottom--);
+        }
+        if (state.rollInHand().isPresent()) {
+            Roll roll = state.rollInHand().get();
+            below(roll, counter(roll, bottom), bottom);
+        } else {
+            withoutFilm(bottom);
+        }
+        BottomBars.draw(grid, session, 2, FooterKeys.List.WHOLE);
+    }
+
+    /** Camera and film, the film's name cut before its rating is. */
+    private void top() {
+        String head = state.cameraInHand()
+                .map(it -> state.placeInHand().orElseThrow().toString())
+                .orElse("no camera");
+        String tail = state.rollInHand()
+                .map(it -> " EI " + it.film().index() + " · " + it.id())
+                .orElse("");
+        int room = columns - 6 - Width.of(head + " · " + tail);
+        String film = state.rollInHand()
+                .map(it -> " · "
+                        + (room < 4 ? it.id() : Width.cut(it.film().stock().key(), room) + tail))
+                .orElse("");
+        grid.fill(0, TextRole.BAR);
+        grid.put(0, 0, Width.cut(head + film, columns - 6), TextRole.BAR);
+        grid.put(columns - 5, 0, ClockText.clock(session.now()), TextRole.BAR);
+    }
+
+    /** What is not saved, in two rows, or the warnings in one; answers the last row above them. */
+    private int alarm() {
+        if (AlarmBar.isNotSaved(session)) {
+            AlarmBar.drawNotSavedInTwo(grid, session, rows - 6);
+            return rows - 7;
+        }
+        return AlarmBar.draw(grid, session, rows - 5) ? rows - 6 : rows - 5;
+    }
+
+    private void withoutFilm(int bottom) {
+        // What the warning that just came says stands there already, and the guide needs the row.
+        List<Warning.Code> said =
+                session.lastAnswer().warnings().stream().map(Warning::code).toList();
+        boolean isSaid = said.equals(StatusText.standing(state, session.now()));
+        String warnings = isSaid ? "" : StatusWords.warnings(session);
+        grid.put(0, bottom, Width.cut(warnings, columns), TextRole.CAUTION);
+        new GuidePanel(session, grid).drawChoices(1, bottom - (warnings.isEmpty() ? 0 : 1));
+    }
+
+    /** The counter with the pair beside it, and the words for all that is not neutral; answers the row after them. */
+    private int counter(Roll roll, int bottom) {
+        String number = Integer.toString(roll.next());
+        BigText.draw(grid, 0, 1, number, 1, TextRole.READOUT);
+        int column = BigText.width(number, 1) + 2;
+        grid.put(column, 1, "next frame", TextRole.LABEL);
+        grid.put(column, 2, StatusText.leftWords(roll), TextRole.READOUT);
+        Optional<BulbTimer> timer = StatusText.timer(state);
+        boolean isAutomatic = state.cameraInHand().map(Camera::isAutomatic).orElse(false);
+        grid.put(column, 3, pair(timer, isAutomatic), TextRole.READOUT);
+        // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be
+        // no word on this frame.
+        String error = isAutomatic ? "" : SettingText.error(state);
+        String below = timer.map(it -> SettingText.timerBriefly(it, session)).orElse(error);
+        grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);
+        return StatusWords.drawBeside(grid, StatusWords.of(session), column, bottom);
+    }
+
+    private String pair(Optional<BulbTimer> timer, boolean isAutomatic) {
+        if (timer.isPresent() && timer.get().targetSeconds().isEmpty()) {
+            return SettingText.elapsed(timer.get(), session);
+        }
+        return isAutomatic ? "sets itself" : SettingText.pair(session).orElse("nothing set");
+    }
+
+    /** The strip where two rows are free for it, then the guide and the other cameras. */
+    private void below(Roll roll, int first, int bottom) {
+        List<CameraPlace> others = CameraText.others(session);
+        GuidePanel guide = new GuidePanel(session, grid);
+        int wanted = (others.isEmpty() ? 0 : 1) + (GuidePanel.isShown(session) ? 1 : 0);
+        int row = first;
+        if (bottom - row + 1 - wanted >= 2) {
+            new FilmStrip(grid, roll, 0, row, 1, columns).draw();
+            row += 2;
+        }
+        row += row <= bottom ? guide.drawLine(row) : 0;
+        for (int i = 0; i < others.size() && row <= bottom; i++, row++) {
+            CameraPlace place = others.get(i);
+            int unseen = row == bottom ? others.size() - 1 - i : 0;
+            String more = unseen > 0 ? " · " + unseen + " more" : "";
+            String line = TextFit.first(
+                    columns - Width.of(more),
+                    CameraText.full(place, session),
+                    CameraText.brief(place, session),
+                    CameraText.briefest(place, session));
+            grid.put(0, row, line + more, TextRole.QUIET);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package takeup.screen;
+
+import java.util.List;
+import takeup.exposure.Stops;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
+import takeup.report.StatusText;
+import takeup.session.Session;
+import takeup.text.Width;
+
+/**
+ * The pairs that the light of the day asks for, the best one marked: what to set, its error, what speaks against it.
+ */
+final class SuggestionList {
+    private static final String HEAD = "  to set        error     over box";
+    /** Columns of a row without what is sharp. */
+    private static final int PLAIN = 46;
+
+    private final Grid grid;
+    private final Layout layout;
+    private final List<Suggestion> suggestions;
+    private final int best;
+    private final int chosen;
+    private final boolean hasDepth;
+
+    SuggestionList(Session session, Grid grid) {
+        this.grid = grid;
+        this.layout = grid.layout();
+        this.suggestions = session.choices();
+        this.best = session.bestChoice();
+        this.chosen = session.view().chosen();
+        this.hasDepth = layout.isWideList()
+                && suggestions.stream().anyMatch(it -> it.depth().isPresent());
+    }
+
+    boolean isEmpty() {
+        return suggestions.isEmpty();
+    }
+
+    /** The column at which another list may begin beside it. */
+    int end() {
+        return layout.margin() + (hasDepth ? 65 : 44);
+    }
+
+    /** Which columns frames have room for beside it. */
+    FrameText.Columns columnsBeside() {
+        return layout.columns() >= (hasDepth ? 106 : 100) ? FrameText.Columns.TIMED : FrameText.Columns.TIGHT;
+    }
+
+    /** Draws a heading and so many rows at most: those around the highlighted one, else around the best. */
+    void draw(int row, int count) {
+        if (isEmpty()) {
+            return;
+        }
+        int margin = layout.margin();
+        grid.put(margin, row, hasDepth ? Width.pad(HEAD, PLAIN) + "sharp" : HEAD, TextRole.LABEL);
+        int width = layout.isTwoLists() ? end() - margin - 2 : layout.columns();
+        int middle = chosen >= 0 ? chosen : best;
+        int first = Math.max(0, Math.min(suggestions.size() - count, middle - count / 2));
+        for (int i = first; i < Math.min(suggestions.size(), first + count); i++) {
+            int line = row + 1 + i - first;
+            if (i == chosen) {
+                grid.fill(margin, line, width, TextRole.CHOSEN);
+            }
+            grid.put(margin, line, Width.cut(text(i), width), role(i));
+        }
+    }
+
+    private TextRole role(int index) {
+        if (index == chosen) {
+            return TextRole.CHOSEN;
+        }
+        return index == best ? TextRole.STRONG : TextRole.NORMAL;
+    }
+
+    /** Pair, error, stops above box speed, what speaks against it. Brackets hold the highlighted pair. */
+    private String text(int index) {
+        Suggestion it = suggestions.get(index);
+        boolean isChosen = index == chosen;
+        String time = it.time().map(Object::toString).orElse("–") + (isChosen ? "]" : "");
+        String error = it.errorStops().isPresent() ? Stops.error(it.errorStops().getAsDouble()) : "";
+        String sum = it.overBoxStops().isPresent() ? overBox(it.overBoxStops().getAsDouble()) : "";
+        String row = (index == best ? "►" : " ")
+                + (isChosen ? "[" : " ")
+                + Width.pad(it.aperture().toString(), 6)
+                + Width.pad(Width.pad(time, 7) + " " + error, 18)
+                + Width.pad(sum, sum.length() > 4 ? 10 : 5)
+                + it.warnings().stream().findFirst().map(SuggestionList::brief).orElse("");
+        return hasDepth
+                ? Width.pad(row, PLAIN) + it.depth().map(StatusText::depth).orElse("")
+                : row;
+    }
+
+    private static String overBox(double stops) {
+        return Stops.tenths(stops) + (stops > -0.05 ? "" : " under");
+    }
+
+    private static String brief(Warning warning) {
+        return switch (warning.code()) {
+            case OUT_OF_RANGE -> "beyond dial";
+            case SYNC_SPEED -> "sync";
+            case RECIPROCITY_BEYOND -> "past table";
+            default -> warning.code().toString();
+        };
+    }
+}

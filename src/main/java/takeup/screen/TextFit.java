@@ -1,0 +1,63 @@
+package takeup.screen;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.text.Width;
+
+/** Makes texts fit: picks the fullest wording that has room, breaks a long one into rows, drops the start of a line. */
+final class TextFit {
+    private TextFit() {}
+
+    /** The first of these wordings that fits into so many columns; where none does, the last one, cut. */
+    static String first(int columns, String... wordings) {
+        for (String wording : wordings) {
+            if (Width.of(wording) <= columns) {
+                return wording;
+            }
+        }
+        return Width.cut(wordings[wordings.length - 1], columns);
+    }
+
+    /** A text broken at blanks into rows of so many columns. */
+    static List<String> rows(String text, int columns) {
+        return rows(text, columns, Integer.MAX_VALUE);
+    }
+
+    /** The same in so many rows at most; the last one has all the rest, and may be too long. */
+    static List<String> rows(String text, int columns, int most) {
+        List<String> rows = new ArrayList<>();
+        String rest = text;
+        while (Width.of(rest) > Math.max(1, columns) && rows.size() < most - 1) {
+            int end = Math.max(1, rowEnd(rest, Math.max(1, columns)));
+            rows.add(rest.substring(0, end));
+            rest = rest.substring(end).strip();
+        }
+        rows.add(rest);
+        return rows;
+    }
+
+    /** Where the first row of a text ends: at the last blank that fits. */
+    private static int rowEnd(String text, int columns) {
+        int blank = 0;
+        int at = 0;
+        while (at < text.length() && Width.of(text.substring(0, at + 1)) <= columns) {
+            if (text.charAt(at) == ' ') {
+                blank = at;
+            }
+            at++;
+        }
+        return blank == 0 ? at : blank;
+    }
+
+    /** A text without its first columns. */
+    static String without(int columns, String text) {
+        int at = 0;
+        int passed = 0;
+        while (at < text.length() && passed < columns) {
+            int end = at + Character.charCount(text.codePointAt(at));
+            passed += Width.of(text.substring(at, end));
+            at = end;
+        }
+        return text.substring(at);
+    }
+}

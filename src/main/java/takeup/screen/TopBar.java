@@ -1,0 +1,32 @@
+package takeup.screen;
+
+import takeup.session.Session;
+import takeup.text.ClockText;
+import takeup.text.Width;
+
+/** The first row: what the view is about on the left, what goes on meanwhile on the right. */
+final class TopBar {
+    private TopBar() {}
+
+    /** Draws the shoot screen's: camera, back and lens in hand, the roll and its age, and the time. */
+    static void draw(Grid grid, Session session) {
+        String roll = session.shown()
+                .rollInHand()
+                .map(it -> it.id()
+                        + CameraText.age(it, session).map(age -> " " + age).orElse("") + "  ")
+                .orElse("");
+        String right = roll + ClockText.clock(session.now());
+        draw(grid, CameraText.inHand(session.shown(), room(grid, right)), right);
+    }
+
+    static void draw(Grid grid, String title, String right) {
+        Layout layout = grid.layout();
+        grid.fill(0, TextRole.BAR);
+        grid.put(layout.margin(), 0, Width.cut(title, room(grid, right)), TextRole.BAR);
+        grid.put(layout.right() - Width.of(right), 0, right, TextRole.BAR);
+    }
+
+    private static int room(Grid grid, String right) {
+        return grid.layout().room() - Width.of(right) - 2;
+    }
+}
