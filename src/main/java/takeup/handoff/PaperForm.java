@@ -3,9 +3,10 @@ package takeup.handoff;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.HtmlWriter;
 
 /**
  * A form to write frames on with a pen, for the day the laptop dies: a sheet for each roll, from its next frame on, and
@@ -22,6 +23,24 @@ public final class PaperForm {
     private static final String HOW =
             "A line a frame. \" stands for the same as above; 7-9 for a row. No time to write: a stroke in the "
                     + "tally, and the words later.";
+
+    private static final String STYLE = """
+            @page { size: %1$s; margin: 12mm; }
+            body { margin: 0; color: #000; background: #fff; font: 9.5pt/1.3 "Liberation Sans", Arial, \
+            Helvetica, sans-serif; }
+            section { break-after: page; }
+            section:last-child { break-after: auto; }
+            h1 { font-size: 13pt; margin: 0 0 1mm; }
+            p { margin: 0 0 1mm; }
+            table { border-collapse: collapse; width: 100%%; table-layout: fixed; }
+            thead { display: table-header-group; }
+            tr { height: %2$s; break-inside: avoid; }
+            th, td { border: 0.2mm solid #000; padding: 0 1.5mm; text-align: left; }
+            .frame { width: 14mm; text-align: right; }
+            .value { width: 26mm; }
+            .tally { border: 0.2mm solid #000; height: 8mm; padding: 0.5mm 1.5mm; font-size: 8pt; \
+            margin-bottom: 1.5mm; }
+            """;
 
     private PaperForm() {}
 
@@ -109,58 +128,27 @@ public final class PaperForm {
 
     /** The form as a page that needs nothing else, a sheet a page; the paper is one of {@link #PAPERS}. */
     public static String html(List<Roll> rolls, String next, LocalDate date, String paper) {
-        // 38 rows and the head fit the height of the paper: 297 mm, or 279 mm.
-        String row = paper.equals("A4") ? "6.1mm" : "5.6mm";
-        StringBuilder html = new StringBuilder(
-                "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>takeup: paper "
-                        + "form</title>\n<style>\n"
-                        + "@page { size: " + paper + "; margin: 12mm; }\n"
-                        + "body { margin: 0; color: #000; background: #fff; font: 9.5pt/1.3 \"Liberation "
-                        + "Sans\", Arial, Helvetica, sans-serif; }\n"
-                        + "section { break-after: page; }\nsection:last-child { break-after: auto; }\n"
-                        + "h1 { font-size: 13pt; margin: 0 0 1mm; }\np { margin: 0 0 1mm; }\n"
-                        + "table { border-collapse: collapse; width: 100%; table-layout: fixed; }\nthead { "
-                        + "display: table-header-group; }\ntr { height: "
-                        + row + "; break-inside: avoid; }\n"
-                        + "th, td { border: 0.2mm solid #000; padding: 0 1.5mm; text-align: left; }\n"
-                        + ".frame { width: 14mm; text-align: right; }\n.value { width: 26mm; }\n.tally { "
-                        + "border: 0.2mm solid #000; height: 8mm; padding: 0.5mm 1.5mm; font-size: 8pt; "
-                        + "margin-bottom: 1.5mm; }\n"
-                        + "</style>\n</head>\n<body>\n");
+        HtmlWriter html = new HtmlWriter();
         for (Sheet sheet : sheets(rolls, next, date)) {
-            html.append("<section>\n<h1>")
-                    .append(escaped(sheet.head.get(0)))
-                    .append("</h1>\n<p>")
-                    .append(escaped(String.join(" \u00b7 ", sheet.head.subList(1, sheet.head.size()))))
-                    .append("</p>\n<p>")
-                    .append(escaped(HOW))
-                    .append("</p>\n<div class=\"tally\">Tally</div>\n<table>\n<thead><tr><th class=\"frame\">frame</th>"
-                            + "<th class=\"value\">aperture</th><th "
-                            + "class=\"value\">time</th><th>words</th></tr></thead>\n<tbody>\n");
-            sheet.frames.forEach(it -> html.append("<tr><td class=\"frame\">")
-                    .append(it)
-                    .append("</td><td></td><td></td><td></td></tr>\n"));
-            html.append("</tbody>\n</table>\n</section>\n");
+            html.raw("<section>\n")
+                    .element("h1", sheet.head.get(0))
+                    .raw("\n")
+                    .element("p", String.join(" \u00b7 ", sheet.head.subList(1, sheet.head.size())))
+                    .raw("\n")
+                    .element("p", HOW)
+                    .raw("\n<div class=\"tally\">Tally</div>\n<table>\n<thead><tr>")
+                    .element("th class=\"frame\"", "frame")
+                    .element("th class=\"value\"", "aperture")
+                    .element("th class=\"value\"", "time")
+                    .element("th", "words")
+                    .raw("</tr></thead>\n<tbody>\n");
+            sheet.frames.forEach(it -> html.raw("<tr>")
+                    .element("td class=\"frame\"", Integer.toString(it))
+                    .raw("<td></td><td></td><td></td></tr>\n"));
+            html.raw("</tbody>\n</table>\n</section>\n");
         }
-        return html.append("</body>\n</html>\n").toString();
-    }
-
-    private static String escaped(String text) {
-        StringBuilder out = new StringBuilder();
-        for (char c : text.toCharArray()) {
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                case '\'' -> out.append("&#39;");
-                default ->
-                    out.append(Optional.of(c)
-                            .filter(it -> it >= ' ' && (it < 0x7f || it > 0x9f))
-                            .map(String::valueOf)
-                            .orElse(" "));
-            }
-        }
-        return out.toString();
+        // 38 rows and the head fit the height of the paper: 297 mm, or 279 mm.
+        String style = String.format(Locale.ROOT, STYLE, paper, paper.equals("A4") ? "6.1mm" : "5.6mm");
+        return html.page("<title>takeup: paper form</title>\n<style>\n" + style + "</style>\n");
     }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import takeup.json.Json;
 import takeup.roll.Roll;
+import takeup.text.CsvCell;
 import takeup.text.Plain;
 
 /**
@@ -71,18 +72,14 @@ public final class RollCsv {
         StringBuilder table = new StringBuilder();
         List<String> heads = new ArrayList<>(ROLL_HEADS);
         OF_FRAME.forEach(it -> heads.add(head(it)));
-        row(table, heads);
+        table.append(CsvCell.row(heads));
         List<String> ofRoll = cells(json, OF_ROLL);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
             row.addAll(cells((Json.Obj) frame, OF_FRAME));
-            row(table, row);
+            table.append(CsvCell.row(row));
         }
         return table.toString();
-    }
-
-    private static void row(StringBuilder table, List<String> cells) {
-        table.append(String.join(",", cells)).append("\r\n");
     }
 
     /** {@code lightEv100} for {@code light.ev100}. */

@@ -3,6 +3,7 @@ package takeup.order;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import takeup.text.HtmlWriter;
 
 /** A page with the frames of one roll: the film drawn as a strip, then a table. Half a page holds 36 frames. */
 final class FrameSheet {
@@ -11,7 +12,7 @@ final class FrameSheet {
 
     private FrameSheet() {}
 
-    static void into(Html html, Order order, ExposedRoll roll, boolean withNotes) {
+    static void into(HtmlWriter html, Order order, ExposedRoll roll, boolean withNotes) {
         LabDevelopment development = roll.development();
         html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + roll.stock());
         Map<String, String> heads = new LinkedHashMap<>();
@@ -39,7 +40,7 @@ final class FrameSheet {
         html.raw("</div>\n</section>\n");
     }
 
-    private static void table(Html html, List<ExposedFrame> frames, boolean withNotes) {
+    private static void table(HtmlWriter html, List<ExposedFrame> frames, boolean withNotes) {
         html.raw("<table class=\"" + (withNotes ? "noted" : "plain") + "\">\n<thead><tr>")
                 .element("th class=\"at\"", "frame")
                 .element("th class=\"set\"", "setting")

@@ -3,6 +3,7 @@ package takeup.order;
 import java.util.List;
 import java.util.Locale;
 import takeup.text.English;
+import takeup.text.HtmlWriter;
 
 /**
  * A roll drawn as cut film, twelve frames a strip, as SVG. A bar in each frame stands on the line in the middle for
@@ -75,7 +76,7 @@ final class FrameStrip {
 
     private static String text(double x, double y, String words) {
         return "<text x=\"" + number(x) + "\" y=\"" + number(y)
-                + "\" font-size=\"8\" text-anchor=\"middle\" font-family=\"sans-serif\">" + Html.encoded(words)
+                + "\" font-size=\"8\" text-anchor=\"middle\" font-family=\"sans-serif\">" + HtmlWriter.escaped(words)
                 + "</text>\n";
     }
 

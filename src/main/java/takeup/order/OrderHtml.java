@@ -1,6 +1,10 @@
 package takeup.order;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import takeup.text.English;
+import takeup.text.HtmlWriter;
 
 /**
  * An order to print: the sheet that goes with the film, labels for the rolls, and a page for each roll's frames where
@@ -21,17 +26,20 @@ public final class OrderHtml {
 
             @page { size: %1$s; margin: 8mm 10mm; }
             * { box-sizing: border-box; }
-            body { margin: 0; padding: 0 0.3mm; color: #000; background: #fff; font: 8.5pt/1.3 "Liberation Sans", Arial, Helvetica, sans-serif; }
+            body { margin: 0; padding: 0 0.3mm; color: #000; background: #fff; font: 8.5pt/1.3 "Liberation \
+            Sans", Arial, Helvetica, sans-serif; }
             section { break-after: page; }
             section:last-child { break-after: auto; }
             h1 { font-size: 15pt; line-height: 1.2; margin: 0 0 1.5mm; }
             h2 { font-size: 13pt; margin: 0 0 2mm; }
             table { border-collapse: collapse; width: 100%%; }
-            th, td { text-align: left; vertical-align: top; padding: 0.7mm 1.5mm; border: 0.2mm solid #000; overflow-wrap: anywhere; }
+            th, td { text-align: left; vertical-align: top; padding: 0.7mm 1.5mm; border: 0.2mm solid #000; \
+            overflow-wrap: anywhere; }
             th, .rolls th { font-size: 7.5pt; font-weight: bold; }
             thead { display: table-header-group; }
             tr { break-inside: avoid; }
-            .heads { display: block; font-size: 8pt; line-height: 1.25; columns: 2; column-gap: 6mm; margin: 0 0 2mm; padding: 0; }
+            .heads { display: block; font-size: 8pt; line-height: 1.25; columns: 2; column-gap: 6mm; margin: \
+            0 0 2mm; padding: 0; }
             .heads div { display: flex; break-inside: avoid; }
             .heads dt { flex: 0 0 24mm; font-weight: bold; }
             .heads dd { margin: 0; overflow-wrap: anywhere; }
@@ -73,7 +81,7 @@ public final class OrderHtml {
             """;
 
     private final Order order;
-    private final Html html = new Html();
+    private final HtmlWriter html = new HtmlWriter(PrintedText::of);
 
     private OrderHtml(Order order) {
         this.order = order;
@@ -93,7 +101,24 @@ public final class OrderHtml {
         for (ExposedRoll roll : frames) {
             FrameSheet.into(page.html, order, roll, withNotes);
         }
-        return page.html.page(order.order(), String.format(Locale.ROOT, STYLE, paper));
+        return page.html.page(head(order.order(), String.format(Locale.ROOT, STYLE, paper)));
+    }
+
+    /** The page may run and fetch nothing: its policy allows the one style block that it has, by its hash. */
+    private static String head(String title, String style) {
+        return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-"
+                + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>"
+                + HtmlWriter.escaped(PrintedText.of(title)) + "</title>\n<style>" + style + "</style>\n";
+    }
+
+    private static String hash(String style) {
+        try {
+            return Base64.getEncoder()
+                    .encodeToString(
+                            MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     private void sheet() {
@@ -120,7 +145,7 @@ public final class OrderHtml {
     }
 
     /** Names and words, side by side in two columns. */
-    static void heads(Html html, Map<String, String> heads) {
+    static void heads(HtmlWriter html, Map<String, String> heads) {
         html.raw("<dl class=\"heads\">\n");
         heads.forEach((name, words) ->
                 html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));

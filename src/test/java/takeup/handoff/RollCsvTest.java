@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.CsvCell;
 
 /** A roll as a spreadsheet opens it. */
 class RollCsvTest {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -136,8 +137,10 @@ class RollTextTest {
 
     @Test
     void wideLettersAndAccentsTakeTheirOwnWidth() {
-        assertEquals(4, TextTable.width("船上"));
-        assertEquals(4, TextTable.width("cafe\u0301"));
+        TextTable table = new TextTable(List.of("a", "b"), Set.of());
+        table.row(List.of("船上", "next"));
+        table.row(List.of("cafe\u0301", "next"));
+        assertEquals(List.of("a     b", "船上  next", "cafe\u0301  next"), table.lines());
     }
 
     @Test

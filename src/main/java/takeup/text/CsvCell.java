@@ -1,22 +1,28 @@
-package takeup.handoff;
+package takeup.text;
 
-import takeup.text.Hidden;
+import java.util.List;
 
 /**
- * Text as one cell of a CSV file: {@code "bow seat, standing"}.
+ * Text as one cell of a CSV file: {@code "bow seat, standing"} (RFC 4180, Common Format and MIME Type for
+ * Comma-Separated Values Files).
  *
  * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @} or a tab; a single quote in front
  * keeps it text. A carriage return, which begins one too, and whatever else is {@link Hidden} becomes an escape that
  * can be seen. Numbers do not come here, so a minus in front of one stays.
  */
-final class CsvCell {
+public final class CsvCell {
     /** The signs that begin a formula, and their full-width twins. */
     private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
 
     private CsvCell() {}
 
+    /** A row of a file: its cells, joined and ended as the format wants it. */
+    public static String row(List<String> cells) {
+        return String.join(",", cells) + "\r\n";
+    }
+
     /** The cell, guarded and quoted where it must be. */
-    static String text(String value) {
+    public static String text(String value) {
         String safe = guarded(shown(value));
         boolean quoted = false;
         for (int at = 0; at < safe.length() && !quoted; at++) {
