@@ -67,7 +67,7 @@ final class ReviewSubcommand {
     }
 
     private static String stock(Finding finding) {
-        return finding.name().substring(0, finding.name().indexOf(' '));
+        return finding.rating().orElseThrow().stock();
     }
 
     /** Writes the rating that the lesson proposes into the photographer's own profile of that stock. */
@@ -123,11 +123,7 @@ final class ReviewSubcommand {
                         .and("frames", it.frames())
                         .and("stops", stops(it.stops()))
                         .and("alike", it.otherCauses())
-                        .and(
-                                "proposedIndex",
-                                it.kind() == Finding.Kind.RATING
-                                        ? Optional.of(Double.parseDouble(LessonText.newIndex(it)))
-                                        : Optional.empty())
+                        .and("proposedIndex", it.newIndex())
                         .and("text", LessonText.words(it)))
                 .toList();
         return Json.object()

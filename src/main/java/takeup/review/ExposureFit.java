@@ -32,6 +32,11 @@ final class ExposureFit {
         this.offsets = offsets;
     }
 
+    /** How many different cases there are. */
+    int size() {
+        return offsets.length;
+    }
+
     /** The same cases with so many stops more. */
     ExposureFit shifted(double stops) {
         double[] more = offsets.clone();
@@ -46,9 +51,9 @@ final class ExposureFit {
         double sum = 0;
         for (int i = 0; i < offsets.length; i++) {
             JudgedFrame each = cases.get(i).getKey();
-            double light = each.overTenths() / 10.0 + offsets[i] + (marked[i] ? offset : 0);
-            double thin = ConfidenceInterval.normal((-each.under() - light) / scatter);
-            double dense = ConfidenceInterval.normal((light - each.over()) / scatter);
+            double light = each.overStops() + offsets[i] + (marked[i] ? offset : 0);
+            double thin = ConfidenceInterval.normal((-each.latitude().under() - light) / scatter);
+            double dense = ConfidenceInterval.normal((light - each.latitude().over()) / scatter);
             double share = switch (each.verdict()) {
                 case THIN -> thin;
                 case GOOD -> Math.max(0, 1 - thin - dense);

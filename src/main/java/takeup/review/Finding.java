@@ -1,13 +1,16 @@
 package takeup.review;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One thing that the verdicts teach.
  *
  * @param kind what sort of thing
- * @param factor what it hangs on
+ * @param factor what it depends on
  * @param name which one: {@code bw400 rated 400}, {@code 35}
+ * @param rating the same as data, where it is a rating
  * @param frames how many judged frames speak of it
  * @param stops how many stops more light the film got than the log says, with its range; of scatter its size
  * @param otherCauses what else all of these frames have in common, so that it may be that
@@ -16,6 +19,7 @@ public record Finding(
         Kind kind,
         JudgedFrame.Factor factor,
         String name,
+        Optional<JudgedFrame.Rating> rating,
         int frames,
         ConfidenceInterval stops,
         List<String> otherCauses) {
@@ -35,9 +39,11 @@ public record Finding(
         otherCauses = List.copyOf(otherCauses);
     }
 
-    /** What a stock that was rated so should be rated at from now on: the nearest third of a stop. */
-    public double newIndex(double index) {
-        return nearest(index * Math.pow(2, stops.estimate()));
+    /** What the stock should be rated at from now on, to the nearest third of a stop; empty for other findings. */
+    public OptionalDouble newIndex() {
+        return rating.stream()
+                .mapToDouble(it -> nearest(it.index() * Math.pow(2, stops.estimate())))
+                .findFirst();
     }
 
     /** The mark nearest to a film speed, in thirds of a stop: 200 for 197. */
@@ -53,6 +59,9 @@ public record Finding(
                 }
             }
         }
-        return best >= 100 ? Math.rint(best) : best == 12.5 ? 12 : best;
+        if (best >= 100) {
+            return Math.rint(best);
+        }
+        return best == 12.5 ? 12 : best;
     }
 }

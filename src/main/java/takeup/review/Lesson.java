@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What the verdicts on all judged frames teach: consistent, change the rating; scattered, technique or equipment; one
@@ -44,29 +45,25 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
         return frames >= FEWEST;
     }
 
-    /** What a tally teaches. */
-    public static Lesson of(VerdictCounts tally) {
-        if (tally.usable() < FEWEST) {
-            return new Lesson(tally.usable(), List.of(), new ConfidenceInterval(0, 0, 0));
+    /** What counted verdicts teach. */
+    public static Lesson of(VerdictCounts counts) {
+        if (counts.usable() < FEWEST) {
+            return new Lesson(counts.usable(), List.of(), new ConfidenceInterval(0, 0, 0));
         }
         List<Map.Entry<JudgedFrame, Integer>> cases =
-                new ArrayList<>(tally.counts().entrySet());
+                new ArrayList<>(counts.counts().entrySet());
         cases.sort(Comparator.comparing(
                 (Map.Entry<JudgedFrame, Integer> it) -> it.getKey().toString()));
         return new Search(cases).lesson();
     }
 
     /** One cause that is weighed: the cases that it marks. */
-    private record Suspect(JudgedFrame.Factor factor, String name, boolean[] marked, int frames) {
-        /** How many different cases it marks. */
-        int count() {
-            int count = 0;
-            for (boolean each : marked) {
-                count += each ? 1 : 0;
-            }
-            return count;
-        }
-    }
+    private record Suspect(
+            JudgedFrame.Factor factor,
+            String name,
+            Optional<JudgedFrame.Rating> rating,
+            boolean[] marked,
+            int frames) {}
 
     private static final class Search {
         private final List<Map.Entry<JudgedFrame, Integer>> cases;
@@ -78,19 +75,22 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             this.cases = cases;
             offsets = new double[cases.size()];
             for (JudgedFrame.Factor factor : JudgedFrame.Factor.values()) {
-                TreeSet<String> names = new TreeSet<>();
-                cases.forEach(it -> names.add(it.getKey().name(factor)));
-                for (String name : names) {
-                    boolean[] marked = new boolean[cases.size()];
-                    int frames = 0;
-                    for (int i = 0; i < marked.length; i++) {
-                        marked[i] = cases.get(i).getKey().name(factor).equals(name);
-                        frames += marked[i] ? cases.get(i).getValue() : 0;
-                    }
-                    if (frames >= FEWEST_OF_ONE) {
-                        suspects.add(new Suspect(factor, name, marked, frames));
-                    }
-                }
+                Map<String, JudgedFrame> names = new TreeMap<>();
+                cases.forEach(it -> names.putIfAbsent(it.getKey().name(factor), it.getKey()));
+                names.forEach((name, one) -> suspect(factor, name, one.rating()));
+            }
+        }
+
+        private void suspect(JudgedFrame.Factor factor, String name, JudgedFrame.Rating rating) {
+            boolean[] marked = new boolean[cases.size()];
+            int frames = 0;
+            for (int i = 0; i < marked.length; i++) {
+                marked[i] = cases.get(i).getKey().name(factor).equals(name);
+                frames += marked[i] ? cases.get(i).getValue() : 0;
+            }
+            if (frames >= FEWEST_OF_ONE) {
+                boolean isRating = factor == JudgedFrame.Factor.RATING;
+                suspects.add(new Suspect(factor, name, Optional.of(rating).filter(it -> isRating), marked, frames));
             }
         }
 
@@ -101,7 +101,11 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             }
             ConfidenceInterval scatter = new ExposureFit(cases, offsets).scatterInterval();
             scattered(scatter);
-            return new Lesson(cases.stream().mapToInt(Map.Entry::getValue).sum(), findings, scatter);
+            return new Lesson(frames(), findings, scatter);
+        }
+
+        private int frames() {
+            return cases.stream().mapToInt(Map.Entry::getValue).sum();
         }
 
         /**
@@ -115,8 +119,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             for (Suspect suspect : suspects) {
                 // By its own scatter: where that is large, a mean that is off says little.
                 ExposureFit own = fitOf(suspect);
-                boolean[] all = new boolean[suspect.count()];
-                Arrays.fill(all, true);
+                boolean[] all = everything(own.size());
                 double scatter = own.scatter();
                 double before = own.likelihood(0, scatter, all);
                 double first = own.offset(scatter, all);
@@ -139,8 +142,14 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             }
             ConfidenceInterval around = new ExposureFit(cases, without(best, offset))
                     .offsetInterval(fitOf(best).scatter(), best.marked);
-            findings.add(
-                    new Finding(kind(best.factor), best.factor, best.name, best.frames, around, alike(best, gains)));
+            findings.add(new Finding(
+                    kind(best.factor),
+                    best.factor,
+                    best.name,
+                    best.rating,
+                    best.frames,
+                    around,
+                    otherCauses(best, gains)));
             return true;
         }
 
@@ -160,15 +169,15 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             };
         }
 
-        private List<String> alike(Suspect best, Map<Suspect, Double> gains) {
-            List<String> alike = new ArrayList<>();
+        private List<String> otherCauses(Suspect best, Map<Suspect, Double> gains) {
+            List<String> others = new ArrayList<>();
             gains.forEach((suspect, gain) -> {
                 boolean isWithin = suspect.factor == JudgedFrame.Factor.LENS && best.factor == JudgedFrame.Factor.BODY;
                 if (suspect != best && !isWithin && gain > gains.get(best) - NEAR) {
-                    alike.add(suspect.factor + " " + suspect.name);
+                    others.add(suspect.factor + " " + suspect.name);
                 }
             });
-            return alike;
+            return others;
         }
 
         /** Scatter beyond the usual: of one way of reading light where only that one scatters, else of all. */
@@ -179,8 +188,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
                 if (suspect.factor == JudgedFrame.Factor.METHOD && suspect.frames >= FEWEST) {
                     ConfidenceInterval own = fitOf(suspect).scatterInterval();
                     if (own.low() > WILD && isMixed(suspect.marked)) {
-                        wild.add(new Finding(
-                                Finding.Kind.SCATTER, suspect.factor, suspect.name, suspect.frames, own, List.of()));
+                        wild.add(scatter(suspect.name, suspect.frames, own));
                     } else {
                         tame++;
                     }
@@ -188,19 +196,18 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             }
             if (!wild.isEmpty() && tame > 0) {
                 findings.addAll(wild);
-            } else if (all.low() > WILD && isMixed(everything())) {
-                findings.add(new Finding(
-                        Finding.Kind.SCATTER,
-                        JudgedFrame.Factor.METHOD,
-                        "all frames",
-                        cases.stream().mapToInt(Map.Entry::getValue).sum(),
-                        all,
-                        List.of()));
+            } else if (all.low() > WILD && isMixed(everything(offsets.length))) {
+                findings.add(scatter("all frames", frames(), all));
             }
         }
 
-        private boolean[] everything() {
-            boolean[] all = new boolean[offsets.length];
+        private static Finding scatter(String name, int frames, ConfidenceInterval size) {
+            return new Finding(
+                    Finding.Kind.SCATTER, JudgedFrame.Factor.METHOD, name, Optional.empty(), frames, size, List.of());
+        }
+
+        private static boolean[] everything(int size) {
+            boolean[] all = new boolean[size];
             Arrays.fill(all, true);
             return all;
         }
@@ -213,9 +220,11 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             int inside = 0;
             for (int i = 0; i < offsets.length; i++) {
                 JudgedFrame each = cases.get(i).getKey();
-                double light = each.overTenths() / 10.0 + offsets[i];
-                boolean isOff = each.verdict() == Density.THIN && light > -each.under() + LEAST
-                        || each.verdict() == Density.DENSE && light < each.over() - LEAST;
+                double light = each.overStops() + offsets[i];
+                boolean isOff = each.verdict() == Density.THIN
+                                && light > -each.latitude().under() + LEAST
+                        || each.verdict() == Density.DENSE
+                                && light < each.latitude().over() - LEAST;
                 inside += isOff && marked[i] ? cases.get(i).getValue() : 0;
             }
             return inside >= FEWEST_MIXED;

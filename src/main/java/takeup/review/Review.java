@@ -13,55 +13,60 @@ import takeup.roll.Roll;
  * What was decided about the scans of one roll, all events added up.
  *
  * @param accepted which scan shows which frames; empty while nothing was accepted
- * @param verdicts the verdict on each frame that has one
+ * @param verdicts the verdict on each frame that was judged, the latest last; empty where it was taken back. A frame
+ *     that was judged before and after it was renumbered stands there under both of its keys.
  */
-public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Density> verdicts) {
+public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Optional<Density>> verdicts) {
     /** Nothing decided yet. */
     public static final Review NONE = new Review(Optional.empty(), Map.of());
 
     public Review {
-        verdicts = Map.copyOf(verdicts);
+        verdicts = Collections.unmodifiableMap(new LinkedHashMap<>(verdicts));
     }
 
     /** What events add up to. */
     public static Review of(List<ReviewEvent> events) {
-        Optional<ReviewEvent.Accepted> accepted = Optional.empty();
-        Map<FrameKey, Density> verdicts = new LinkedHashMap<>();
+        Review review = NONE;
         for (ReviewEvent event : events) {
-            if (event instanceof ReviewEvent.Accepted now) {
-                accepted = Optional.of(now);
-            } else if (event instanceof ReviewEvent.Judged judged) {
-                verdicts.remove(judged.frame());
-                judged.verdict().ifPresent(it -> verdicts.put(judged.frame(), it));
-            }
+            review = event.appliedTo(review);
         }
-        return new Review(accepted, verdicts);
+        return review;
+    }
+
+    Review with(ReviewEvent.Accepted now) {
+        return new Review(Optional.of(now), verdicts);
+    }
+
+    Review with(FrameKey frame, Optional<Density> verdict) {
+        Map<FrameKey, Optional<Density>> more = new LinkedHashMap<>(verdicts);
+        more.remove(frame);
+        more.put(frame, verdict);
+        return new Review(accepted, more);
     }
 
     /** The verdict on each frame of a roll, in its order. */
     public List<Optional<Density>> verdicts(Roll roll) {
-        List<Optional<Density>> found =
-                new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
-        verdicts.forEach((key, density) -> {
-            int at = key.placeIn(roll.frames());
-            if (at >= 0) {
-                found.set(at, Optional.of(density));
-            }
-        });
-        return List.copyOf(found);
+        return byFrame(roll, verdicts);
     }
 
     /** The scan of each frame of a roll, in its order. */
     public List<Optional<String>> scans(Roll roll) {
-        List<Optional<String>> found =
+        Map<FrameKey, Optional<String>> files = new LinkedHashMap<>();
+        accepted.ifPresent(it ->
+                it.scans().forEach(scan -> scan.frames().forEach(key -> files.put(key, Optional.of(scan.file())))));
+        return byFrame(roll, files);
+    }
+
+    /** What is known by key, by the frames of the roll as they stand now. */
+    private static <T> List<Optional<T>> byFrame(Roll roll, Map<FrameKey, Optional<T>> byKey) {
+        List<Optional<T>> found =
                 new ArrayList<>(Collections.nCopies(roll.frames().size(), Optional.empty()));
-        accepted.ifPresent(it -> it.scans()
-                .forEach(placed -> placed.frames().forEach(key -> {
-                    int at = key.placeIn(roll.frames());
-                    if (at >= 0) {
-                        found.set(at, Optional.of(placed.file()));
-                    }
-                })));
+        byKey.forEach((key, value) -> {
+            int at = key.placeIn(roll.frames());
+            if (at >= 0) {
+                found.set(at, value);
+            }
+        });
         return List.copyOf(found);
     }
 

@@ -11,6 +11,9 @@ import takeup.scans.Proposal;
  * thing.
  */
 public sealed interface ReviewEvent {
+    /** The review as it stands once this has happened. */
+    Review appliedTo(Review review);
+
     /** One method for each kind, for rooms that must know which it is. */
     <R> R match(Cases<R> cases);
 
@@ -53,6 +56,11 @@ public sealed interface ReviewEvent {
         }
 
         @Override
+        public Review appliedTo(Review review) {
+            return review.with(this);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.accepted(this);
         }
@@ -61,6 +69,11 @@ public sealed interface ReviewEvent {
     /** A frame got a verdict; an empty one takes the verdict back. */
     record Judged(FrameKey frame, Optional<Density> verdict) implements ReviewEvent {
         @Override
+        public Review appliedTo(Review review) {
+            return review.with(frame, verdict);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.judged(this);
         }
@@ -68,6 +81,11 @@ public sealed interface ReviewEvent {
 
     /** A kind that a later version wrote: kept as it stands. */
     record Unknown(String kind, String text) implements ReviewEvent {
+        @Override
+        public Review appliedTo(Review review) {
+            return review;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unknown(this);

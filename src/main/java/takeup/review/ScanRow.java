@@ -16,6 +16,7 @@ import takeup.text.Plain;
  * A scan beside what was set and read for its frame, in words; or a frame without a scan, or a scan without a frame.
  *
  * @param scan the place of the scan in its proposal, -1 for a frame without one
+ * @param places the places of the frames in their roll, from 0; none for a scan that nobody logged
  * @param file the scan's name, or a dash
  * @param frame the number of the frame, or of both; a dash for a scan that nobody logged
  * @param settings what was set: {@code f/2.8 1/250}
@@ -24,8 +25,19 @@ import takeup.text.Plain;
  * @param note the photographer's words
  */
 public record ScanRow(
-        int scan, String file, String frame, String settings, String reading, String verdict, String note) {
+        int scan,
+        List<Integer> places,
+        String file,
+        String frame,
+        String settings,
+        String reading,
+        String verdict,
+        String note) {
     private static final String NONE = "–";
+
+    public ScanRow {
+        places = List.copyOf(places);
+    }
 
     /** The rows of a proposal in the order of the film, as far as it is known. */
     public static List<ScanRow> of(Proposal proposal, Roll roll, Review review) {
@@ -41,7 +53,7 @@ public record ScanRow(
             }
             String file = proposal.scans().get(at).name();
             if (slot < 0) {
-                rows.add(new ScanRow(at, file, NONE, "", "", "", "nobody logged it"));
+                rows.add(new ScanRow(at, List.of(), file, NONE, "", "", "", "nobody logged it"));
             } else {
                 rows.add(row(at, file, proposal.slots().get(slot), roll, verdicts));
                 next = Math.max(next, slot + 1);
@@ -76,6 +88,7 @@ public record ScanRow(
         }
         return new ScanRow(
                 scan,
+                slot.frames(),
                 file,
                 String.join("+", numbers),
                 String.join(" + ", set),
@@ -89,9 +102,10 @@ public record ScanRow(
         Setting setting = frame.exposure().setting();
         String pair = setting.aperture().map(Object::toString).orElse("")
                 + setting.time().map(it -> " " + it).orElse("");
-        return frame.kind() == Frame.Kind.EXPOSED
-                ? pair.isEmpty() ? "not known" : pair.strip()
-                : (frame.kind() + " " + pair).strip();
+        if (frame.kind() != Frame.Kind.EXPOSED) {
+            return (frame.kind() + " " + pair).strip();
+        }
+        return pair.isEmpty() ? "not known" : pair.strip();
     }
 
     private static String reading(Roll roll, Frame frame) {

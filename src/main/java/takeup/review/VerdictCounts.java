@@ -18,13 +18,35 @@ public final class VerdictCounts {
     private int judged;
     private int unknown;
 
+    /** How many frames of one sort got which verdict. */
+    record ByVerdict(int thin, int good, int dense) {
+        private static ByVerdict of(Density verdict, int count) {
+            return new ByVerdict(
+                    verdict == Density.THIN ? count : 0,
+                    verdict == Density.GOOD ? count : 0,
+                    verdict == Density.DENSE ? count : 0);
+        }
+
+        private ByVerdict plus(ByVerdict other) {
+            return new ByVerdict(thin + other.thin, good + other.good, dense + other.dense);
+        }
+
+        int all() {
+            return thin + good + dense;
+        }
+
+        /** The range of the share of thin frames: {@code 12 to 40 %}. */
+        String thinShare() {
+            ConfidenceInterval share = ConfidenceInterval.share(thin, all(), ConfidenceInterval.CONFIDENCE);
+            return Math.round(100 * share.low()) + " to " + Math.round(100 * share.high()) + " %";
+        }
+    }
+
     /** Counts a roll's judged frames. */
     public void add(Roll roll, Review review) {
         List<Optional<Density>> verdicts = review.verdicts(roll);
-        boolean any = false;
         for (int i = 0; i < verdicts.size(); i++) {
             if (verdicts.get(i).isPresent()) {
-                any = true;
                 judged++;
                 Optional<JudgedFrame> found = JudgedFrame.of(
                         roll, roll.frames().get(i), verdicts.get(i).get());
@@ -32,11 +54,11 @@ public final class VerdictCounts {
                 unknown += found.isPresent() ? 0 : 1;
             }
         }
-        rolls += any ? 1 : 0;
+        rolls += verdicts.stream().anyMatch(Optional::isPresent) ? 1 : 0;
     }
 
-    void add(JudgedFrame each, int count) {
-        counts.merge(each, count, Integer::sum);
+    void add(JudgedFrame frame, int count) {
+        counts.merge(frame, count, Integer::sum);
     }
 
     /** How often each case occurred. */
@@ -64,11 +86,11 @@ public final class VerdictCounts {
         return counts.values().stream().mapToInt(Integer::intValue).sum();
     }
 
-    /** Frames by each name of a factor, and in it by verdict. */
-    public Map<String, int[]> by(JudgedFrame.Factor factor) {
-        Map<String, int[]> by = new TreeMap<>(NaturalOrder.BY_NAME);
-        counts.forEach((each, count) -> by.computeIfAbsent(each.name(factor), it -> new int[Density.values().length])[
-                each.verdict().ordinal()] += count);
+    /** Verdicts by each name of a factor. */
+    Map<String, ByVerdict> by(JudgedFrame.Factor factor) {
+        Map<String, ByVerdict> by = new TreeMap<>(NaturalOrder.BY_NAME);
+        counts.forEach(
+                (frame, count) -> by.merge(frame.name(factor), ByVerdict.of(frame.verdict(), count), ByVerdict::plus));
         return by;
     }
 }

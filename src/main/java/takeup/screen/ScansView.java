@@ -68,7 +68,7 @@ public final class ScansView {
                     0,
                     foot - 2,
                     Width.cut(desk.message(), columns),
-                    desk.message().startsWith("NOT SAVED") ? TextRole.ALARM : TextRole.STRONG);
+                    desk.isSaveFailed() ? TextRole.ALARM : TextRole.STRONG);
             String hint = "thin: no texture in the shadows of negative or scan; brightness may be the lab's";
             grid.put(
                     0,

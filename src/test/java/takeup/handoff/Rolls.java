@@ -35,11 +35,11 @@ import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
 /** Regatta day at the boathouse: what happens to a roll, one event after the other. */
-final class Rolls {
-    static final Lens EIGHTY = new Lens("80", "80mm f/2.8", 80, 80, Ring.between(2.8, 22, Scale.HALF));
-    static final Lens LONG = new Lens("150", "150mm f/3.5", 150, 150, Ring.between(3.5, 22, Scale.HALF));
-    static final Lens ZOOM = new Lens("zoom", "75-150mm f/4.5", 75, 150, Ring.between(4.5, 22, Scale.HALF));
-    static final Camera REFLEX = new Camera(
+public final class Rolls {
+    public static final Lens EIGHTY = new Lens("80", "80mm f/2.8", 80, 80, Ring.between(2.8, 22, Scale.HALF));
+    public static final Lens LONG = new Lens("150", "150mm f/3.5", 150, 150, Ring.between(3.5, 22, Scale.HALF));
+    public static final Lens ZOOM = new Lens("zoom", "75-150mm f/4.5", 75, 150, Ring.between(4.5, 22, Scale.HALF));
+    public static final Camera REFLEX = new Camera(
             "645",
             "645 reflex",
             FrameSize.SIX_BY_FOUR_AND_A_HALF,
@@ -48,7 +48,7 @@ final class Rolls {
             Optional.of(Shutter.between(8, 0.001, Scale.FULL, true)),
             Optional.of(Scale.anyTime(1 / 60.0)),
             List.of(EIGHTY, LONG, ZOOM));
-    static final Camera COMPACT = new Camera(
+    public static final Camera COMPACT = new Camera(
             "compact",
             "35 compact",
             FrameSize.SMALL,
@@ -57,7 +57,7 @@ final class Rolls {
             Optional.empty(),
             Optional.empty(),
             List.of());
-    static final Stock NEGATIVE = stock(
+    public static final Stock NEGATIVE = stock(
             "cn400",
             "Colour negative 400",
             Stock.Kind.COLOUR_NEGATIVE,
@@ -65,12 +65,13 @@ final class Rolls {
             400,
             new Reciprocity.Opening(
                     List.of(new Reciprocity.Point(0.5, 0), new Reciprocity.Point(1, 1), new Reciprocity.Point(10, 2))));
-    static final Film FILM = new Film(NEGATIVE, FilmSize.F120, new FilmSpeed(200), new Development("C-41", 0), 16);
+    public static final Film FILM =
+            new Film(NEGATIVE, FilmSize.F120, new FilmSpeed(200), new Development("C-41", 0), 16);
 
     private final List<RollRecord> records = new ArrayList<>();
 
     /** A roll that was loaded at 15:10:03. */
-    static Rolls loaded(Camera camera, Film film) {
+    public static Rolls loaded(Camera camera, Film film) {
         return new Rolls()
                 .then(
                         "15:10:03",
@@ -81,11 +82,12 @@ final class Rolls {
                                 film));
     }
 
-    static Rolls loaded() {
+    public static Rolls loaded() {
         return loaded(REFLEX, FILM);
     }
 
-    static Stock stock(String key, String name, Stock.Kind kind, String process, double box, Reciprocity reciprocity) {
+    public static Stock stock(
+            String key, String name, Stock.Kind kind, String process, double box, Reciprocity reciprocity) {
         return new Stock(
                 key,
                 name,
@@ -99,16 +101,16 @@ final class Rolls {
                 reciprocity);
     }
 
-    Rolls then(String clock, RollEvent event) {
+    public Rolls then(String clock, RollEvent event) {
         return then(at(clock), event);
     }
 
-    Rolls then(OffsetDateTime at, RollEvent event) {
+    public Rolls then(OffsetDateTime at, RollEvent event) {
         records.add(new RollRecord(records.size() + 1, at, event));
         return this;
     }
 
-    Rolls frame(int number, Frame.Kind kind, Exposure exposure) {
+    public Rolls frame(int number, Frame.Kind kind, Exposure exposure) {
         return then(
                 "15:30:00",
                 new RollEvent.Added(
@@ -117,7 +119,7 @@ final class Rolls {
                         OptionalInt.empty()));
     }
 
-    Rolls noted(int number, Exposure exposure, String note) {
+    public Rolls noted(int number, Exposure exposure, String note) {
         return then(
                 "15:30:00",
                 new RollEvent.Added(
@@ -126,7 +128,7 @@ final class Rolls {
                         OptionalInt.empty()));
     }
 
-    Rolls corrected(int number, SettingPatch change) {
+    public Rolls corrected(int number, SettingPatch change) {
         return then("15:31:00", new RollEvent.Corrected(number, number, change));
     }
 
@@ -134,19 +136,19 @@ final class Rolls {
         return records.size();
     }
 
-    Roll roll() {
+    public Roll roll() {
         return Roll.of(records).orElseThrow();
     }
 
-    static OffsetDateTime at(String clock) {
+    public static OffsetDateTime at(String clock) {
         return OffsetDateTime.parse("2026-09-12T" + clock + "+02:00");
     }
 
-    static Exposure exposure(String clock, Setting setting, Light light) {
+    public static Exposure exposure(String clock, Setting setting, Light light) {
         return new Exposure(Optional.of(at(clock)), setting, Optional.of(light), Optional.empty());
     }
 
-    static Light incident(double ev100, String clock) {
+    public static Light incident(double ev100, String clock) {
         return new Light(
                 new ExposureValue(ev100),
                 Light.Method.INCIDENT,
@@ -158,22 +160,22 @@ final class Rolls {
     }
 
     /** f/2.8 at 1/250 and so on, with the 80 mm lens and nothing on it. */
-    static Setting set(Aperture aperture, double seconds) {
+    public static Setting set(Aperture aperture, double seconds) {
         return Setting.NONE.with(SettingPatch.aperture(aperture)
                 .and(SettingPatch.time(time(seconds)))
                 .and(SettingPatch.lens(EIGHTY)));
     }
 
-    static Setting set(double fNumber, double seconds) {
+    public static Setting set(double fNumber, double seconds) {
         return set(Scale.anyAperture(fNumber), seconds);
     }
 
-    static ExposureTime time(double seconds) {
+    public static ExposureTime time(double seconds) {
         return Scale.anyTime(seconds);
     }
 
     /** The frame of the published sample: f/2.8 at 1/250 behind a yellow filter in EV 10.1, film rated 200. */
-    static Exposure sample() {
+    public static Exposure sample() {
         return exposure(
                 "15:12:40",
                 set(2.8, 1 / 250.0).with(SettingPatch.filters(List.of(new Filter("yellow", 1)))),
@@ -181,7 +183,7 @@ final class Rolls {
     }
 
     /** A roll with a blank, a double exposure, a jump of the counter and a torn end. */
-    static Roll regatta() {
+    public static Roll regatta() {
         Light spot = new Light(
                 new ExposureValue(10),
                 Light.Method.SPOT,

@@ -64,7 +64,7 @@ class ReviewJournalTest {
                 new ReviewEvent.Judged(BOW, Optional.of(Density.DENSE)),
                 new ReviewEvent.Judged(COX, Optional.empty())));
         assertEquals(
-                Map.of(BOW, Density.DENSE),
+                Map.of(BOW, Optional.of(Density.DENSE), COX, Optional.empty()),
                 Review.of(new Archive(folder).reviewOf(ROLL).records()).verdicts());
     }
 

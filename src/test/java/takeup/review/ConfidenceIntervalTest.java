@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,20 +73,23 @@ class ConfidenceIntervalTest {
 
     @Test
     void theNewSpeedIsTheNearestThirdOfAStop() {
-        assertEquals(200, finding(-1).newIndex(400));
-        assertEquals(250, finding(-0.6).newIndex(400));
-        assertEquals(12, finding(-2).newIndex(50));
-        assertEquals(1250, finding(-1.3).newIndex(3200));
-        assertEquals(800, finding(1).newIndex(400));
+        assertEquals(200, newIndex(400, -1));
+        assertEquals(250, newIndex(400, -0.6));
+        assertEquals(12, newIndex(50, -2));
+        assertEquals(1250, newIndex(3200, -1.3));
+        assertEquals(800, newIndex(400, 1));
     }
 
-    private static Finding finding(double stops) {
+    private static double newIndex(double index, double stops) {
         return new Finding(
-                Finding.Kind.RATING,
-                JudgedFrame.Factor.RATING,
-                "bw400 rated 400",
-                20,
-                new ConfidenceInterval(stops, stops, stops),
-                List.of());
+                        Finding.Kind.RATING,
+                        JudgedFrame.Factor.RATING,
+                        "bw400",
+                        Optional.of(new JudgedFrame.Rating("bw400", index)),
+                        20,
+                        new ConfidenceInterval(stops, stops, stops),
+                        List.of())
+                .newIndex()
+                .orElseThrow();
     }
 }

@@ -43,7 +43,7 @@ class LessonTest {
             assertEquals(Finding.Kind.RATING, found.kind());
             assertEquals(-1, found.stops().estimate(), 0.5, seed + ": " + found);
             // A stop slower than 400 is 200; a third either way is 160 or 250.
-            assertTrue(List.of(160.0, 200.0, 250.0).contains(found.newIndex(400)), found.newIndex(400) + " " + found);
+            assertTrue(List.of(160.0, 200.0, 250.0).contains(found.newIndex().orElseThrow()), found.toString());
             inside += found.stops().low() <= -1 && found.stops().high() >= -1 ? 1 : 0;
         }
         // Of 8 intervals of 95 % at least 6 hold the truth with a probability of 0.994 (binomial).
@@ -103,7 +103,14 @@ class LessonTest {
         for (int i = 0; i < 60; i++) {
             tally.add(
                     new JudgedFrame(
-                            "bw400", 400, "645", "645 80", "incident", "shade", i % 12 * 5 - 20, 1, 2, Density.GOOD),
+                            new JudgedFrame.Rating("bw400", 400),
+                            "645",
+                            "645 80",
+                            "incident",
+                            "shade",
+                            i % 12 * 5 - 20,
+                            new JudgedFrame.Latitude(1, 2),
+                            Density.GOOD),
                     1);
         }
         assertEquals(List.of(), Lesson.of(tally).findings());
@@ -142,15 +149,13 @@ class LessonTest {
         Density verdict = real < -1 ? Density.THIN : real > 2 ? Density.DENSE : Density.GOOD;
         tally.add(
                 new JudgedFrame(
-                        taken.stock,
-                        taken.index,
+                        new JudgedFrame.Rating(taken.stock, taken.index),
                         taken.body,
                         taken.body + " 80",
                         taken.method,
                         taken.light,
                         (int) Math.round(10 * taken.over),
-                        1,
-                        2,
+                        new JudgedFrame.Latitude(1, 2),
                         verdict),
                 1);
     }
