@@ -18,6 +18,7 @@ import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.journal.Archive;
 import takeup.journal.InterruptedMove;
+import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -62,7 +63,7 @@ final class CheckSubcommand {
             open.forEach(it -> rolls.put(it, List.of()));
             archive.finishedRolls().forEach(it -> rolls.put(it, List.of()));
             for (RollId id : List.copyOf(rolls.keySet())) {
-                Archive.Opened<RollRecord> opened = archive.roll(id);
+                JournalRecords<RollRecord> opened = archive.roll(id);
                 problems.addAll(opened.problems());
                 rolls.put(id, opened.records());
                 boolean isTold =

@@ -17,7 +17,7 @@ import takeup.console.CommandFailed;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
-import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.json.JsonText;
 import takeup.report.DayEnd;
 import takeup.report.NightBefore;
@@ -91,7 +91,7 @@ final class DayEndSubcommand implements Callable<Integer> {
         List<Roll> all = new ArrayList<>();
         for (RollId id : ids) {
             if (!id.letters().equals(commands.settings().writer())) {
-                Archive.Opened<RollRecord> roll = commands.archive().roll(id);
+                JournalRecords<RollRecord> roll = commands.archive().roll(id);
                 roll.problems().forEach(commands.out()::error);
                 Roll.of(roll.records()).ifPresent(all::add);
             }
@@ -107,7 +107,7 @@ final class DayEndSubcommand implements Callable<Integer> {
                         RollsOfDay.unread(s, now, commands.settings().writer(), passed);
                 next.isPresent();
                 next = RollsOfDay.unread(s, now, commands.settings().writer(), passed)) {
-            Archive.Opened<RollRecord> roll = commands.archive().roll(next.get());
+            JournalRecords<RollRecord> roll = commands.archive().roll(next.get());
             roll.problems().forEach(commands.out()::error);
             s = s.with(StartupState.steps(next.get(), roll.records()));
             passed.add(next.get());

@@ -11,6 +11,7 @@ import takeup.files.ReadAhead;
 import takeup.handoff.FrameJsonLines;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
@@ -84,8 +85,8 @@ final class FramesSubcommand {
     }
 
     private static <T> Read<T> read(Archive archive, RollId id, BiFunction<Roll, Review, T> made) {
-        Archive.Opened<RollRecord> opened = archive.roll(id);
-        Archive.Opened<ReviewEvent> review = archive.reviewOf(id);
+        JournalRecords<RollRecord> opened = archive.roll(id);
+        JournalRecords<ReviewEvent> review = archive.reviewOf(id);
         List<String> problems = new ArrayList<>(opened.problems());
         for (String problem : review.problems()) {
             problems.add("reviews/" + problem);

@@ -21,7 +21,7 @@ import takeup.files.StartupState;
 import takeup.history.ClockShiftDetector;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Warning;
@@ -178,7 +178,7 @@ final class LineSubcommand {
     }
 
     private void fetch(RollId id) {
-        Archive.Opened<RollRecord> opened = disk.archive().roll(id);
+        JournalRecords<RollRecord> opened = disk.archive().roll(id);
         opened.problems().forEach(out::error);
         situation = situation.with(StartupState.steps(id, opened.records()));
     }

@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.handoff.PaperForm;
 import takeup.history.ShootState;
-import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.report.DayEnd;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -103,7 +103,7 @@ final class PaperSubcommand implements Callable<Integer> {
         List<Roll> all = new ArrayList<>();
         try {
             for (RollId id : DayEnd.held(rolls, Optional.of(commands.settings().writer()))) {
-                Archive.Opened<RollRecord> opened = commands.archive().roll(id);
+                JournalRecords<RollRecord> opened = commands.archive().roll(id);
                 all.add(Roll.of(opened.records())
                         .orElseThrow(
                                 () -> new CommandFailed(1, "there is no roll " + id + " in " + commands.folder())));

@@ -21,6 +21,7 @@ import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollText;
 import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.order.Lab;
@@ -129,7 +130,7 @@ final class RollsSubcommand {
         if (!archive.openRolls().contains(id) && !archive.finishedRolls().contains(id)) {
             throw new CommandFailed(1, "there is no roll " + id + " in " + commands.folder());
         }
-        Archive.Opened<RollRecord> opened = archive.roll(id);
+        JournalRecords<RollRecord> opened = archive.roll(id);
         opened.problems().forEach(commands.out()::error);
         problems.addAll(opened.problems());
         return Roll.of(opened.records())

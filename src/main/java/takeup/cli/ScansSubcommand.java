@@ -21,6 +21,7 @@ import takeup.files.ProcessEnvironment;
 import takeup.files.ScanFolder;
 import takeup.files.SidecarFiles;
 import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.review.Density;
@@ -57,7 +58,7 @@ final class ScansSubcommand {
 
     int run() throws IOException {
         Roll roll = new RollsSubcommand(commands).found(asked.roll);
-        Archive.Opened<ReviewEvent> opened = archive.reviewOf(roll.id());
+        JournalRecords<ReviewEvent> opened = archive.reviewOf(roll.id());
         opened.problems().forEach(out::error);
         Review review = Review.of(opened.records());
         List<ReviewEvent> decided = new ArrayList<>(judged(roll));

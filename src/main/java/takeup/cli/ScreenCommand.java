@@ -22,6 +22,7 @@ import takeup.files.Settings;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
@@ -289,7 +290,7 @@ final class ScreenCommand {
         if (effect instanceof Effect.Save keep) {
             keep(keep);
         } else if (effect instanceof Effect.Fetch fetch) {
-            Archive.Opened<RollRecord> opened = archive.roll(fetch.roll());
+            JournalRecords<RollRecord> opened = archive.roll(fetch.roll());
             messages.add(new Message.Fetched(
                     fetch.roll(), StartupState.steps(fetch.roll(), opened.records()), opened.problems()));
         } else if (effect instanceof Effect.Draft draft && disk.isPresent()) {

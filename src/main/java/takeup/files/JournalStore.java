@@ -7,6 +7,8 @@ import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.journal.Archive;
+import takeup.journal.Batch;
+import takeup.journal.LaterVersion;
 import takeup.journal.Writer;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
@@ -48,7 +50,7 @@ public final class JournalStore implements AutoCloseable {
 
     /** Writes a step down; once this returns it is on the disk. */
     public void keep(JournalStep step) throws IOException {
-        Writer.Batch batch = new Writer.Batch(step.step(), step.at());
+        Batch batch = new Batch(step.step(), step.at());
         for (JournalEntry entry : step.entries()) {
             if (entry instanceof JournalEntry.OnRoll onRoll) {
                 batch.add(onRoll.roll(), onRoll.event());
@@ -78,7 +80,11 @@ public final class JournalStore implements AutoCloseable {
     public void settle(List<Roll> rolls) throws IOException {
         for (Roll roll : rolls) {
             writer.export(roll.id(), RollJson.text(roll, Version.number()));
-            writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+            if (roll.state() == Roll.State.FINISHED) {
+                writer.settleFinished(roll.id());
+            } else {
+                writer.settleOpen(roll.id());
+            }
         }
     }
 
@@ -89,7 +95,7 @@ public final class JournalStore implements AutoCloseable {
             if (roll.state() == Roll.State.FINISHED && roll.id().letters().equals(archive.writer())) {
                 try {
                     settle(List.of(roll));
-                } catch (Writer.Later e) {
+                } catch (LaterVersion e) {
                     // said when it was read
                 } catch (IOException e) {
                     first = first == null ? e : first;

@@ -17,6 +17,7 @@ import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
 import takeup.json.JsonProblem;
 import takeup.kit.Kit;
 import takeup.order.ExposedRoll;
@@ -97,7 +98,7 @@ public record OrderFolder(Path base, boolean isLoose) {
     }
 
     private static void roll(Archive archive, RollId id, List<ExposedRoll> all, List<String> problems) {
-        Archive.Opened<RollRecord> opened = archive.roll(id);
+        JournalRecords<RollRecord> opened = archive.roll(id);
         problems.addAll(opened.problems());
         Optional<Roll> roll = Roll.of(opened.records());
         if (roll.isEmpty()) {

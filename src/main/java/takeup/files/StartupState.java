@@ -21,6 +21,7 @@ import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.journal.Archive;
 import takeup.journal.InterruptedMove;
+import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -58,7 +59,7 @@ public record StartupState(ShootState situation, List<String> problems, List<Int
                 // Another laptop appends to it, and its steps are counted apart.
                 continue;
             }
-            Archive.Opened<RollRecord> roll = archive.roll(id);
+            JournalRecords<RollRecord> roll = archive.roll(id);
             problems.addAll(roll.problems());
             steps.addAll(steps(id, roll.records()));
             rolls.put(id, roll.records());
@@ -99,7 +100,7 @@ public record StartupState(ShootState situation, List<String> problems, List<Int
     public ShootState withToday(Archive archive, OffsetDateTime now) {
         ShootState all = situation;
         for (RollId id : RollsOfDay.finishedUnread(situation, now)) {
-            Archive.Opened<RollRecord> roll = archive.roll(id);
+            JournalRecords<RollRecord> roll = archive.roll(id);
             // One that has a problem stays out until a line speaks of it, and the problem is said then.
             all = roll.problems().isEmpty() ? all.with(steps(id, roll.records())) : all;
         }
@@ -117,7 +118,7 @@ public record StartupState(ShootState situation, List<String> problems, List<Int
         Set<LocalDate> candidates = new LinkedHashSet<>(dates.subList(Math.max(0, dates.size() - 2), dates.size()));
         archive.wentBackTo().filter(dates::contains).ifPresent(candidates::add);
         for (LocalDate date : candidates) {
-            Archive.Opened<DayRecord> day = archive.dayOf(date);
+            JournalRecords<DayRecord> day = archive.dayOf(date);
             long last = day.records().stream().mapToLong(DayRecord::step).max().orElse(0);
             if (last >= bestStep) {
                 bestStep = last;
@@ -173,7 +174,7 @@ public record StartupState(ShootState situation, List<String> problems, List<Int
     }
 
     private static <T> Placed<T> placed(Archive archive, RollId id, Function<Roll, T> made) {
-        Archive.Opened<RollRecord> opened = archive.roll(id);
+        JournalRecords<RollRecord> opened = archive.roll(id);
         Optional<Roll> roll = Roll.of(opened.records());
         if (roll.isPresent()) {
             return new Placed<>(roll.get().id(), opened.records().get(0).step(), roll.map(made), opened.problems());

@@ -56,9 +56,9 @@ final class JournalFile implements AutoCloseable {
             return new JournalFile(drive, path, JournalLines.header(), 0);
         }
         byte[] bytes = Folders.read(drive, path);
-        JournalLines.Content content = JournalLines.read(path.getFileName().toString(), bytes);
+        JournalLines.Content content = JournalReader.read(path.getFileName().toString(), bytes);
         if (content.newer()) {
-            throw new Writer.Later(path.getFileName().toString());
+            throw new LaterVersion(path.getFileName().toString());
         }
         int good = (int) content.goodBytes();
         if (good == 0) {

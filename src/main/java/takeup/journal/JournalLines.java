@@ -76,11 +76,6 @@ final class JournalLines {
             boolean newer,
             byte[] damaged) {}
 
-    /** What the bytes of a file hold. Whatever they are, this gives problems and throws nothing. */
-    static Content read(String file, byte[] bytes) {
-        return new JournalReader(file, bytes).read();
-    }
-
     static byte[] header() {
         return sealed(
                 JsonText.line(Json.object().and("n", 0).and("format", FORMAT).and("version", VERSION)));

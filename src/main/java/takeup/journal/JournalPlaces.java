@@ -17,19 +17,19 @@ import takeup.roll.RollNumbers;
  */
 final class JournalPlaces {
     private final FileSystem drive;
-    private final Archive archive;
+    private final DataLayout layout;
     private final RollNumbers rolls;
     private final Map<Path, Object> keys = new LinkedHashMap<>();
 
-    private JournalPlaces(FileSystem drive, Archive archive, RollNumbers rolls) {
+    private JournalPlaces(FileSystem drive, DataLayout layout, RollNumbers rolls) {
         this.drive = drive;
-        this.archive = archive;
+        this.layout = layout;
         this.rolls = rolls;
     }
 
-    static JournalPlaces of(FileSystem drive, Archive archive, RollNumbers rolls) throws IOException {
-        JournalPlaces places = new JournalPlaces(drive, archive, rolls);
-        for (Path folder : Archive.folders(archive.folder())) {
+    static JournalPlaces of(FileSystem drive, DataLayout layout, RollNumbers rolls) throws IOException {
+        JournalPlaces places = new JournalPlaces(drive, layout, rolls);
+        for (Path folder : layout.folders()) {
             places.keys.put(folder, drive.key(folder));
         }
         return places;
@@ -59,9 +59,17 @@ final class JournalPlaces {
 
     /**
      * The journals that went away with a folder, as a sentence; said once. What was written to since the start is back
-     * by now.
+     * by now. Where the disk cannot tell, the next step asks again.
      */
-    Optional<String> gone() throws IOException {
+    Optional<String> gone() {
+        try {
+            return findGone();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<String> findGone() throws IOException {
         boolean same = true;
         for (Map.Entry<Path, Object> place : keys.entrySet()) {
             Object now = key(place.getKey());
@@ -72,8 +80,8 @@ final class JournalPlaces {
         }
         List<String> gone = new ArrayList<>();
         for (RollId roll : rolls) {
-            if (drive.kind(archive.open(roll)) == FileSystem.Kind.NOTHING
-                    && drive.kind(archive.finished(roll)) == FileSystem.Kind.NOTHING) {
+            if (drive.kind(layout.open(roll)) == FileSystem.Kind.NOTHING
+                    && drive.kind(layout.finished(roll)) == FileSystem.Kind.NOTHING) {
                 gone.add(roll.toString());
             }
         }

@@ -29,12 +29,17 @@ final class JournalReader {
     private boolean headed;
     private boolean newer;
 
-    JournalReader(String file, byte[] bytes) {
+    private JournalReader(String file, byte[] bytes) {
         this.file = file;
         this.bytes = bytes;
     }
 
-    JournalLines.Content read() {
+    /** What the bytes of a file hold. Whatever they are, this gives problems and throws nothing. */
+    static JournalLines.Content read(String file, byte[] bytes) {
+        return new JournalReader(file, bytes).read();
+    }
+
+    private JournalLines.Content read() {
         int length = bytes.length;
         while (length > 0 && bytes[length - 1] == 0) {
             length--;

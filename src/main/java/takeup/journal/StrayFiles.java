@@ -15,20 +15,20 @@ import takeup.disk.Quarantine;
  */
 final class StrayFiles {
     private final FileSystem drive;
-    private final Path root;
+    private final DataLayout layout;
     private final List<String> found = new ArrayList<>();
 
-    StrayFiles(FileSystem drive, Path root) {
+    StrayFiles(FileSystem drive, DataLayout layout) {
         this.drive = drive;
-        this.root = root;
+        this.layout = layout;
     }
 
     /** Each by its name below the data folder, with what it is and what to do with it. */
     List<String> find() throws IOException {
-        for (Path folder : Archive.folders(root)) {
+        for (Path folder : layout.folders()) {
             look(folder);
         }
-        look(Archive.reviews(root));
+        look(layout.reviews());
         return found;
     }
 
@@ -41,7 +41,7 @@ final class StrayFiles {
     }
 
     private void look(Path folder, String name) throws IOException {
-        String where = root.relativize(folder.resolve(name)).toString().replace('\\', '/');
+        String where = layout.root().relativize(folder.resolve(name)).toString().replace('\\', '/');
         int kind = kind(name);
         if (kind >= 0) {
             String journal = name.substring(0, name.indexOf("." + Quarantine.KINDS.get(kind) + "-"));
@@ -56,9 +56,7 @@ final class StrayFiles {
                     + ". Delete it once nothing in it is needed");
         } else if (Folders.isPart(name)) {
             found.add(where + ": half a file, left by a program that was stopped; the next start removes it");
-        } else if (Archive.holdsJournals(root, folder)
-                && !name.startsWith(".")
-                && !Archive.isJournal(root, folder, name)) {
+        } else if (layout.holdsJournals(folder) && !name.startsWith(".") && !layout.isJournal(folder, name)) {
             found.add(where + ": " + copyOf(folder, name).orElse("by its name no journal, so that it is not read"));
         }
     }
@@ -68,25 +66,20 @@ final class StrayFiles {
      * copy).journal}.
      */
     private Optional<String> copyOf(Path folder, String name) throws IOException {
-        if (!name.endsWith(".journal")) {
+        if (!name.endsWith(DataLayout.ENDING)) {
             return Optional.empty();
         }
-        boolean isDay = folder.equals(root.resolve("days"));
+        boolean isDay = folder.equals(layout.days());
         int end = isDay ? Math.min(10, name.length()) : 0;
         while (!isDay
                 && (name.charAt(end) >= 'A' && name.charAt(end) <= 'Z'
                         || name.charAt(end) >= '0' && name.charAt(end) <= '9')) {
             end++;
         }
-        String journal = name.substring(0, end) + ".journal";
-        List<Path> places = isDay
-                ? List.of(folder)
-                : List.of(
-                        root.resolve("rolls").resolve("open"),
-                        root.resolve("rolls").resolve("finished"));
+        String journal = name.substring(0, end) + DataLayout.ENDING;
+        List<Path> places = isDay ? List.of(folder) : List.of(layout.openRolls(), layout.finishedRolls());
         for (Path place : places) {
-            if (Archive.isJournal(root, folder, journal)
-                    && drive.kind(place.resolve(journal)) == FileSystem.Kind.FILE) {
+            if (layout.isJournal(folder, journal) && drive.kind(place.resolve(journal)) == FileSystem.Kind.FILE) {
                 boolean isIn = Quarantine.isBeginning(
                         drive, folder.resolve(name), Folders.read(drive, place.resolve(journal)));
                 return Optional.of(
@@ -103,7 +96,7 @@ final class StrayFiles {
     /** Which kind of file aside it is by its name; -1 if it is none. */
     private static int kind(String name) {
         for (int kind = 0; kind < Quarantine.KINDS.size(); kind++) {
-            String mark = ".journal." + Quarantine.KINDS.get(kind) + "-";
+            String mark = DataLayout.ENDING + "." + Quarantine.KINDS.get(kind) + "-";
             int at = name.indexOf(mark);
             if (at > 0 && isCount(name.substring(at + mark.length()))) {
                 return kind;

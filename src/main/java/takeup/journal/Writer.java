@@ -10,15 +10,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import takeup.day.DayEvent;
 import takeup.disk.FileSystem;
-import takeup.disk.FolderInUse;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.Quarantine;
 import takeup.disk.Reserve;
 import takeup.review.ReviewEvent;
-import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 
@@ -29,30 +26,23 @@ import takeup.roll.RollNumbers;
 public final class Writer implements AutoCloseable {
     private final FileSystem drive;
     private final Archive archive;
+    private final DataLayout layout;
     private final JournalPlaces places;
-    private final Map<Path, JournalFile> files = new LinkedHashMap<>();
-    private final List<String> remarks = new ArrayList<>();
+    private final OpenJournals journals;
+    private final FolderLock lock;
     private final Reserve reserve;
-    private FileSystem.Hold lock;
-    private boolean saidLow;
-    private boolean saidUnlocked;
-    private boolean displaced;
+    private final List<String> remarks;
+    private boolean toldOfLittleRoom;
 
-    private Writer(FileSystem drive, Archive archive, FileSystem.Hold lock, JournalPlaces places, Reserve reserve) {
+    private Writer(FileSystem drive, Archive archive, JournalPlaces places, FolderLock lock, List<String> remarks) {
         this.drive = drive;
         this.archive = archive;
-        this.lock = lock;
+        this.layout = archive.layout();
         this.places = places;
-        this.reserve = reserve;
-    }
-
-    /** What a later version wrote is not touched. */
-    public static final class Later extends IOException {
-        private static final long serialVersionUID = 1;
-
-        Later(String name) {
-            super(name + " was written by a later version of takeup; it is not touched");
-        }
+        this.lock = lock;
+        this.remarks = remarks;
+        this.journals = new OpenJournals(drive, remarks);
+        this.reserve = Reserve.of(drive, layout.root());
     }
 
     /** Takes a data folder to write in; it is made if it is not there. */
@@ -62,37 +52,35 @@ public final class Writer implements AutoCloseable {
 
     /** Takes the folder of an archive to write in, as that archive's writer. */
     public static Writer take(Archive archive) throws IOException {
-        return take(FileSystem.REAL, archive.folder(), archive.writer());
+        return take(FileSystem.REAL, archive.layout());
     }
 
     static Writer take(FileSystem drive, Path folder) throws IOException {
-        return take(drive, folder, Archive.FIRST_WRITER);
+        return take(drive, DataLayout.of(folder));
     }
 
-    private static Writer take(FileSystem drive, Path folder, String writer) throws IOException {
-        List<Path> folders = Archive.folders(folder);
-        for (Path one : folders) {
-            Folders.make(drive, one);
+    private static Writer take(FileSystem drive, DataLayout layout) throws IOException {
+        for (Path folder : layout.folders()) {
+            Folders.make(drive, folder);
         }
-        Archive archive = new Archive(drive, folder, writer);
-        FileSystem.Hold lock = drive.hold(lock(folder));
+        List<String> remarks = new ArrayList<>();
+        FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
         try {
             // An archive of years has ten thousand names here: one look at them does for all that the start asks.
             List<String> names = new ArrayList<>();
-            for (Path one : folders) {
-                if (!one.equals(Archive.exports(folder))) {
-                    List<String> found = Folders.sweep(drive, one);
-                    names.addAll(one.startsWith(folder.resolve("rolls")) ? found : List.of());
-                }
-            }
-            JournalPlaces places = JournalPlaces.of(drive, archive, Archive.rolls(names));
+            Folders.sweep(drive, layout.root());
+            names.addAll(Folders.sweep(drive, layout.openRolls()));
+            names.addAll(Folders.sweep(drive, layout.finishedRolls()));
+            Folders.sweep(drive, layout.days());
+            JournalPlaces places = JournalPlaces.of(drive, layout, DataLayout.rolls(names));
             if (places.isEmpty()) {
                 // Whoever made the folders may have ended before their names were on the disk.
-                for (Path one : List.of(folder.toAbsolutePath().getParent(), folder, folder.resolve("rolls"))) {
+                Path root = layout.root();
+                for (Path one : List.of(root.toAbsolutePath().getParent(), root, root.resolve("rolls"))) {
                     drive.forceNames(one);
                 }
             }
-            return new Writer(drive, archive, lock, places, Reserve.of(drive, folder));
+            return new Writer(drive, new Archive(drive, layout), places, lock, remarks);
         } catch (IOException | RuntimeException e) {
             lock.close();
             throw e;
@@ -109,36 +97,8 @@ public final class Writer implements AutoCloseable {
      * two folders has a file for every roll ever shot: for a quiet moment, not for the start.
      */
     public void sweep() throws IOException {
-        Folders.sweep(drive, Archive.exports(archive.folder()));
-        Folders.sweep(drive, Archive.reviews(archive.folder()));
-    }
-
-    private static Path lock(Path folder) {
-        return folder.resolve("lock");
-    }
-
-    /** What of one step goes where: rolls in the order in which they must be written. */
-    public static final class Batch {
-        private final long step;
-        private final OffsetDateTime at;
-        private final List<DayEvent> day = new ArrayList<>();
-        private final Map<RollId, List<RollEvent>> rolls = new LinkedHashMap<>();
-
-        /** A batch for a step. */
-        public Batch(long step, OffsetDateTime at) {
-            this.step = step;
-            this.at = at;
-        }
-
-        /** An event of the day. */
-        public void add(DayEvent event) {
-            day.add(event);
-        }
-
-        /** An event of a roll. */
-        public void add(RollId roll, RollEvent event) {
-            rolls.computeIfAbsent(roll, it -> new ArrayList<>()).add(event);
-        }
+        Folders.sweep(drive, layout.exports());
+        Folders.sweep(drive, layout.reviews());
     }
 
     /**
@@ -150,40 +110,43 @@ public final class Writer implements AutoCloseable {
      * @throws IllegalArgumentException before anything is written, for an event that could not be read back
      */
     public void append(Batch batch) throws IOException {
-        if (drive.kind(archive.folder()) != FileSystem.Kind.FOLDER) {
-            throw new NoSuchFileException(archive.folder().toString());
+        if (drive.kind(layout.root()) != FileSystem.Kind.FOLDER) {
+            throw new NoSuchFileException(layout.root().toString());
         }
-        int year = batch.at.getYear();
+        int year = batch.at().getYear();
         if (year < 0 || year > 9999) {
             throw new IOException("the clock says the year " + year + "; set it right");
         }
-        keepLock();
-        Map<Path, List<String>> texts = new LinkedHashMap<>();
-        if (!batch.day.isEmpty()) {
-            texts.put(
-                    archive.day(batch.at.toLocalDate()),
-                    batch.day.stream().map(DayEventJson::text).toList());
-        }
-        for (Map.Entry<RollId, List<RollEvent>> roll : batch.rolls.entrySet()) {
-            Path open = archive.open(roll.getKey());
-            texts.put(
-                    files.containsKey(open) ? open : archive.where(roll.getKey()),
-                    roll.getValue().stream().map(RollEventJson::text).toList());
-        }
-        texts.values().forEach(it -> it.forEach(event -> JournalLines.of(1, batch.step, batch.at, event)));
+        lock.renew();
+        Map<Path, List<String>> texts = texts(batch);
+        texts.values().forEach(it -> it.forEach(event -> JournalLines.of(1, batch.step(), batch.at(), event)));
         undisturbed(() -> {
             try {
                 write(batch, texts);
             } catch (IOException e) {
-                IOException trouble = named(e);
-                if (!IoErrorText.isFull(trouble) || !reserve.release()) {
-                    throw trouble;
+                IOException problem = named(e);
+                if (!IoErrorText.isFull(problem) || !reserve.release()) {
+                    throw problem;
                 }
                 remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
-                saidLow = true;
+                toldOfLittleRoom = true;
                 write(batch, texts);
             }
         });
+    }
+
+    /** The events as text, by the journals that they go to, in the order in which those are written. */
+    private Map<Path, List<String>> texts(Batch batch) throws IOException {
+        Map<Path, List<String>> texts = new LinkedHashMap<>();
+        List<String> day = batch.dayTexts();
+        if (!day.isEmpty()) {
+            texts.put(layout.day(batch.at().toLocalDate()), day);
+        }
+        for (Map.Entry<RollId, List<String>> roll : batch.rollTexts().entrySet()) {
+            Path open = layout.open(roll.getKey());
+            texts.put(journals.isOpen(open) ? open : archive.where(roll.getKey()), roll.getValue());
+        }
+        return texts;
     }
 
     private interface Writing {
@@ -203,30 +166,7 @@ public final class Writer implements AutoCloseable {
     }
 
     private IOException named(IOException e) {
-        return IoErrorText.named(e, drive.room(archive.folder()));
-    }
-
-    /**
-     * Without its file the lock is there and nobody sees it. A frame is refused only where another program has come in.
-     */
-    private void keepLock() throws IOException {
-        if (lock.isSeen()) {
-            return;
-        }
-        lock.close();
-        try {
-            lock = drive.hold(lock(archive.folder()));
-            remarks.add("the lock file was deleted or replaced by another program; it is back");
-            saidUnlocked = false;
-        } catch (FolderInUse e) {
-            throw e;
-        } catch (IOException e) {
-            if (!saidUnlocked) {
-                remarks.add(
-                        "the lock file was deleted and cannot be made again: start no second takeup in this folder");
-            }
-            saidUnlocked = true;
-        }
+        return IoErrorText.named(e, drive.room(layout.root()));
     }
 
     /**
@@ -237,11 +177,10 @@ public final class Writer implements AutoCloseable {
     public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
         texts.forEach(it -> JournalLines.of(1, 1, at, it));
-        keepLock();
+        lock.renew();
         undisturbed(() -> {
             try {
-                JournalFile file = file(archive.review(roll));
-                remark(archive.review(roll), file.append(file.nextStep(), at, texts));
+                journals.append(layout.review(roll), at, texts);
             } catch (IOException e) {
                 throw named(e);
             }
@@ -249,69 +188,29 @@ public final class Writer implements AutoCloseable {
     }
 
     private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {
-        if (!batch.day.isEmpty() && !files.containsKey(archive.day(batch.at.toLocalDate()))) {
-            turn(batch.at.toLocalDate());
+        LocalDate date = batch.at().toLocalDate();
+        Path day = layout.day(date);
+        if (texts.containsKey(day) && !journals.isOpen(day)) {
+            markIfNotTheNewest(date);
         }
         for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
-            remark(text.getKey(), file(text.getKey()).append(batch.step, batch.at, text.getValue()));
+            journals.append(text.getKey(), batch.step(), batch.at(), text.getValue());
         }
-        if (displaced) {
-            mendAll();
-        }
-        sayGone();
-        if (!saidLow && reserve.isLow()) {
-            saidLow = true;
+        journals.mendAllIfOneWasDisplaced();
+        places.gone().ifPresent(remarks::add);
+        if (!toldOfLittleRoom && reserve.isLow()) {
+            toldOfLittleRoom = true;
             remarks.add("less than 50 MB are free on this disk: free some space before it is full");
-        }
-    }
-
-    private void sayGone() {
-        try {
-            places.gone().ifPresent(remarks::add);
-        } catch (IOException e) {
-            // again with the next step
-        }
-    }
-
-    /** Where one journal was laid hands on, the others may have been too. The step itself is on the disk by now. */
-    private void mendAll() {
-        try {
-            for (Map.Entry<Path, JournalFile> file : files.entrySet()) {
-                remark(file.getKey(), file.getValue().mend());
-            }
-            displaced = false;
-        } catch (IOException e) {
-            // again with the next step
         }
     }
 
     /**
      * A day that is not the newest is found again at the next start by this mark; one that is left behind costs a look.
      */
-    private void turn(LocalDate date) throws IOException {
+    private void markIfNotTheNewest(LocalDate date) throws IOException {
         List<LocalDate> days = archive.days();
         if (!days.isEmpty() && days.get(days.size() - 1).isAfter(date)) {
-            Folders.replace(drive, archive.wentBackFile(), date.toString().getBytes(StandardCharsets.US_ASCII));
-        }
-    }
-
-    private JournalFile file(Path path) throws IOException {
-        JournalFile file = files.get(path);
-        if (file == null) {
-            file = JournalFile.open(drive, path);
-            files.put(path, file);
-        }
-        return file;
-    }
-
-    private void remark(Path path, JournalFile.Anew anew) {
-        if (anew == JournalFile.Anew.DISPLACED) {
-            displaced = true;
-            remarks.add(path.getFileName()
-                    + " was moved, deleted or changed by another program; all of it was written anew");
-        } else if (anew == JournalFile.Anew.BROKEN) {
-            remarks.add("the disk reported an error in " + path.getFileName()
-                    + "; all of it was written anew and is safe: copy the data folder to another disk");
+            Folders.replace(drive, layout.wentBackTo(), date.toString().getBytes(StandardCharsets.US_ASCII));
         }
     }
 
@@ -325,9 +224,9 @@ public final class Writer implements AutoCloseable {
     /** Keeps what is being typed; nothing is kept of an empty line. */
     public void draft(String text) throws IOException {
         if (text.isBlank()) {
-            drive.delete(archive.draftFile());
+            drive.delete(layout.draft());
         } else {
-            Folders.replace(drive, archive.draftFile(), text.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(drive, layout.draft(), text.getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -335,29 +234,30 @@ public final class Writer implements AutoCloseable {
     public void export(RollId roll, String json) throws IOException {
         refuseLater(roll);
         try {
-            Folders.replace(
-                    drive,
-                    Archive.exports(archive.folder()).resolve(roll + ".json"),
-                    json.getBytes(StandardCharsets.UTF_8));
+            Folders.replace(drive, layout.export(roll), json.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw named(e);
         }
     }
 
+    /** Puts a roll's journal with the finished ones, as {@link #settleOpen} does with the open ones. */
+    public void settleFinished(RollId roll) throws IOException {
+        settle(roll, layout.open(roll), layout.finished(roll));
+    }
+
     /**
-     * Puts a roll's journal with the finished or the open ones; where it lies there already it stays. Where it lies in
-     * both places the longer one goes there, and the other is kept aside.
+     * Puts a roll's journal with the open ones; where it lies there already it stays. Where it lies in both places the
+     * longer one goes there, and the other is kept aside.
      */
-    public void settle(RollId roll, boolean isFinished) throws IOException {
+    public void settleOpen(RollId roll) throws IOException {
+        settle(roll, layout.finished(roll), layout.open(roll));
+    }
+
+    private void settle(RollId roll, Path from, Path to) throws IOException {
         refuseLater(roll);
-        Path from = isFinished ? archive.open(roll) : archive.finished(roll);
-        Path to = isFinished ? archive.finished(roll) : archive.open(roll);
-        JournalFile file = files.get(from);
-        if (file != null) {
-            remark(from, file.mend());
-        }
+        journals.mend(from);
         if (drive.kind(from) != FileSystem.Kind.NOTHING) {
-            hand(roll, from, to);
+            move(roll, from, to);
         } else if (drive.kind(to) == FileSystem.Kind.NOTHING) {
             return;
         }
@@ -365,15 +265,11 @@ public final class Writer implements AutoCloseable {
         drive.forceNames(from.getParent());
     }
 
-    private void hand(RollId roll, Path from, Path to) throws IOException {
+    private void move(RollId roll, Path from, Path to) throws IOException {
         boolean twice = drive.kind(to) != FileSystem.Kind.NOTHING;
         Path longer = twice ? archive.where(roll) : from;
-        for (Path path : List.of(from, to)) {
-            JournalFile open = files.remove(path);
-            if (open != null) {
-                open.close();
-            }
-        }
+        journals.close(from);
+        journals.close(to);
         if (twice) {
             Quarantine.shorter(drive, longer.equals(from) ? to : from, longer);
         }
@@ -383,22 +279,15 @@ public final class Writer implements AutoCloseable {
     }
 
     private void refuseLater(RollId roll) throws IOException {
-        if (!files.containsKey(archive.open(roll))
-                && !files.containsKey(archive.finished(roll))
-                && archive.isLater(roll)) {
-            throw new Later(roll + ".journal");
+        if (!journals.isOpen(layout.open(roll)) && !journals.isOpen(layout.finished(roll)) && archive.isLater(roll)) {
+            throw new LaterVersion(roll + DataLayout.ENDING);
         }
     }
 
     @Override
     public void close() throws IOException {
-        try {
-            for (JournalFile file : files.values()) {
-                file.close();
-            }
-        } finally {
-            files.clear();
-            lock.close();
+        try (lock) {
+            journals.close();
         }
     }
 }

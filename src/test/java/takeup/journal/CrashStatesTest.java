@@ -95,7 +95,11 @@ class CrashStatesTest {
                 drive.said(++safe);
                 for (Roll roll : line.settle()) {
                     writer.export(roll.id(), RegattaDay.export(roll));
-                    writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+                    if (roll.state() == Roll.State.FINISHED) {
+                        writer.settleFinished(roll.id());
+                    } else {
+                        writer.settleOpen(roll.id());
+                    }
                 }
             }
         }
@@ -133,8 +137,7 @@ class CrashStatesTest {
         try (Writer writer = Writer.take(disk, RegattaDay.FOLDER)) {
             for (InterruptedMove half : InterruptedMove.among(rolls)) {
                 halfMoves++;
-                Writer.Batch rest =
-                        new Writer.Batch(half.rest().step(), half.rest().at());
+                Batch rest = new Batch(half.rest().step(), half.rest().at());
                 rest.add(half.roll(), half.rest().event());
                 writer.append(rest);
                 found.get(half.roll().toString()).add(half.rest());
@@ -145,10 +148,10 @@ class CrashStatesTest {
             for (Roll roll : situation.rolls().values()) {
                 if (roll.state() == Roll.State.FINISHED) {
                     writer.export(roll.id(), RegattaDay.export(roll));
-                    writer.settle(roll.id(), true);
+                    writer.settleFinished(roll.id());
                 }
             }
-            Writer.Batch next = new Writer.Batch(1000, day.lines().get(0).at());
+            Batch next = new Batch(1000, day.lines().get(0).at());
             for (RollId id : rolls.keySet()) {
                 next.add(id, new RollEvent.Noted("after the power cut"));
                 found.get(id.toString())

@@ -177,7 +177,7 @@ class DamageTest {
     }
 
     private static List<String> read(byte[] file, List<RollRecord> whole, String where) {
-        Archive.Opened<RollRecord> opened = new Archive(drive(file), RegattaDay.FOLDER).roll(ROLL);
+        JournalRecords<RollRecord> opened = new Archive(drive(file), RegattaDay.FOLDER).roll(ROLL);
         assertEquals(whole.size(), opened.records().size(), where + opened.problems());
         for (int i = 0; i < whole.size(); i++) {
             assertEquals(whole.get(i), opened.records().get(i), where);
@@ -189,12 +189,12 @@ class DamageTest {
     private void goOn(byte[] file, List<RollRecord> whole, String where) throws IOException {
         MemoryFileSystem drive = drive(file);
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
-            Writer.Batch batch = new Writer.Batch(2000, records.get(0).at());
+            Batch batch = new Batch(2000, records.get(0).at());
             batch.add(ROLL, AFTER);
             writer.append(batch);
             assertEquals(List.of(), writer.remarks(), where);
         }
-        JournalLines.Content content = JournalLines.read("R0001.journal", file);
+        JournalLines.Content content = JournalReader.read("R0001.journal", file);
         byte[] after = drive.read(PATH);
         assertArrayEquals(
                 Arrays.copyOf(file, (int) content.goodBytes()), Arrays.copyOf(after, (int) content.goodBytes()), where);

@@ -59,7 +59,7 @@ class EdgesTest {
     private final MemoryFileSystem drive = new MemoryFileSystem();
 
     private static void note(Writer writer, int step, String words) throws IOException {
-        Writer.Batch batch = new Writer.Batch(step, AT);
+        Batch batch = new Batch(step, AT);
         batch.add(R1, new RollEvent.Noted(words));
         writer.append(batch);
     }
@@ -79,7 +79,7 @@ class EdgesTest {
     }
 
     private void put(byte[]... lines) {
-        for (Path path : Archive.folders(FOLDER)) {
+        for (Path path : DataLayout.of(FOLDER).folders()) {
             drive.put(path.getParent());
             drive.put(path);
         }
@@ -150,7 +150,7 @@ class EdgesTest {
         RollId second = new RollId("R", 2);
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "one");
-            Writer.Batch batch = new Writer.Batch(2, AT);
+            Batch batch = new Batch(2, AT);
             batch.add(second, new RollEvent.Noted("other"));
             writer.append(batch);
             drive.delete(JOURNAL);
@@ -260,7 +260,7 @@ class EdgesTest {
         try (Writer writer = Writer.take(drive, FOLDER)) {
             note(writer, 1, "one");
             fails("link", 99, new FileSystemException("x", null, "Operation not permitted"));
-            writer.settle(R1, true);
+            writer.settleFinished(R1);
             drive.fault((call, path) -> {
                 if (call.equals("link") || call.equals("move")) {
                     throw call.equals("link")
@@ -271,8 +271,7 @@ class EdgesTest {
             });
             assertEquals(
                     "the folders of one data folder must lie on one disk: R0001.journal",
-                    assertThrows(IOException.class, () -> writer.settle(R1, false))
-                            .getMessage());
+                    assertThrows(IOException.class, () -> writer.settleOpen(R1)).getMessage());
             drive.fault((call, path) -> {});
             assertEquals(1, new Archive(drive, FOLDER).roll(R1).records().size());
         }
@@ -324,7 +323,7 @@ class EdgesTest {
         try (Writer writer = Writer.take(drive, FOLDER)) {
             for (int day : new int[] {12, 13, 13, 11}) {
                 assertFalse(drive.names(FOLDER).contains("went-back-to"), "on the " + day);
-                Writer.Batch batch = new Writer.Batch(day, AT.withDayOfMonth(day));
+                Batch batch = new Batch(day, AT.withDayOfMonth(day));
                 batch.add(new DayEvent.GuideDismissed());
                 writer.append(batch);
             }
@@ -342,7 +341,7 @@ class EdgesTest {
                     throw new IOException("Input/output error");
                 }
             });
-            Writer.Batch batch = new Writer.Batch(2, AT);
+            Batch batch = new Batch(2, AT);
             batch.add(second, new RollEvent.Noted("other"));
             assertThrows(IOException.class, () -> writer.append(batch));
             drive.fault((call, path) -> {});
@@ -366,7 +365,7 @@ class EdgesTest {
         byte[] half = JournalLines.START.getBytes(StandardCharsets.US_ASCII);
         for (byte[] before : List.of(half, EventsGoRoundTest.concat(half, half))) {
             JournalLines.Content content =
-                    JournalLines.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
+                    JournalReader.read("R0001.journal", EventsGoRoundTest.concat(before, line(1), line(2)));
             assertEquals(
                     List.of(1, 2),
                     content.lines().stream().map(JournalLines.Line::n).toList());
@@ -384,7 +383,7 @@ class EdgesTest {
     void aThousandDamagedLinesAreToldOneByOneAndTheRestTogether(int lines, int problems) {
         byte[] file = EventsGoRoundTest.concat(
                 JournalLines.header(), "x\n".repeat(lines).getBytes(StandardCharsets.US_ASCII));
-        List<String> told = JournalLines.read("R0001.journal", file).problems();
+        List<String> told = JournalReader.read("R0001.journal", file).problems();
         assertEquals(problems, told.size());
         String last = "R0001.journal:" + (lines + 1) + ": "
                 + (lines == 1000
@@ -470,10 +469,10 @@ class EdgesTest {
     void eventsThatNobodyCouldReadBackAreRefusedBeforeAnythingIsWritten() throws IOException {
         try (Writer writer = Writer.take(drive, FOLDER)) {
             for (String text : List.of("not JSON", "{\"event\":\"slate\"}\n", "{\"event\":\"slate\"")) {
-                Writer.Batch roll = new Writer.Batch(1, AT);
+                Batch roll = new Batch(1, AT);
                 roll.add(R1, new RollEvent.Unknown("slate", text));
                 assertThrows(IllegalArgumentException.class, () -> writer.append(roll), text);
-                Writer.Batch onDay = new Writer.Batch(1, AT);
+                Batch onDay = new Batch(1, AT);
                 onDay.add(new DayEvent.Unknown("slate", text));
                 assertThrows(IllegalArgumentException.class, () -> writer.append(onDay), text);
             }
@@ -490,7 +489,7 @@ class EdgesTest {
                 JournalLines.header(),
                 JournalLines.of(1, 1, AT, RollEventJson.text(frame.event()).replace("\"logged\"", "\"guessed\"")),
                 line(2));
-        Archive.Opened<RollRecord> opened = new Archive(drive, FOLDER).roll(R1);
+        JournalRecords<RollRecord> opened = new Archive(drive, FOLDER).roll(R1);
         assertEquals(1, opened.records().size());
         assertEquals(
                 List.of("R0001.journal:2: record 1 cannot be understood and is left out: how guessed is not known"),

@@ -75,7 +75,7 @@ class EventsGoRoundTest {
             try (Writer writer = Writer.take(folder)) {
                 for (int round = 0; round < 250; round++) {
                     OffsetDateTime at = events.at();
-                    Writer.Batch batch = new Writer.Batch(++step, at);
+                    Batch batch = new Batch(++step, at);
                     for (int i = 0; i < 2; i++) {
                         ofFirst.add(new RollRecord(step, at, events.ofRoll()));
                         batch.add(first, ofFirst.get(ofFirst.size() - 1).event());
@@ -101,7 +101,7 @@ class EventsGoRoundTest {
         long step = 0;
         try (Writer writer = Writer.take(folder)) {
             while (all.size() < 2000) {
-                Writer.Batch batch = new Writer.Batch(++step, AT);
+                Batch batch = new Batch(++step, AT);
                 for (int i = 0; i < 4; i++) {
                     DayEvent event = events.ofDay();
                     all.add(new DayRecord(step, AT, event));
@@ -130,7 +130,7 @@ class EventsGoRoundTest {
     void aKindThatIsNotKnownIsKeptLetterForLetter(String text) throws IOException {
         RollId roll = new RollId("R", 3);
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(1, AT);
+            Batch batch = new Batch(1, AT);
             batch.add(roll, new RollEvent.Unknown("anything", text));
             batch.add(new DayEvent.Unknown("anything", text));
             writer.append(batch);
@@ -160,7 +160,7 @@ class EventsGoRoundTest {
     @Test
     void wordsThatCouldNotBeReadAgainAreRefusedBeforeAnythingIsWritten() throws IOException {
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(1, AT);
+            Batch batch = new Batch(1, AT);
             batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
             batch.add(new RollId("R", 1), new RollEvent.Noted("x".repeat(20_001)));
             String why = assertThrows(IllegalArgumentException.class, () -> writer.append(batch))
@@ -203,7 +203,7 @@ class EventsGoRoundTest {
         return all.toByteArray();
     }
 
-    private static <T> void check(List<T> written, Archive.Opened<T> read) {
+    private static <T> void check(List<T> written, JournalRecords<T> read) {
         assertEquals(List.of(), read.problems());
         assertEquals(written.size(), read.records().size());
         for (int i = 0; i < written.size(); i++) {

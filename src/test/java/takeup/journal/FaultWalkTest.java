@@ -171,7 +171,11 @@ class FaultWalkTest {
         for (boolean settled = false; !settled; ) {
             try {
                 writer.export(roll.id(), RegattaDay.export(roll));
-                writer.settle(roll.id(), roll.state() == Roll.State.FINISHED);
+                if (roll.state() == Roll.State.FINISHED) {
+                    writer.settleFinished(roll.id());
+                } else {
+                    writer.settleOpen(roll.id());
+                }
                 settled = true;
             } catch (IOException e) {
                 refusals += refused(e, refusals, where);

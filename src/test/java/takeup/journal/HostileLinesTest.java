@@ -88,7 +88,7 @@ class HostileLinesTest {
     @MethodSource("files")
     void isToldOfAndGivesNoRecord(String name, byte[] bytes) {
         JournalLines.Content content =
-                Assertions.assertTimeout(Duration.ofSeconds(60), () -> JournalLines.read("R0001.journal", bytes));
+                Assertions.assertTimeout(Duration.ofSeconds(60), () -> JournalReader.read("R0001.journal", bytes));
         assertEquals(List.of(), content.lines());
         assertFalse(content.problems().isEmpty());
         assertTrue(content.problems().size() <= 1001, content.problems().size() + " problems");
@@ -112,11 +112,12 @@ class HostileLinesTest {
                 ofRoll.add(changed(JournalLines.of(n, n, at, RollEventJson.text(of(roll, events.ofRoll()))), random));
                 ofDay.add(changed(JournalLines.of(n, n, at, DayEventJson.text(events.ofDay())), random));
             }
-            Folders.replace(archive.open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
+            Folders.replace(archive.layout().open(roll), EventsGoRoundTest.concat(ofRoll.toArray(byte[][]::new)));
             Folders.replace(
-                    archive.day(LocalDate.of(2026, 9, 12)), EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
-            Archive.Opened<?> rolls = archive.roll(roll);
-            Archive.Opened<?> days = archive.dayOf(LocalDate.of(2026, 9, 12));
+                    archive.layout().day(LocalDate.of(2026, 9, 12)),
+                    EventsGoRoundTest.concat(ofDay.toArray(byte[][]::new)));
+            JournalRecords<?> rolls = archive.roll(roll);
+            JournalRecords<?> days = archive.dayOf(LocalDate.of(2026, 9, 12));
             understood += rolls.records().size() + days.records().size();
             refused += 100 - rolls.records().size() - days.records().size();
             assertTrue(

@@ -62,7 +62,7 @@ class JournalLinesTest {
             for (int bit = 0; bit < 8; bit++) {
                 byte[] damaged = FILE.clone();
                 damaged[at] ^= (byte) (1 << bit);
-                JournalLines.Content content = JournalLines.read("R0001.journal", damaged);
+                JournalLines.Content content = JournalReader.read("R0001.journal", damaged);
                 String where = "byte " + at + ", bit " + bit;
                 List<Integer> whole = IntStream.rangeClosed(1, RECORDS)
                         .filter(n -> isLineFeed || n != line)
@@ -86,7 +86,7 @@ class JournalLinesTest {
     void theLetterThatStandsForWhatIsNoLetterIsReadWhereItWasTyped() {
         byte[] typed = JournalLines.of(1, 1, AT, RollEventJson.text(new RollEvent.Noted("bow \ufffd, réglage 中")));
         JournalLines.Content content =
-                JournalLines.read("R0001.journal", EventsGoRoundTest.concat(JournalLines.header(), typed));
+                JournalReader.read("R0001.journal", EventsGoRoundTest.concat(JournalLines.header(), typed));
         assertEquals(List.of(), content.problems());
         assertTrue(
                 content.lines().get(0).text().contains("bow \ufffd, réglage 中"),
@@ -96,7 +96,7 @@ class JournalLinesTest {
     @Test
     void aCutAtAnyByteKeepsAllWholeLinesAndTellsOfTheTail() {
         for (int length = 0; length < FILE.length; length++) {
-            JournalLines.Content content = JournalLines.read("R0001.journal", Arrays.copyOf(FILE, length));
+            JournalLines.Content content = JournalReader.read("R0001.journal", Arrays.copyOf(FILE, length));
             int line = lineOf(length);
             int into = length - joined(IntStream.range(0, line).boxed().toList()).length;
             boolean onlyLineFeedMissing = into == LINES.get(line).length - 1;
@@ -116,9 +116,9 @@ class JournalLinesTest {
     @Test
     void zerosInPlaceOfTheRestAreATornTailAtAnyByte() {
         for (int length = 0; length < FILE.length; length++) {
-            JournalLines.Content cut = JournalLines.read("R0001.journal", Arrays.copyOf(FILE, length));
+            JournalLines.Content cut = JournalReader.read("R0001.journal", Arrays.copyOf(FILE, length));
             JournalLines.Content zeros =
-                    JournalLines.read("R0001.journal", Arrays.copyOf(Arrays.copyOf(FILE, length), FILE.length));
+                    JournalReader.read("R0001.journal", Arrays.copyOf(Arrays.copyOf(FILE, length), FILE.length));
             check(zeros, numbers(cut));
             assertEquals(cut.goodBytes(), zeros.goodBytes());
             assertTrue(zeros.torn());
@@ -134,7 +134,7 @@ class JournalLinesTest {
             for (int at = length; at < damaged.length; at++) {
                 damaged[at] = (byte) random.nextInt(256);
             }
-            List<Integer> kept = numbers(JournalLines.read("R0001.journal", damaged));
+            List<Integer> kept = numbers(JournalReader.read("R0001.journal", damaged));
             int line = lineOf(length);
             List<Integer> whole = IntStream.range(1, line).boxed().toList();
             assertTrue(
@@ -157,7 +157,7 @@ class JournalLinesTest {
             0 1 4          | 1 4     |
             """)
     void doubledAndSwappedLinesAreReadByTheirNumbers(String order, String numbers, String problem) {
-        JournalLines.Content content = JournalLines.read(
+        JournalLines.Content content = JournalReader.read(
                 "a.journal",
                 joined(Arrays.stream(order.split(" ")).map(Integer::valueOf).toList()));
         check(
@@ -173,8 +173,8 @@ class JournalLinesTest {
     @Test
     void twoRecordsOfOneNumberThatSayDifferentThingsAreBothKept() {
         byte[] other = JournalLines.of(2, 900, AT, RollEventJson.text(new RollEvent.Noted("another frame")));
-        JournalLines.Content content =
-                JournalLines.read("a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1, 2)), other, LINES.get(3)));
+        JournalLines.Content content = JournalReader.read(
+                "a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1, 2)), other, LINES.get(3)));
         assertEquals(List.of(1, 2, 2, 3), numbers(content));
         assertEquals(
                 List.of("a.journal:4: a second record 2 stands here, and says something else; both are kept"),
@@ -185,7 +185,7 @@ class JournalLinesTest {
     void halfARecordInFrontOfAWholeOneOnTheSameLineDoesNotTakeItAlong() {
         byte[] half = Arrays.copyOf(LINES.get(2), 50);
         check(
-                JournalLines.read(
+                JournalReader.read(
                         "a.journal", EventsGoRoundTest.concat(joined(List.of(0, 1)), half, LINES.get(3), LINES.get(4))),
                 List.of(1, 3, 4));
     }
@@ -194,7 +194,7 @@ class JournalLinesTest {
     @CsvSource({"1, takeup-journal, false", "2, takeup-journal, true", "1, another-journal, true"})
     void aLaterVersionIsKnownByTheHeader(int version, String format, boolean newer) {
         byte[] header = JournalLines.sealed("{\"n\":0,\"format\":\"" + format + "\",\"version\":" + version + "}");
-        JournalLines.Content content = JournalLines.read("a.journal", EventsGoRoundTest.concat(header, LINES.get(1)));
+        JournalLines.Content content = JournalReader.read("a.journal", EventsGoRoundTest.concat(header, LINES.get(1)));
         assertEquals(newer, content.newer());
         check(content, List.of(1));
     }

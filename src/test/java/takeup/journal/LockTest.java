@@ -69,7 +69,7 @@ class LockTest {
             other.kill();
             said.addAll(other.lines());
         }
-        Archive.Opened<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
+        JournalRecords<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
         int acknowledged = said.size() - 1;
         assertTrue(
                 read.records().size() == acknowledged || read.records().size() == acknowledged + 1,
@@ -80,12 +80,11 @@ class LockTest {
                     read.records().get(i).event());
         }
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch =
-                    new Writer.Batch(1_000_000, read.records().get(0).at());
+            Batch batch = new Batch(1_000_000, read.records().get(0).at());
             batch.add(OtherProgram.ROLL, new RollEvent.Unloaded());
             writer.append(batch);
         }
-        Archive.Opened<RollRecord> after = new Archive(folder).roll(OtherProgram.ROLL);
+        JournalRecords<RollRecord> after = new Archive(folder).roll(OtherProgram.ROLL);
         assertEquals(List.of(), after.problems());
         assertEquals(read.records().size() + 1, after.records().size());
     }

@@ -90,7 +90,7 @@ final class OtherProgram implements AutoCloseable {
             System.out.println("taken");
             int refusals = 0;
             for (int number = 1; number <= Integer.parseInt(arguments[1]) && refusals < 3; number++) {
-                Writer.Batch batch = new Writer.Batch(number, AT);
+                Batch batch = new Batch(number, AT);
                 batch.add(ROLL, new RollEvent.Noted("record " + number));
                 try {
                     writer.append(batch);

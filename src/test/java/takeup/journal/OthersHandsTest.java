@@ -39,13 +39,13 @@ class OthersHandsTest {
     Path folder;
 
     private static void note(Writer writer, RollId roll, int number) throws IOException {
-        Writer.Batch batch = new Writer.Batch(number, AT);
+        Batch batch = new Batch(number, AT);
         batch.add(roll, new RollEvent.Noted("record " + number));
         writer.append(batch);
     }
 
     private int records(RollId roll) {
-        Archive.Opened<?> opened = new Archive(folder).roll(roll);
+        JournalRecords<?> opened = new Archive(folder).roll(roll);
         return opened.problems().isEmpty() ? opened.records().size() : -1;
     }
 
@@ -116,7 +116,7 @@ class OthersHandsTest {
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 1);
             note(writer, R2, 2);
-            writer.settle(R2, true);
+            writer.settleFinished(R2);
         }
         try (Writer writer = Writer.take(folder)) {
             Files.move(folder.resolve("exports"), folder.resolve("elsewhere"));
@@ -162,7 +162,7 @@ class OthersHandsTest {
     void aFolderOfFinishedRollsThatIsMovedIsNoticedTooThoughNothingIsWrittenThere() throws IOException {
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 1);
-            writer.settle(R1, true);
+            writer.settleFinished(R1);
         }
         try (Writer writer = Writer.take(folder)) {
             Files.move(folder.resolve("rolls/finished"), folder.resolve("elsewhere"));
@@ -207,7 +207,7 @@ class OthersHandsTest {
     @CsvSource({"10000", "999999999", "-1"})
     void beyondFourDigitsIsTheClocksMistakeAndIsSaid(int year) throws IOException {
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(1, AT.withYear(year));
+            Batch batch = new Batch(1, AT.withYear(year));
             batch.add(R1, new RollEvent.Noted("record 1"));
             assertEquals(
                     "the clock says the year " + year + "; set it right",
@@ -220,7 +220,7 @@ class OthersHandsTest {
     @ValueSource(ints = {0, 999, 9999})
     void theFirstAndTheLastYearsOfFourDigitsAreWrittenAndRead(int year) throws IOException {
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(1, AT.withYear(year));
+            Batch batch = new Batch(1, AT.withYear(year));
             batch.add(R1, new RollEvent.Noted("record 1"));
             writer.append(batch);
         }
@@ -286,11 +286,11 @@ class OthersHandsTest {
                 JournalLines.of(1, 1, AT, "{\"event\":\"unloaded\"}"));
         try (Writer writer = Writer.take(folder)) {
             Files.write(path, later);
-            assertThrows(Writer.Later.class, () -> writer.settle(R1, true));
-            assertThrows(Writer.Later.class, () -> writer.export(R1, "{}"));
+            assertThrows(LaterVersion.class, () -> writer.settleFinished(R1));
+            assertThrows(LaterVersion.class, () -> writer.export(R1, "{}"));
             assertEquals(
                     "R0001.journal was written by a later version of takeup; it is not touched",
-                    assertThrows(Writer.Later.class, () -> note(writer, R1, 2)).getMessage());
+                    assertThrows(LaterVersion.class, () -> note(writer, R1, 2)).getMessage());
         }
         assertArrayEquals(later, Files.readAllBytes(path));
         assertTrue(new Archive(folder).finishedRolls().isEmpty());

@@ -38,7 +38,7 @@ class QuarantineTest {
 
     @BeforeEach
     void folders() {
-        for (Path folder : Archive.folders(RegattaDay.FOLDER)) {
+        for (Path folder : DataLayout.of(RegattaDay.FOLDER).folders()) {
             drive.put(folder.getParent());
             drive.put(folder);
         }
@@ -61,7 +61,7 @@ class QuarantineTest {
 
     private void goOn(int step) throws IOException {
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
-            Writer.Batch batch = new Writer.Batch(step, AT);
+            Batch batch = new Batch(step, AT);
             batch.add(R1, new RollEvent.Noted("step " + step));
             writer.append(batch);
         }
@@ -89,12 +89,12 @@ class QuarantineTest {
     @Test
     void aFileThatStandsInAJournalsPlaceIsOnTheDiskUnderAnotherNameBeforeItsOwnIsTaken() throws IOException {
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
-            Writer.Batch batch = new Writer.Batch(1, AT);
+            Batch batch = new Batch(1, AT);
             batch.add(R1, new RollEvent.Noted("one"));
             writer.append(batch);
             drive.delete(OPEN);
             drive.put(OPEN, journal(line(1, "another's")));
-            Writer.Batch next = new Writer.Batch(2, AT);
+            Batch next = new Batch(2, AT);
             next.add(R1, new RollEvent.Noted("two"));
             calls.clear();
             writer.append(next);
@@ -128,7 +128,7 @@ class QuarantineTest {
         assertArrayEquals(bad, drive.read(OPEN.resolveSibling("R0001.journal.damaged-2")));
     }
 
-    private Archive.Opened<RollRecord> opened() {
+    private JournalRecords<RollRecord> opened() {
         return new Archive(drive, RegattaDay.FOLDER).roll(R1);
     }
 
@@ -172,7 +172,7 @@ class QuarantineTest {
         drive.put(OPEN, journal(line(1, "one")));
         drive.put(FINISHED, journal(line(1, "one")));
         try (Writer writer = Writer.take(drive, RegattaDay.FOLDER)) {
-            writer.settle(R1, true);
+            writer.settleFinished(R1);
         }
         assertEquals(List.of(), drive.names(OPEN.getParent()));
         assertEquals(List.of("R0001.journal"), drive.names(FINISHED.getParent()));

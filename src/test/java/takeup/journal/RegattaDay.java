@@ -70,8 +70,8 @@ final class RegattaDay {
      * @param settle rolls whose export and place follow, as they stand then
      */
     record Line(long step, OffsetDateTime at, List<JournalEntry> entries, List<Roll> settle) {
-        Writer.Batch batch() {
-            Writer.Batch batch = new Writer.Batch(step, at);
+        Batch batch() {
+            Batch batch = new Batch(step, at);
             for (JournalEntry entry : entries) {
                 if (entry instanceof JournalEntry.OnRoll onRoll) {
                     batch.add(onRoll.roll(), onRoll.event());
@@ -173,12 +173,12 @@ final class RegattaDay {
         Set<RollId> rolls = new TreeSet<>(archive.openRolls());
         rolls.addAll(archive.finishedRolls());
         for (RollId id : rolls) {
-            Archive.Opened<RollRecord> opened = archive.roll(id);
+            JournalRecords<RollRecord> opened = archive.roll(id);
             problems.addAll(opened.problems());
             all.put(id.toString(), new ArrayList<>(opened.records()));
         }
         for (LocalDate date : archive.days()) {
-            Archive.Opened<DayRecord> opened = archive.dayOf(date);
+            JournalRecords<DayRecord> opened = archive.dayOf(date);
             problems.addAll(opened.problems());
             all.put(date.toString(), new ArrayList<>(opened.records()));
         }

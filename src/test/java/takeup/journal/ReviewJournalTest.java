@@ -49,7 +49,7 @@ class ReviewJournalTest {
                 new ReviewEvent.Judged(COX, Optional.empty()),
                 new ReviewEvent.Unknown("framed", "{\"event\":\"framed\",\"x\":1}"));
         keep(events);
-        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        JournalRecords<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(List.of(), opened.problems());
         assertEquals(events, opened.records());
         assertEquals(List.of(ROLL), new Archive(folder).reviewedRolls());
@@ -74,7 +74,7 @@ class ReviewJournalTest {
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
         Path file = folder.resolve("reviews/R0007.journal");
         Files.writeString(file, "{\"n\":3,\"step\":3,\"at", StandardOpenOption.APPEND);
-        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        JournalRecords<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(2, opened.records().size());
         assertTrue(
                 opened.problems().get(0).contains("R0007.journal:4:"),
@@ -160,7 +160,7 @@ class ReviewJournalTest {
         keep(List.of(new ReviewEvent.Judged(BOW, Optional.of(Density.THIN))));
         Files.write(
                 folder.resolve("reviews/R0007.journal"), JournalLines.of(2, 2, NOON, event), StandardOpenOption.APPEND);
-        Archive.Opened<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
+        JournalRecords<ReviewEvent> opened = new Archive(folder).reviewOf(ROLL);
         assertEquals(1, opened.records().size());
         assertTrue(
                 opened.problems().toString().contains("R0007.journal:3:"),
@@ -169,7 +169,7 @@ class ReviewJournalTest {
 
     @Test
     void aRollThatNobodyReviewedHasNothingAndNoProblem() {
-        assertEquals(new Archive.Opened<>(List.of(), List.of()), new Archive(folder).reviewOf(ROLL));
+        assertEquals(new JournalRecords<>(List.of(), List.of()), new Archive(folder).reviewOf(ROLL));
     }
 
     private void keep(List<ReviewEvent> events) throws IOException {

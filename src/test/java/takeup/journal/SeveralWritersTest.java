@@ -36,7 +36,7 @@ class SeveralWritersTest {
 
     @BeforeEach
     void folders() {
-        for (Path path : Archive.folders(FOLDER)) {
+        for (Path path : DataLayout.of(FOLDER).folders()) {
             drive.put(path.getParent());
             drive.put(path);
         }
@@ -56,7 +56,7 @@ class SeveralWritersTest {
     }
 
     private Archive of(String writer) {
-        return new Archive(drive, FOLDER, writer);
+        return new Archive(drive, new DataLayout(FOLDER, writer));
     }
 
     @Test
@@ -96,7 +96,7 @@ class SeveralWritersTest {
         Archive archive = new Archive(folder, "AB");
         assertEquals("AB", archive.writer());
         try (Writer writer = Writer.take(archive)) {
-            Writer.Batch batch = new Writer.Batch(1, AT);
+            Batch batch = new Batch(1, AT);
             batch.add(new DayEvent.MeterSelected("hand", Optional.empty()));
             batch.add(THEIRS, new RollEvent.Noted("the second laptop"));
             writer.append(batch);
@@ -136,7 +136,7 @@ class SeveralWritersTest {
 
     @Test
     void copiesAreNamedInTheOrderOfTheirNamesBesideRollsAndReviews() throws IOException {
-        drive.put(Archive.reviews(FOLDER));
+        drive.put(DataLayout.of(FOLDER).reviews());
         for (String name : List.of("rolls/open/b", "rolls/open/a", "rolls/open/c", "reviews/half")) {
             drive.put(FOLDER.resolve(name), new byte[0]);
         }

@@ -33,7 +33,7 @@ class UnreadableRecordsTest {
     private final MemoryFileSystem drive = new MemoryFileSystem();
 
     /** What is said of a roll of two records, its loading and its first frame, of which one says something else. */
-    private Archive.Opened<RollRecord> roll(int changed, String from, String to) {
+    private JournalRecords<RollRecord> roll(int changed, String from, String to) {
         byte[] file = JournalLines.header();
         for (int n = 1; n <= 2; n++) {
             String event =
@@ -47,7 +47,7 @@ class UnreadableRecordsTest {
     }
 
     private void put(String name, byte[] file) {
-        for (Path folder : Archive.folders(RegattaDay.FOLDER)) {
+        for (Path folder : DataLayout.of(RegattaDay.FOLDER).folders()) {
             drive.put(folder.getParent());
             drive.put(folder);
         }
@@ -81,7 +81,7 @@ class UnreadableRecordsTest {
             "setting":{                 | "clock":{"seconds":3600,"from":"CET","to":"Z"},"setting":{           | a zone is an offset such as +02:00
             """)
     void aFrameThatCannotBeIsLeftOut(String from, String to, String why) {
-        Archive.Opened<RollRecord> opened = roll(2, from, to);
+        JournalRecords<RollRecord> opened = roll(2, from, to);
         assertEquals(
                 why == null ? List.of() : List.of(REFUSED.replace(":%", ":3").replace("%", "2") + why),
                 opened.problems());
@@ -97,7 +97,7 @@ class UnreadableRecordsTest {
             "index":400         | "index":0           | index is out of range
             """)
     void aLoadingThatCannotBeIsLeftOutAndItsFramesStay(String from, String to, String why) {
-        Archive.Opened<RollRecord> opened = roll(1, from, to);
+        JournalRecords<RollRecord> opened = roll(1, from, to);
         assertEquals(
                 REFUSED.replace(":%", ":2").replace("%", "1") + why,
                 opened.problems().get(0));
@@ -128,7 +128,7 @@ class UnreadableRecordsTest {
         put(
                 "days/2026-09-12.journal",
                 EventsGoRoundTest.concat(JournalLines.header(), JournalLines.of(1, 1, AT, carried)));
-        Archive.Opened<DayRecord> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
+        JournalRecords<DayRecord> opened = new Archive(drive, RegattaDay.FOLDER).dayOf(LocalDate.of(2026, 9, 12));
         assertEquals(List.of(), opened.problems());
         assertEquals(
                 Set.of("35", "645"),
@@ -173,7 +173,7 @@ class UnreadableRecordsTest {
                     + ",\"event\":\"slate\",\"words\":\"crew 4\"}");
             assertEquals(
                     "{\"event\":\"slate\",\"words\":\"crew 4\"}",
-                    JournalLines.read("R0001.journal", line).lines().get(0).event());
+                    JournalReader.read("R0001.journal", line).lines().get(0).event());
         }
     }
 }

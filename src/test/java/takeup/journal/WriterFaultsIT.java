@@ -186,7 +186,7 @@ class WriterFaultsIT {
         assertEquals(3, said.stream().filter(it -> it.startsWith("not saved")).count());
         check(acknowledged);
         try (Writer writer = Writer.take(folder)) {
-            Writer.Batch batch = new Writer.Batch(
+            Batch batch = new Batch(
                     acknowledged + 1,
                     new Archive(folder).roll(OtherProgram.ROLL).records().get(0).at());
             batch.add(OtherProgram.ROLL, new RollEvent.Noted("record " + (acknowledged + 1)));
@@ -268,7 +268,7 @@ class WriterFaultsIT {
     }
 
     private void check(int records) {
-        Archive.Opened<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
+        JournalRecords<RollRecord> read = new Archive(folder).roll(OtherProgram.ROLL);
         List<RollEvent> expected = new ArrayList<>();
         for (int number = 1; number <= records; number++) {
             expected.add(new RollEvent.Noted("record " + number));

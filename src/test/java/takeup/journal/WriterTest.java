@@ -52,7 +52,7 @@ class WriterTest {
     }
 
     private static void note(Writer writer, RollId roll, int number) throws IOException {
-        Writer.Batch batch = new Writer.Batch(number, AT);
+        Batch batch = new Batch(number, AT);
         batch.add(roll, new RollEvent.Noted("record " + number));
         writer.append(batch);
     }
@@ -230,7 +230,7 @@ class WriterTest {
             note(writer, R1, 5);
         }
         assertArrayEquals(bytes, Arrays.copyOf(Files.readAllBytes(open(R1)), bytes.length));
-        Archive.Opened<RollRecord> read = new Archive(folder).roll(R1);
+        JournalRecords<RollRecord> read = new Archive(folder).roll(R1);
         assertEquals(
                 List.of(
                         "R0001.journal:3: this line is damaged and is left out; the record before it is number 1",
@@ -255,7 +255,7 @@ class WriterTest {
             note(writer, R2, 4);
         }
         assertArrayEquals(later, Files.readAllBytes(open(R1)));
-        Archive.Opened<RollRecord> read = new Archive(folder).roll(R1);
+        JournalRecords<RollRecord> read = new Archive(folder).roll(R1);
         assertEquals(new RollEvent.Noted("record 1"), read.records().get(0).event());
         assertEquals(
                 new RollEvent.Unknown("slate", "{\"event\":\"slate\"}"),
@@ -271,7 +271,7 @@ class WriterTest {
     void aStepOverSeveralFilesIsWrittenInTheOrderGivenAndTriedAgainWithoutDoublingWhatWasWritten() throws IOException {
         try (Writer writer = Writer.take(folder)) {
             Files.createDirectory(open(R1));
-            Writer.Batch batch = moved();
+            Batch batch = moved();
             assertThrows(IOException.class, () -> writer.append(batch));
             assertEquals(1, new Archive(folder).roll(R2).records().size(), "the roll that it moves to comes first");
             assertEquals(
@@ -285,8 +285,8 @@ class WriterTest {
         assertEquals(1, new Archive(folder).dayOf(AT.toLocalDate()).records().size());
     }
 
-    private static Writer.Batch moved() {
-        Writer.Batch batch = new Writer.Batch(9, AT);
+    private static Batch moved() {
+        Batch batch = new Batch(9, AT);
         batch.add(R2, new RollEvent.Noted("moved here"));
         batch.add(R1, new RollEvent.Dropped(3, 3, Optional.of(R2)));
         batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
@@ -298,12 +298,16 @@ class WriterTest {
         try (Writer writer = Writer.take(folder)) {
             notes(writer, R1, 1, 2);
             for (boolean isFinished : new boolean[] {true, true, false, false, true}) {
-                writer.settle(R1, isFinished);
+                if (isFinished) {
+                    writer.settleFinished(R1);
+                } else {
+                    writer.settleOpen(R1);
+                }
                 assertEquals(isFinished, Files.exists(finished(R1)));
                 assertEquals(!isFinished, Files.exists(open(R1)));
                 check(R1, 1, 2);
             }
-            writer.settle(R2, true);
+            writer.settleFinished(R2);
             notes(writer, R1, 3, 4);
             assertFalse(Files.exists(open(R1)), "a correction of a finished roll goes into its file");
         }
@@ -318,7 +322,7 @@ class WriterTest {
         try (Writer writer = Writer.take(folder)) {
             notes(writer, R1, 1, 2);
             Files.delete(open(R1));
-            writer.settle(R1, true);
+            writer.settleFinished(R1);
             assertEquals(1, writer.remarks().size());
         }
         assertTrue(Files.exists(finished(R1)));
@@ -347,7 +351,7 @@ class WriterTest {
         Files.write(finished(R1), copy);
         int longer = Math.max(inOpen, inFinished);
         int first = different && inFinished > inOpen ? 101 : 1;
-        Archive.Opened<RollRecord> twice = new Archive(folder).roll(R1);
+        JournalRecords<RollRecord> twice = new Archive(folder).roll(R1);
         assertEquals(longer, twice.records().size());
         assertEquals(
                 List.of("R0001.journal:1: it lies with the open and with the finished rolls; the longer one counts"),
@@ -355,7 +359,7 @@ class WriterTest {
         try (Writer writer = Writer.take(folder)) {
             note(writer, R1, 999);
             assertEquals(longer + 1, new Archive(folder).roll(R1).records().size());
-            writer.settle(R1, true);
+            writer.settleFinished(R1);
         }
         assertFalse(Files.exists(open(R1)));
         check(
@@ -382,7 +386,7 @@ class WriterTest {
         Path data = folder.resolve("far/down/data");
         try (Writer writer = Writer.take(data)) {
             note(writer, R1, 1);
-            Writer.Batch batch = new Writer.Batch(2, AT);
+            Batch batch = new Batch(2, AT);
             batch.add(new DayEvent.WarningSilenced(Warning.Code.SUN));
             writer.append(batch);
             writer.export(R1, "{}");
@@ -453,7 +457,7 @@ class WriterTest {
     }
 
     private void check(RollId roll, int... numbers) {
-        Archive.Opened<RollRecord> read = new Archive(folder).roll(roll);
+        JournalRecords<RollRecord> read = new Archive(folder).roll(roll);
         List<RollRecord> expected = new ArrayList<>();
         for (int number : numbers) {
             expected.add(new RollRecord(number, AT, new RollEvent.Noted("record " + number)));

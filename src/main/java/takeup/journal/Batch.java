@@ -1,0 +1,55 @@
+package takeup.journal;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import takeup.day.DayEvent;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
+
+/** What of one step goes where: rolls in the order in which they must be written. */
+public final class Batch {
+    private final long step;
+    private final OffsetDateTime at;
+    private final List<DayEvent> day = new ArrayList<>();
+    private final Map<RollId, List<RollEvent>> rolls = new LinkedHashMap<>();
+
+    /** A batch for a step. */
+    public Batch(long step, OffsetDateTime at) {
+        this.step = step;
+        this.at = at;
+    }
+
+    /** An event of the day. */
+    public void add(DayEvent event) {
+        day.add(event);
+    }
+
+    /** An event of a roll. */
+    public void add(RollId roll, RollEvent event) {
+        rolls.computeIfAbsent(roll, it -> new ArrayList<>()).add(event);
+    }
+
+    long step() {
+        return step;
+    }
+
+    OffsetDateTime at() {
+        return at;
+    }
+
+    /** The events of the day as text, often none. */
+    List<String> dayTexts() {
+        return day.stream().map(DayEventJson::text).toList();
+    }
+
+    /** The events of each roll as text. */
+    Map<RollId, List<String>> rollTexts() {
+        Map<RollId, List<String>> texts = new LinkedHashMap<>();
+        rolls.forEach((roll, events) ->
+                texts.put(roll, events.stream().map(RollEventJson::text).toList()));
+        return texts;
+    }
+}
