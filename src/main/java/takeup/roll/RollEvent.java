@@ -76,11 +76,12 @@ public sealed interface RollEvent {
     record Added(Frame frame, Origin origin, OptionalInt before) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return before.isPresent()
-                    ? roll.inserted(frame, before.getAsInt())
-                    : origin == Origin.INSERTED && roll.isPassed(frame.number())
-                            ? roll.filled(frame)
-                            : roll.added(frame);
+            FrameLog log = roll.log();
+            if (before.isPresent()) {
+                return roll.with(log.inserted(frame, before.getAsInt()));
+            }
+            boolean fills = origin == Origin.INSERTED && log.isPassed(frame.number());
+            return roll.with(fills ? log.filled(frame) : log.added(frame));
         }
 
         @Override
@@ -93,7 +94,7 @@ public sealed interface RollEvent {
     record DoubleAnnounced() implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.doubled();
+            return roll.with(roll.log().awaitingDouble());
         }
 
         @Override
@@ -106,7 +107,7 @@ public sealed interface RollEvent {
     record ExposedAgain(Exposure exposure, Optional<String> note) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.exposedAgain(exposure, note);
+            return roll.with(roll.log().exposedAgain(exposure, note));
         }
 
         @Override
@@ -119,7 +120,7 @@ public sealed interface RollEvent {
     record Corrected(int from, int to, SettingPatch change) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.corrected(from, to, change);
+            return roll.with(roll.log().corrected(from, to, change));
         }
 
         @Override
@@ -132,7 +133,7 @@ public sealed interface RollEvent {
     record Dropped(int from, int to, Optional<RollId> movedTo) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.dropped(from, to);
+            return roll.with(roll.log().dropped(from, to));
         }
 
         @Override
@@ -171,7 +172,7 @@ public sealed interface RollEvent {
     record Noted(String words) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.noted(words);
+            return roll.with(roll.notes().with(words));
         }
 
         @Override
@@ -184,7 +185,7 @@ public sealed interface RollEvent {
     record ConditionNoted(Condition condition) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.conditioned(condition);
+            return roll.with(roll.notes().with(condition));
         }
 
         @Override
@@ -197,7 +198,7 @@ public sealed interface RollEvent {
     record ShootAssigned(Assignment assignment) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.assigned(assignment);
+            return roll.with(roll.notes().with(assignment));
         }
 
         @Override
@@ -210,7 +211,7 @@ public sealed interface RollEvent {
     record LoadChecked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll.checked(what, answer, at);
+            return roll.with(roll.handling().with(new LoadCheck(at, roll.next(), what, answer)));
         }
 
         @Override

@@ -167,21 +167,12 @@ class UndoCommandsTest {
             assertEquals(
                     new Roll(
                             roll.id(),
-                            roll.state(),
-                            roll.camera(),
-                            roll.back(),
+                            roll.life(),
+                            roll.loadedIn(),
                             roll.film(),
-                            roll.frames(),
-                            roll.next(),
-                            roll.doubleAwaited(),
-                            roll.counterChecks(),
-                            roll.loadChecks(),
-                            roll.rewindings(),
-                            roll.conditions(),
-                            roll.note(),
-                            roll.loadedAt(),
-                            roll.finishedAt(),
-                            roll.assignment(),
+                            roll.log(),
+                            roll.handling(),
+                            roll.notes(),
                             other.revision()),
                     other);
         });
