@@ -20,6 +20,8 @@ import takeup.kit.ProfileJson;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
+import takeup.roll.LensPatch;
+import takeup.roll.LensSetup;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -180,11 +182,12 @@ final class ExposureJson {
         return new Setting(
                 fields.inside("aperture").map(ExposureJson::aperture),
                 fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens),
-                fields.maybeNumber("zoomMm", LEAST, MOST),
-                fields.maybeNumber("distanceM", 0, MOST),
-                fields.maybeList("filters").map(ExposureJson::filters).orElse(List.of()),
-                fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE),
+                new LensSetup(
+                        fields.inside("lens").map(ExposureJson::lens),
+                        fields.maybeNumber("zoomMm", LEAST, MOST),
+                        fields.maybeNumber("distanceM", 0, MOST),
+                        fields.maybeList("filters").map(ExposureJson::filters).orElse(List.of()),
+                        fields.inside("extension").map(ExposureJson::extension).orElse(Extension.NONE)),
                 fields.maybeNumber("bias", -STOPS, STOPS).orElse(0),
                 fields.flag("flash"),
                 fields.flag("tripod"));
@@ -280,11 +283,12 @@ final class ExposureJson {
         return new SettingPatch(
                 fields.inside("aperture").map(ExposureJson::aperture),
                 fields.inside("time").map(ExposureJson::time),
-                fields.inside("lens").map(ExposureJson::lens),
-                fields.maybeNumber("zoomMm", LEAST, MOST),
-                fields.maybeNumber("distanceM", 0, MOST),
-                fields.maybeList("filters").map(ExposureJson::filters),
-                fields.inside("extension").map(ExposureJson::extension),
+                new LensPatch(
+                        fields.inside("lens").map(ExposureJson::lens),
+                        fields.maybeNumber("zoomMm", LEAST, MOST),
+                        fields.maybeNumber("distanceM", 0, MOST),
+                        fields.maybeList("filters").map(ExposureJson::filters),
+                        fields.inside("extension").map(ExposureJson::extension)),
                 fields.maybeNumber("bias", -STOPS, STOPS),
                 fields.maybeFlag("flash"),
                 fields.maybeFlag("tripod"),

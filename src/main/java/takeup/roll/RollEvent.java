@@ -262,13 +262,16 @@ public sealed interface RollEvent {
         }
     }
 
-    /** A step was undone: what it did here counts no longer. */
-    record Undone(long step) implements RollEvent {
+    /** What changes nothing of the roll by itself. */
+    sealed interface Unapplied extends RollEvent {
         @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+        default Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
         }
+    }
 
+    /** A step was undone: what it did here counts no longer. */
+    record Undone(long step) implements Unapplied {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.undone(this);
@@ -276,12 +279,7 @@ public sealed interface RollEvent {
     }
 
     /** A step that was undone was done again. */
-    record Redone(long step) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll;
-        }
-
+    record Redone(long step) implements Unapplied {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.redone(this);
@@ -289,12 +287,7 @@ public sealed interface RollEvent {
     }
 
     /** A kind that a later version wrote: kept, and shown as such. */
-    record Unknown(String kind, String text) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll;
-        }
-
+    record Unknown(String kind, String text) implements Unapplied {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unknown(this);

@@ -14,11 +14,7 @@ import takeup.kit.Lens;
  *
  * @param aperture the lens opening
  * @param time the exposure time
- * @param lens the lens on the camera
- * @param zoomMm the focal length that was named; a lens of one focal length needs none
- * @param distanceM the distance of the subject in metres
- * @param filters what is on the lens
- * @param extension how far it is drawn out
+ * @param optics the lens and what is on it
  * @param biasStops deliberate deviation; + is more light on the film
  * @param flash whether flash is on
  * @param tripod whether the camera stands on one
@@ -26,48 +22,48 @@ import takeup.kit.Lens;
 public record Setting(
         Optional<Aperture> aperture,
         Optional<ExposureTime> time,
-        Optional<Lens> lens,
-        OptionalDouble zoomMm,
-        OptionalDouble distanceM,
-        List<Filter> filters,
-        Extension extension,
+        LensSetup optics,
         double biasStops,
         boolean flash,
         boolean tripod) {
     /** Nothing known. */
-    public static final Setting NONE = new Setting(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            List.of(),
-            Extension.NONE,
-            0,
-            false,
-            false);
+    public static final Setting NONE = new Setting(Optional.empty(), Optional.empty(), LensSetup.NONE, 0, false, false);
 
     public Setting {
-        filters = List.copyOf(filters);
         if (!(Math.abs(biasStops) <= 20)) {
             throw new IllegalArgumentException("a bias goes up to 20 stops");
         }
     }
 
+    public Optional<Lens> lens() {
+        return optics.lens();
+    }
+
+    public OptionalDouble zoomMm() {
+        return optics.zoomMm();
+    }
+
+    public OptionalDouble distanceM() {
+        return optics.distanceM();
+    }
+
+    public List<Filter> filters() {
+        return optics.filters();
+    }
+
+    public Extension extension() {
+        return optics.extension();
+    }
+
     /** The focal length in use, in mm; empty for a zoom whose setting was not named. */
     public OptionalDouble focalMm() {
-        if (zoomMm.isPresent()) {
-            return zoomMm;
-        }
-        return lens.isPresent() && !lens.get().isZoom()
-                ? OptionalDouble.of(lens.get().shortestMm())
-                : OptionalDouble.empty();
+        return optics.focalMm();
     }
 
     /** What the filters take, in stops. */
     public double filterStops() {
         double sum = 0;
-        for (Filter filter : filters) {
+        for (Filter filter : filters()) {
             sum += filter.stops();
         }
         return sum;
@@ -75,21 +71,16 @@ public record Setting(
 
     /** What the extension takes, in stops; 0 where it cannot be known. */
     public double extensionStops() {
-        return extension.stops(focalMm()).orElse(0);
+        return extension().stops(focalMm()).orElse(0);
     }
 
-    /** The setting after a change. Another lens forgets the focal length that was named for the one before. */
+    /** The setting after a change. */
     public Setting with(SettingPatch change) {
-        boolean otherLens = change.lens().isPresent() && !change.lens().equals(lens);
         return new Setting(
                 change.aperture().or(() -> aperture),
                 change.time().or(() -> time),
-                change.lens().or(() -> lens),
-                change.zoomMm().isPresent() ? change.zoomMm() : otherLens ? OptionalDouble.empty() : zoomMm,
-                change.distanceM().isPresent() ? change.distanceM() : distanceM,
-                change.filters().orElse(filters),
-                change.extension().orElse(extension),
-                change.biasStops().isPresent() ? change.biasStops().getAsDouble() : biasStops,
+                optics.with(change.optics()),
+                change.biasStops().orElse(biasStops),
                 change.flash().orElse(flash),
                 change.tripod().orElse(tripod));
     }

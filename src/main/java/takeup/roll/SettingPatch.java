@@ -1,5 +1,7 @@
 package takeup.roll;
 
+import static java.util.Optional.empty;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,46 +14,29 @@ import takeup.kit.Lens;
 /**
  * What a line says of a frame or of the setting in hand; what it does not mention is empty and stays as it was.
  *
+ * @param optics the lens and what is on it
  * @param kind for a correction: what became of the frame
  * @param note words for the frame
  */
 public record SettingPatch(
         Optional<Aperture> aperture,
         Optional<ExposureTime> time,
-        Optional<Lens> lens,
-        OptionalDouble zoomMm,
-        OptionalDouble distanceM,
-        Optional<List<Filter>> filters,
-        Optional<Extension> extension,
+        LensPatch optics,
         OptionalDouble biasStops,
         Optional<Boolean> flash,
         Optional<Boolean> tripod,
         Optional<Frame.Kind> kind,
         Optional<String> note) {
+    private static final OptionalDouble NO_NUMBER = OptionalDouble.empty();
+
     /** Nothing said. */
-    public static final SettingPatch NOTHING = new SettingPatch(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    public static final SettingPatch NOTHING = of(LensPatch.NOTHING);
 
     /** Whether nothing at all is said. */
     public boolean isNothing() {
         return aperture.isEmpty()
                 && time.isEmpty()
-                && lens.isEmpty()
-                && zoomMm.isEmpty()
-                && distanceM.isEmpty()
-                && filters.isEmpty()
-                && extension.isEmpty()
+                && optics.isNothing()
                 && biasStops.isEmpty()
                 && flash.isEmpty()
                 && tripod.isEmpty()
@@ -64,219 +49,108 @@ public record SettingPatch(
         return new SettingPatch(
                 more.aperture.or(() -> aperture),
                 more.time.or(() -> time),
-                more.lens.or(() -> lens),
-                more.zoomMm.isPresent() ? more.zoomMm : zoomMm,
-                more.distanceM.isPresent() ? more.distanceM : distanceM,
-                more.filters.or(() -> filters),
-                more.extension.or(() -> extension),
-                more.biasStops.isPresent() ? more.biasStops : biasStops,
+                optics.and(more.optics),
+                either(more.biasStops, biasStops),
                 more.flash.or(() -> flash),
                 more.tripod.or(() -> tripod),
                 more.kind.or(() -> kind),
                 more.note.or(() -> note));
     }
 
+    static OptionalDouble either(OptionalDouble first, OptionalDouble second) {
+        return first.isPresent() ? first : second;
+    }
+
     /** Says the aperture. */
     public static SettingPatch aperture(Aperture aperture) {
-        return new SettingPatch(
-                Optional.of(aperture),
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(Optional.of(aperture), empty(), NO_NUMBER);
     }
 
     /** Says the time. */
     public static SettingPatch time(ExposureTime time) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                Optional.of(time),
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(empty(), Optional.of(time), NO_NUMBER);
     }
 
     /** Says the lens. */
     public static SettingPatch lens(Lens lens) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                Optional.of(lens),
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(new LensPatch(Optional.of(lens), NO_NUMBER, NO_NUMBER, empty(), empty()));
     }
 
     /** Says the focal length in mm. */
     public static SettingPatch zoom(double mm) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                OptionalDouble.of(mm),
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(new LensPatch(empty(), OptionalDouble.of(mm), NO_NUMBER, empty(), empty()));
     }
 
     /** Says the distance in metres. */
     public static SettingPatch distance(double metres) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                OptionalDouble.of(metres),
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(new LensPatch(empty(), NO_NUMBER, OptionalDouble.of(metres), empty(), empty()));
     }
 
     /** Says the filters; an empty list takes them off. */
     public static SettingPatch filters(List<Filter> filters) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                Optional.of(List.copyOf(filters)),
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(new LensPatch(empty(), NO_NUMBER, NO_NUMBER, Optional.of(List.copyOf(filters)), empty()));
     }
 
     /** Says the extension. */
     public static SettingPatch extension(Extension extension) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                Optional.of(extension),
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(new LensPatch(empty(), NO_NUMBER, NO_NUMBER, empty(), Optional.of(extension)));
     }
 
     /** Says the bias in stops. */
     public static SettingPatch bias(double stops) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                OptionalDouble.of(stops),
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(empty(), empty(), OptionalDouble.of(stops));
     }
 
     /** Says whether flash is on. */
     public static SettingPatch flash(boolean on) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                Optional.of(on),
-                NOTHING.tripod,
-                NOTHING.kind,
-                NOTHING.note);
+        return of(Optional.of(on), empty(), empty(), empty());
     }
 
     /** Says whether the camera stands on a tripod. */
     public static SettingPatch tripod(boolean on) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                Optional.of(on),
-                NOTHING.kind,
-                NOTHING.note);
+        return of(empty(), Optional.of(on), empty(), empty());
     }
 
     /** Says what became of the frame. */
     public static SettingPatch kind(Frame.Kind kind) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                Optional.of(kind),
-                NOTHING.note);
+        return of(empty(), empty(), Optional.of(kind), empty());
     }
 
     /** Says words for the frame. */
     public static SettingPatch note(String words) {
-        return new SettingPatch(
-                NOTHING.aperture,
-                NOTHING.time,
-                NOTHING.lens,
-                NOTHING.zoomMm,
-                NOTHING.distanceM,
-                NOTHING.filters,
-                NOTHING.extension,
-                NOTHING.biasStops,
-                NOTHING.flash,
-                NOTHING.tripod,
-                NOTHING.kind,
-                Optional.of(words));
+        return of(empty(), empty(), empty(), Optional.of(words));
+    }
+
+    private static SettingPatch of(LensPatch optics) {
+        return new SettingPatch(empty(), empty(), optics, NO_NUMBER, empty(), empty(), empty(), empty());
+    }
+
+    private static SettingPatch of(Optional<Aperture> aperture, Optional<ExposureTime> time, OptionalDouble bias) {
+        return new SettingPatch(aperture, time, LensPatch.NOTHING, bias, empty(), empty(), empty(), empty());
+    }
+
+    private static SettingPatch of(
+            Optional<Boolean> flash, Optional<Boolean> tripod, Optional<Frame.Kind> kind, Optional<String> note) {
+        return new SettingPatch(empty(), empty(), LensPatch.NOTHING, NO_NUMBER, flash, tripod, kind, note);
+    }
+
+    public Optional<Lens> lens() {
+        return optics.lens();
+    }
+
+    public OptionalDouble zoomMm() {
+        return optics.zoomMm();
+    }
+
+    public OptionalDouble distanceM() {
+        return optics.distanceM();
+    }
+
+    public Optional<List<Filter>> filters() {
+        return optics.filters();
+    }
+
+    public Optional<Extension> extension() {
+        return optics.extension();
     }
 }

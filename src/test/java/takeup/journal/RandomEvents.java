@@ -52,6 +52,8 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
+import takeup.roll.LensPatch;
+import takeup.roll.LensSetup;
 import takeup.roll.LoadCheck;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -182,11 +184,7 @@ final class RandomEvents {
         return new Setting(
                 maybe(this::aperture),
                 maybe(this::time),
-                maybe(this::lens),
-                maybeNumber(20, 300),
-                maybeNumber(0.3, 100),
-                filters(),
-                extension(),
+                new LensSetup(maybe(this::lens), maybeNumber(20, 300), maybeNumber(0.3, 100), filters(), extension()),
                 number(-3, 3),
                 random.nextBoolean(),
                 random.nextBoolean());
@@ -237,11 +235,12 @@ final class RandomEvents {
         return new SettingPatch(
                 maybe(this::aperture),
                 maybe(this::time),
-                maybe(this::lens),
-                maybeNumber(20, 300),
-                maybeNumber(0.3, 100),
-                maybe(this::filters),
-                maybe(this::extension),
+                new LensPatch(
+                        maybe(this::lens),
+                        maybeNumber(20, 300),
+                        maybeNumber(0.3, 100),
+                        maybe(this::filters),
+                        maybe(this::extension)),
                 maybeNumber(-3, 3),
                 maybe(random::nextBoolean),
                 maybe(random::nextBoolean),
