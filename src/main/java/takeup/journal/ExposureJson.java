@@ -20,8 +20,6 @@ import takeup.kit.ProfileJson;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;
-import takeup.roll.LensPatch;
-import takeup.roll.LensSetup;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -182,7 +180,7 @@ final class ExposureJson {
         return new Setting(
                 fields.inside("aperture").map(ExposureJson::aperture),
                 fields.inside("time").map(ExposureJson::time),
-                new LensSetup(
+                new Setting.LensSetup(
                         fields.inside("lens").map(ExposureJson::lens),
                         fields.maybeNumber("zoomMm", LEAST, MOST),
                         fields.maybeNumber("distanceM", 0, MOST),
@@ -283,7 +281,7 @@ final class ExposureJson {
         return new SettingPatch(
                 fields.inside("aperture").map(ExposureJson::aperture),
                 fields.inside("time").map(ExposureJson::time),
-                new LensPatch(
+                new SettingPatch.LensPatch(
                         fields.inside("lens").map(ExposureJson::lens),
                         fields.maybeNumber("zoomMm", LEAST, MOST),
                         fields.maybeNumber("distanceM", 0, MOST),

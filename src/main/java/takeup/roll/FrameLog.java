@@ -62,13 +62,23 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         return number > 0 && number < next && indexOf(number) < 0;
     }
 
+    /** With a frame where it belongs: before another one, in the gap that the counter left, or behind the last. */
+    FrameLog with(RollEvent.Added added) {
+        if (added.before().isPresent()) {
+            return inserted(added.frame(), added.before().getAsInt());
+        }
+        boolean fills = added.origin() == RollEvent.Origin.INSERTED
+                && isPassed(added.frame().number());
+        return fills ? filled(added.frame()) : added(added.frame());
+    }
+
     /** With a frame behind the last one. It ends the waiting for a second exposure. */
-    FrameLog added(Frame frame) {
+    private FrameLog added(Frame frame) {
         return new FrameLog(with(frames.size(), frame), frame.number() + 1, false);
     }
 
     /** With a frame that the counter went past, in its place; no other changes its number. */
-    FrameLog filled(Frame frame) {
+    private FrameLog filled(Frame frame) {
         int at = 0;
         while (at < frames.size() && frames.get(at).number() < frame.number()) {
             at++;
@@ -77,7 +87,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
     }
 
     /** With a frame before the one of that number; it and all behind it move up by one. */
-    FrameLog inserted(Frame frame, int before) {
+    private FrameLog inserted(Frame frame, int before) {
         int at = indexOf(before);
         if (at < 0) {
             return added(frame);

@@ -76,12 +76,7 @@ public sealed interface RollEvent {
     record Added(Frame frame, Origin origin, OptionalInt before) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            FrameLog log = roll.log();
-            if (before.isPresent()) {
-                return roll.with(log.inserted(frame, before.getAsInt()));
-            }
-            boolean fills = origin == Origin.INSERTED && log.isPassed(frame.number());
-            return roll.with(fills ? log.filled(frame) : log.added(frame));
+            return roll.with(roll.log().with(this));
         }
 
         @Override
@@ -233,10 +228,7 @@ public sealed interface RollEvent {
         }
     }
 
-    /**
-     * A rewound roll was put into a camera again and wound past what is exposed, and so many frames further, to be
-     * safe.
-     */
+    /** A rewound roll was put into a camera again and wound past what is exposed, and so many frames further. */
     record Reloaded(Camera camera, Optional<String> back, int spare) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
@@ -262,16 +254,13 @@ public sealed interface RollEvent {
         }
     }
 
-    /** What changes nothing of the roll by itself. */
-    sealed interface Unapplied extends RollEvent {
+    /** A step was undone: what it did here counts no longer. */
+    record Undone(long step) implements RollEvent {
         @Override
-        default Roll appliedTo(Roll roll, OffsetDateTime at) {
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll;
         }
-    }
 
-    /** A step was undone: what it did here counts no longer. */
-    record Undone(long step) implements Unapplied {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.undone(this);
@@ -279,7 +268,12 @@ public sealed interface RollEvent {
     }
 
     /** A step that was undone was done again. */
-    record Redone(long step) implements Unapplied {
+    record Redone(long step) implements RollEvent {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.redone(this);
@@ -287,7 +281,12 @@ public sealed interface RollEvent {
     }
 
     /** A kind that a later version wrote: kept, and shown as such. */
-    record Unknown(String kind, String text) implements Unapplied {
+    record Unknown(String kind, String text) implements RollEvent {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unknown(this);

@@ -52,8 +52,6 @@ import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
-import takeup.roll.LensPatch;
-import takeup.roll.LensSetup;
 import takeup.roll.LoadCheck;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
@@ -184,7 +182,8 @@ final class RandomEvents {
         return new Setting(
                 maybe(this::aperture),
                 maybe(this::time),
-                new LensSetup(maybe(this::lens), maybeNumber(20, 300), maybeNumber(0.3, 100), filters(), extension()),
+                new Setting.LensSetup(
+                        maybe(this::lens), maybeNumber(20, 300), maybeNumber(0.3, 100), filters(), extension()),
                 number(-3, 3),
                 random.nextBoolean(),
                 random.nextBoolean());
@@ -235,7 +234,7 @@ final class RandomEvents {
         return new SettingPatch(
                 maybe(this::aperture),
                 maybe(this::time),
-                new LensPatch(
+                new SettingPatch.LensPatch(
                         maybe(this::lens),
                         maybeNumber(20, 300),
                         maybeNumber(0.3, 100),
