@@ -2,65 +2,75 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.console.CommandFailed;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import takeup.json.Json;
-import takeup.json.JsonText;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.ProfileJson;
 import takeup.kit.Shutter;
+import takeup.options.JsonOption;
 
 /** {@code takeup camera}: all cameras; with a KEY what is known about one. */
-final class CameraSubcommand {
-    private final Subcommands commands;
+@Command(
+        name = "camera",
+        description = {
+            "Prints what is known about a camera.",
+            "camera new KEY writes a file to start one of your own from."
+        })
+final class CameraSubcommand extends ProfileSubcommand<Camera> {
+    @Parameters(
+            paramLabel = "KEY",
+            arity = "0..2",
+            description = "The camera's key, such as 645; or new and a key; without it all are listed.")
+    List<String> words = List.of();
 
-    CameraSubcommand(Subcommands commands) {
-        this.commands = commands;
+    @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
+    String like;
+
+    @Mixin
+    JsonOption json;
+
+    CameraSubcommand() {
+        super(Kit.Sort.CAMERAS);
     }
 
-    int run(String key, boolean json) {
-        Kit kit = commands.kit();
-        Camera camera = kit.camera(key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(Kit.Sort.CAMERAS, key)));
-        kit.problems(Kit.Sort.CAMERAS, key).forEach(commands.out()::error);
-        if (json) {
-            commands.out().raw(JsonText.pretty(ProfileJson.of(camera).and("key", camera.key())));
-        } else {
-            words(camera).forEach(commands.out()::line);
-        }
-        return 0;
+    @Override
+    public Integer call() {
+        return run(words, like, json);
     }
 
-    /** All that there are, a line each; a file with a mistake is told and left out. */
-    int list(boolean json) {
-        Kit kit = commands.kit();
-        List<Camera> cameras = kit.keys(Kit.Sort.CAMERAS).stream()
-                .flatMap(it -> kit.camera(it).stream())
-                .toList();
-        kit.keys(Kit.Sort.CAMERAS)
-                .forEach(it -> kit.problems(Kit.Sort.CAMERAS, it).forEach(commands.out()::error));
-        if (json) {
-            commands.out()
-                    .raw(JsonText.pretty(Json.object()
-                            .and(
-                                    "cameras",
-                                    cameras.stream()
-                                            .map(it -> Json.object()
-                                                    .and("key", it.key())
-                                                    .and("name", it.name())
-                                                    .and("frameSize", it.frameSize()))
-                                            .toList())));
-        } else {
-            int widest =
-                    cameras.stream().mapToInt(it -> it.key().length()).max().orElse(0);
-            cameras.forEach(it -> commands.out()
-                    .line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", "
-                            + it.frameSize()));
-        }
-        return 0;
+    @Override
+    Optional<Camera> find(Kit kit, String key) {
+        return kit.camera(key);
     }
 
-    private static List<String> words(Camera camera) {
+    @Override
+    String key(Camera camera) {
+        return camera.key();
+    }
+
+    @Override
+    String summary(Camera camera) {
+        return camera.name() + ", " + camera.frameSize();
+    }
+
+    @Override
+    Json.Obj summaryJson(Camera camera) {
+        return Json.object().and("key", camera.key()).and("name", camera.name()).and("frameSize", camera.frameSize());
+    }
+
+    @Override
+    Json.Obj json(Camera camera) {
+        return ProfileJson.of(camera).and("key", camera.key());
+    }
+
+    @Override
+    List<String> lines(Camera camera) {
         List<String> lines = new ArrayList<>();
         lines.add(camera.name() + " (" + camera.key() + "): " + camera.frameSize());
         camera.frames().forEach((size, count) -> lines.add(count + " frames on " + size));

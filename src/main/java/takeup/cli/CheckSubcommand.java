@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
@@ -20,26 +24,32 @@ import takeup.journal.Archive;
 import takeup.journal.InterruptedMove;
 import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
+import takeup.options.GlobalOptions;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 import takeup.text.English;
 
 /** {@code takeup check}: reads every journal and profile of data folders and says what is wrong. */
-final class CheckSubcommand {
-    private final Subcommands commands;
+@Command(name = "check", description = "Reads everything in data folders and says what is wrong; changes nothing.")
+final class CheckSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
 
-    CheckSubcommand(Subcommands commands) {
-        this.commands = commands;
-    }
+    @Parameters(paramLabel = "DIR", arity = "0..*", description = "Data folders; else the usual one.")
+    List<String> folders = List.of();
 
-    int run(List<Path> folders) {
+    @Override
+    public Integer call() {
         boolean bad = false;
-        for (Path folder : folders) {
+        List<Path> chosen = folders.isEmpty()
+                ? List.of(global.folder())
+                : folders.stream().map(Path::of).toList();
+        for (Path folder : chosen) {
             List<String> problems = new ArrayList<>();
             String counts = check(folder, problems);
-            problems.forEach(it -> commands.out().line(it));
-            commands.out()
+            problems.forEach(it -> global.console().line(it));
+            global.console()
                     .line(folder + ": " + counts
                             + (problems.isEmpty()
                                     ? ", all in order"

@@ -1,13 +1,13 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
+import takeup.options.GlobalOptions;
 import takeup.shell.BashCompletion;
 import takeup.shell.CompletionKinds;
 import takeup.shell.FishCompletion;
@@ -26,11 +26,9 @@ import takeup.text.Nearest;
                     + "completion zsh)\".",
             "For fish: takeup completion fish > ~/.config/fish/completions/takeup.fish."
         })
-public final class CompletionSubcommand implements Callable<Integer> {
-    public static final List<String> SHELLS = List.of("bash", "zsh", "fish");
-
+final class CompletionSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(paramLabel = "SHELL", arity = "0..1", description = "bash, zsh, or fish.")
     String shell;
@@ -45,14 +43,14 @@ public final class CompletionSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if ((shell == null) == (words == null)) {
-            throw new CommandFailed(2, "name a shell: " + String.join(", ", SHELLS));
+            throw new CommandFailed(2, "name a shell: " + String.join(", ", CompletionKinds.SHELLS));
         }
         if (words != null) {
-            CompletionKinds.words(words, commands.folder()).forEach(commands.out()::line);
+            CompletionKinds.words(words, global.folder()).forEach(global.console()::line);
             return 0;
         }
-        SubcommandTree tree = commands.tree();
-        commands.out()
+        SubcommandTree tree = SubcommandTree.of(global.allCommands());
+        global.console()
                 .raw(
                         switch (shell) {
                             case "bash" -> new BashCompletion(tree).script();
@@ -61,8 +59,8 @@ public final class CompletionSubcommand implements Callable<Integer> {
                             default ->
                                 throw new CommandFailed(
                                         2,
-                                        shell + " is no shell known here: " + String.join(", ", SHELLS)
-                                                + Nearest.question(shell, SHELLS));
+                                        shell + " is no shell known here: " + String.join(", ", CompletionKinds.SHELLS)
+                                                + Nearest.question(shell, CompletionKinds.SHELLS));
                         });
         return 0;
     }

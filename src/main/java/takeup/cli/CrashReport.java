@@ -12,16 +12,20 @@ import takeup.disk.Folders;
 import takeup.files.Version;
 import takeup.text.Hidden;
 
-/** A mistake of our own, told as a photographer needs it; what only we can read goes into a report. */
-final class CrashReport {
-    private CrashReport() {}
+/**
+ * A mistake of our own, told as a photographer needs it; what only we can read goes into a file.
+ *
+ * @param folder the data folder, in which all is safe that was acknowledged
+ * @param where where the file is, or that there is none
+ */
+record CrashReport(Path folder, String where) {
+    private static final String WHAT = "made a mistake and had to stop.";
 
     /**
-     * Three lines: what happened, what is safe, where the report is. It lies in {@code reports} of the data folder, or
-     * with the system's passing files where there is no such folder.
+     * Writes the file into {@code reports} of the data folder, or beside the system's passing files where there is no
+     * such folder.
      */
-    static List<String> told(Throwable mistake, Path folder, OffsetDateTime at) {
-        String where;
+    static CrashReport write(Throwable mistake, Path folder, OffsetDateTime at) {
         try {
             // Others may write among the passing files too: there the name is one that nobody can have taken.
             Path file = Files.isDirectory(folder)
@@ -29,14 +33,24 @@ final class CrashReport {
                             .resolve("report-" + at.toLocalDateTime().toString().replace(':', '-') + ".txt")
                     : Files.createTempFile("takeup-report-", ".txt");
             Folders.replace(file, text(mistake).getBytes(StandardCharsets.UTF_8));
-            where = "The report is " + file + ".";
+            return new CrashReport(folder, "The report is " + file + ".");
         } catch (IOException | RuntimeException second) {
-            where = "No report could be written.";
+            return new CrashReport(folder, "No report could be written.");
         }
-        return List.of(
-                "takeup made a mistake and had to stop.",
-                "Everything that was acknowledged is safe in " + folder + ".",
-                where);
+    }
+
+    /** Three lines on the terminal that the screen left: what happened, what is safe, where the report is. */
+    List<String> forTerminal() {
+        return lines("takeup " + WHAT);
+    }
+
+    /** The same for a console, which names the program before each line. */
+    List<String> forConsole() {
+        return lines(WHAT);
+    }
+
+    private List<String> lines(String what) {
+        return List.of(what, "Everything that was acknowledged is safe in " + folder + ".", where);
     }
 
     /** The words of an exception may hold what was typed. */

@@ -10,15 +10,18 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.journal.JournalRecords;
-import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
 import takeup.report.DayEnd;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
@@ -39,7 +42,7 @@ import takeup.roll.RollRecord;
         })
 final class DayEndSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(
             paramLabel = "ROLL",
@@ -47,8 +50,8 @@ final class DayEndSubcommand implements Callable<Integer> {
             description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
     List<String> rolls;
 
-    @Option(names = "--json", description = "The answer is a JSON object.")
-    boolean json;
+    @Mixin
+    JsonOption json;
 
     @Option(
             names = "--clock",
@@ -63,22 +66,22 @@ final class DayEndSubcommand implements Callable<Integer> {
             held = rolls == null
                     ? Optional.empty()
                     : Optional.of(
-                            DayEnd.held(rolls, Optional.of(commands.settings().writer())));
+                            DayEnd.held(rolls, Optional.of(global.settings().writer())));
         } catch (IllegalArgumentException e) {
             throw new CommandFailed(2, e.getMessage());
         }
-        OffsetDateTime now = Subcommands.clock(clock).now();
+        OffsetDateTime now = Clock.ofOption(clock).now();
         ShootState s = read(now);
-        DayEnd end = DayEnd.of(s.asOf(now), others(), now, commands.settings().writer(), held);
-        if (json) {
-            commands.out().raw(JsonText.pretty(end.json()));
+        DayEnd end = DayEnd.of(s.asOf(now), others(), now, global.settings().writer(), held);
+        if (json.isAsked()) {
+            global.console().json(end.json());
         } else {
-            commands.out()
+            global.console()
                     .line("End of the day: " + PlanTable.title(s)
                             + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
             for (NightBefore.Section section : end.sections()) {
-                commands.out().line(section.title());
-                section.items().forEach(it -> commands.out().line("  " + it.text()));
+                global.console().line(section.title());
+                section.items().forEach(it -> global.console().line("  " + it.text()));
             }
         }
         return end.isShort() ? 1 : 0;
@@ -86,13 +89,13 @@ final class DayEndSubcommand implements Callable<Integer> {
 
     /** The rolls of other laptops, as far as they were copied here. */
     private List<Roll> others() throws IOException {
-        Set<RollId> ids = new TreeSet<>(commands.archive().openRolls());
-        ids.addAll(commands.archive().finishedRolls());
+        Set<RollId> ids = new TreeSet<>(global.archive().openRolls());
+        ids.addAll(global.archive().finishedRolls());
         List<Roll> all = new ArrayList<>();
         for (RollId id : ids) {
-            if (!id.letters().equals(commands.settings().writer())) {
-                JournalRecords<RollRecord> roll = commands.archive().roll(id);
-                roll.problems().forEach(commands.out()::error);
+            if (!id.letters().equals(global.settings().writer())) {
+                JournalRecords<RollRecord> roll = global.archive().roll(id);
+                roll.problems().forEach(global.console()::error);
                 Roll.of(roll.records()).ifPresent(all::add);
             }
         }
@@ -101,14 +104,13 @@ final class DayEndSubcommand implements Callable<Integer> {
 
     /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
     private ShootState read(OffsetDateTime now) throws IOException {
-        ShootState s = commands.opening().situation();
+        ShootState s = global.open().situation();
         Set<RollId> passed = new HashSet<>();
-        for (Optional<RollId> next =
-                        RollsOfDay.unread(s, now, commands.settings().writer(), passed);
+        for (Optional<RollId> next = RollsOfDay.unread(s, now, global.settings().writer(), passed);
                 next.isPresent();
-                next = RollsOfDay.unread(s, now, commands.settings().writer(), passed)) {
-            JournalRecords<RollRecord> roll = commands.archive().roll(next.get());
-            roll.problems().forEach(commands.out()::error);
+                next = RollsOfDay.unread(s, now, global.settings().writer(), passed)) {
+            JournalRecords<RollRecord> roll = global.archive().roll(next.get());
+            roll.problems().forEach(global.console()::error);
             s = s.with(StartupState.steps(next.get(), roll.records()));
             passed.add(next.get());
         }

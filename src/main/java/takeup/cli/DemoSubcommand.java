@@ -7,37 +7,36 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.files.JournalStore;
-import takeup.files.ProcessEnvironment;
 import takeup.files.ProfileFiles;
-import takeup.files.Settings;
 import takeup.files.StartupState;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
-import takeup.terminal.TerminalEnvironment;
+import takeup.options.GlobalOptions;
 
 /** {@code takeup demo}: regatta day in a temporary folder, shot through the same lines that anybody types. */
-final class DemoSubcommand {
-    private final Subcommands commands;
+@Command(
+        name = "demo",
+        description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
+final class DemoSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
 
-    DemoSubcommand(Subcommands commands) {
-        this.commands = commands;
-    }
-
-    int run() throws IOException {
+    @Override
+    public Integer call() throws IOException {
         Path folder = Path.of(
                 System.getProperty("java.io.tmpdir", "."),
                 "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
-        Settings settings = commands.settings();
-        int status = new ScreenCommand(folder, settings, commands.out())
-                .run(
-                        TerminalEnvironment.of(ProcessEnvironment.variables(), commands.ascii || settings.ascii()),
-                        commands.look(),
-                        () -> shoot(folder, OffsetDateTime.now().withNano(0).minusMinutes(95), commands.out()));
+        OffsetDateTime begin = Clock.wall().withNano(0).minusMinutes(95);
+        int status = new ScreenCommand(folder, global.settings(), global.console())
+                .run(global.terminal(), global.theme(), () -> shoot(folder, begin, global.console()));
         if (status == 0) {
-            commands.out().line("takeup: the demo is in " + folder + "; delete it when you like.");
+            global.console().line("takeup: the demo is in " + folder + "; delete it when you like.");
         }
         return status;
     }

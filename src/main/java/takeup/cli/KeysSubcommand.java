@@ -2,26 +2,34 @@ package takeup.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParentCommand;
 import takeup.command.CommandInfo;
 import takeup.console.Console;
 import takeup.dispatch.CommandTable;
 import takeup.json.Json;
-import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
 import takeup.session.KeyHelp;
 import takeup.session.ScanKeys;
 import takeup.session.Session;
 import takeup.text.Padding;
 
 /** {@code takeup keys}: the table of keys and the words of the prompt. */
-final class KeysSubcommand {
-    private final Console out;
+@Command(name = "keys", description = "Lists the keys and the words of the prompt.")
+final class KeysSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
 
-    KeysSubcommand(Console out) {
-        this.out = out;
-    }
+    @Mixin
+    JsonOption json;
 
-    int run(boolean json) {
-        if (json) {
+    @Override
+    public Integer call() {
+        Console out = global.console();
+        if (json.isAsked()) {
             List<Json.Obj> keys = KeyHelp.all().stream()
                     .map(it -> Json.object()
                             .and("key", it.key())
@@ -40,8 +48,7 @@ final class KeysSubcommand {
             List<Json.Obj> scans = ScanKeys.all().stream()
                     .map(it -> Json.object().and("key", it.key()).and("does", it.does()))
                     .toList();
-            out.raw(JsonText.pretty(
-                    Json.object().and("keys", keys).and("words", words).and("scanKeys", scans)));
+            out.json(Json.object().and("keys", keys).and("words", words).and("scanKeys", scans));
             return 0;
         }
         out.line("Keys");

@@ -32,7 +32,7 @@ public final class Main {
         try {
             status = run(arguments, out);
         } catch (InvalidPathException e) {
-            out.error(Subcommands.noPath(e));
+            out.error(UsageErrors.noPath(e));
             status = 2;
         } catch (CommandFailed e) {
             out.error(e.getMessage());
@@ -57,17 +57,13 @@ public final class Main {
             Path folder = DataFolder.data(data);
             Settings settings = Settings.of(folder);
             return new ScreenCommand(folder, settings, out)
-                    .run(TerminalEnvironment.of(ProcessEnvironment.variables(), settings.ascii()), theme(settings));
+                    .run(
+                            TerminalEnvironment.of(ProcessEnvironment.variables(), settings.ascii()),
+                            settings.startTheme(ProcessEnvironment.variables()));
         }
         if (arguments.length == 1 && arguments[0].equals("--warm")) {
             return WarmUp.run(out);
         }
         return Subcommands.run(arguments, out);
-    }
-
-    /** Without colour where NO_COLOR asks for none; else the one of the settings. */
-    static String theme(Settings settings) {
-        String noColour = System.getenv("NO_COLOR");
-        return noColour == null || noColour.isEmpty() ? settings.theme().orElse("dark") : "mono";
     }
 }

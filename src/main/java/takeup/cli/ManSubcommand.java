@@ -3,7 +3,9 @@ package takeup.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
+import takeup.options.GlobalOptions;
 import takeup.shell.ManPage;
+import takeup.shell.SubcommandTree;
 
 /** {@code takeup man}: the manual page. */
 @Command(
@@ -12,11 +14,11 @@ import takeup.shell.ManPage;
         footer = {"", "To keep it: takeup man > ~/.local/share/man/man1/takeup.1"})
 final class ManSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Override
     public Integer call() {
-        commands.out().raw(new ManPage(commands.tree()).roff());
+        global.console().raw(new ManPage(SubcommandTree.of(global.allCommands())).roff());
         return 0;
     }
 }

@@ -4,6 +4,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import takeup.advice.AdviceRequest;
 import takeup.command.MeterQuery;
 import takeup.console.Clock;
@@ -17,23 +23,70 @@ import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
 import takeup.report.StatusText;
 import takeup.text.Padding;
 import takeup.text.Plain;
 
 /** {@code takeup meter}: a reading, a camera and a film in, settings out. */
-final class MeterSubcommand {
-    private final Subcommands.MeterIt asked;
-    private final Subcommands commands;
+@Command(name = "meter", description = "Turns a light reading into settings, as m does on the prompt.")
+final class MeterSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
 
-    MeterSubcommand(Subcommands.MeterIt asked, Subcommands commands) {
-        this.asked = asked;
-        this.commands = commands;
-    }
+    @Parameters(
+            paramLabel = "READING",
+            arity = "1..*",
+            description = "As behind m: 5.6 125, ev11.3, low 5.6 125 and 11 125, 2500lx, sky shade.")
+    List<String> reading;
 
-    int run() throws IOException {
+    @Option(names = "--camera", paramLabel = "K", description = "The camera's key.")
+    String camera;
+
+    @Option(names = "--lens", paramLabel = "K", description = "The lens's key.")
+    String lens;
+
+    @Option(names = "--stock", paramLabel = "K", description = "The stock's key.")
+    String stock;
+
+    @Option(names = "--ei", paramLabel = "EI", description = "The exposure index; else the stock's usual one.")
+    String index;
+
+    @Option(names = "--meter", paramLabel = "K", description = "The meter's key.")
+    String meter;
+
+    @Option(names = "--hold", paramLabel = "V", description = "Keeps an aperture or a time: f2.8, 1/250.")
+    String hold;
+
+    @Option(names = "--bias", paramLabel = "S", description = "Deliberate deviation in stops, with its sign: +1/3.")
+    String bias;
+
+    @Option(names = "--filter", paramLabel = "F", description = "A filter: yellow, 3x, +1.5, nd0.9; several stack.")
+    List<String> filters = List.of();
+
+    @Option(names = "--extension", paramLabel = "MM", description = "From lens to film, the whole draw, in mm.")
+    String extension;
+
+    @Option(names = "--magnification", paramLabel = "M", description = "Size on film against size in life.")
+    String magnification;
+
+    @Option(names = "--distance", paramLabel = "D", description = "The distance of the subject: 3m, 10ft.")
+    String distance;
+
+    @Option(names = "--flash", description = "Flash is on.")
+    boolean flash;
+
+    @Option(names = "--tripod", description = "The camera stands on a tripod.")
+    boolean tripod;
+
+    @Mixin
+    JsonOption json;
+
+    @Override
+    public Integer call() throws IOException {
         ShootState situation =
-                commands.opening().situation().asOf(Clock.of(Optional.empty()).now());
+                global.open().situation().asOf(Clock.of(Optional.empty()).now());
         MeterQuery.Answer answer;
         try {
             answer = MeterQuery.answer(
@@ -42,8 +95,8 @@ final class MeterSubcommand {
             throw new CommandFailed(2, e.getMessage());
         }
         remarks(situation.kit(), answer.asking());
-        if (asked.json) {
-            commands.out()
+        if (json.isAsked()) {
+            global.console()
                     .raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
         } else {
             words(answer);
@@ -53,31 +106,31 @@ final class MeterSubcommand {
 
     /** What is to be said of the files that the sums were done with, such as a field that nobody knows. */
     private void remarks(Kit kit, AdviceRequest asking) {
-        asking.camera().ifPresent(it -> kit.problems(Kit.Sort.CAMERAS, it.key()).forEach(commands.out()::error));
-        asking.stock().ifPresent(it -> kit.problems(Kit.Sort.STOCKS, it.key()).forEach(commands.out()::error));
-        kit.problems(Kit.Sort.METERS, asking.meter().key()).forEach(commands.out()::error);
+        asking.camera().ifPresent(it -> kit.problems(Kit.Sort.CAMERAS, it.key()).forEach(global.console()::error));
+        asking.stock().ifPresent(it -> kit.problems(Kit.Sort.STOCKS, it.key()).forEach(global.console()::error));
+        kit.problems(Kit.Sort.METERS, asking.meter().key()).forEach(global.console()::error);
     }
 
     private MeterQuery.Options options() {
         return new MeterQuery.Options(
-                asked.reading,
-                Optional.ofNullable(asked.camera),
-                Optional.ofNullable(asked.lens),
-                Optional.ofNullable(asked.stock),
-                Optional.ofNullable(asked.index),
-                Optional.ofNullable(asked.meter),
-                Optional.ofNullable(asked.hold),
-                Optional.ofNullable(asked.bias),
-                asked.filters == null ? List.of() : asked.filters,
-                Optional.ofNullable(asked.extension),
-                Optional.ofNullable(asked.magnification),
-                Optional.ofNullable(asked.distance),
-                asked.flash,
-                asked.tripod);
+                reading,
+                Optional.ofNullable(camera),
+                Optional.ofNullable(lens),
+                Optional.ofNullable(stock),
+                Optional.ofNullable(index),
+                Optional.ofNullable(meter),
+                Optional.ofNullable(hold),
+                Optional.ofNullable(bias),
+                filters,
+                Optional.ofNullable(extension),
+                Optional.ofNullable(magnification),
+                Optional.ofNullable(distance),
+                flash,
+                tripod);
     }
 
     private void words(MeterQuery.Answer answer) {
-        Console out = commands.out();
+        Console out = global.console();
         out.line(StatusText.light(answer.light(), answer.light().at()) + "; at EI "
                 + answer.asking().index()
                 + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));

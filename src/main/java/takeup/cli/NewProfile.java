@@ -1,19 +1,16 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.console.CommandFailed;
-import takeup.disk.Folders;
-import takeup.disk.IoErrorText;
-import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
+import takeup.options.GlobalOptions;
+import takeup.options.OwnProfile;
 
 /** Writes a starting file for a stock or a camera of the photographer's own: its notes say what each field may be. */
 final class NewProfile {
@@ -45,53 +42,45 @@ final class NewProfile {
              "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
             """;
 
-    private final Subcommands commands;
+    private final GlobalOptions global;
+    private final Kit.Sort sort;
 
-    NewProfile(Subcommands commands) {
-        this.commands = commands;
+    NewProfile(GlobalOptions global, Kit.Sort sort) {
+        this.global = global;
+        this.sort = sort;
     }
 
-    /** Writes the file; an existing one is never touched. A camera may start as a copy of another one. */
-    int write(Kit.Sort sort, String typed, Optional<String> like) throws IOException {
-        String one = sort == Kit.Sort.STOCKS ? "stock" : "camera";
+    /** Writes the file; an existing one is never touched. It may start as a copy of another one. */
+    int write(String typed, Optional<String> like) {
+        boolean isStock = sort == Kit.Sort.STOCKS;
         String key = typed.toLowerCase(Locale.ROOT);
-        if (!ProfileReader.isKey(key)
-                || sort == Kit.Sort.STOCKS && List.of("120", "135", "220").contains(key)) {
+        if (!ProfileReader.isKey(key) || isStock && List.of("120", "135", "220").contains(key)) {
             throw new CommandFailed(2, typed + " is no key: letters, digits, - and _, and no film size");
         }
-        Path path = commands.folder()
-                .resolve("profiles")
-                .resolve(sort.name().toLowerCase(Locale.ROOT))
-                .resolve(key + ".json");
-        if (Files.exists(path)) {
-            throw new CommandFailed(1, path + " is there already and is not touched");
+        OwnProfile own = new OwnProfile(global, sort, key);
+        if (Files.exists(own.path())) {
+            throw new CommandFailed(1, own.path() + " is there already and is not touched");
         }
-        String text = like.isPresent()
-                ? copy(sort, like.get())
-                : (sort == Kit.Sort.STOCKS ? STOCK : CAMERA).replace("%1$s", key);
-        try (JournalStore held = JournalStore.take(commands.archive())) {
-            Folders.replace(
-                    held.archive()
-                            .folder()
-                            .resolve("profiles")
-                            .resolve(sort.name().toLowerCase(Locale.ROOT))
-                            .resolve(key + ".json"),
-                    text.getBytes(StandardCharsets.UTF_8));
+        String text = like.map(this::copy).orElseGet(() -> (isStock ? STOCK : CAMERA).replace("%1$s", key));
+        try {
+            own.write(text);
         } catch (IOException e) {
-            throw new CommandFailed(
-                    1, "the data folder " + commands.folder() + " cannot be used: " + IoErrorText.words(e));
+            throw global.unusable(e);
         }
-        commands.out()
-                .line(path + " is a " + one + " to start from: change it, then type "
-                        + (sort == Kit.Sort.STOCKS ? "load " : "cam ") + key);
+        global.console()
+                .line(own.path()
+                        + (isStock
+                                ? " is a stock to start from: change it, then type load "
+                                : " is a camera to start from: change it, then type cam ")
+                        + key);
         return 0;
     }
 
-    private String copy(Kit.Sort sort, String like) {
-        ProfileFiles shelf = ProfileFiles.of(commands.folder());
-        return shelf.file(sort, like.toLowerCase(Locale.ROOT))
+    private String copy(String like) {
+        return ProfileFiles.of(global.folder())
+                .file(sort, like.toLowerCase(Locale.ROOT))
                 .filter(it -> it.problem().isEmpty())
                 .map(Kit.File::text)
-                .orElseThrow(() -> new CommandFailed(2, commands.kit().whyNot(sort, like)));
+                .orElseThrow(() -> new CommandFailed(2, global.kit().whyNot(sort, like)));
     }
 }

@@ -1,14 +1,13 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -16,11 +15,13 @@ import takeup.console.CommandFailed;
 import takeup.handoff.PaperForm;
 import takeup.history.ShootState;
 import takeup.journal.JournalRecords;
+import takeup.options.ClockOption;
+import takeup.options.GlobalOptions;
+import takeup.options.OutputOption;
 import takeup.report.DayEnd;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
-import takeup.text.Hidden;
 import takeup.text.Nearest;
 
 /** {@code takeup paper}: a form to go on with by pen, the rolls in the cameras filled in. Only reads. */
@@ -33,7 +34,7 @@ import takeup.text.Nearest;
         })
 final class PaperSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(
             paramLabel = "ROLL",
@@ -48,65 +49,57 @@ final class PaperSubcommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", description = "With a page: A4 or Letter.")
     String paper;
 
-    @Option(names = "-o", paramLabel = "FILE", description = "Writes it to a file.")
-    String file;
+    @Mixin
+    OutputOption output;
 
-    @Option(
-            names = "--clock",
-            paramLabel = "TIME",
-            description = "As if it were that time, such as 2026-09-12T15:00+02:00.")
-    String clock;
+    @Mixin
+    ClockOption clock;
 
     @Override
     public Integer call() throws IOException {
-        boolean page = html || file != null && (file.endsWith(".html") || file.endsWith(".htm"));
-        String size = paper == null
-                ? PaperForm.PAPERS.get(0)
-                : PaperForm.PAPERS.stream()
-                        .filter(it -> it.equalsIgnoreCase(paper))
-                        .findFirst()
-                        .orElseThrow(() -> new CommandFailed(
-                                2,
-                                paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS)
-                                        + Nearest.question(paper, PaperForm.PAPERS)));
-        if (paper != null && !page) {
+        boolean isPage = html || output.endsWith(".html", ".htm");
+        String size = size();
+        if (paper != null && !isPage) {
             throw new CommandFailed(2, "--paper goes with --html, or a FILE that ends in .html");
         }
-        OffsetDateTime now = Subcommands.clock(clock).now();
-        ShootState s = commands.opening().situation().asOf(now);
-        List<Roll> chosen = rolls == null
-                ? s.rolls().values().stream()
-                        .filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND)
-                        .toList()
-                : named();
-        String next = s.nextRoll(commands.settings().writer()).toString();
-        String text = page
-                ? PaperForm.html(chosen, next, now.toLocalDate(), size)
-                : PaperForm.text(chosen, next, now.toLocalDate());
-        if (file != null) {
-            RollsSubcommand.write(Path.of(file), (page ? text : shown(text)).getBytes(StandardCharsets.UTF_8));
-        } else if (page) {
-            commands.out().raw(text);
+        OffsetDateTime now = clock.clock().now();
+        ShootState state = global.open().situation().asOf(now);
+        List<Roll> chosen = rolls == null ? inCameras(state) : named();
+        String next = state.nextRoll(global.settings().writer()).toString();
+        if (isPage) {
+            output.exact(global.console(), PaperForm.html(chosen, next, now.toLocalDate(), size));
         } else {
-            commands.out().lines(text);
+            output.text(global.console(), PaperForm.text(chosen, next, now.toLocalDate()));
         }
         return 0;
     }
 
-    private static String shown(String text) {
-        StringBuilder lines = new StringBuilder();
-        text.lines().forEach(it -> lines.append(Hidden.shown(it)).append('\n'));
-        return lines.toString();
+    private String size() {
+        if (paper == null) {
+            return PaperForm.PAPERS.get(0);
+        }
+        return PaperForm.PAPERS.stream()
+                .filter(it -> it.equalsIgnoreCase(paper))
+                .findFirst()
+                .orElseThrow(() -> new CommandFailed(
+                        2,
+                        paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS)
+                                + Nearest.question(paper, PaperForm.PAPERS)));
+    }
+
+    private static List<Roll> inCameras(ShootState state) {
+        return state.rolls().values().stream()
+                .filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND)
+                .toList();
     }
 
     private List<Roll> named() throws IOException {
         List<Roll> all = new ArrayList<>();
         try {
-            for (RollId id : DayEnd.held(rolls, Optional.of(commands.settings().writer()))) {
-                JournalRecords<RollRecord> opened = commands.archive().roll(id);
+            for (RollId id : DayEnd.held(rolls, Optional.of(global.settings().writer()))) {
+                JournalRecords<RollRecord> opened = global.archive().roll(id);
                 all.add(Roll.of(opened.records())
-                        .orElseThrow(
-                                () -> new CommandFailed(1, "there is no roll " + id + " in " + commands.folder())));
+                        .orElseThrow(() -> new CommandFailed(1, "there is no roll " + id + " in " + global.folder())));
             }
         } catch (IllegalArgumentException e) {
             throw new CommandFailed(2, e.getMessage());

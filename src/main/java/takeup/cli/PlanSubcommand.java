@@ -5,120 +5,113 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import takeup.command.Outcome;
 import takeup.command.PlanImport;
-import takeup.console.Clock;
 import takeup.console.CommandFailed;
-import takeup.disk.IoErrorText;
+import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.json.JsonText;
+import takeup.options.ClockOption;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
-import takeup.text.Padding;
 
-/** {@code takeup prepare} and {@code takeup plan}: the night-before list, the plan, and moments from a file. */
-final class PlanSubcommand {
+/** {@code takeup plan}: the plan of the day, and moments from a file into it. */
+@Command(
+        name = "plan",
+        description = {
+            "Prints the plan of the day.",
+            "plan import FILE reads moments from a CSV file whose first line names the columns: "
+                    + "time, moment, and any of date, wants, must, camera, back, light."
+        })
+final class PlanSubcommand implements Callable<Integer> {
     private static final int LARGEST = 1 << 20;
 
-    private final Subcommands commands;
-    private final OffsetDateTime now;
+    @ParentCommand
+    GlobalOptions global;
 
-    PlanSubcommand(Subcommands commands, Clock clock) {
-        this.commands = commands;
-        this.now = clock.now();
-    }
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..2",
+            description = "The word import and a CSV file with a moment a line; without them the plan is printed.")
+    List<String> words = List.of();
 
-    private ShootState situation() throws IOException {
-        return commands.opening().withToday(commands.archive(), now).asOf(now);
-    }
+    @Mixin
+    JsonOption json;
 
-    int prepare(boolean json, boolean withClient) throws IOException {
-        ShootState s = situation();
-        if (json) {
-            commands.out().raw(JsonText.pretty(NightBefore.json(s, now, withClient)));
-            return 0;
+    @Mixin
+    ClockOption clock;
+
+    @Override
+    public Integer call() throws IOException {
+        OffsetDateTime now = clock.clock().now();
+        if (words.isEmpty()) {
+            return print(now);
         }
-        for (NightBefore.Section section : NightBefore.of(s, now, withClient)) {
-            commands.out().line(section.title());
-            section.items().forEach(it -> commands.out().line("  " + it.text()));
+        if (!words.get(0).equals("import") || words.size() != 2) {
+            throw new CommandFailed(2, "plan import FILE, or plan alone");
         }
-        table(s);
-        return 0;
+        Path file = Path.of(words.get(1));
+        String text = text(file);
+        try (JournalStore disk = global.take()) {
+            return add(text, file.getFileName().toString(), now, disk);
+        }
     }
 
-    int list(boolean json) throws IOException {
-        ShootState s = situation();
-        if (json) {
-            commands.out().raw(JsonText.pretty(NightBefore.plan(s, now)));
+    private int print(OffsetDateTime now) throws IOException {
+        ShootState state = global.open().withToday(global.archive(), now).asOf(now);
+        Console console = global.console();
+        if (json.isAsked()) {
+            console.json(NightBefore.plan(state, now));
         } else {
-            table(s);
-            PlanTable.remarks(s, now).forEach(it -> commands.out().line(it.text()));
+            PlanLines.of(state, now).forEach(console::line);
+            PlanTable.remarks(state, now).forEach(it -> console.line(it.text()));
         }
         return 0;
     }
 
-    private void table(ShootState s) {
-        commands.out().line("Plan: " + PlanTable.title(s));
-        for (PlanTable.Row row : PlanTable.of(s, now)) {
-            commands.out()
-                    .line("  " + Padding.cell(row.number(), 4) + Padding.cell(row.when(), 7)
-                            + Padding.cell(row.in(), 14) + row.what()
-                            + (row.more().isEmpty() ? "" : ", " + row.more().replace("  ", ", ")));
-        }
-        if (s.day().job().plan().moments().isEmpty()) {
-            commands.out()
-                    .line("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
-                            + "on the prompt");
-        }
-    }
-
-    /** Moments from a file into the plan: all of them, or none and what is wrong with each line. */
-    int read(Path file, boolean json) throws IOException {
-        String text;
+    private static String text(Path file) throws IOException {
         try {
             if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
                 throw new CommandFailed(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
             }
-            text = Files.readString(file);
+            return Files.readString(file);
         } catch (CharacterCodingException e) {
             throw new CommandFailed(1, file + ":1: this is not UTF-8: save it as UTF-8 text");
         }
-        JournalStore taken;
-        try {
-            taken = JournalStore.take(commands.archive());
-        } catch (IOException e) {
-            throw new CommandFailed(
-                    1, "the data folder " + commands.folder() + " cannot be used: " + IoErrorText.words(e));
+    }
+
+    /** Moments from a file into the plan: all of them, or none and what is wrong with each line. */
+    private int add(String text, String name, OffsetDateTime now, JournalStore disk) throws IOException {
+        Console console = global.console();
+        ShootState state = global.open().situation();
+        PlanImport.Read read =
+                PlanImport.read(text, name, state, now, global.settings().writer());
+        if (!read.problems().isEmpty()) {
+            read.problems().forEach(console::error);
+            console.error("nothing was planned: put these lines right and read the file again");
+            return 1;
         }
-        try (JournalStore disk = taken) {
-            ShootState s = commands.opening().situation();
-            PlanImport.Read read = PlanImport.read(
-                    text,
-                    file.getFileName().toString(),
-                    s,
-                    now,
-                    commands.settings().writer());
-            if (!read.problems().isEmpty()) {
-                read.problems().forEach(commands.out()::error);
-                commands.out().error("nothing was planned: put these lines right and read the file again");
-                return 1;
-            }
-            ShootState after = s.asOf(now);
-            if (read.does().isPresent()) {
-                Outcome.Accepted does = read.does().get();
-                disk.keep(new JournalStep(s.nextStep(), now, does.entries()));
-                after = does.after();
-            }
-            disk.remarks().forEach(commands.out()::error);
-            if (json) {
-                commands.out().raw(JsonText.pretty(NightBefore.plan(after, now)));
-            } else {
-                commands.out()
-                        .line(read.does().map(it -> it.answer().text()).orElse("All of it is in the plan already."));
-                table(after);
-            }
+        Optional<Outcome.Accepted> added = read.does();
+        if (added.isPresent()) {
+            disk.keep(new JournalStep(state.nextStep(), now, added.get().entries()));
+        }
+        ShootState after = added.map(Outcome.Accepted::after).orElseGet(() -> state.asOf(now));
+        disk.remarks().forEach(console::error);
+        if (json.isAsked()) {
+            console.json(NightBefore.plan(after, now));
+        } else {
+            console.line(added.map(it -> it.answer().text()).orElse("All of it is in the plan already."));
+            PlanLines.of(after, now).forEach(console::line);
         }
         return 0;
     }

@@ -115,7 +115,7 @@ final class ScreenCommand {
             return 0;
         } catch (RuntimeException | Error e) {
             terminal.close();
-            CrashReport.told(e, folder, now()).forEach(terminal::farewell);
+            CrashReport.write(e, folder, now()).forTerminal().forEach(terminal::farewell);
             return 1;
         } finally {
             left.countDown();

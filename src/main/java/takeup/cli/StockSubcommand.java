@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.console.CommandFailed;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
@@ -14,71 +17,71 @@ import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
+import takeup.options.JsonOption;
 import takeup.text.Padding;
 import takeup.text.Plain;
 
 /**
  * {@code takeup stock}: all films; with a KEY what is known about one, its long exposures as a table and as a curve.
  */
-final class StockSubcommand {
+@Command(
+        name = "stock",
+        description = {
+            "Prints what is known about a film, its long exposures as a table and as a curve.",
+            "stock new KEY writes a file to start one of your own from."
+        })
+final class StockSubcommand extends ProfileSubcommand<Stock> {
     private static final double[] TIMES = {1, 2, 4, 8, 15, 30, 60, 120, 240};
 
-    private final Subcommands commands;
+    @Parameters(
+            paramLabel = "KEY",
+            arity = "0..2",
+            description = "The stock's key, such as bw400; or new and a key; without it all are listed.")
+    List<String> words = List.of();
 
-    StockSubcommand(Subcommands commands) {
-        this.commands = commands;
+    @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
+    String like;
+
+    @Mixin
+    JsonOption json;
+
+    StockSubcommand() {
+        super(Kit.Sort.STOCKS);
     }
 
-    int run(String key, boolean json) {
-        Kit kit = commands.kit();
-        Stock stock = kit.stock(key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(Kit.Sort.STOCKS, key)));
-        kit.problems(Kit.Sort.STOCKS, key).forEach(commands.out()::error);
-        if (json) {
-            commands.out().raw(JsonText.pretty(json(stock)));
-        } else {
-            words(stock).forEach(commands.out()::line);
-            source(stock.key()).ifPresent(it -> commands.out().line("source of the long exposures: " + it));
-        }
-        return 0;
+    @Override
+    public Integer call() {
+        return run(words, like, json);
     }
 
-    /** All that there are, a line each; a file with a mistake is told and left out. */
-    int list(boolean json) {
-        Kit kit = commands.kit();
-        List<Stock> stocks = kit.keys(Kit.Sort.STOCKS).stream()
-                .flatMap(it -> kit.stock(it).stream())
-                .toList();
-        kit.keys(Kit.Sort.STOCKS)
-                .forEach(it -> kit.problems(Kit.Sort.STOCKS, it).forEach(commands.out()::error));
-        if (json) {
-            commands.out()
-                    .raw(JsonText.pretty(Json.object()
-                            .and(
-                                    "stocks",
-                                    stocks.stream()
-                                            .map(it -> Json.object()
-                                                    .and("key", it.key())
-                                                    .and("name", it.name())
-                                                    .and("process", it.process())
-                                                    .and(
-                                                            "boxSpeed",
-                                                            it.boxSpeed().arithmetic())
-                                                    .and(
-                                                            "usualEI",
-                                                            it.usualIndex().arithmetic()))
-                                            .toList())));
-        } else {
-            int widest = stocks.stream().mapToInt(it -> it.key().length()).max().orElse(0);
-            stocks.forEach(it -> commands.out()
-                    .line(it.key() + " ".repeat(widest - it.key().length()) + "  " + it.name() + ", " + it.process()
-                            + ", box " + it.boxSpeed() + ", rated " + it.usualIndex()));
-        }
-        return 0;
+    @Override
+    Optional<Stock> find(Kit kit, String key) {
+        return kit.stock(key);
+    }
+
+    @Override
+    String key(Stock stock) {
+        return stock.key();
+    }
+
+    @Override
+    String summary(Stock stock) {
+        return stock.name() + ", " + stock.process() + ", box " + stock.boxSpeed() + ", rated " + stock.usualIndex();
+    }
+
+    @Override
+    Json.Obj summaryJson(Stock stock) {
+        return Json.object()
+                .and("key", stock.key())
+                .and("name", stock.name())
+                .and("process", stock.process())
+                .and("boxSpeed", stock.boxSpeed().arithmetic())
+                .and("usualEI", stock.usualIndex().arithmetic());
     }
 
     /** The source that the profile names for its reciprocity; the stock itself carries numbers alone. */
     private Optional<String> source(String key) {
-        Optional<Kit.File> file = ProfileFiles.of(commands.folder()).file(Kit.Sort.STOCKS, key);
+        Optional<Kit.File> file = ProfileFiles.of(global.folder()).file(Kit.Sort.STOCKS, key);
         if (file.isEmpty()) {
             return Optional.empty();
         }
@@ -95,7 +98,8 @@ final class StockSubcommand {
         return json instanceof Json.Obj object ? object.field(field) : Optional.empty();
     }
 
-    private Json.Obj json(Stock stock) {
+    @Override
+    Json.Obj json(Stock stock) {
         Reciprocity film = stock.reciprocity();
         List<Json> rows = new ArrayList<>();
         for (double metered : TIMES) {
@@ -113,7 +117,8 @@ final class StockSubcommand {
                 .and("reciprocityTable", rows);
     }
 
-    private static List<String> words(Stock stock) {
+    @Override
+    List<String> lines(Stock stock) {
         List<String> lines = new ArrayList<>();
         lines.add(stock.name() + " (" + stock.key() + "): " + stock.kind() + ", " + stock.process());
         lines.add("box speed " + stock.boxSpeed() + ", usually rated " + stock.usualIndex() + ", sold in "
@@ -143,6 +148,7 @@ final class StockSubcommand {
         }
         lines.add("");
         lines.addAll(ReciprocityCurve.of(film));
+        source(stock.key()).ifPresent(it -> lines.add("source of the long exposures: " + it));
         return lines;
     }
 }

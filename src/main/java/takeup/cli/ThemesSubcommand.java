@@ -2,29 +2,36 @@ package takeup.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import takeup.console.Console;
 import takeup.console.InTerminal;
 import takeup.files.ProcessEnvironment;
 import takeup.json.Json;
-import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
 import takeup.screen.Theme;
 import takeup.terminal.ThemeSample;
 import takeup.text.Plain;
 
 /** {@code takeup themes}: some lines in each theme; its colours go to a terminal only. */
-final class ThemesSubcommand {
-    private final Console out;
+@Command(name = "themes", description = "Shows the looks of the screen, some lines in each.")
+final class ThemesSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
 
-    ThemesSubcommand(Console out) {
-        this.out = out;
-    }
+    @Option(names = "--json", description = "The answer is a JSON object, with colours and contrast.")
+    boolean json;
 
-    int run(boolean json) {
+    @Override
+    public Integer call() {
+        Console out = global.console();
         List<Theme> themes =
                 Theme.names().stream().map(it -> Theme.named(it).orElseThrow()).toList();
         if (json) {
-            out.raw(JsonText.pretty(Json.object()
-                    .and("themes", themes.stream().map(ThemesSubcommand::json).toList())));
+            out.json(Json.object()
+                    .and("themes", themes.stream().map(ThemesSubcommand::json).toList()));
             return 0;
         }
         boolean isTerminal = InTerminal.isSeen();

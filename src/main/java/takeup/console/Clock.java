@@ -24,6 +24,15 @@ public final class Clock {
         return new Clock(standing);
     }
 
+    /** The clock of an option {@code --clock TIME}; the wall clock where it was not given. */
+    public static Clock ofOption(String typed) {
+        try {
+            return of(Optional.ofNullable(typed).map(Clock::parse));
+        } catch (IllegalArgumentException e) {
+            throw new CommandFailed(2, e.getMessage());
+        }
+    }
+
     public OffsetDateTime now() {
         return standing.orElseGet(() -> wall().withNano(0));
     }

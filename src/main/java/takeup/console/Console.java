@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import takeup.disk.IoErrorText;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.screen.CharacterSet;
 import takeup.terminal.TerminalEnvironment;
 
@@ -49,6 +51,11 @@ public final class Console {
     /** Text for other programs, as it is: UTF-8. */
     public void raw(String text) {
         write(answers, text);
+    }
+
+    /** A JSON object as the whole answer, indented. */
+    public void json(Json object) {
+        raw(JsonText.pretty(object));
     }
 
     /**

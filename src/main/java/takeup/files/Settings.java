@@ -72,6 +72,11 @@ public record Settings(
         }
     }
 
+    /** The theme to start in: without colour where NO_COLOR asks for none. */
+    public String startTheme(Map<String, String> environment) {
+        return environment.getOrDefault("NO_COLOR", "").isEmpty() ? theme.orElse("dark") : "mono";
+    }
+
     /** From the text of the file. */
     static Settings read(String text) {
         try {

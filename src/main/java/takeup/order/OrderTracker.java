@@ -110,6 +110,16 @@ public record OrderTracker(List<Order> orders) {
         }
     }
 
+    /** The same, with the days within which the lab of the last order wants film to be sent. */
+    public Optional<String> waiting(Map<String, LocalDate> finished, LocalDate today) {
+        return waiting(
+                finished,
+                today,
+                orders.isEmpty()
+                        ? Lab.WAIT
+                        : orders.get(orders.size() - 1).lab().sendWithinDays());
+    }
+
     /**
      * Exposed rolls in no order that have waited longer than so many days, as one sentence; empty if none has.
      *

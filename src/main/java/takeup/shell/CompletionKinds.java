@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import takeup.cli.CompletionSubcommand;
 import takeup.console.CommandFailed;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
@@ -23,6 +22,9 @@ import takeup.screen.Theme;
 public final class CompletionKinds {
     /** The kinds that {@link #words} answers. */
     public static final List<String> KINDS = List.of("cameras", "stocks", "meters", "labs", "rolls", "orders");
+
+    /** The shells that {@code takeup completion} speaks to. */
+    public static final List<String> SHELLS = List.of("bash", "zsh", "fish");
 
     private CompletionKinds() {}
 
@@ -52,7 +54,7 @@ public final class CompletionKinds {
             case "ROLL" -> "rolls";
             case "ORDER" -> "orders";
             case "STAGE" -> "=sent scans negatives ordered";
-            case "SHELL" -> "=" + String.join(" ", CompletionSubcommand.SHELLS);
+            case "SHELL" -> "=" + String.join(" ", SHELLS);
             case "NAME" -> path.equals("schema") ? "=" + String.join(" ", Schemas.names()) : "any";
             case "KEY" -> path.equals("stock") || path.equals("camera") ? path + "s" : "any";
             default -> "any";

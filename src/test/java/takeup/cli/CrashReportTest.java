@@ -20,9 +20,15 @@ class CrashReportTest {
 
     @Test
     void theReportHoldsTheMistakeAndNothingThatSteersATerminal() throws IOException {
-        List<String> told = CrashReport.told(new IllegalStateException("bow \u001b[2J seat"), folder, AT);
+        CrashReport told = CrashReport.write(new IllegalStateException("bow \u001b[2J seat"), folder, AT);
         Path report = folder.resolve("reports/report-2026-09-12T15-10-03.txt");
-        assertEquals("The report is " + report + ".", told.get(2));
+        assertEquals(
+                List.of(
+                        "takeup made a mistake and had to stop.",
+                        "Everything that was acknowledged is safe in " + folder + ".",
+                        "The report is " + report + "."),
+                told.forTerminal());
+        assertEquals("made a mistake and had to stop.", told.forConsole().get(0));
         assertTrue(Files.readString(report).contains("bow \\u{1b}[2J seat"), Files.readString(report));
     }
 
@@ -30,8 +36,8 @@ class CrashReportTest {
     @Test
     void withoutADataFolderEachReportHasANameOfItsOwn() throws IOException {
         Path none = folder.resolve("none");
-        Path first = report(CrashReport.told(new IllegalStateException("one"), none, AT));
-        Path second = report(CrashReport.told(new IllegalStateException("two"), none, AT));
+        Path first = report(CrashReport.write(new IllegalStateException("one"), none, AT));
+        Path second = report(CrashReport.write(new IllegalStateException("two"), none, AT));
         assertFalse(Files.exists(none));
         assertTrue(Files.readString(first).contains("one")
                 && Files.readString(second).contains("two"));
@@ -39,8 +45,8 @@ class CrashReportTest {
         Files.delete(second);
     }
 
-    private static Path report(List<String> told) {
+    private static Path report(CrashReport told) {
         return Path.of(
-                told.get(2).substring("The report is ".length(), told.get(2).length() - 1));
+                told.where().substring("The report is ".length(), told.where().length() - 1));
     }
 }

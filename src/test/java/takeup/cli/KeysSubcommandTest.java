@@ -62,7 +62,7 @@ class KeysSubcommandTest {
 
     private static List<Json.Obj> list(String name) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertEquals(0, new KeysSubcommand(new Console(out, out, Map.of())).run(true));
+        assertEquals(0, Subcommands.run(new String[] {"keys", "--json"}, new Console(out, out, Map.of())));
         try {
             return ((Json.Arr) ((Json.Obj) JsonText.read(out.toString(StandardCharsets.UTF_8)))
                             .fields()

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -13,10 +13,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
-import takeup.files.ProcessEnvironment;
 import takeup.files.ScanFolder;
 import takeup.json.Json;
-import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
+import takeup.options.RollArgument;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -24,7 +24,6 @@ import takeup.scans.QrCode;
 import takeup.scans.Scan;
 import takeup.scans.Slate;
 import takeup.terminal.NoTerminal;
-import takeup.terminal.TerminalEnvironment;
 import takeup.text.English;
 
 /** {@code takeup slate}: a sheet with a roll's number to photograph, or the slates read back off scans. */
@@ -34,12 +33,12 @@ import takeup.text.English;
             "Fills the terminal with a roll's number and its code, to be photographed on the film; any key ends it.",
             "With --read it says which roll the scans of a folder belong to, by the slates on them."
         })
-final class SlateSubcommand implements Callable<Integer> {
+public final class SlateSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(paramLabel = "ROLL", arity = "0..1", description = "Its number: R0007, r7, or 7.")
-    String roll;
+    RollArgument roll;
 
     @Option(
             names = "--read",
@@ -61,7 +60,7 @@ final class SlateSubcommand implements Callable<Integer> {
         if (json) {
             throw new CommandFailed(2, "--json goes with --read");
         }
-        show(new RollsSubcommand(commands).found(roll));
+        show(roll.find(global).roll());
         return 0;
     }
 
@@ -75,17 +74,10 @@ final class SlateSubcommand implements Callable<Integer> {
                 : found.id() + ": photograph it as frame " + slate.frame()
                         + ", and log it with slate on the prompt; any key ends this";
         try {
-            new SlateScreen()
-                    .run(
-                            slate,
-                            words,
-                            TerminalEnvironment.of(
-                                    ProcessEnvironment.variables(),
-                                    commands.settings().ascii()),
-                            commands.look());
+            new KeyLoop().run(global, new SlateScreen(words), slate);
         } catch (NoTerminal e) {
-            commands.out().line(slate.toString());
-            lines(QrCode.of(slate.text())).forEach(commands.out()::line);
+            global.console().line(slate.toString());
+            lines(QrCode.of(slate.text())).forEach(global.console()::line);
         }
     }
 
@@ -113,7 +105,7 @@ final class SlateSubcommand implements Callable<Integer> {
 
     private int read() throws IOException {
         ScanFolder read = ScanFolder.read(ScansSubcommand.folder(folder), true);
-        read.problems().forEach(commands.out()::error);
+        read.problems().forEach(global.console()::error);
         Map<String, Slate> slates = new LinkedHashMap<>();
         for (Scan scan : read.scans()) {
             scan.slate().ifPresent(it -> slates.put(scan.name(), it));
@@ -122,20 +114,20 @@ final class SlateSubcommand implements Callable<Integer> {
             List<Json> all = new ArrayList<>();
             slates.forEach((file, slate) -> all.add(
                     Json.object().and("file", file).and("roll", slate.roll()).and("frame", slate.frame())));
-            commands.out()
-                    .raw(JsonText.pretty(Json.object()
+            global.console()
+                    .json(Json.object()
                             .and("folder", read.folder())
                             .and("scans", read.scans().size())
-                            .and("slates", all)));
+                            .and("slates", all));
         } else {
-            slates.forEach((file, slate) -> commands.out().line(file + "  " + slate));
+            slates.forEach((file, slate) -> global.console().line(file + "  " + slate));
             for (RollId id :
                     new TreeSet<>(slates.values().stream().map(Slate::roll).toList())) {
-                commands.out().line(then(id));
+                global.console().line(then(id));
             }
         }
         if (slates.isEmpty()) {
-            commands.out()
+            global.console()
                     .error("no slate could be read in " + read.folder() + ": "
                             + English.count(read.scans().size(), "scan") + " looked at");
         }
@@ -143,10 +135,10 @@ final class SlateSubcommand implements Callable<Integer> {
     }
 
     private String then(RollId id) throws IOException {
-        List<RollId> known = new ArrayList<>(commands.archive().openRolls());
-        known.addAll(commands.archive().finishedRolls());
+        List<RollId> known = new ArrayList<>(global.archive().openRolls());
+        known.addAll(global.archive().finishedRolls());
         return known.contains(id)
                 ? "takeup scans " + id + " FOLDER lays them beside its log"
-                : "there is no roll " + id + " in " + commands.folder() + ": another data folder?";
+                : "there is no roll " + id + " in " + global.folder() + ": another data folder?";
     }
 }

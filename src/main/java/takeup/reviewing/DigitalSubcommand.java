@@ -1,4 +1,4 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -27,7 +28,9 @@ import takeup.files.CameraClocks;
 import takeup.files.ExifFile;
 import takeup.files.ScanFolder;
 import takeup.json.Json;
-import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
+import takeup.options.RollArgument;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.scans.CameraClock;
@@ -47,12 +50,12 @@ import takeup.text.Width;
             "First tell how far the digital camera's clock is off: photograph slate clock on the screen, then "
                     + "--clock that file. Files are only read."
         })
-final class DigitalSubcommand implements Callable<Integer> {
+public final class DigitalSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(index = "0", paramLabel = "ROLL", arity = "0..1", description = "Its number: R0007, r7, or 7.")
-    String roll;
+    RollArgument roll;
 
     @Parameters(
             index = "1",
@@ -74,13 +77,13 @@ final class DigitalSubcommand implements Callable<Integer> {
                     + "15:04:05.")
     String shows;
 
-    @Option(names = "--json", description = "The answer is a JSON object.")
-    boolean json;
+    @Mixin
+    JsonOption json;
 
     @Override
     public Integer call() throws IOException {
         if (clock != null) {
-            if (roll != null || json) {
+            if (roll != null || json.isAsked()) {
                 throw new CommandFailed(2, "--clock stands without a roll");
             }
             return set();
@@ -91,15 +94,15 @@ final class DigitalSubcommand implements Callable<Integer> {
         if (roll == null || folder == null) {
             throw new CommandFailed(2, "takeup digital takes a roll and a folder, or --clock and a file");
         }
-        Roll found = new RollsSubcommand(commands).found(roll);
+        Roll found = roll.find(global).roll();
         Path path = ScansSubcommand.folder(folder);
         List<String> problems = new ArrayList<>();
         List<DigitalShot> shots = shots(path, problems);
-        problems.forEach(commands.out()::error);
-        Map<String, CameraClock> clocks = CameraClocks.of(commands.folder());
+        problems.forEach(global.console()::error);
+        Map<String, CameraClock> clocks = CameraClocks.of(global.folder());
         DigitalMatches anchors = DigitalMatches.of(found, shots, clocks);
-        if (json) {
-            commands.out().raw(JsonText.pretty(json(found, anchors, clocks, shots)));
+        if (json.isAsked()) {
+            global.console().json(json(found, anchors, clocks, shots));
         } else {
             print(found, anchors, clocks, shots);
         }
@@ -121,8 +124,8 @@ final class DigitalSubcommand implements Callable<Integer> {
                         .orElseThrow(() -> new CommandFailed(
                                 1, "no clock could be read on " + clock + ": say what it shows, --shows 15:04:05"));
         CameraClock found = CameraClock.of(picture, shown);
-        CameraClocks.keep(commands.archive(), found);
-        commands.out()
+        CameraClocks.keep(global.archive(), found);
+        global.console()
                 .line(found.camera() + ": its clock is " + found.words() + " (it said " + picture.at() + ", the screen "
                         + IsoTime.of(shown) + "). It is on disk.");
         return 0;
@@ -184,7 +187,7 @@ final class DigitalSubcommand implements Callable<Integer> {
     }
 
     private void print(Roll found, DigitalMatches anchors, Map<String, CameraClock> clocks, List<DigitalShot> shots) {
-        Console out = commands.out();
+        Console out = global.console();
         out.line(found.id() + " · " + found.film().stock().name() + " · " + English.count(shots.size(), "digital file")
                 + " in " + folder);
         for (String camera :

@@ -1,24 +1,23 @@
-package takeup.cli;
+package takeup.reviewing;
 
 import java.io.IOException;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
-import takeup.disk.IoErrorText;
 import takeup.exposure.Stops;
-import takeup.files.JournalStore;
 import takeup.json.Json;
-import takeup.json.JsonText;
 import takeup.kit.Stock;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
+import takeup.options.RollArgument;
 import takeup.review.Density;
 import takeup.review.Finding;
 import takeup.review.FrameKey;
@@ -38,12 +37,12 @@ import takeup.text.Width;
             "The tests of all rolls of that stock count together. The test itself is shot with the word rating "
                     + "on the prompt."
         })
-final class RatingSubcommand implements Callable<Integer> {
+public final class RatingSubcommand implements Callable<Integer> {
     @ParentCommand
-    Subcommands commands;
+    GlobalOptions global;
 
     @Parameters(paramLabel = "ROLL", description = "A roll with a rating test: R0007, r7, or 7.")
-    String roll;
+    RollArgument roll;
 
     @Option(
             names = "--best",
@@ -55,12 +54,12 @@ final class RatingSubcommand implements Callable<Integer> {
     @Option(names = "--rate", description = "Writes the rating into your own profile of the stock, after a yes.")
     boolean rate;
 
-    @Option(names = "--json", description = "The answer is a JSON object.")
-    boolean json;
+    @Mixin
+    JsonOption json;
 
     @Override
     public Integer call() throws IOException {
-        Roll found = new RollsSubcommand(commands).found(roll);
+        Roll found = roll.find(global).roll();
         List<Integer> places = RatingTest.frames(found);
         if (places.isEmpty()) {
             throw new CommandFailed(
@@ -69,43 +68,42 @@ final class RatingSubcommand implements Callable<Integer> {
         if (best != null) {
             keep(found, places, FrameNumbers.of(best, found));
         }
-        boolean[] isBad = {false};
         List<RatingTest.Answer> answers = new ArrayList<>();
-        double push = found.film().development().pushStops();
-        String key = found.film().stock().key();
-        FramesSubcommand.forEach(
-                commands,
-                false,
-                FramesSubcommand.Reviewed::new,
-                it -> {
-                    if (it.roll().film().stock().key().equals(key)
-                            && it.roll().film().development().pushStops() == push) {
-                        answers.add(RatingTest.Answer.of(it.roll(), it.review()));
-                    }
-                },
-                isBad);
+        boolean isWhole = ArchivedRolls.reviewed(global).forEach(ArchivedRolls.Reviewed::new, it -> {
+            if (isSameFilm(it.roll(), found)) {
+                answers.add(RatingTest.Answer.of(it.roll(), it.review()));
+            }
+        });
         Optional<RatingTest> test = RatingTest.of(answers);
-        if (json) {
-            commands.out().raw(JsonText.pretty(json(found, places, test)));
+        if (json.isAsked()) {
+            global.console().json(json(found, places, test));
         } else {
             print(found, places, test);
         }
         if (rate) {
             RatingTest sure = test.filter(RatingTest::isSure)
                     .orElseThrow(() -> new CommandFailed(
-                            1, "the test is not sure enough to rate " + key + " by: nothing was written"));
-            new ReviewSubcommand(commands)
-                    .write(key, index(found.film().stock(), sure.stops().estimate()));
+                            1,
+                            "the test is not sure enough to rate "
+                                    + found.film().stock().key() + " by: nothing was written"));
+            new RatedStock(global, found.film().stock().key())
+                    .write(index(found.film().stock(), sure.stops().estimate()));
         }
-        return isBad[0] ? 1 : 0;
+        return isWhole ? 0 : 1;
+    }
+
+    private static boolean isSameFilm(Roll one, Roll other) {
+        return one.film().stock().key().equals(other.film().stock().key())
+                && one.film().development().pushStops()
+                        == other.film().development().pushStops();
     }
 
     /**
      * Of the test's frames the best are judged good; what was called so before and is not now has no verdict any more.
      */
-    private void keep(Roll found, List<Integer> places, List<Integer> chosen) throws IOException {
+    private void keep(Roll found, List<Integer> places, List<Integer> chosen) {
         List<Optional<Density>> before =
-                Review.of(commands.archive().reviewOf(found.id()).records()).verdicts(found);
+                Review.of(global.archive().reviewOf(found.id()).records()).verdicts(found);
         List<ReviewEvent> events = new ArrayList<>();
         for (int place : chosen) {
             if (!places.contains(place)) {
@@ -126,16 +124,12 @@ final class RatingSubcommand implements Callable<Integer> {
                 events.add(new ReviewEvent.Judged(FrameKey.of(found.frames().get(place)), Optional.empty()));
             }
         }
-        try (JournalStore disk = JournalStore.take(commands.archive())) {
-            disk.keep(found.id(), OffsetDateTime.now().truncatedTo(ChronoUnit.MILLIS), events);
-        } catch (IOException e) {
-            throw new CommandFailed(1, "NOT SAVED: " + IoErrorText.words(e));
-        }
+        new Decisions(global.archive(), found.id(), events).saveOrFail(global.console());
     }
 
-    private void print(Roll found, List<Integer> places, Optional<RatingTest> test) throws IOException {
-        Console out = commands.out();
-        Review review = Review.of(commands.archive().reviewOf(found.id()).records());
+    private void print(Roll found, List<Integer> places, Optional<RatingTest> test) {
+        Console out = global.console();
+        Review review = Review.of(global.archive().reviewOf(found.id()).records());
         RatingTest.Answer answer = RatingTest.Answer.of(found, review);
         List<Optional<Density>> verdicts = review.verdicts(found);
         List<Optional<String>> scans = review.scans(found);
@@ -187,7 +181,7 @@ final class RatingSubcommand implements Callable<Integer> {
                                 .map(it -> found.frames().get(it).number())
                                 .toList())
                 .and("answers", test.map(it -> it.bestStops().size()).orElse(0))
-                .and("overBoxStops", test.map(it -> ReviewSubcommand.stops(it.stops())))
+                .and("overBoxStops", test.map(it -> IntervalJson.of(it.stops())))
                 .and(
                         "index",
                         test.map(it -> Json.object()

@@ -1,13 +1,10 @@
-package takeup.cli;
+package takeup.ordering;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.TreeSet;
 import takeup.console.Clock;
 import takeup.console.CommandFailed;
@@ -15,45 +12,27 @@ import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
-import takeup.journal.Archive;
+import takeup.options.GlobalOptions;
+import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
 import takeup.order.Stage;
-import takeup.roll.RollId;
 
 /**
- * What all commands about orders share: where the orders lie, what the time is, how numbers are typed.
+ * What all commands about orders share: where the orders lie, what the time is, what typed numbers mean.
  *
- * @param commands what all commands share
+ * @param global the options of takeup itself
  * @param folder where orders and rolls lie
  * @param clock the time of day
  */
-record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
-    static OrderDesk of(Subcommands commands, String from, String time) {
-        Clock clock;
-        try {
-            clock = Clock.of(Optional.ofNullable(time).map(Clock::parse));
-        } catch (IllegalArgumentException e) {
-            throw new CommandFailed(2, e.getMessage());
-        }
-        if (from == null) {
-            return new OrderDesk(commands, new OrderFolder(commands.folder(), false), clock);
-        }
-        Path base = Path.of(from).toAbsolutePath().normalize();
-        if (from.isBlank() || !Files.isDirectory(base)) {
-            throw new CommandFailed(
-                    from.isBlank() ? 2 : 1, from.isBlank() ? "--from names no folder" : base + " is no folder");
-        }
-        return new OrderDesk(commands, new OrderFolder(base, true), clock);
-    }
-
-    Console out() {
-        return commands.out();
+record OrderDesk(GlobalOptions global, OrderFolder folder, Clock clock) {
+    Console console() {
+        return global.console();
     }
 
     LabFiles labs() {
-        return LabFiles.of(commands.folder());
+        return LabFiles.of(global.folder());
     }
 
     /** Something to do while nobody else writes in the folder. */
@@ -78,7 +57,7 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
     List<Order> orders() {
         OrderFolder.Found<Order> found = folder.allOrders();
         if (!found.problems().isEmpty()) {
-            found.problems().forEach(out()::error);
+            found.problems().forEach(console()::error);
             throw new CommandFailed(
                     1,
                     "nothing was done: an order cannot be read, and its rolls could be ordered twice; put it "
@@ -104,28 +83,28 @@ record OrderDesk(Subcommands commands, OrderFolder folder, Clock clock) {
                                 .orElse("there is no order " + number + " in " + folder.orders())));
     }
 
+    /** The order that was typed, unless it was withdrawn. */
+    Order standing(String typed) {
+        Order order = order(typed);
+        if (order.withdrawn()) {
+            throw new CommandFailed(1, order.order() + " was withdrawn");
+        }
+        return order;
+    }
+
     /** The rolls of an order as they are now. */
     List<ExposedRoll> rolls(Order order) throws IOException {
         return folder.rolls(order::holds).all();
     }
 
-    /** A roll number as it is typed: R0007, r7 or 7. */
-    static String roll(String typed) {
-        return RollId.parse(typed)
-                .or(() -> RollId.parse(Archive.FIRST_WRITER + typed))
-                .map(RollId::toString)
-                .orElseThrow(() -> new CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
-    }
-
-    static List<String> typedRolls(List<String> typed) {
-        return typed == null
-                ? List.of()
-                : typed.stream().map(OrderDesk::roll).distinct().toList();
+    /** The numbers that were typed, each once. */
+    List<String> numbers(List<RollArgument> typed) {
+        return typed.stream().map(it -> it.id(global).toString()).distinct().toList();
     }
 
     /** The rolls of an order that were typed; what it does not hold is refused. */
-    static List<String> rollsOf(Order order, List<String> typed) {
-        List<String> rolls = typedRolls(typed);
+    List<String> rollsOf(Order order, List<RollArgument> typed) {
+        List<String> rolls = numbers(typed);
         rolls.stream().filter(it -> !order.holds(it)).findFirst().ifPresent(it -> {
             throw new CommandFailed(1, it + " is not in " + order.order());
         });

@@ -1,0 +1,97 @@
+package takeup.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.json.Json;
+import takeup.kit.Kit;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
+import takeup.text.Padding;
+
+/** What {@code takeup stock} and {@code takeup camera} have in common: all of a sort, one of them, or a new file. */
+abstract class ProfileSubcommand<T> implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
+
+    private final Kit.Sort sort;
+
+    ProfileSubcommand(Kit.Sort sort) {
+        this.sort = sort;
+    }
+
+    /** The profile of a key; empty if there is none or its file is wrong. */
+    abstract Optional<T> find(Kit kit, String key);
+
+    abstract String key(T profile);
+
+    /** One in the list of all, behind its key. */
+    abstract String summary(T profile);
+
+    /** One in the list of all, as JSON. */
+    abstract Json.Obj summaryJson(T profile);
+
+    /** All that is known about one. */
+    abstract List<String> lines(T profile);
+
+    /** The same as JSON. */
+    abstract Json.Obj json(T profile);
+
+    final int run(List<String> words, String like, JsonOption json) {
+        if (isNew(words, like)) {
+            return new NewProfile(global, sort).write(words.get(1), Optional.ofNullable(like));
+        }
+        return words.isEmpty() ? list(json) : show(words.get(0), json);
+    }
+
+    private static boolean isNew(List<String> words, String like) {
+        boolean saysNew = !words.isEmpty() && words.get(0).equals("new");
+        boolean isNew = saysNew && words.size() == 2;
+        if (!isNew && saysNew) {
+            throw new CommandFailed(2, "new needs the key of the new one");
+        }
+        if (!isNew && words.size() == 2) {
+            throw new CommandFailed(2, words.get(1) + " is one word too many");
+        }
+        if (!isNew && like != null) {
+            throw new CommandFailed(2, "--like goes with new");
+        }
+        return isNew;
+    }
+
+    private int show(String key, JsonOption json) {
+        Kit kit = global.kit();
+        Console console = global.console();
+        T profile = find(kit, key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(sort, key)));
+        kit.problems(sort, key).forEach(console::error);
+        if (json.isAsked()) {
+            console.json(json(profile));
+        } else {
+            lines(profile).forEach(console::line);
+        }
+        return 0;
+    }
+
+    /** All that there are, a line each; a file with a mistake is told and left out. */
+    private int list(JsonOption json) {
+        Kit kit = global.kit();
+        Console console = global.console();
+        List<T> all =
+                kit.keys(sort).stream().flatMap(it -> find(kit, it).stream()).toList();
+        kit.keys(sort).forEach(it -> kit.problems(sort, it).forEach(console::error));
+        if (json.isAsked()) {
+            console.json(Json.object()
+                    .and(
+                            sort.name().toLowerCase(Locale.ROOT),
+                            all.stream().map(this::summaryJson).toList()));
+        } else {
+            int widest = all.stream().mapToInt(it -> key(it).length()).max().orElse(0);
+            all.forEach(it -> console.line(Padding.cell(key(it), widest + 2) + summary(it)));
+        }
+        return 0;
+    }
+}

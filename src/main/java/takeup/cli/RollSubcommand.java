@@ -1,0 +1,76 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.files.Version;
+import takeup.handoff.RollCsv;
+import takeup.handoff.RollJson;
+import takeup.handoff.RollText;
+import takeup.options.GlobalOptions;
+import takeup.options.OutputOption;
+import takeup.options.RollArgument;
+import takeup.roll.Roll;
+
+/** {@code takeup roll}: a roll to read and to hand on. Only reads. */
+@Command(name = "roll", description = "Prints a roll, finished or open.")
+final class RollSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
+
+    @Parameters(paramLabel = "ROLL", description = "Its number: R0007, r7, or 7.")
+    RollArgument roll;
+
+    @Option(names = "--json", description = "As JSON (takeup schema roll).")
+    boolean json;
+
+    @Option(
+            names = "--csv",
+            description = "As CSV, a row a frame. JSON is the faithful form: in CSV a text that a spreadsheet "
+                    + "would run gets a quote in front.")
+    boolean csv;
+
+    @Option(names = "--text", description = "As text to read; this is the default.")
+    boolean text;
+
+    @Option(
+            names = "--with-client",
+            description = "With --json: the words about the client too; otherwise they stay on this machine.")
+    boolean withClient;
+
+    @Mixin
+    OutputOption output;
+
+    @Override
+    public Integer call() throws IOException {
+        if (Stream.of(json, csv, text).filter(it -> it).count() > 1) {
+            throw new CommandFailed(2, "--json, --csv or --text, one of them");
+        }
+        if (withClient && !json) {
+            throw new CommandFailed(2, "--with-client goes with --json");
+        }
+        RollArgument.Found found = roll.find(global);
+        print(found.roll());
+        return found.problems().isEmpty() ? 0 : 1;
+    }
+
+    private void print(Roll found) throws IOException {
+        Console console = global.console();
+        if (withClient) {
+            output.exact(console, RollJson.textWithClient(found, Version.number()));
+        } else if (json) {
+            output.exact(console, RollJson.text(found, Version.number()));
+        } else if (csv) {
+            output.exact(console, RollCsv.of(found));
+        } else {
+            output.text(console, RollText.of(found));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package takeup.cli;
+
+import java.nio.file.InvalidPathException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import takeup.text.Nearest;
+
+/** What is wrong with a command line, in words. */
+final class UsageErrors {
+    private UsageErrors() {}
+
+    /** Why a path cannot be one; where the locale is at fault, what to do about it. */
+    static String noPath(InvalidPathException problem) {
+        boolean isUnnamed = problem.getInput().indexOf('\ufffd') >= 0;
+        return "this is no path: " + problem.getInput()
+                + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
+    }
+
+    /** What cannot be taken; of what nobody knows the first, with the nearest name. */
+    static String words(ParameterException problem) {
+        if (problem instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            return unknown(
+                    unmatched.getUnmatched().get(0), problem.getCommandLine().getCommandSpec());
+        }
+        String words = problem.getMessage();
+        return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+    }
+
+    private static String unknown(String word, CommandSpec command) {
+        if (word.startsWith("-")) {
+            return word + " is no option of " + command.qualifiedName()
+                    + Nearest.question(word, command.optionsMap().keySet());
+        }
+        if (command.subcommands().isEmpty()) {
+            return word + " is one word too many for " + command.qualifiedName();
+        }
+        return word + " is no command" + (command.parent() == null ? "" : " of " + command.qualifiedName())
+                + Nearest.question(word, command.subcommands().keySet());
+    }
+
+    /** Where to read on. */
+    static String hint(ParameterException problem) {
+        String command = problem.getCommandLine().getCommandSpec().qualifiedName();
+        return command + (command.equals("takeup") ? " --help shows the commands" : " --help shows what it takes");
+    }
+}

@@ -1,0 +1,69 @@
+package takeup.ordering;
+
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.options.RollArgument;
+import takeup.order.Order;
+import takeup.order.Stage;
+import takeup.text.Nearest;
+
+/** {@code takeup order mark}: how far an order, or some of its rolls, have come. */
+@Command(
+        name = "mark",
+        description = "Says where an order is: sent, scans (they are back), negatives (they are back), or ordered "
+                + "(it is still here).")
+final class OrderMarkSubcommand implements Callable<Integer> {
+    @ParentCommand
+    OrderOptions order;
+
+    @Parameters(index = "0", paramLabel = "ORDER", description = "Its number: ORD-001, or 1.")
+    String number;
+
+    @Parameters(index = "1", paramLabel = "STAGE", description = "sent, scans, negatives, or ordered.")
+    String stage;
+
+    @Parameters(index = "2..*", paramLabel = "ROLL", description = "Some of its rolls; else all.")
+    List<RollArgument> rolls = List.of();
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day, such as 2026-09-14; else today.")
+    String on;
+
+    @Override
+    public Integer call() throws IOException {
+        Stage reached = Stage.named(stage)
+                .orElseThrow(() -> new CommandFailed(
+                        2,
+                        stage + " is no stage: " + String.join(", ", Stage.all())
+                                + Nearest.question(stage, Stage.all())));
+        OrderDesk desk = order.desk();
+        LocalDate day = day(desk);
+        desk.rollsOf(desk.order(number), rolls);
+        return desk.alone(() -> {
+            Order found = desk.standing(number);
+            List<String> some = desk.rollsOf(found, rolls);
+            Order marked = found.with(new Order.Progress(reached, day, some));
+            desk.folder().save(marked);
+            desk.console()
+                    .line(marked.order() + (some.isEmpty() ? "" : ", " + String.join(", ", some)) + ": "
+                            + reached.where() + " since " + day);
+            desk.due(List.of(marked)).forEach(desk.console()::line);
+            return 0;
+        });
+    }
+
+    private LocalDate day(OrderDesk desk) {
+        try {
+            return on == null ? desk.clock().now().toLocalDate() : LocalDate.parse(on);
+        } catch (DateTimeException e) {
+            throw new CommandFailed(2, on + " is no date, such as 2026-09-14");
+        }
+    }
+}

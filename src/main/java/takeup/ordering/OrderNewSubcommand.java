@@ -1,0 +1,204 @@
+package takeup.ordering;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.InTerminal;
+import takeup.files.LabFiles;
+import takeup.files.OrderFolder;
+import takeup.files.Version;
+import takeup.options.RollArgument;
+import takeup.order.ExposedRoll;
+import takeup.order.Lab;
+import takeup.order.Order;
+import takeup.order.OrderCheck;
+import takeup.order.OrderChecks;
+import takeup.order.Wishes;
+import takeup.text.English;
+
+/** {@code takeup order new}: collects finished rolls, says what is to be known of them, and writes the order. */
+@Command(
+        name = "new",
+        sortOptions = false,
+        description = {
+            "Collects finished rolls into an order, all that are in none if no ROLL is named, and writes "
+                    + "its JSON and a page to print.",
+            "It is looked at first. A roll without frames, a roll number that is there twice, a process "
+                    + "that the film does not belong in and an index above the box speed without a push "
+                    + "stop it until yes."
+        },
+        footer = {"", "A wish of the lab's profile is taken back with no words: --border \"\"."})
+final class OrderNewSubcommand implements Callable<Integer> {
+    @ParentCommand
+    OrderOptions order;
+
+    @Parameters(paramLabel = "ROLL", arity = "0..*", description = "Rolls: R0007, r7, or 7.")
+    List<RollArgument> rolls = List.of();
+
+    @Option(names = "--without", paramLabel = "ROLL", description = "Leaves a roll out.")
+    List<RollArgument> without = List.of();
+
+    @Option(
+            names = "--lab",
+            paramLabel = "KEY",
+            description = "The lab; else that of the last order, or your only one.")
+    String lab;
+
+    @Option(names = "--reference", paramLabel = "WORDS", description = "Your own words for the order.")
+    String reference;
+
+    @Mixin
+    WishOptions wishes;
+
+    @Option(
+            names = "--flies",
+            description = "The film travels by air: it is said on the sheet, and what to look out for here.")
+    boolean flies;
+
+    @Option(names = "--with-notes", description = "Your notes on the rolls go with the order; else they stay here.")
+    boolean withNotes;
+
+    @Option(names = "--with-client", description = "The client goes with the order; else it stays here.")
+    boolean withClient;
+
+    @Option(names = "--yes", description = "Orders all the same what would stop.")
+    boolean yes;
+
+    @Option(names = "--json", description = "The answer is the order as JSON (takeup schema order).")
+    boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        OrderDesk desk = order.desk();
+        if (!Files.isDirectory(desk.folder().base())) {
+            throw new CommandFailed(
+                    1, "there is no roll yet in " + desk.folder().base());
+        }
+        // Looked at before the folder is taken: where there is nothing to order, nothing is made in it.
+        Chosen first = choose(desk, desk.orders());
+        Lab chosenLab = lab(desk, desk.orders());
+        Wishes chosenWishes = wishes.with(chosenLab);
+        return first.rolls.isEmpty() ? nothing(desk) : desk.alone(() -> make(desk, chosenLab, chosenWishes));
+    }
+
+    private static int nothing(OrderDesk desk) {
+        throw new CommandFailed(
+                1, "no finished roll waits for an order in " + desk.folder().base());
+    }
+
+    /** The rolls of the new order, those that are left in cameras, and what could not be read. */
+    private record Chosen(List<ExposedRoll> rolls, List<ExposedRoll> loaded, List<String> problems) {}
+
+    private Chosen choose(OrderDesk desk, List<Order> earlier) throws IOException {
+        List<String> asked = desk.numbers(rolls);
+        List<String> leftOut = desk.numbers(without);
+        Predicate<String> isFree = number -> earlier.stream().noneMatch(it -> !it.withdrawn() && it.holds(number));
+        Predicate<String> wanted = asked.isEmpty()
+                ? isFree.and(it -> !leftOut.contains(it))
+                : it -> asked.contains(it) && !leftOut.contains(it);
+        OrderFolder.Found<ExposedRoll> found = desk.folder().rolls(wanted);
+        for (String number : asked) {
+            ExposedRoll roll = found.all().stream()
+                    .filter(it -> it.roll().equals(number))
+                    .findFirst()
+                    .orElse(null);
+            if (roll == null && found.problems().isEmpty() && !leftOut.contains(number)) {
+                throw new CommandFailed(
+                        1, "there is no roll " + number + " in " + desk.folder().base());
+            }
+            if (roll != null && roll.state().equals("withdrawn")) {
+                throw new CommandFailed(1, number + " was withdrawn: there is no such film");
+            }
+        }
+        List<ExposedRoll> chosen = found.all().stream()
+                .filter(it -> asked.isEmpty() ? it.isFinished() : !it.state().equals("withdrawn"))
+                .toList();
+        List<ExposedRoll> loaded = asked.isEmpty()
+                ? found.all().stream().filter(ExposedRoll::isLoaded).toList()
+                : List.of();
+        return new Chosen(chosen, loaded, found.problems());
+    }
+
+    private Lab lab(OrderDesk desk, List<Order> earlier) {
+        LabFiles labs = desk.labs();
+        Optional<String> last = earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(earlier.get(earlier.size() - 1).lab().key()).filter(labs.keys()::contains);
+        String key = lab != null ? lab : last.orElseGet(labs::usual);
+        Lab.Read read = labs.lab(key);
+        if (read.lab().isEmpty()) {
+            read.problems().forEach(desk.console()::error);
+            throw new CommandFailed(lab == null ? 1 : 2, "the order needs a lab: takeup order labs lists them");
+        }
+        read.problems().forEach(desk.console()::error);
+        return read.lab().get();
+    }
+
+    private int make(OrderDesk desk, Lab chosenLab, Wishes chosenWishes) throws IOException {
+        List<Order> earlier = desk.orders();
+        Chosen chosen = choose(desk, earlier);
+        if (chosen.rolls.isEmpty()) {
+            return nothing(desk);
+        }
+        Optional<String> words = Optional.ofNullable(reference).filter(it -> !it.isBlank());
+        List<OrderCheck> checks =
+                OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, words, chosenWishes, flies);
+        List<String> stops = new ArrayList<>(chosen.problems);
+        checks.stream().filter(OrderCheck::isBlocking).forEach(it -> stops.add(it.text()));
+        (yes ? chosen.problems : stops).forEach(desk.console()::error);
+        if (!stops.isEmpty()
+                && !yes
+                && !InTerminal.saysYes(desk.console(), "Order it all the same? Type yes, or Enter for no.")) {
+            desk.console()
+                    .error("nothing was ordered: put it right, leave a roll out with --without ROLL, or say --yes");
+            return 1;
+        }
+        Order made = Order.of(
+                Order.next(earlier.stream().map(Order::order).toList()),
+                desk.clock().now(),
+                chosenLab,
+                words,
+                flies,
+                chosenWishes,
+                chosen.rolls,
+                checks,
+                withNotes,
+                withClient);
+        desk.folder().save(made);
+        if (json) {
+            desk.console().raw(made.json(Version.number()));
+        } else {
+            say(desk, made, checks);
+        }
+        return 0;
+    }
+
+    private void say(OrderDesk desk, Order made, List<OrderCheck> checks) {
+        desk.console().line(made.order() + " for " + made.lab().name() + ", " + made.summary());
+        chosenLines(made).forEach(desk.console()::line);
+        // What stops was read before the question; after --yes it is to be known all the same.
+        checks.stream()
+                .filter(it -> yes || !it.isBlocking())
+                .forEach(it -> desk.console().line("to know: " + it.text()));
+        desk.console()
+                .line("print " + desk.folder().file(made, ".html") + ": the sheet that goes with the film, and labels");
+        desk.console().line("once it is on its way: takeup order mark " + made.order() + " sent");
+    }
+
+    private static List<String> chosenLines(Order order) {
+        return order.rolls().stream()
+                .map(it -> it.roll() + "  " + it.filmSize() + " " + it.frameSize() + "  " + it.stock() + "  "
+                        + it.words() + "  " + English.count(it.framesExpected(), "frame"))
+                .toList();
+    }
+}

@@ -1,0 +1,114 @@
+package takeup.ordering;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.files.Version;
+import takeup.options.OutputOption;
+import takeup.order.ExposedRoll;
+import takeup.order.Order;
+import takeup.order.OrderCsv;
+import takeup.order.OrderHtml;
+import takeup.order.OrderText;
+import takeup.order.OrderTracker;
+import takeup.order.OrderedRoll;
+
+/** {@code takeup order show}: an order to read, to print, or for another program. Only reads. */
+@Command(name = "show", sortOptions = false, description = "Prints an order.")
+final class OrderShowSubcommand implements Callable<Integer> {
+    @ParentCommand
+    OrderOptions order;
+
+    @Parameters(paramLabel = "ORDER", description = "Its number: ORD-001, or 1.")
+    String number;
+
+    @Option(names = "--text", description = "As text to read; this is the default.")
+    boolean text;
+
+    @Option(names = "--json", description = "As JSON (takeup schema order).")
+    boolean json;
+
+    @Option(
+            names = "--csv",
+            description = "As CSV, a row a roll. JSON is the faithful form: in CSV a text that a spreadsheet "
+                    + "would run gets a quote in front.")
+    boolean csv;
+
+    @Option(names = "--html", description = "As a page to print: the sheet, and labels for the rolls.")
+    boolean html;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "With --html: A4 or Letter; else as the lab's profile says.")
+    String paper;
+
+    @Option(names = "--with-frames", description = "With --html: a page for each roll with its frames.")
+    boolean withFrames;
+
+    @Option(names = "--with-notes", description = "With --with-frames: your notes on the frames too.")
+    boolean withNotes;
+
+    @Mixin
+    OutputOption output;
+
+    @Override
+    public Integer call() throws IOException {
+        refuseWhatDoesNotGoTogether();
+        OrderDesk desk = order.desk();
+        Console console = desk.console();
+        Order shown = desk.order(number);
+        List<ExposedRoll> rolls = desk.rolls(shown);
+        if (json) {
+            output.exact(console, shown.json(Version.number()));
+        } else if (csv) {
+            output.exact(console, OrderCsv.of(shown));
+        } else if (html) {
+            List<ExposedRoll> pages = withFrames ? OrderHtml.of(shown, rolls) : List.of();
+            output.exact(console, OrderHtml.of(shown, paper(shown), pages, withNotes));
+        } else {
+            output.text(console, OrderText.of(shown));
+        }
+        if (!shown.withdrawn()) {
+            OrderTracker.corrected(shown, rolls).forEach(console::error);
+        }
+        if (withFrames) {
+            shown.rolls().stream()
+                    .map(OrderedRoll::roll)
+                    .filter(it -> rolls.stream().noneMatch(roll -> roll.roll().equals(it)))
+                    .forEach(it -> console.error(it + " cannot be read, so it has no page of frames"));
+        }
+        return 0;
+    }
+
+    private void refuseWhatDoesNotGoTogether() {
+        if (Stream.of(text, json, csv, html).filter(it -> it).count() > 1) {
+            throw new CommandFailed(2, "--text, --json, --csv or --html, one of them");
+        }
+        if (!html && (withFrames || paper != null)) {
+            throw new CommandFailed(2, "--paper and --with-frames go with --html");
+        }
+        if (withNotes && !withFrames) {
+            throw new CommandFailed(
+                    2, html ? "--with-notes goes with --with-frames" : "--paper and --with-frames go with --html");
+        }
+        if (paper != null && OrderHtml.PAPERS.stream().noneMatch(it -> it.equalsIgnoreCase(paper))) {
+            throw new CommandFailed(2, paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS));
+        }
+    }
+
+    private String paper(Order shown) {
+        return OrderHtml.PAPERS.stream()
+                .filter(it -> it.equalsIgnoreCase(paper))
+                .findFirst()
+                .orElse(shown.lab().paper());
+    }
+}

@@ -1,0 +1,75 @@
+package takeup.reviewing;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import takeup.files.ReadAhead;
+import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
+import takeup.options.GlobalOptions;
+import takeup.review.Review;
+import takeup.review.ReviewEvent;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/** Rolls of the archive with what was decided about their scans, one after the other: no more than a few are held. */
+record ArchivedRolls(GlobalOptions global, SortedSet<RollId> ids) {
+    /** A roll and what was decided about its scans. */
+    record Reviewed(Roll roll, Review review) {}
+
+    /** A roll as it was read, made into what is wanted of it. */
+    private record Read<T>(Optional<T> made, List<String> problems) {}
+
+    /** Those that have a review. */
+    static ArchivedRolls reviewed(GlobalOptions global) throws IOException {
+        return new ArchivedRolls(global, new TreeSet<>(global.archive().reviewedRolls()));
+    }
+
+    static ArchivedRolls all(GlobalOptions global) throws IOException {
+        ArchivedRolls all = reviewed(global);
+        all.ids.addAll(global.archive().finishedRolls());
+        all.ids.addAll(global.archive().openRolls());
+        return all;
+    }
+
+    /**
+     * Each by its number; a roll is forgotten as soon as it was made into something. What could not be read goes to the
+     * console.
+     *
+     * @param made of a roll and what was decided about its scans; on several threads at once
+     * @param taken in the order of the numbers
+     * @return whether all could be read
+     */
+    <T> boolean forEach(BiFunction<Roll, Review, T> made, Consumer<T> taken) throws IOException {
+        Archive archive = global.archive();
+        AtomicBoolean isWhole = new AtomicBoolean(true);
+        ReadAhead.inOrder(ids, id -> read(archive, id, made), it -> {
+            it.problems.forEach(global.console()::error);
+            isWhole.compareAndSet(true, it.problems.isEmpty());
+            it.made.ifPresent(taken);
+            return !global.console().failed();
+        });
+        return isWhole.get();
+    }
+
+    private static <T> Read<T> read(Archive archive, RollId id, BiFunction<Roll, Review, T> made) {
+        JournalRecords<RollRecord> opened = archive.roll(id);
+        JournalRecords<ReviewEvent> review = archive.reviewOf(id);
+        List<String> problems = new ArrayList<>(opened.problems());
+        for (String problem : review.problems()) {
+            problems.add("reviews/" + problem);
+        }
+        return new Read<>(
+                Roll.of(opened.records())
+                        .filter(it -> it.state() != Roll.State.WITHDRAWN)
+                        .map(it -> made.apply(it, Review.of(review.records()))),
+                problems);
+    }
+}

@@ -1,0 +1,47 @@
+package takeup.reviewing;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.Console;
+import takeup.handoff.FrameJsonLines;
+import takeup.handoff.RollText;
+import takeup.options.GlobalOptions;
+import takeup.review.Review;
+import takeup.roll.Roll;
+
+/** {@code takeup frames}: every frame of the archive, roll by roll. */
+@Command(
+        name = "frames",
+        description = {
+            "Prints every frame of the archive, roll by roll; with --json as flat lines",
+            "for a spreadsheet or a query engine (takeup schema frames)."
+        })
+public final class FramesSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
+
+    @Option(names = "--json", description = "As JSON lines.")
+    boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = global.console();
+        ArchivedRolls rolls = ArchivedRolls.all(global);
+        boolean isWhole = json
+                ? rolls.forEach(FramesSubcommand::jsonLines, console::raw)
+                : rolls.forEach((roll, review) -> RollText.of(roll) + "\n", console::lines);
+        return isWhole ? 0 : 1;
+    }
+
+    private static String jsonLines(Roll roll, Review review) {
+        List<Optional<String>> verdicts = review.verdicts(roll).stream()
+                .map(it -> it.map(Object::toString))
+                .toList();
+        return FrameJsonLines.of(roll, review.scans(roll), verdicts);
+    }
+}

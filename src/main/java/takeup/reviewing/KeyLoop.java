@@ -1,0 +1,57 @@
+package takeup.reviewing;
+
+import java.util.Optional;
+import java.util.concurrent.LinkedBlockingQueue;
+import takeup.options.GlobalOptions;
+import takeup.screen.Grid;
+import takeup.screen.Theme;
+import takeup.session.Key;
+import takeup.terminal.NoTerminal;
+import takeup.terminal.Terminal;
+
+/**
+ * The loop of a view that fills the terminal and takes one key at a time. Not for the shoot screen, which has a clock
+ * and a disk besides its keys.
+ */
+final class KeyLoop {
+    /** A key, or nothing: the terminal changed its size. */
+    private final LinkedBlockingQueue<Optional<Key>> keys = new LinkedBlockingQueue<>();
+
+    private volatile boolean ended;
+
+    /** A view of some state. */
+    interface View<S> {
+        Grid render(S state, Terminal terminal);
+
+        /** The state after a key; empty if the key leaves the view. */
+        Optional<S> after(S state, Key key);
+    }
+
+    /** Shows the view until a key leaves it or the terminal ends. */
+    <S> void run(GlobalOptions global, View<S> view, S first) throws NoTerminal {
+        Theme theme = Theme.named(global.theme()).orElseThrow();
+        try (Terminal terminal = Terminal.open(global.terminal(), theme)) {
+            terminal.listen(
+                    key -> keys.add(Optional.of(key)),
+                    () -> keys.add(Optional.empty()),
+                    () -> keys.add(Optional.empty()),
+                    why -> {
+                        ended = true;
+                        keys.add(Optional.empty());
+                    });
+            Optional<S> state = Optional.of(first);
+            while (!ended && state.isPresent()) {
+                terminal.show(view.render(state.get(), terminal));
+                Optional<Key> key = keys.take();
+                if (key.isPresent()) {
+                    state = view.after(state.get(), key.get());
+                    if (state.isPresent()) {
+                        terminal.next();
+                    }
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package takeup.reviewing;
+
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import takeup.disk.IoErrorText;
+import takeup.journal.Archive;
+import takeup.review.ScansState;
+import takeup.scans.Picture;
+import takeup.screen.Grid;
+import takeup.screen.ScansView;
+import takeup.screen.Size;
+import takeup.session.Key;
+import takeup.session.ScanKeys;
+import takeup.terminal.Terminal;
+
+/** The Scans view on a terminal: what a key decides is on the disk before the view says so. */
+record ScansScreen(Archive archive, Map<String, Picture> pictures) implements KeyLoop.View<ScansState> {
+    @Override
+    public Grid render(ScansState desk, Terminal terminal) {
+        Size size = terminal.size();
+        return ScansView.render(desk, pictures, size.columns(), size.rows());
+    }
+
+    @Override
+    public Optional<ScansState> after(ScansState desk, Key key) {
+        return ScanKeys.leaves(key) ? Optional.empty() : Optional.of(saved(ScanKeys.after(desk, key)));
+    }
+
+    private ScansState saved(ScansState desk) {
+        if (desk.toSave().isEmpty()) {
+            return desk;
+        }
+        try {
+            return desk.saved(new Decisions(archive, desk.roll().id(), desk.toSave()).save(it -> {}));
+        } catch (IOException e) {
+            return desk.saveFailed(IoErrorText.words(e));
+        }
+    }
+}

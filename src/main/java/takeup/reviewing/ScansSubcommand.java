@@ -1,0 +1,182 @@
+package takeup.reviewing;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.console.InTerminal;
+import takeup.files.ScanFolder;
+import takeup.files.SidecarFiles;
+import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
+import takeup.options.GlobalOptions;
+import takeup.options.JsonOption;
+import takeup.options.RollArgument;
+import takeup.review.Review;
+import takeup.review.ReviewEvent;
+import takeup.review.ScansState;
+import takeup.roll.Roll;
+import takeup.scans.Proposal;
+import takeup.scans.ScansByRoll;
+import takeup.terminal.NoTerminal;
+import takeup.text.English;
+
+/**
+ * {@code takeup scans}: a folder beside a roll, on the screen or printed; what is decided is forced to the disk before
+ * it is said.
+ */
+@Command(
+        name = "scans",
+        description = {
+            "Lays the scans of a folder beside the frames of a roll, says why counts differ and how sure it is.",
+            "Scans are only read. On a terminal it opens them side by side; with an option, or in a pipe, "
+                    + "it prints."
+        })
+public final class ScansSubcommand implements Callable<Integer> {
+    @ParentCommand
+    GlobalOptions global;
+
+    @Parameters(index = "0", paramLabel = "ROLL", description = "Its number: R0007, r7, or 7.")
+    RollArgument roll;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "FOLDER",
+            description = "The folder that came back; left out, what was accepted is shown.")
+    String folder;
+
+    @Option(names = "--text", description = "Prints, also on a terminal.")
+    boolean text;
+
+    @Mixin
+    JsonOption json;
+
+    @Mixin
+    AdjustOptions adjust;
+
+    @Option(names = "--accept", description = "Keeps this. Where the evidence is too thin it asks for a yes.")
+    boolean accept;
+
+    @Mixin
+    VerdictOptions verdicts;
+
+    @Option(
+            names = "--sidecars",
+            paramLabel = "HABIT",
+            description = "Writes an XMP file beside each accepted scan: full (crew_01.jpg.xmp) or short "
+                    + "(crew_01.xmp). None is ever overwritten.")
+    String sidecars;
+
+    @Override
+    public Integer call() throws IOException {
+        Roll found = roll.find(global).roll();
+        Archive archive = global.archive();
+        JournalRecords<ReviewEvent> opened = archive.reviewOf(found.id());
+        opened.problems().forEach(global.console()::error);
+        Review review = Review.of(opened.records());
+        List<ReviewEvent> decided = new ArrayList<>(verdicts.on(found));
+        boolean isWhole = opened.problems().isEmpty();
+        if (folder == null) {
+            if (accept || adjust.isGiven()) {
+                throw new CommandFailed(2, "name the folder that came back");
+            }
+            review = save(found, review, decided);
+            new AcceptedScans(found, review).print(global.console(), json);
+        } else {
+            Path path = folder(folder);
+            ScanCandidates candidates = ScanCandidates.of(archive, found, path);
+            ScanFolder read = ScanFolder.read(path, candidates.haveSlates());
+            read.problems().forEach(global.console()::error);
+            isWhole &= read.problems().isEmpty();
+            ScansByRoll sorted = ScansByRoll.of(read.scans(), candidates.withSlatesOf(read), found.id());
+            Proposal proposal = adjust.apply(sorted.asked(), found);
+            if (isForTheEye() && opens(found, proposal, review, read)) {
+                return isWhole ? 0 : 1;
+            }
+            if (accept) {
+                decided.add(accepted(found, proposal, read));
+            }
+            new ProposedScans(found, sorted, proposal, read).print(global.console(), json, review);
+            if (!accept && !json.isAsked()) {
+                global.console()
+                        .line("Nothing is written yet: --accept keeps this; --reverse, --shift 1, --swap 3,4 and "
+                                + "--place 3=4 put it right first.");
+            }
+            review = save(found, review, decided);
+        }
+        if (sidecars != null) {
+            isWhole &= new SidecarFiles(global.console()).write(found, review, sidecars);
+        }
+        return isWhole ? 0 : 1;
+    }
+
+    /** Without an option it is for the eye. */
+    private boolean isForTheEye() {
+        return !text && !json.isAsked() && !accept && sidecars == null && !verdicts.isGiven();
+    }
+
+    /** Opens the view; false where there is no terminal for it. */
+    private boolean opens(Roll found, Proposal proposal, Review review, ScanFolder read) {
+        try {
+            new KeyLoop()
+                    .run(
+                            global,
+                            new ScansScreen(global.archive(), read.pictures()),
+                            ScansState.of(found, read.folder().toString(), proposal, review));
+            return true;
+        } catch (NoTerminal e) {
+            return false;
+        }
+    }
+
+    /** The folder that was typed. */
+    static Path folder(String typed) {
+        if (!Files.isDirectory(Path.of(typed))) {
+            throw new CommandFailed(1, typed + " is no folder");
+        }
+        return Path.of(typed).toAbsolutePath().normalize();
+    }
+
+    private ReviewEvent accepted(Roll found, Proposal proposal, ScanFolder read) {
+        List<String> reasons = proposal.reasons();
+        if (proposal.scans().isEmpty()) {
+            throw new CommandFailed(1, "there is nothing to accept: " + String.join("; ", reasons));
+        }
+        Console console = global.console();
+        if (!proposal.isSure()
+                && !InTerminal.answersYes(
+                        json.isAsked() ? console::error : console::line,
+                        "This is not sure (" + ProposedScans.percent(proposal.confidence()) + "): "
+                                + reasons.get(reasons.size() - 1) + ". Accept it all the same? Type yes.")) {
+            throw new CommandFailed(1, "not accepted, and nothing was written");
+        }
+        return ReviewEvent.Accepted.of(found, proposal, read.folder().toString());
+    }
+
+    private Review save(Roll found, Review before, List<ReviewEvent> decided) {
+        if (decided.isEmpty()) {
+            return before;
+        }
+        Review review = new Decisions(global.archive(), found.id(), decided).saveOrFail(global.console());
+        long judged =
+                decided.stream().filter(it -> it instanceof ReviewEvent.Judged).count();
+        boolean isAccepted = decided.size() > judged;
+        if (!json.isAsked()) {
+            String what = judged == 0 ? "" : English.count(judged, "verdict") + " kept";
+            global.console()
+                    .line((isAccepted ? "Accepted" : "") + (isAccepted && judged > 0 ? ", and " : "") + what
+                            + ": it is on disk.");
+        }
+        return review;
+    }
+}

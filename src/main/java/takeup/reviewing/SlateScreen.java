@@ -1,0 +1,23 @@
+package takeup.reviewing;
+
+import java.util.Optional;
+import takeup.scans.Slate;
+import takeup.screen.Grid;
+import takeup.screen.Size;
+import takeup.screen.SlateView;
+import takeup.session.Key;
+import takeup.terminal.Terminal;
+
+/** A slate over the whole terminal until a key is pressed. */
+record SlateScreen(String words) implements KeyLoop.View<Slate> {
+    @Override
+    public Grid render(Slate slate, Terminal terminal) {
+        Size size = terminal.size();
+        return SlateView.render(slate, words, size.columns(), size.rows(), terminal.drawsHalves());
+    }
+
+    @Override
+    public Optional<Slate> after(Slate slate, Key key) {
+        return Optional.empty();
+    }
+}
