@@ -1,107 +1,119 @@
 package takeup.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Light;
-import takeup.exposure.Stops;
+import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
 
-/** Why one suggestion is the best, and why its neighbours are not, in a sentence or two. */
-public final class AdviceExplanation {
-    private AdviceExplanation() {}
+/**
+ * Why one suggestion is the best, and why its neighbours are not.
+ *
+ * @param request what the advice was asked for
+ * @param best the suggestion that is best
+ * @param reason why it is
+ * @param tie where two marks of the dial are equally near to the right time
+ * @param neighbours the suggestions beside it
+ */
+public record AdviceExplanation(
+        AdviceRequest request, Suggestion best, Reason reason, Optional<Tie> tie, List<Neighbour> neighbours) {
+    /** Why a suggestion is the best. */
+    public enum Reason {
+        NEAREST_TO_HELD_TIME,
+        APERTURE_HELD,
+        APERTURE_IN_HAND,
+        NEAREST_APERTURE
+    }
 
-    public static String words(AdviceRequest asking, Light light, Suggestions advice) {
+    /** What speaks against a suggestion. */
+    public enum Drawback {
+        NO_TIME,
+        OUT_OF_RANGE,
+        ABOVE_SYNC_SPEED,
+        HAND_HELD,
+        BEYOND_RECIPROCITY_TABLE,
+        FURTHER_FROM_HELD,
+        FURTHER_FROM_APERTURE
+    }
+
+    /** Two marks that are equally near; the kind of film decided. */
+    public record Tie(ExposureTime shorter, ExposureTime longer) {}
+
+    /** A suggestion beside the best one, and what speaks against it. */
+    public record Neighbour(Suggestion suggestion, Drawback drawback) {}
+
+    private static final Map<Warning.Code, Drawback> DRAWBACKS = new EnumMap<>(Map.of(
+            Warning.Code.OUT_OF_RANGE, Drawback.OUT_OF_RANGE,
+            Warning.Code.SYNC_SPEED, Drawback.ABOVE_SYNC_SPEED,
+            Warning.Code.HAND_HELD, Drawback.HAND_HELD,
+            Warning.Code.RECIPROCITY_BEYOND, Drawback.BEYOND_RECIPROCITY_TABLE));
+
+    public AdviceExplanation {
+        neighbours = List.copyOf(neighbours);
+    }
+
+    /** The explanation of an advice that has a best suggestion. */
+    public static AdviceExplanation of(AdviceRequest request, Suggestions advice) {
         Suggestion best = advice.bestOne().orElseThrow();
-        StringBuilder words = new StringBuilder(pair(best)).append(": ").append(chosen(asking, best));
-        tie(asking, best).ifPresent(it -> words.append("; ").append(it));
-        List<String> others = new ArrayList<>();
+        List<Neighbour> neighbours = new ArrayList<>();
         for (int at : new int[] {advice.best() - 1, advice.best() + 1}) {
             if (at >= 0 && at < advice.suggestions().size()) {
                 Suggestion other = advice.suggestions().get(at);
-                others.add(pair(other) + " " + against(asking, other, best));
+                neighbours.add(new Neighbour(other, drawback(request, other, best)));
             }
         }
-        best.depth().ifPresent(it -> words.append("; sharp from ").append(StatusText.depth(it)));
-        return words + "." + (others.isEmpty() ? "" : " Beside it " + String.join(", ", others) + ".");
+        return new AdviceExplanation(request, best, reason(request, best), tie(request, best), neighbours);
     }
 
-    static String pair(Suggestion row) {
-        return row.aperture() + row.time().map(it -> " " + it).orElse("");
+    /** The aperture that is held and was not chosen, because it does not serve in this light. */
+    public Optional<Aperture> heldInVain() {
+        return request.hold().flatMap(Hold::aperture).filter(it -> !it.isSameMark(best.aperture()));
     }
 
-    private static String chosen(AdviceRequest asking, Suggestion best) {
-        Optional<Hold> hold = asking.hold();
-        if (hold.flatMap(Hold::time).isPresent()) {
-            return "at this aperture the light asks for nearest to " + hold.get() + ", which is held";
+    private static Reason reason(AdviceRequest request, Suggestion best) {
+        if (request.hold().flatMap(Hold::time).isPresent()) {
+            return Reason.NEAREST_TO_HELD_TIME;
         }
-        String although = hold.flatMap(Hold::aperture)
-                .filter(it -> !same(it, best.aperture()))
-                .map(it -> it + " is held but does not serve here; ")
-                .orElse("");
-        if (hold.flatMap(Hold::aperture).isPresent() && although.isEmpty()) {
-            return best.aperture() + " is held";
+        if (isChosen(request.hold().flatMap(Hold::aperture), best)) {
+            return Reason.APERTURE_HELD;
         }
-        Optional<Aperture> inHand = asking.setting().aperture();
-        return although
-                + inHand.map(it -> same(it, best.aperture())
-                                ? it + " is in hand"
-                                : "of what serves it lies nearest to " + it + ", which is in hand")
-                        .orElse("of what serves it lies nearest to f/5.6");
+        return isChosen(request.setting().aperture(), best) ? Reason.APERTURE_IN_HAND : Reason.NEAREST_APERTURE;
     }
 
-    /** Where two marks of the dial are equally near, the kind of film decides. */
-    private static Optional<String> tie(AdviceRequest asking, Suggestion best) {
-        Optional<Shutter> shutter = asking.camera().flatMap(it -> it.shutter());
+    private static boolean isChosen(Optional<Aperture> aperture, Suggestion best) {
+        return aperture.filter(it -> it.isSameMark(best.aperture())).isPresent();
+    }
+
+    private static Optional<Tie> tie(AdviceRequest request, Suggestion best) {
+        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
         if (shutter.isEmpty()
                 || best.correctedSeconds().isEmpty()
-                || asking.hold().flatMap(Hold::time).isPresent()) {
+                || request.hold().flatMap(Hold::time).isPresent()) {
             return Optional.empty();
         }
         double seconds = best.correctedSeconds().getAsDouble();
-        ExposureTime more = shutter.get().nearest(seconds, true);
-        ExposureTime less = shutter.get().nearest(seconds, false);
-        return more.equals(less)
-                ? Optional.empty()
-                : Optional.of("halfway between " + less + " and " + more + " "
-                        + (asking.prefersOverexposure()
-                                ? "negative film takes the longer, more light"
-                                : "reversal film takes the shorter, less light"));
+        ExposureTime longer = shutter.get().nearest(seconds, true);
+        ExposureTime shorter = shutter.get().nearest(seconds, false);
+        return longer.equals(shorter) ? Optional.empty() : Optional.of(new Tie(shorter, longer));
     }
 
-    private static String against(AdviceRequest asking, Suggestion other, Suggestion best) {
+    private static Drawback drawback(AdviceRequest request, Suggestion other, Suggestion best) {
         if (other.time().isEmpty()) {
-            return "has no time that is long enough";
+            return Drawback.NO_TIME;
         }
-        for (Warning.Code code : List.of(
-                Warning.Code.OUT_OF_RANGE,
-                Warning.Code.SYNC_SPEED,
-                Warning.Code.HAND_HELD,
-                Warning.Code.RECIPROCITY_BEYOND)) {
-            if (other.has(code) && !best.has(code)) {
-                return switch (code) {
-                    case OUT_OF_RANGE -> "is beyond the dial";
-                    case SYNC_SPEED -> "is faster than the flash sync";
-                    case HAND_HELD -> "is too long for the hand";
-                    default -> "is past the film's table";
-                };
-            }
-        }
-        if (asking.hold().isPresent()) {
-            return "is further from what is held";
-        }
-        return "is further from "
-                + asking.setting().aperture().map(it -> it + " in hand").orElse("f/5.6");
-    }
-
-    public static boolean same(Aperture a, Aperture b) {
-        return Math.abs(a.stops() - b.stops()) < Stops.TOLERANCE;
+        return DRAWBACKS.entrySet().stream()
+                .filter(it -> other.has(it.getKey()) && !best.has(it.getKey()))
+                .map(Map.Entry::getValue)
+                .min(Comparator.naturalOrder())
+                .orElse(request.hold().isPresent() ? Drawback.FURTHER_FROM_HELD : Drawback.FURTHER_FROM_APERTURE);
     }
 }

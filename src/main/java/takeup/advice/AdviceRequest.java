@@ -8,13 +8,12 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
-import takeup.json.Json;
+import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Hold;
 import takeup.kit.Meter;
 import takeup.kit.Stock;
-import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.roll.Setting;
@@ -38,6 +37,24 @@ public record AdviceRequest(
         FilmSpeed index,
         double pushStops,
         Meter meter) {
+    /** What an advice is asked for now; empty without a film. */
+    public static Optional<AdviceRequest> inHand(ShootState s) {
+        return s.rollInHand()
+                .map(it -> new AdviceRequest(
+                        s.cameraInHand(),
+                        s.inHand().setting(),
+                        s.inHand().hold(),
+                        Optional.of(it.film().stock()),
+                        it.film().index(),
+                        it.film().development().pushStops(),
+                        s.meterInHand()));
+    }
+
+    /** The same with another setting. */
+    AdviceRequest with(Setting other) {
+        return new AdviceRequest(camera, other, hold, stock, index, pushStops, meter);
+    }
+
     /** The path of the light to the film. */
     public LightPath path() {
         return new LightPath(
@@ -92,63 +109,5 @@ public record AdviceRequest(
         }
         ExposureWarnings.sun(light.ev100()).ifPresent(warnings::add);
         return warnings;
-    }
-
-    /** The advice as other programs read it. */
-    public Json.Obj json(Light light, Suggestions advice, List<Warning> warnings) {
-        List<Json> rows = new ArrayList<>();
-        for (int i = 0; i < advice.suggestions().size(); i++) {
-            rows.add(row(advice.suggestions().get(i), i == advice.best()));
-        }
-        return Json.object()
-                .and("ev100", exact(light.ev100().stops()))
-                .and("method", light.method().word())
-                .and("spanStops", exact(light.spanStops()))
-                .and("zone", light.zone())
-                .and("exposureIndex", index.arithmetic())
-                .and("camera", camera.map(Camera::key))
-                .and("lens", setting.lens().map(it -> it.key()))
-                .and("stock", stock.map(Stock::key))
-                .and("meter", Optional.of(meter.key()).filter(it -> !it.isEmpty()))
-                .and(
-                        "lossStops",
-                        Json.object()
-                                .and("filters", exact(setting.filterStops()))
-                                .and("extension", exact(setting.extensionStops())))
-                .and("biasStops", exact(setting.biasStops()))
-                .and("suggestions", rows)
-                .and("warnings", warnings.stream().map(Warning::json).toList());
-    }
-
-    private static Json.Obj row(Suggestion row, boolean best) {
-        Json.Obj json = Json.object()
-                .and("aperture", row.aperture())
-                .and("fNumber", row.aperture().fNumber())
-                .and("exactFNumber", exact(row.aperture().exactFNumber()))
-                .and("time", row.time().map(Object::toString))
-                .and("seconds", row.time().map(it -> exact(it.seconds())))
-                .and("exactSeconds", row.time().map(it -> exact(it.exactSeconds())))
-                .and("meteredSeconds", exact(row.meteredSeconds()))
-                .and("correctedSeconds", exact(row.correctedSeconds()))
-                .and("openStops", exact(row.openStops()))
-                .and("errorStops", exact(row.errorStops()))
-                .and("overBoxStops", exact(row.overBoxStops()));
-        row.depth()
-                .ifPresent(it -> json.and(
-                        "depth",
-                        Json.object()
-                                .and("nearM", exact(it.nearM()))
-                                .and("farM", exact(it.farM()))
-                                .and("hyperfocalM", exact(it.hyperfocalM()))));
-        return json.and("warnings", row.warnings().stream().map(Warning::json).toList())
-                .and("best", best);
-    }
-
-    public static Json exact(double value) {
-        return Json.digits(Math.abs(value) < 1e-9 ? 0 : value, 9);
-    }
-
-    public static Json exact(OptionalDouble value) {
-        return value.isPresent() ? exact(value.getAsDouble()) : Json.of(value);
     }
 }

@@ -18,31 +18,73 @@ import takeup.kit.Stock;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
-import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
-import takeup.text.Plain;
 
 /**
  * What would fit where nothing does: a grey filter, a tripod, another stock, a push for the whole roll with its price.
+ *
+ * @param filter the weakest grey filter that helps
+ * @param tripod the best suggestion with a tripod
+ * @param stocks other stocks that serve, at most three
+ * @param push what the whole roll would have to be rated at
  */
-public final class Alternatives {
+public record Alternatives(
+        Optional<GreyFilter> filter, Optional<Suggestion> tripod, List<OtherStock> stocks, Optional<Push> push) {
     private static final int[] GREY = {2, 4, 8, 16, 32, 64, 128, 256, 512, 1000};
     /** A push beyond so many stops is no offer. */
     private static final double MOST_PUSH = 3;
 
-    private Alternatives() {}
+    private static final int MOST_STOCKS = 3;
+
+    /** A grey filter by its name, and what it brings. */
+    public record GreyFilter(String filter, Suggestion suggestion) {}
+
+    /** Another stock at its usual index, and what it brings. */
+    public record OtherStock(Stock stock, Suggestion suggestion) {}
+
+    /**
+     * The rating that a setting would need.
+     *
+     * @param index the exposure index
+     * @param stops by how much that is above box speed
+     */
+    public record Push(Aperture aperture, ExposureTime time, double index, double stops) {
+        /** Whether a lab can do it. */
+        public enum Verdict {
+            NOT_NEEDED,
+            POSSIBLE,
+            TOO_FAR
+        }
+
+        /** Whether a lab can do it. */
+        public Verdict verdict() {
+            if (!Stops.above(stops, 0.1)) {
+                return Verdict.NOT_NEEDED;
+            }
+            return stops > MOST_PUSH + Stops.TOLERANCE ? Verdict.TOO_FAR : Verdict.POSSIBLE;
+        }
+    }
+
+    public Alternatives {
+        stocks = List.copyOf(stocks);
+    }
+
+    /** All that would fit. */
+    public static Alternatives of(AdviceRequest request, Light light, Kit kit) {
+        return new Alternatives(
+                filter(request, light), tripod(request, light), stocks(request, light, kit), push(request, light));
+    }
 
     /**
      * Whether no suggestion is free of what speaks against it and comes within a stop; a held aperture must be that
      * one.
      */
-    public static boolean areNeeded(AdviceRequest asking, Suggestions advice) {
-        Optional<Aperture> held = asking.hold().flatMap(Hold::aperture);
+    public static boolean areNeeded(AdviceRequest request, Suggestions advice) {
+        Optional<Aperture> held = request.hold().flatMap(Hold::aperture);
         return !advice.suggestions().isEmpty()
                 && advice.suggestions().stream()
                         .noneMatch(it -> serves(it)
-                                && held.map(at -> AdviceExplanation.same(at, it.aperture()))
-                                        .orElse(true));
+                                && held.map(at -> at.isSameMark(it.aperture())).orElse(true));
     }
 
     static boolean serves(Suggestion row) {
@@ -52,137 +94,102 @@ public final class Alternatives {
                 && !row.has(Warning.Code.HAND_HELD);
     }
 
-    /** The remedies in words, the least trouble first. */
-    public static List<String> of(AdviceRequest asking, Light light, Kit kit) {
-        List<String> all = new ArrayList<>();
-        filter(asking, light).ifPresent(all::add);
-        tripod(asking, light).ifPresent(all::add);
-        stocks(asking, light, kit).ifPresent(all::add);
-        push(asking, light).ifPresent(all::add);
-        return all;
-    }
-
-    private static Optional<String> filter(AdviceRequest asking, Light light) {
-        Optional<Shutter> shutter = asking.camera().flatMap(Camera::shutter);
-        if (shutter.isEmpty() || asking.setting().lens().isEmpty()) {
+    private static Optional<GreyFilter> filter(AdviceRequest request, Light light) {
+        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
+        if (shutter.isEmpty() || request.setting().lens().isEmpty()) {
             return Optional.empty();
         }
-        Aperture wanted = asking.hold()
+        Aperture wanted = request.hold()
                 .flatMap(Hold::aperture)
-                .or(() -> asking.setting().aperture())
-                .orElseGet(() -> asking.setting().lens().get().ring().nearest(5));
+                .or(() -> request.setting().aperture())
+                .orElseGet(() -> request.setting().lens().get().ring().nearest(5));
         double tooMuch =
-                shutter.get().fastest().stops() - Stops.of(asking.path().metered(light.ev100(), wanted));
+                shutter.get().fastest().stops() - Stops.of(request.path().metered(light.ev100(), wanted));
         if (!Stops.above(tooMuch, 0.5)) {
             return Optional.empty();
         }
         for (int grey : GREY) {
-            List<Filter> filters = new ArrayList<>(asking.setting().filters());
+            List<Filter> filters = new ArrayList<>(request.setting().filters());
             filters.add(Filter.factor("nd" + grey, grey));
             Optional<Suggestion> row =
-                    with(asking, asking.setting().with(SettingPatch.filters(filters)))
+                    request
+                            .with(request.setting().with(SettingPatch.filters(filters)))
                             .advice(light)
                             .suggestions()
                             .stream()
-                            .filter(it -> serves(it) && AdviceExplanation.same(it.aperture(), wanted))
+                            .filter(it -> serves(it) && it.aperture().isSameMark(wanted))
                             .findFirst();
             if (row.isPresent()) {
-                return Optional.of("nd" + grey + " brings " + AdviceExplanation.pair(row.get()));
+                return Optional.of(new GreyFilter("nd" + grey, row.get()));
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> tripod(AdviceRequest asking, Light light) {
-        return asking.setting().tripod()
+    private static Optional<Suggestion> tripod(AdviceRequest request, Light light) {
+        return request.setting().tripod()
                 ? Optional.empty()
-                : best(with(asking, asking.setting().with(SettingPatch.tripod(true))), light)
-                        .map(it -> "a tripod brings " + AdviceExplanation.pair(it));
+                : best(request.with(request.setting().with(SettingPatch.tripod(true))), light);
     }
 
-    private static Optional<Suggestion> best(AdviceRequest asking, Light light) {
-        Suggestions advice = asking.advice(light);
+    private static Optional<Suggestion> best(AdviceRequest request, Light light) {
+        Suggestions advice = request.advice(light);
         return advice.bestOne().filter(Alternatives::serves);
     }
 
-    private static Optional<String> stocks(AdviceRequest asking, Light light, Kit kit) {
-        List<String> found = new ArrayList<>();
+    private static List<OtherStock> stocks(AdviceRequest request, Light light, Kit kit) {
+        List<OtherStock> found = new ArrayList<>();
         for (String key : kit.keys(Kit.Sort.STOCKS)) {
             Optional<Stock> stock = kit.stock(key)
-                    .filter(it -> asking.camera()
+                    .filter(it -> request.camera()
                             .map(camera -> it.filmSizes().stream().anyMatch(camera.frames()::containsKey))
                             .orElse(false));
-            if (stock.isEmpty() || stock.map(Stock::key).equals(asking.stock().map(Stock::key))) {
+            if (stock.isEmpty() || stock.map(Stock::key).equals(request.stock().map(Stock::key))) {
                 continue;
             }
             AdviceRequest other = new AdviceRequest(
-                    asking.camera(),
-                    asking.setting(),
-                    asking.hold(),
+                    request.camera(),
+                    request.setting(),
+                    request.hold(),
                     stock,
                     stock.get().usualIndex(),
                     0,
-                    asking.meter());
-            best(other, light)
-                    .ifPresent(it -> found.add(
-                            key + " at EI " + stock.get().usualIndex() + " (" + AdviceExplanation.pair(it) + ")"));
+                    request.meter());
+            best(other, light).ifPresent(it -> found.add(new OtherStock(stock.get(), it)));
         }
-        return found.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        "another stock serves: " + String.join(", ", found.size() > 3 ? found.subList(0, 3) : found));
+        return found.size() > MOST_STOCKS ? found.subList(0, MOST_STOCKS) : found;
     }
 
     /** The rating that the widest aperture would need at the longest time that serves. */
-    private static Optional<String> push(AdviceRequest asking, Light light) {
-        Optional<Shutter> shutter = asking.camera().flatMap(Camera::shutter);
+    private static Optional<Push> push(AdviceRequest request, Light light) {
+        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
         if (shutter.isEmpty()
-                || asking.setting().lens().isEmpty()
-                || asking.stock().isEmpty()) {
+                || request.setting().lens().isEmpty()
+                || request.stock().isEmpty()) {
             return Optional.empty();
         }
-        Aperture aperture = asking.hold()
+        Aperture aperture = request.hold()
                 .flatMap(Hold::aperture)
-                .orElseGet(() -> asking.setting().lens().get().ring().widest());
-        OptionalDouble focal = asking.setting().focalMm();
-        double limit = asking.setting().tripod() || focal.isEmpty()
+                .orElseGet(() -> request.setting().lens().get().ring().widest());
+        OptionalDouble focal = request.setting().focalMm();
+        double limit = request.setting().tripod() || focal.isEmpty()
                 ? Double.POSITIVE_INFINITY
-                : asking.camera().get().frameSize().handHeldLimit(focal.getAsDouble());
+                : request.camera().get().frameSize().handHeldLimit(focal.getAsDouble());
         Optional<ExposureTime> longest = shutter.get().marks().stream()
                 .filter(it -> !Stops.above(it.stops(), Stops.of(limit)))
                 .findFirst();
         if (longest.isEmpty()) {
             return Optional.empty();
         }
-        double missing = Math.ceil(Stops.of(asking.path().metered(light.ev100(), aperture))
+        double missing = Math.ceil(Stops.of(request.path().metered(light.ev100(), aperture))
                 - longest.get().stops()
                 - Stops.TOLERANCE);
         if (missing < 1) {
             return Optional.empty();
         }
-        FilmSpeed box = asking.stock().get().boxSpeed();
-        double index = asking.index().arithmetic() * Stops.factor(missing);
+        FilmSpeed box = request.stock().get().boxSpeed();
+        double index = request.index().arithmetic() * Stops.factor(missing);
         double push = Stops.of(index / box.arithmetic());
-        String rated = "for " + aperture + " " + longest.get() + " the whole roll would need EI "
-                + Plain.number(Plain.rounded(index, 4)) + ": ";
-        if (!Stops.above(push, 0.1)) {
-            return Optional.of(rated + "no push, it is not above box speed");
-        }
-        String stops = Plain.digits(Math.rint(push * 10) / 10, 3);
-        return Optional.of(rated
-                + (push > MOST_PUSH + Stops.TOLERANCE
-                        ? stops + " stops thin, further than a push reaches"
-                        : "push " + stops + ", or " + Stops.words(push) + " thin"));
-    }
-
-    private static AdviceRequest with(AdviceRequest asking, Setting setting) {
-        return new AdviceRequest(
-                asking.camera(),
-                setting,
-                asking.hold(),
-                asking.stock(),
-                asking.index(),
-                asking.pushStops(),
-                asking.meter());
+        return Optional.of(new Push(aperture, longest.get(), index, push));
     }
 }

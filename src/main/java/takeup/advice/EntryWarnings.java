@@ -1,8 +1,6 @@
 package takeup.advice;
 
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
@@ -12,80 +10,64 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
-import takeup.text.Plain;
 
 /**
- * The warnings about a state that begins when another camera, back or roll comes in hand; said then, and no oftener.
+ * What begins to be wrong when another camera, back or roll comes in hand; it is said then, and no oftener.
+ *
+ * @param noFilm the place in hand, where no film is in it now
+ * @param meterSpeed the roll in hand, where the meter is now set to another speed than it is rated at
  */
-public final class EntryWarnings {
-    private EntryWarnings() {}
+public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> meterSpeed) {
+    /** A reading that was taken with the meter at another speed than a roll is rated at. */
+    public record MeterSpeed(Light light, Roll roll) {}
 
-    /**
-     * What begins to hold between two situations: no film where the camera in hand had one, a meter set to another
-     * speed.
-     */
-    public static List<Warning> between(ShootState before, ShootState after, OffsetDateTime now) {
-        List<Warning> begun = new ArrayList<>();
-        boolean stood = before.rollInHand().isEmpty() && before.placeInHand().equals(after.placeInHand());
-        if (after.placeInHand().isPresent() && after.rollInHand().isEmpty() && !stood) {
-            begun.add(StatusText.noFilm(after));
-        }
-        if (meterSpeed(before).isEmpty()) {
-            meterSpeed(after)
-                    .filter(it -> !wasSaid(after.day().light().orElseThrow(), before, now))
-                    .ifPresent(begun::add);
-        }
-        return begun;
+    /** What holds after a line and did not before it. */
+    public static EntryWarnings begunBetween(ShootState before, ShootState after, OffsetDateTime now) {
+        boolean wasEmpty = before.rollInHand().isEmpty() && before.placeInHand().equals(after.placeInHand());
+        return new EntryWarnings(
+                after.placeInHand().filter(it -> after.rollInHand().isEmpty() && !wasEmpty),
+                meterSpeed(before).isPresent()
+                        ? Optional.empty()
+                        : meterSpeed(after).filter(it -> !wasWarned(it.light(), before, now)));
     }
 
     /** The meter at another speed than the roll in hand is rated at. */
-    public static Optional<Warning> meterSpeed(ShootState s) {
-        Optional<Light> light = s.day().light();
-        return s.rollInHand()
-                .filter(it -> light.isPresent() && isOther(light.get(), it))
-                .map(it -> meterSpeed(light.get(), it));
+    public static Optional<MeterSpeed> meterSpeed(ShootState s) {
+        return s.rollInHand().flatMap(roll -> s.day().light().flatMap(it -> meterSpeed(it, roll)));
     }
 
-    public static Warning meterSpeed(Light light, Roll roll) {
-        return new Warning(
-                Warning.Code.METER_SPEED,
-                "the meter was set to " + Plain.number(light.index().orElseThrow()) + ", " + roll.id() + " is rated "
-                        + roll.film().index() + ": set it to " + roll.film().index());
-    }
-
-    /** Whether a reading was taken at another speed than a roll's; a digital camera's own meter may be. */
-    public static boolean isOther(Light light, Roll roll) {
-        return light.index().isPresent()
+    /** A reading at another speed than a roll's; a digital camera's own meter may be at any. */
+    public static Optional<MeterSpeed> meterSpeed(Light light, Roll roll) {
+        boolean isOther = light.index().isPresent()
                 && light.method() != Light.Method.CAMERA
                 && Math.abs(Stops.of(light.index().getAsDouble()
                                 / roll.film().index().arithmetic()))
                         > Stops.TOLERANCE;
+        return isOther ? Optional.of(new MeterSpeed(light, roll)) : Optional.empty();
     }
 
     /**
-     * Whether the warning about that meter at that speed was given on this day: with a reading, or when a roll came in
-     * hand.
+     * Whether the warning about the meter in hand at that speed was given on this day: with a reading, or when a roll
+     * came in hand.
      */
-    public static boolean wasSaid(Light light, ShootState s, OffsetDateTime now) {
-        boolean same = false;
+    public static boolean wasWarned(Light light, ShootState s, OffsetDateTime now) {
+        boolean isSame = false;
         String meter = s.day().meter().orElse("");
-        for (JournalStep step : s.history()) {
-            if (!step.at().toLocalDate().equals(now.toLocalDate())) {
-                continue;
-            }
+        for (JournalStep step : s.history().on(now.toLocalDate()).steps()) {
             for (JournalEntry entry : step.entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.LightMetered lit) {
-                    same = lit.meter().equals(meter) && lit.light().index().equals(light.index());
-                    if (same && lit.said().contains(Warning.Code.METER_SPEED)) {
+                Optional<DayEvent.LightMetered> metered = entry.as(DayEvent.LightMetered.class);
+                if (metered.isPresent()) {
+                    isSame = metered.get().meter().equals(meter)
+                            && metered.get().light().index().equals(light.index());
+                    if (isSame && metered.get().said().contains(Warning.Code.METER_SPEED)) {
                         return true;
                     }
-                } else if (same
+                } else if (isSame
                         && cameInHand(entry)
                                 .flatMap(it -> rollIn(it, step.at(), s))
-                                .filter(it -> isOther(light, it))
+                                .flatMap(it -> meterSpeed(light, it))
                                 .isPresent()) {
                     return true;
                 }
@@ -95,12 +77,10 @@ public final class EntryWarnings {
     }
 
     private static Optional<CameraPlace> cameInHand(JournalEntry entry) {
-        if (entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.CameraSelected took) {
-            return Optional.of(took.place());
-        }
-        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded
-                ? Optional.of(new CameraPlace(loaded.camera().key(), loaded.back()))
-                : Optional.empty();
+        return entry.as(DayEvent.CameraSelected.class)
+                .map(DayEvent.CameraSelected::place)
+                .or(() -> entry.as(RollEvent.Loaded.class)
+                        .map(it -> new CameraPlace(it.camera().key(), it.back())));
     }
 
     private static Optional<Roll> rollIn(CameraPlace place, OffsetDateTime at, ShootState s) {

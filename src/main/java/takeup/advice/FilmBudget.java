@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import takeup.day.FilmLot;
@@ -14,8 +13,6 @@ import takeup.day.ShootPlan;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
-import takeup.roll.Roll;
-import takeup.text.English;
 
 /**
  * Whether there is film enough for the plan: it wants 84 frames, 23 are left in the cameras, 10 rolls in the bag are
@@ -49,10 +46,7 @@ public record FilmBudget(
             moment.camera().flatMap(s::camera).ifPresent(cameras::add);
         }
         s.placesInUse().forEach(it -> s.camera(it.camera()).ifPresent(cameras::add));
-        int left = 0;
-        for (Roll roll : s.rolls().values()) {
-            left += roll.state() == Roll.State.OPEN ? Math.max(0, roll.framesLeft()) : 0;
-        }
+        int left = s.openRolls().mapToInt(it -> Math.max(0, it.framesLeft())).sum();
         int rolls = 0;
         int frames = 0;
         int others = 0;
@@ -82,37 +76,11 @@ public record FilmBudget(
      * be named.
      */
     public boolean isShort() {
-        return isBagKept && framesOver() < 0 && !waits();
+        return isBagKept && framesOver() < 0 && !isWaitingForCamera();
     }
 
-    private boolean waits() {
+    /** Whether the film in the bag fits no camera in use, and none of those in use has any left. */
+    public boolean isWaitingForCamera() {
         return rollsInBag == 0 && rollsForNoCamera > 0 && framesInCameras == 0;
-    }
-
-    /** The sum in words; empty where nothing is planned. */
-    public Optional<String> words() {
-        if (framesWanted == 0) {
-            return Optional.empty();
-        }
-        String there = "the plan wants " + framesWanted + ", " + framesInCameras + " are left in the cameras";
-        String bag = rollsInBag == 0 && rollsForNoCamera > 0
-                ? ""
-                : ", " + English.count(rollsInBag, "roll") + " in the bag " + English.agree(rollsInBag, "is ", "are ")
-                        + framesInBag;
-        String beside = rollsForNoCamera == 0
-                ? ""
-                : ", " + English.count(rollsForNoCamera, "roll") + " in the bag "
-                        + English.agree(rollsForNoCamera, "fits", "fit") + " no camera in use";
-        return Optional.of(
-                !isBagKept
-                        ? there + ", and no bag is kept (bag add)"
-                        : there
-                                + bag
-                                + beside
-                                + (waits()
-                                        ? ": choose one (cam)"
-                                        : framesOver() < 0
-                                                ? ": " + -framesOver() + " TOO FEW"
-                                                : ": enough, " + framesOver() + " over"));
     }
 }

@@ -11,25 +11,21 @@ import takeup.day.CameraPlace;
 import takeup.day.KeyMoment;
 import takeup.day.ShootingPace;
 import takeup.history.ShootState;
-import takeup.kit.Warning;
-import takeup.report.StatusText;
 import takeup.roll.Roll;
-import takeup.text.ClockText;
-import takeup.text.English;
 
 /**
- * The next key moment, how long it is away, and the one thing that is best done about it: "change now: 4 left,
- * Prize-giving in 6 min wants 12; 4 frames = 6.20".
+ * The next key moment, how long it is away, and the one thing that is best done about it, such as to change the roll
+ * now: 4 frames are left, and Prize-giving in 6 min wants 12.
  *
  * @param moment the moment
  * @param minutes how many minutes it is away; 0 or less once it has begun
  * @param place the camera or back that it will be on; empty while none is in hand
- * @param left frames left there; -1 where no film is in
+ * @param roll the roll that is in there
  * @param advice what is best done
- * @param recommendation the same in words; empty where nothing needs to be done
+ * @param means with what
  */
 public record NextMoment(
-        KeyMoment moment, long minutes, Optional<CameraPlace> place, int left, Advice advice, String recommendation) {
+        KeyMoment moment, long minutes, Optional<CameraPlace> place, Optional<Roll> roll, Advice advice, Means means) {
     /** So many minutes before a moment it begins to be advised on: a rule of our own. */
     public static final int LEAD = 15;
     /** Minutes that a change of roll is given: a rule of our own, nobody has published one. */
@@ -47,6 +43,27 @@ public record NextMoment(
         STOCK
     }
 
+    /**
+     * What the advice is carried out with, as far as it needs it.
+     *
+     * @param film the film to load
+     * @param other the roll to use instead, in another place
+     * @param costOfLeft what the frames that are left cost, where the bag knows a price
+     * @param isBagEmpty whether a bag is kept and nothing in it fits
+     */
+    public record Means(
+            Optional<StockChoice> film, Optional<Roll> other, Optional<BigDecimal> costOfLeft, boolean isBagEmpty) {
+        private static final Means NONE = new Means(Optional.empty(), Optional.empty(), Optional.empty(), false);
+
+        private static Means film(StockChoice film) {
+            return new Means(Optional.of(film), Optional.empty(), Optional.empty(), false);
+        }
+
+        private static Means other(Roll other) {
+            return new Means(Optional.empty(), Optional.of(other), Optional.empty(), false);
+        }
+    }
+
     /** The moment to be ready for, if one is planned for today. */
     public static Optional<NextMoment> of(ShootState s, OffsetDateTime now) {
         return s.day().job().plan().next(now.toLocalDateTime()).map(it -> of(it, s, now));
@@ -56,23 +73,16 @@ public record NextMoment(
         long minutes = moment.minutesFrom(now.toLocalDateTime());
         Optional<CameraPlace> place = place(moment, s);
         Optional<Roll> roll = place.flatMap(s::rollIn);
-        int left = roll.map(it -> Math.max(0, it.framesLeft())).orElse(-1);
-        NextMoment plain = new NextMoment(moment, minutes, place, left, Advice.NOTHING, "");
+        NextMoment plain = new NextMoment(moment, minutes, place, roll, Advice.NOTHING, Means.NONE);
         if (place.isEmpty() || minutes > LEAD || minutes <= 0) {
             return plain;
         }
-        String when = moment.name() + " in " + minutes + " min";
-        String wants = moment.wants() > 0 ? when + " wants " + moment.wants() : when;
         if (roll.isEmpty()) {
             Optional<StockChoice> film = StockChoice.of(s, place.get(), moment, Optional.empty());
             return plain.with(
-                    Advice.LOAD,
-                    film.map(it -> "load " + it.words()).orElse("load") + " now: no film in " + place.get() + ", "
-                            + wants + empty(s, place.get()));
+                    Advice.LOAD, new Means(film, Optional.empty(), Optional.empty(), isBagEmpty(s, place.get())));
         }
-        return left < moment.wants()
-                ? tooFew(plain, s, roll.get(), wants, now)
-                : enough(plain, s, roll.get(), wants, now);
+        return plain.left() < moment.wants() ? tooFew(plain, s, now) : enough(plain, s, now);
     }
 
     /**
@@ -92,61 +102,43 @@ public record NextMoment(
         return active.or(() -> Optional.of(new CameraPlace(camera, back)));
     }
 
-    private static NextMoment tooFew(NextMoment plain, ShootState s, Roll roll, String wants, OffsetDateTime now) {
+    private static NextMoment tooFew(NextMoment plain, ShootState s, OffsetDateTime now) {
         KeyMoment moment = plain.moment;
+        Roll roll = plain.roll.orElseThrow();
         Optional<Roll> other = other(moment, s, roll);
         if (other.isPresent()) {
-            return plain.with(
-                    Advice.OTHER,
-                    "take " + other.get().place() + ": " + StatusText.leftWords(other.get()) + ", here " + plain.left
-                            + "; " + wants);
+            return plain.with(Advice.OTHER, Means.other(other.get()));
         }
-        int fresh = roll.camera()
-                .frames()
-                .getOrDefault(roll.film().size(), roll.film().framesNominal());
-        if (fresh <= plain.left) {
-            return plain.with(Advice.READY, "have the next roll ready: " + wants + ", a roll holds " + fresh);
+        if (plain.framesOnFreshRoll() <= plain.left()) {
+            return plain.with(Advice.READY, Means.NONE);
         }
-        Optional<StockChoice> film = StockChoice.of(s, plain.place.orElseThrow(), moment, Optional.of(roll))
-                .filter(it -> !it.isOn(roll));
-        String loading = film.map(it -> ", load " + it.words()).orElse("");
-        String empty = empty(s, plain.place.get());
+        CameraPlace place = plain.place.orElseThrow();
+        Optional<StockChoice> film =
+                StockChoice.of(s, place, moment, plain.roll).filter(it -> !it.isOn(roll));
+        boolean isBagEmpty = isBagEmpty(s, place);
         OptionalDouble pace = pace(s, now);
-        LocalTime by = moment.at().minusMinutes(CHANGE).toLocalTime();
-        if (plain.left > 0 && pace.isPresent() && plain.left / pace.getAsDouble() + CHANGE < plain.minutes) {
-            return plain.with(
-                    Advice.USE_UP,
-                    (plain.left == 1 ? "use up the last frame" : "use up the " + plain.left + " left")
-                            + " and change by " + ClockText.clock(by) + loading + ": " + wants + empty);
+        if (plain.left() > 0 && pace.isPresent() && plain.left() / pace.getAsDouble() + CHANGE < plain.minutes) {
+            return plain.with(Advice.USE_UP, new Means(film, Optional.empty(), Optional.empty(), isBagEmpty));
         }
         Optional<BigDecimal> cost = s.day().job().bag().costLeft(roll);
-        return plain.with(
-                Advice.CHANGE,
-                "change now" + loading + ": " + plain.left + " left, " + wants
-                        + cost.map(it -> "; " + English.count(plain.left, "frame") + " = " + it.toPlainString())
-                                .orElse("")
-                        + empty);
+        return plain.with(Advice.CHANGE, new Means(film, Optional.empty(), cost, isBagEmpty));
     }
 
-    private static NextMoment enough(NextMoment plain, ShootState s, Roll roll, String wants, OffsetDateTime now) {
+    private static NextMoment enough(NextMoment plain, ShootState s, OffsetDateTime now) {
         KeyMoment moment = plain.moment;
-        Optional<StockChoice> better = StockChoice.of(s, plain.place.orElseThrow(), moment, Optional.of(roll));
-        if (better.isPresent() && better.get().isOther(roll)) {
-            return plain.with(Advice.STOCK, better.get().words(roll) + "; " + wants);
+        Optional<StockChoice> better = StockChoice.of(s, plain.place.orElseThrow(), moment, plain.roll)
+                .filter(it -> it.isOther(plain.roll.orElseThrow()));
+        if (better.isPresent()) {
+            return plain.with(Advice.STOCK, Means.film(better.get()));
         }
-        int spare = plain.left - moment.wants();
         OptionalDouble pace = pace(s, now);
-        boolean soonGone = moment.wants() > 0 && pace.isPresent() && spare < pace.getAsDouble() * plain.minutes;
-        return soonGone
-                ? plain.with(
-                        Advice.KEEP, "keep " + moment.wants() + " for " + moment.name() + ": " + spare + " to spare")
-                : plain;
+        boolean isSoonGone =
+                moment.wants() > 0 && pace.isPresent() && plain.spare() < pace.getAsDouble() * plain.minutes;
+        return isSoonGone ? plain.with(Advice.KEEP, Means.NONE) : plain;
     }
 
-    private static String empty(ShootState s, CameraPlace place) {
-        return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty()
-                ? "; the bag has no film for it"
-                : "";
+    private static boolean isBagEmpty(ShootState s, CameraPlace place) {
+        return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty();
     }
 
     /**
@@ -185,34 +177,34 @@ public record NextMoment(
         return ShootingPace.of(times);
     }
 
-    private NextMoment with(Advice other, String words) {
-        return new NextMoment(moment, minutes, place, left, other, words);
+    private NextMoment with(Advice other, Means with) {
+        return new NextMoment(moment, minutes, place, roll, other, with);
+    }
+
+    /** Frames left on the roll that is in; -1 where no film is in. */
+    public int left() {
+        return roll.map(it -> Math.max(0, it.framesLeft())).orElse(-1);
+    }
+
+    /** How many frames are left beyond those that the moment wants. */
+    public int spare() {
+        return left() - moment.wants();
+    }
+
+    /** How many frames a full roll of the film that is in gives. */
+    public int framesOnFreshRoll() {
+        Roll in = roll.orElseThrow();
+        return in.camera().frames().getOrDefault(in.film().size(), in.film().framesNominal());
+    }
+
+    /** When a change of roll must begin at the latest. */
+    public LocalTime changeBy() {
+        return moment.at().minusMinutes(CHANGE).toLocalTime();
     }
 
     /** Whether something should be done now that is not merely useful to know. */
     public boolean isUrgent() {
         return advice.compareTo(Advice.KEEP) > 0;
-    }
-
-    /** The warning that it is; empty where nothing is urgent. */
-    public Optional<Warning> warning() {
-        return isUrgent() ? Optional.of(new Warning(Warning.Code.MOMENT, recommendation)) : Optional.empty();
-    }
-
-    /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */
-    public String countdown() {
-        String when = minutes > 0
-                ? " in " + ClockText.minutes(minutes)
-                : minutes == 0 ? " now" : " now, since " + ClockText.minutes(-minutes);
-        return ClockText.clock(moment.at()) + " " + moment.name() + when
-                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", MUST" : "");
-    }
-
-    /** All of it in one line: the recommendation where there is one, else the countdown and what is left there. */
-    public String line() {
-        String there =
-                place.isEmpty() ? "" : ": " + place.get() + (left < 0 ? " has no film" : " has " + left + " left");
-        return recommendation.isEmpty() ? countdown() + there : recommendation;
     }
 
     /**

@@ -3,15 +3,19 @@ package takeup.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.day.DayEvent;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.exposure.LightPath;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Lens;
 import takeup.review.RatingTest;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
+import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -31,10 +35,14 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
 
     /** A card and the aperture for it. */
     public record Card(double stops, Aperture aperture) {
+        /** What the card in the picture says: {@code 1/2 STOP UNDER}. */
         public String words() {
             return RatingTest.card(stops);
         }
     }
+
+    /** The card that the next frame of a roll carries, and the bracket that it is one of. */
+    public record NextCard(Roll roll, RatingBracket bracket, Card card) {}
 
     public RatingBracket {
         cards = List.copyOf(cards);
@@ -76,6 +84,48 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
         return best;
     }
 
+    /**
+     * The card that the next frame of the roll in hand carries, while its setting is in hand and no other frame came
+     * between.
+     */
+    public static Optional<NextCard> inHand(ShootState s) {
+        Optional<Roll> roll = s.rollInHand().filter(RatingBracket::isBegun);
+        Setting setting = s.inHand().setting();
+        if (roll.isEmpty()
+                || s.cameraInHand().isEmpty()
+                || s.day().light().isEmpty()
+                || setting.flash()
+                || !isPutInHand(s, roll.get())) {
+            return Optional.empty();
+        }
+        return of(s.cameraInHand().get(), setting, roll.get(), s.day().light().get())
+                .flatMap(bracket -> bracket.next(roll.get())
+                        .filter(it -> bracket.isSet(setting, it))
+                        .map(it -> new NextCard(roll.get(), bracket, it)));
+    }
+
+    /** Whether the rating test on a roll was begun. */
+    public static boolean isBegun(Roll roll) {
+        return roll.conditions().stream().anyMatch(it -> it.words().equals(Optional.of(RatingTest.ORDER)));
+    }
+
+    /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */
+    private static boolean isPutInHand(ShootState s, Roll roll) {
+        return s.history()
+                .withoutUndone()
+                .entriesNewestFirst()
+                .filter(it -> isSetting(it, roll) || it.isOn(roll.id()) && it.is(RollEvent.Added.class))
+                .findFirst()
+                .filter(it -> isSetting(it, roll))
+                .isPresent();
+    }
+
+    private static boolean isSetting(JournalEntry entry, Roll roll) {
+        return entry.as(DayEvent.CameraSetupChanged.class)
+                .filter(it -> it.camera().equals(roll.camera().key()))
+                .isPresent();
+    }
+
     /** The first card that no frame of the roll carries yet. */
     public Optional<Card> next(Roll roll) {
         return open(cards, roll);
@@ -98,12 +148,14 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
         return SettingPatch.aperture(card.aperture).and(SettingPatch.time(time));
     }
 
+    /** Whether a card's setting is in hand. */
     public boolean isSet(Setting setting, Card card) {
         return setting.aperture().equals(Optional.of(card.aperture))
                 && setting.time().equals(Optional.of(time));
     }
 
-    public int place(Card card) {
+    /** Which of the cards it is, counted from 1. */
+    public int number(Card card) {
         return cards.indexOf(card) + 1;
     }
 }

@@ -18,7 +18,6 @@ import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Stock;
 import takeup.roll.Roll;
-import takeup.text.Plain;
 
 /**
  * Which film of the bag suits the light that is coming: bw3200 at EI 1600 for EV 6. One that is in the camera already
@@ -29,7 +28,7 @@ import takeup.text.Plain;
  * @param ev100 the light that is expected, EV at ISO 100; empty where nobody said, and the bag alone decides
  * @param serves whether it can be held by hand in that light
  */
-record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
+public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     /**
      * The film to load for a moment; empty where no bag is kept, nothing in it fits, or any film will do as well as
      * that of before.
@@ -136,22 +135,5 @@ record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     /** Whether it is the film on a roll. */
     boolean isOn(Roll roll) {
         return stock.key().equals(roll.film().stock().key());
-    }
-
-    /** The film and what for: {@code bw3200 for EV 6}. */
-    String words() {
-        return stock.key() + (ev100.isEmpty() ? "" : " for " + light() + (serves ? "" : ", the fastest in the bag"));
-    }
-
-    /** Why the roll that is in should go: {@code cn400 EI 200 is too slow for EV 6, load bw3200}. */
-    String words(Roll roll) {
-        FilmSpeed index = roll.film().index();
-        return roll.film().stock().key() + " EI " + index
-                + (index.arithmetic() < stock.usualIndex().arithmetic() ? " is too slow" : " is too fast") + " for "
-                + light() + ", load " + stock.key();
-    }
-
-    private String light() {
-        return "EV " + Plain.digits(ev100.orElseThrow(), 3);
     }
 }

@@ -25,7 +25,8 @@ import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
-import takeup.report.StatusText;
+import takeup.report.AdviceJson;
+import takeup.report.LightText;
 import takeup.text.Padding;
 import takeup.text.Plain;
 
@@ -97,7 +98,8 @@ final class MeterSubcommand implements Callable<Integer> {
         remarks(situation.kit(), answer.asking());
         if (json.isAsked()) {
             global.console()
-                    .raw(JsonText.pretty(answer.asking().json(answer.light(), answer.advice(), answer.warnings())));
+                    .raw(JsonText.pretty(
+                            AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings())));
         } else {
             words(answer);
         }
@@ -131,7 +133,7 @@ final class MeterSubcommand implements Callable<Integer> {
 
     private void words(MeterQuery.Answer answer) {
         Console out = global.console();
-        out.line(StatusText.light(answer.light(), answer.light().at()) + "; at EI "
+        out.line(LightText.of(answer.light(), answer.light().at()) + "; at EI "
                 + answer.asking().index()
                 + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));
         double loss = answer.asking().setting().filterStops()
@@ -143,7 +145,7 @@ final class MeterSubcommand implements Callable<Integer> {
             double rating = it.boxSpeed().stopsOver(answer.asking().index());
             double bias = answer.asking().setting().biasStops();
             out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair"
-                    + StatusText.habit(answer.light()).map(how -> "; " + how).orElse(""));
+                    + LightText.habit(answer.light()).map(how -> "; " + how).orElse(""));
         });
         Suggestions advice = answer.advice();
         for (int i = 0; i < advice.suggestions().size(); i++) {

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.advice.ExposureInHand;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
 import takeup.exposure.Stops;
-import takeup.history.ClockShiftNotes;
+import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -22,7 +23,7 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
-import takeup.report.StatusText;
+import takeup.report.StatusJson;
 import takeup.roll.Exposure;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
@@ -53,9 +54,9 @@ public record CommandContext(
         return nowMillis.withNano(0);
     }
 
-    /** How the clock was moved since the last frame or reading. */
-    public ClockShiftNotes clockShifts() {
-        return new ClockShiftNotes(before, now(), drift);
+    /** What tells how the clock was moved before that which this line logs. */
+    public ClockShiftDetector clockShifts() {
+        return new ClockShiftDetector(before.history(), now(), drift);
     }
 
     /** Thrown where a line names a finished roll that is not in memory. */
@@ -177,14 +178,14 @@ public record CommandContext(
      * under.
      */
     private String lightNow(ShootState after) {
-        OptionalDouble was = StatusText.errorInHand(state);
-        OptionalDouble is = StatusText.errorInHand(after);
+        OptionalDouble was = ExposureInHand.error(state);
+        OptionalDouble is = ExposureInHand.error(after);
         boolean isOther = is.isPresent() && (was.isEmpty() || Math.abs(was.getAsDouble() - is.getAsDouble()) > 0.04);
         return isOther ? " For this light " + Stops.error(is.getAsDouble()) + "." : "";
     }
 
     public Outcome.Answer stateAnswer(ShootState after, String words, List<Warning> warnings) {
-        return new Outcome.Answer("state", words, StatusText.json(after), unsilenced(warnings));
+        return new Outcome.Answer("state", words, StatusJson.of(after), unsilenced(warnings));
     }
 
     public List<Warning> unsilenced(List<Warning> warnings) {

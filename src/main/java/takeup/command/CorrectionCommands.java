@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import takeup.advice.AdviceRequest;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.exposure.Stops;
@@ -22,7 +21,9 @@ import takeup.kit.Lens;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
-import takeup.report.StatusText;
+import takeup.report.AdviceJson;
+import takeup.report.RollText;
+import takeup.report.SetupText;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
@@ -209,7 +210,7 @@ public final class CorrectionCommands {
         } else if (frame.kind() == Frame.Kind.EXPOSED) {
             parts.add("setting not known");
         }
-        StatusText.words(new CameraSetup(setting, Optional.empty()))
+        SetupText.marks(new CameraSetup(setting, Optional.empty()))
                 .forEach(it -> parts.add(it.toLowerCase(Locale.ROOT)));
         if (!error.isEmpty()) {
             parts.add(error);
@@ -233,7 +234,7 @@ public final class CorrectionCommands {
                                                 " and ",
                                                 it.stream().map(Filter::name).toList())));
         change.extension().ifPresent(it -> parts.add(it.toString()));
-        change.biasStops().ifPresent(it -> parts.add(it == 0 ? "no bias" : "bias " + StatusText.bias(it)));
+        change.biasStops().ifPresent(it -> parts.add(it == 0 ? "no bias" : "bias " + SetupText.bias(it)));
         change.flash().ifPresent(it -> parts.add(it ? "flash on" : "flash off"));
         change.tripod().ifPresent(it -> parts.add(it ? "tripod on" : "tripod off"));
         change.note().ifPresent(parts::add);
@@ -249,7 +250,7 @@ public final class CorrectionCommands {
                 .and("kind", frame.kind())
                 .and("aperture", setting.aperture().map(Object::toString))
                 .and("time", setting.time().map(Object::toString))
-                .and("errorStops", AdviceRequest.exact(verdict.errorStops()));
+                .and("errorStops", AdviceJson.exact(verdict.errorStops()));
     }
 
     static Outcome lost(CommandContext context, List<String> rest, Optional<String> note) {
@@ -312,7 +313,7 @@ public final class CorrectionCommands {
                         English.capitalised(CommandContext.numbers(number, number + count - 1)) + " put into "
                                 + roll.id()
                                 + ": " + words(now, frame) + ". Next is frame " + now.next() + ", "
-                                + StatusText.leftWords(now)
+                                + RollText.left(now)
                                 + ".",
                         frameFields(now, frame),
                         fresh(Optional.empty(), now, new Range(number, number + count - 1)))
@@ -333,7 +334,7 @@ public final class CorrectionCommands {
                 entries,
                 English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id()
                         + " dropped; later ones are renumbered. Next is frame " + now.next() + ", "
-                        + StatusText.leftWords(now) + ".",
+                        + RollText.left(now) + ".",
                 Json.object().and("frame", range.from),
                 List.of());
     }
@@ -380,8 +381,8 @@ public final class CorrectionCommands {
                 English.capitalised(CommandContext.numbers(range.from, range.to)) + " of " + roll.id() + " moved to "
                         + place + " as "
                         + CommandContext.numbers(first, number - 1) + " of " + other.id() + ". " + roll.id() + ": "
-                        + StatusText.leftWords(after.rolls().get(roll.id())) + ", "
-                        + other.id() + ": " + StatusText.leftWords(now) + ".";
+                        + RollText.left(after.rolls().get(roll.id())) + ", "
+                        + other.id() + ": " + RollText.left(now) + ".";
         return context.does(entries, after, new Outcome.Answer("fix", text, fields, List.of()), List.of());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
+import takeup.advice.ExposureInHand;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
 import takeup.exposure.Aperture;
@@ -26,7 +27,10 @@ import takeup.prompt.FrameArguments;
 import takeup.prompt.Reading;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
-import takeup.report.StatusText;
+import takeup.report.AdviceJson;
+import takeup.report.StatusJson;
+import takeup.report.WarningText;
+import takeup.roll.ClockShift;
 import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.SettingPatch;
@@ -231,7 +235,8 @@ public final class FlashCommand implements Command {
             CameraSetup before,
             String words,
             List<JournalEntry> entries) {
-        List<Warning> clock = context.clockShifts().reading(entries).stream().toList();
+        Optional<ClockShift> shift = context.clockShifts().sinceFrameOrReading();
+        shift.ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
         entries.add(new JournalEntry.OnDay(new DayEvent.FlashMetered(flash)));
         CameraSetup inHand = before;
         String text = words.substring(0, words.length() - 6).strip();
@@ -249,12 +254,12 @@ public final class FlashCommand implements Command {
             entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)));
         }
         List<Warning> all = new ArrayList<>(caution(context, camera, entries));
-        all.addAll(clock);
+        shift.map(WarningText::clockBeforeReading).ifPresent(all::add);
         List<Warning> warnings = context.unsilenced(all);
         ShootState after = context.after(entries);
-        Json.Obj fields = StatusText.json(after)
+        Json.Obj fields = StatusJson.of(after)
                 .and("flashLight", flash.aperture())
-                .and("ambientStops", AdviceRequest.exact(StatusText.ambient(after)));
+                .and("ambientStops", AdviceJson.exact(ExposureInHand.ambientError(after)));
         return context.does(
                 entries, after, new Outcome.Answer("light", text + ambientWords(after), fields, warnings), List.of());
     }
@@ -295,7 +300,7 @@ public final class FlashCommand implements Command {
      * readings is missing.
      */
     static String ambientWords(ShootState s) {
-        OptionalDouble ambient = StatusText.ambient(s);
+        OptionalDouble ambient = ExposureInHand.ambientError(s);
         return ambient.isEmpty() ? "" : " Ambient light alone: " + Stops.error(ambient.getAsDouble()) + ".";
     }
 

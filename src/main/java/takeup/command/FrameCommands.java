@@ -9,10 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import takeup.advice.AdviceRequest;
 import takeup.advice.LoadChecks;
+import takeup.day.DayEvent;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
+import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -21,7 +22,9 @@ import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Tokens;
-import takeup.report.StatusText;
+import takeup.report.AdviceJson;
+import takeup.report.LoadCheckText;
+import takeup.report.RollText;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
@@ -85,7 +88,10 @@ final class FrameCommands {
         List<JournalEntry> entries = new ArrayList<>();
         int number = roll.next();
         int left = count;
-        Optional<ClockShift> shift = context.clockShifts().frame(roll, entries);
+        ClockShiftDetector shifts = context.clockShifts();
+        shifts.sinceFrameOrReading()
+                .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
+        Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
         if (roll.doubleAwaited() && kind == Frame.Kind.EXPOSED) {
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
@@ -119,7 +125,7 @@ final class FrameCommands {
                 ? ", " + Stops.error(verdict.errorStops().getAsDouble())
                 : "";
         String text = which + " on " + roll.id() + (what.isEmpty() ? "" : ": " + what) + error
-                + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(StatusText.leftWords(now)) + ".";
+                + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
         Json.Obj fields = Json.object()
                 .and("roll", now.id())
                 .and("frame", last.number())
@@ -128,13 +134,13 @@ final class FrameCommands {
                 .and("kind", kind)
                 .and("aperture", known ? setting.aperture().map(Object::toString) : Optional.empty())
                 .and("time", known ? setting.time().map(Object::toString) : Optional.empty())
-                .and("errorStops", AdviceRequest.exact(verdict.errorStops()))
-                .and("overBoxStops", AdviceRequest.exact(verdict.overBoxStops()));
+                .and("errorStops", AdviceJson.exact(verdict.errorStops()))
+                .and("overBoxStops", AdviceJson.exact(verdict.overBoxStops()));
         List<Warning> warnings = new ArrayList<>(fresh(context, now, count));
         Optional<LoadChecks> asks = now.framesLeft() < -LoadChecks.PAST ? LoadChecks.of(after) : Optional.empty();
         asks.ifPresent(it -> {
             warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
-            warnings.add(new Warning(Warning.Code.PAST_END, it.question()));
+            warnings.add(new Warning(Warning.Code.PAST_END, LoadCheckText.question(it)));
         });
         return context.does(
                 entries, after, new Outcome.Answer("frame", text, fields, context.unsilenced(warnings)), List.of());

@@ -10,6 +10,7 @@ import takeup.advice.AdviceExplanation;
 import takeup.advice.AdviceRequest;
 import takeup.advice.Alternatives;
 import takeup.advice.EntryWarnings;
+import takeup.advice.ExposureInHand;
 import takeup.day.CameraSetup;
 import takeup.day.Coordinates;
 import takeup.day.DayEvent;
@@ -22,7 +23,6 @@ import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
-import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Camera;
@@ -38,7 +38,12 @@ import takeup.prompt.FrameArguments;
 import takeup.prompt.MeterMarks;
 import takeup.prompt.Reading;
 import takeup.prompt.ReadingParser;
-import takeup.report.StatusText;
+import takeup.report.AdviceJson;
+import takeup.report.AdviceText;
+import takeup.report.LightText;
+import takeup.report.SetupText;
+import takeup.report.StatusJson;
+import takeup.report.WarningText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
@@ -104,15 +109,15 @@ final class LightCommands {
     private static Outcome again(CommandContext context) {
         Optional<FlashLight> flash = context.state().day().flash();
         if (flash.isPresent() && (context.state().day().light().isEmpty() || isFlashNewer(context))) {
-            Json.Obj fields = StatusText.json(context.state())
-                    .and("flashLight", flash.get().aperture());
+            Json.Obj fields =
+                    StatusJson.of(context.state()).and("flashLight", flash.get().aperture());
             return context.does(
                     List.of(),
                     context.before(),
                     new Outcome.Answer(
                             "light",
                             FlashCommand.words(flash.get()) + ", "
-                                    + StatusText.age(flash.get().at(), context.now()) + ".",
+                                    + LightText.age(flash.get().at(), context.now()) + ".",
                             fields,
                             List.of()),
                     List.of());
@@ -121,9 +126,9 @@ final class LightCommands {
                 .day()
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
-        Optional<AdviceRequest> asking = StatusText.asking(context.state());
+        Optional<AdviceRequest> asking = AdviceRequest.inHand(context.state());
         Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
-        String text = StatusText.light(light, context.now()) + "." + best(advice);
+        String text = LightText.of(light, context.now()) + "." + best(advice);
         return context.does(
                 List.of(),
                 context.before(),
@@ -134,22 +139,20 @@ final class LightCommands {
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
     private static boolean isFlashNewer(CommandContext context) {
-        List<JournalStep> steps = context.state().history();
-        for (int i = steps.size() - 1; i >= 0; i--) {
-            for (JournalEntry entry : steps.get(i).entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.FlashMetered lit
-                        && context.state().day().flash().equals(Optional.of(lit.flash()))) {
-                    return true;
-                }
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.LightMetered lit
-                        && context.state().day().light().equals(Optional.of(lit.light()))) {
-                    return false;
-                }
-            }
-        }
-        return false;
+        Optional<FlashLight> flash = context.state().day().flash();
+        Optional<Light> light = context.state().day().light();
+        return context.state()
+                .history()
+                .entriesNewestFirst()
+                .filter(it -> it.as(DayEvent.FlashMetered.class)
+                                .map(DayEvent.FlashMetered::flash)
+                                .equals(flash)
+                        || it.as(DayEvent.LightMetered.class)
+                                .map(DayEvent.LightMetered::light)
+                                .equals(light))
+                .findFirst()
+                .filter(it -> it.is(DayEvent.FlashMetered.class))
+                .isPresent();
     }
 
     private static String best(Suggestions advice) {
@@ -160,10 +163,13 @@ final class LightCommands {
 
     private static Outcome light(CommandContext context, Reading reading, Meter meter, List<JournalEntry> entries) {
         Light light = reading.light().orElseThrow();
-        Optional<AdviceRequest> asking = StatusText.asking(context.state());
+        Optional<AdviceRequest> asking = AdviceRequest.inHand(context.state());
         Suggestions advice = asking.map(it -> it.advice(light)).orElse(new Suggestions(List.of(), -1));
         List<Warning> warnings = warnings(context, light, meter, asking);
-        context.clockShifts().reading(entries).ifPresent(warnings::add);
+        context.clockShifts().sinceFrameOrReading().ifPresent(it -> {
+            entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it)));
+            warnings.add(WarningText.clockBeforeReading(it));
+        });
         entries.add(new JournalEntry.OnDay(new DayEvent.LightMetered(
                 light, meter.key(), warnings.stream().map(Warning::code).toList())));
         String chosen = "";
@@ -196,7 +202,9 @@ final class LightCommands {
                                 .mapToObj(it -> ", " + Stops.error(it))
                                 .findFirst()
                                 .orElse("") + "."
-                        + Alternatives.of(asking.get(), light, context.state().kit()).stream()
+                        + AdviceText.words(Alternatives.of(
+                                        asking.get(), light, context.state().kit()))
+                                .stream()
                                 .findFirst()
                                 .map(it -> " What would fit: " + it + "; why says more.")
                                 .orElse("");
@@ -208,7 +216,7 @@ final class LightCommands {
                     : " No film in " + context.state().placeInHand().get() + ".";
         }
         ShootState after = context.after(entries);
-        String text = StatusText.light(light, context.now()) + "." + chosen + sharp(after, advice)
+        String text = LightText.of(light, context.now()) + "." + chosen + sharp(after, advice)
                 + zones(reading, light, asking)
                 + (after.inHand().setting().flash() ? FlashCommand.ambientWords(after) : "");
         return context.does(
@@ -256,10 +264,10 @@ final class LightCommands {
                 .setting()
                 .aperture()
                 .flatMap(at -> advice.suggestions().stream()
-                        .filter(it -> AdviceExplanation.same(it.aperture(), at))
+                        .filter(it -> it.aperture().isSameMark(at))
                         .findFirst())
                 .flatMap(Suggestion::depth)
-                .map(it -> " Sharp from " + StatusText.depth(it) + ".")
+                .map(it -> " Sharp from " + SetupText.depth(it) + ".")
                 .orElse("");
     }
 
@@ -300,10 +308,10 @@ final class LightCommands {
                         || it.code() == Warning.Code.METER_SPEED)
                 .toList();
         return Json.object()
-                .and("advice", about.json(light, advice, ofReading))
+                .and("advice", AdviceJson.of(about, light, advice, ofReading))
                 .and("aperture", after.inHand().setting().aperture().map(Object::toString))
                 .and("time", after.inHand().setting().time().map(Object::toString))
-                .and("errorStops", AdviceRequest.exact(StatusText.errorInHand(after)));
+                .and("errorStops", AdviceJson.exact(ExposureInHand.error(after)));
     }
 
     private static String pair(Optional<Aperture> aperture, Optional<ExposureTime> time) {
@@ -355,9 +363,9 @@ final class LightCommands {
             CommandContext context, Light light, Meter meter, Optional<AdviceRequest> asking) {
         List<Warning> all = new ArrayList<>();
         Optional<Roll> roll = context.state().rollInHand();
-        roll.filter(it -> EntryWarnings.isOther(light, it)
-                        && !EntryWarnings.wasSaid(light, context.state(), context.now()))
-                .ifPresent(it -> all.add(EntryWarnings.meterSpeed(light, it)));
+        roll.flatMap(it -> EntryWarnings.meterSpeed(light, it))
+                .filter(it -> !EntryWarnings.wasWarned(light, context.state(), context.now()))
+                .ifPresent(it -> all.add(WarningText.meterSpeed(it)));
         ExposureWarnings.span(light.spanStops(), roll.map(it -> it.film().stock()))
                 .ifPresent(all::add);
         AdviceRequest about = asking.orElse(null);
@@ -389,17 +397,11 @@ final class LightCommands {
 
     /** Whether a warning was given with a reading today. */
     private static boolean saidToday(CommandContext context, Warning.Code code) {
-        for (JournalStep step : context.state().history()) {
-            for (JournalEntry entry : step.entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.LightMetered lit
-                        && lit.said().contains(code)
-                        && step.at().toLocalDate().equals(context.now().toLocalDate())) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return context.state()
+                .history()
+                .on(context.now().toLocalDate())
+                .events(DayEvent.LightMetered.class)
+                .anyMatch(it -> it.said().contains(code));
     }
 
     /** Why the best suggestion is the best; where none serves, what would. */
@@ -414,15 +416,15 @@ final class LightCommands {
                 .day()
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
-        AdviceRequest asking = StatusText.asking(context.state()).orElseThrow();
+        AdviceRequest asking = AdviceRequest.inHand(context.state()).orElseThrow();
         Suggestions advice = asking.advice(light);
         if (advice.suggestions().isEmpty()) {
             throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
         }
-        String text = AdviceExplanation.words(asking, light, advice);
+        String text = AdviceText.words(AdviceExplanation.of(asking, advice));
         if (Alternatives.areNeeded(asking, advice)) {
-            List<String> remedies =
-                    Alternatives.of(asking, light, context.state().kit());
+            List<String> remedies = AdviceText.words(
+                    Alternatives.of(asking, light, context.state().kit()));
             text += remedies.isEmpty()
                     ? " Nothing here fits better."
                     : " What would fit: " + String.join("; ", remedies) + ".";

@@ -8,6 +8,7 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.prompt.CommandRejected;
+import takeup.report.LoadCheckText;
 import takeup.roll.LoadCheck;
 import takeup.roll.RollEvent;
 
@@ -18,8 +19,8 @@ final class LoadChecksCommand {
     static Outcome routine(CommandContext context, List<String> words) {
         if (words.isEmpty()) {
             Optional<LoadChecks> now = LoadChecks.of(context.state());
-            String text = now.map(it ->
-                            "Load routine of " + it.roll().id() + ", " + it.question() + " yes, no, or routine skip.")
+            String text = now.map(it -> "Load routine of " + it.roll().id() + ", " + LoadCheckText.question(it)
+                            + " yes, no, or routine skip.")
                     .orElse("The load routine is "
                             + (context.state().day().routine()
                                     ? "on: three looks after the first roll of the day in each camera or back."
@@ -66,13 +67,13 @@ final class LoadChecksCommand {
     }
 
     private static Outcome answered(CommandContext context, LoadChecks routine, LoadCheck.Answer answer) {
-        List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.LoadChecked(routine.beat(), answer));
+        List<JournalEntry> entries = context.on(routine.roll(), new RollEvent.LoadChecked(routine.check(), answer));
         ShootState after = context.after(entries);
         Optional<LoadChecks> next = LoadChecks.of(after);
         String text = routine.roll().id() + ": "
                 + switch (answer) {
                     case YES ->
-                        switch (routine.beat()) {
+                        switch (routine.check()) {
                                     case FILM -> "the right film at the right index";
                                     case METER ->
                                         "the meter says "
@@ -80,14 +81,15 @@ final class LoadChecksCommand {
                                     case MOVING -> "the film moves";
                                 }
                                 + ", and that is on record."
-                                + next.map(it -> " Next, " + it.question()).orElse("");
-                    case NO -> routine.afterNo();
+                                + next.map(it -> " Next, " + LoadCheckText.question(it))
+                                        .orElse("");
+                    case NO -> LoadCheckText.afterNo(routine);
                     case SKIPPED -> "the load routine is skipped, and that is on record.";
                 };
         Json.Obj fields = CommandContext.fields(after.rolls().get(routine.roll().id()))
-                .and("check", routine.beat())
+                .and("check", routine.check())
                 .and("answer", answer)
-                .and("next", next.map(LoadChecks::question));
+                .and("next", next.map(LoadCheckText::question));
         return context.does(entries, after, new Outcome.Answer("routine", text, fields, List.of()), List.of());
     }
 
@@ -96,7 +98,7 @@ final class LoadChecksCommand {
         return Json.object()
                 .and("on", s.day().routine())
                 .and("roll", now.map(it -> it.roll().id()))
-                .and("check", now.map(LoadChecks::beat))
-                .and("next", now.map(LoadChecks::question));
+                .and("check", now.map(LoadChecks::check))
+                .and("next", now.map(LoadCheckText::question));
     }
 }

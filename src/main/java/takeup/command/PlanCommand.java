@@ -7,7 +7,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.advice.AdviceRequest;
 import takeup.advice.NextMoment;
 import takeup.day.DayEvent;
 import takeup.day.KeyMoment;
@@ -21,10 +20,11 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
 import takeup.prompt.Tokens;
+import takeup.report.MomentText;
 import takeup.report.NightBefore;
+import takeup.report.PlanJson;
 import takeup.text.ClockText;
 import takeup.text.English;
-import takeup.text.Plain;
 
 /**
  * The key moments: {@code plan 16:30 Prize-giving wants 12}, {@code plan 3 16:45} for another time, {@code plan late
@@ -99,7 +99,8 @@ public final class PlanCommand implements Command {
                 ? Optional.of(ClockText.clock(moment.at()) + " on "
                         + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)")
                 : Optional.empty();
-        return planned(context, List.of(moment), words(moment, now)).unlessDoubted(past);
+        return planned(context, List.of(moment), MomentText.planned(moment, now))
+                .unlessDoubted(past);
     }
 
     /** The day of the shoot that is open, unless it is over. */
@@ -122,9 +123,9 @@ public final class PlanCommand implements Command {
         moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.MomentPlanned(it))));
         ShootState after = context.after(entries);
         Json.Obj fields = moments.size() == 1
-                ? json(moments.get(0))
+                ? PlanJson.moment(moments.get(0))
                 : Json.object()
-                        .and("moments", moments.stream().map(PlanCommand::json).toList());
+                        .and("moments", moments.stream().map(PlanJson::moment).toList());
         return context.does(entries, after, new Outcome.Answer("plan", words + ".", fields, List.of()), List.of());
     }
 
@@ -136,7 +137,8 @@ public final class PlanCommand implements Command {
         LocalTime time = DateTimeParser.time(words.get(1))
                 .orElseThrow(() -> new CommandRejected(words.get(1) + " is no time of day: plan " + number + " 16:45"));
         KeyMoment moved = moment.at(moment.at().toLocalDate().atTime(time));
-        return planned(context, List.of(moved), words(moved, context.now().toLocalDateTime()));
+        return planned(
+                context, List.of(moved), MomentText.planned(moved, context.now().toLocalDateTime()));
     }
 
     private static KeyMoment moment(CommandContext context, String number) {
@@ -171,7 +173,8 @@ public final class PlanCommand implements Command {
                 context,
                 moved,
                 English.count(moved.size(), "moment") + " " + minutes + " min "
-                        + (word.equals("late") ? "later" : "earlier") + "; next " + words(moved.get(0), now));
+                        + (word.equals("late") ? "later" : "earlier") + "; next "
+                        + MomentText.planned(moved.get(0), now));
     }
 
     private static Outcome drop(CommandContext context, List<String> rest) {
@@ -181,43 +184,8 @@ public final class PlanCommand implements Command {
         return context.does(
                 entries,
                 after,
-                new Outcome.Answer("plan", moment.name() + " is out of the plan.", json(moment), List.of()),
+                new Outcome.Answer("plan", moment.name() + " is out of the plan.", PlanJson.moment(moment), List.of()),
                 List.of());
-    }
-
-    /** A moment in words: {@code 3, 16:30 Prize-giving, wants 12, must, 645 back 2, EV 12, in 1 h 24 min}. */
-    static String words(KeyMoment moment, LocalDateTime now) {
-        boolean otherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
-        long minutes = moment.minutesFrom(now);
-        return moment.number() + ", " + (otherDay ? moment.at().toLocalDate() + " " : "")
-                + ClockText.clock(moment.at()) + " " + moment.name()
-                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "")
-                + where(moment).map(it -> ", " + it).orElse("")
-                + light(moment).map(it -> ", " + it).orElse("")
-                + (otherDay || minutes <= 0 ? "" : ", in " + ClockText.minutes(minutes));
-    }
-
-    public static Optional<String> where(KeyMoment moment) {
-        return moment.camera()
-                .map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
-    }
-
-    public static Optional<String> light(KeyMoment moment) {
-        return moment.ev100().isPresent()
-                ? Optional.of("EV " + Plain.digits(moment.ev100().getAsDouble(), 3))
-                : Optional.empty();
-    }
-
-    public static Json.Obj json(KeyMoment moment) {
-        return Json.object()
-                .and("number", moment.number())
-                .and("at", moment.at().toLocalDate() + "T" + ClockText.clock(moment.at()))
-                .and("name", moment.name())
-                .and("wants", moment.wants() == 0 ? Optional.empty() : Optional.of(moment.wants()))
-                .and("must", moment.must())
-                .and("camera", moment.camera())
-                .and("back", moment.back())
-                .and("ev100", AdviceRequest.exact(moment.ev100()));
     }
 
     /** All that is planned and not over, in one sentence. */
@@ -227,10 +195,10 @@ public final class PlanCommand implements Command {
             return "Nothing is planned: plan 16:30 Prize-giving wants 12.";
         }
         List<String> all = new ArrayList<>();
-        moments.forEach(it -> all.add(words(it, now.toLocalDateTime())));
+        moments.forEach(it -> all.add(MomentText.planned(it, now.toLocalDateTime())));
         return String.join("; ", all) + "."
                 + NextMoment.of(s, now)
-                        .map(it -> " " + English.capitalised(it.line()) + ".")
+                        .map(it -> " " + English.capitalised(MomentText.line(it)) + ".")
                         .orElse("");
     }
 }

@@ -3,7 +3,7 @@ package takeup.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import takeup.advice.AdviceRequest;
 import takeup.advice.RatingBracket;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
@@ -12,14 +12,12 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.prompt.CommandRejected;
-import takeup.report.StatusText;
+import takeup.report.RatingText;
 import takeup.review.RatingTest;
 import takeup.roll.Condition;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
-import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
-import takeup.text.English;
 import takeup.text.Plain;
 
 /**
@@ -67,7 +65,7 @@ public final class RatingCommand implements Command {
         RatingBracket.Card card = cards.next(roll)
                 .orElseThrow(() -> new CommandRejected("the rating test on " + roll.id()
                         + " has all its cards; once the scans are back: takeup rating " + roll.id()));
-        boolean isBegun = isBegun(roll);
+        boolean isBegun = RatingBracket.isBegun(roll);
         if (isBegun && cards.isSet(inHand.setting(), card)) {
             return logged(context, roll, camera, inHand, cards, card, light);
         }
@@ -80,18 +78,10 @@ public final class RatingCommand implements Command {
         entries.add(
                 new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(cards.change(card)))));
         ShootState after = context.after(entries);
-        String text = asks(roll, cards, card) + " Space, or the word rating, logs it."
+        String text = RatingText.instruction(new RatingBracket.NextCard(roll, cards, card))
+                + " Space, or the word rating, logs it."
                 + (isBegun ? "" : " The lab is told \"no density correction\".");
         return context.does(entries, after, context.stateAnswer(after, text, List.of()), List.of());
-    }
-
-    private static String asks(Roll roll, RatingBracket cards, RatingBracket.Card card) {
-        return English.capitalised(place(cards, card)) + ": set " + card.aperture() + " " + cards.time() + ", with "
-                + roll.id() + " " + card.words() + " in the picture.";
-    }
-
-    private static String place(RatingBracket cards, RatingBracket.Card card) {
-        return "card " + cards.place(card) + " of " + cards.cards().size();
     }
 
     /** Logs a card, and puts the next one's setting in hand; after the last the best for the roll's index. */
@@ -105,7 +95,7 @@ public final class RatingCommand implements Command {
             Light light) {
         Optional<RatingBracket.Card> next = cards.after(card, roll);
         Optional<SettingPatch> then = next.map(cards::change)
-                .or(() -> StatusText.asking(context.state())
+                .or(() -> AdviceRequest.inHand(context.state())
                         .flatMap(it -> it.advice(light).bestOne())
                         .filter(it -> it.time().isPresent())
                         .map(it -> SettingPatch.aperture(it.aperture())
@@ -116,7 +106,7 @@ public final class RatingCommand implements Command {
         Outcome.Accepted does =
                 FrameCommands.exposed(context, roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
         String text = does.answer().text() + " "
-                + next.map(it -> asks(roll, cards, it))
+                + next.map(it -> RatingText.instruction(new RatingBracket.NextCard(roll, cards, it)))
                         .orElse("The test has all its cards; the setting in hand is for EI "
                                 + roll.film().index() + " again.");
         return new Outcome.Accepted(
@@ -131,65 +121,8 @@ public final class RatingCommand implements Command {
                 does.export());
     }
 
-    private static boolean isBegun(Roll roll) {
-        return roll.conditions().stream().anyMatch(it -> it.words().equals(Optional.of(RatingTest.ORDER)));
-    }
-
-    /**
-     * The card that the next frame of the roll in hand carries, while its setting is in hand and no other frame came
-     * between.
-     */
-    private static Optional<String> card(ShootState s, boolean isLong) {
-        Optional<Roll> roll = s.rollInHand().filter(RatingCommand::isBegun);
-        if (roll.isEmpty() || s.cameraInHand().isEmpty() || s.day().light().isEmpty() || !isPutInHand(s, roll.get())) {
-            return Optional.empty();
-        }
-        Setting setting = s.inHand().setting();
-        Optional<RatingBracket> cards = setting.flash()
-                ? Optional.empty()
-                : RatingBracket.of(
-                        s.cameraInHand().get(),
-                        setting,
-                        roll.get(),
-                        s.day().light().get());
-        Optional<RatingBracket.Card> card = cards.flatMap(it -> it.next(roll.get()))
-                .filter(it -> cards.get().isSet(setting, it));
-        return card.map(it -> isLong
-                ? English.capitalised(place(cards.get(), it)) + ": "
-                        + roll.get().id() + " " + it.words()
-                : it.words());
-    }
-
-    /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */
-    private static boolean isPutInHand(ShootState s, Roll roll) {
-        Set<Long> undone = ShootState.undone(s.history());
-        for (int i = s.history().size() - 1; i >= 0; i--) {
-            List<JournalEntry> entries = s.history().get(i).entries();
-            for (int j = entries.size() - 1;
-                    j >= 0 && !undone.contains(s.history().get(i).step());
-                    j--) {
-                if (entries.get(j) instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.CameraSetupChanged changed
-                        && changed.camera().equals(roll.camera().key())) {
-                    return true;
-                }
-                if (entries.get(j) instanceof JournalEntry.OnRoll onRoll
-                        && onRoll.roll().equals(roll.id())
-                        && onRoll.event() instanceof RollEvent.Added) {
-                    return false;
-                }
-            }
-        }
-        return false;
-    }
-
-    /** What the card in the picture must say, while a test goes on: {@code Card 2 of 6: R0007 1/2 STOP UNDER}. */
-    public static Optional<String> card(ShootState s) {
-        return card(s, true);
-    }
-
     /** The line that one press of the space bar stands for. */
     public static String space(ShootState s) {
-        return card(s, false).isPresent() ? "rating" : ".";
+        return RatingBracket.inHand(s).isPresent() ? "rating" : ".";
     }
 }

@@ -4,7 +4,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.advice.EntryWarnings;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
@@ -13,7 +12,8 @@ import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.prompt.CommandRejected;
-import takeup.report.StatusText;
+import takeup.report.RollText;
+import takeup.report.WarningText;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -59,7 +59,7 @@ public final class RewindCommand implements Command {
         List<JournalEntry> entries = List.of(new JournalEntry.OnRoll(roll.id(), new RollEvent.Rewound()));
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
-        String text = now.id() + " rewound after frame " + now.lastPassed() + ", " + StatusText.leftWords(now)
+        String text = now.id() + " rewound after frame " + now.lastPassed() + ", " + RollText.left(now)
                 + ". Leave the tongue out, and write " + now.id() + " and " + now.lastPassed()
                 + " on the cassette. Loaded again (load " + now.id().typed() + "), it wants " + blanks(now)
                 + " blank frames first.";
@@ -76,7 +76,7 @@ public final class RewindCommand implements Command {
                         "rewind",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
+                        context.unsilenced(WarningText.begunBetween(context.state(), after, context.now()))),
                 List.of());
         boolean atEnd = roll.framesLeft() <= 0;
         return atEnd && !sure
@@ -123,7 +123,7 @@ public final class RewindCommand implements Command {
                 + " blank frames until the counter shows " + now.next() + ": " + roll.lastPassed() + " went by, "
                 + spare(roll)
                 + " to spare. The meter must be set to "
-                + now.film().index() + ". Next is frame " + now.next() + ", " + StatusText.leftWords(now) + ".";
+                + now.film().index() + ". Next is frame " + now.next() + ", " + RollText.left(now) + ".";
         Json.Obj fields = RollCommands.fields(now).and("frame", now.next()).and("blanks", blanks(roll));
         return context.does(
                 entries,
@@ -132,7 +132,7 @@ public final class RewindCommand implements Command {
                         "load",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
+                        context.unsilenced(WarningText.begunBetween(context.state(), after, context.now()))),
                 List.of());
     }
 
@@ -162,8 +162,8 @@ public final class RewindCommand implements Command {
                         + " was taken back, and its number is not given again: load and a stock");
             case REWOUND ->
                 context.state().rollIn(place).ifPresent(it -> {
-                    throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", "
-                            + StatusText.leftWords(it) + ") is in " + place + ": unload it first");
+                    throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + RollText.left(it)
+                            + ") is in " + place + ": unload it first");
                 });
         }
         if (!camera.frames().containsKey(roll.film().size())

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import takeup.advice.EntryWarnings;
 import takeup.advice.LoadChecks;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
@@ -19,7 +18,9 @@ import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.LoadArguments;
-import takeup.report.StatusText;
+import takeup.report.LoadCheckText;
+import takeup.report.RollText;
+import takeup.report.WarningText;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Film;
@@ -40,8 +41,8 @@ final class RollCommands {
         Camera camera = context.camera();
         CameraPlace place = context.state().placeInHand().orElseThrow();
         context.state().rollIn(place).ifPresent(it -> {
-            throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + StatusText.leftWords(it)
-                    + ") is in " + place + ": unload it first");
+            throw new CommandRejected(it.id() + " (" + it.film().stock().name() + ", " + RollText.left(it) + ") is in "
+                    + place + ": unload it first");
         });
         RollChange said = LoadArguments.read(
                 words, arguments.textAfter("process"), context.state().kit());
@@ -83,9 +84,9 @@ final class RollCommands {
         BagCommand.given(context, id, film, ofBag).ifPresent(entries::add);
         ShootState after = context.after(entries);
         Roll roll = after.rolls().get(id);
-        List<Warning> warnings = new ArrayList<>(EntryWarnings.between(context.state(), after, context.now()));
+        List<Warning> warnings = new ArrayList<>(WarningText.begunBetween(context.state(), after, context.now()));
         warnings.addAll(ofBag);
-        StatusText.pushMismatch(roll).ifPresent(warnings::add);
+        roll.film().pushMismatch().ifPresent(warnings::add);
         String text = id + " in " + place + ": " + stock.name() + ", " + size + ", " + nominal + " frames, "
                 + film.developmentWords()
                 + ". The meter must be set to " + film.index() + ". Write " + id + " on the film."
@@ -96,7 +97,7 @@ final class RollCommands {
                 new Outcome.Answer(
                         "load",
                         text,
-                        fields(roll).and("routine", LoadChecks.of(after).map(LoadChecks::question)),
+                        fields(roll).and("routine", LoadChecks.of(after).map(LoadCheckText::question)),
                         context.unsilenced(warnings)),
                 List.of());
     }
@@ -179,7 +180,7 @@ final class RollCommands {
                         "unload",
                         text,
                         fields(now),
-                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
+                        context.unsilenced(WarningText.begunBetween(context.state(), after, context.now()))),
                 List.of(roll.id()));
         if (roll.framesLeft() > 0 && !sure) {
             return new Outcome.NeedsConfirmation(
@@ -249,7 +250,7 @@ final class RollCommands {
                 change,
                 it -> it.id() + ": " + it.film().stock().name() + ", "
                         + it.film().size() + ", " + it.film().framesNominal() + " frames, "
-                        + it.film().developmentWords() + ", " + StatusText.leftWords(it) + ".");
+                        + it.film().developmentWords() + ", " + RollText.left(it) + ".");
     }
 
     private static Outcome corrected(
@@ -258,8 +259,10 @@ final class RollCommands {
         ShootState after = context.after(entries);
         Roll now = after.rolls().get(roll.id());
         List<Warning> warnings =
-                StatusText.pushMismatch(now)
-                        .filter(it -> !StatusText.pushMismatch(roll).equals(Optional.of(it)))
+                now
+                        .film()
+                        .pushMismatch()
+                        .filter(it -> !roll.film().pushMismatch().equals(Optional.of(it)))
                         .stream()
                         .toList();
         return context.does(

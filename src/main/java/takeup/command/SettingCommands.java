@@ -2,7 +2,6 @@ package takeup.command;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.advice.EntryWarnings;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
@@ -20,7 +19,9 @@ import takeup.prompt.FilterParser;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
-import takeup.report.StatusText;
+import takeup.report.RollText;
+import takeup.report.SetupText;
+import takeup.report.WarningText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
@@ -40,9 +41,7 @@ final class SettingCommands {
         }
         CameraSetup inHand = context.state().inHand(camera).with(said.change());
         return context.changed(
-                        camera,
-                        inHand,
-                        "Set on " + camera.key() + ": " + StatusText.setting(inHand) + ". Nothing logged.")
+                        camera, inHand, "Set on " + camera.key() + ": " + SetupText.of(inHand) + ". Nothing logged.")
                 .unlessDoubted(said.doubt());
     }
 
@@ -153,13 +152,13 @@ final class SettingCommands {
         String words = after.cameraInHand().map(Camera::name).orElse(place.camera())
                 + place.back().map(it -> ", back " + it).orElse("") + ": "
                 + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI "
-                                + it.film().index() + ", next frame " + it.next() + ", " + StatusText.leftWords(it))
+                                + it.film().index() + ", next frame " + it.next() + ", " + RollText.left(it))
                         .orElse("no film")
                 + "." + context.state().kit().remark(Kit.Sort.CAMERAS, place.camera());
         return context.does(
                 entries,
                 after,
-                context.stateAnswer(after, words, EntryWarnings.between(context.state(), after, context.now())),
+                context.stateAnswer(after, words, WarningText.begunBetween(context.state(), after, context.now())),
                 List.of());
     }
 }

@@ -16,6 +16,8 @@ import takeup.kit.Kit;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.Tokens;
+import takeup.report.RollText;
+import takeup.report.StatusJson;
 import takeup.report.StatusText;
 import takeup.roll.Assignment;
 import takeup.roll.Roll;
@@ -50,7 +52,7 @@ public final class ShootCommand implements Command {
                         new ScreenAction.Show(ScreenAction.View.SHOOT),
                         "state",
                         StatusText.words(context.state(), context.now()),
-                        StatusText.json(context.state()))
+                        StatusJson.of(context.state()))
                 : open(context, arguments);
     }
 
@@ -218,7 +220,7 @@ public final class ShootCommand implements Command {
                         + roll.loadedAt().toLocalDate() + ", "
                         + roll.film().stock().key() + " EI "
                         + Plain.number(roll.film().index().arithmetic()) + ", next frame " + roll.next() + ", "
-                        + StatusText.leftWords(roll));
+                        + RollText.left(roll));
             }
         }
         return all.isEmpty()

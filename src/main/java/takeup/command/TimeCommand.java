@@ -3,6 +3,7 @@ package takeup.command;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.advice.ExposureInHand;
 import takeup.day.BulbTimer;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
@@ -12,7 +13,7 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Camera;
-import takeup.report.StatusText;
+import takeup.report.StatusJson;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
@@ -109,8 +110,8 @@ public final class TimeCommand implements Command {
                 new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)),
                 new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
         ShootState after = context.after(entries);
-        OptionalDouble error = StatusText.errorInHand(after);
-        Json.Obj fields = StatusText.json(after).and("seconds", seconds);
+        OptionalDouble error = ExposureInHand.error(after);
+        Json.Obj fields = StatusJson.of(after).and("seconds", seconds);
         String text = "The timer on " + camera.key() + " stopped: " + time + " is in hand"
                 + (error.isPresent() ? ", " + Stops.error(error.getAsDouble()) : "") + "; a point alone logs it.";
         return context.does(entries, after, new Outcome.Answer("state", text, fields, List.of()), List.of());

@@ -5,9 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
-import takeup.advice.EntryWarnings;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
@@ -16,7 +14,8 @@ import takeup.history.ShootState;
 import takeup.history.UndoHistory;
 import takeup.json.Json;
 import takeup.prompt.CommandRejected;
-import takeup.report.StatusText;
+import takeup.report.RollText;
+import takeup.report.WarningText;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -25,26 +24,26 @@ import takeup.roll.SettingPatch;
 /** Undo and redo: a further event for each; nothing is erased. */
 final class UndoCommands {
     static Outcome undo(CommandContext context) {
-        OptionalLong target = new UndoHistory(context.state().history()).undo();
-        if (target.isEmpty()) {
-            throw new CommandRejected("nothing to undo");
-        }
-        return turn(context, target.getAsLong(), true);
+        return turn(
+                context,
+                new UndoHistory(context.state().history())
+                        .undo()
+                        .orElseThrow(() -> new CommandRejected("nothing to undo")),
+                true);
     }
 
     static Outcome redo(CommandContext context) {
-        OptionalLong target = new UndoHistory(context.state().history()).redo();
-        if (target.isEmpty()) {
-            throw new CommandRejected("nothing to redo: another line came after the undo, or nothing was undone");
-        }
-        return turn(context, target.getAsLong(), false);
+        return turn(
+                context,
+                new UndoHistory(context.state().history())
+                        .redo()
+                        .orElseThrow(() -> new CommandRejected(
+                                "nothing to redo: another line came after the undo, or nothing was undone")),
+                false);
     }
 
     private static Outcome turn(CommandContext context, long target, boolean back) {
-        JournalStep step = context.state().history().stream()
-                .filter(it -> it.step() == target)
-                .findFirst()
-                .orElseThrow();
+        JournalStep step = context.state().history().step(target).orElseThrow();
         Set<RollId> rolls = new LinkedHashSet<>();
         Set<RollId> settle = new LinkedHashSet<>();
         boolean onDay = false;
@@ -119,7 +118,7 @@ final class UndoCommands {
                         back ? "undo" : "redo",
                         text,
                         fields,
-                        context.unsilenced(EntryWarnings.between(context.state(), after, context.now()))),
+                        context.unsilenced(WarningText.begunBetween(context.state(), after, context.now()))),
                 List.copyOf(settle));
     }
 
@@ -139,7 +138,7 @@ final class UndoCommands {
             case WITHDRAWN -> " " + roll.id() + " is withdrawn; its number is not given again.";
             case FINISHED -> " " + roll.id() + " is finished.";
             case REWOUND -> " " + roll.id() + " is rewound, to be loaded again.";
-            default -> " Next is frame " + roll.next() + ", " + StatusText.leftWords(roll) + ".";
+            default -> " Next is frame " + roll.next() + ", " + RollText.left(roll) + ".";
         };
     }
 

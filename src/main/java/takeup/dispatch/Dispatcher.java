@@ -14,6 +14,7 @@ import takeup.command.PaperForm;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
+import takeup.report.WarningText;
 
 /** Finds the command of a typed line and asks it what the line comes to. Pure: nothing is written. */
 public final class Dispatcher {
@@ -87,7 +88,8 @@ public final class Dispatcher {
             return accepted;
         }
         List<Warning> all = new ArrayList<>(accepted.answer().warnings());
-        for (Warning begun : TimedWarnings.begun(context.before(), accepted.after(), context.now())) {
+        for (Warning begun :
+                WarningText.of(TimedWarnings.begunBetween(context.before(), accepted.after(), context.now()))) {
             if (all.stream().noneMatch(it -> it.code() == begun.code())) {
                 all.add(begun);
             }

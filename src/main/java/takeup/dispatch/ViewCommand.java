@@ -11,6 +11,8 @@ import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
 import takeup.json.Json;
+import takeup.report.RollText;
+import takeup.report.StatusJson;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
 
@@ -40,7 +42,7 @@ public enum ViewCommand implements Command {
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
         arguments.alone();
-        Json.Obj state = StatusText.json(context.state());
+        Json.Obj state = StatusJson.of(context.state());
         return switch (this) {
             case SAY -> context.says("state", StatusText.words(context.state(), context.now()), state);
             case FRAMES ->
@@ -80,7 +82,7 @@ public enum ViewCommand implements Command {
                 .forEach(it -> all.add(
                         it.id() + ", " + it.film().stock().name() + " in " + it.place() + ", " + it.state() + ", "
                                 + (it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND
-                                        ? StatusText.leftWords(it)
+                                        ? RollText.left(it)
                                         : it.framesUsed() + " frames")));
         int earlier = context.state().known().size() - context.state().rolls().size();
         String more = earlier > 0
@@ -95,7 +97,7 @@ public enum ViewCommand implements Command {
     private static String next(CommandContext context) {
         return context.state()
                 .rollInHand()
-                .map(it -> "Next frame " + it.next() + ", " + StatusText.leftWords(it) + ".")
+                .map(it -> "Next frame " + it.next() + ", " + RollText.left(it) + ".")
                 .orElse("No film in hand.");
     }
 }

@@ -43,6 +43,11 @@ public record Aperture(double fNumber, int tenths, double stops) {
         return Math.pow(2, stops / 2);
     }
 
+    /** Whether it lets in the same light as another, however both were worked out. */
+    public boolean isSameMark(Aperture other) {
+        return Math.abs(stops - other.stops) < Stops.TOLERANCE;
+    }
+
     /** The number without its sign, as it is typed: {@code 5.6} or {@code 5.6.3}. */
     public String print() {
         return Plain.number(fNumber) + (tenths == 0 ? "" : "+" + tenths + "/10");

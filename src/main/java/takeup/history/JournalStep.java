@@ -2,6 +2,8 @@ package takeup.history;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import takeup.day.DayEvent;
 import takeup.roll.RollEvent;
 
@@ -17,27 +19,46 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
         entries = List.copyOf(entries);
     }
 
-    /** Whether a frame or a reading was logged: what a moved clock is told with. */
+    /** What happened in it, of that kind. */
+    public <E> Stream<E> events(Class<E> kind) {
+        return entries.stream().flatMap(it -> it.as(kind).stream());
+    }
+
+    /** Whether anything of that kind happened in it. */
+    public boolean has(Class<?> kind) {
+        return entries.stream().anyMatch(it -> it.is(kind));
+    }
+
+    /** Whether a light reading was taken, or a frame logged on any roll. */
     public boolean isFrameOrReading() {
-        return ClockShiftNotes.isMet(entries);
+        return isFrameOrReading(entries);
+    }
+
+    /** The same for entries that are not written yet. */
+    public static boolean isFrameOrReading(List<JournalEntry> entries) {
+        return entries.stream()
+                .anyMatch(
+                        it -> it.is(DayEvent.LightMetered.class) || it.is(DayEvent.FlashMetered.class) || isFrame(it));
+    }
+
+    /** Whether an entry logs a frame, or exposes one again. */
+    static boolean isFrame(JournalEntry entry) {
+        return entry.is(RollEvent.ExposedAgain.class)
+                || entry.as(RollEvent.Added.class)
+                        .filter(it -> it.origin() == RollEvent.Origin.LOGGED)
+                        .isPresent();
     }
 
     /**
      * Whether undo can take it back: it changed something, and is itself no undo, redo or mere taking up of a camera.
      */
     public boolean isUndoable() {
-        for (JournalEntry entry : entries) {
-            if (entry instanceof JournalEntry.OnRoll onRoll
-                            && (onRoll.event() instanceof RollEvent.Undone
-                                    || onRoll.event() instanceof RollEvent.Redone)
-                    || entry instanceof JournalEntry.OnDay onDay
-                            && (onDay.event() instanceof DayEvent.Undone || onDay.event() instanceof DayEvent.Redone)) {
-                return false;
-            }
-        }
-        return entries.stream()
-                .anyMatch(it -> it instanceof JournalEntry.OnRoll
-                        || it instanceof JournalEntry.OnDay onDay
-                                && onDay.event().isStep());
+        return entries.stream().noneMatch(JournalEntry::isUndoOrRedo)
+                && entries.stream().anyMatch(JournalEntry::isChange);
+    }
+
+    /** The same step with those of its entries alone. */
+    JournalStep only(Predicate<JournalEntry> wanted) {
+        return new JournalStep(step, at, entries.stream().filter(wanted).toList());
     }
 }

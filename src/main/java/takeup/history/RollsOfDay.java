@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,19 +32,13 @@ public final class RollsOfDay {
      * archive.
      */
     public static List<RollId> finishedUnread(ShootState s, OffsetDateTime now) {
-        Set<RollId> all = new LinkedHashSet<>();
-        for (JournalStep step : s.history()) {
-            for (JournalEntry entry : step.entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.RollClosed touched
-                        && touched.film().isPresent()
-                        && !s.rolls().containsKey(touched.roll())
-                        && !step.at().toLocalDate().isBefore(date(now))) {
-                    all.add(touched.roll());
-                }
-            }
-        }
-        return List.copyOf(all);
+        return s.history()
+                .since(date(now))
+                .events(DayEvent.RollClosed.class)
+                .filter(it -> it.film().isPresent() && !s.rolls().containsKey(it.roll()))
+                .map(DayEvent.RollClosed::roll)
+                .distinct()
+                .toList();
     }
 
     /**
@@ -110,15 +103,12 @@ public final class RollsOfDay {
             }
         }
         Set<RollId> all = new TreeSet<>(finishedUnread(s, now));
-        for (JournalStep step : s.history()) {
-            for (JournalEntry entry : step.entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.BagChanged bagged
-                        && !step.at().toLocalDate().isBefore(date(now))) {
-                    bagged.into().filter(it -> !s.rolls().containsKey(it)).ifPresent(all::add);
-                }
-            }
-        }
+        s.history()
+                .since(date(now))
+                .events(DayEvent.BagChanged.class)
+                .flatMap(it -> it.into().stream())
+                .filter(it -> !s.rolls().containsKey(it))
+                .forEach(all::add);
         for (RollId id : s.known()) {
             boolean isNewer = id.letters().equals(letters)
                     && id.number() > newest

@@ -2,58 +2,38 @@ package takeup.history;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalLong;
-import takeup.day.DayEvent;
-import takeup.roll.RollEvent;
+import java.util.Optional;
 
 /** Which steps undo and redo would take next, worked out from all that happened. */
 public final class UndoHistory {
     private final List<Long> done = new ArrayList<>();
     private final List<Long> undone = new ArrayList<>();
 
-    public UndoHistory(List<JournalStep> happened) {
-        for (JournalStep step : happened) {
+    public UndoHistory(History history) {
+        for (JournalStep step : history.steps()) {
             if (step.isUndoable()) {
                 done.add(step.step());
                 undone.clear();
                 continue;
             }
             for (JournalEntry entry : step.entries()) {
-                long back = takenBack(entry);
-                long again = putBack(entry);
-                if (back > 0 && done.remove(back)) {
-                    undone.add(back);
-                }
-                if (again > 0 && undone.remove(again)) {
-                    done.add(again);
-                }
+                entry.undoes().filter(done::remove).ifPresent(undone::add);
+                entry.redoes().filter(undone::remove).ifPresent(done::add);
             }
         }
     }
 
-    public OptionalLong undo() {
-        return done.isEmpty() ? OptionalLong.empty() : OptionalLong.of(done.get(done.size() - 1));
+    /** The step that undo takes back. */
+    public Optional<Long> undo() {
+        return newest(done);
     }
 
-    public OptionalLong redo() {
-        return undone.isEmpty() ? OptionalLong.empty() : OptionalLong.of(undone.get(undone.size() - 1));
+    /** The step that redo brings back. */
+    public Optional<Long> redo() {
+        return newest(undone);
     }
 
-    /** The step that an entry takes back; 0 for any other entry. */
-    static long takenBack(JournalEntry entry) {
-        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Undone back
-                ? back.step()
-                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.Undone dayBack
-                        ? dayBack.step()
-                        : 0;
-    }
-
-    /** The step that an entry puts back; 0 for any other entry. */
-    static long putBack(JournalEntry entry) {
-        return entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Redone again
-                ? again.step()
-                : entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.Redone dayAgain
-                        ? dayAgain.step()
-                        : 0;
+    private static Optional<Long> newest(List<Long> steps) {
+        return steps.isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
     }
 }

@@ -114,10 +114,14 @@ public record DayEnd(LocalDate date, List<RollEntry> rolls, List<String> asks, L
         return rest;
     }
 
-    /** The same, naming the rolls of other writers that are of this day; {@code listed} are all there are. */
+    /**
+     * The same with what is known of the other writers' rolls by their line alone.
+     *
+     * @param all the lines of all rolls in the folder
+     */
     public static DayEnd withListed(
-            ShootState s, List<RollSummary> listed, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
-        List<RollSummary> elsewhere = listed.stream()
+            ShootState s, List<RollSummary> all, OffsetDateTime now, String letters, Optional<Set<RollId>> held) {
+        List<RollSummary> elsewhere = all.stream()
                 .filter(it -> !it.id().letters().equals(letters) && isOfDay(it, now))
                 .toList();
         return of(s, List.of(), elsewhere, now, letters, held);
@@ -156,7 +160,7 @@ public record DayEnd(LocalDate date, List<RollEntry> rolls, List<String> asks, L
         String finished =
                 roll.finishedAt().map(it -> ", finished " + ClockText.clock(it)).orElse("");
         return switch (is) {
-            case IN_CAMERA -> "in " + roll.place() + ", " + film + ", " + StatusText.leftWords(roll);
+            case IN_CAMERA -> "in " + roll.place() + ", " + film + ", " + RollText.left(roll);
             case MISSING ->
                 "not in your hand: " + film + ", out of " + roll.place() + finished
                         + "; look in the pockets and by the camera";
@@ -175,7 +179,7 @@ public record DayEnd(LocalDate date, List<RollEntry> rolls, List<String> asks, L
         }
         if (isOpen) {
             into.add(id + " is still in " + roll.place() + (roll.frames().isEmpty() ? " and has no frame" : "") + ", "
-                    + StatusText.leftWords(roll) + ": unload it, or let it stay");
+                    + RollText.left(roll) + ": unload it, or let it stay");
         } else if (roll.frames().isEmpty()) {
             into.add(
                     id + " has no frame: keep it apart if it is unexposed; if it was shot and not written down, insert "

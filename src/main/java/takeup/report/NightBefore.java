@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
-import takeup.command.PlanCommand;
 import takeup.day.CameraPlace;
 import takeup.day.Coordinates;
 import takeup.day.FilmLot;
@@ -64,7 +63,7 @@ public final class NightBefore {
         all.add(new Section("Film in the bag", film(s, now)));
         all.add(new Section("In the cameras", cameras(s, now)));
         FilmBudget enough = FilmBudget.of(s, now);
-        enough.words()
+        FilmBudgetText.words(enough)
                 .ifPresent(it -> all.add(new Section(
                         "Enough for the plan?",
                         List.of(new Item(English.capitalised(it), enough.isShort() || !enough.isBagKept())))));
@@ -95,7 +94,7 @@ public final class NightBefore {
                     place + ": "
                             + roll.map(it -> it.id() + ", " + it.film().stock().key() + " EI "
                                             + it.film().index() + ", next frame " + it.next() + ", "
-                                            + StatusText.leftWords(it) + ", since "
+                                            + RollText.left(it) + ", since "
                                             + (isOld
                                                     ? it.loadedAt()
                                                             .toLocalDate()
@@ -109,7 +108,7 @@ public final class NightBefore {
                 items.add(new Item(
                         roll.id() + ", " + roll.film().stock().key() + " EI "
                                 + roll.film().index() + ", rewound after frame " + roll.lastPassed() + ", "
-                                + StatusText.leftWords(roll) + ": load "
+                                + RollText.left(roll) + ": load "
                                 + roll.id().typed()
                                 + " goes on with it",
                         false));
@@ -211,7 +210,7 @@ public final class NightBefore {
     public static Json.Obj plan(ShootState s, OffsetDateTime now) {
         List<Json> moments = new ArrayList<>();
         for (KeyMoment moment : s.day().job().plan().moments()) {
-            moments.add(PlanCommand.json(moment).and("minutes", moment.minutesFrom(now.toLocalDateTime())));
+            moments.add(PlanJson.moment(moment).and("minutes", moment.minutesFrom(now.toLocalDateTime())));
         }
         Optional<NextMoment> next = NextMoment.of(s, now);
         List<Json> sun = new ArrayList<>();
@@ -247,7 +246,7 @@ public final class NightBefore {
                                                 .name()
                                                 .toLowerCase(Locale.ROOT)
                                                 .replace('_', '-'))
-                                .and("text", it.line())))
+                                .and("text", MomentText.line(it))))
                 .and(
                         "pace",
                         NextMoment.pace(s, now).isPresent()

@@ -7,22 +7,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import takeup.advice.FilmBudget;
 import takeup.advice.NextMoment;
-import takeup.command.PlanCommand;
 import takeup.day.DayEvent;
 import takeup.day.KeyMoment;
 import takeup.day.MustHaves;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
-import takeup.history.JournalEntry;
-import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.roll.Roll;
-import takeup.roll.RollId;
 import takeup.text.ClockText;
 import takeup.text.English;
 
@@ -63,8 +57,8 @@ public final class PlanTable {
             boolean isOver = !isNext && !moment.at().isAfter(local);
             String more = (moment.wants() > 0 ? "wants " + moment.wants() : "")
                     + (moment.must() ? " MUST" : "")
-                    + PlanCommand.where(moment).map(it -> "  " + it).orElse("")
-                    + PlanCommand.light(moment).map(it -> "  " + it).orElse("");
+                    + MomentText.where(moment).map(it -> "  " + it).orElse("")
+                    + MomentText.light(moment).map(it -> "  " + it).orElse("");
             all.add(new Timed(
                     moment.at(),
                     new Row(
@@ -119,9 +113,11 @@ public final class PlanTable {
     public static List<NightBefore.Item> remarks(ShootState s, OffsetDateTime now) {
         List<NightBefore.Item> all = new ArrayList<>();
         NextMoment.of(s, now)
-                .ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it.line()), it.isUrgent())));
+                .ifPresent(
+                        it -> all.add(new NightBefore.Item(English.capitalised(MomentText.line(it)), it.isUrgent())));
         FilmBudget enough = FilmBudget.of(s, now);
-        enough.words().ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), enough.isShort())));
+        FilmBudgetText.words(enough)
+                .ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), enough.isShort())));
         NightBefore.paceWords(s, now).ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), false)));
         onOneRoll(s, now).forEach(it -> all.add(new NightBefore.Item(it, true)));
         return all;
@@ -132,22 +128,15 @@ public final class PlanTable {
      * not read.
      */
     static List<String> onOneRoll(ShootState s, OffsetDateTime now) {
-        Set<RollId> finished = new TreeSet<>();
-        for (JournalStep step : s.history()) {
-            for (JournalEntry entry : step.entries()) {
-                if (entry instanceof JournalEntry.OnDay onDay
-                        && onDay.event() instanceof DayEvent.RollClosed touched
-                        && !s.rolls().containsKey(touched.roll())) {
-                    finished.add(touched.roll());
-                }
-            }
-        }
-        return finished.isEmpty()
-                ? words(MustHaves.of(
+        boolean isUnread = s.history()
+                .events(DayEvent.RollClosed.class)
+                .anyMatch(it -> !s.rolls().containsKey(it.roll()));
+        return isUnread
+                ? List.of()
+                : words(MustHaves.of(
                         s.day().job().plan(),
                         List.copyOf(s.rolls().values()),
-                        now.minus(KeyMoment.LASTS).toLocalDateTime()))
-                : List.of();
+                        now.minus(KeyMoment.LASTS).toLocalDateTime()));
     }
 
     /** The same for rolls that were read in full. */

@@ -1,8 +1,11 @@
 package takeup.roll;
 
+import java.util.Optional;
 import takeup.exposure.FilmSpeed;
+import takeup.kit.ExposureWarnings;
 import takeup.kit.FilmSize;
 import takeup.kit.Stock;
+import takeup.kit.Warning;
 
 /**
  * The film of a roll and what is wanted of it.
@@ -30,6 +33,12 @@ public record Film(Stock stock, FilmSize size, FilmSpeed index, Development deve
                         change.process().orElse(development.process()),
                         change.pushStops().orElse(development.pushStops())),
                 change.framesNominal().orElse(framesNominal));
+    }
+
+    /** The warning that the rating and the push do not fit each other. */
+    public Optional<Warning> pushMismatch() {
+        return ExposureWarnings.pushMismatch(
+                stock.boxSpeed().arithmetic(), index.arithmetic(), development.pushStops());
     }
 
     /** {@code C-41, NORMAL (rated 200, box 400)}. */

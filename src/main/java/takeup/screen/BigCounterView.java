@@ -1,7 +1,7 @@
 package takeup.screen;
 
 import java.util.Optional;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -20,7 +20,7 @@ final class BigCounterView {
         int top = rows < 14 ? 1 : 2;
         BigText.draw(grid, centred(columns, BigText.width(number, scale)), top, number, scale, TextRole.READOUT);
         int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String counted = roll.map(StatusText::leftWords).orElse("no film")
+        String counted = roll.map(RollText::left).orElse("no film")
                 + SettingText.pair(session).map(it -> " · " + it).orElse("");
         // A pair that is cut, as 1/12 of 1/125, is another pair.
         String whole = roll.isPresent() ? "next frame · " + counted : counted;

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 
@@ -51,18 +51,18 @@ final class CameraText {
                 place,
                 session,
                 roll -> roll.film().stock().key() + " EI "
-                        + roll.film().index() + " · " + StatusText.leftWords(roll)
+                        + roll.film().index() + " · " + RollText.left(roll)
                         + age(roll, session).map(it -> " · " + it).orElse(""));
     }
 
     /** The same without the index and the age of the roll. */
     static String brief(CameraPlace place, Session session) {
-        return line(place, session, roll -> roll.film().stock().key() + " · " + StatusText.leftWords(roll));
+        return line(place, session, roll -> roll.film().stock().key() + " · " + RollText.left(roll));
     }
 
     /** The place and what is left there alone. */
     static String briefest(CameraPlace place, Session session) {
-        return line(place, session, StatusText::leftWords);
+        return line(place, session, RollText::left);
     }
 
     private static String line(CameraPlace place, Session session, Function<Roll, String> film) {

@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 import takeup.day.BulbTimer;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
-import takeup.report.StatusText;
+import takeup.report.RollText;
+import takeup.report.SetupText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.session.Session;
@@ -34,12 +35,12 @@ final class CounterPanel {
         BigText.draw(grid, left, row, number, scale, TextRole.READOUT);
         int column = left + Math.max(BigText.width("00", scale), BigText.width(number, scale)) + 3;
         grid.put(column, row, "next frame", TextRole.LABEL);
-        grid.put(column, row + 1, StatusText.leftWords(roll), TextRole.READOUT);
+        grid.put(column, row + 1, RollText.left(roll), TextRole.READOUT);
         grid.put(column, row + 2, "of " + roll.film().framesNominal(), TextRole.QUIET);
         if (roll.doubleAwaited()) {
             grid.put(column, row + 3, "DOUBLE", TextRole.CAUTION);
         }
-        int right = column + Math.max(13, Width.of(StatusText.leftWords(roll)) + 3);
+        int right = column + Math.max(13, Width.of(RollText.left(roll)) + 3);
         return Math.max(row + 5 * scale, setting(roll, right, row));
     }
 
@@ -47,7 +48,7 @@ final class CounterPanel {
     private int setting(Roll roll, int column, int row) {
         int below = row + (layout.isAiry() ? 6 : 3);
         Setting setting = state.inHand().setting();
-        Optional<BulbTimer> timer = StatusText.timer(state);
+        Optional<BulbTimer> timer = state.timerInHand();
         if (timer.isPresent()) {
             large(SettingText.elapsed(timer.get(), session), column, row);
             String text = SettingText.timer(timer.get(), session);
@@ -57,7 +58,7 @@ final class CounterPanel {
             return row;
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(column, row, "nothing set", TextRole.LABEL);
-            String example = StatusText.example(state);
+            String example = SetupText.example(state);
             String hint = session.choices().isEmpty()
                     ? "type " + example + ", or a reading: m 5.6 125"
                     : "Down and Enter take one below; or type " + example;

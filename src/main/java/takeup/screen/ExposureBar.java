@@ -2,8 +2,8 @@ package takeup.screen;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import takeup.advice.ExposureInHand;
 import takeup.history.ShootState;
-import takeup.report.StatusText;
 import takeup.roll.Roll;
 
 /**
@@ -23,7 +23,7 @@ record ExposureBar(double low, double high, double sum) {
 
     /** The bar of the setting in hand; without a roll or a reading there is none. */
     static OptionalDouble sum(ShootState s) {
-        OptionalDouble error = StatusText.errorInHand(s);
+        OptionalDouble error = ExposureInHand.error(s);
         if (error.isEmpty() || s.rollInHand().isEmpty()) {
             return OptionalDouble.empty();
         }

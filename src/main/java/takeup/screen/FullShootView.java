@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.advice.NextMoment;
 import takeup.history.ShootState;
-import takeup.report.StatusText;
+import takeup.report.LightText;
 import takeup.roll.Film;
 import takeup.roll.Roll;
 import takeup.session.PickList;
@@ -81,7 +81,7 @@ final class FullShootView {
     private int head(int row) {
         state.rollInHand().ifPresent(it -> film(it.film(), row));
         int margin = layout.margin();
-        Optional<String> light = state.day().light().map(it -> "light " + StatusText.light(it, session.now()));
+        Optional<String> light = state.day().light().map(it -> "light " + LightText.of(it, session.now()));
         if (state.rollInHand().isPresent()) {
             String meter = "meter at " + state.rollInHand().get().film().index();
             int column = grid.put(margin, row + 1, meter, TextRole.READOUT) + 2;

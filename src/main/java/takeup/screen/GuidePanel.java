@@ -2,7 +2,7 @@ package takeup.screen;
 
 import java.util.Optional;
 import takeup.day.CameraPlace;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 import takeup.session.Guide;
 import takeup.session.PickList;
 import takeup.session.Session;
@@ -73,7 +73,7 @@ final class GuidePanel {
         grid.put(column, row, Width.cut("First roll, " + step(), room), TextRole.LABEL);
         grid.put(column, row + 1, Width.cut(guide.orElseThrow().title(), room), TextRole.STRONG);
         grid.put(column, row + 2, Width.cut("Or type what differs and a note:", room), TextRole.QUIET);
-        grid.put(column + 2, row + 3, StatusText.example(session.shown()) + " ; bow seat", TextRole.READOUT);
+        grid.put(column + 2, row + 3, SetupText.example(session.shown()) + " ; bow seat", TextRole.READOUT);
         grid.put(column, row + 4, Width.cut("Esc ends the guide, ? shows all.", room), TextRole.QUIET);
     }
 

@@ -1,7 +1,7 @@
 package takeup.screen;
 
 import java.util.List;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
@@ -18,10 +18,8 @@ final class ListView {
     static void draw(Session session, Grid grid, String title, List<ListLine> lines, int atLeast) {
         Layout layout = grid.layout();
         int rows = layout.rows();
-        String left = session.shown()
-                .rollInHand()
-                .map(it -> StatusText.leftWords(it) + "  ")
-                .orElse("");
+        String left =
+                session.shown().rollInHand().map(it -> RollText.left(it) + "  ").orElse("");
         TopBar.draw(grid, title, left + ClockText.clock(session.now()));
         int room = layout.listRows();
         int asked = Math.max(start(lines, session.view().scroll()), atLeast);

@@ -1,6 +1,7 @@
 package takeup.screen;
 
 import takeup.advice.NextMoment;
+import takeup.report.MomentText;
 
 /** The next key moment of the plan: the one thing to do about it, else its countdown. */
 final class MomentLine {
@@ -8,8 +9,8 @@ final class MomentLine {
 
     static void draw(Grid grid, NextMoment moment, int row) {
         Layout layout = grid.layout();
-        String line = "► " + moment.line();
-        boolean isMust = moment.moment().must() && !moment.recommendation().isEmpty();
+        String line = "► " + MomentText.line(moment);
+        boolean isMust = moment.moment().must() && moment.advice() != NextMoment.Advice.NOTHING;
         grid.put(
                 layout.margin(),
                 row,

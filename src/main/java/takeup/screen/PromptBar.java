@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.Optional;
 import takeup.advice.LoadChecks;
+import takeup.report.LoadCheckText;
 import takeup.session.Guide;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -40,13 +41,13 @@ final class PromptBar {
      * The question, shortened from what can be spared first: the keys are in the footer, the rating is what matters.
      */
     private static String question(LoadChecks check, int room) {
-        String numbered = check.count() + ": " + check.asked();
+        String numbered = LoadCheckText.count(check) + ": " + LoadCheckText.asked(check);
         return TextFit.first(
                 room,
-                check.question() + " Enter: yes, Esc: skip",
-                check.question(),
+                LoadCheckText.question(check) + " Enter: yes, Esc: skip",
+                LoadCheckText.question(check),
                 numbered,
-                check.asked(),
-                check.askedBriefly());
+                LoadCheckText.asked(check),
+                LoadCheckText.askedBriefly(check));
     }
 }

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.advice.ExposureInHand;
 import takeup.day.BulbTimer;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.report.LightText;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
@@ -19,7 +21,7 @@ final class SettingText {
 
     /** The pair to set, or how long the timer runs: {@code f/5.6 1/60}, {@code 12s of 30s}; empty with nothing set. */
     static Optional<String> pair(Session session) {
-        Optional<BulbTimer> timer = StatusText.timer(session.shown());
+        Optional<BulbTimer> timer = session.shown().timerInHand();
         if (timer.isPresent()) {
             String target = timer.get().targetSeconds().stream()
                     .mapToObj(it -> " of " + ExposureTime.words(it))
@@ -62,7 +64,7 @@ final class SettingText {
 
     /** How far the setting is off: {@code 0.3 over for this light}. */
     static String error(ShootState state) {
-        OptionalDouble error = StatusText.errorInHand(state);
+        OptionalDouble error = ExposureInHand.error(state);
         if (error.isPresent()) {
             return Stops.error(error.getAsDouble()) + " for this light";
         }
@@ -74,7 +76,7 @@ final class SettingText {
      * short the way of reading goes first.
      */
     static Optional<String> sum(ShootState state, int room) {
-        OptionalDouble error = StatusText.errorInHand(state);
+        OptionalDouble error = ExposureInHand.error(state);
         if (error.isEmpty() || state.rollInHand().isEmpty()) {
             return Optional.empty();
         }
@@ -86,7 +88,7 @@ final class SettingText {
         String total = overBox(ExposureBar.sum(state).orElseThrow());
         List<String> withHabit = new ArrayList<>(parts);
         if (!state.inHand().setting().flash()) {
-            state.day().light().flatMap(StatusText::habit).ifPresent(withHabit::add);
+            state.day().light().flatMap(LightText::habit).ifPresent(withHabit::add);
         }
         return Optional.of(TextFit.first(
                 room, joined(total, withHabit, ", "), joined(total, parts, ", "), joined(total, parts, " ")));

@@ -3,12 +3,13 @@ package takeup.screen;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.NextMoment;
+import takeup.advice.StandingWarnings;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.ClockText;
@@ -77,7 +78,7 @@ final class SmallShootView {
         // What the warning that just came says stands there already, and the guide needs the row.
         List<Warning.Code> said =
                 session.lastAnswer().warnings().stream().map(Warning::code).toList();
-        boolean isSaid = said.equals(StatusText.standing(state, session.now()));
+        boolean isSaid = said.equals(StandingWarnings.of(state, session.now()));
         String warnings = isSaid ? "" : StatusWords.warnings(session);
         grid.put(0, bottom, Width.cut(warnings, columns), TextRole.CAUTION);
         new GuidePanel(session, grid).drawChoices(1, bottom - (warnings.isEmpty() ? 0 : 1));
@@ -89,8 +90,8 @@ final class SmallShootView {
         BigText.draw(grid, 0, 1, number, 1, TextRole.READOUT);
         int column = BigText.width(number, 1) + 2;
         grid.put(column, 1, "next frame", TextRole.LABEL);
-        grid.put(column, 2, StatusText.leftWords(roll), TextRole.READOUT);
-        Optional<BulbTimer> timer = StatusText.timer(state);
+        grid.put(column, 2, RollText.left(roll), TextRole.READOUT);
+        Optional<BulbTimer> timer = state.timerInHand();
         boolean isAutomatic = state.cameraInHand().map(Camera::isAutomatic).orElse(false);
         grid.put(column, 3, pair(timer, isAutomatic), TextRole.READOUT);
         // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be

@@ -2,8 +2,10 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.command.RatingCommand;
+import takeup.advice.StandingWarnings;
 import takeup.history.ShootState;
+import takeup.report.RatingText;
+import takeup.report.SetupText;
 import takeup.report.StatusText;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -15,10 +17,10 @@ final class StatusWords {
     static List<StyledText> of(Session session) {
         ShootState state = session.shown();
         List<StyledText> words = new ArrayList<>();
-        StatusText.standing(state, session.now()).forEach(it -> words.add(StyledText.caution(it.standing())));
+        StandingWarnings.of(state, session.now()).forEach(it -> words.add(StyledText.caution(it.standing())));
         state.day().paper().ifPresent(it -> words.add(StyledText.caution("PAPER OF " + it.roll() + ", done ends it")));
-        RatingCommand.card(state).map(StyledText::caution).ifPresent(words::add);
-        StatusText.words(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
+        RatingText.nextCard(state).map(StyledText::caution).ifPresent(words::add);
+        SetupText.marks(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
         StatusText.reciprocity(state).map(StyledText::caution).ifPresent(words::add);
         return words;
     }
@@ -26,8 +28,8 @@ final class StatusWords {
     /** The standing warnings alone, on one line. */
     static String warnings(Session session) {
         List<String> words = new ArrayList<>();
-        RatingCommand.card(session.shown()).ifPresent(words::add);
-        StatusText.standing(session.shown(), session.now()).forEach(it -> words.add(it.standing()));
+        RatingText.nextCard(session.shown()).ifPresent(words::add);
+        StandingWarnings.of(session.shown(), session.now()).forEach(it -> words.add(it.standing()));
         return String.join(" · ", words);
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import takeup.exposure.Stops;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -87,7 +87,7 @@ final class SuggestionList {
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5)
                 + it.warnings().stream().findFirst().map(SuggestionList::brief).orElse("");
         return hasDepth
-                ? Width.pad(row, PLAIN) + it.depth().map(StatusText::depth).orElse("")
+                ? Width.pad(row, PLAIN) + it.depth().map(SetupText::depth).orElse("")
                 : row;
     }
 

@@ -1,7 +1,7 @@
 package takeup.screen;
 
 import java.util.Optional;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -15,8 +15,8 @@ final class TinyShootView {
         int rows = grid.rows();
         Optional<Roll> roll = session.shown().rollInHand();
         boolean isNotSaved = session.saveError().isPresent();
-        String left = (isNotSaved ? "NOT SAVED " : "")
-                + roll.map(StatusText::leftWords).orElse("no film");
+        String left =
+                (isNotSaved ? "NOT SAVED " : "") + roll.map(RollText::left).orElse("no film");
         String frame = roll.map(it -> "frame " + it.next()).orElse("");
         String leftAndFrame = left + (frame.isEmpty() ? "" : ", " + frame);
         String pair = SettingText.pair(session).map(it -> "  " + it).orElse("");

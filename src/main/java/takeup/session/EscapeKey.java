@@ -7,7 +7,7 @@ import takeup.command.Outcome;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
-import takeup.report.StatusText;
+import takeup.report.StatusJson;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
 import takeup.session.Session.Tone;
@@ -58,7 +58,7 @@ final class EscapeKey {
         List<JournalEntry> entries = new ArrayList<>(state.carryOverEntries(session.now()));
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
         Outcome.Answer answer = new Outcome.Answer(
-                "state", "The guide is gone for good; ? shows all keys and words.", StatusText.json(state), List.of());
+                "state", "The guide is gone for good; ? shows all keys and words.", StatusJson.of(state), List.of());
         return SaveFlow.accept(
                 session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }

@@ -3,7 +3,7 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.roll.Roll;
 
 /** What the terminal shows once the screen is gone: what was saved, then whatever was not. */
@@ -33,7 +33,7 @@ final class ExitMessage {
         for (Roll roll : session.saved().rolls().values()) {
             if (roll.state() == Roll.State.OPEN) {
                 rolls.add(roll.id() + " in " + roll.place() + ": "
-                        + roll.frames().size() + " logged, " + StatusText.leftWords(roll));
+                        + roll.frames().size() + " logged, " + RollText.left(roll));
             }
         }
         return "saved in " + session.settings().folder()

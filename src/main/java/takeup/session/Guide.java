@@ -3,9 +3,8 @@ package takeup.session;
 import java.util.Optional;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
-import takeup.history.JournalStep;
 import takeup.history.ShootState;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 import takeup.roll.RollEvent;
 
 /**
@@ -48,25 +47,19 @@ public record Guide(int step, String title, String hint) {
         return Optional.of(new Guide(
                 4,
                 "Space logs a frame with what is set",
-                "Or type what differs and a note: " + StatusText.example(s) + " ; bow seat"));
+                "Or type what differs and a note: " + SetupText.example(s) + " ; bow seat"));
     }
 
     /** All that ever happened is in memory, and there is no frame among it. */
     private static boolean isFirst(ShootState s) {
-        return s.nextStep() == s.history().size() + 1L
+        return s.nextStep() == s.history().steps().size() + 1L
                 && s.rolls().keySet().containsAll(s.known())
-                && s.history().stream().noneMatch(Guide::ends);
+                && s.history().entries().noneMatch(Guide::ends);
     }
 
-    private static boolean ends(JournalStep step) {
-        for (JournalEntry entry : step.entries()) {
-            if (entry instanceof JournalEntry.OnRoll onRoll
-                            && (onRoll.event() instanceof RollEvent.Added
-                                    || onRoll.event() instanceof RollEvent.Unloaded)
-                    || entry instanceof JournalEntry.OnDay onDay && onDay.event() instanceof DayEvent.GuideDismissed) {
-                return true;
-            }
-        }
-        return false;
+    private static boolean ends(JournalEntry entry) {
+        return entry.is(RollEvent.Added.class)
+                || entry.is(RollEvent.Unloaded.class)
+                || entry.is(DayEvent.GuideDismissed.class);
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.day.CameraPlace;
-import takeup.history.ClockShiftNotes;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
@@ -45,7 +44,7 @@ final class SaveFlow {
                 new SaveQueue.Waiting(step, after, answer(accepted, from), isSpace && isChanged, rollsToExport);
         Session queued = session.with(session.saveQueue().and(waiting))
                 .with(session.dialogue().cameraChanged(isChanged && !isSpace));
-        return ClockShiftNotes.isMet(accepted.entries())
+        return JournalStep.isFrameOrReading(accepted.entries())
                 ? queued.with(session.clock().withoutDrift())
                 : queued;
     }

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import takeup.advice.AdviceRequest;
 import takeup.command.Outcome;
 import takeup.command.ShootCommand;
 import takeup.dispatch.Dispatcher;
@@ -13,7 +14,6 @@ import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
-import takeup.report.StatusText;
 import takeup.roll.RollId;
 
 /**
@@ -258,7 +258,7 @@ public record Session(
 
     private Optional<Suggestions> advice() {
         ShootState state = shown();
-        return state.day().light().flatMap(light -> StatusText.asking(state).map(it -> it.advice(light)));
+        return state.day().light().flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)));
     }
 
     /** The suggestion that is highlighted. */

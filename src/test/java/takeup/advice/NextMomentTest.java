@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import takeup.command.Shooting;
+import takeup.report.MomentText;
 
 /**
  * The one recommendation before a key moment, on hand-made days with the derivation beside each. The day begins at
@@ -35,7 +36,7 @@ class NextMomentTest {
     void moreThanAQuarterOfAnHourBeforeNothingIsAdvised() {
         assertEquals(
                 "15:30 Prize-giving in 16 min, wants 12: 645 back 1 has 4 left",
-                next(fourLeft().later(14)).line());
+                MomentText.line(next(fourLeft().later(14))));
         assertEquals(NextMoment.Advice.NOTHING, next(fourLeft().later(14)).advice());
         assertEquals(NextMoment.Advice.CHANGE, next(fourLeft().later(15)).advice());
     }
@@ -44,15 +45,13 @@ class NextMomentTest {
     void withTooFewFramesLeftItSaysChangeNowAndWhatThatCosts() {
         assertEquals(
                 "change now: 4 left, Prize-giving in 6 min wants 12; 4 frames = 6.20",
-                next(fourLeft().later(24)).recommendation());
+                MomentText.line(next(fourLeft().later(24))));
     }
 
     @Test
     void withoutAPriceNoMoneyIsGuessed() {
         Shooting shooting = Shooting.medium("plan 15:06 Prize-giving wants 12", "4 250 x12");
-        assertEquals(
-                "change now: 4 left, Prize-giving in 6 min wants 12",
-                next(shooting).recommendation());
+        assertEquals("change now: 4 left, Prize-giving in 6 min wants 12", MomentText.line(next(shooting)));
     }
 
     /**
@@ -67,11 +66,9 @@ class NextMomentTest {
         shooting.later(1).type("4 250 x12");
         assertEquals(
                 "use up the 3 left and change by 15:27: Prize-giving in 10 min wants 12",
-                next(shooting).recommendation());
+                MomentText.line(next(shooting)));
         assertEquals(NextMoment.Advice.USE_UP, next(shooting.later(6)).advice(), "4 min to go");
-        assertEquals(
-                "change now: 3 left, Prize-giving in 3 min wants 12",
-                next(shooting.later(1)).recommendation());
+        assertEquals("change now: 3 left, Prize-giving in 3 min wants 12", MomentText.line(next(shooting.later(1))));
     }
 
     /**
@@ -85,7 +82,7 @@ class NextMomentTest {
         assertEquals(NextMoment.Advice.NOTHING, next(shooting).advice(), "4 behind another are too few for a pace");
         shooting.type("undo");
         shooting.type("4 250 x5");
-        assertEquals("keep 10 for Prize-giving: 0 to spare", next(shooting).recommendation());
+        assertEquals("keep 10 for Prize-giving: 0 to spare", MomentText.line(next(shooting)));
         assertFalse(next(shooting).isUrgent());
     }
 
@@ -101,8 +98,7 @@ class NextMomentTest {
                 "4 250 x12",
                 "plan 15:06 Prize-giving wants 12");
         assertEquals(
-                "take 645 back 2: 16 left, here 4; Prize-giving in 6 min wants 12",
-                next(shooting).recommendation());
+                "take 645 back 2: 16 left, here 4; Prize-giving in 6 min wants 12", MomentText.line(next(shooting)));
         assertEquals(
                 NextMoment.Advice.CHANGE,
                 next(Shooting.of(
@@ -116,14 +112,13 @@ class NextMomentTest {
                 "the plan wants this back");
         assertEquals(
                 "take 35: 36 left, here 4; Prize-giving in 6 min wants 20",
-                next(Shooting.of(
-                                "cam 35",
-                                "load bw400",
-                                "cam 645",
-                                "load cn400",
-                                "4 250 x12",
-                                "plan 15:06 Prize-giving wants 20"))
-                        .recommendation());
+                MomentText.line(next(Shooting.of(
+                        "cam 35",
+                        "load bw400",
+                        "cam 645",
+                        "load cn400",
+                        "4 250 x12",
+                        "plan 15:06 Prize-giving wants 20"))));
         assertEquals(
                 NextMoment.Advice.CHANGE,
                 next(Shooting.of(
@@ -141,32 +136,30 @@ class NextMomentTest {
     void anEmptyCameraIsLoadedFirst() {
         assertEquals(
                 "load now: no film in 645 back 1, Prize-giving in 6 min wants 12",
-                next(Shooting.of("cam 645", "plan 15:06 Prize-giving wants 12")).recommendation());
+                MomentText.line(next(Shooting.of("cam 645", "plan 15:06 Prize-giving wants 12"))));
         assertEquals(
                 "load now: no film in 645 back 1, Prize-giving in 6 min wants 12; the bag has no film for it",
-                next(Shooting.of("cam 645", "bag add 2 bw400 135", "plan 15:06 Prize-giving wants 12"))
-                        .recommendation());
+                MomentText.line(
+                        next(Shooting.of("cam 645", "bag add 2 bw400 135", "plan 15:06 Prize-giving wants 12"))));
         assertEquals(
                 "load now: no film in 35, Start in 6 min",
-                next(Shooting.of("cam 645", "plan 15:06 Start cam 35")).recommendation());
+                MomentText.line(next(Shooting.of("cam 645", "plan 15:06 Start cam 35"))));
     }
 
     @Test
     void aMomentThatWantsMoreThanARollHoldsAsksForTheNextOneToBeReady() {
         assertEquals(
                 "have the next roll ready: Final in 6 min wants 20, a roll holds 16",
-                next(Shooting.medium("plan 15:06 Final wants 20")).recommendation());
+                MomentText.line(next(Shooting.medium("plan 15:06 Final wants 20"))));
     }
 
     @Test
     void onceItHasBegunTheCountdownAloneIsSaid() {
         Shooting shooting = fourLeft().later(30);
-        assertEquals(
-                "15:30 Prize-giving now, wants 12: 645 back 1 has 4 left",
-                next(shooting).line());
+        assertEquals("15:30 Prize-giving now, wants 12: 645 back 1 has 4 left", MomentText.line(next(shooting)));
         assertEquals(
                 "15:30 Prize-giving now, since 3 min, wants 12: 645 back 1 has 4 left",
-                next(shooting.later(3)).line());
+                MomentText.line(next(shooting.later(3))));
         assertTrue(NextMoment.of(shooting.situation(), shooting.later(12).now()).isEmpty());
     }
 
@@ -187,15 +180,14 @@ class NextMomentTest {
                 "plan 15:06 Dinner wants 12 light ev7");
         assertEquals(
                 "cn400 EI 200 is too slow for EV 7, load cn800; Dinner in 6 min wants 12",
-                next(shooting).recommendation());
+                MomentText.line(next(shooting)));
         shooting.type("4 125 x12");
         assertEquals(
-                "change now, load cn800 for EV 7: 4 left, Dinner in 6 min wants 12",
-                next(shooting).recommendation());
+                "change now, load cn800 for EV 7: 4 left, Dinner in 6 min wants 12", MomentText.line(next(shooting)));
         shooting.type("unload yes");
         assertEquals(
                 "load cn800 for EV 7 now: no film in 645 back 1, Dinner in 6 min wants 12",
-                next(shooting).recommendation());
+                MomentText.line(next(shooting)));
         shooting.type("load cn800");
         assertEquals(NextMoment.Advice.NOTHING, next(shooting).advice());
     }
@@ -211,7 +203,7 @@ class NextMomentTest {
                 "4 250 x12");
         assertEquals(
                 "change now: 4 left, Prize-giving in 6 min wants 12",
-                next(shooting).recommendation(),
+                MomentText.line(next(shooting)),
                 "cn160 would serve too, but nobody changes what serves");
     }
 
@@ -221,7 +213,7 @@ class NextMomentTest {
                 "cam 645", "bag add 2 cn160 120", "bag add 1 cn400 120", "plan 15:06 Fireworks wants 12 light ev-2");
         assertEquals(
                 "load cn400 for EV -2, the fastest in the bag now: no film in 645 back 1, Fireworks in 6 min wants 12",
-                next(shooting).recommendation());
+                MomentText.line(next(shooting)));
     }
 
     @Test

@@ -142,7 +142,7 @@ class AnswerFieldsTest {
         Shooting shooting = Shooting.medium("4 125");
         ShootState known = ShootState.of(
                 shooting.situation().kit(),
-                shooting.situation().history(),
+                shooting.situation().history().steps(),
                 Optional.empty(),
                 Set.of(RollId.parse("r7").orElseThrow()));
         assertEquals(

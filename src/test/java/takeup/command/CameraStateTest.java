@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 
 /** What is set on a camera, what is on its lens, and which camera it is. */
 class CameraStateTest {
@@ -202,13 +202,13 @@ class CameraStateTest {
                 "tripod on",
                 "cam 35");
         assertEquals(". .", shooting.pair());
-        assertEquals(1, StatusText.words(shooting.inHand()).size() + 1);
+        assertEquals(1, SetupText.marks(shooting.inHand()).size() + 1);
         shooting.type("set 8 60");
         shooting.type("cam 645");
         assertEquals("f/4 1/125", shooting.pair());
         assertEquals(
                 "[FILTER yellow, TUBE 30mm, BIAS +1/3, HOLD f/4, FLASH, TRIPOD]",
-                StatusText.words(shooting.inHand()).toString());
+                SetupText.marks(shooting.inHand()).toString());
         assertEquals("150", shooting.setting().lens().orElseThrow().key());
     }
 

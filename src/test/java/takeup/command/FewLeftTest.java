@@ -11,11 +11,11 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
+import takeup.advice.StandingWarnings;
 import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
 
 /** When the last frames are warned of: contract 2.3, or as the photographer wants it. A roll of 16. */
 class FewLeftTest {
@@ -33,7 +33,7 @@ class FewLeftTest {
             s = does.after();
         }
         for (int left = 15; left >= 0; left--) {
-            if (first < 0 && StatusText.standing(s, NOW).contains(Warning.Code.FRAMES_LEFT)) {
+            if (first < 0 && StandingWarnings.of(s, NOW).contains(Warning.Code.FRAMES_LEFT)) {
                 first = left;
             }
             if (left == 15

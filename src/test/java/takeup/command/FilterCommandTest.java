@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.ReferenceTable;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 
 /** What is on the lens, as a loss in words. */
 class FilterCommandTest {
@@ -60,7 +60,7 @@ class FilterCommandTest {
     void aNewFilterTakesThePlaceOfWhatWasThere() {
         assertEquals(
                 "[FILTER red]",
-                StatusText.words(Shooting.medium("filter yellow and nd0.9", "filter red")
+                SetupText.marks(Shooting.medium("filter yellow and nd0.9", "filter red")
                                 .inHand())
                         .toString());
     }
@@ -69,7 +69,7 @@ class FilterCommandTest {
     void aLossInStopsIsNeverPrintedAsABarePlusOne() {
         assertEquals(
                 "[FILTER +1 stop]",
-                StatusText.words(Shooting.medium("filter +1").inHand()).toString());
+                SetupText.marks(Shooting.medium("filter +1").inHand()).toString());
     }
 
     @Test

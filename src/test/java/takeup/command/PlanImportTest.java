@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.report.MomentText;
 
 /** A plan from a spreadsheet. */
 class PlanImportTest {
@@ -19,7 +20,7 @@ class PlanImportTest {
         PlanImport.Read read = read(Shooting.of(), text);
         assertEquals(List.of(), read.problems());
         return read.does().orElseThrow().after().day().job().plan().moments().stream()
-                .map(it -> PlanCommand.words(it, it.at()))
+                .map(it -> MomentText.planned(it, it.at()))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import takeup.report.RatingText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -28,7 +29,7 @@ class RatingCommandTest {
                 day.shoot().lastAnswer().text());
         assertEquals(
                 Optional.of("Card 1 of 6: R0001 1 STOP UNDER"),
-                RatingCommand.card(day.shoot().shown()));
+                RatingText.nextCard(day.shoot().shown()));
     }
 
     /** In the pipe no key stands for the word, so the sentence names it. */
@@ -72,7 +73,7 @@ class RatingCommandTest {
                         .map(it -> it.exposure().setting().time())
                         .distinct()
                         .count());
-        assertEquals(Optional.empty(), RatingCommand.card(day.shoot().shown()), "the test is over");
+        assertEquals(Optional.empty(), RatingText.nextCard(day.shoot().shown()), "the test is over");
         assertTrue(
                 day.shoot().lastAnswer().text().contains("has all its cards"),
                 day.shoot().lastAnswer().text());
@@ -124,7 +125,7 @@ class RatingCommandTest {
         assertEquals(0, day.frames());
         assertEquals(
                 Optional.of("Card 1 of 6: R0001 1 STOP UNDER"),
-                RatingCommand.card(day.shoot().shown()));
+                RatingText.nextCard(day.shoot().shown()));
     }
 
     @Test

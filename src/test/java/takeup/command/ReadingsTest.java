@@ -10,9 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.ReferenceTable;
+import takeup.advice.ExposureInHand;
 import takeup.exposure.Light;
 import takeup.history.ShootState;
-import takeup.report.StatusText;
 
 /** Light readings in every form (contract 1.3). The roll in hand is rated 200, one stop over ISO 100. */
 class ReadingsTest {
@@ -341,7 +341,7 @@ class ReadingsTest {
         shooting.type("5.6");
         // One stop wider than the flash meter asks for.
         assertEquals(1, shooting.error().orElseThrow(), 1e-9);
-        assertEquals(1, StatusText.errorInHand(shooting.situation()).orElseThrow(), 1e-9);
+        assertEquals(1, ExposureInHand.error(shooting.situation()).orElseThrow(), 1e-9);
         assertEquals("Flash: f/8 at 400. Set: f/5.6, right.", shooting.type("m flash 8 @400"));
     }
 
@@ -349,6 +349,6 @@ class ReadingsTest {
     void withFlashOnAndNoFlashReadingThereIsNoError() {
         Shooting shooting = Shooting.medium("m ev10", "flash on", "4 60");
         assertTrue(shooting.error().isEmpty());
-        assertTrue(StatusText.errorInHand(shooting.situation()).isEmpty());
+        assertTrue(ExposureInHand.error(shooting.situation()).isEmpty());
     }
 }

@@ -8,9 +8,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.advice.AdviceRequest;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
 import takeup.roll.ExposureResult;
 
 /**
@@ -334,7 +334,7 @@ class ScenesTest {
     }
 
     private static Suggestion suggestion(Shooting shooting, String aperture) {
-        return StatusText.asking(shooting.situation())
+        return AdviceRequest.inHand(shooting.situation())
                 .orElseThrow()
                 .advice(shooting.situation().day().light().orElseThrow())
                 .suggestions()

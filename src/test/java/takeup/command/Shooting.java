@@ -7,12 +7,12 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
+import takeup.advice.StandingWarnings;
 import takeup.day.CameraSetup;
 import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Kit;
-import takeup.report.StatusText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -123,7 +123,7 @@ public final class Shooting {
     public String standing() {
         return String.join(
                 " ",
-                StatusText.standing(situation.asOf(now), now).stream()
+                StandingWarnings.of(situation.asOf(now), now).stream()
                         .map(Object::toString)
                         .toList());
     }

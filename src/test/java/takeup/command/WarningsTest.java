@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 
 /** Warnings are given when what they warn of begins, and no oftener (contract 2.3). */
 class WarningsTest {
@@ -191,7 +191,7 @@ class WarningsTest {
         shooting.type(".");
         assertEquals("no-light", shooting.warnings());
         assertEquals("f/4 1/125", shooting.pair());
-        assertEquals("[FILTER yellow]", StatusText.words(shooting.inHand()).toString());
+        assertEquals("[FILTER yellow]", SetupText.marks(shooting.inHand()).toString());
     }
 
     @ParameterizedTest

@@ -156,7 +156,7 @@ class DayEndTest {
     void aNumberThatWasGivenAndIsGoneIsMissing() {
         Shooting day = day();
         ShootState all = day.situation();
-        List<JournalStep> without = all.history().stream()
+        List<JournalStep> without = all.history().steps().stream()
                 .map(step -> new JournalStep(
                         step.step(),
                         step.at(),
@@ -181,7 +181,7 @@ class DayEndTest {
     void aRollThatWasFinishedLastWeekIsNotMissingToday() {
         Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400", "4 125");
         ShootState all = day.situation();
-        List<JournalStep> later = all.history().stream()
+        List<JournalStep> later = all.history().steps().stream()
                 .map(step -> new JournalStep(
                         step.step(),
                         step.at(),

@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import takeup.ShippedShelf;
+import takeup.advice.StandingWarnings;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
+import takeup.report.SetupText;
 import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
@@ -36,7 +37,7 @@ class CrowdedScreensTest {
     @Test
     void standingWarningsAreNotCutByTheWordsBesideThem() {
         Session shoot = crowded().later(26 * 60).shoot();
-        for (Warning.Code code : StatusText.standing(shoot.shown(), shoot.now())) {
+        for (Warning.Code code : StandingWarnings.of(shoot.shown(), shoot.now())) {
             shows(code.standing(), shoot, 80, 24);
         }
     }
@@ -310,7 +311,7 @@ class CrowdedScreensTest {
     void theFrameThatIsShownAsAnExampleCanBeTypedOnThisCamera() {
         for (String camera : List.of("66", "35", "645")) {
             Playing day = Playing.of("cam " + camera, "load cn400");
-            String example = StatusText.example(day.shoot().shown());
+            String example = SetupText.example(day.shoot().shown());
             shows("type " + example + ", or a reading", day.shoot(), 80, 24);
             day.lines(example);
             assertEquals(
@@ -319,9 +320,7 @@ class CrowdedScreensTest {
                     day.shoot().lastAnswer().text());
         }
         assertEquals(
-                "4 100",
-                StatusText.example(Playing.of("cam 66").shoot().shown()),
-                "the old series of times has no 125");
+                "4 100", SetupText.example(Playing.of("cam 66").shoot().shown()), "the old series of times has no 125");
     }
 
     @Test

@@ -12,11 +12,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.advice.ExposureInHand;
+import takeup.advice.StandingWarnings;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.exposure.Stops;
 import takeup.kit.Warning;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.session.Key;
 import takeup.session.KeyHelp;
 import takeup.session.Playing;
@@ -84,7 +86,7 @@ class FactsTest {
     @Test
     void theErrorOfTheSettingInHandIsThereInTenths() {
         Session shoot = States.busy().shoot();
-        shows(Stops.error(StatusText.errorInHand(shoot.shown()).orElseThrow()), shoot, ALL);
+        shows(Stops.error(ExposureInHand.error(shoot.shown()).orElseThrow()), shoot, ALL);
         shows("0.5 over", Playing.medium("m 5.6.5 125", "set 5.6 125").shoot(), ALL);
         shows("0.4 under", Playing.medium("m 5.6 125", "set 5.6.4 125").shoot(), ALL);
         shows("right", Playing.medium("m 5.6 125", "set 5.6 125").shoot(), ALL);
@@ -168,7 +170,7 @@ class FactsTest {
     void whatWarnsStandsAsAWord(String moment) {
         Session shoot = States.of(moment);
         if (!shoot.view().big()) {
-            for (Warning.Code code : StatusText.standing(shoot.shown(), shoot.now())) {
+            for (Warning.Code code : StandingWarnings.of(shoot.shown(), shoot.now())) {
                 shows(code.standing(), shoot, LARGE);
             }
         }
@@ -323,7 +325,7 @@ class FactsTest {
             }
         }
         Session shoot = States.of(moment);
-        String left = shoot.shown().rollInHand().map(StatusText::leftWords).orElse("");
+        String left = shoot.shown().rollInHand().map(RollText::left).orElse("");
         assertTrue(CharacterSet.ASCII.of(Screen.render(shoot, 80, 24)).text().contains(left));
     }
 

@@ -11,7 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import takeup.report.StatusText;
+import takeup.report.RollText;
 import takeup.session.Message;
 import takeup.session.Session;
 import takeup.session.Update;
@@ -67,8 +67,7 @@ class SizesTest {
             if (size.columns() >= (isLong ? 28 : 20)
                     && (size.rows() >= 13 || !shoot.view().big())) {
                 String text = Screen.render(shoot, size.columns(), size.rows()).text();
-                String left =
-                        shoot.shown().rollInHand().map(StatusText::leftWords).orElse("");
+                String left = shoot.shown().rollInHand().map(RollText::left).orElse("");
                 assertTrue(
                         text.contains(left),
                         "at " + size.columns() + "x" + size.rows() + " \"" + left + "\" is missing:\n" + text);

@@ -11,20 +11,31 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.advice.LoadChecks;
 import takeup.command.Shooting;
+import takeup.report.LoadCheckText;
+import takeup.roll.Roll;
 
 /** Three looks after the first roll of the day in each camera or back. */
 class LoadChecksTest {
+    /** What was answered on a roll: {@code film yes, meter yes}. */
+    private static String answers(Roll roll) {
+        return String.join(
+                ", ",
+                roll.loadChecks().stream()
+                        .map(it -> it.what() + " " + it.answer())
+                        .toList());
+    }
+
     /** A day on which a frame was logged already, on the 35; the 645 has just been loaded. */
     private static Playing loaded() {
         return Playing.of("cam 35", "load cn400", "4 250", "cam 645", "load cn400");
     }
 
     private static String asked(Shooting day) {
-        return LoadChecks.of(day.situation()).map(LoadChecks::question).orElse("");
+        return LoadChecks.of(day.situation()).map(LoadCheckText::question).orElse("");
     }
 
     private static String asked(Playing day) {
-        return LoadChecks.of(day.shoot().shown()).map(LoadChecks::question).orElse("");
+        return LoadChecks.of(day.shoot().shown()).map(LoadCheckText::question).orElse("");
     }
 
     @Test
@@ -40,7 +51,7 @@ class LoadChecksTest {
                         + "the marks, slide out",
                 day.type("yes"));
         day.type("yes");
-        assertEquals("film yes, meter yes, moving yes", LoadChecks.answers(day.roll()));
+        assertEquals("film yes, meter yes, moving yes", answers(day.roll()));
         assertTrue(day.refused("yes").contains("nothing was asked"));
     }
 
@@ -107,7 +118,7 @@ class LoadChecksTest {
         String moving = day.type("no");
         assertTrue(moving.contains("Keep the back shut"), moving);
         assertFalse(moving.contains("open"), moving);
-        assertEquals("film yes, meter no, meter yes, moving no", LoadChecks.answers(day.roll()));
+        assertEquals("film yes, meter no, meter yes, moving no", answers(day.roll()));
     }
 
     /** A roll of 36: frames 37 and 38 are usual, 39 is not (36 + 2). */
@@ -119,7 +130,7 @@ class LoadChecksTest {
         assertEquals("past-end", day.warnings());
         assertEquals("frame 39 of 36: does the film still move? The rewind knob turns as you wind", asked(day));
         day.type("yes");
-        assertEquals("moving yes", LoadChecks.answers(day.roll()));
+        assertEquals("moving yes", answers(day.roll()));
         day.type("4 250");
         assertEquals("", asked(day));
         assertEquals("", day.warnings());
@@ -141,7 +152,7 @@ class LoadChecksTest {
         day.press(Key.Name.ENTER).press(Key.Name.ENTER);
         assertEquals(
                 "film yes, meter yes, moving yes",
-                LoadChecks.answers(day.shoot().shown().rollInHand().orElseThrow()));
+                answers(day.shoot().shown().rollInHand().orElseThrow()));
         Playing straight = loaded().space();
         assertEquals(
                 List.of(), straight.shoot().shown().rollInHand().orElseThrow().loadChecks());
@@ -159,9 +170,7 @@ class LoadChecksTest {
     void escSkipsItAndThatIsRecorded() {
         Playing day = loaded().press(Key.Name.ESCAPE);
         assertEquals("", asked(day));
-        assertEquals(
-                "film skipped",
-                LoadChecks.answers(day.shoot().shown().rollInHand().orElseThrow()));
+        assertEquals("film skipped", answers(day.shoot().shown().rollInHand().orElseThrow()));
     }
 
     @Test

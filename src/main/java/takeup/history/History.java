@@ -1,0 +1,140 @@
+package takeup.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/**
+ * All that happened, step by step in the order of the step numbers, and the questions asked about it. What it adds up
+ * to is {@link ShootState}.
+ */
+public record History(List<JournalStep> steps) {
+    public static final History EMPTY = new History(List.of());
+
+    public History {
+        steps = List.copyOf(steps);
+    }
+
+    /** Steps in any order; the parts of one step that were written to several files become one again. */
+    public static History of(Collection<JournalStep> steps) {
+        TreeMap<Long, JournalStep> inOrder = new TreeMap<>();
+        for (JournalStep step : steps) {
+            inOrder.merge(step.step(), step, (a, b) -> {
+                List<JournalEntry> both = new ArrayList<>(a.entries());
+                both.addAll(b.entries());
+                return new JournalStep(a.step(), a.at(), both);
+            });
+        }
+        return new History(List.copyOf(inOrder.values()));
+    }
+
+    /** The same and one step more. */
+    public History and(JournalStep step) {
+        List<JournalStep> all = new ArrayList<>(steps.size() + 1);
+        all.addAll(steps);
+        all.add(step);
+        return new History(all);
+    }
+
+    public boolean isEmpty() {
+        return steps.isEmpty();
+    }
+
+    /** The last step. */
+    public Optional<JournalStep> newest() {
+        return isEmpty() ? Optional.empty() : Optional.of(steps.get(steps.size() - 1));
+    }
+
+    /** The step of that number. */
+    public Optional<JournalStep> step(long number) {
+        return steps.stream().filter(it -> it.step() == number).findFirst();
+    }
+
+    /** All steps, the newest in front. */
+    public List<JournalStep> newestFirst() {
+        List<JournalStep> reversed = new ArrayList<>(steps);
+        Collections.reverse(reversed);
+        return reversed;
+    }
+
+    /** The steps of one day. */
+    public History on(LocalDate date) {
+        return only(it -> it.at().toLocalDate().equals(date));
+    }
+
+    /** The steps of a day and of those after it. */
+    public History since(LocalDate date) {
+        return only(it -> !it.at().toLocalDate().isBefore(date));
+    }
+
+    /** The steps before one of them. */
+    public History before(JournalStep step) {
+        return only(it -> it.step() < step.step());
+    }
+
+    /** The steps that stand: those that were taken back left out. */
+    public History withoutUndone() {
+        Set<Long> undone = undone();
+        return only(it -> !undone.contains(it.step()));
+    }
+
+    private History only(Predicate<JournalStep> wanted) {
+        return new History(steps.stream().filter(wanted).toList());
+    }
+
+    /** The numbers of the steps that are taken back now. */
+    public Set<Long> undone() {
+        Set<Long> undone = new HashSet<>();
+        for (JournalStep step : steps) {
+            for (JournalEntry entry : step.entries()) {
+                entry.undoes().ifPresent(undone::add);
+                entry.redoes().ifPresent(undone::remove);
+            }
+        }
+        return undone;
+    }
+
+    /** All that is written down, the oldest in front. */
+    public Stream<JournalEntry> entries() {
+        return steps.stream().flatMap(it -> it.entries().stream());
+    }
+
+    /** All that is written down, the newest in front. */
+    public Stream<JournalEntry> entriesNewestFirst() {
+        return newestFirst().stream().flatMap(it -> {
+            List<JournalEntry> reversed = new ArrayList<>(it.entries());
+            Collections.reverse(reversed);
+            return reversed.stream();
+        });
+    }
+
+    /** All that happened of one kind, the oldest in front. */
+    public <E> Stream<E> events(Class<E> kind) {
+        return entries().flatMap(it -> it.as(kind).stream());
+    }
+
+    /** What is written down on each roll, as the roll reads it. */
+    Map<RollId, List<RollRecord>> rollRecords() {
+        Map<RollId, List<RollRecord>> records = new TreeMap<>();
+        for (JournalStep step : steps) {
+            for (JournalEntry entry : step.entries()) {
+                if (entry instanceof JournalEntry.OnRoll onRoll) {
+                    records.computeIfAbsent(onRoll.roll(), it -> new ArrayList<>())
+                            .add(new RollRecord(step.step(), step.at(), onRoll.event()));
+                }
+            }
+        }
+        return records;
+    }
+}

@@ -1,0 +1,121 @@
+package takeup.report;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.advice.NextMoment;
+import takeup.advice.StockChoice;
+import takeup.day.KeyMoment;
+import takeup.exposure.FilmSpeed;
+import takeup.roll.Roll;
+import takeup.text.ClockText;
+import takeup.text.English;
+import takeup.text.Plain;
+
+/** A key moment and what is best done about it, in words: {@code 16:30 Prize-giving in 6 min, wants 12, MUST}. */
+public final class MomentText {
+    private MomentText() {}
+
+    /** All of it in one line: the recommendation where there is one, else the countdown and what is left there. */
+    public static String line(NextMoment next) {
+        return recommendation(next)
+                .orElseGet(() -> countdown(next)
+                        + next.place()
+                                .map(it -> ": " + it
+                                        + (next.left() < 0 ? " has no film" : " has " + next.left() + " left"))
+                                .orElse(""));
+    }
+
+    /** Moment and countdown: {@code 16:30 Prize-giving in 6 min, wants 12, must}. */
+    public static String countdown(NextMoment next) {
+        KeyMoment moment = next.moment();
+        return ClockText.clock(moment.at()) + " " + moment.name() + away(next.minutes())
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", MUST" : "");
+    }
+
+    private static String away(long minutes) {
+        if (minutes > 0) {
+            return " in " + ClockText.minutes(minutes);
+        }
+        return minutes == 0 ? " now" : " now, since " + ClockText.minutes(-minutes);
+    }
+
+    /** What is best done; empty where nothing needs to be. */
+    static Optional<String> recommendation(NextMoment next) {
+        return next.advice() == NextMoment.Advice.NOTHING ? Optional.empty() : Optional.of(advice(next));
+    }
+
+    private static String advice(NextMoment next) {
+        NextMoment.Means means = next.means();
+        String moment = next.moment().name() + " in " + next.minutes() + " min";
+        int wants = next.moment().wants();
+        String wanted = wants > 0 ? moment + " wants " + wants : moment;
+        String loading = means.film().map(it -> ", load " + film(it)).orElse("");
+        String emptyBag = means.isBagEmpty() ? "; the bag has no film for it" : "";
+        return switch (next.advice()) {
+            case NOTHING -> "";
+            case READY -> "have the next roll ready: " + wanted + ", a roll holds " + next.framesOnFreshRoll();
+            case KEEP -> "keep " + wants + " for " + next.moment().name() + ": " + next.spare() + " to spare";
+            case USE_UP ->
+                (next.left() == 1 ? "use up the last frame" : "use up the " + next.left() + " left") + " and change by "
+                        + ClockText.clock(next.changeBy()) + loading + ": " + wanted + emptyBag;
+            case LOAD ->
+                means.film().map(it -> "load " + film(it)).orElse("load") + " now: no film in "
+                        + next.place().orElseThrow() + ", " + wanted + emptyBag;
+            case OTHER ->
+                "take " + means.other().orElseThrow().place() + ": "
+                        + RollText.left(means.other().orElseThrow()) + ", here " + next.left() + "; " + wanted;
+            case CHANGE ->
+                "change now" + loading + ": " + next.left() + " left, " + wanted
+                        + means.costOfLeft()
+                                .map(it -> "; " + English.count(next.left(), "frame") + " = " + it.toPlainString())
+                                .orElse("")
+                        + emptyBag;
+            case STOCK -> instead(next.roll().orElseThrow(), means.film().orElseThrow()) + "; " + wanted;
+        };
+    }
+
+    /** A film and what for: {@code bw3200 for EV 6}. */
+    private static String film(StockChoice film) {
+        return film.stock().key()
+                + (film.ev100().isEmpty()
+                        ? ""
+                        : " for " + light(film.ev100()).orElseThrow()
+                                + (film.serves() ? "" : ", the fastest in the bag"));
+    }
+
+    /** Why the roll that is in should go: {@code cn400 EI 200 is too slow for EV 6, load bw3200}. */
+    private static String instead(Roll roll, StockChoice film) {
+        FilmSpeed index = roll.film().index();
+        boolean isSlower = index.arithmetic() < film.stock().usualIndex().arithmetic();
+        return roll.film().stock().key() + " EI " + index + (isSlower ? " is too slow" : " is too fast") + " for "
+                + light(film.ev100()).orElseThrow() + ", load " + film.stock().key();
+    }
+
+    /** A planned moment: {@code 3, 16:30 Prize-giving, wants 12, must, 645 back 2, EV 12, in 1 h 24 min}. */
+    public static String planned(KeyMoment moment, LocalDateTime now) {
+        boolean isOtherDay = !moment.at().toLocalDate().equals(now.toLocalDate());
+        long minutes = moment.minutesFrom(now);
+        return moment.number() + ", " + (isOtherDay ? moment.at().toLocalDate() + " " : "")
+                + ClockText.clock(moment.at()) + " " + moment.name()
+                + (moment.wants() > 0 ? ", wants " + moment.wants() : "") + (moment.must() ? ", must" : "")
+                + where(moment).map(it -> ", " + it).orElse("")
+                + light(moment).map(it -> ", " + it).orElse("")
+                + (isOtherDay || minutes <= 0 ? "" : ", in " + ClockText.minutes(minutes));
+    }
+
+    /** The camera and back that are meant for a moment. */
+    static Optional<String> where(KeyMoment moment) {
+        return moment.camera()
+                .map(it -> it + moment.back().map(back -> " back " + back).orElse(""));
+    }
+
+    /** The light that is expected: {@code EV 12}. */
+    static Optional<String> light(KeyMoment moment) {
+        return light(moment.ev100());
+    }
+
+    private static Optional<String> light(OptionalDouble ev100) {
+        return ev100.stream().mapToObj(it -> "EV " + Plain.digits(it, 3)).findFirst();
+    }
+}
