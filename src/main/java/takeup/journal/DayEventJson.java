@@ -1,24 +1,13 @@
 package takeup.journal;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
-import takeup.day.BulbTimer;
-import takeup.day.CameraPlace;
-import takeup.day.CameraSetup;
-import takeup.day.Day;
 import takeup.day.DayEvent;
-import takeup.day.ShootPlan;
 import takeup.json.Json;
 import takeup.json.JsonText;
-import takeup.kit.Hold;
 import takeup.kit.Warning;
-import takeup.roll.Film;
 
 /** The events of a day to JSON and back. A kind that is not known is kept as it stands. */
 final class DayEventJson implements DayEvent.Cases<Json.Obj> {
@@ -34,12 +23,12 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj cameraSelected(DayEvent.CameraSelected took) {
-        return event("camera").and("place", of(took.place()));
+        return event("camera").and("place", DayJson.of(took.place()));
     }
 
     @Override
     public Json.Obj cameraSetupChanged(DayEvent.CameraSetupChanged changed) {
-        return event("inHand").and("camera", changed.camera()).and("inHand", of(changed.inHand()));
+        return event("inHand").and("camera", changed.camera()).and("inHand", DayJson.of(changed.inHand()));
     }
 
     @Override
@@ -69,14 +58,14 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj rollClosed(DayEvent.RollClosed touched) {
-        Json.Obj json = event("roll").and("roll", touched.roll()).and("place", of(touched.place()));
+        Json.Obj json = event("roll").and("roll", touched.roll()).and("place", DayJson.of(touched.place()));
         touched.film().ifPresent(it -> json.and("film", RollEventJson.of(it)));
         return json;
     }
 
     @Override
     public Json.Obj carried(DayEvent.Carried carried) {
-        return event("carried").and("day", of(carried.day()));
+        return event("carried").and("day", DayJson.of(carried.day()));
     }
 
     @Override
@@ -86,7 +75,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj timerStarted(DayEvent.TimerStarted started) {
-        return event("timer").and("camera", started.camera()).and("timer", of(started.timer()));
+        return event("timer").and("camera", started.camera()).and("timer", DayJson.of(started.timer()));
     }
 
     @Override
@@ -165,128 +154,12 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         }
     }
 
-    private static Json.Obj of(CameraPlace place) {
-        return Json.object().and("camera", place.camera()).and("back", place.back());
-    }
-
-    private static CameraPlace place(Fields fields) {
-        return new CameraPlace(fields.text("camera"), fields.maybeText("back"));
-    }
-
-    private static Json.Obj of(CameraSetup inHand) {
-        Json.Obj json = Json.object().and("setting", ExposureJson.of(inHand.setting()));
-        inHand.hold()
-                .ifPresent(it -> json.and(
-                        "hold",
-                        it.aperture()
-                                .map(a -> Json.object().and("aperture", ExposureJson.of(a)))
-                                .orElseGet(() -> Json.object()
-                                        .and("time", ExposureJson.of(it.time().orElseThrow())))));
-        return json;
-    }
-
-    private static CameraSetup inHand(Fields fields) {
-        return new CameraSetup(
-                ExposureJson.setting(fields.inner("setting")),
-                fields.inside("hold")
-                        .map(it -> new Hold(
-                                it.inside("aperture").map(ExposureJson::aperture),
-                                it.inside("time").map(ExposureJson::time))));
-    }
-
-    private static Json.Obj of(BulbTimer timer) {
-        Json.Obj json = Json.object().and("since", timer.since());
-        timer.targetSeconds().ifPresent(it -> json.and("target", it));
-        return json;
-    }
-
-    private static BulbTimer timer(Fields fields) {
-        return new BulbTimer(fields.time("since"), fields.maybeNumber("target", ExposureJson.LEAST, ExposureJson.MOST));
-    }
-
-    private static Json.Obj of(Day day) {
-        Json.Obj inHand = Json.object();
-        day.inHand().forEach((camera, state) -> inHand.and(camera, of(state)));
-        Json.Obj backs = Json.object();
-        day.lastBack().forEach(backs::and);
-        List<Json> films = new ArrayList<>();
-        day.films()
-                .forEach((place, film) ->
-                        films.add(Json.object().and("place", of(place)).and("film", RollEventJson.of(film))));
-        Json.Obj json = Json.object()
-                .and("active", day.active().map(DayEventJson::of))
-                .and("inHand", inHand)
-                .and("backs", backs)
-                .and("used", day.used().stream().map(DayEventJson::of).toList())
-                .and("meter", day.meter())
-                .and("preset", day.preset().map(ExposureJson::of))
-                .and("films", films);
-        day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
-        day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
-        if (!day.flashed().isEmpty()) {
-            json.and("flashed", List.copyOf(day.flashed()));
-        }
-        if (!day.timers().isEmpty()) {
-            Json.Obj timers = Json.object();
-            day.timers().forEach((camera, timer) -> timers.and(camera, of(timer)));
-            json.and("timers", timers);
-        }
-        if (!day.routine()) {
-            json.and("routine", false);
-        }
-        if (!day.job().equals(ShootPlan.NONE)) {
-            json.and("job", ShootPlanJson.of(day.job()));
-        }
-        return json;
-    }
-
-    private static Day day(Fields fields) {
-        Map<String, CameraSetup> inHand = new LinkedHashMap<>();
-        Fields hands = fields.inner("inHand");
-        hands.object().fields().keySet().forEach(it -> inHand.put(it, inHand(hands.inner(it))));
-        Map<String, String> backs = new LinkedHashMap<>();
-        Fields last = fields.inner("backs");
-        last.object().fields().keySet().forEach(it -> backs.put(it, last.text(it)));
-        Set<CameraPlace> used = new LinkedHashSet<>();
-        fields.list("used").forEach(it -> used.add(place(Fields.of(it))));
-        Map<CameraPlace, Film> films = new LinkedHashMap<>();
-        fields.list("films")
-                .forEach(it -> films.put(
-                        place(Fields.of(it).inner("place")),
-                        RollEventJson.film(Fields.of(it).inner("film"))));
-        Set<String> flashed = new LinkedHashSet<>();
-        fields.maybeList("flashed")
-                .ifPresent(it -> it.forEach(item -> {
-                    if (item instanceof Json.Text text) {
-                        flashed.add(text.value());
-                    }
-                }));
-        Map<String, BulbTimer> timers = new LinkedHashMap<>();
-        fields.inside("timers")
-                .ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
-        return new Day(
-                fields.inside("active").map(DayEventJson::place),
-                inHand,
-                backs,
-                used,
-                fields.maybeText("meter"),
-                fields.inside("preset").map(ExposureJson::time),
-                fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash),
-                Set.of(),
-                films,
-                flashed,
-                timers,
-                fields.inside("job").map(ShootPlanJson::job).orElse(ShootPlan.NONE),
-                fields.object().field("routine").isEmpty() || fields.flag("routine"),
-                Optional.empty());
-    }
-
     static DayEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
-            case "camera" -> new DayEvent.CameraSelected(place(fields.inner("place")));
-            case "inHand" -> new DayEvent.CameraSetupChanged(fields.text("camera"), inHand(fields.inner("inHand")));
+            case "camera" -> new DayEvent.CameraSelected(DayJson.place(fields.inner("place")));
+            case "inHand" ->
+                new DayEvent.CameraSetupChanged(fields.text("camera"), DayJson.inHand(fields.inner("inHand")));
             case "meter" ->
                 new DayEvent.MeterSelected(
                         fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
@@ -298,11 +171,11 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "roll" ->
                 new DayEvent.RollClosed(
                         RollEventJson.id(fields.text("roll")),
-                        place(fields.inner("place")),
+                        DayJson.place(fields.inner("place")),
                         fields.inside("film").map(RollEventJson::film));
-            case "carried" -> new DayEvent.Carried(day(fields.inner("day")));
+            case "carried" -> new DayEvent.Carried(DayJson.day(fields.inner("day")));
             case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
-            case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), timer(fields.inner("timer")));
+            case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), DayJson.timer(fields.inner("timer")));
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideDismissed();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
