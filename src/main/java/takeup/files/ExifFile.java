@@ -22,7 +22,7 @@ import java.util.Optional;
 import takeup.scans.DigitalShot;
 import takeup.text.Plain;
 
-/** The Exif part of a digital camera's JPEG; the one class that knows the library that reads it. */
+/** The Exif part of a digital camera's JPEG. */
 public final class ExifFile {
     private ExifFile() {}
 
