@@ -4,18 +4,18 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.NoSuchElementException;
 import java.util.TreeMap;
 import takeup.console.CommandFailed;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.journal.Archive;
 import takeup.json.Json;
+import takeup.json.JsonFields;
+import takeup.json.JsonProblem;
 import takeup.json.JsonText;
 import takeup.scans.CameraClock;
 
@@ -25,6 +25,8 @@ public final class CameraClocks {
     public static final String NAME = "clocks.json";
 
     private static final long LARGEST = 1 << 20;
+    /** No clock is further off: more than the years that a date can have. */
+    private static final double MOST_SECONDS = 1e18;
 
     private CameraClocks() {}
 
@@ -34,34 +36,30 @@ public final class CameraClocks {
         if (!Files.exists(file)) {
             return Map.of();
         }
-        if (Files.size(file) > LARGEST) {
-            throw new CommandFailed(1, NAME + " is larger than any list of clocks can be");
-        }
         try {
             Map<String, CameraClock> clocks = new TreeMap<>();
-            Json.Obj whole = (Json.Obj) JsonText.read(Files.readString(file));
-            for (Json each : ((Json.Arr) whole.field("clocks").orElseThrow()).items()) {
-                Json.Obj clock = (Json.Obj) each;
-                OffsetDateTime found = OffsetDateTime.parse(text(clock, "foundAt"));
+            for (JsonFields clock :
+                    JsonFields.ofFile(NAME, InputFile.text(file, LARGEST)).objects("clocks")) {
+                OffsetDateTime found = clock.time("foundAt");
                 CameraClock one = new CameraClock(
-                        text(clock, "camera"),
-                        (long) ((Json.Num) clock.field("behindSeconds").orElseThrow()).value(),
+                        clock.text("camera"),
+                        (long) clock.number("behindSeconds", -MOST_SECONDS, MOST_SECONDS),
                         found.getOffset(),
                         found);
                 clocks.put(one.camera(), one);
             }
             return clocks;
-        } catch (JsonText.NotJson | ClassCastException | NoSuchElementException | DateTimeException e) {
+        } catch (InputFile.Unfit e) {
+            boolean isTooLarge = e.fault() == InputFile.Fault.TOO_LARGE;
+            throw new CommandFailed(
+                    1, isTooLarge ? NAME + " is larger than any list of clocks can be" : e.getMessage());
+        } catch (JsonProblem e) {
             throw new CommandFailed(
                     1,
                     NAME
                             + " cannot be read: move it away, and photograph the clock again (takeup digital "
                             + "--clock FILE)");
         }
-    }
-
-    private static String text(Json.Obj clock, String field) {
-        return ((Json.Text) clock.field(field).orElseThrow()).value();
     }
 
     /** Keeps one more, in place of what was known of that camera. */

@@ -60,7 +60,7 @@ public record LabFiles(Path own, Path shipped) {
         for (Path folder : ProfileReader.isKey(key) ? List.of(own, shipped) : List.<Path>of()) {
             Path path = folder.resolve(key + ENDING);
             if (Files.exists(path)) {
-                Kit.File file = ProfileFiles.read(path, "labs/" + key + ENDING);
+                Kit.File file = InputFile.read(path, "labs/" + key + ENDING, ProfileFiles.LARGEST);
                 return file.problem().isPresent()
                         ? new Lab.Read(Optional.empty(), List.of(file.problem().get()))
                         : Lab.of(key, file.name(), file.text());

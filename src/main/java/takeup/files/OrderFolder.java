@@ -135,7 +135,7 @@ public record OrderFolder(Path base, boolean isLoose) {
             }
             String file = named + name;
             try {
-                Kit.File text = ProfileFiles.read(path, file, LARGEST);
+                Kit.File text = InputFile.read(path, file, LARGEST);
                 if (text.problem().isPresent()) {
                     problems.add(text.problem().get());
                 } else {

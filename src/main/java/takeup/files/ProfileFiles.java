@@ -2,9 +2,6 @@ package takeup.files;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -14,7 +11,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import takeup.disk.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 
@@ -25,7 +21,9 @@ import takeup.kit.ProfileReader;
  * @param shipped the folder of the shipped ones
  */
 public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource {
-    private static final long LARGEST = 1 << 20;
+    /** No profile and no lab is larger, in bytes. */
+    static final long LARGEST = 1 << 20;
+
     private static final String ENDING = ".json";
 
     /** The shelf of a data folder: its own profiles, and those that came with the program. */
@@ -81,38 +79,9 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
         for (Path folder : List.of(own, shipped)) {
             Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
             if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-                return Optional.of(read(path, folder(sort) + "/" + key + ENDING));
+                return Optional.of(InputFile.read(path, folder(sort) + "/" + key + ENDING, LARGEST));
             }
         }
         return Optional.empty();
-    }
-
-    static Kit.File read(Path path, String name) {
-        return read(path, name, LARGEST);
-    }
-
-    /** The text of a file of at most so many bytes, or why it cannot be read. */
-    static Kit.File read(Path path, String name, long largest) {
-        try {
-            if (!Files.isRegularFile(path)) {
-                return problem(name, "is no plain file");
-            }
-            if (Files.size(path) > largest) {
-                return problem(name, "is larger than any such file can be");
-            }
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
-                    .toString();
-            return new Kit.File(name, text.startsWith("\ufeff") ? text.substring(1) : text, Optional.empty());
-        } catch (CharacterCodingException e) {
-            return problem(name, "is not UTF-8: save it as UTF-8");
-        } catch (IOException e) {
-            return problem(name, "cannot be read: " + IoErrorText.words(e));
-        }
-    }
-
-    private static Kit.File problem(String name, String why) {
-        return new Kit.File(name, "", Optional.of(name + ":1: " + why));
     }
 }

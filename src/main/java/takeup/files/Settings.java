@@ -1,9 +1,6 @@
 package takeup.files;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -53,20 +50,15 @@ public record Settings(
             return NONE;
         }
         try {
-            if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
-                return bad(
-                        1,
-                        Files.isRegularFile(file)
-                                ? "this is larger than any settings can be"
-                                : "this is no plain file");
-            }
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
-            return read(text.startsWith("\ufeff") ? text.substring(1) : text);
-        } catch (CharacterCodingException e) {
-            return bad(1, "this is not UTF-8: save it as UTF-8");
+            return read(InputFile.text(file, LARGEST));
+        } catch (InputFile.Unfit e) {
+            boolean isTooLarge = e.fault() == InputFile.Fault.TOO_LARGE;
+            return bad(
+                    1,
+                    "this "
+                            + (isTooLarge
+                                    ? "is larger than any settings can be"
+                                    : e.fault().words()));
         } catch (IOException e) {
             return bad(1, "it cannot be read: " + IoErrorText.words(e));
         }

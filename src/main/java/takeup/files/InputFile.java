@@ -1,0 +1,83 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import takeup.disk.IoErrorText;
+import takeup.kit.Kit;
+
+/** A file of text that somebody else may have written: checked before it is read, and UTF-8 or nothing. */
+public final class InputFile {
+    private InputFile() {}
+
+    /** What is wrong with a file that can be read, but not taken. */
+    public enum Fault {
+        NOT_A_FILE("is no plain file"),
+        TOO_LARGE("is larger than any such file can be"),
+        NOT_UTF8("is not UTF-8: save it as UTF-8");
+
+        private final String words;
+
+        Fault(String words) {
+            this.words = words;
+        }
+
+        /** To be said behind the name of the file. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Why a file that can be read is not taken. */
+    public static final class Unfit extends IOException {
+        private static final long serialVersionUID = 1;
+        private final Fault fault;
+
+        Unfit(Path path, Fault fault) {
+            super(path.getFileName() + " " + fault.words());
+            this.fault = fault;
+        }
+
+        public Fault fault() {
+            return fault;
+        }
+    }
+
+    /** The text of a plain file of at most so many bytes, without the mark that some editors put in front. */
+    public static String text(Path path, long largest) throws IOException {
+        if (!Files.isRegularFile(path)) {
+            throw new Unfit(path, Fault.NOT_A_FILE);
+        }
+        if (Files.size(path) > largest) {
+            throw new Unfit(path, Fault.TOO_LARGE);
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                    .toString();
+            return text.startsWith("\ufeff") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new Unfit(path, Fault.NOT_UTF8);
+        }
+    }
+
+    /** The same under the name that messages have for it, or why it cannot be read, with file and line. */
+    static Kit.File read(Path path, String name, long largest) {
+        try {
+            return new Kit.File(name, text(path, largest), Optional.empty());
+        } catch (Unfit e) {
+            return problem(name, e.fault().words());
+        } catch (IOException e) {
+            return problem(name, "cannot be read: " + IoErrorText.words(e));
+        }
+    }
+
+    private static Kit.File problem(String name, String why) {
+        return new Kit.File(name, "", Optional.of(name + ":1: " + why));
+    }
+}
