@@ -15,13 +15,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
-import takeup.console.CommandFailed;
 import takeup.files.StartupState;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
+import takeup.options.RollArgument;
 import takeup.report.DayEnd;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
@@ -48,7 +48,7 @@ final class DayEndSubcommand implements Callable<Integer> {
             paramLabel = "ROLL",
             arity = "0..*",
             description = "The rolls in your hand: R0007, r7, 7, or a row of them, 4-7.")
-    List<String> rolls;
+    List<RollArgument> rolls;
 
     @Mixin
     JsonOption json;
@@ -61,15 +61,7 @@ final class DayEndSubcommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Optional<Set<RollId>> held;
-        try {
-            held = rolls == null
-                    ? Optional.empty()
-                    : Optional.of(
-                            DayEnd.held(rolls, Optional.of(global.settings().writer())));
-        } catch (IllegalArgumentException e) {
-            throw new CommandFailed(2, e.getMessage());
-        }
+        Optional<Set<RollId>> held = Optional.ofNullable(rolls).map(it -> RollArgument.rows(it, global));
         OffsetDateTime now = Clock.ofOption(clock).now();
         ShootState s = read(now);
         DayEnd end = DayEnd.of(s.asOf(now), others(), now, global.settings().writer(), held);

@@ -1,5 +1,6 @@
 package takeup.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -53,13 +54,8 @@ final class KeysSubcommand implements Callable<Integer> {
         }
         out.line("Keys");
         for (KeyHelp key : KeyHelp.all()) {
-            String when =
-                    key.when().equals("empty") ? ", empty prompt" : key.when().equals("typed") ? ", while typing" : "";
-            String views =
-                    key.pages().size() == Session.Page.values().length ? "" : ", " + String.join(" ", key.pages());
-            out.line("  " + Padding.cell(key.key(), 11) + key.does() + (when + views).replaceFirst("^, ", " (")
-                    + (when.isEmpty() && views.isEmpty() ? "" : ")")
-                    + (key.word().isEmpty() ? "" : "; word: " + key.word()));
+            String word = key.word().isEmpty() ? "" : "; word: " + key.word();
+            out.line("  " + Padding.cell(key.key(), 11) + key.does() + limits(key) + word);
         }
         out.line("Words");
         for (CommandInfo word : CommandTable.words()) {
@@ -68,5 +64,19 @@ final class KeysSubcommand implements Callable<Integer> {
         out.line("Keys beside scans (takeup scans ROLL FOLDER)");
         ScanKeys.all().forEach(it -> out.line("  " + Padding.cell(it.key().toString(), 11) + it.does()));
         return 0;
+    }
+
+    /** Where and when it acts, in brackets; nothing for a key that always does. */
+    private static String limits(KeyHelp key) {
+        List<String> limits = new ArrayList<>();
+        switch (key.when()) {
+            case "empty" -> limits.add("empty prompt");
+            case "typed" -> limits.add("while typing");
+            default -> {}
+        }
+        if (key.pages().size() < Session.Page.values().length) {
+            limits.add(String.join(" ", key.pages()));
+        }
+        return limits.isEmpty() ? "" : " (" + String.join(", ", limits) + ")";
     }
 }

@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,6 @@ import takeup.console.Console;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
-import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -86,20 +86,17 @@ final class MeterSubcommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ShootState situation =
-                global.open().situation().asOf(Clock.of(Optional.empty()).now());
+        OffsetDateTime now = Clock.wall().withNano(0);
+        ShootState state = global.open().situation().asOf(now);
         MeterQuery.Answer answer;
         try {
-            answer = MeterQuery.answer(
-                    situation, options(), Clock.of(Optional.empty()).now());
+            answer = MeterQuery.answer(state, options(), now);
         } catch (MeterQuery.Unclear e) {
             throw new CommandFailed(2, e.getMessage());
         }
-        remarks(situation.kit(), answer.asking());
+        remarks(state.kit(), answer.asking());
         if (json.isAsked()) {
-            global.console()
-                    .raw(JsonText.pretty(
-                            AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings())));
+            global.console().json(AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings()));
         } else {
             words(answer);
         }
@@ -116,19 +113,16 @@ final class MeterSubcommand implements Callable<Integer> {
     private MeterQuery.Options options() {
         return new MeterQuery.Options(
                 reading,
-                Optional.ofNullable(camera),
-                Optional.ofNullable(lens),
-                Optional.ofNullable(stock),
-                Optional.ofNullable(index),
-                Optional.ofNullable(meter),
-                Optional.ofNullable(hold),
-                Optional.ofNullable(bias),
+                new MeterQuery.Keys(typed(camera), typed(lens), typed(stock), typed(meter)),
+                new MeterQuery.Wanted(typed(index), typed(hold), typed(bias)),
                 filters,
-                Optional.ofNullable(extension),
-                Optional.ofNullable(magnification),
-                Optional.ofNullable(distance),
+                new MeterQuery.CloseUp(typed(extension), typed(magnification), typed(distance)),
                 flash,
                 tripod);
+    }
+
+    private static Optional<String> typed(String option) {
+        return Optional.ofNullable(option);
     }
 
     private void words(MeterQuery.Answer answer) {
@@ -150,30 +144,10 @@ final class MeterSubcommand implements Callable<Integer> {
         Suggestions advice = answer.advice();
         for (int i = 0; i < advice.suggestions().size(); i++) {
             Suggestion row = advice.suggestions().get(i);
-            List<String> parts = new ArrayList<>();
-            row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
-            row.overBoxStops()
-                    .ifPresent(it ->
-                            parts.add(Stops.error(it).equals("right") ? "at box speed" : Stops.error(it) + " box"));
-            if (row.correctedSeconds().isPresent()
-                    && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
-                parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs "
-                        + ExposureTime.words(row.correctedSeconds().getAsDouble())
-                        + row.openStops().stream()
-                                .mapToObj(it -> ", or open " + Stops.words(it))
-                                .findFirst()
-                                .orElse(""));
-            }
-            row.depth()
-                    .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
-                            + (it.farM().isPresent()
-                                    ? Plain.decimals(it.farM().getAsDouble(), 2) + " m"
-                                    : "infinity")));
-            row.warnings().forEach(it -> parts.add(it.code().toString()));
             out.line((i == advice.best() ? "best  " : "      ")
                     + Padding.cell(row.aperture().toString(), 8)
                     + Padding.cell(row.time().map(Object::toString).orElse("no time"), 9)
-                    + String.join(", ", parts));
+                    + String.join(", ", remarks(row)));
         }
         if (advice.suggestions().isEmpty()) {
             out.line(
@@ -185,8 +159,32 @@ final class MeterSubcommand implements Callable<Integer> {
         answer.warnings().forEach(it -> warn(out, it));
     }
 
+    /** What there is to say of a pair of settings. */
+    private static List<String> remarks(Suggestion row) {
+        List<String> parts = new ArrayList<>();
+        row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
+        row.overBoxStops().ifPresent(it -> parts.add(Stops.isRight(it) ? "at box speed" : Stops.error(it) + " box"));
+        if (row.correctedSeconds().isPresent()
+                && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
+            parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs "
+                    + ExposureTime.words(row.correctedSeconds().getAsDouble())
+                    + row.openStops().stream()
+                            .mapToObj(it -> ", or open " + Stops.words(it))
+                            .findFirst()
+                            .orElse(""));
+        }
+        row.depth()
+                .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
+                        + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
+        row.warnings().forEach(it -> parts.add(it.code().toString()));
+        return parts;
+    }
+
     private static String side(double stops) {
-        return Stops.error(stops).equals("right") ? "0" : Stops.tenths(stops) + (stops > 0 ? " more" : " less");
+        if (Stops.isRight(stops)) {
+            return "0";
+        }
+        return Stops.tenths(stops) + (stops > 0 ? " more" : " less");
     }
 
     private static void warn(Console out, Warning warning) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,14 +13,12 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.handoff.PaperForm;
 import takeup.history.ShootState;
-import takeup.journal.JournalRecords;
 import takeup.options.ClockOption;
 import takeup.options.GlobalOptions;
 import takeup.options.OutputOption;
-import takeup.report.DayEnd;
+import takeup.options.RollArgument;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.roll.RollRecord;
 import takeup.text.Nearest;
 
 /** {@code takeup paper}: a form to go on with by pen, the rolls in the cameras filled in. Only reads. */
@@ -41,7 +38,7 @@ final class PaperSubcommand implements Callable<Integer> {
             arity = "0..*",
             description =
                     "The rolls to make sheets for: R0007, r7, 7, or a row of them, 4-7; else those in the cameras.")
-    List<String> rolls;
+    List<RollArgument> rolls;
 
     @Option(names = "--html", description = "A page to print; a FILE that ends in .html is one too.")
     boolean html;
@@ -93,16 +90,11 @@ final class PaperSubcommand implements Callable<Integer> {
                 .toList();
     }
 
-    private List<Roll> named() throws IOException {
+    private List<Roll> named() {
         List<Roll> all = new ArrayList<>();
-        try {
-            for (RollId id : DayEnd.held(rolls, Optional.of(global.settings().writer()))) {
-                JournalRecords<RollRecord> opened = global.archive().roll(id);
-                all.add(Roll.of(opened.records())
-                        .orElseThrow(() -> new CommandFailed(1, "there is no roll " + id + " in " + global.folder())));
-            }
-        } catch (IllegalArgumentException e) {
-            throw new CommandFailed(2, e.getMessage());
+        for (RollId id : RollArgument.rows(rolls, global)) {
+            all.add(Roll.of(global.archive().roll(id).records())
+                    .orElseThrow(() -> new CommandFailed(1, "there is no roll " + id + " in " + global.folder())));
         }
         return all;
     }

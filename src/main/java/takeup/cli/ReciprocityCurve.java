@@ -26,11 +26,7 @@ final class ReciprocityCurve {
         for (int row = ROWS; row >= 0; row--) {
             StringBuilder line = new StringBuilder(label(row)).append("│");
             for (int column = 0; column < COLUMNS; column++) {
-                double stops = column * ACROSS / (COLUMNS - 1);
-                double metered = LOWEST * Stops.factor(stops);
-                OptionalDouble corrected = film.corrected(metered);
-                boolean here = corrected.isPresent() && Math.round(Stops.of(corrected.getAsDouble() / LOWEST)) == row;
-                line.append(here ? film.beyond(metered) ? "*" : "▪" : Math.round(stops) == row ? "·" : " ");
+                line.append(mark(film, row, column));
             }
             lines.add(line.toString().stripTrailing());
         }
@@ -43,6 +39,16 @@ final class ReciprocityCurve {
         lines.add(axis + " metered");
         lines.add(0, "  set");
         return lines;
+    }
+
+    private static char mark(Reciprocity film, int row, int column) {
+        double stops = column * ACROSS / (COLUMNS - 1);
+        double metered = LOWEST * Stops.factor(stops);
+        OptionalDouble corrected = film.corrected(metered);
+        if (corrected.isPresent() && Math.round(Stops.of(corrected.getAsDouble() / LOWEST)) == row) {
+            return film.beyond(metered) ? '*' : '▪';
+        }
+        return Math.round(stops) == row ? '·' : ' ';
     }
 
     private static String label(int row) {

@@ -37,22 +37,35 @@ import takeup.roll.SettingPatch;
 public final class MeterQuery {
     private MeterQuery() {}
 
-    /** The options as they were typed; what is empty was not given. */
+    /**
+     * The options as they were typed; what is empty was not given.
+     *
+     * @param reading the words behind the command
+     * @param keys which camera, lens, stock and meter
+     * @param wanted what the photographer wants of the exposure
+     * @param filters a filter each
+     * @param closeUp what takes light at short distances
+     * @param flash whether flash is on
+     * @param tripod whether the camera stands on a tripod
+     */
     public record Options(
             List<String> reading,
-            Optional<String> camera,
-            Optional<String> lens,
-            Optional<String> stock,
-            Optional<String> index,
-            Optional<String> meter,
-            Optional<String> hold,
-            Optional<String> bias,
+            Keys keys,
+            Wanted wanted,
             List<String> filters,
-            Optional<String> extension,
-            Optional<String> magnification,
-            Optional<String> distance,
+            CloseUp closeUp,
             boolean flash,
             boolean tripod) {}
+
+    /** Keys of profiles. */
+    public record Keys(
+            Optional<String> camera, Optional<String> lens, Optional<String> stock, Optional<String> meter) {}
+
+    /** The exposure index, an aperture or a time to hold, and a deliberate deviation. */
+    public record Wanted(Optional<String> index, Optional<String> hold, Optional<String> bias) {}
+
+    /** The draw from lens to film, the size on film against that in life, the distance of the subject. */
+    public record CloseUp(Optional<String> extension, Optional<String> magnification, Optional<String> distance) {}
 
     /** The answer. */
     public record Answer(AdviceRequest asking, Light light, Suggestions advice, List<Warning> warnings) {}
@@ -79,30 +92,33 @@ public final class MeterQuery {
     }
 
     private static Answer read(ShootState s, Options options, OffsetDateTime now) {
-        boolean clean = options.camera.isPresent() || options.stock.isPresent();
+        boolean clean = options.keys.camera.isPresent() || options.keys.stock.isPresent();
         Optional<Roll> roll = clean ? Optional.empty() : s.rollInHand();
-        Optional<Camera> camera = options.camera.isPresent()
+        Optional<Camera> camera = options.keys.camera.isPresent()
                 ? Optional.of(s.kit()
-                        .camera(options.camera.get())
-                        .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, options.camera.get()))))
+                        .camera(options.keys.camera.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, options.keys.camera.get()))))
                 : clean ? Optional.empty() : s.cameraInHand();
-        Optional<Stock> stock = options.stock.isPresent()
+        Optional<Stock> stock = options.keys.stock.isPresent()
                 ? Optional.of(s.kit()
-                        .stock(options.stock.get())
-                        .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.STOCKS, options.stock.get()))))
+                        .stock(options.keys.stock.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.STOCKS, options.keys.stock.get()))))
                 : roll.map(it -> it.film().stock());
-        Meter meter = options.meter.isPresent()
+        Meter meter = options.keys.meter.isPresent()
                 ? s.kit()
-                        .meter(options.meter.get())
-                        .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, options.meter.get())))
+                        .meter(options.keys.meter.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, options.keys.meter.get())))
                 : s.meterInHand();
         Optional<FilmSpeed> given =
-                options.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
+                options.wanted.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
         Optional<FilmSpeed> known =
                 given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
         Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
-        Optional<Hold> hold = options.hold.isPresent()
-                ? hold(options.hold.get(), camera, setting.lens())
+        Optional<Hold> hold = options.wanted.hold.isPresent()
+                ? hold(options.wanted.hold.get(), camera, setting.lens())
                 : clean ? Optional.empty() : s.inHand().hold();
         List<String> words = Tokens.of(String.join(" ", options.reading)).words();
         Reading reading = ReadingParser.read(
@@ -122,17 +138,21 @@ public final class MeterQuery {
 
     private static Setting setting(Setting before, Optional<Camera> camera, Options options) {
         Setting setting = before;
-        if (options.lens.isPresent()) {
+        if (options.keys.lens.isPresent()) {
             Camera on = camera.orElseThrow(() -> new CommandRejected("--lens needs its camera: --camera K"));
             setting = setting.with(CameraStateParser.read(
-                    "lens", options.lens.get().toLowerCase(Locale.ROOT), on, setting.lens(), OptionalDouble.empty()));
+                    "lens",
+                    options.keys.lens.get().toLowerCase(Locale.ROOT),
+                    on,
+                    setting.lens(),
+                    OptionalDouble.empty()));
         } else if (setting.lens().isEmpty()
                 && camera.isPresent()
                 && !camera.get().lenses().isEmpty()) {
             setting = setting.with(SettingPatch.lens(camera.get().lenses().get(0)));
         }
-        if (options.bias.isPresent()) {
-            setting = setting.with(SettingPatch.bias(Fractions.signed(options.bias.get())));
+        if (options.wanted.bias.isPresent()) {
+            setting = setting.with(SettingPatch.bias(Fractions.signed(options.wanted.bias.get())));
         }
         if (!options.filters.isEmpty()) {
             List<Filter> filters = new ArrayList<>();
@@ -141,24 +161,26 @@ public final class MeterQuery {
             }
             setting = setting.with(SettingPatch.filters(filters));
         }
-        if (options.extension.isPresent() && options.magnification.isPresent()) {
+        if (options.closeUp.extension.isPresent() && options.closeUp.magnification.isPresent()) {
             throw new CommandRejected("--extension or --magnification, one of the two");
         }
-        if (options.distance.isPresent()) {
-            Token token = Tokens.token(options.distance.get().toLowerCase(Locale.ROOT));
+        if (options.closeUp.distance.isPresent()) {
+            Token token = Tokens.token(options.closeUp.distance.get().toLowerCase(Locale.ROOT));
             if (!token.is(Token.Kind.METRES) || !(token.value() >= 0.01 && token.value() <= 100_000)) {
-                throw new CommandRejected(options.distance.get() + " is no distance: 3m, 10ft");
+                throw new CommandRejected(options.closeUp.distance.get() + " is no distance: 3m, 10ft");
             }
             setting = setting.with(SettingPatch.distance(token.value()));
         }
-        String extension =
-                options.extension.map(it -> it.endsWith("mm") ? it : it + "mm").orElse("");
-        if (!extension.isEmpty() || options.magnification.isPresent()) {
+        String extension = options.closeUp
+                .extension
+                .map(it -> it.endsWith("mm") ? it : it + "mm")
+                .orElse("");
+        if (!extension.isEmpty() || options.closeUp.magnification.isPresent()) {
             Camera on =
                     camera.orElseThrow(() -> new CommandRejected("an extension needs its camera and lens: --camera K"));
             setting = setting.with(CameraStateParser.read(
                     extension.isEmpty() ? "mag" : "ext",
-                    extension.isEmpty() ? options.magnification.get() : extension,
+                    extension.isEmpty() ? options.closeUp.magnification.get() : extension,
                     on,
                     setting.lens(),
                     setting.zoomMm()));

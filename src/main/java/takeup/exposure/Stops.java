@@ -47,13 +47,14 @@ public final class Stops {
         return Plain.decimals(Math.abs(stops), 1);
     }
 
+    /** Whether an error of exposure is none when it is given in tenths. */
+    public static boolean isRight(double stops) {
+        return tenths(stops).equals("0.0");
+    }
+
     /** An error of exposure in words: {@code 0.3 over}, {@code 1.2 under} or {@code right}. */
     public static String error(double stops) {
-        String tenths = tenths(stops);
-        if (tenths.equals("0.0")) {
-            return "right";
-        }
-        return tenths + (stops > 0 ? " over" : " under");
+        return isRight(stops) ? "right" : tenths(stops) + (stops > 0 ? " over" : " under");
     }
 
     /** A count of stops in words: {@code 1 stop}, {@code 2.6 stops}, {@code half a stop} is {@code 0.5 stops}. */

@@ -2,9 +2,12 @@ package takeup.options;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import takeup.console.CommandFailed;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
+import takeup.report.DayEnd;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -22,6 +25,17 @@ public record RollArgument(String typed) {
         return RollId.parse(typed)
                 .or(() -> RollId.parse(global.settings().writer() + typed))
                 .orElseThrow(() -> new CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
+    }
+
+    /** All numbers of several arguments, of which each may be a row of them too, {@code 4-7}. */
+    public static Set<RollId> rows(List<RollArgument> typed, GlobalOptions global) {
+        try {
+            return DayEnd.held(
+                    typed.stream().map(RollArgument::typed).toList(),
+                    Optional.of(global.settings().writer()));
+        } catch (IllegalArgumentException e) {
+            throw new CommandFailed(2, e.getMessage());
+        }
     }
 
     /** The roll of that number; what of its journal could not be read goes to the console too. */

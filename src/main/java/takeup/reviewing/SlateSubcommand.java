@@ -88,13 +88,18 @@ public final class SlateSubcommand implements Callable<Integer> {
         for (int row = 0; row < side; row += 2) {
             StringBuilder line = new StringBuilder();
             for (int column = 0; column < side; column++) {
-                boolean above = isLight(dark, column, row);
-                boolean below = isLight(dark, column, row + 1);
-                line.append(above && below ? '█' : above ? '▀' : below ? '▄' : ' ');
+                line.append(halfBlocks(isLight(dark, column, row), isLight(dark, column, row + 1)));
             }
             lines.add(line.toString());
         }
         return lines;
+    }
+
+    private static char halfBlocks(boolean above, boolean below) {
+        if (above) {
+            return below ? '█' : '▀';
+        }
+        return below ? '▄' : ' ';
     }
 
     private static boolean isLight(boolean[][] dark, int column, int row) {

@@ -1,5 +1,6 @@
 package takeup.shell;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import takeup.command.CommandInfo;
@@ -90,9 +91,7 @@ public record ManPage(SubcommandTree tree) {
     private static void flags(Roff page, SubcommandTree command, List<SubcommandTree.Flag> flags) {
         for (SubcommandTree.Flag flag : flags) {
             String names = String.join(", ", flag.names());
-            page.item(
-                    names + (flag.label().isEmpty() ? "" : (names.startsWith("--") ? "=" : " ") + flag.label()),
-                    flag.about());
+            page.item(names + value(names, flag), flag.about());
         }
         List<String> passed = flags.stream()
                 .filter(command::passesOn)
@@ -107,20 +106,37 @@ public record ManPage(SubcommandTree tree) {
         }
     }
 
+    private static String value(String names, SubcommandTree.Flag flag) {
+        if (flag.label().isEmpty()) {
+            return "";
+        }
+        return (names.startsWith("--") ? "=" : " ") + flag.label();
+    }
+
     private static void keys(Roff page) {
         page.section("KEYS")
                 .text("A letter types on the prompt, which always has the focus. These do something at once, "
                         + "as do the words in brackets:");
         for (KeyHelp key : KeyHelp.all()) {
-            String when =
-                    key.when().equals("empty") ? "prompt empty" : key.when().equals("typed") ? "while typing" : "";
-            boolean everywhere = key.pages().size() == Session.Page.values().length;
-            String where = everywhere ? "" : String.join(" ", key.pages());
-            String which = when + (when.isEmpty() || where.isEmpty() ? "" : "; ") + where;
+            String which = String.join("; ", limits(key));
             page.item(
                     key.key() + (which.isEmpty() ? "" : " (" + which + ")"),
                     key.does() + (key.word().isEmpty() ? "." : " (" + key.word() + ")."));
         }
+    }
+
+    /** Where and when a key acts; empty for one that always does. */
+    private static List<String> limits(KeyHelp key) {
+        List<String> limits = new ArrayList<>();
+        switch (key.when()) {
+            case "empty" -> limits.add("prompt empty");
+            case "typed" -> limits.add("while typing");
+            default -> {}
+        }
+        if (key.pages().size() < Session.Page.values().length) {
+            limits.add(String.join(" ", key.pages()));
+        }
+        return limits;
     }
 
     private static void places(Roff page) {
