@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
+import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
@@ -18,6 +19,9 @@ import takeup.files.StartupState;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 import takeup.options.GlobalOptions;
+import takeup.screen.Theme;
+import takeup.terminal.NoTerminal;
+import takeup.terminal.Terminal;
 
 /** {@code takeup demo}: regatta day in a temporary folder, shot through the same lines that anybody types. */
 @Command(
@@ -32,11 +36,23 @@ final class DemoSubcommand implements Callable<Integer> {
         Path folder = Path.of(
                 System.getProperty("java.io.tmpdir", "."),
                 "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
-        OffsetDateTime begin = Clock.wall().withNano(0).minusMinutes(95);
-        int status = new ScreenCommand(folder, global.settings(), global.console())
-                .run(global.terminal(), global.theme(), () -> shoot(folder, begin, global.console()));
+        Console console = global.console();
+        String theme = global.theme();
+        Terminal terminal;
+        try {
+            terminal = Terminal.open(global.terminal(), Theme.named(theme).orElseThrow());
+        } catch (NoTerminal e) {
+            throw new CommandFailed(2, e.getMessage());
+        }
+        try {
+            shoot(folder, Clock.wall().withNano(0).minusMinutes(95), console);
+        } catch (IOException e) {
+            terminal.close();
+            throw GlobalOptions.unusable(folder, e);
+        }
+        int status = new ScreenCommand(folder, global.settings(), console).run(terminal, theme);
         if (status == 0) {
-            global.console().line("takeup: the demo is in " + folder + "; delete it when you like.");
+            console.line("takeup: the demo is in " + folder + "; delete it when you like.");
         }
         return status;
     }

@@ -65,7 +65,7 @@ final class NewProfile {
         try {
             own.write(text);
         } catch (IOException e) {
-            throw global.unusable(e);
+            throw GlobalOptions.unusable(global.folder(), e);
         }
         global.console()
                 .line(own.path()

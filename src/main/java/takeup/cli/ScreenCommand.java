@@ -65,37 +65,22 @@ final class ScreenCommand {
         this.out = out;
     }
 
-    /** Something to do once the terminal is there, before the folder is opened. */
-    interface Before {
-        void run() throws IOException;
-    }
-
-    /** Nothing to do before; the same for the warm-up, so that it is in the archive of classes. */
-    static final Before NOTHING = () -> {};
-
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
     int run(TerminalEnvironment environment, String themeName) {
-        return run(environment, themeName, NOTHING);
-    }
-
-    /** The same, with something to prepare once it is known that there is a terminal. */
-    int run(TerminalEnvironment environment, String themeName, Before before) {
-        Theme theme = Theme.named(themeName).orElseThrow();
         Terminal terminal;
         try {
-            terminal = Terminal.open(environment, theme);
+            terminal = Terminal.open(environment, Theme.named(themeName).orElseThrow());
         } catch (NoTerminal e) {
             out.error(e.getMessage());
             return 2;
         }
-        return run(terminal, themeName, before);
+        return run(terminal, themeName);
     }
 
     /** The same on a terminal that was taken already; it is given back. */
-    int run(Terminal terminal, String themeName, Before before) {
+    int run(Terminal terminal, String themeName) {
         Session shoot;
         try {
-            before.run();
             shoot = begin(themeName);
         } catch (IOException e) {
             terminal.close();

@@ -38,8 +38,7 @@ final class WarmUp {
                             new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)),
                             environment,
                             Theme.named("dark").orElseThrow());
-                    int status = new ScreenCommand(folder, Settings.of(folder), out)
-                            .run(terminal, "dark", ScreenCommand.NOTHING);
+                    int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark");
                     if (status != 0) {
                         return status;
                     }

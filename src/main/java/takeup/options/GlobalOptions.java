@@ -112,13 +112,13 @@ public abstract class GlobalOptions {
         try {
             return JournalStore.take(archive());
         } catch (IOException e) {
-            throw unusable(e);
+            throw unusable(folder(), e);
         }
     }
 
-    /** What a command says that could not write in the data folder. */
-    public final CommandFailed unusable(IOException why) {
-        return new CommandFailed(1, "the data folder " + folder() + " cannot be used: " + IoErrorText.words(why));
+    /** What a command says that could not write in a data folder. */
+    public static CommandFailed unusable(Path folder, IOException why) {
+        return new CommandFailed(1, "the data folder " + folder + " cannot be used: " + IoErrorText.words(why));
     }
 
     /** The terminal as the environment describes it, with plain characters where options or settings ask for them. */
