@@ -9,43 +9,42 @@ import java.util.Optional;
  *
  * @param roll the number on the cassette or band, R0007
  * @param revision how many events the roll had when the file was written
- * @param state open, rewound, finished or withdrawn
- * @param date when it was loaded, 2026-09-12
- * @param client for whom, if the file says so
- * @param camera the camera's name
- * @param back its back, if it has such
- * @param frameSize 24x36, 6x4.5
- * @param filmSize 135, 120 or 220
- * @param stock the stock's name
- * @param kind colour-negative, bw-negative, colour-reversal or bw-reversal
- * @param development what is to be done with it
- * @param framesExposed frames that may come back as scans
- * @param condition what the lab must know, in words
- * @param note words on the roll
- * @param finishedAt when it was unloaded
- * @param frames in the order of the film
+ * @param status where the roll is between camera and lab
+ * @param shoot for whom and when it was shot
+ * @param camera the camera that it was in
+ * @param film the film and its development
+ * @param exposures what is on it
+ * @param notes what is to be known of it
  */
 public record ExposedRoll(
         String roll,
         int revision,
-        String state,
-        String date,
-        Optional<String> client,
-        String camera,
-        Optional<String> back,
-        String frameSize,
-        String filmSize,
-        String stock,
-        String kind,
-        LabDevelopment development,
-        int framesExposed,
-        List<String> condition,
-        Optional<String> note,
-        Optional<OffsetDateTime> finishedAt,
-        List<ExposedFrame> frames) {
-    public ExposedRoll {
-        condition = List.copyOf(condition);
-        frames = List.copyOf(frames);
+        Status status,
+        Shoot shoot,
+        Body camera,
+        RollFilm film,
+        Exposures exposures,
+        RollNotes notes) {
+    /** A state, open, rewound, finished or withdrawn, and when the roll was unloaded. */
+    record Status(String state, Optional<OffsetDateTime> finishedAt) {}
+
+    /** The day of the shoot, 2026-09-12, and the client, if the file names one. */
+    record Shoot(String date, Optional<String> client) {}
+
+    /** A camera's name and its back, if it has such. */
+    record Body(String name, Optional<String> back) {
+        /** Both as they are printed: {@code 645 reflex, back 1}. */
+        String printed() {
+            return PrintedText.of(name)
+                    + back.map(it -> ", back " + PrintedText.of(it)).orElse("");
+        }
+    }
+
+    /** How many frames may come back as scans, and all frames in the order of the film. */
+    record Exposures(int expected, List<ExposedFrame> frames) {
+        Exposures {
+            frames = List.copyOf(frames);
+        }
     }
 
     /** The roll that a file of format takeup-roll holds; the file is named in what is wrong with it. */
@@ -53,28 +52,31 @@ public record ExposedRoll(
         return JsonRoll.read(file, json);
     }
 
+    /** Open, rewound, finished or withdrawn. */
+    public String state() {
+        return status.state;
+    }
+
+    /** When it was unloaded. */
+    public Optional<OffsetDateTime> finishedAt() {
+        return status.finishedAt;
+    }
+
+    LabDevelopment development() {
+        return film.development();
+    }
+
+    List<ExposedFrame> frames() {
+        return exposures.frames;
+    }
+
     /** Whether it is still in a camera. */
     public boolean isLoaded() {
-        return state.equals("open") || state.equals("rewound");
+        return state().equals("open") || state().equals("rewound");
     }
 
     /** Whether it came out of the camera and can be ordered. */
     public boolean isFinished() {
-        return state.equals("finished");
-    }
-
-    /** The camera and its back: {@code 645 reflex, back 1}. */
-    public String body() {
-        return PrintedText.of(camera)
-                + back.map(it -> ", back " + PrintedText.of(it)).orElse("");
-    }
-
-    /** What the lab's mask must be told: half-frame, panoramic; empty for the usual ones. */
-    Optional<String> special() {
-        return switch (frameSize) {
-            case "18x24" -> Optional.of("half-frame");
-            case "24x65", "6x12", "6x17" -> Optional.of("panoramic");
-            default -> Optional.empty();
-        };
+        return state().equals("finished");
     }
 }

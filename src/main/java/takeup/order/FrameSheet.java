@@ -13,18 +13,25 @@ final class FrameSheet {
     private FrameSheet() {}
 
     static void into(HtmlWriter html, Order order, ExposedRoll roll, boolean withNotes) {
-        LabDevelopment development = roll.development();
-        html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + roll.stock());
+        RollFilm film = roll.film();
+        html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + film.stock());
         Map<String, String> heads = new LinkedHashMap<>();
-        heads.put("development", PrintedText.of(development.process()) + ", " + development.words());
+        heads.put(
+                "development",
+                PrintedText.of(film.development().process()) + ", "
+                        + film.development().words());
         heads.put(
                 "film",
-                roll.filmSize() + " " + roll.frameSize()
-                        + roll.special().map(it -> ", " + it).orElse("") + " · " + roll.body());
-        heads.put("frames", roll.framesExposed() + " exposed · loaded " + roll.date());
+                film.filmSize() + " " + film.frameSize()
+                        + film.special().map(it -> ", " + it).orElse("") + " · "
+                        + roll.camera().printed());
+        heads.put(
+                "frames",
+                roll.exposures().expected() + " exposed · loaded "
+                        + roll.shoot().date());
         heads.put("order", order.order());
-        if (!roll.condition().isEmpty()) {
-            heads.put("to be known", String.join("; ", roll.condition()));
+        if (!roll.notes().condition().isEmpty()) {
+            heads.put("to be known", String.join("; ", roll.notes().condition()));
         }
         OrderHtml.heads(html, heads);
         List<ExposedFrame> frames = roll.frames();
@@ -32,7 +39,7 @@ final class FrameSheet {
             html.element("p", "no frames logged").raw("</section>\n");
             return;
         }
-        html.raw(FrameStrip.of(frames, roll.filmSize().equals("135"))).raw("<div class=\"frames\">\n");
+        html.raw(FrameStrip.of(frames, film.filmSize().equals("135"))).raw("<div class=\"frames\">\n");
         int rows = Math.max(LEAST_ROWS, (frames.size() + 1) / 2);
         for (int from = 0; from < frames.size(); from += rows) {
             table(html, frames.subList(from, Math.min(frames.size(), from + rows)), withNotes);

@@ -43,15 +43,16 @@ final class JsonLab {
                     key,
                     named(json),
                     processes(json),
-                    texts(json, "scanSizes"),
-                    texts(json, "fileTypes"),
-                    json.has("asks") ? among(json, "asks", FormColumn.fields()) : FormColumn.fields(),
-                    among(json, "needs", needed()),
+                    Map.of(Wish.SCAN_SIZE, texts(json, "scanSizes"), Wish.FILE_TYPE, texts(json, "fileTypes")),
+                    new Lab.Form(
+                            json.has("asks") ? among(json, "asks", FormColumn.fields()) : FormColumn.fields(),
+                            among(json, "needs", needed()),
+                            json.has("paper") ? json.oneOf("paper", List.of("A4", "Letter")) : "A4"),
                     usual,
-                    json.has("paper") ? json.oneOf("paper", List.of("A4", "Letter")) : "A4",
-                    days(json, "sendWithinDays").orElse(Lab.WAIT),
-                    days(json, "scansKeptDays"),
-                    days(json, "negativesKeptDays"));
+                    new Deadlines(
+                            days(json, "sendWithinDays").orElse(Lab.WAIT),
+                            days(json, "scansKeptDays"),
+                            days(json, "negativesKeptDays")));
             for (Wish wish : Wish.values()) {
                 Optional<String> why = usual.of(wish).flatMap(it -> lab.whyNot(wish, it));
                 if (why.isPresent()) {
@@ -128,7 +129,7 @@ final class JsonLab {
         return texts;
     }
 
-    private static OptionalInt days(JsonFields json, String name) {
+    static OptionalInt days(JsonFields json, String name) {
         return json.has(name) ? OptionalInt.of(json.whole(name, 1, 3650)) : OptionalInt.empty();
     }
 }

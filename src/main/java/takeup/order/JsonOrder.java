@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import takeup.json.Json;
 import takeup.json.JsonFields;
 import takeup.json.JsonText;
@@ -26,7 +25,7 @@ final class JsonOrder {
                         counts.add(Json.object().and("words", words).and("rolls", rolls)));
         Json.Obj wishes = Json.object();
         for (Wish wish : Wish.values()) {
-            wishes.and(wish.field(), order.wishes().of(wish));
+            wishes.and(wish.field(), order.instructions().wishes().of(wish));
         }
         return JsonText.pretty(Json.object()
                 .and("format", "takeup-order")
@@ -38,8 +37,8 @@ final class JsonOrder {
                 .and("withdrawn", order.withdrawn())
                 .and("lab", of(order.lab()))
                 .and("reference", order.reference())
-                .and("client", order.client())
-                .and("flies", order.flies())
+                .and("client", order.instructions().client())
+                .and("flies", order.instructions().flies())
                 .and("parcel", order.parcel().map(JsonOrder::of))
                 .and("counts", counts)
                 .and("wishes", wishes)
@@ -69,9 +68,9 @@ final class JsonOrder {
                 .and("name", lab.name())
                 .and("asks", lab.asks())
                 .and("paper", lab.paper())
-                .and("sendWithinDays", lab.sendWithinDays())
-                .and("scansKeptDays", lab.scansKeptDays())
-                .and("negativesKeptDays", lab.negativesKeptDays());
+                .and("sendWithinDays", lab.deadlines().sendWithin())
+                .and("scansKeptDays", lab.deadlines().scansKept())
+                .and("negativesKeptDays", lab.deadlines().negativesKept());
     }
 
     private static Json of(Order.Parcel parcel) {
@@ -86,22 +85,22 @@ final class JsonOrder {
                 .and("roll", roll.roll())
                 .and("revision", roll.revision())
                 .and("labNumber", roll.labNumber())
-                .and("filmSize", roll.filmSize())
-                .and("frameSize", roll.frameSize())
-                .and("special", roll.special())
-                .and("stock", roll.stock())
-                .and("kind", roll.kind())
+                .and("filmSize", roll.film().filmSize())
+                .and("frameSize", roll.film().frameSize())
+                .and("special", roll.film().special())
+                .and("stock", roll.film().stock())
+                .and("kind", roll.film().kind())
                 .and("boxSpeed", roll.development().boxSpeed())
                 .and("exposureIndex", roll.development().index())
                 .and("process", roll.development().process())
-                .and("labProcess", roll.labProcess())
+                .and("labProcess", roll.atLab().process())
                 .and("pushStops", roll.development().pushStops())
                 .and("words", roll.words())
                 .and("framesExpected", roll.framesExpected())
                 .and("body", roll.body())
                 .and("date", roll.date())
-                .and("condition", roll.condition())
-                .and("note", roll.note());
+                .and("condition", roll.notes().condition())
+                .and("note", roll.notes().note());
     }
 
     static Order read(String file, String text) {
@@ -135,15 +134,15 @@ final class JsonOrder {
         }
         return new Order(
                 number,
-                json.whole("revision", 1, Integer.MAX_VALUE),
-                json.time("madeAt"),
-                json.flag("withdrawn"),
+                new Order.Version(
+                        json.whole("revision", 1, Integer.MAX_VALUE), json.time("madeAt"), json.flag("withdrawn")),
                 to(json.object("lab")),
-                json.maybeText("reference"),
-                json.maybeText("client"),
-                json.flag("flies"),
+                new Order.Instructions(
+                        json.maybeText("reference"),
+                        json.maybeText("client"),
+                        json.flag("flies"),
+                        JsonLab.wishes(json.object("wishes"))),
                 parcel(json),
-                JsonLab.wishes(json.object("wishes")),
                 rolls,
                 checks,
                 progress);
@@ -163,13 +162,10 @@ final class JsonOrder {
                 lab.text("name"),
                 lab.texts("asks"),
                 lab.oneOf("paper", List.of("A4", "Letter")),
-                lab.whole("sendWithinDays", 1, 3650),
-                days(lab, "scansKeptDays"),
-                days(lab, "negativesKeptDays"));
-    }
-
-    private static OptionalInt days(JsonFields json, String name) {
-        return json.has(name) ? OptionalInt.of(json.whole(name, 1, 3650)) : OptionalInt.empty();
+                new Deadlines(
+                        lab.whole("sendWithinDays", 1, 3650),
+                        JsonLab.days(lab, "scansKeptDays"),
+                        JsonLab.days(lab, "negativesKeptDays")));
     }
 
     private static Optional<Order.Parcel> parcel(JsonFields json) {
@@ -186,22 +182,20 @@ final class JsonOrder {
         return new OrderedRoll(
                 JsonRoll.number(json, "roll"),
                 json.whole("revision", 1, Integer.MAX_VALUE),
-                json.maybeText("labNumber"),
-                json.oneOf("filmSize", JsonRoll.FILM_SIZES),
-                json.oneOf("frameSize", JsonRoll.FRAME_SIZES),
-                json.maybeText("special"),
-                json.text("stock"),
-                json.oneOf("kind", JsonRoll.KINDS),
-                new LabDevelopment(
-                        json.text("process"),
-                        json.number("pushStops", -5, 5),
-                        json.number("exposureIndex", 0.1, 1e6),
-                        json.number("boxSpeed", 0.1, 1e6)),
-                json.text("labProcess"),
+                new OrderedRoll.AtLab(json.maybeText("labNumber"), json.text("labProcess")),
+                new RollFilm(
+                        json.oneOf("filmSize", JsonRoll.FILM_SIZES),
+                        json.oneOf("frameSize", JsonRoll.FRAME_SIZES),
+                        json.text("stock"),
+                        json.oneOf("kind", JsonRoll.KINDS),
+                        new LabDevelopment(
+                                json.text("process"),
+                                json.number("pushStops", -5, 5),
+                                json.number("exposureIndex", 0.1, 1e6),
+                                json.number("boxSpeed", 0.1, 1e6))),
                 json.whole("framesExpected", 0, 10_000),
                 json.text("body"),
                 json.text("date"),
-                json.texts("condition"),
-                json.maybeText("note"));
+                new RollNotes(json.texts("condition"), json.maybeText("note")));
     }
 }

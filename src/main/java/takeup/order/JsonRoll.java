@@ -57,25 +57,21 @@ final class JsonRoll {
         return new ExposedRoll(
                 number(json, "roll"),
                 json.whole("revision", 1, Integer.MAX_VALUE),
-                json.oneOf("state", STATES),
-                shoot.text("date"),
-                shoot.maybeText("client"),
-                camera.text("name"),
-                camera.maybeText("back"),
-                camera.oneOf("frameSize", FRAME_SIZES),
-                json.oneOf("filmSize", FILM_SIZES),
-                stock.text("name"),
-                stock.oneOf("kind", KINDS),
-                new LabDevelopment(
-                        development.text("process"),
-                        development.number("pushStops", -5, 5),
-                        json.number("exposureIndex", 0.1, 1e6),
-                        stock.number("boxSpeed", 0.1, 1e6)),
-                json.whole("framesExposed", 0, 10_000),
-                conditions(json),
-                json.maybeText("note"),
-                json.maybeTime("finishedAt"),
-                frames(json));
+                new ExposedRoll.Status(json.oneOf("state", STATES), json.maybeTime("finishedAt")),
+                new ExposedRoll.Shoot(shoot.text("date"), shoot.maybeText("client")),
+                new ExposedRoll.Body(camera.text("name"), camera.maybeText("back")),
+                new RollFilm(
+                        json.oneOf("filmSize", FILM_SIZES),
+                        camera.oneOf("frameSize", FRAME_SIZES),
+                        stock.text("name"),
+                        stock.oneOf("kind", KINDS),
+                        new LabDevelopment(
+                                development.text("process"),
+                                development.number("pushStops", -5, 5),
+                                json.number("exposureIndex", 0.1, 1e6),
+                                stock.number("boxSpeed", 0.1, 1e6))),
+                new ExposedRoll.Exposures(json.whole("framesExposed", 0, 10_000), frames(json)),
+                new RollNotes(conditions(json), json.maybeText("note")));
     }
 
     /** A roll's number: one to three capital letters, four to eight digits. */

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * A lab and what it wants to be told.
@@ -13,38 +12,33 @@ import java.util.OptionalInt;
  * @param key the name of its file
  * @param name as it stands on the order
  * @param processes our words for a process and the lab's own; empty where it was not said
- * @param scanSizes the scan sizes that it offers; empty where any word will do
- * @param fileTypes likewise
- * @param asks what its form asks of each roll
- * @param needs what it wants to know of the whole order
+ * @param offers what can be had of a wish; a wish that is not in it may be any words
+ * @param form what it asks for
  * @param usual the wishes that hold unless others are said
- * @param paper A4 or Letter
- * @param sendWithinDays how long an exposed roll may wait before takeup speaks of it
- * @param scansKeptDays after so many days it deletes the scans
- * @param negativesKeptDays after so many days it destroys negatives that nobody asked for
+ * @param deadlines how long film, scans and negatives may wait
  */
 public record Lab(
         String key,
         String name,
         Map<String, String> processes,
-        List<String> scanSizes,
-        List<String> fileTypes,
-        List<String> asks,
-        List<String> needs,
+        Map<Wish, List<String>> offers,
+        Form form,
         Wishes usual,
-        String paper,
-        int sendWithinDays,
-        OptionalInt scansKeptDays,
-        OptionalInt negativesKeptDays) {
+        Deadlines deadlines) {
     /** Days that an exposed roll may wait where nobody said otherwise: common practice is to send it soon. */
     public static final int WAIT = 14;
 
+    /** What it asks of each roll, what it needs to know of the whole order, and on which paper: A4 or Letter. */
+    record Form(List<String> asks, List<String> needs, String paper) {
+        Form {
+            asks = List.copyOf(asks);
+            needs = List.copyOf(needs);
+        }
+    }
+
     public Lab {
         processes = Collections.unmodifiableMap(new LinkedHashMap<>(processes));
-        scanSizes = List.copyOf(scanSizes);
-        fileTypes = List.copyOf(fileTypes);
-        asks = List.copyOf(asks);
-        needs = List.copyOf(needs);
+        offers = Map.copyOf(offers);
     }
 
     /**
@@ -60,11 +54,20 @@ public record Lab(
         return JsonLab.read(key, file, json);
     }
 
+    /** The scan sizes that it offers; empty where any words will do. */
+    public List<String> scanSizes() {
+        return offered(Wish.SCAN_SIZE);
+    }
+
+    private List<String> offered(Wish wish) {
+        return offers.getOrDefault(wish, List.of());
+    }
+
     /** The lab's own word for a process, if it has one. */
     Optional<String> wordFor(String process) {
-        LabDevelopment.Chemistry wanted = new LabDevelopment(process, 0, 100, 100).chemistry();
+        LabDevelopment.Chemistry wanted = LabDevelopment.chemistry(process);
         for (Map.Entry<String, String> own : processes.entrySet()) {
-            LabDevelopment.Chemistry has = new LabDevelopment(own.getKey(), 0, 100, 100).chemistry();
+            LabDevelopment.Chemistry has = LabDevelopment.chemistry(own.getKey());
             if (own.getKey().equalsIgnoreCase(process) || has == wanted && has != LabDevelopment.Chemistry.UNKNOWN) {
                 return Optional.of(own.getValue());
             }
@@ -74,7 +77,7 @@ public record Lab(
 
     /** Why a wish cannot be had here; empty if it can. */
     public Optional<String> whyNot(Wish wish, String words) {
-        List<String> offered = wish == Wish.SCAN_SIZE ? scanSizes : wish == Wish.FILE_TYPE ? fileTypes : List.of();
+        List<String> offered = offered(wish);
         return offered.isEmpty() || words.isBlank() || offered.contains(words.strip())
                 ? Optional.empty()
                 : Optional.of(words + " is no " + wish.words() + " of " + name + ": " + String.join(", ", offered));

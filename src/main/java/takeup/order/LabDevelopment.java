@@ -36,6 +36,11 @@ public record LabDevelopment(String process, double pushStops, double index, dou
 
     /** The chemistry that the process names, as far as it is known: C-41, c41 and C 41 are one. */
     Chemistry chemistry() {
+        return chemistry(process);
+    }
+
+    /** The chemistry that the words for a process name. */
+    static Chemistry chemistry(String process) {
         StringBuilder letters = new StringBuilder();
         process.toLowerCase(Locale.ROOT)
                 .chars()

@@ -8,37 +8,26 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import takeup.text.English;
 
 /**
  * An order to a lab: ORD-001.
  *
  * @param order its number
- * @param revision rises with each change of the order
- * @param madeAt when it was made
- * @param withdrawn whether it was taken back before it went
+ * @param version when it was made, and how often it was changed since
  * @param lab whom it goes to
- * @param reference the photographer's own words for it
- * @param client for whom, where that was asked for
- * @param flies whether the parcel goes by air, or travels with somebody who flies
+ * @param instructions what is wished of the whole order
  * @param parcel which parcel of how many it is
- * @param wishes what is wished of the whole order
  * @param rolls in the order in which they were numbered
  * @param checks what was said before it went
  * @param progress what became of it, oldest first
  */
 public record Order(
         String order,
-        int revision,
-        OffsetDateTime madeAt,
-        boolean withdrawn,
+        Version version,
         Recipient lab,
-        Optional<String> reference,
-        Optional<String> client,
-        boolean flies,
+        Instructions instructions,
         Optional<Parcel> parcel,
-        Wishes wishes,
         List<OrderedRoll> rolls,
         List<OrderCheck> checks,
         List<Progress> progress) {
@@ -51,32 +40,47 @@ public record Order(
     }
 
     /**
+     * Which state of an order it is.
+     *
+     * @param revision rises with each change of the order
+     * @param madeAt when it was made
+     * @param withdrawn whether it was taken back before it went
+     */
+    record Version(int revision, OffsetDateTime madeAt, boolean withdrawn) {
+        Version next() {
+            return new Version(revision + 1, madeAt, withdrawn);
+        }
+    }
+
+    /**
+     * What holds for all of its rolls.
+     *
+     * @param reference the photographer's own words for it
+     * @param client for whom, where that was asked for
+     * @param flies whether the parcel goes by air, or travels with somebody who flies
+     * @param wishes what the lab is asked for
+     */
+    record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {}
+
+    /**
      * The lab as it was when the order was made.
      *
      * @param asks what its form asks of each roll
      * @param paper A4 or Letter
      */
-    public record Recipient(
-            String key,
-            String name,
-            List<String> asks,
-            String paper,
-            int sendWithinDays,
-            OptionalInt scansKeptDays,
-            OptionalInt negativesKeptDays) {
+    public record Recipient(String key, String name, List<String> asks, String paper, Deadlines deadlines) {
         public Recipient {
             asks = List.copyOf(asks);
         }
 
         static Recipient of(Lab lab) {
             return new Recipient(
-                    lab.key(),
-                    lab.name(),
-                    lab.asks(),
-                    lab.paper(),
-                    lab.sendWithinDays(),
-                    lab.scansKeptDays(),
-                    lab.negativesKeptDays());
+                    lab.key(), lab.name(), lab.form().asks(), lab.form().paper(), lab.deadlines());
+        }
+
+        /** How long an exposed roll may wait before takeup speaks of it. */
+        public int sendWithinDays() {
+            return deadlines.sendWithin();
         }
 
         boolean asksFor(FormColumn column) {
@@ -132,21 +136,21 @@ public record Order(
             boolean withNotes,
             boolean withClient) {
         List<String> clients = rolls.stream()
-                .flatMap(it -> it.client().stream())
+                .flatMap(it -> it.shoot().client().stream())
                 .filter(it -> !it.isBlank())
                 .distinct()
                 .toList();
-        return new Order(
-                number,
-                1,
-                at,
-                false,
-                Recipient.of(lab),
+        Instructions instructions = new Instructions(
                 reference.filter(it -> !it.isBlank()),
                 withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(),
                 flies,
+                wishes);
+        return new Order(
+                number,
+                new Version(1, at, false),
+                Recipient.of(lab),
+                instructions,
                 Optional.empty(),
-                wishes,
                 rolls.stream().map(it -> OrderedRoll.of(it, lab, withNotes)).toList(),
                 checks,
                 List.of());
@@ -179,12 +183,28 @@ public record Order(
     /** A number as it is typed: {@code ORD-001}, {@code ord1} or {@code 1}. */
     public static Optional<String> parse(String typed) {
         String word = typed.toUpperCase(Locale.ROOT);
-        String digits = word.startsWith(LETTERS)
-                ? word.substring(LETTERS.length())
-                : word.startsWith("ORD") ? word.substring(3) : word;
+        String digits = word.replaceFirst("^ORD-?", "");
         boolean isNumber =
                 !digits.isEmpty() && digits.length() <= 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9');
         return isNumber && Integer.parseInt(digits) > 0 ? Optional.of(id(Integer.parseInt(digits))) : Optional.empty();
+    }
+
+    public int revision() {
+        return version.revision;
+    }
+
+    public OffsetDateTime madeAt() {
+        return version.madeAt;
+    }
+
+    /** Whether it was taken back before it went. */
+    public boolean withdrawn() {
+        return version.withdrawn;
+    }
+
+    /** The photographer's own words for it. */
+    public Optional<String> reference() {
+        return instructions.reference;
     }
 
     /** Whether it holds a roll. */
@@ -217,7 +237,7 @@ public record Order(
     public Map<String, Integer> counts() {
         Map<String, Integer> counts = new LinkedHashMap<>();
         rolls.forEach(it -> counts.merge(
-                PrintedText.of(it.labProcess()) + ", " + it.development().order(), 1, Integer::sum));
+                PrintedText.of(it.atLab().process()) + ", " + it.development().order(), 1, Integer::sum));
         return counts;
     }
 
@@ -232,60 +252,41 @@ public record Order(
     public Order with(Progress step) {
         List<Progress> more = new ArrayList<>(progress);
         more.add(step);
-        return changed(withdrawn, parcel, rolls, more);
+        return changed(rolls, more);
     }
 
     /** With the lab's own number of a roll. */
     public Order withLabNumber(String roll, String number) {
         return changed(
-                withdrawn,
-                parcel,
                 rolls.stream()
                         .map(it -> it.roll().equals(roll) ? it.withLabNumber(number) : it)
                         .toList(),
                 progress);
     }
 
+    private Order changed(List<OrderedRoll> all, List<Progress> steps) {
+        return new Order(order, version.next(), lab, instructions, parcel, all, checks, steps);
+    }
+
     /** Taken back: its rolls can be ordered again. */
     public Order asWithdrawn() {
-        return changed(true, parcel, rolls, progress);
+        Version taken = new Version(revision() + 1, madeAt(), true);
+        return new Order(order, taken, lab, instructions, parcel, rolls, checks, progress);
     }
 
     /** As one of several parcels, with some of its rolls. */
     public Order asParcel(String number, Parcel of, List<String> kept) {
-        List<OrderCheck> said = checks.stream()
-                .filter(it -> it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains))
-                .toList();
         return new Order(
                 number,
-                number.equals(order) ? revision + 1 : 1,
-                madeAt,
-                withdrawn,
+                number.equals(order) ? version.next() : new Version(1, madeAt(), withdrawn()),
                 lab,
-                reference,
-                client,
-                flies,
+                instructions,
                 Optional.of(of),
-                wishes,
                 rolls.stream().filter(it -> kept.contains(it.roll())).toList(),
-                said,
+                checks.stream()
+                        .filter(it ->
+                                it.rolls().isEmpty() || it.rolls().stream().anyMatch(kept::contains))
+                        .toList(),
                 progress);
-    }
-
-    private Order changed(boolean isWithdrawn, Optional<Parcel> part, List<OrderedRoll> all, List<Progress> steps) {
-        return new Order(
-                order,
-                revision + 1,
-                madeAt,
-                isWithdrawn,
-                lab,
-                reference,
-                client,
-                flies,
-                part,
-                wishes,
-                all,
-                checks,
-                steps);
     }
 }

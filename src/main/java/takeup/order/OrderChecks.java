@@ -48,7 +48,7 @@ public final class OrderChecks {
         OrderChecks checks = new OrderChecks(rolls);
         List<Order> valid = earlier.stream().filter(it -> !it.withdrawn()).toList();
         checks.each(
-                it -> it.framesExposed() == 0,
+                it -> it.exposures().expected() == 0,
                 "no-frames",
                 true,
                 "holds no exposed frame, and a blank roll is charged too");
@@ -61,7 +61,7 @@ public final class OrderChecks {
                     "left-in-camera",
                     false,
                     List.of(roll),
-                    roll.roll() + " is still in " + roll.body() + ", and not in this order");
+                    roll.roll() + " is still in " + roll.camera().printed() + ", and not in this order");
         }
         checks.mixed();
         checks.travel(flies);
@@ -106,17 +106,18 @@ public final class OrderChecks {
     private void process() {
         for (ExposedRoll roll : rolls) {
             LabDevelopment development = roll.development();
-            if (!development.fits(roll.kind())) {
+            if (!development.fits(roll.film().kind())) {
                 say(
                         "process",
                         true,
                         List.of(roll),
-                        roll.roll() + " is " + roll.kind().replace('-', ' ') + " film and ordered as "
+                        roll.roll() + " is " + roll.film().kind().replace('-', ' ') + " film and ordered as "
                                 + PrintedText.of(development.process())
                                 + (development.chemistry() == LabDevelopment.Chemistry.UNKNOWN
                                         ? ", a process that is not known here"
                                         : ": it does not belong in there"));
-            } else if (roll.kind().equals("bw-negative") && development.chemistry() == LabDevelopment.Chemistry.C41) {
+            } else if (roll.film().kind().equals("bw-negative")
+                    && development.chemistry() == LabDevelopment.Chemistry.C41) {
                 say(
                         "bw-in-c41",
                         false,
@@ -124,7 +125,7 @@ public final class OrderChecks {
                         roll.roll()
                                 + " is black-and-white and ordered as C-41: only chromogenic film bears that, "
                                 + "so look at the cassette ("
-                                + PrintedText.of(roll.stock()) + ")");
+                                + PrintedText.of(roll.film().stock()) + ")");
             }
         }
     }
@@ -244,7 +245,7 @@ public final class OrderChecks {
                                 + ": ask before it goes");
             }
         }
-        for (String need : lab.needs()) {
+        for (String need : lab.form().needs()) {
             boolean isSaid = need.equals("reference")
                     ? reference.isPresent()
                     : wishes.of(Wish.named(need).orElseThrow()).isPresent();

@@ -168,7 +168,7 @@ public final class OrderHtml {
             columns.put("frames", "frames-due");
         }
         if (asks(FormColumn.CONDITION)
-                || order.rolls().stream().anyMatch(it -> it.note().isPresent())) {
+                || order.rolls().stream().anyMatch(it -> it.notes().note().isPresent())) {
             columns.put("to be known", "known");
         }
         return columns;
@@ -182,12 +182,14 @@ public final class OrderHtml {
         }
         html.element(
                 "td class=\"film\"",
-                asks(FormColumn.FRAME_SIZE) || roll.special().isPresent() ? roll.format() : roll.filmSize());
+                asks(FormColumn.FRAME_SIZE) || roll.film().special().isPresent()
+                        ? roll.film().format()
+                        : roll.film().filmSize());
         if (asks(FormColumn.STOCK)) {
-            html.element("td class=\"stock\"", shortened(roll.stock(), 40));
+            html.element("td class=\"stock\"", shortened(roll.film().stock(), 40));
         }
         html.raw("<td class=\"process\">")
-                .element("b", shortened(roll.labProcess(), 24) + ", " + development.order())
+                .element("b", shortened(roll.atLab().process(), 24) + ", " + development.order())
                 .raw(" ")
                 .element("span", speeds(development))
                 .raw("</td>");
@@ -197,7 +199,9 @@ public final class OrderHtml {
         if (columns().containsKey("to be known")) {
             html.element(
                     "td class=\"known\"",
-                    asks(FormColumn.CONDITION) ? roll.remarks() : roll.note().orElse(""));
+                    asks(FormColumn.CONDITION)
+                            ? roll.notes().printed()
+                            : roll.notes().note().orElse(""));
         }
         html.raw("</tr>\n");
     }
@@ -226,11 +230,15 @@ public final class OrderHtml {
                     .element("b", roll.roll())
                     .element(
                             "p class=\"order\"",
-                            shortened(roll.labProcess(), 24) + ", "
+                            shortened(roll.atLab().process(), 24) + ", "
                                     + roll.development().order())
                     .element("p", roll.development().speeds())
-                    .element("p", roll.format() + " · " + shortened(roll.stock(), 40))
-                    .element("p", order.order() + " · EXPOSED" + (order.flies() ? " · NO X-RAYS" : ""))
+                    .element(
+                            "p",
+                            roll.film().format() + " · " + shortened(roll.film().stock(), 40))
+                    .element(
+                            "p",
+                            order.order() + " · EXPOSED" + (order.instructions().flies() ? " · NO X-RAYS" : ""))
                     .raw("</div>\n");
         }
         html.raw("</section>\n");

@@ -25,20 +25,19 @@ public final class OrderText {
         for (OrderedRoll roll : order.rolls()) {
             lines.add(Padding.cell(roll.roll(), 11) + roll.words());
             List<String> rest = new ArrayList<>();
-            rest.add(roll.filmSize()
-                    + (order.lab().asksFor(FormColumn.FRAME_SIZE)
-                            ? " " + roll.format().substring(roll.filmSize().length() + 1)
-                            : ""));
+            RollFilm film = roll.film();
+            rest.add(order.lab().asksFor(FormColumn.FRAME_SIZE) ? film.format() : film.filmSize());
             if (order.lab().asksFor(FormColumn.STOCK)) {
-                rest.add(PrintedText.of(roll.stock()));
+                rest.add(PrintedText.of(film.stock()));
             }
             if (order.lab().asksFor(FormColumn.FRAMES)) {
                 rest.add(English.count(roll.framesExpected(), "frame"));
             }
             lines.add(Padding.cell("", 11) + String.join(" · ", rest));
             roll.labNumber().ifPresent(it -> lines.add(Padding.cell("", 11) + "lab's number " + PrintedText.of(it)));
-            if (!roll.remarks().isEmpty()) {
-                wrap(Padding.cell("", 11), roll.remarks(), lines);
+            String notes = roll.notes().printed();
+            if (!notes.isEmpty()) {
+                wrap(Padding.cell("", 11), notes, lines);
             }
         }
         return String.join("\n", lines) + "\n";
@@ -49,14 +48,14 @@ public final class OrderText {
         Map<String, String> heads = new LinkedHashMap<>();
         heads.put("for", PrintedText.of(order.lab().name()));
         order.reference().ifPresent(it -> heads.put("reference", PrintedText.of(it)));
-        order.client().ifPresent(it -> heads.put("client", PrintedText.of(it)));
+        order.instructions().client().ifPresent(it -> heads.put("client", PrintedText.of(it)));
         heads.put("date", order.madeAt().toLocalDate().toString());
         order.parcel().ifPresent(it -> heads.put("parcel", it.words().substring("parcel ".length())));
-        if (order.flies()) {
+        if (order.instructions().flies()) {
             heads.put("transport", "this film travels by air: no X-rays, no CT, please inspect by hand");
         }
         for (Wish wish : Wish.values()) {
-            order.wishes().of(wish).ifPresent(it -> heads.put(wish.words(), PrintedText.of(it)));
+            order.instructions().wishes().of(wish).ifPresent(it -> heads.put(wish.words(), PrintedText.of(it)));
         }
         return heads;
     }

@@ -56,7 +56,7 @@ public record OrderTracker(List<Order> orders) {
 
     private static void due(Order order, LocalDate today, List<String> due) {
         long waited = ChronoUnit.DAYS.between(order.madeAt().toLocalDate(), today);
-        if (!order.isSent() && waited > order.lab().sendWithinDays()) {
+        if (!order.isSent() && waited > order.lab().deadlines().sendWithin()) {
             due.add(order.order() + " was made " + waited
                     + " days ago and has not gone to the lab: exposed film fades, so send it, or say takeup order mark "
                     + order.order() + " sent");
@@ -74,16 +74,16 @@ public record OrderTracker(List<Order> orders) {
                     "the scans are deleted",
                     ": save them before",
                     scans.get(),
-                    order.lab().scansKeptDays(),
+                    order.lab().deadlines().scansKept(),
                     today,
                     due);
-            if (order.wishes().of(Wish.NEGATIVES).isEmpty()) {
+            if (order.instructions().wishes().of(Wish.NEGATIVES).isEmpty()) {
                 kept(
                         order.order(),
                         "negatives that nobody asked for are destroyed",
                         ": ask for them before",
                         scans.get(),
-                        order.lab().negativesKeptDays(),
+                        order.lab().deadlines().negativesKept(),
                         today,
                         due);
             }

@@ -1,7 +1,5 @@
 package takeup.order;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -9,95 +7,66 @@ import java.util.Optional;
  *
  * @param roll its number, R0007
  * @param revision that of its file when it was ordered; a higher one later means that it was corrected since
- * @param labNumber the lab's own twin number, once it is known
- * @param filmSize 135, 120 or 220
- * @param frameSize 24x36, 6x4.5
- * @param special half-frame or panoramic
- * @param stock the stock's name
- * @param kind colour-negative and so on
- * @param development what is to be done with it
- * @param labProcess the process in the lab's own word
+ * @param atLab how the lab calls it and its process
+ * @param film the film and its development
  * @param framesExpected how many frames may come back as scans
  * @param body camera and back
  * @param date when it was loaded
- * @param condition what the lab must know
- * @param note words on the roll, where they were asked for
+ * @param notes what is to be known of it
  */
 public record OrderedRoll(
         String roll,
         int revision,
-        Optional<String> labNumber,
-        String filmSize,
-        String frameSize,
-        Optional<String> special,
-        String stock,
-        String kind,
-        LabDevelopment development,
-        String labProcess,
+        AtLab atLab,
+        RollFilm film,
         int framesExpected,
         String body,
         String date,
-        List<String> condition,
-        Optional<String> note) {
-    public OrderedRoll {
-        condition = List.copyOf(condition);
-    }
+        RollNotes notes) {
+    /** The lab's own number of the roll, once it is known, and the lab's own word for the process. */
+    record AtLab(Optional<String> number, String process) {}
 
     static OrderedRoll of(ExposedRoll roll, Lab lab, boolean withNotes) {
+        String process = roll.development().process();
         return new OrderedRoll(
                 roll.roll(),
                 roll.revision(),
-                Optional.empty(),
-                roll.filmSize(),
-                roll.frameSize(),
-                roll.special(),
-                roll.stock(),
-                roll.kind(),
-                roll.development(),
-                lab.wordFor(roll.development().process())
-                        .orElse(roll.development().process()),
-                roll.framesExposed(),
-                roll.body(),
-                roll.date(),
-                roll.condition(),
-                withNotes ? roll.note() : Optional.empty());
+                new AtLab(Optional.empty(), lab.wordFor(process).orElse(process)),
+                roll.film(),
+                roll.exposures().expected(),
+                roll.camera().printed(),
+                roll.shoot().date(),
+                withNotes ? roll.notes() : roll.notes().withoutNote());
     }
 
     OrderedRoll withLabNumber(String number) {
-        return new OrderedRoll(
-                roll,
-                revision,
-                Optional.of(number).filter(it -> !it.isBlank()),
-                filmSize,
-                frameSize,
-                special,
-                stock,
-                kind,
-                development,
-                labProcess,
-                framesExpected,
-                body,
-                date,
-                condition,
-                note);
+        AtLab numbered = new AtLab(Optional.of(number).filter(it -> !it.isBlank()), atLab.process);
+        return new OrderedRoll(roll, revision, numbered, film, framesExpected, body, date, notes);
+    }
+
+    /** The lab's own number of the roll, once it is known. */
+    public Optional<String> labNumber() {
+        return atLab.number;
+    }
+
+    public String filmSize() {
+        return film.filmSize();
+    }
+
+    public String frameSize() {
+        return film.frameSize();
+    }
+
+    public String stock() {
+        return film.stock();
+    }
+
+    LabDevelopment development() {
+        return film.development();
     }
 
     /** Process and development in the lab's word: {@code C-41, PUSH 1 STOP (rated 800, box 400)}. */
     public String words() {
-        return PrintedText.of(labProcess) + ", " + development.words();
-    }
-
-    /** What else is to be known of the film: size, and what is unusual about it. */
-    String format() {
-        return filmSize + " " + frameSize
-                + special.map(it -> ", " + it.toUpperCase(Locale.ROOT)).orElse("");
-    }
-
-    /** Condition, and the note where it was asked for. */
-    String remarks() {
-        String conditions =
-                String.join("; ", condition.stream().map(PrintedText::of).toList());
-        String words = note.map(PrintedText::of).orElse("");
-        return conditions + (conditions.isEmpty() || words.isEmpty() ? "" : "; ") + words;
+        return PrintedText.of(atLab.process) + ", " + development().words();
     }
 }

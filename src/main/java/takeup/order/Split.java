@@ -42,8 +42,8 @@ public record Split(List<String> first, List<String> second, List<String> remark
      */
     public static Split byBody(List<ExposedRoll> rolls) {
         Map<String, List<String>> bodies = new TreeMap<>();
-        rolls.forEach(it ->
-                bodies.computeIfAbsent(it.camera(), camera -> new ArrayList<>()).add(it.roll()));
+        rolls.forEach(it -> bodies.computeIfAbsent(it.camera().name(), camera -> new ArrayList<>())
+                .add(it.roll()));
         List<String> first = new ArrayList<>();
         List<String> second = new ArrayList<>();
         bodies.values().stream()

@@ -25,9 +25,9 @@ class LabTest {
     @Test
     void aNameIsEnough() {
         Lab lab = Labs.lab("own", "{\"name\": \"Boathouse lab\"}");
-        assertEquals(14, lab.sendWithinDays());
+        assertEquals(14, lab.deadlines().sendWithin());
         assertEquals(Optional.empty(), lab.whyNot(Wish.SCAN_SIZE, "anything"));
-        assertEquals(FormColumn.fields(), lab.asks());
+        assertEquals(FormColumn.fields(), lab.form().asks());
     }
 
     @Test

@@ -125,17 +125,17 @@ class OrderPagesIT {
                 true,
                 true);
         for (Wish wish : Wish.values()) {
+            Order.Instructions said = order.instructions();
             order = new Order(
                     order.order(),
-                    1,
-                    order.madeAt(),
-                    false,
+                    order.version(),
                     order.lab(),
-                    order.reference(),
-                    order.client(),
-                    false,
+                    new Order.Instructions(
+                            said.reference(),
+                            said.client(),
+                            false,
+                            said.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5))),
                     order.parcel(),
-                    order.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5)),
                     order.rolls(),
                     order.checks(),
                     order.progress());

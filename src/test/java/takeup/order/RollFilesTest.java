@@ -35,11 +35,12 @@ class RollFilesTest {
         assertEquals("R0007", roll.roll());
         assertEquals(12, roll.revision());
         assertTrue(roll.isFinished());
-        assertEquals("645 reflex, back 1", roll.body());
+        assertEquals("645 reflex, back 1", roll.camera().printed());
         assertEquals("NORMAL (rated 200, box 400)", roll.development().words());
-        assertEquals(3, roll.framesExposed());
-        assertEquals(List.of("torn"), roll.condition());
-        assertEquals(Optional.of("crew portraits at the boathouse"), roll.note());
+        assertEquals(3, roll.exposures().expected());
+        assertEquals(List.of("torn"), roll.notes().condition());
+        assertEquals(
+                Optional.of("crew portraits at the boathouse"), roll.notes().note());
         assertEquals("0.9 under", roll.frames().get(0).error());
         assertEquals("blank", roll.frames().get(1).kind());
     }

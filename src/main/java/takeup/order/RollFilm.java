@@ -1,0 +1,30 @@
+package takeup.order;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The film of a roll and what is to be done with it.
+ *
+ * @param filmSize 135, 120 or 220
+ * @param frameSize 24x36, 6x4.5
+ * @param stock the stock's name
+ * @param kind colour-negative, bw-negative, colour-reversal or bw-reversal
+ * @param development what the lab is asked to do
+ */
+public record RollFilm(String filmSize, String frameSize, String stock, String kind, LabDevelopment development) {
+    /** What the lab's mask must be told: half-frame, panoramic; empty for the usual ones. */
+    Optional<String> special() {
+        return switch (frameSize) {
+            case "18x24" -> Optional.of("half-frame");
+            case "24x65", "6x12", "6x17" -> Optional.of("panoramic");
+            default -> Optional.empty();
+        };
+    }
+
+    /** Both sizes, and what is unusual about them: {@code 135 18x24, HALF-FRAME}. */
+    String format() {
+        return filmSize + " " + frameSize
+                + special().map(it -> ", " + it.toUpperCase(Locale.ROOT)).orElse("");
+    }
+}

@@ -1,0 +1,28 @@
+package takeup.order;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be known of a roll.
+ *
+ * @param condition what the lab must know, in words
+ * @param note words on the roll, where they are wanted
+ */
+record RollNotes(List<String> condition, Optional<String> note) {
+    RollNotes {
+        condition = List.copyOf(condition);
+    }
+
+    RollNotes withoutNote() {
+        return new RollNotes(condition, Optional.empty());
+    }
+
+    /** Condition and note as they are printed. */
+    String printed() {
+        String conditions =
+                String.join("; ", condition.stream().map(PrintedText::of).toList());
+        String words = note.map(PrintedText::of).orElse("");
+        return conditions + (conditions.isEmpty() || words.isEmpty() ? "" : "; ") + words;
+    }
+}
