@@ -31,10 +31,13 @@ record ExposedFrame(
 
     /** {@code 0.3 over}, {@code right}, or nothing where it is not known. */
     String error() {
-        return errorStops
-                .map(it -> PrintedText.tenths(it).equals("0")
-                        ? "right"
-                        : PrintedText.tenths(it) + (it > 0 ? " over" : " under"))
-                .orElse("");
+        if (errorStops.isEmpty()) {
+            return "";
+        }
+        String stops = PrintedText.tenths(errorStops.get());
+        if (stops.equals("0")) {
+            return "right";
+        }
+        return stops + (errorStops.get() > 0 ? " over" : " under");
     }
 }

@@ -39,7 +39,7 @@ final class FrameSheet {
             html.element("p", "no frames logged").raw("</section>\n");
             return;
         }
-        html.raw(FrameStrip.of(frames, film.filmSize().equals("135"))).raw("<div class=\"frames\">\n");
+        html.raw(FrameStrip.of(frames, film.filmSize())).raw("<div class=\"frames\">\n");
         int rows = Math.max(LEAST_ROWS, (frames.size() + 1) / 2);
         for (int from = 0; from < frames.size(); from += rows) {
             table(html, frames.subList(from, Math.min(frames.size(), from + rows)), withNotes);

@@ -18,12 +18,21 @@ final class FrameStrip {
     private static final double ROW = 66;
     private static final double MOST = 3;
 
-    private FrameStrip() {}
+    private final boolean isPerforated;
+    private final StringBuilder svg = new StringBuilder();
+
+    private FrameStrip(String filmSize) {
+        isPerforated = filmSize.equals("135");
+    }
 
     /** The drawing; film of size 135 has perforations. No number in it is below 0. */
-    static String of(List<ExposedFrame> frames, boolean isPerforated) {
+    static String of(List<ExposedFrame> frames, String filmSize) {
+        return new FrameStrip(filmSize).drawn(frames);
+    }
+
+    private String drawn(List<ExposedFrame> frames) {
         int rows = (frames.size() + ACROSS - 1) / ACROSS;
-        StringBuilder svg = new StringBuilder("<svg class=\"strip\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 "
+        svg.append("<svg class=\"strip\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 "
                 + number(ACROSS * PITCH + 4) + " " + number(rows * ROW) + "\" role=\"img\" aria-label=\""
                 + English.count(frames.size(), "frame") + ", in the table below\">\n");
         for (int row = 0; row < rows; row++) {
@@ -31,13 +40,13 @@ final class FrameStrip {
             double top = row * ROW + 1;
             svg.append(rectangle(1, top, strip.size() * PITCH + 2, HEIGHT + 24, "#fff"));
             for (int at = 0; at < strip.size(); at++) {
-                frame(svg, strip.get(at), 5 + at * PITCH, top + 8, isPerforated);
+                frame(strip.get(at), 5 + at * PITCH, top + 8);
             }
         }
         return svg.append("</svg>\n").toString();
     }
 
-    private static void frame(StringBuilder svg, ExposedFrame frame, double left, double top, boolean isPerforated) {
+    private void frame(ExposedFrame frame, double left, double top) {
         if (isPerforated) {
             for (int hole = 0; hole < 6; hole++) {
                 svg.append(rectangle(left + 1 + hole * 8, top - 5.5, 3, 3.5, "#fff"))

@@ -2,6 +2,7 @@ package takeup.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.json.JsonFields;
 
 /**
@@ -101,8 +102,9 @@ final class JsonRoll {
         for (JsonFields condition : json.objects("condition")) {
             condition.mustHave("words");
             String kind = condition.oneOf("kind", CONDITIONS);
-            String words = condition.maybeText("words").orElse("");
-            conditions.add(words.isBlank() ? kind : kind.equals("other") ? words : kind + ": " + words);
+            Optional<String> words = condition.maybeText("words").filter(it -> !it.isBlank());
+            String front = kind.equals("other") ? "" : kind + ": ";
+            conditions.add(words.map(it -> front + it).orElse(kind));
         }
         return conditions;
     }

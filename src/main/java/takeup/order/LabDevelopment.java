@@ -14,9 +14,10 @@ public record LabDevelopment(String process, double pushStops, double index, dou
     /** {@code NORMAL}, {@code PUSH 1 STOP} or {@code PULL 0.5 STOPS}. */
     String order() {
         String stops = PrintedText.tenths(pushStops);
-        return stops.equals("0")
-                ? "NORMAL"
-                : (pushStops > 0 ? "PUSH " : "PULL ") + stops + (stops.equals("1") ? " STOP" : " STOPS");
+        if (stops.equals("0")) {
+            return "NORMAL";
+        }
+        return (pushStops > 0 ? "PUSH " : "PULL ") + stops + (stops.equals("1") ? " STOP" : " STOPS");
     }
 
     /** All in words: {@code NORMAL (rated 200, box 400)}. */

@@ -4,7 +4,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -19,22 +18,25 @@ import java.util.Optional;
 public record MustHaveMoment(Optional<LocalDate> day, LocalTime from, LocalTime to, String name) {
     /** Reads one as it is typed; empty if it is none. */
     public static Optional<MustHaveMoment> parse(String typed) {
-        String[] words = typed.strip().split(" +", 3);
+        String[] words = typed.strip().split(" +", 2);
+        boolean isDated = words[0].length() == 10 && words.length > 1;
         try {
-            boolean dated = words[0].length() == 10 && words.length > 1;
-            Optional<LocalDate> day = dated ? Optional.of(LocalDate.parse(words[0])) : Optional.empty();
-            String[] ends = words[dated ? 1 : 0].split("-", -1);
-            if (ends.length != 2) {
-                return Optional.empty();
-            }
-            String name = words.length < (dated ? 3 : 2)
-                    ? ends[0] + "-" + ends[1]
-                    : dated ? words[2] : String.join(" ", Arrays.asList(words).subList(1, words.length));
-            return Optional.of(
-                    new MustHaveMoment(day, LocalTime.parse(ends[0]), LocalTime.parse(ends[1]), name.strip()));
+            return isDated
+                    ? parse(Optional.of(LocalDate.parse(words[0])), words[1])
+                    : parse(Optional.empty(), typed.strip());
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    private static Optional<MustHaveMoment> parse(Optional<LocalDate> day, String rest) {
+        String[] words = rest.split(" +", 2);
+        String[] ends = words[0].split("-", -1);
+        if (ends.length != 2) {
+            return Optional.empty();
+        }
+        String name = words.length < 2 ? words[0] : words[1];
+        return Optional.of(new MustHaveMoment(day, LocalTime.parse(ends[0]), LocalTime.parse(ends[1]), name.strip()));
     }
 
     /** Whether a roll holds a picture that was taken in it, by the time of the place. */

@@ -1,16 +1,18 @@
 package takeup.order;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.Set;
 import takeup.text.English;
 
 /**
  * What is looked at before an order goes. Blocking: a roll without a frame, a roll number that is there twice, a
- * process that the film does not belong in, an index above the box speed without a push. All else is a line.
+ * process that the film does not belong in, an index above the box speed without a push. All else is to be known only.
  */
 public final class OrderChecks {
     /** Rolls that a first order holds at most. Common practice: two to four until the first scans are back. */
@@ -47,182 +49,183 @@ public final class OrderChecks {
             boolean flies) {
         OrderChecks checks = new OrderChecks(rolls);
         List<Order> valid = earlier.stream().filter(it -> !it.withdrawn()).toList();
-        checks.each(
-                it -> it.exposures().expected() == 0,
-                "no-frames",
-                true,
-                "holds no exposed frame, and a blank roll is charged too");
-        checks.twice(valid);
-        checks.process();
-        checks.development();
-        checks.each(ExposedRoll::isLoaded, "in-camera", false, "is still in a camera: unload it before it goes");
-        for (ExposedRoll roll : loaded) {
-            checks.say(
-                    "left-in-camera",
-                    false,
-                    List.of(roll),
-                    roll.roll() + " is still in " + roll.camera().printed() + ", and not in this order");
-        }
+        rolls.forEach(checks::blank);
+        checks.duplicates(valid);
+        rolls.forEach(checks::process);
+        rolls.forEach(checks::development);
+        rolls.forEach(checks::loaded);
+        loaded.forEach(it ->
+                checks.note("left-in-camera", it, "is still in " + it.camera().printed() + ", and not in this order"));
         checks.mixed();
-        checks.travel(flies);
-        checks.learning(lab, valid);
-        checks.lab(lab, reference, wishes);
-        List<OrderCheck> all = new ArrayList<>(
-                checks.found.stream().filter(OrderCheck::isBlocking).toList());
-        checks.found.stream().filter(it -> !it.isBlocking()).forEach(all::add);
-        return List.copyOf(all);
+        if (flies) {
+            checks.flight();
+        }
+        if (!anyScansAreBack(valid)) {
+            checks.firstOrders(lab, valid);
+        }
+        checks.unknownProcesses(lab);
+        lab.form().needs().forEach(it -> checks.need(it, lab, reference, wishes));
+        checks.found.sort(Comparator.comparing(it -> !it.isBlocking()));
+        return List.copyOf(checks.found);
     }
 
-    private void say(String code, boolean isBlocking, List<ExposedRoll> about, String text) {
-        found.add(new OrderCheck(
-                code,
-                isBlocking,
-                about.stream().map(ExposedRoll::roll).distinct().toList(),
-                text));
+    private void stop(String code, ExposedRoll roll, String text) {
+        add(code, true, List.of(roll), roll.roll() + " " + text);
     }
 
-    private void each(Predicate<ExposedRoll> wrong, String code, boolean isBlocking, String text) {
-        rolls.stream().filter(wrong).forEach(it -> say(code, isBlocking, List.of(it), it.roll() + " " + text));
+    private void note(String code, ExposedRoll roll, String text) {
+        note(code, List.of(roll), roll.roll() + " " + text);
     }
 
-    private void twice(List<Order> earlier) {
+    private void note(String code, List<ExposedRoll> about, String text) {
+        add(code, false, about, text);
+    }
+
+    private void add(String code, boolean isBlocking, List<ExposedRoll> about, String text) {
+        found.add(new OrderCheck(code, isBlocking, numbers(about), text));
+    }
+
+    private static List<String> numbers(List<ExposedRoll> rolls) {
+        return rolls.stream().map(ExposedRoll::roll).distinct().toList();
+    }
+
+    /** These rolls as the beginning of a sentence: {@code R0001, R0002 are}. */
+    private static String subject(List<ExposedRoll> rolls) {
+        return String.join(", ", rolls.stream().map(ExposedRoll::roll).toList())
+                + English.agree(rolls.size(), " is", " are");
+    }
+
+    private void blank(ExposedRoll roll) {
+        if (roll.exposures().expected() == 0) {
+            stop("no-frames", roll, "holds no exposed frame, and a blank roll is charged too");
+        }
+    }
+
+    private void loaded(ExposedRoll roll) {
+        if (roll.isLoaded()) {
+            note("in-camera", roll, "is still in a camera: unload it before it goes");
+        }
+    }
+
+    private void duplicates(List<Order> earlier) {
         Map<String, List<ExposedRoll>> byNumber = new LinkedHashMap<>();
         rolls.forEach(it ->
                 byNumber.computeIfAbsent(it.roll(), number -> new ArrayList<>()).add(it));
         byNumber.forEach((number, same) -> {
+            ExposedRoll roll = same.get(0);
             if (same.size() > 1) {
-                say(
-                        "duplicate",
-                        true,
-                        same,
-                        number + " stands on " + same.size() + " rolls: the lab could not tell them apart");
+                stop("duplicate", roll, "stands on " + same.size() + " rolls: the lab could not tell them apart");
             }
             earlier.stream()
                     .filter(it -> it.holds(number))
-                    .forEach(it -> say("duplicate", true, same, number + " is in " + it.order() + " already"));
+                    .forEach(it -> stop("duplicate", roll, "is in " + it.order() + " already"));
         });
     }
 
-    private void process() {
-        for (ExposedRoll roll : rolls) {
-            LabDevelopment development = roll.development();
-            if (!development.fits(roll.film().kind())) {
-                say(
-                        "process",
-                        true,
-                        List.of(roll),
-                        roll.roll() + " is " + roll.film().kind().replace('-', ' ') + " film and ordered as "
-                                + PrintedText.of(development.process())
-                                + (development.chemistry() == LabDevelopment.Chemistry.UNKNOWN
-                                        ? ", a process that is not known here"
-                                        : ": it does not belong in there"));
-            } else if (roll.film().kind().equals("bw-negative")
-                    && development.chemistry() == LabDevelopment.Chemistry.C41) {
-                say(
-                        "bw-in-c41",
-                        false,
-                        List.of(roll),
-                        roll.roll()
-                                + " is black-and-white and ordered as C-41: only chromogenic film bears that, "
-                                + "so look at the cassette ("
-                                + PrintedText.of(roll.film().stock()) + ")");
-            }
+    private void process(ExposedRoll roll) {
+        LabDevelopment development = roll.development();
+        String kind = roll.film().kind();
+        if (!development.fits(kind)) {
+            String why = development.chemistry() == LabDevelopment.Chemistry.UNKNOWN
+                    ? ", a process that is not known here"
+                    : ": it does not belong in there";
+            stop(
+                    "process",
+                    roll,
+                    "is " + kind.replace('-', ' ') + " film and ordered as " + PrintedText.of(development.process())
+                            + why);
+        } else if (kind.equals("bw-negative") && development.chemistry() == LabDevelopment.Chemistry.C41) {
+            note(
+                    "bw-in-c41",
+                    roll,
+                    "is black-and-white and ordered as C-41: only chromogenic film bears that, so look at the "
+                            + "cassette (" + PrintedText.of(roll.film().stock()) + ")");
         }
     }
 
-    private void development() {
-        for (ExposedRoll roll : rolls) {
-            LabDevelopment development = roll.development();
-            double above = development.aboveBox();
-            if (development.pushStops() <= 0 && above > THIRD) {
-                say(
-                        "no-push",
-                        true,
-                        List.of(roll),
-                        roll.roll() + " was rated " + PrintedText.tenths(above)
-                                + (PrintedText.tenths(above).equals("1") ? " stop" : " stops")
-                                + " above its box speed and is ordered " + development.words()
-                                + ": it comes back thin");
-            } else if (development.pushStops() > 0 && above - development.pushStops() > THIRD) {
-                say(
-                        "push-mismatch",
-                        false,
-                        List.of(roll),
-                        roll.roll() + " was rated further above its box speed than it is pushed: "
-                                + development.words());
-            } else if (development.pushStops() > 0 && above < 0.01 || development.pushStops() < 0 && above > -0.01) {
-                say(
-                        "push-mismatch",
-                        false,
-                        List.of(roll),
-                        roll.roll() + " is to be developed otherwise, and its rating does not ask for it: "
-                                + development.words());
-            }
+    private void development(ExposedRoll roll) {
+        LabDevelopment development = roll.development();
+        double above = development.aboveBox();
+        double push = development.pushStops();
+        if (push <= 0 && above > THIRD) {
+            String stops = PrintedText.tenths(above);
+            stop(
+                    "no-push",
+                    roll,
+                    "was rated " + stops + (stops.equals("1") ? " stop" : " stops")
+                            + " above its box speed and is ordered " + development.words() + ": it comes back thin");
+        } else if (push > 0 && above - push > THIRD) {
+            note(
+                    "push-mismatch",
+                    roll,
+                    "was rated further above its box speed than it is pushed: " + development.words());
+        } else if (push > 0 && above < 0.01 || push < 0 && above > -0.01) {
+            note(
+                    "push-mismatch",
+                    roll,
+                    "is to be developed otherwise, and its rating does not ask for it: " + development.words());
         }
     }
 
     private void mixed() {
-        List<ExposedRoll> black = rolls.stream()
-                .filter(it -> it.development().chemistry() == LabDevelopment.Chemistry.BW)
-                .toList();
-        if (!black.isEmpty()
-                && rolls.stream().anyMatch(it -> it.development().chemistry() == LabDevelopment.Chemistry.C41)) {
-            say(
+        List<ExposedRoll> black = having(LabDevelopment.Chemistry.BW);
+        if (!black.isEmpty() && !having(LabDevelopment.Chemistry.C41).isEmpty()) {
+            note(
                     "bw-among-c41",
-                    false,
                     black,
-                    numbers(black) + English.agree(black.size(), " is", " are")
-                            + " traditional black-and-white among C-41, which would ruin it: put it in a bag of "
+                    subject(black) + " traditional black-and-white among C-41, which would ruin it: put it in a bag of "
                             + "its own and mark it");
         }
     }
 
-    private void travel(boolean flies) {
-        List<ExposedRoll> tender = rolls.stream()
-                .filter(it -> it.development().index() >= FAST
-                        || it.development().boxSpeed() >= FAST
-                        || it.development().pushStops() > 0)
+    private List<ExposedRoll> having(LabDevelopment.Chemistry chemistry) {
+        return rolls.stream()
+                .filter(it -> it.development().chemistry() == chemistry)
                 .toList();
-        if (flies && !tender.isEmpty()) {
-            say(
+    }
+
+    private void flight() {
+        List<ExposedRoll> tender = rolls.stream()
+                .filter(it ->
+                        Math.max(it.development().index(), it.development().boxSpeed()) >= FAST
+                                || it.development().pushStops() > 0)
+                .toList();
+        if (tender.isEmpty()) {
+            note(
                     "flies",
-                    false,
-                    tender,
-                    numbers(tender) + English.agree(tender.size(), " is", " are")
-                            + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
-                            + "by hand instead of X-rays or CT");
-        } else if (flies) {
-            say(
-                    "flies",
-                    false,
                     rolls,
                     "This film will fly: never in checked baggage, and ask for inspection by hand where a CT "
                             + "scanner stands");
+        } else {
+            note(
+                    "flies",
+                    tender,
+                    subject(tender) + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
+                            + "by hand instead of X-rays or CT");
         }
     }
 
-    private void learning(Lab lab, List<Order> earlier) {
-        boolean learning = earlier.stream()
-                .allMatch(it -> it.rolls().stream()
-                        .noneMatch(roll -> it.stage(roll.roll()).compareTo(Stage.SCANS) >= 0));
-        if (!learning) {
-            return;
-        }
-        int sent = earlier.stream().mapToInt(it -> it.rolls().size()).sum();
-        if (sent + rolls.size() > AT_FIRST) {
-            say(
+    private static boolean anyScansAreBack(List<Order> earlier) {
+        return earlier.stream()
+                .anyMatch(it -> it.rolls().stream()
+                        .anyMatch(roll -> it.stage(roll.roll()).compareTo(Stage.SCANS) >= 0));
+    }
+
+    private void firstOrders(Lab lab, List<Order> earlier) {
+        int all = rolls.size()
+                + earlier.stream().mapToInt(it -> it.rolls().size()).sum();
+        if (all > AT_FIRST) {
+            note(
                     "many-at-first",
-                    false,
                     List.of(),
-                    "No scans are back yet, and this makes " + (sent + rolls.size())
+                    "No scans are back yet, and this makes " + all
                             + " rolls: common practice is two to four until they are");
         }
         if (!earlier.isEmpty()) {
             Order last = earlier.get(earlier.size() - 1);
             if (!last.lab().key().equals(lab.key())) {
-                say(
+                note(
                         "another-lab",
-                        false,
                         List.of(),
                         "No scans are back yet, and " + last.order() + " went to "
                                 + PrintedText.of(last.lab().name())
@@ -231,41 +234,31 @@ public final class OrderChecks {
         }
     }
 
-    private void lab(Lab lab, Optional<String> reference, Wishes wishes) {
-        List<String> odd = new ArrayList<>();
+    private void unknownProcesses(Lab lab) {
+        Set<String> seen = new LinkedHashSet<>();
         for (ExposedRoll roll : rolls) {
             String process = roll.development().process();
-            if (!lab.processes().isEmpty() && lab.wordFor(process).isEmpty() && !odd.contains(process)) {
-                odd.add(process);
-                say(
+            if (!lab.processes().isEmpty() && lab.wordFor(process).isEmpty() && seen.add(process)) {
+                note(
                         "lab-process",
-                        false,
                         List.of(roll),
                         PrintedText.of(lab.name()) + " lists no process " + PrintedText.of(process)
                                 + ": ask before it goes");
             }
         }
-        for (String need : lab.form().needs()) {
-            boolean isSaid = need.equals("reference")
-                    ? reference.isPresent()
-                    : wishes.of(Wish.named(need).orElseThrow()).isPresent();
-            if (!isSaid) {
-                String option = need.equals("reference")
-                        ? "--reference"
-                        : Wish.named(need).orElseThrow().option();
-                say(
-                        "lab-needs",
-                        false,
-                        List.of(),
-                        PrintedText.of(lab.name()) + " wants to know the "
-                                + (need.equals("reference")
-                                        ? need
-                                        : Wish.named(need).orElseThrow().words()) + ": say it with " + option);
-            }
-        }
     }
 
-    private static String numbers(List<ExposedRoll> rolls) {
-        return String.join(", ", rolls.stream().map(ExposedRoll::roll).toList());
+    /** What the lab's form needs to know of the whole order: a wish, or the photographer's reference. */
+    private void need(String need, Lab lab, Optional<String> reference, Wishes wishes) {
+        Optional<Wish> wish = Wish.named(need);
+        Optional<String> told = wish.isPresent() ? wishes.of(wish.get()) : reference;
+        if (told.isEmpty()) {
+            note(
+                    "lab-needs",
+                    List.of(),
+                    PrintedText.of(lab.name()) + " wants to know the "
+                            + wish.map(Wish::words).orElse(need) + ": say it with "
+                            + wish.map(Wish::option).orElse("--" + need));
+        }
     }
 }

@@ -211,10 +211,10 @@ public final class OrderHtml {
      * misread.
      */
     private String speeds(LabDevelopment development) {
-        boolean isTold = asks(FormColumn.RATING) || !development.order().equals("NORMAL");
-        return isTold
-                ? development.speeds()
-                : asks(FormColumn.BOX_SPEED) ? "box " + PrintedText.number(development.boxSpeed()) : "";
+        if (asks(FormColumn.RATING) || !development.order().equals("NORMAL")) {
+            return development.speeds();
+        }
+        return asks(FormColumn.BOX_SPEED) ? "box " + PrintedText.number(development.boxSpeed()) : "";
     }
 
     /** Words too long for their place are cut with a mark; the plain text and the JSON have all of them. */

@@ -3,6 +3,7 @@ package takeup.order;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,13 +22,7 @@ public record OrderTracker(List<Order> orders) {
 
     /** The order that a roll is in, the newest one that was not withdrawn. */
     public Optional<Order> order(String roll) {
-        Optional<Order> found = Optional.empty();
-        for (Order order : orders) {
-            if (!order.withdrawn() && order.holds(roll)) {
-                found = Optional.of(order);
-            }
-        }
-        return found;
+        return orders.stream().filter(it -> !it.withdrawn() && it.holds(roll)).reduce((older, newer) -> newer);
     }
 
     /** Where a roll is that came out of the camera: {@code exposed}, {@code at the lab since 2026-09-14 (ORD-001)}. */
@@ -61,71 +56,55 @@ public record OrderTracker(List<Order> orders) {
                     + " days ago and has not gone to the lab: exposed film fades, so send it, or say takeup order mark "
                     + order.order() + " sent");
         }
-        Optional<LocalDate> scans = Optional.empty();
-        for (OrderedRoll roll : order.rolls()) {
-            Optional<LocalDate> since = order.last(roll.roll())
-                    .filter(it -> it.stage() == Stage.SCANS)
-                    .map(Order.Progress::on);
-            scans = since.isPresent() && (scans.isEmpty() || since.get().isBefore(scans.get())) ? since : scans;
+        Optional<LocalDate> scans = order.rolls().stream()
+                .flatMap(it -> order.last(it.roll()).stream())
+                .filter(it -> it.stage() == Stage.SCANS)
+                .map(Order.Progress::on)
+                .min(Comparator.naturalOrder());
+        if (scans.isEmpty()) {
+            return;
         }
-        if (scans.isPresent()) {
-            kept(
-                    order.order(),
-                    "the scans are deleted",
-                    ": save them before",
-                    scans.get(),
-                    order.lab().deadlines().scansKept(),
-                    today,
-                    due);
-            if (order.instructions().wishes().of(Wish.NEGATIVES).isEmpty()) {
-                kept(
-                        order.order(),
-                        "negatives that nobody asked for are destroyed",
-                        ": ask for them before",
-                        scans.get(),
-                        order.lab().deadlines().negativesKept(),
-                        today,
-                        due);
+        Deadlines deadlines = order.lab().deadlines();
+        ending(scans.get(), deadlines.scansKept(), today)
+                .ifPresent(it -> due.add(order.order() + ": the scans are deleted " + it.words("save them")));
+        if (order.instructions().wishes().of(Wish.NEGATIVES).isEmpty()) {
+            ending(scans.get(), deadlines.negativesKept(), today)
+                    .ifPresent(it -> due.add(order.order() + ": negatives that nobody asked for are destroyed "
+                            + it.words("ask for them")));
+        }
+    }
+
+    /** A day on which something ends, and how many days are left until then. */
+    private record Ending(LocalDate on, long left) {
+        String words(String remedy) {
+            if (left < 0) {
+                return "on " + on + ", " + English.count(-left, "day") + " ago; ask at once";
             }
+            return "on " + on + ", "
+                    + (left == 0
+                            ? "today: " + remedy + " now"
+                            : "in " + English.count(left, "day") + ": " + remedy + " before");
         }
     }
 
-    private static void kept(
-            String order,
-            String what,
-            String remedy,
-            LocalDate from,
-            OptionalInt days,
-            LocalDate today,
-            List<String> due) {
-        if (days.isPresent()) {
-            LocalDate end = from.plusDays(days.getAsInt());
-            long left = ChronoUnit.DAYS.between(today, end);
-            due.add(order + ": " + what + " on " + end + ", "
-                    + (left < 0
-                            ? -left + (left == -1 ? " day" : " days") + " ago; ask at once"
-                            : left == 0
-                                    ? "today" + remedy.replace(" before", " now")
-                                    : "in " + English.count(left, "day") + remedy));
+    private static Optional<Ending> ending(LocalDate from, OptionalInt days, LocalDate today) {
+        if (days.isEmpty()) {
+            return Optional.empty();
         }
-    }
-
-    /** The same, with the days within which the lab of the last order wants film to be sent. */
-    public Optional<String> waiting(Map<String, LocalDate> finished, LocalDate today) {
-        return waiting(
-                finished,
-                today,
-                orders.isEmpty()
-                        ? Lab.WAIT
-                        : orders.get(orders.size() - 1).lab().sendWithinDays());
+        LocalDate end = from.plusDays(days.getAsInt());
+        return Optional.of(new Ending(end, ChronoUnit.DAYS.between(today, end)));
     }
 
     /**
-     * Exposed rolls in no order that have waited longer than so many days, as one sentence; empty if none has.
+     * Exposed rolls in no order that have waited longer than the lab of the last order wants, as one sentence; empty if
+     * none has.
      *
      * @param finished the finished rolls and the days on which they came out of the camera
      */
-    public Optional<String> waiting(Map<String, LocalDate> finished, LocalDate today, int days) {
+    public Optional<String> waiting(Map<String, LocalDate> finished, LocalDate today) {
+        int days = orders.isEmpty()
+                ? Lab.WAIT
+                : orders.get(orders.size() - 1).lab().deadlines().sendWithin();
         List<String> names = new ArrayList<>();
         finished.forEach((roll, since) -> {
             long waited = ChronoUnit.DAYS.between(since, today);
@@ -145,14 +124,12 @@ public record OrderTracker(List<Order> orders) {
         for (OrderedRoll ordered : order.rolls()) {
             for (ExposedRoll roll : now) {
                 if (roll.roll().equals(ordered.roll()) && roll.revision() > ordered.revision()) {
-                    boolean isOther = !roll.development().equals(ordered.development());
+                    String what = roll.development().equals(ordered.development())
+                            ? ""
+                            : ": it says " + PrintedText.of(roll.development().process()) + ", "
+                                    + roll.development().words() + " now, and the order says " + ordered.words();
                     corrected.add(ordered.roll() + " was corrected after it was ordered (revision " + ordered.revision()
-                            + ", now " + roll.revision() + ")"
-                            + (isOther
-                                    ? ": it says "
-                                            + PrintedText.of(roll.development().process()) + ", "
-                                            + roll.development().words() + " now, and the order says " + ordered.words()
-                                    : ""));
+                            + ", now " + roll.revision() + ")" + what);
                 }
             }
         }

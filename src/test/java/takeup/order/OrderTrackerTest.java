@@ -99,8 +99,8 @@ class OrderTrackerTest {
         assertEquals(
                 Optional.of("exposed and in no order: R0007 for 15 days; exposed film fades with time and heat, so "
                         + "send it soon"),
-                where.waiting(finished, day("2026-09-16"), 14));
-        assertEquals(Optional.empty(), where.waiting(finished, day("2026-09-15"), 14));
+                where.waiting(finished, day("2026-09-16")));
+        assertEquals(Optional.empty(), where.waiting(finished, day("2026-09-15")));
     }
 
     @Test
