@@ -26,6 +26,7 @@ import takeup.review.ReviewEvent;
 import takeup.review.ScansState;
 import takeup.roll.Roll;
 import takeup.scans.Proposal;
+import takeup.scans.RollMatcher;
 import takeup.scans.ScansByRoll;
 import takeup.terminal.NoTerminal;
 import takeup.text.English;
@@ -98,7 +99,7 @@ public final class ScansSubcommand implements Callable<Integer> {
             ScanFolder read = ScanFolder.read(path, candidates.haveSlates());
             read.problems().forEach(global.console()::error);
             isWhole &= read.problems().isEmpty();
-            ScansByRoll sorted = ScansByRoll.of(read.scans(), candidates.withSlatesOf(read), found.id());
+            ScansByRoll sorted = RollMatcher.of(read.scans(), candidates.withSlatesOf(read), found.id());
             Proposal proposal = adjust.apply(sorted.asked(), found);
             if (isForTheEye() && opens(found, proposal, review, read)) {
                 return isWhole ? 0 : 1;

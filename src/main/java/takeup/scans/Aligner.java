@@ -21,79 +21,72 @@ public final class Aligner {
     /** What a number in a name may be off by. */
     private static final int[] OFFSETS = {-1, 0, 1};
 
+    private static final boolean[] NO = {false};
+    private static final boolean[] NO_AND_YES = {false, true};
+
     private final List<Scan> scans;
     private final List<Slot> singles;
     private final Optional<NameNumbers> numbers;
+    /** The same where they may mean frames. */
+    private final Optional<NameNumbers> frameNumbers;
 
     private Aligner(List<Scan> scans, List<Slot> singles) {
         this.scans = scans;
         this.singles = singles;
         this.numbers = NameNumbers.of(scans.stream().map(Scan::name).toList());
+        this.frameNumbers = numbers.filter(it -> !it.isPlain());
     }
 
     /** The most likely alignment of scans, in natural order, with the frames of one film or of several in a row. */
     public static Proposal of(List<Scan> scans, List<Slot> slots) {
         if (scans.isEmpty() || slots.isEmpty()) {
-            return new Proposal(
-                    scans,
-                    slots,
-                    Collections.nCopies(scans.size(), -1),
-                    false,
-                    false,
-                    0,
-                    List.of(scans.isEmpty() ? "there are no scans" : "no frame is logged"));
+            return Proposal.none(scans, slots, scans.isEmpty() ? "there are no scans" : "no frame is logged");
         }
         return new Aligner(scans, slots).best();
     }
 
     /** Natural logarithm of how likely these scans are, as scans of these frames: to tell rolls apart. */
     static double evidence(List<Scan> scans, List<Slot> slots) {
-        double sum = Double.NEGATIVE_INFINITY;
-        for (Weighed way : new Aligner(scans, slots).weigh()) {
-            sum = sum == Double.NEGATIVE_INFINITY ? way.total : AlignmentModel.sum(sum, way.total);
-        }
-        return sum;
+        return LogSum.of(new Aligner(scans, slots).weigh().stream().mapToDouble(Way::total));
     }
 
-    /** A way with its chain and what all of its chains come to. */
-    private record Weighed(Hypothesis how, List<Slot> slots, AlignmentModel strip, double total) {
-        /** The best chain in the order of the film. */
+    /**
+     * A hypothesis, weighed.
+     *
+     * @param names what the numbers in the names say of it, as a natural logarithm
+     * @param total what all of its chains come to, likewise
+     */
+    private record Way(Hypothesis how, int slots, AlignmentModel model, double names, double total) {
+        /** The slots of a chain in the order of the film instead of the scanner's, or back. */
         int[] inFilmOrder(int[] chain) {
-            int[] slotOf = chain.clone();
-            for (int i = 0; i < slotOf.length; i++) {
-                slotOf[i] = slotOf[i] < 0 || !how.isReversed() ? slotOf[i] : slots.size() - 1 - slotOf[i];
-            }
-            return slotOf;
+            return how.isReversed()
+                    ? Arrays.stream(chain)
+                            .map(it -> it < 0 ? it : slots - 1 - it)
+                            .toArray()
+                    : chain;
         }
 
-        double of(int[] filmOrder) {
-            return how.prior() + strip.score(inFilmOrder(filmOrder));
+        /** What one alignment, in the order of the film, comes to under this hypothesis. */
+        double score(int[] filmOrder) {
+            return names + (how.prior() + model.score(inFilmOrder(filmOrder)));
         }
     }
 
-    private List<Weighed> weigh() {
-        List<Weighed> ways = new ArrayList<>();
+    private List<Way> weigh() {
+        List<Way> ways = new ArrayList<>();
         for (Hypothesis.Layout layout : layouts()) {
-            List<Slot> inOrder = layout == Hypothesis.Layout.SINGLE
-                    ? singles
-                    : Slot.pairs(singles, layout == Hypothesis.Layout.PAIRS_FIRST_ALONE);
+            List<Slot> inOrder = slots(layout);
             BrightnessModel first = BrightnessModel.of(scans, inOrder);
-            for (boolean reversed : new boolean[] {false, true}) {
+            for (boolean reversed : NO_AND_YES) {
                 List<Slot> slots = new ArrayList<>(inOrder);
                 if (reversed) {
                     Collections.reverse(slots);
                 }
                 for (double slope : Hypothesis.SLOPES) {
                     Hypothesis plain = new Hypothesis(reversed, layout, false, false, slope, OptionalInt.empty());
-                    Hypothesis byName = new Hypothesis(
-                            reversed,
-                            layout,
-                            false,
-                            false,
-                            slope,
-                            numbersMayMean() ? OptionalInt.of(0) : OptionalInt.empty());
+                    Hypothesis byName = frameNumbers.isPresent() ? plain.numbered(0) : plain;
                     int[] chain = new AlignmentModel(
-                                    LikelihoodTable.of(scans, slots, first, slope, reversed), slots, byName, numbers)
+                                    LikelihoodTable.of(scans, slots, first, plain), slots, byName, numbers)
                             .best();
                     weigh(plain, slots, first.fitted(scans, slots, chain, slope), ways);
                 }
@@ -102,72 +95,58 @@ public final class Aligner {
         return ways;
     }
 
-    private boolean numbersMayMean() {
-        return numbers.isPresent() && !numbers.get().isPlain();
-    }
-
     private List<Hypothesis.Layout> layouts() {
         boolean isHalf = Math.abs(singles.get(0).aspect() - 4 / 3.0) < 0.01 && scans.size() < singles.size();
         return isHalf ? List.of(Hypothesis.Layout.values()) : List.of(Hypothesis.Layout.SINGLE);
     }
 
-    private void weigh(Hypothesis plain, List<Slot> slots, BrightnessModel tones, List<Weighed> into) {
-        LikelihoodTable looks = LikelihoodTable.of(scans, slots, tones, plain.slope(), plain.isReversed());
+    private List<Slot> slots(Hypothesis.Layout layout) {
+        return switch (layout) {
+            case SINGLE -> singles;
+            case PAIRS -> Slot.pairs(singles, 0);
+            case PAIRS_FIRST_ALONE -> Slot.pairs(singles, -1);
+        };
+    }
+
+    /** Weighs all that may have happened at the lab to a film that was scanned in this way. */
+    private void weigh(Hypothesis plain, List<Slot> slots, BrightnessModel brightness, List<Way> into) {
+        LikelihoodTable likelihoods = LikelihoodTable.of(scans, slots, brightness, plain);
         boolean mayBeLeftOut = slots.stream()
                 .anyMatch(it -> it.isFarOff() || it.kind() == Frame.Kind.BLANK || it.kind() == Frame.Kind.LOST);
-        boolean mayBePiled =
-                scans.size() < slots.size() && tones.mayBePile(scans.get(plain.isReversed() ? 0 : scans.size() - 1));
-        for (boolean good : mayBeLeftOut ? new boolean[] {false, true} : new boolean[] {false}) {
-            for (boolean piled : mayBePiled ? new boolean[] {false, true} : new boolean[] {false}) {
-                add(
-                        new Hypothesis(
-                                plain.isReversed(), plain.layout(), piled, good, plain.slope(), OptionalInt.empty()),
-                        slots,
-                        looks,
-                        into);
-                if (numbersMayMean()) {
+        boolean mayBePiled = scans.size() < slots.size()
+                && brightness.mayBePile(scans.get(plain.isReversed() ? 0 : scans.size() - 1));
+        for (boolean good : mayBeLeftOut ? NO_AND_YES : NO) {
+            for (boolean piled : mayBePiled ? NO_AND_YES : NO) {
+                Hypothesis how = plain.with(piled, good);
+                into.add(way(how, slots, likelihoods));
+                if (frameNumbers.isPresent()) {
                     for (int offset : OFFSETS) {
-                        add(
-                                new Hypothesis(
-                                        plain.isReversed(),
-                                        plain.layout(),
-                                        piled,
-                                        good,
-                                        plain.slope(),
-                                        OptionalInt.of(offset)),
-                                slots,
-                                looks,
-                                into);
+                        into.add(way(how.numbered(offset), slots, likelihoods));
                     }
                 }
             }
         }
     }
 
-    private void add(Hypothesis how, List<Slot> slots, LikelihoodTable looks, List<Weighed> into) {
-        AlignmentModel strip = new AlignmentModel(looks, slots, how, numbers);
-        double names = !numbersMayMean()
-                ? 0
-                : how.offset().isPresent()
-                        ? Math.log(numbers.get().prior())
-                        : Math.log(1 - numbers.get().prior()) + numbers.get().meaningless();
-        into.add(new Weighed(how, slots, strip, how.prior() + names + strip.total()));
+    private Way way(Hypothesis how, List<Slot> slots, LikelihoodTable likelihoods) {
+        AlignmentModel model = new AlignmentModel(likelihoods, slots, how, numbers);
+        double names = frameNumbers
+                .map(it -> how.offset().isPresent() ? it.asFrameNumbers() : it.asOtherNumbers())
+                .orElse(0.0);
+        return new Way(how, slots.size(), model, names, how.prior() + names + model.total());
     }
 
     private Proposal best() {
-        List<Weighed> ways = weigh();
-        ways.sort(Comparator.comparingDouble((Weighed it) -> it.total).reversed());
-        double all = Double.NEGATIVE_INFINITY;
-        for (Weighed way : ways) {
-            all = all == Double.NEGATIVE_INFINITY ? way.total : AlignmentModel.sum(all, way.total);
-        }
+        List<Way> ways = weigh();
+        ways.sort(Comparator.comparingDouble(Way::total).reversed());
+        double all = LogSum.of(ways.stream().mapToDouble(Way::total));
         Found best = null;
         Found second = null;
-        for (Weighed way : ways.subList(0, Math.min(CANDIDATES, ways.size()))) {
+        for (Way way : ways.subList(0, Math.min(CANDIDATES, ways.size()))) {
             if (way.total < ways.get(0).total - HOPELESS) {
                 break;
             }
-            int[] slotOf = way.inFilmOrder(way.strip.best());
+            int[] slotOf = way.inFilmOrder(way.model.best());
             Found found = new Found(way.how, slotOf, Math.exp(share(ways, way.how, slotOf) - all));
             if (best == null || found.share > best.share && !found.isLike(best)) {
                 second = best;
@@ -177,30 +156,16 @@ public final class Aligner {
             }
         }
         Hypothesis how = best.how;
-        List<Slot> slots = how.layout() == Hypothesis.Layout.SINGLE
-                ? singles
-                : Slot.pairs(singles, how.layout() == Hypothesis.Layout.PAIRS_FIRST_ALONE);
         Proposal proposal = new Proposal(
                 scans,
-                slots,
+                slots(how.layout()),
                 Arrays.stream(best.slotOf).boxed().toList(),
                 how.isReversed(),
                 how.isPiled(),
                 Math.min(1, best.share),
                 List.of());
-        return new Proposal(
-                scans,
-                slots,
-                proposal.slotOf(),
-                how.isReversed(),
-                how.isPiled(),
-                proposal.confidence(),
-                ProposalReasons.of(
-                        proposal,
-                        how,
-                        Optional.ofNullable(second)
-                                .map(it -> it.how.isReversed() != how.isReversed())
-                                .orElse(false)));
+        boolean isOtherEndNext = second != null && second.how.isReversed() != how.isReversed();
+        return proposal.because(ProposalReasons.of(proposal, how, isOtherEndNext));
     }
 
     private record Found(Hypothesis how, int[] slotOf, double share) {
@@ -210,15 +175,9 @@ public final class Aligner {
     }
 
     /** What one alignment gets from all ways of the same layout together, the pile apart. */
-    private static double share(List<Weighed> ways, Hypothesis how, int[] slotOf) {
-        double sum = Double.NEGATIVE_INFINITY;
-        for (Weighed way : ways) {
-            if (way.how.layout() == how.layout() && way.how.isPiled() == how.isPiled()) {
-                double names = way.total - way.how.prior() - way.strip.total();
-                double score = names + way.of(slotOf);
-                sum = sum == Double.NEGATIVE_INFINITY ? score : AlignmentModel.sum(sum, score);
-            }
-        }
-        return sum;
+    private static double share(List<Way> ways, Hypothesis how, int[] slotOf) {
+        return LogSum.of(ways.stream()
+                .filter(it -> it.how.layout() == how.layout() && it.how.isPiled() == how.isPiled())
+                .mapToDouble(it -> it.score(slotOf)));
     }
 }

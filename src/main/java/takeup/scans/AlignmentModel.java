@@ -10,7 +10,10 @@ import java.util.Optional;
  * Sequence Analysis", chapter 4). The best chain is the alignment; the sum over all chains says how sure it is.
  */
 final class AlignmentModel {
-    private static final double NEVER = -1e9;
+    /** What a number in a name points to, if not to a slot: a frame that is not in the log, or nothing at all. */
+    private static final int NO_SLOT = -1;
+
+    private static final int NOTHING = -2;
 
     private final LikelihoodTable looks;
     private final int scans;
@@ -22,10 +25,7 @@ final class AlignmentModel {
     private final double[] skipMore;
     private final double[] logKeep;
     private final double[] logSkip;
-    /**
-     * What the numbers in the names say, by scan: the slot that they point to, -1 for one beyond the log, -2 for
-     * nothing.
-     */
+    /** What the numbers in the names say, by scan: the slot that they point to. */
     private final int[] pointsTo;
 
     private final double[] head;
@@ -53,7 +53,7 @@ final class AlignmentModel {
         pointsTo = new int[scans];
         for (int i = 0; i < scans; i++) {
             pointsTo[i] = how.offset().isEmpty() || numbers.isEmpty()
-                    ? -2
+                    ? NOTHING
                     : place(
                             slots,
                             how,
@@ -68,14 +68,14 @@ final class AlignmentModel {
      */
     private static int place(List<Slot> slots, Hypothesis how, int number) {
         if (how.isReversed()) {
-            return number >= 1 && number <= slots.size() ? number - 1 : -1;
+            return number >= 1 && number <= slots.size() ? number - 1 : NO_SLOT;
         }
         for (int j = 0; j < slots.size(); j++) {
             if (slots.get(j).number() == number) {
                 return j;
             }
         }
-        return -1;
+        return NO_SLOT;
     }
 
     /** Frames without a scan at an end: one by one, or all of a piece because the film began late or ended early. */
@@ -90,41 +90,49 @@ final class AlignmentModel {
         return cost;
     }
 
-    static double sum(double a, double b) {
-        double high = Math.max(a, b);
-        return high <= NEVER ? NEVER : high + Math.log1p(Math.exp(Math.min(a, b) - high));
-    }
-
+    /** How likely the number in a scan's name is, where the scan shows that slot, or no slot of the log. */
     private double number(int scan, int slot) {
-        return pointsTo[scan] == -2
-                ? 1
-                : pointsTo[scan] == slot ? MatchProbabilities.NUMBER_IS_RIGHT : MatchProbabilities.NUMBER_IS_WRONG;
+        if (pointsTo[scan] == NOTHING) {
+            return 1;
+        }
+        return pointsTo[scan] == slot ? MatchProbabilities.NUMBER_IS_RIGHT : MatchProbabilities.NUMBER_IS_WRONG;
     }
 
     private double extra(int scan, int consumed) {
-        double named = pointsTo[scan] == -2
-                ? 1
-                : pointsTo[scan] == -1 ? MatchProbabilities.NUMBER_IS_RIGHT : MatchProbabilities.NUMBER_IS_WRONG;
-        return named
+        return number(scan, NO_SLOT)
                 * (consumed == 0 || consumed == slots
                         ? MatchProbabilities.EXTRA_AT_AN_END
                         : MatchProbabilities.EXTRA_BETWEEN);
     }
 
+    private boolean isPile(int scan) {
+        return scan == 0 && isPileFirst || scan == scans - 1 && isPileLast;
+    }
+
     /** A match of scan and slot as a logarithm; a pile is a match of its own. */
     private double match(int scan, int slot) {
-        boolean isPile = scan == 0 && isPileFirst || scan == scans - 1 && isPileLast;
-        return (isPile ? looks.pile()[slot] : looks.log()[scan][slot])
+        return (isPile(scan) ? looks.pile()[slot] : looks.log()[scan][slot])
                 + logKeep[slot]
-                + (pointsTo[scan] == -2 ? 0 : Math.log(number(scan, slot)));
+                + Math.log(number(scan, slot));
     }
 
     private double begin(int slot) {
-        return isPileFirst ? slot > 0 ? 1.0 / slots : 0 : head[slot];
+        if (isPileFirst) {
+            return slot > 0 ? 1.0 / slots : 0;
+        }
+        return head[slot];
     }
 
     private double finish(int consumed) {
-        return isPileLast ? consumed < slots ? 1.0 / slots : 0 : tail[consumed];
+        if (isPileLast) {
+            return consumed < slots ? 1.0 / slots : 0;
+        }
+        return tail[consumed];
+    }
+
+    /** How likely so many frames are left out before a first scan that nobody logged. */
+    private double beforeExtra(int slot) {
+        return isPileFirst ? 0 : head[slot];
     }
 
     /** Natural logarithm of the sum over all chains: the forward algorithm, each row scaled. */
@@ -137,7 +145,7 @@ final class AlignmentModel {
             double[] nowMatched = new double[slots + 1];
             double[] nowSkipped = new double[slots + 1];
             double[] nowMore = new double[slots + 1];
-            boolean isPile = i == 0 && isPileFirst || i == scans - 1 && isPileLast;
+            boolean isPile = isPile(i);
             double lift = Math.exp(looks.extra()[i] - looks.top()[i]);
             double scale = 0;
             for (int j = 0; j <= slots; j++) {
@@ -147,12 +155,12 @@ final class AlignmentModel {
                     nowMatched[j] = look * keep[j - 1] * number(i, j - 1) * from;
                     nowSkipped[j] = skip[j - 1] * nowMatched[j - 1] + skipMore[j - 1] * nowSkipped[j - 1];
                 }
-                double from = i == 0 ? isPileFirst ? 0 : head[j] : matched[j] + skipped[j] + more[j];
+                double from = i == 0 ? beforeExtra(j) : matched[j] + skipped[j] + more[j];
                 nowMore[j] = isPile ? 0 : lift * extra(i, j) * from;
                 scale += nowMatched[j] + nowSkipped[j] + nowMore[j];
             }
             if (!(scale > 0)) {
-                return NEVER;
+                return LogSum.NEVER;
             }
             for (int j = 0; j <= slots; j++) {
                 nowMatched[j] /= scale;
@@ -168,7 +176,7 @@ final class AlignmentModel {
         for (int j = 0; j <= slots; j++) {
             all += (matched[j] + more[j]) * finish(j);
         }
-        return all > 0 ? log + Math.log(all) : NEVER;
+        return all > 0 ? log + Math.log(all) : LogSum.NEVER;
     }
 
     /** The slot of each scan in the best chain, -1 where a scan has none: Viterbi. */
@@ -184,29 +192,29 @@ final class AlignmentModel {
         for (int i = 1; i <= scans; i++) {
             double extraAtEnd = Math.log(extra(i - 1, 0));
             double extraBetween = slots > 1 ? Math.log(extra(i - 1, 1)) : extraAtEnd;
-            Arrays.fill(matched[i], NEVER);
-            Arrays.fill(more[i], NEVER);
+            Arrays.fill(matched[i], LogSum.NEVER);
+            Arrays.fill(more[i], LogSum.NEVER);
             // The best place up to here to come from over skipped frames, with the skips up to there taken off.
-            double high = NEVER;
+            double high = LogSum.NEVER;
             int highAt = -1;
             for (int j = 0; j <= slots; j++) {
                 if (j > 0) {
                     double next = Math.max(matched[i - 1][j - 1], more[i - 1][j - 1]);
                     double over = high + skips[j - 1];
-                    double from = i == 1 ? log(begin(j - 1)) : Math.max(next, over);
-                    cameMatched[i][j] = i == 1
-                            ? 0
-                            : over > next ? highAt : matched[i - 1][j - 1] >= more[i - 1][j - 1] ? j - 1 : -1;
+                    double from = i == 1 ? LogSum.log(begin(j - 1)) : Math.max(next, over);
+                    int direct = matched[i - 1][j - 1] >= more[i - 1][j - 1] ? j - 1 : -1;
+                    cameMatched[i][j] = over > next ? highAt : direct;
                     matched[i][j] = from + match(i - 1, j - 1);
                 }
                 double next = Math.max(matched[i - 1][j], more[i - 1][j]);
                 double over = high + skips[j];
-                double before = i == 1 ? isPileFirst ? NEVER : log(head[j]) : Math.max(next, over);
-                cameMore[i][j] = i == 1 ? -1 : over > next ? highAt : matched[i - 1][j] >= more[i - 1][j] ? j : -1;
+                double before = i == 1 ? LogSum.log(beforeExtra(j)) : Math.max(next, over);
+                int direct = matched[i - 1][j] >= more[i - 1][j] ? j : -1;
+                cameMore[i][j] = over > next ? highAt : direct;
                 more[i][j] = before
                         + looks.extra()[i - 1]
                         + (j == 0 || j == slots ? extraAtEnd : extraBetween)
-                        + (i == scans && isPileLast ? NEVER : 0);
+                        + (i == scans && isPileLast ? LogSum.NEVER : 0);
                 if (i > 1 && j < slots && matched[i - 1][j] + logSkip[j] - skips[j + 1] > high) {
                     high = matched[i - 1][j] + logSkip[j] - skips[j + 1];
                     highAt = j;
@@ -221,7 +229,7 @@ final class AlignmentModel {
         boolean isMatched = false;
         double best = Double.NEGATIVE_INFINITY;
         for (int j = 0; j <= slots; j++) {
-            double end = log(finish(j));
+            double end = LogSum.log(finish(j));
             if (Math.max(matched[scans][j], more[scans][j]) + end > best) {
                 best = Math.max(matched[scans][j], more[scans][j]) + end;
                 at = j;
@@ -244,14 +252,10 @@ final class AlignmentModel {
         return slotOf;
     }
 
-    private static double log(double share) {
-        return share > 0 ? Math.log(share) : NEVER;
-    }
-
     /** Natural logarithm of how likely one given chain is: the slot of each scan, -1 for none. */
     double score(int[] slotOf) {
         if (slotOf[0] < 0 && isPileFirst || slotOf[scans - 1] < 0 && isPileLast) {
-            return NEVER;
+            return LogSum.NEVER;
         }
         int last = scans - 1;
         while (last >= 0 && slotOf[last] < 0) {
@@ -264,20 +268,20 @@ final class AlignmentModel {
             if (j < 0) {
                 sum += looks.extra()[i] + Math.log(extra(i, consumed));
             } else if (j < consumed) {
-                return NEVER;
+                return LogSum.NEVER;
             } else {
-                sum += (i == 0 ? log(begin(j)) : skipped(consumed, j)) + match(i, j);
+                sum += (i == 0 ? LogSum.log(begin(j)) : skipped(consumed, j)) + match(i, j);
                 consumed = j + 1;
             }
         }
         // Frames that no scan shows may be left out before the last unlogged scans or behind them.
         double before = skipped(consumed, slots);
-        double behind = log(finish(consumed));
+        double behind = LogSum.log(finish(consumed));
         for (int i = last + 1; i < scans; i++) {
             before += looks.extra()[i] + Math.log(extra(i, slots));
             behind += looks.extra()[i] + Math.log(extra(i, consumed));
         }
-        return sum + (last == scans - 1 || consumed == slots || consumed == 0 ? behind : sum(before, behind));
+        return sum + (last == scans - 1 || consumed == slots || consumed == 0 ? behind : LogSum.add(before, behind));
     }
 
     private double skipped(int from, int to) {

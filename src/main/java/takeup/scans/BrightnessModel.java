@@ -2,6 +2,7 @@ package takeup.scans;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How bright the scans of one folder are: what one scan tells of its frame's light, as a normal distribution about a
@@ -25,33 +26,24 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
 
     /** A first look, before any scan has its frame. */
     static BrightnessModel of(List<Scan> scans, List<Slot> slots) {
-        double[] bright = scans.stream()
-                .filter(BrightnessModel::isUsual)
-                .mapToDouble(it -> it.tone().brightness())
-                .sorted()
-                .toArray();
-        double[] contrasts = scans.stream()
-                .filter(BrightnessModel::isUsual)
-                .mapToDouble(it -> it.tone().contrast())
-                .sorted()
-                .toArray();
+        double[] bright = sorted(scans, Tone::brightness);
+        double[] contrasts = sorted(scans, Tone::contrast);
         double[] over = slots.stream()
                 .filter(it -> it.overStops().isPresent())
                 .mapToDouble(it -> it.overStops().getAsDouble())
                 .sorted()
                 .toArray();
         double middle = median(bright, 0.45);
-        double squares = WEIGHT * USUAL_SPREAD * USUAL_SPREAD;
-        for (double each : bright) {
-            // A single odd frame, such as a pile, must not widen the spread of the others.
-            double off = Math.min(0.25, Math.abs(each - middle));
-            squares += off * off;
-        }
         return new BrightnessModel(
-                middle,
-                Math.sqrt(squares / (WEIGHT + bright.length)),
-                Math.max(0.02, median(contrasts, 0.2)),
-                median(over, 0));
+                middle, spread(bright, middle), Math.max(0.02, median(contrasts, 0.2)), median(over, 0));
+    }
+
+    private static double[] sorted(List<Scan> scans, ToDoubleFunction<Tone> of) {
+        return scans.stream()
+                .filter(BrightnessModel::isUsual)
+                .mapToDouble(it -> of.applyAsDouble(it.tone()))
+                .sorted()
+                .toArray();
     }
 
     /** The same once scans have frames: what is left of the spread once the light is accounted for. */
@@ -72,12 +64,17 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
         double[] known = Arrays.copyOf(levels, count);
         Arrays.sort(known);
         double level = median(known, middle);
+        return new BrightnessModel(level, spread(known, level), contrast, meanOver);
+    }
+
+    private static double spread(double[] brightness, double middle) {
         double squares = WEIGHT * USUAL_SPREAD * USUAL_SPREAD;
-        for (double each : known) {
-            double off = Math.min(0.25, Math.abs(each - level));
+        for (double each : brightness) {
+            // A single odd frame, such as a pile, must not widen the spread of the others.
+            double off = Math.min(0.25, Math.abs(each - middle));
             squares += off * off;
         }
-        return new BrightnessModel(level, Math.sqrt(squares / (WEIGHT + count)), contrast, meanOver);
+        return Math.sqrt(squares / (WEIGHT + brightness.length));
     }
 
     private static boolean isUsual(Scan scan) {
@@ -85,11 +82,11 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
     }
 
     private static double median(double[] sorted, double otherwise) {
-        return sorted.length == 0
-                ? otherwise
-                : sorted.length % 2 == 1
-                        ? sorted[sorted.length / 2]
-                        : (sorted[sorted.length / 2 - 1] + sorted[sorted.length / 2]) / 2;
+        int middle = sorted.length / 2;
+        if (sorted.length == 0) {
+            return otherwise;
+        }
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
     /** Natural logarithm of how likely a scan is, as a slot's, at so much brightness a stop. */

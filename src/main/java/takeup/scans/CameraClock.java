@@ -30,8 +30,9 @@ public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, 
 
     /** The clock in words: {@code 1 min 13 s slow}. */
     public String words() {
-        return behindSeconds == 0
-                ? "right"
-                : ClockText.seconds(Math.abs(behindSeconds)) + (behindSeconds > 0 ? " slow" : " fast");
+        if (behindSeconds == 0) {
+            return "right";
+        }
+        return ClockText.seconds(Math.abs(behindSeconds)) + (behindSeconds > 0 ? " slow" : " fast");
     }
 }

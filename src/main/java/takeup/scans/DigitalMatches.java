@@ -36,9 +36,10 @@ public record DigitalMatches(List<FrameMatches> rows, int framesWithoutTime, Lis
     public record Match(DigitalShot shot, OffsetDateTime at, long afterSeconds) {
         /** How it lies to its frame: {@code 2 s after}. */
         public String words() {
-            return afterSeconds == 0
-                    ? "same second"
-                    : ClockText.seconds(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
+            if (afterSeconds == 0) {
+                return "same second";
+            }
+            return ClockText.seconds(Math.abs(afterSeconds)) + (afterSeconds > 0 ? " after" : " before");
         }
     }
 

@@ -2,6 +2,8 @@ package takeup.scans;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import takeup.scans.ScansByRoll.Candidate;
@@ -12,6 +14,9 @@ import takeup.scans.ScansByRoll.Candidate;
  */
 final class GroupMatcher {
     private static final double OUT_OF_ORDER = Math.log(0.1);
+    /** That a scan is of no roll that is known, with what its looks would say on average. */
+    private static final double OF_NO_ROLL = Math.log(0.02) + 1;
+
     private static final int MOST_GROUPS = 6;
 
     private final List<List<Scan>> groups;
@@ -32,32 +37,20 @@ final class GroupMatcher {
         fits = new double[this.groups.size()][candidates.size() + 1];
     }
 
-    ScansByRoll sorted(List<Scan> scans) {
+    ScansByRoll divided(List<Scan> scans) {
         for (int g = 0; g < groups.size(); g++) {
             for (int r = 0; r < candidates.size(); r++) {
                 fits[g][r] = Aligner.evidence(groups.get(g), candidates.get(r).slots());
             }
-            fits[g][candidates.size()] = strangers(groups.get(g));
+            fits[g][candidates.size()] = groups.get(g).size() * OF_NO_ROLL;
         }
         int[] rollOf = new int[groups.size()];
         spread(rollOf, 0, 0);
-        Way best = ways.get(0);
-        double all = Double.NEGATIVE_INFINITY;
-        for (Way way : ways) {
-            all = all == Double.NEGATIVE_INFINITY ? way.weight : AlignmentModel.sum(all, way.weight);
-            best = way.weight > best.weight ? way : best;
+        Way best = Collections.max(ways, Comparator.comparingDouble(Way::weight));
+        if (wanted.mayHold(scans.size()) && Aligner.evidence(scans, wanted.slots()) > best.weight) {
+            return ScansByRoll.all(scans, wanted);
         }
-        double together = scans.size() <= wanted.slots().size() + 3
-                ? Aligner.evidence(scans, wanted.slots())
-                : Double.NEGATIVE_INFINITY;
-        if (together > best.weight) {
-            return new ScansByRoll(Aligner.of(scans, wanted.slots()), List.of(), List.of());
-        }
-        return result(best, all);
-    }
-
-    private static double strangers(List<Scan> scans) {
-        return scans.size() * (Math.log(0.02) + 1);
+        return result(best, LogSum.of(ways.stream().mapToDouble(Way::weight)));
     }
 
     private void spread(int[] rollOf, int group, double weight) {
@@ -83,11 +76,11 @@ final class GroupMatcher {
         int asked = candidates.indexOf(wanted);
         Optional<Proposal> own = Optional.empty();
         List<ScansByRoll.Other> others = new ArrayList<>();
-        List<Scan> strangers = new ArrayList<>();
+        List<Scan> unmatched = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
             int roll = best.rollOf[g];
             if (roll < 0) {
-                strangers.addAll(groups.get(g));
+                unmatched.addAll(groups.get(g));
                 continue;
             }
             Proposal proposal = Aligner.of(groups.get(g), candidates.get(roll).slots());
@@ -99,14 +92,7 @@ final class GroupMatcher {
             if (share < Proposal.SURE) {
                 reasons.add("another group fits this roll nearly as well: look at the first scan of each");
             }
-            Proposal weighed = new Proposal(
-                    proposal.scans(),
-                    proposal.slots(),
-                    proposal.slotOf(),
-                    proposal.isReversed(),
-                    proposal.isPiled(),
-                    proposal.confidence() * share,
-                    reasons);
+            Proposal weighed = proposal.weighed(share).because(reasons);
             if (roll == asked) {
                 own = Optional.of(weighed);
             } else {
@@ -114,26 +100,16 @@ final class GroupMatcher {
             }
         }
         return new ScansByRoll(
-                own.orElseGet(() -> new Proposal(
-                        List.of(),
-                        wanted.slots(),
-                        List.of(),
-                        false,
-                        false,
-                        0,
-                        List.of("no group of scans in this folder fits this roll"))),
+                own.orElseGet(() ->
+                        Proposal.none(List.of(), wanted.slots(), "no group of scans in this folder fits this roll")),
                 others,
-                strangers);
+                unmatched);
     }
 
     /** How much of all that was weighed gives this group to this roll. */
     private double share(int group, int roll, double all) {
-        double sum = Double.NEGATIVE_INFINITY;
-        for (Way way : ways) {
-            if (way.rollOf[group] == roll) {
-                sum = sum == Double.NEGATIVE_INFINITY ? way.weight : AlignmentModel.sum(sum, way.weight);
-            }
-        }
+        double sum =
+                LogSum.of(ways.stream().filter(it -> it.rollOf[group] == roll).mapToDouble(Way::weight));
         return Math.min(1, Math.exp(sum - all));
     }
 }

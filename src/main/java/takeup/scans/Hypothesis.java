@@ -24,6 +24,16 @@ record Hypothesis(
     /** Slopes that are weighed against each other, in lightness for each stop. Opinion: no source. */
     static final double[] SLOPES = {0, 0.04, 0.08, 0.13};
 
+    /** The same film with another fate at the lab. */
+    Hypothesis with(boolean piled, boolean goodOnly) {
+        return new Hypothesis(isReversed, layout, piled, goodOnly, slope, offset);
+    }
+
+    /** The same with numbers in the names that mean frames. */
+    Hypothesis numbered(int by) {
+        return new Hypothesis(isReversed, layout, isPiled, isGoodOnly, slope, OptionalInt.of(by));
+    }
+
     /**
      * Natural logarithm of how likely it is beforehand. All shares here are opinion; only their order of size matters.
      */
@@ -36,8 +46,12 @@ record Hypothesis(
             sum += Math.log(layout == Layout.PAIRS ? 0.8 : 0.2);
         }
         if (offset.isPresent()) {
-            int off = Math.abs(offset.getAsInt());
-            sum += Math.log(off == 0 ? 0.8 : off == 1 ? 0.08 : 0.02);
+            sum += Math.log(
+                    switch (Math.abs(offset.getAsInt())) {
+                        case 0 -> 0.8;
+                        case 1 -> 0.08;
+                        default -> 0.02;
+                    });
         }
         return sum;
     }

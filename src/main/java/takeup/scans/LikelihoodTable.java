@@ -13,27 +13,26 @@ import java.util.List;
  */
 record LikelihoodTable(double[][] log, double[][] plain, double[] top, double[] pile, double[] extra) {
     /** The slots stand in the order in which the scanner met them. */
-    static LikelihoodTable of(
-            List<Scan> scans, List<Slot> slots, BrightnessModel tones, double slope, boolean isReversed) {
+    static LikelihoodTable of(List<Scan> scans, List<Slot> slots, BrightnessModel brightness, Hypothesis how) {
         double[][] log = new double[scans.size()][slots.size()];
         double[][] plain = new double[scans.size()][slots.size()];
         double[] top = new double[scans.size()];
         double[] pile = new double[slots.size()];
         double[] extra = new double[scans.size()];
-        int end = isReversed ? 0 : scans.size() - 1;
+        int end = how.isReversed() ? 0 : scans.size() - 1;
         for (int i = 0; i < scans.size(); i++) {
             Scan scan = scans.get(i);
             // The tones of a slate say nothing; what stands on it says all.
             boolean isSlate = scan.slate().isPresent();
-            extra[i] = isSlate ? 0 : tones.extra(scan);
+            extra[i] = isSlate ? 0 : brightness.extra(scan);
             top[i] = Double.NEGATIVE_INFINITY;
             for (int j = 0; j < slots.size(); j++) {
                 double shape =
                         MatchProbabilities.shape(scan, slots.get(j)) + MatchProbabilities.slate(scan, slots.get(j));
-                log[i][j] = shape + (isSlate ? 0 : tones.frame(scan, slots.get(j), slope));
+                log[i][j] = shape + (isSlate ? 0 : brightness.frame(scan, slots.get(j), how.slope()));
                 top[i] = Math.max(top[i], log[i][j]);
                 if (i == end) {
-                    pile[j] = shape + tones.pile(scan);
+                    pile[j] = shape + brightness.pile(scan);
                 }
             }
             for (int j = 0; j < slots.size(); j++) {

@@ -26,28 +26,35 @@ final class MatchProbabilities {
 
     private MatchProbabilities() {}
 
-    /** That no scan comes back for what stands in a slot. */
+    /** That no scan comes back for what stands in a slot; some labs return good frames only. */
     static double leftOut(Slot slot, boolean isGoodOnly) {
         return switch (slot.kind()) {
             case BLANK -> isGoodOnly ? 0.97 : 0.4;
             case LOST -> isGoodOnly ? 0.9 : 0.3;
             case UNLOGGED -> 0.02;
-            case EXPOSED, SLATE -> slot.isFarOff() ? isGoodOnly ? 0.9 : 0.02 : 0.006;
+            case EXPOSED, SLATE -> {
+                if (!slot.isFarOff()) {
+                    yield 0.006;
+                }
+                yield isGoodOnly ? 0.9 : 0.02;
+            }
         };
     }
 
     static double black(Slot slot) {
-        if (slot.kind() == Frame.Kind.BLANK) {
-            return 0.9;
-        }
-        if (slot.kind() == Frame.Kind.LOST) {
-            return 0.3;
-        }
-        return slot.kind() == Frame.Kind.UNLOGGED ? 0.02 : slot.overStops().orElse(0) < -3 ? 0.4 : 0.001;
+        return switch (slot.kind()) {
+            case BLANK -> 0.9;
+            case LOST -> 0.3;
+            case UNLOGGED -> 0.02;
+            case EXPOSED, SLATE -> slot.overStops().orElse(0) < -3 ? 0.4 : 0.001;
+        };
     }
 
     static double white(Slot slot) {
-        return slot.kind() == Frame.Kind.LOST ? 0.3 : slot.overStops().orElse(0) > 5 ? 0.1 : 0.002;
+        if (slot.kind() == Frame.Kind.LOST) {
+            return 0.3;
+        }
+        return slot.overStops().orElse(0) > 5 ? 0.1 : 0.002;
     }
 
     /** Natural logarithm of a normal density. */
@@ -68,13 +75,15 @@ final class MatchProbabilities {
         if (!scan.slate().get().roll().equals(slot.roll())) {
             return ANOTHER_ROLLS;
         }
-        boolean isSame = scan.slate().equals(slot.slate());
-        return isSame ? isOne ? 0 : Math.log(0.2) : isOne ? Math.log(0.05) : Math.log(0.0005);
+        if (scan.slate().equals(slot.slate())) {
+            return isOne ? 0 : Math.log(0.2);
+        }
+        return Math.log(isOne ? 0.05 : 0.0005);
     }
 
     /** That a scan has the shape of what its slot would be scanned as. */
     static double shape(Scan scan, Slot slot) {
-        boolean fits = Math.abs(Math.log(scan.aspect() / slot.aspect())) < 0.045;
+        boolean fits = Scan.haveLikeSides(scan.aspect(), slot.aspect());
         boolean isPair = slot.frames().size() > 1;
         double divided = scan.tone().isDivided() == isPair ? 0.9 : 0.1;
         return Math.log(fits ? 0.9 : 0.1) + Math.log(divided);

@@ -13,6 +13,7 @@ import java.util.Optional;
  */
 record NameNumbers(List<Integer> values) {
     private static final int LARGEST = 200;
+    private static final double MEAN_FRAMES = 0.3;
 
     NameNumbers {
         values = List.copyOf(values);
@@ -85,21 +86,25 @@ record NameNumbers(List<Integer> values) {
         return values.get(0) == 1 && !hasGaps();
     }
 
+    /** How likely it is beforehand that such numbers mean frames, as a natural logarithm. The share is opinion. */
+    double asFrameNumbers() {
+        return Math.log(MEAN_FRAMES);
+    }
+
     /**
-     * How likely these numbers are where they mean no frames, as a natural logarithm: most counts begin at 1 and leave
-     * nothing out. The shares are opinion.
+     * How likely these numbers are where they mean no frames, likewise: most counts begin at 1 and leave nothing out.
+     * The shares are opinion.
      */
-    double meaningless() {
-        int first = values.get(0);
-        double sum = first == 1 ? Math.log(0.7) : first == 0 ? Math.log(0.003) : Math.log(0.25 / LARGEST);
+    double asOtherNumbers() {
+        double sum = Math.log(
+                switch (values.get(0)) {
+                    case 1 -> 0.7;
+                    case 0 -> 0.003;
+                    default -> 0.25 / LARGEST;
+                });
         for (int i = 1; i < values.size(); i++) {
             sum += values.get(i) == values.get(i - 1) + 1 ? Math.log(0.9995) : Math.log(0.0005 / 10);
         }
-        return sum;
-    }
-
-    /** How likely it is beforehand that such numbers mean frames. */
-    double prior() {
-        return isPlain() ? 0 : 0.3;
+        return Math.log(1 - MEAN_FRAMES) + sum;
     }
 }

@@ -37,6 +37,21 @@ public record Proposal(
         }
     }
 
+    /** No scan shows a frame, for that reason. */
+    static Proposal none(List<Scan> scans, List<Slot> slots, String reason) {
+        return new Proposal(scans, slots, Collections.nCopies(scans.size(), -1), false, false, 0, List.of(reason));
+    }
+
+    /** The same, explained. */
+    Proposal because(List<String> why) {
+        return new Proposal(scans, slots, slotOf, isReversed, isPiled, confidence, why);
+    }
+
+    /** The same, as far as something else that it rests on is sure: a share from 0 to 1. */
+    Proposal weighed(double share) {
+        return new Proposal(scans, slots, slotOf, isReversed, isPiled, confidence * share, reasons);
+    }
+
     /** Whether the evidence is enough to go by. */
     public boolean isSure() {
         return confidence >= SURE;
@@ -76,13 +91,8 @@ public record Proposal(
         List<Integer> places = new ArrayList<>(slotOf);
         for (int i = from; i < places.size(); i++) {
             int place = places.get(i) < 0 ? -1 : places.get(i) + by;
-            places.set(
-                    i,
-                    place < 0
-                                    || place >= slots.size()
-                                    || slotOf.subList(0, from).contains(place)
-                            ? -1
-                            : place);
+            boolean isTaken = slotOf.subList(0, from).contains(place);
+            places.set(i, place < slots.size() && !isTaken ? Math.max(-1, place) : -1);
         }
         return byHand(places, isReversed);
     }

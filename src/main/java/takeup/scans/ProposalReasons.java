@@ -2,131 +2,155 @@ package takeup.scans;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import takeup.roll.Frame;
 import takeup.text.English;
 
 /** Why scans and log differ, in sentences: what a photographer would want to hear before accepting. */
 final class ProposalReasons {
-    private ProposalReasons() {}
+    private final Proposal proposal;
+    private final Hypothesis how;
+    private final List<Slot> missing;
+    private final List<Scan> extra;
+    /** {@code 12 scans, 13 logged}. */
+    private final String counts;
 
-    static List<String> of(Proposal it, Hypothesis how, boolean otherEndIsNext) {
-        List<String> said = new ArrayList<>();
-        int scans = it.scans().size();
-        int frames = it.slots().stream().mapToInt(slot -> slot.frames().size()).sum();
-        String counts = English.count(scans, "scan") + ", " + frames + " logged";
-        List<Slot> missing = it.missing();
-        List<Scan> extra = it.extra();
+    private final List<String> reasons = new ArrayList<>();
+
+    private ProposalReasons(Proposal proposal, Hypothesis how) {
+        this.proposal = proposal;
+        this.how = how;
+        missing = proposal.missing();
+        extra = proposal.extra();
+        int frames =
+                proposal.slots().stream().mapToInt(it -> it.frames().size()).sum();
+        counts = English.count(proposal.scans().size(), "scan") + ", " + frames + " logged";
+    }
+
+    static List<String> of(Proposal proposal, Hypothesis how, boolean isOtherEndNext) {
+        ProposalReasons all = new ProposalReasons(proposal, how);
+        all.differences();
+        all.slates();
+        all.direction();
+        all.numbers();
+        if (!proposal.isSure()) {
+            all.doubts(isOtherEndNext);
+        }
+        if (how.slope() == 0) {
+            all.reasons.add("brightness follows the logged light nowhere here; it may be the lab's");
+        }
+        return all.reasons;
+    }
+
+    private void differences() {
         if (how.layout() != Hypothesis.Layout.SINGLE) {
-            said.add(counts + ": two half frames share a file"
+            reasons.add(counts + ": two half frames share a file"
                     + (how.layout() == Hypothesis.Layout.PAIRS_FIRST_ALONE
                             ? ", and the first shares its file with one that nobody logged"
                             : ""));
         }
         if (how.isPiled()) {
-            said.add(counts + ", the last one of the film a pile, very bright and flat: the film stopped there, and "
+            reasons.add(counts + ", the last one of the film a pile, very bright and flat: the film stopped there, and "
                     + missing.size() + " further " + English.agree(missing.size(), "frame lies", "frames lie")
                     + " on it");
         } else if (!missing.isEmpty()) {
-            missing(it, counts, missing, how, said);
+            reasons.add(counts + ": " + missingFrames());
         }
         if (!extra.isEmpty()) {
-            extra(it, counts, extra, said);
+            String names =
+                    String.join(", ", extra.stream().limit(4).map(Scan::name).toList())
+                            + (extra.size() > 4 ? " …" : "");
+            reasons.add(counts + ": " + names + English.agree(extra.size(), " is a frame ", " are frames ") + place());
         }
-        if (said.isEmpty()) {
-            said.add(counts + ": one for each");
+        if (reasons.isEmpty()) {
+            reasons.add(counts + ": one for each");
         }
-        slate(it).ifPresent(said::add);
+    }
+
+    private String missingFrames() {
+        List<Slot> slots = proposal.slots();
+        long blank = missing.stream().filter(ProposalReasons::isBlank).count();
+        long far = missing.stream().filter(Slot::isFarOff).count();
+        if (blank + far == missing.size()) {
+            String kinds = blank == 0 ? "far off" : "blank, lost or far off";
+            return numbers(missing) + " left out, " + (far == 0 ? "blank or lost" : kinds) + " by the log"
+                    + (how.isGoodOnly() ? ": the lab returns good frames only" : "");
+        }
+        if (missing.size() > 1
+                && slots.subList(slots.size() - missing.size(), slots.size()).equals(missing)) {
+            return "nothing came back from frame " + missing.get(0).number()
+                    + " on; the film ended there, or the lab left them out";
+        }
+        return numbers(missing) + English.agree(missing.size(), " has", " have") + " no scan";
+    }
+
+    private static boolean isBlank(Slot slot) {
+        return !slot.frames().isEmpty() && (slot.kind() == Frame.Kind.BLANK || slot.kind() == Frame.Kind.LOST);
+    }
+
+    /** Where on the film the scans are that nobody logged. */
+    private String place() {
+        List<Integer> slotOf = proposal.slotOf();
+        boolean isFirst = slotOf.get(0) < 0;
+        boolean isLast = slotOf.get(slotOf.size() - 1) < 0;
+        if (isFirst == isLast) {
+            return "that nobody logged";
+        }
         if (how.isReversed()) {
-            said.add("the film was scanned from its other end: "
+            return isFirst ? "after the last logged frame" : "before the first logged frame, as 00 and 0 are";
+        }
+        return isFirst
+                ? "before the first logged frame, as 00 and 0 are"
+                : "after the last logged frame, as 37 and 38 are";
+    }
+
+    /** Where a slate was read: {@code 01.jpg is the slate of R0007}. */
+    private void slates() {
+        List<String> names = proposal.scans().stream()
+                .filter(it -> it.slate().isPresent())
+                .map(Scan::name)
+                .toList();
+        if (!names.isEmpty()) {
+            reasons.add(String.join(", ", names)
+                    + English.agree(names.size(), " is the slate of ", " are slates of ")
+                    + proposal.slots().get(0).roll());
+        }
+    }
+
+    private void direction() {
+        if (how.isReversed()) {
+            reasons.add("the film was scanned from its other end: "
                     + (how.slope() > 0
                             ? "bright and dark scans follow the logged light only so"
                             : "what is black or missing fits only so"));
         }
-        if (how.offset().isPresent()) {
-            int off = how.offset().getAsInt();
-            said.add("the numbers in the file names "
+    }
+
+    private void numbers() {
+        how.offset().ifPresent(it -> {
+            String shift = it > 0 ? " and " + it : " less " + -it;
+            reasons.add("the numbers in the file names "
                     + (how.isReversed() ? "count the frames from the other end" : "are the frame numbers")
-                    + (off == 0 ? "" : off > 0 ? " and " + off : " less " + -off));
-        }
-        if (!it.isSure()) {
-            said.add(
-                    otherEndIsNext
-                            ? "nothing tells for sure which end of the film was scanned first: look whether the "
-                                    + "first scan is frame "
-                                    + first(it)
-                            : "other places fit nearly as well: look at the frames about the gaps");
-        }
-        if (how.slope() == 0) {
-            said.add("brightness follows the logged light nowhere here; it may be the lab's");
-        }
-        return said;
+                    + (it == 0 ? "" : shift));
+        });
     }
 
-    /** Where a slate was read: {@code 01.jpg is the slate of R0007}. */
-    private static Optional<String> slate(Proposal it) {
-        List<String> names = it.scans().stream()
-                .filter(scan -> scan.slate().isPresent())
-                .map(Scan::name)
-                .toList();
-        return names.isEmpty()
-                ? Optional.empty()
-                : Optional.of(String.join(", ", names)
-                        + English.agree(names.size(), " is the slate of ", " are slates of ")
-                        + it.slots().get(0).roll());
-    }
-
-    private static String first(Proposal it) {
-        for (int i = 0; i < it.scans().size(); i++) {
-            if (it.slotOf().get(i) >= 0) {
-                return String.valueOf(it.slots().get(it.slotOf().get(i)).number());
-            }
-        }
-        return "1";
-    }
-
-    private static void missing(Proposal it, String counts, List<Slot> missing, Hypothesis how, List<String> said) {
-        boolean isTail = missing.size() > 1
-                && it.slots()
-                        .subList(it.slots().size() - missing.size(), it.slots().size())
-                        .equals(missing);
-        long blank = missing.stream()
-                .filter(slot -> !slot.frames().isEmpty()
-                        && slot.kind() != Frame.Kind.EXPOSED
-                        && slot.kind() != Frame.Kind.SLATE
-                        && slot.kind() != Frame.Kind.UNLOGGED)
-                .count();
-        long far = missing.stream().filter(Slot::isFarOff).count();
-        if (blank + far == missing.size()) {
-            said.add(counts + ": " + numbers(missing) + " left out, "
-                    + (far == 0
-                            ? "blank or lost by the log"
-                            : blank == 0 ? "far off by the log" : "blank, lost or far off by the log")
-                    + (how.isGoodOnly() ? ": the lab returns good frames only" : ""));
-        } else if (isTail) {
-            said.add(counts + ": nothing came back from frame " + missing.get(0).number()
-                    + " on; the film ended there, or the lab left them out");
+    private void doubts(boolean isOtherEndNext) {
+        if (isOtherEndNext) {
+            String first = proposal.slotOf().stream()
+                    .filter(it -> it >= 0)
+                    .map(it -> Integer.toString(proposal.slots().get(it).number()))
+                    .findFirst()
+                    .orElse("1");
+            reasons.add(
+                    "nothing tells for sure which end of the film was scanned first: look whether the first scan is "
+                            + "frame " + first);
         } else {
-            said.add(counts + ": " + numbers(missing) + English.agree(missing.size(), " has", " have") + " no scan");
+            reasons.add("other places fit nearly as well: look at the frames about the gaps");
         }
     }
 
-    private static void extra(Proposal it, String counts, List<Scan> extra, List<String> said) {
-        boolean isFirst = it.slotOf().get(0) < 0;
-        boolean isLast = it.slotOf().get(it.slotOf().size() - 1) < 0;
-        String names =
-                String.join(", ", extra.stream().limit(4).map(Scan::name).toList()) + (extra.size() > 4 ? " …" : "");
-        String where = isFirst && !isLast
-                ? it.isReversed() ? "after the last logged frame" : "before the first logged frame, as 00 and 0 are"
-                : isLast && !isFirst
-                        ? it.isReversed()
-                                ? "before the first logged frame, as 00 and 0 are"
-                                : "after the last logged frame, as 37 and 38 are"
-                        : "that nobody logged";
-        said.add(counts + ": " + names + English.agree(extra.size(), " is a frame ", " are frames ") + where);
-    }
-
-    static String numbers(List<Slot> slots) {
+    /** The numbers of frames, neighbours as a range: {@code frames 4, 7-8}. */
+    private static String numbers(List<Slot> slots) {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < slots.size(); i++) {
             int from = i;

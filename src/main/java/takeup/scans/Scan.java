@@ -28,6 +28,11 @@ public record Scan(String name, int width, int height, Tone tone, Optional<Slate
         return new Scan(name, width, height, tone, read);
     }
 
+    /** Whether two aspects are those of one shape of picture, as far as a lab cuts them alike. */
+    static boolean haveLikeSides(double aspect, double other) {
+        return Math.abs(Math.log(aspect / other)) < 0.045;
+    }
+
     /** The long side against the short one: 1.5 for 3000 by 2000, whichever way it is turned. */
     public double aspect() {
         return (double) Math.max(width, height) / Math.min(width, height);

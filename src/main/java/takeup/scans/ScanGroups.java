@@ -84,6 +84,6 @@ final class ScanGroups {
     }
 
     private static boolean isLike(Scan a, Scan b) {
-        return Math.abs(Math.log(a.aspect() / b.aspect())) < 0.045;
+        return Scan.haveLikeSides(a.aspect(), b.aspect());
     }
 }

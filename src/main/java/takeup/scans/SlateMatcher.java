@@ -6,37 +6,41 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import takeup.roll.RollId;
+import takeup.scans.ScansByRoll.Candidate;
 import takeup.text.English;
 
 /**
- * A folder sorted by the slates in it: each names its film, so that films in one folder are told apart whatever the
+ * Divides a folder by the slates in it: each names its film, so that films in one folder are told apart whatever the
  * files are called. Where one film ends and the next begins between two slates, what fits best decides.
  */
 final class SlateMatcher {
-    private final List<ScansByRoll.Candidate> candidates;
-    private final ScansByRoll.Candidate wanted;
+    private final List<Candidate> candidates;
     private final Map<RollId, List<Scan>> films = new LinkedHashMap<>();
     private final List<Scan> rest = new ArrayList<>();
     private double sure = 1;
 
-    private SlateMatcher(List<ScansByRoll.Candidate> candidates, ScansByRoll.Candidate wanted) {
+    private SlateMatcher(List<Candidate> candidates) {
         this.candidates = candidates;
-        this.wanted = wanted;
     }
 
     /** The folder by its slates; empty where there is none, or where they contradict each other. */
-    static Optional<ScansByRoll> of(
-            List<Scan> scans, List<ScansByRoll.Candidate> candidates, ScansByRoll.Candidate wanted) {
+    static Optional<SlateMatcher> of(List<Scan> scans, List<Candidate> candidates) {
         if (scans.stream().noneMatch(it -> it.slate().isPresent())) {
             return Optional.empty();
         }
-        SlateMatcher slated = new SlateMatcher(candidates, wanted);
-        for (List<Scan> group : ScanGroups.of(scans)) {
-            if (!slated.take(group)) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(slated.sorted());
+        SlateMatcher slates = new SlateMatcher(candidates);
+        boolean isClear = ScanGroups.of(scans).stream().allMatch(slates::take);
+        return isClear ? Optional.of(slates) : Optional.empty();
+    }
+
+    /** Whether a slate names the roll. */
+    boolean names(Candidate roll) {
+        return films.containsKey(roll.roll());
+    }
+
+    /** The groups of scans without a slate. */
+    List<Scan> rest() {
+        return rest;
     }
 
     /**
@@ -44,58 +48,47 @@ final class SlateMatcher {
      * another's.
      */
     private boolean take(List<Scan> group) {
-        List<Integer> first = new ArrayList<>();
-        List<Integer> last = new ArrayList<>();
-        List<RollId> rolls = new ArrayList<>();
+        List<Run> runs = new ArrayList<>();
         for (int i = 0; i < group.size(); i++) {
             Optional<RollId> roll = group.get(i).slate().map(Slate::roll);
-            if (roll.isPresent()
-                    && !rolls.isEmpty()
-                    && rolls.get(rolls.size() - 1).equals(roll.get())) {
-                last.set(last.size() - 1, i);
+            int last = runs.size() - 1;
+            if (roll.isPresent() && last >= 0 && runs.get(last).roll.equals(roll.get())) {
+                runs.set(last, new Run(roll.get(), runs.get(last).first, i));
             } else if (roll.isPresent()) {
-                if (rolls.contains(roll.get()) || films.containsKey(roll.get())) {
+                RollId next = roll.get();
+                if (runs.stream().anyMatch(it -> it.roll.equals(next)) || films.containsKey(next)) {
                     return false;
                 }
-                rolls.add(roll.get());
-                first.add(i);
-                last.add(i);
+                runs.add(new Run(next, i, i));
             }
         }
         int from = 0;
-        for (int i = 0; i < rolls.size(); i++) {
-            boolean isLast = i == rolls.size() - 1;
-            int to = isLast
-                    ? group.size()
-                    : border(
-                            group,
-                            from,
-                            last.get(i),
-                            first.get(i + 1),
-                            i + 2 < rolls.size() ? first.get(i + 2) : group.size(),
-                            rolls.get(i),
-                            rolls.get(i + 1));
-            films.put(rolls.get(i), group.subList(from, to));
+        for (int i = 0; i < runs.size(); i++) {
+            int end = i + 2 < runs.size() ? runs.get(i + 2).first : group.size();
+            int to = i + 1 < runs.size() ? border(group.subList(0, end), from, runs.get(i), runs.get(i + 1)) : end;
+            films.put(runs.get(i).roll, group.subList(from, to));
             from = to;
         }
-        if (rolls.isEmpty()) {
+        if (runs.isEmpty()) {
             rest.addAll(group);
         }
         return true;
     }
 
+    /** The slates of one film that follow each other: the places of the first and the last. */
+    private record Run(RollId roll, int first, int last) {}
+
     /** Where the second film begins: behind the first one's last slate, and at the latest with its own first. */
-    private int border(List<Scan> group, int from, int lastSlate, int nextSlate, int end, RollId one, RollId other) {
-        int best = nextSlate;
+    private int border(List<Scan> scans, int from, Run one, Run other) {
+        int best = other.first;
         double high = Double.NEGATIVE_INFINITY;
         double all = Double.NEGATIVE_INFINITY;
-        for (int at = lastSlate + 1; at <= nextSlate; at++) {
-            double weight = evidence(group.subList(from, at), one) + evidence(group.subList(at, end), other);
-            all = all == Double.NEGATIVE_INFINITY ? weight : AlignmentModel.sum(all, weight);
-            if (weight > high) {
-                high = weight;
-                best = at;
-            }
+        for (int at = one.last + 1; at <= other.first; at++) {
+            double weight =
+                    evidence(scans.subList(from, at), one.roll) + evidence(scans.subList(at, scans.size()), other.roll);
+            all = LogSum.add(all, weight);
+            best = weight > high ? at : best;
+            high = Math.max(high, weight);
         }
         sure *= Math.exp(high - all);
         return best;
@@ -108,58 +101,33 @@ final class SlateMatcher {
                 .orElse(0.0);
     }
 
-    private Optional<ScansByRoll.Candidate> candidate(RollId roll) {
+    private Optional<Candidate> candidate(RollId roll) {
         return candidates.stream().filter(it -> it.roll().equals(roll)).findFirst();
     }
 
-    private ScansByRoll sorted() {
+    /** The films that slates name; what has none goes with them where the roll that was asked for is among them. */
+    ScansByRoll divided(Candidate wanted) {
         List<ScansByRoll.Other> others = new ArrayList<>();
-        List<Scan> strangers = new ArrayList<>();
+        List<Scan> unmatched = new ArrayList<>();
         films.forEach((roll, scans) -> {
-            Optional<ScansByRoll.Candidate> known = candidate(roll);
+            Optional<Candidate> known = candidate(roll);
             if (known.isEmpty()) {
-                strangers.addAll(scans);
+                unmatched.addAll(scans);
             } else if (known.get() != wanted) {
                 others.add(new ScansByRoll.Other(roll, proposal(scans, known.get())));
             }
         });
-        if (films.containsKey(wanted.roll())) {
-            strangers.addAll(rest);
-            return new ScansByRoll(proposal(films.get(wanted.roll()), wanted), others, strangers);
+        if (names(wanted)) {
+            unmatched.addAll(rest);
+            return new ScansByRoll(proposal(films.get(wanted.roll()), wanted), others, unmatched);
         }
-        if (rest.isEmpty()) {
-            String rolls = String.join(
-                    ", ", films.keySet().stream().map(RollId::toString).toList());
-            return new ScansByRoll(
-                    new Proposal(
-                            List.of(),
-                            wanted.slots(),
-                            List.of(),
-                            false,
-                            false,
-                            0,
-                            List.of("by its " + English.agree(films.size(), "slate", "slates") + " this folder is of "
-                                    + rolls)),
-                    others,
-                    strangers);
-        }
-        List<ScansByRoll.Candidate> open =
-                candidates.stream().filter(it -> !films.containsKey(it.roll())).toList();
-        ScansByRoll without = ScansByRoll.unslated(rest, open, wanted);
-        others.addAll(without.others());
-        strangers.addAll(without.unmatched());
-        return new ScansByRoll(without.asked(), others, strangers);
+        String rolls =
+                String.join(", ", films.keySet().stream().map(RollId::toString).toList());
+        String why = "by its " + English.agree(films.size(), "slate", "slates") + " this folder is of " + rolls;
+        return new ScansByRoll(Proposal.none(List.of(), wanted.slots(), why), others, unmatched);
     }
 
-    private Proposal proposal(List<Scan> scans, ScansByRoll.Candidate roll) {
-        Proposal own = Aligner.of(scans, roll.slots());
-        return new Proposal(
-                own.scans(),
-                own.slots(),
-                own.slotOf(),
-                own.isReversed(),
-                own.isPiled(),
-                own.confidence() * sure,
-                own.reasons());
+    private Proposal proposal(List<Scan> scans, Candidate roll) {
+        return Aligner.of(scans, roll.slots()).weighed(sure);
     }
 }

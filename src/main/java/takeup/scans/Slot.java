@@ -70,11 +70,11 @@ public record Slot(
     /**
      * Two half frames to a file, as labs return them that scan the width of a whole 24x36.
      *
-     * @param isFirstAlone whether the first frame shares its file with an unlogged one before it
+     * @param first the place of the frame that the first file begins with: 0, or -1 for one that nobody logged
      */
-    static List<Slot> pairs(List<Slot> singles, boolean isFirstAlone) {
+    static List<Slot> pairs(List<Slot> singles, int first) {
         List<Slot> pairs = new ArrayList<>();
-        for (int i = isFirstAlone ? -1 : 0; i < singles.size(); i += 2) {
+        for (int i = first; i < singles.size(); i += 2) {
             Slot one = singles.get(Math.max(0, i));
             Slot other = singles.get(Math.min(singles.size() - 1, i + 1));
             List<Integer> both = one == other ? one.frames : List.of(one.frames.get(0), other.frames.get(0));

@@ -26,7 +26,7 @@ class SlateMatcherTest {
         List<Scan> film = film(ONE, 12, 1);
         Collections.reverse(film);
         Proposal proposal =
-                ScansByRoll.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
+                RollMatcher.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
         assertTrue(proposal.isReversed());
         assertEquals(IntStream.range(0, 12).map(it -> 11 - it).boxed().toList(), proposal.slotOf());
         assertTrue(proposal.isSure(), "confidence " + proposal.confidence());
@@ -40,7 +40,7 @@ class SlateMatcherTest {
         List<Scan> film = film(ONE, 12, 1);
         film.addAll(0, List.of(plain(), plain()));
         Proposal proposal =
-                ScansByRoll.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
+                RollMatcher.of(named(film), List.of(roll(ONE, 12, 1)), ONE).asked();
         assertEquals(List.of(-1, -1, 0, 1, 2), proposal.slotOf().subList(0, 5));
         assertTrue(proposal.isSure(), "confidence " + proposal.confidence());
     }
@@ -51,9 +51,9 @@ class SlateMatcherTest {
                 .map(it -> it.showing(Optional.empty()))
                 .toList();
         Proposal proposal =
-                ScansByRoll.of(named(film), List.of(roll(ONE, 12)), ONE).asked();
+                RollMatcher.of(named(film), List.of(roll(ONE, 12)), ONE).asked();
         assertFalse(proposal.isReversed(), "it is laid as labs mostly scan");
-        assertFalse(ScansByRoll.of(named(film.subList(0, 10)), List.of(roll(ONE, 12)), ONE)
+        assertFalse(RollMatcher.of(named(film.subList(0, 10)), List.of(roll(ONE, 12)), ONE)
                 .asked()
                 .isSure());
     }
@@ -63,7 +63,7 @@ class SlateMatcherTest {
         List<Scan> film = film(ONE, 10, 1, 10);
         Collections.reverse(film);
         Proposal proposal =
-                ScansByRoll.of(named(film), List.of(roll(ONE, 10, 1, 10)), ONE).asked();
+                RollMatcher.of(named(film), List.of(roll(ONE, 10, 1, 10)), ONE).asked();
         assertTrue(proposal.isReversed() && proposal.isSure(), "confidence " + proposal.confidence());
     }
 
@@ -76,7 +76,7 @@ class SlateMatcherTest {
                 Collections.reverse(film);
             }
             film.addAll(film(ONE, 12, 1));
-            ScansByRoll sorted = ScansByRoll.of(named(film), rolls, ONE);
+            ScansByRoll sorted = RollMatcher.of(named(film), rolls, ONE);
             assertEquals(IntStream.range(0, 12).boxed().toList(), sorted.asked().slotOf());
             assertEquals("crew_10.jpg", sorted.asked().scans().get(0).name());
             assertEquals(
@@ -90,7 +90,7 @@ class SlateMatcherTest {
     @Test
     void aFolderWithAnotherRollsSlateIsNotLaidBesideThisOne() {
         ScansByRoll sorted =
-                ScansByRoll.of(named(film(OTHER, 12, 1)), List.of(roll(ONE, 12, 1), roll(OTHER, 12, 1)), ONE);
+                RollMatcher.of(named(film(OTHER, 12, 1)), List.of(roll(ONE, 12, 1), roll(OTHER, 12, 1)), ONE);
         assertEquals(List.of(), sorted.asked().scans());
         assertEquals(
                 List.of("by its slate this folder is of R0002"), sorted.asked().reasons());
@@ -102,7 +102,7 @@ class SlateMatcherTest {
         List<Scan> film = film(ONE, 12, 1);
         Collections.reverse(film);
         Proposal proposal =
-                ScansByRoll.of(named(film), List.of(roll(ONE, 12)), ONE).asked();
+                RollMatcher.of(named(film), List.of(roll(ONE, 12)), ONE).asked();
         assertTrue(proposal.isReversed());
         assertEquals(0, proposal.slotOf().get(11));
     }

@@ -13,7 +13,7 @@ import takeup.roll.Frame;
 import takeup.roll.RollId;
 
 /** Several films in one folder: by names, by one count over all, and by the shape of the pictures. */
-class ScansByRollTest {
+class RollMatcherTest {
     private static final RollId FIRST = new RollId("R", 1);
     private static final RollId SECOND = new RollId("R", 2);
     private static final RollId THIRD = new RollId("R", 3);
@@ -27,7 +27,7 @@ class ScansByRollTest {
             scans.addAll(scans("000871_%", rolls.get(0), seed));
             scans.addAll(scans("000872_%", rolls.get(1), seed));
             scans.addAll(scans("000873_%", rolls.get(2), seed));
-            ScansByRoll sorted = ScansByRoll.of(scans, rolls, SECOND);
+            ScansByRoll sorted = RollMatcher.of(scans, rolls, SECOND);
             assertEquals(IntStream.range(0, 36).boxed().toList(), sorted.asked().slotOf(), "seed " + seed);
             assertTrue(sorted.asked().scans().get(0).name().startsWith("000872"));
             assertEquals(
@@ -49,7 +49,7 @@ class ScansByRollTest {
                             "boathouse_" + (scans.size() + 1) + ".jpg", scan.width(), scan.height(), scan.tone()));
                 }
             }
-            ScansByRoll sorted = ScansByRoll.of(scans, rolls, SECOND);
+            ScansByRoll sorted = RollMatcher.of(scans, rolls, SECOND);
             assertEquals(16, sorted.asked().scans().size(), "seed " + seed);
             assertEquals("boathouse_17.jpg", sorted.asked().scans().get(0).name());
             assertEquals(IntStream.range(0, 16).boxed().toList(), sorted.asked().slotOf());
@@ -68,7 +68,7 @@ class ScansByRollTest {
         }
         assertEquals(
                 "img13.tif",
-                ScansByRoll.of(scans, rolls, SECOND).asked().scans().get(0).name());
+                RollMatcher.of(scans, rolls, SECOND).asked().scans().get(0).name());
     }
 
     @Test
@@ -79,7 +79,7 @@ class ScansByRollTest {
             IntStream.rangeClosed(1, 12)
                     .forEach(it -> scans.add(new Scan(film + it + ".jpg", 3000, 2222, new Tone(0.45, 0.2, false))));
         }
-        assertTrue(!ScansByRoll.of(scans, rolls, FIRST).asked().isSure());
+        assertTrue(!RollMatcher.of(scans, rolls, FIRST).asked().isSure());
     }
 
     private static ScansByRoll.Candidate flat(RollId id) {
