@@ -78,11 +78,6 @@ public record Order(
                     lab.key(), lab.name(), lab.form().asks(), lab.form().paper(), lab.deadlines());
         }
 
-        /** How long an exposed roll may wait before takeup speaks of it. */
-        public int sendWithinDays() {
-            return deadlines.sendWithin();
-        }
-
         boolean asksFor(FormColumn column) {
             return asks.contains(column.field());
         }

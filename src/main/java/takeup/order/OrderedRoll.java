@@ -49,18 +49,6 @@ public record OrderedRoll(
         return atLab.number;
     }
 
-    public String filmSize() {
-        return film.filmSize();
-    }
-
-    public String frameSize() {
-        return film.frameSize();
-    }
-
-    public String stock() {
-        return film.stock();
-    }
-
     LabDevelopment development() {
         return film.development();
     }

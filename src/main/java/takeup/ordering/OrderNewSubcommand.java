@@ -197,7 +197,9 @@ final class OrderNewSubcommand implements Callable<Integer> {
 
     private static List<String> chosenLines(Order order) {
         return order.rolls().stream()
-                .map(it -> it.roll() + "  " + it.filmSize() + " " + it.frameSize() + "  " + it.stock() + "  "
+                .map(it -> it.roll() + "  " + it.film().filmSize() + " "
+                        + it.film().frameSize() + "  "
+                        + it.film().stock() + "  "
                         + it.words() + "  " + English.count(it.framesExpected(), "frame"))
                 .toList();
     }
