@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import takeup.text.English;
 
 /**
@@ -60,7 +62,16 @@ public record Order(
      * @param flies whether the parcel goes by air, or travels with somebody who flies
      * @param wishes what the lab is asked for
      */
-    record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {}
+    public record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {
+        /** Without a client; a blank reference is none. */
+        public static Instructions of(Optional<String> reference, boolean flies, Wishes wishes) {
+            return new Instructions(reference.filter(it -> !it.isBlank()), Optional.empty(), flies, wishes);
+        }
+
+        private Instructions with(String clients) {
+            return new Instructions(reference, Optional.of(clients), flies, wishes);
+        }
+    }
 
     /**
      * The lab as it was when the order was made.
@@ -118,35 +129,34 @@ public record Order(
         }
     }
 
+    /** What of a roll's file goes to the lab only where it is asked for. */
+    public enum Extra {
+        NOTES,
+        CLIENT
+    }
+
     /** A new order. */
     public static Order of(
             String number,
             OffsetDateTime at,
             Lab lab,
-            Optional<String> reference,
-            boolean flies,
-            Wishes wishes,
+            Instructions instructions,
             List<ExposedRoll> rolls,
             List<OrderCheck> checks,
-            boolean withNotes,
-            boolean withClient) {
-        List<String> clients = rolls.stream()
+            Set<Extra> extras) {
+        String clients = rolls.stream()
                 .flatMap(it -> it.shoot().client().stream())
                 .filter(it -> !it.isBlank())
                 .distinct()
-                .toList();
-        Instructions instructions = new Instructions(
-                reference.filter(it -> !it.isBlank()),
-                withClient && !clients.isEmpty() ? Optional.of(String.join(", ", clients)) : Optional.empty(),
-                flies,
-                wishes);
+                .collect(Collectors.joining(", "));
+        boolean isNamed = extras.contains(Extra.CLIENT) && !clients.isEmpty();
         return new Order(
                 number,
                 new Version(1, at, false),
                 Recipient.of(lab),
-                instructions,
+                isNamed ? instructions.with(clients) : instructions,
                 Optional.empty(),
-                rolls.stream().map(it -> OrderedRoll.of(it, lab, withNotes)).toList(),
+                rolls.stream().map(it -> OrderedRoll.of(it, lab, extras)).toList(),
                 checks,
                 List.of());
     }

@@ -44,9 +44,7 @@ public final class OrderChecks {
             List<ExposedRoll> loaded,
             Lab lab,
             List<Order> earlier,
-            Optional<String> reference,
-            Wishes wishes,
-            boolean flies) {
+            Order.Instructions instructions) {
         OrderChecks checks = new OrderChecks(rolls);
         List<Order> valid = earlier.stream().filter(it -> !it.withdrawn()).toList();
         rolls.forEach(checks::blank);
@@ -57,14 +55,14 @@ public final class OrderChecks {
         loaded.forEach(it ->
                 checks.note("left-in-camera", it, "is still in " + it.camera().printed() + ", and not in this order"));
         checks.mixed();
-        if (flies) {
+        if (instructions.flies()) {
             checks.flight();
         }
         if (!anyScansAreBack(valid)) {
             checks.firstOrders(lab, valid);
         }
         checks.unknownProcesses(lab);
-        lab.form().needs().forEach(it -> checks.need(it, lab, reference, wishes));
+        lab.form().needs().forEach(it -> checks.need(it, lab, instructions));
         checks.found.sort(Comparator.comparing(it -> !it.isBlocking()));
         return List.copyOf(checks.found);
     }
@@ -249,9 +247,9 @@ public final class OrderChecks {
     }
 
     /** What the lab's form needs to know of the whole order: a wish, or the photographer's reference. */
-    private void need(String need, Lab lab, Optional<String> reference, Wishes wishes) {
+    private void need(String need, Lab lab, Order.Instructions instructions) {
         Optional<Wish> wish = Wish.named(need);
-        Optional<String> told = wish.isPresent() ? wishes.of(wish.get()) : reference;
+        Optional<String> told = wish.isPresent() ? instructions.wishes().of(wish.get()) : instructions.reference();
         if (told.isEmpty()) {
             note(
                     "lab-needs",

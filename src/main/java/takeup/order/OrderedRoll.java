@@ -1,6 +1,7 @@
 package takeup.order;
 
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A roll as it stands in an order.
@@ -26,7 +27,7 @@ public record OrderedRoll(
     /** The lab's own number of the roll, once it is known, and the lab's own word for the process. */
     record AtLab(Optional<String> number, String process) {}
 
-    static OrderedRoll of(ExposedRoll roll, Lab lab, boolean withNotes) {
+    static OrderedRoll of(ExposedRoll roll, Lab lab, Set<Order.Extra> extras) {
         String process = roll.development().process();
         return new OrderedRoll(
                 roll.roll(),
@@ -36,7 +37,7 @@ public record OrderedRoll(
                 roll.exposures().expected(),
                 roll.camera().printed(),
                 roll.shoot().date(),
-                withNotes ? roll.notes() : roll.notes().withoutNote());
+                extras.contains(Order.Extra.NOTES) ? roll.notes() : roll.notes().withoutNote());
     }
 
     OrderedRoll withLabNumber(String number) {

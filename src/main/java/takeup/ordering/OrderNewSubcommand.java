@@ -3,8 +3,10 @@ package takeup.ordering;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import picocli.CommandLine.Command;
@@ -150,9 +152,8 @@ final class OrderNewSubcommand implements Callable<Integer> {
         if (chosen.rolls.isEmpty()) {
             return nothing(desk);
         }
-        Optional<String> words = Optional.ofNullable(reference).filter(it -> !it.isBlank());
-        List<OrderCheck> checks =
-                OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, words, chosenWishes, flies);
+        Order.Instructions instructions = Order.Instructions.of(Optional.ofNullable(reference), flies, chosenWishes);
+        List<OrderCheck> checks = OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, instructions);
         List<String> stops = new ArrayList<>(chosen.problems);
         checks.stream().filter(OrderCheck::isBlocking).forEach(it -> stops.add(it.text()));
         (yes ? chosen.problems : stops).forEach(desk.console()::error);
@@ -167,13 +168,10 @@ final class OrderNewSubcommand implements Callable<Integer> {
                 Order.next(earlier.stream().map(Order::order).toList()),
                 desk.clock().now(),
                 chosenLab,
-                words,
-                flies,
-                chosenWishes,
+                instructions,
                 chosen.rolls,
                 checks,
-                withNotes,
-                withClient);
+                extras());
         desk.folder().save(made);
         if (json) {
             desk.console().raw(made.json(Version.number()));
@@ -193,6 +191,17 @@ final class OrderNewSubcommand implements Callable<Integer> {
         desk.console()
                 .line("print " + desk.folder().file(made, ".html") + ": the sheet that goes with the film, and labels");
         desk.console().line("once it is on its way: takeup order mark " + made.order() + " sent");
+    }
+
+    private Set<Order.Extra> extras() {
+        Set<Order.Extra> extras = EnumSet.noneOf(Order.Extra.class);
+        if (withNotes) {
+            extras.add(Order.Extra.NOTES);
+        }
+        if (withClient) {
+            extras.add(Order.Extra.CLIENT);
+        }
+        return extras;
     }
 
     private static List<String> chosenLines(Order order) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import takeup.json.JsonProblem;
 
 /** Files of rolls, written by hand after the published schema, and days of them that are the same for the same seed. */
@@ -198,13 +199,10 @@ final class Days {
                 "ORD-001",
                 MONDAY,
                 lab,
-                reference,
-                flies,
-                wishes,
+                Order.Instructions.of(reference, flies, wishes),
                 rolls,
-                OrderChecks.of(rolls, List.of(), lab, List.of(), reference, wishes, flies),
-                true,
-                true);
+                OrderChecks.of(rolls, List.of(), lab, List.of(), Order.Instructions.of(reference, flies, wishes)),
+                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
         for (ExposedRoll roll : rolls) {
             order = random.nextBoolean() ? order : order.withLabNumber(roll.roll(), any(random, NASTY));
         }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,9 +80,7 @@ class OrderChecksTest {
                         List.of(),
                         Labs.SHIPPED,
                         List.of(order("ORD-001", PLAIN, PLAIN, PLAIN, PLAIN)),
-                        Optional.empty(),
-                        Labs.SHIPPED.usual(),
-                        false)));
+                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 
     @Test
@@ -94,9 +93,7 @@ class OrderChecksTest {
                         List.of(),
                         Labs.SHIPPED,
                         List.of(withdrawn),
-                        Optional.empty(),
-                        Labs.SHIPPED.usual(),
-                        false)));
+                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 
     @Test
@@ -109,9 +106,7 @@ class OrderChecksTest {
                 List.of(open.read()),
                 Labs.SHIPPED,
                 List.of(),
-                Optional.empty(),
-                Labs.SHIPPED.usual(),
-                false);
+                Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
         assertEquals(
                 "R0002 is still in 645 reflex, and not in this order",
                 left.get(0).text());
@@ -134,7 +129,11 @@ class OrderChecksTest {
         Days.Roll roll = Days.roll("R0001").rated(index, push);
         roll.box = box;
         List<OrderCheck> said = OrderChecks.of(
-                List.of(roll.read()), List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), true);
+                List.of(roll.read()),
+                List.of(),
+                Labs.SHIPPED,
+                List.of(),
+                Order.Instructions.of(Optional.empty(), true, Labs.SHIPPED.usual()));
         assertEquals("flies", codes(said));
         assertEquals(
                 isNamed,
@@ -158,7 +157,13 @@ class OrderChecksTest {
     void anotherLabThanLastTimeIsALineUntilScansAreBack() {
         Lab other = Labs.lab("other", "{\"name\": \"Other lab\"}");
         Order before = Order.of(
-                "ORD-001", Days.MONDAY, other, Optional.empty(), false, Wishes.NONE, rolls(6), List.of(), false, false);
+                "ORD-001",
+                Days.MONDAY,
+                other,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                rolls(6),
+                List.of(),
+                Set.of());
         assertEquals("another-lab", codes(with(List.of(PLAIN), before)));
         assertEquals(
                 "",
@@ -174,9 +179,8 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(),
-                Optional.empty(),
-                Labs.SHIPPED.usual().with(Wish.SCAN_SIZE, ""),
-                false);
+                Order.Instructions.of(
+                        Optional.empty(), false, Labs.SHIPPED.usual().with(Wish.SCAN_SIZE, "")));
         assertEquals(
                 "The lab wants to know the scan size: say it with --scan-size",
                 said.get(0).text());
@@ -191,9 +195,7 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(),
-                Optional.empty(),
-                Wishes.NONE,
-                true);
+                Order.Instructions.of(Optional.empty(), true, Wishes.NONE));
         assertTrue(all.size() > 6, all.toString());
         assertTrue(
                 all.stream()
@@ -206,7 +208,11 @@ class OrderChecksTest {
 
     private static List<OrderCheck> with(List<ExposedRoll> rolls, Order earlier) {
         return OrderChecks.of(
-                rolls, List.of(), Labs.SHIPPED, List.of(earlier), Optional.empty(), Labs.SHIPPED.usual(), false);
+                rolls,
+                List.of(),
+                Labs.SHIPPED,
+                List.of(earlier),
+                Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
     }
 
     private static List<ExposedRoll> rolls(int... numbers) {
@@ -220,13 +226,10 @@ class OrderChecksTest {
                 number,
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(rolls),
                 List.of(),
-                false,
-                false);
+                Set.of());
     }
 
     private static String codes(List<OrderCheck> checks) {
@@ -242,6 +245,10 @@ class OrderChecksTest {
         assertEquals(
                 codes,
                 codes(OrderChecks.of(
-                        rolls, List.of(), Labs.SHIPPED, List.of(), Optional.empty(), Labs.SHIPPED.usual(), false)));
+                        rolls,
+                        List.of(),
+                        Labs.SHIPPED,
+                        List.of(),
+                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 }

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -110,13 +111,10 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
-                true,
-                true);
+                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
         for (String form :
                 List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), false))) {
             assertTrue(form.contains("argued with the cox") && form.contains("Rowing club"), form);
@@ -133,13 +131,10 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 lab,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
-                false,
-                false);
+                Set.of());
         String html = OrderHtml.of(order, "A4", List.of(), false);
         assertTrue(html.contains("<b>colour neg., NORMAL</b>"), html);
         assertTrue(html.contains("HALF-FRAME"), "a mask that it must know, asked for or not");
@@ -162,12 +157,9 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
-                false,
-                false);
+                Set.of());
     }
 }

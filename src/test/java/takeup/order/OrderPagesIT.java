@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -70,13 +71,10 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.of("Regatta crew portraits"),
-                true,
-                wishes,
+                Order.Instructions.of(Optional.of("Regatta crew portraits"), true, wishes),
                 rolls,
                 List.of(),
-                false,
-                false);
+                Set.of());
         Path page = scratch.resolve("order.html");
         Path pdf = scratch.resolve("order.pdf");
         Files.writeString(page, OrderHtml.of(order, paper, rolls.subList(0, 1), true));
@@ -117,13 +115,10 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.of(String.join(" ", Days.NASTY)),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.of(String.join(" ", Days.NASTY)), false, Wishes.NONE),
                 rolls,
                 List.of(),
-                true,
-                true);
+                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
         for (Wish wish : Wish.values()) {
             Order.Instructions said = order.instructions();
             order = new Order(
@@ -172,13 +167,10 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(Days.roll("R0001").read()),
                 List.of(),
-                false,
-                false);
+                Set.of());
         String page = OrderHtml.of(order, "A4", List.of(), false);
         String broken = page.replace(
                 "</body>",

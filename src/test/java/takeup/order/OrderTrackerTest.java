@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
@@ -16,13 +17,10 @@ class OrderTrackerTest {
             "ORD-001",
             Days.MONDAY,
             Labs.SHIPPED,
-            Optional.empty(),
-            false,
-            Labs.SHIPPED.usual(),
+            Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()),
             List.of(Days.roll("R0001").read(), Days.roll("R0002").read()),
             List.of(),
-            false,
-            false);
+            Set.of());
 
     private static LocalDate day(String date) {
         return LocalDate.parse(date);
@@ -77,13 +75,10 @@ class OrderTrackerTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Optional.empty(),
-                false,
-                Wishes.NONE,
+                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(Days.roll("R0001").read()),
                 List.of(),
-                false,
-                false);
+                Set.of());
         assertEquals(
                 "ORD-001: negatives that nobody asked for are destroyed on 2026-10-04, in 4 days: ask for them before",
                 new OrderTracker(List.of(marked(order, Stage.SCANS, "2026-09-20")))
