@@ -7,61 +7,36 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.console.Clock;
 import takeup.console.Console;
-import takeup.disk.IoErrorText;
-import takeup.dispatch.Dispatcher;
 import takeup.files.JournalStore;
-import takeup.files.StartupState;
-import takeup.history.ClockShiftDetector;
-import takeup.history.JournalStep;
+import takeup.files.StepFiles;
 import takeup.history.ShootState;
-import takeup.journal.JournalRecords;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Warning;
-import takeup.roll.RollId;
-import takeup.roll.RollRecord;
+import takeup.session.PromptSession;
 
 /** The prompt as a pipe: lines in, one answer each, after what it logged is safe on disk. */
 final class LineSubcommand {
     private static final int LONGEST = 1 << 20;
 
-    private final JournalStore disk;
+    private final PromptSession session;
     private final Clock clock;
     private final Console out;
-    private final String letters;
     private final boolean json;
-    private ShootState situation;
-    private Optional<Outcome.NeedsConfirmation> question = Optional.empty();
     private boolean notDone;
-    private OffsetDateTime seen;
-    private long seenTicks;
-    private long drift;
 
     LineSubcommand(JournalStore disk, ShootState situation, Clock clock, Console out, boolean json) {
-        this.disk = disk;
-        this.situation = situation;
+        StepFiles files = new StepFiles(disk.archive(), Optional.of(disk));
+        this.session = new PromptSession(situation, files, disk.archive().writer(), clock.now(), clock.ticks());
         this.clock = clock;
         this.out = out;
         this.json = json;
-        this.letters = disk.archive().writer();
-        this.seen = clock.now();
-        this.seenTicks = clock.ticks();
-    }
-
-    /** Looks at both clocks: whether the time of day was moved is known from one line to the next. */
-    private void look() {
-        OffsetDateTime now = clock.now();
-        long ticks = clock.ticks();
-        drift += ClockShiftDetector.jump(seen, seenTicks, now, ticks);
-        seen = now;
-        seenTicks = ticks;
     }
 
     /**
@@ -121,66 +96,27 @@ final class LineSubcommand {
             }
             return true;
         }
-        Outcome outcome;
-        look();
-        Optional<Outcome.Accepted> answered = question.flatMap(it -> it.answer(line, situation));
-        if (answered.isPresent()) {
-            outcome = answered.get();
-        } else {
-            outcome = Dispatcher.read(situation, line, seen, drift, letters);
-            Optional<RollId> before = Optional.empty();
-            while (outcome instanceof Outcome.NeedsRoll needs && !before.equals(Optional.of(needs.roll()))) {
-                before = Optional.of(needs.roll());
-                fetch(needs.roll());
-                outcome = Dispatcher.read(situation, line, seen, drift, letters);
-            }
-        }
-        question = Optional.empty();
-        if (outcome instanceof Outcome.Rejected why) {
-            refuse(why.why());
-        } else if (outcome instanceof Outcome.NeedsRoll needs) {
-            refuse(needs.roll() + " cannot be read: takeup check says why");
+        PromptSession.Reply reply = session.read(line, clock.now(), clock.ticks());
+        reply.remarks().forEach(out::error);
+        boolean goesOn = say(reply.outcome());
+        reply.exportError().ifPresent(why -> {
+            notDone = true;
+            out.error("the export could not be written: " + why + "; it is tried again at the next start");
+        });
+        return goesOn;
+    }
+
+    /** Says what a line came to; whether the next one is read. */
+    private boolean say(Outcome outcome) {
+        if (outcome instanceof Outcome.Rejected rejected) {
+            refuse(rejected.why());
         } else if (outcome instanceof Outcome.NeedsConfirmation asked) {
-            question = Optional.of(asked);
             say(new Outcome.Answer("question", asked.question(), Json.object(), List.of()));
-        } else {
-            return does((Outcome.Accepted) outcome);
+        } else if (outcome instanceof Outcome.Accepted accepted) {
+            say(accepted.answer());
+            return !accepted.isQuit();
         }
         return true;
-    }
-
-    private boolean does(Outcome.Accepted does) {
-        if (!does.entries().isEmpty()) {
-            JournalStep step = new JournalStep(situation.nextStep(), seen, does.entries());
-            try {
-                disk.keep(step);
-            } catch (IOException e) {
-                refuse("NOT SAVED: " + IoErrorText.words(e));
-                return true;
-            }
-            disk.remarks().forEach(out::error);
-            situation = situation.and(step);
-            drift = step.isFrameOrReading() ? 0 : drift;
-            try {
-                disk.settle(does.export().stream()
-                        .map(it -> situation.rolls().get(it))
-                        .toList());
-            } catch (IOException e) {
-                notDone = true;
-                say(does.answer());
-                out.error("the export could not be written: " + IoErrorText.words(e)
-                        + "; it is tried again at the next start");
-                return true;
-            }
-        }
-        say(does.answer());
-        return !does.isQuit();
-    }
-
-    private void fetch(RollId id) {
-        JournalRecords<RollRecord> opened = disk.archive().roll(id);
-        opened.problems().forEach(out::error);
-        situation = situation.with(StartupState.steps(id, opened.records()));
     }
 
     private void say(Outcome.Answer answer) {

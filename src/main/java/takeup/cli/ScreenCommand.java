@@ -20,13 +20,10 @@ import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
+import takeup.files.StepFiles;
 import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
-import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
-import takeup.report.RollSummary;
-import takeup.roll.Roll;
-import takeup.roll.RollRecord;
 import takeup.screen.Screen;
 import takeup.screen.Size;
 import takeup.screen.Theme;
@@ -34,6 +31,7 @@ import takeup.session.Effect;
 import takeup.session.Key;
 import takeup.session.Message;
 import takeup.session.Session;
+import takeup.session.StoreEffects;
 import takeup.session.Transition;
 import takeup.session.Update;
 import takeup.terminal.NoTerminal;
@@ -242,6 +240,8 @@ final class ScreenCommand {
 
     /** The disk's thread: one thing after the other, never interrupted. */
     private void keep() {
+        StepFiles files = new StepFiles(new Archive(folder, settings.writer()), disk);
+        StoreEffects effects = new StoreEffects(files, messages::add);
         boolean isSwept = disk.isEmpty();
         while (true) {
             Effect effect;
@@ -259,7 +259,7 @@ final class ScreenCommand {
                 return;
             }
             try {
-                done(effect);
+                effects.run(effect);
             } catch (RuntimeException e) {
                 if (effect instanceof Effect.Fetch fetch) {
                     messages.add(new Message.Fetched(
@@ -267,56 +267,6 @@ final class ScreenCommand {
                 }
                 messages.add(new Message.Notice("something went wrong on the way to the disk: " + e.getMessage()));
             }
-        }
-    }
-
-    private void done(Effect effect) {
-        Archive archive = new Archive(folder, settings.writer());
-        if (effect instanceof Effect.Save keep) {
-            keep(keep);
-        } else if (effect instanceof Effect.Fetch fetch) {
-            JournalRecords<RollRecord> opened = archive.roll(fetch.roll());
-            messages.add(new Message.Fetched(
-                    fetch.roll(), StartupState.steps(fetch.roll(), opened.records()), opened.problems()));
-        } else if (effect instanceof Effect.Draft draft && disk.isPresent()) {
-            try {
-                disk.get().draft(draft.text());
-            } catch (IOException e) {
-                // a draft is a help and no record: nothing that was logged hangs on it
-            }
-        } else if (effect instanceof Effect.ListRolls) {
-            List<String> problems = new ArrayList<>();
-            try {
-                messages.add(new Message.Listed(StartupState.allRolls(archive, RollSummary::of, problems)));
-            } catch (IOException e) {
-                problems.add("the rolls cannot be listed: " + IoErrorText.words(e));
-            }
-            problems.stream().findFirst().ifPresent(it -> messages.add(new Message.Notice(it)));
-        }
-    }
-
-    private void keep(Effect.Save keep) {
-        long step = keep.step().step();
-        try {
-            disk.orElseThrow(() -> new IOException("this is read only")).keep(keep.step());
-        } catch (IOException | RuntimeException e) {
-            messages.add(new Message.SaveFailed(
-                    step, e instanceof IOException io ? IoErrorText.words(io) : String.valueOf(e.getMessage())));
-            return;
-        }
-        messages.add(new Message.Saved(step));
-        disk.get().remarks().forEach(it -> messages.add(new Message.Notice(it)));
-        try {
-            disk.get().settle(keep.rollsToExport());
-        } catch (IOException e) {
-            String rolls = String.join(
-                    ", ",
-                    keep.rollsToExport().stream()
-                            .map(Roll::id)
-                            .map(Object::toString)
-                            .toList());
-            messages.add(new Message.Notice("the export of " + rolls + " could not be written: " + IoErrorText.words(e)
-                    + "; it is tried again at the next start"));
         }
     }
 

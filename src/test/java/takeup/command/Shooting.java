@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Assertions;
 import takeup.ShippedShelf;
 import takeup.advice.StandingWarnings;
 import takeup.day.CameraSetup;
-import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Kit;
@@ -18,15 +17,19 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
+import takeup.session.MemoryStore;
+import takeup.session.PromptSession;
 
 /**
  * A regatta day at the prompt, with the profiles that go out with the program: lines are typed, and all that they did
  * is looked at.
  */
 public final class Shooting {
-    private ShootState situation = ShootState.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
+    private static final Kit KIT = new Kit(new ShippedShelf());
+
     private OffsetDateTime now = OffsetDateTime.parse("2026-09-12T15:00+02:00");
-    private Optional<Outcome.NeedsConfirmation> question = Optional.empty();
+    private final PromptSession session = new PromptSession(
+            ShootState.of(KIT, List.of(), Optional.empty(), Set.of()), new MemoryStore(KIT), "R", now, ticks());
     private Outcome.Answer last = new Outcome.Answer("", "", Json.object(), List.of());
 
     /** Nothing typed yet but these lines. */
@@ -63,20 +66,19 @@ public final class Shooting {
         return now;
     }
 
+    /** Milliseconds that go by as the time of day does: nobody sets the clock while the program runs. */
+    private long ticks() {
+        return now.toInstant().toEpochMilli();
+    }
+
     private Outcome read(String line) {
-        Optional<Outcome.NeedsConfirmation> open = question;
-        question = Optional.empty();
-        if (open.isPresent() && line.equals("yes")) {
-            return open.get().ifYes();
-        }
-        return Dispatcher.read(situation, line, now, "R");
+        return session.read(line, now, ticks()).outcome();
     }
 
     /** A line that does something; what is said then. */
     public String type(String line) {
         Outcome outcome = read(line);
         if (outcome instanceof Outcome.Accepted does) {
-            situation = does.after();
             last = does.answer();
             return last.text();
         }
@@ -85,9 +87,9 @@ public final class Shooting {
 
     /** A line that is refused: why. Nothing has changed. */
     public String refused(String line) {
-        ShootState before = situation;
+        ShootState before = situation();
         Outcome outcome = read(line);
-        Assertions.assertEquals(before, situation);
+        Assertions.assertEquals(before, situation());
         if (outcome instanceof Outcome.Rejected refused) {
             Assertions.assertFalse(refused.why().isBlank(), "a refusal says why");
             return refused.why();
@@ -99,14 +101,13 @@ public final class Shooting {
     String asked(String line) {
         Outcome outcome = read(line);
         if (outcome instanceof Outcome.NeedsConfirmation asked) {
-            question = Optional.of(asked);
             return asked.question();
         }
         return Assertions.fail("\"" + line + "\" should be questioned, but " + outcome);
     }
 
     public ShootState situation() {
-        return situation;
+        return session.state();
     }
 
     Outcome.Answer answer() {
@@ -123,17 +124,17 @@ public final class Shooting {
     public String standing() {
         return String.join(
                 " ",
-                StandingWarnings.of(situation.asOf(now), now).stream()
+                StandingWarnings.of(situation().asOf(now), now).stream()
                         .map(Object::toString)
                         .toList());
     }
 
     public Roll roll() {
-        return situation.rollInHand().orElseThrow();
+        return situation().rollInHand().orElseThrow();
     }
 
     public Roll roll(String id) {
-        return situation.rolls().get(RollId.parse(id).orElseThrow());
+        return situation().rolls().get(RollId.parse(id).orElseThrow());
     }
 
     /** The newest frame of the roll in hand. */
@@ -146,7 +147,7 @@ public final class Shooting {
     }
 
     CameraSetup inHand() {
-        return situation.inHand();
+        return situation().inHand();
     }
 
     Setting setting() {
@@ -186,7 +187,7 @@ public final class Shooting {
 
     /** The light of the day, EV at ISO 100. */
     double ev() {
-        return situation.day().light().orElseThrow().ev100().stops();
+        return situation().day().light().orElseThrow().ev100().stops();
     }
 
     /** The error of the newest frame in stops. */

@@ -15,7 +15,6 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
-import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
@@ -36,7 +35,8 @@ public final class Playing {
     }
 
     private final Kit kit;
-    private final List<JournalStep> written = new ArrayList<>();
+    private final MemoryStore store;
+    private final StoreEffects effects;
     private final List<Effect> open = new ArrayList<>();
     private final List<Effect> seen = new ArrayList<>();
     private List<String> farewell = List.of();
@@ -56,6 +56,8 @@ public final class Playing {
 
     private Playing(Kit kit, Optional<String> readOnly, List<String> problems, OffsetDateTime start) {
         this.kit = kit;
+        store = new MemoryStore(kit);
+        effects = new StoreEffects(store, this::send);
         now = start;
         shoot = Session.begin(
                 ShootState.of(kit, List.of(), Optional.empty(), Set.of()),
@@ -117,9 +119,9 @@ public final class Playing {
     }
 
     private Playing restart(Optional<String> readOnly) {
-        ShootState all = ShootState.of(kit, written, Optional.of(now.toLocalDate()), Set.of());
+        ShootState all = ShootState.of(kit, written(), Optional.of(now.toLocalDate()), Set.of());
         List<JournalStep> found = new ArrayList<>();
-        for (JournalStep step : written) {
+        for (JournalStep step : written()) {
             List<JournalEntry> entries = step.entries().stream()
                     .filter(it -> it instanceof JournalEntry.OnDay
                             || it instanceof JournalEntry.OnRoll onRoll
@@ -129,9 +131,9 @@ public final class Playing {
                 found.add(new JournalStep(step.step(), step.at(), entries));
             }
         }
-        Optional<LocalDate> date = written.isEmpty()
+        Optional<LocalDate> date = written().isEmpty()
                 ? Optional.empty()
-                : Optional.of(written.get(written.size() - 1).at().toLocalDate());
+                : Optional.of(written().get(written().size() - 1).at().toLocalDate());
         shoot = Session.begin(
                 ShootState.of(kit, found, date, new TreeSet<>(all.known())),
                 new Session.Settings("R", "the data folder", readOnly),
@@ -270,38 +272,13 @@ public final class Playing {
     }
 
     private void answer(Effect effect, Disk how) {
-        if (effect instanceof Effect.Save keep && how == Disk.FULL) {
-            send(new Message.SaveFailed(keep.step().step(), "the disk is full; free some space"));
-        } else if (effect instanceof Effect.Save keep) {
-            Assertions.assertTrue(
-                    written.isEmpty()
-                            || written.get(written.size() - 1).step()
-                                    < keep.step().step(),
-                    "a step is written once, and in order");
-            written.add(keep.step());
-            send(new Message.Saved(keep.step().step()));
-        } else if (effect instanceof Effect.Fetch fetch) {
-            send(new Message.Fetched(fetch.roll(), stepsOf(fetch.roll()), List.of()));
-        } else if (effect instanceof Effect.ListRolls) {
-            send(new Message.Listed(ShootState.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream()
-                    .map(RollSummary::of)
-                    .toList()));
-        }
+        store.full(how == Disk.FULL);
+        effects.run(effect);
     }
 
     /** A roll's own records, as its file holds them. */
     List<JournalStep> stepsOf(RollId roll) {
-        List<JournalStep> steps = new ArrayList<>();
-        for (JournalStep step : written) {
-            List<JournalEntry> entries = step.entries().stream()
-                    .filter(it -> it instanceof JournalEntry.OnRoll onRoll
-                            && onRoll.roll().equals(roll))
-                    .toList();
-            if (!entries.isEmpty()) {
-                steps.add(new JournalStep(step.step(), step.at(), entries));
-            }
-        }
-        return steps;
+        return store.stepsOf(roll);
     }
 
     // What is seen.
@@ -370,7 +347,7 @@ public final class Playing {
     }
 
     List<JournalStep> written() {
-        return written;
+        return store.written();
     }
 
     /** Everything that was asked of the outside, in order. */
@@ -386,7 +363,7 @@ public final class Playing {
     /** What all that was written adds up to, worked out anew from the first record. */
     ShootState fromTheFiles() {
         return ShootState.of(
-                kit, written, shoot.saved().lastJournalDate(), shoot.saved().known());
+                kit, written(), shoot.saved().lastJournalDate(), shoot.saved().known());
     }
 
     public boolean isOver() {

@@ -1,0 +1,84 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.disk.IoErrorText;
+import takeup.history.JournalStep;
+import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
+import takeup.report.RollSummary;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+import takeup.session.Message;
+import takeup.session.StepStore;
+
+/** The steps in a data folder, for a session: what can go wrong on the disk comes back as a sentence. */
+public final class StepFiles implements StepStore {
+    private final Archive archive;
+    private final Optional<JournalStore> disk;
+
+    /** A folder, and the way to write in it; empty where it is read only. */
+    public StepFiles(Archive archive, Optional<JournalStore> disk) {
+        this.archive = archive;
+        this.disk = disk;
+    }
+
+    private interface Write {
+        void to(JournalStore store) throws IOException;
+    }
+
+    private Optional<String> write(Write write) {
+        try {
+            write.to(disk.orElseThrow(() -> new IOException("this is read only")));
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(IoErrorText.words(e));
+        }
+    }
+
+    @Override
+    public Optional<String> save(JournalStep step) {
+        try {
+            return write(it -> it.keep(step));
+        } catch (RuntimeException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        }
+    }
+
+    @Override
+    public Optional<String> export(List<Roll> rolls) {
+        return write(it -> it.settle(rolls));
+    }
+
+    @Override
+    public List<String> remarks() {
+        return disk.map(JournalStore::remarks).orElse(List.of());
+    }
+
+    @Override
+    public Message.Fetched read(RollId roll) {
+        JournalRecords<RollRecord> opened = archive.roll(roll);
+        return new Message.Fetched(roll, StartupState.steps(roll, opened.records()), opened.problems());
+    }
+
+    @Override
+    public RollList list() {
+        List<String> problems = new ArrayList<>();
+        try {
+            List<RollSummary> rolls = StartupState.allRolls(archive, RollSummary::of, problems);
+            return new RollList(Optional.of(rolls), problems);
+        } catch (IOException e) {
+            problems.add("the rolls cannot be listed: " + IoErrorText.words(e));
+            return new RollList(Optional.empty(), problems);
+        }
+    }
+
+    /** A draft is a help and no record: nothing that was logged hangs on it. */
+    @Override
+    public void draft(String text) {
+        write(it -> it.draft(text));
+    }
+}

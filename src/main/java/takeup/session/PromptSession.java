@@ -1,0 +1,95 @@
+package takeup.session;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import takeup.command.Outcome;
+import takeup.dispatch.Dispatcher;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
+
+/**
+ * The prompt without a screen: each line is read, and what it does is safe before it is answered. It remembers what is
+ * true now and what was asked last; nothing else.
+ */
+public final class PromptSession {
+    private final StepStore store;
+    private final String letters;
+    private ShootState state;
+    private SessionClock clock;
+    private Optional<Outcome.NeedsConfirmation> question = Optional.empty();
+
+    /**
+     * Begins where nothing was typed yet.
+     *
+     * @param letters the writer's letters for new roll numbers
+     * @param ticks milliseconds on a clock that only runs forward
+     */
+    public PromptSession(ShootState state, StepStore store, String letters, OffsetDateTime now, long ticks) {
+        this.state = state;
+        this.store = store;
+        this.letters = letters;
+        this.clock = new SessionClock(now, ticks, 0);
+    }
+
+    /**
+     * The answer to a line.
+     *
+     * @param outcome what it came to: done, asked or rejected
+     * @param remarks what else was met on the way; often nothing
+     * @param exportError why the files of a roll could not be brought up to date; empty if they were
+     */
+    public record Reply(Outcome outcome, List<String> remarks, Optional<String> exportError) {}
+
+    public ShootState state() {
+        return state;
+    }
+
+    /** Reads a line, and writes down what it does. */
+    public Reply read(String line, OffsetDateTime now, long ticks) {
+        clock = clock.at(now, ticks);
+        List<String> remarks = new ArrayList<>();
+        Outcome outcome = question.flatMap(it -> it.answer(line, state))
+                .map(it -> (Outcome) it)
+                .orElseGet(() -> outcome(line, remarks));
+        question = outcome instanceof Outcome.NeedsConfirmation asked ? Optional.of(asked) : Optional.empty();
+        return outcome instanceof Outcome.Accepted accepted
+                        && !accepted.entries().isEmpty()
+                ? save(accepted, remarks)
+                : new Reply(outcome, remarks, Optional.empty());
+    }
+
+    /** What a line comes to; finished rolls that it speaks of are read in, each once. */
+    private Outcome outcome(String line, List<String> remarks) {
+        Outcome outcome = commandOutcome(line);
+        while (outcome instanceof Outcome.NeedsRoll needs) {
+            Message.Fetched read = store.read(needs.roll());
+            remarks.addAll(read.problems());
+            state = state.with(read.steps());
+            outcome = commandOutcome(line);
+            if (outcome.equals(needs)) {
+                return new Outcome.Rejected(needs.roll() + " cannot be read: takeup check says why");
+            }
+        }
+        return outcome;
+    }
+
+    private Outcome commandOutcome(String line) {
+        return Dispatcher.read(state, line, clock.now(), clock.drift(), letters);
+    }
+
+    private Reply save(Outcome.Accepted accepted, List<String> remarks) {
+        JournalStep step = new JournalStep(state.nextStep(), clock.now(), accepted.entries());
+        Optional<String> saveError = store.save(step);
+        if (saveError.isPresent()) {
+            return new Reply(new Outcome.Rejected("NOT SAVED: " + saveError.get()), remarks, Optional.empty());
+        }
+        remarks.addAll(store.remarks());
+        state = state.and(step);
+        clock = step.isFrameOrReading() ? clock.withoutDrift() : clock;
+        Optional<String> exportError = store.export(
+                accepted.export().stream().map(it -> state.rolls().get(it)).toList());
+        return new Reply(accepted, remarks, exportError);
+    }
+}

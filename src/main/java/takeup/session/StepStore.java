@@ -1,0 +1,32 @@
+package takeup.session;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.history.JournalStep;
+import takeup.report.RollSummary;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/** Where steps are kept and read again: the data folder, or the memory of a test. No method throws. */
+public interface StepStore {
+    /** Writes a step down: once this returns it is safe. Why it could not be written; empty if it was. */
+    Optional<String> save(JournalStep step);
+
+    /** Brings the files of rolls that were finished, reopened or changed since up to date; why not, or empty. */
+    Optional<String> export(List<Roll> rolls);
+
+    /** What was put right on the disk, or is about to go wrong: sentences for the photographer, often none. */
+    List<String> remarks();
+
+    /** A finished roll, with what of it could not be read. */
+    Message.Fetched read(RollId roll);
+
+    /** Every roll there is. */
+    RollList list();
+
+    /** Keeps what is being typed, for the next start. */
+    void draft(String text);
+
+    /** Every roll there is, with what could not be read. */
+    record RollList(Optional<List<RollSummary>> rolls, List<String> problems) {}
+}

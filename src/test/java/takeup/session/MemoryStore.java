@@ -1,0 +1,90 @@
+package takeup.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Assertions;
+import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
+import takeup.history.ShootState;
+import takeup.kit.Kit;
+import takeup.report.RollSummary;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/** A data folder in memory: what was written, in order, and nothing more once it is full. */
+public final class MemoryStore implements StepStore {
+    private final Kit kit;
+    private final List<JournalStep> written = new ArrayList<>();
+    private boolean isFull;
+
+    public MemoryStore(Kit kit) {
+        this.kit = kit;
+    }
+
+    /** From now on nothing more can be written, or all can again. */
+    void full(boolean on) {
+        isFull = on;
+    }
+
+    List<JournalStep> written() {
+        return written;
+    }
+
+    @Override
+    public Optional<String> save(JournalStep step) {
+        if (isFull) {
+            return Optional.of("the disk is full; free some space");
+        }
+        Assertions.assertTrue(
+                written.isEmpty() || written.get(written.size() - 1).step() < step.step(),
+                "a step is written once, and in order");
+        written.add(step);
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<String> export(List<Roll> rolls) {
+        return Optional.empty();
+    }
+
+    @Override
+    public List<String> remarks() {
+        return List.of();
+    }
+
+    @Override
+    public Message.Fetched read(RollId roll) {
+        return new Message.Fetched(roll, stepsOf(roll), List.of());
+    }
+
+    /** A roll's own records, as its file holds them. */
+    List<JournalStep> stepsOf(RollId roll) {
+        List<JournalStep> steps = new ArrayList<>();
+        for (JournalStep step : written) {
+            List<JournalEntry> entries = step.entries().stream()
+                    .filter(it -> it instanceof JournalEntry.OnRoll onRoll
+                            && onRoll.roll().equals(roll))
+                    .toList();
+            if (!entries.isEmpty()) {
+                steps.add(new JournalStep(step.step(), step.at(), entries));
+            }
+        }
+        return steps;
+    }
+
+    @Override
+    public RollList list() {
+        return new RollList(
+                Optional.of(ShootState.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream()
+                        .map(RollSummary::of)
+                        .toList()),
+                List.of());
+    }
+
+    @Override
+    public void draft(String text) {
+        // nothing is typed here that a crash could take away
+    }
+}
