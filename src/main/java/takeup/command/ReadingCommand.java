@@ -2,6 +2,7 @@ package takeup.command;
 
 import java.util.List;
 import takeup.history.ShootState;
+import takeup.prompt.Sky;
 
 /** {@code m 5.6 125}: a light reading. */
 public final class ReadingCommand implements Command {
@@ -33,7 +34,7 @@ public final class ReadingCommand implements Command {
     @Override
     public List<String> completions(List<String> before, ShootState state) {
         return before.get(before.size() - 1).equals("sky")
-                ? List.of("snow", "sun", "hazy", "cloudy", "overcast", "shade")
+                ? Sky.words()
                 : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
     }
 }

@@ -29,21 +29,28 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
 
     /** A frame line: aperture, time, focal length, distance and a count, in any order. */
     public static FrameArguments ofFrame(List<String> words, Camera camera, Setting setting) {
-        return read(words, camera, setting, false, true);
+        return read(words, camera, setting, Line.FRAME);
     }
 
     /** What {@code fix} takes: a frame line without a count, and the states of a camera. */
     public static FrameArguments ofCorrection(List<String> words, Camera camera, Setting setting) {
-        return read(words, camera, setting, true, false);
+        return read(words, camera, setting, Line.CORRECTION);
     }
 
     /** What {@code insert} takes: as {@code fix}, and a count. */
     public static FrameArguments ofInsertion(List<String> words, Camera camera, Setting setting) {
-        return read(words, camera, setting, true, true);
+        return read(words, camera, setting, Line.INSERTION);
     }
 
-    private static FrameArguments read(
-            List<String> words, Camera camera, Setting setting, boolean states, boolean counts) {
+    /** What kind of line the words stand in. */
+    private enum Line {
+        FRAME,
+        CORRECTION,
+        INSERTION
+    }
+
+    private static FrameArguments read(List<String> words, Camera camera, Setting setting, Line line) {
+        boolean states = line != Line.FRAME;
         SettingPatch change = SettingPatch.NOTHING;
         List<Token> numbers = new ArrayList<>();
         OptionalInt count = OptionalInt.empty();
@@ -67,7 +74,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
             switch (token.kind()) {
                 case APERTURE, TIME, BULB, BARE -> numbers.add(token);
                 case COUNT -> {
-                    if (!counts) {
+                    if (line == Line.CORRECTION) {
                         throw new CommandRejected(
                                 word + ": a correction takes no count; fix 3-5 corrects a row of frames");
                     }

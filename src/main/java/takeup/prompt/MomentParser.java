@@ -163,7 +163,7 @@ public final class MomentParser {
 
     /** Whether a word could be light: {@code Last light} is a name. */
     private static boolean isLight(String word) {
-        return ReadingParser.sky(word).isPresent()
+        return Sky.named(word).isPresent()
                 || word.equals("ev")
                 || !word.isEmpty() && (Tokens.isDigit(word.charAt(0)) || word.charAt(0) == '-')
                 || word.startsWith("ev")
@@ -184,9 +184,9 @@ public final class MomentParser {
     /** Light as EV at ISO 100, or as a sky: {@code ev12}, {@code 12}, {@code shade}. */
     public static double light(String typed) {
         String word = typed.replace(',', '.');
-        OptionalDouble sky = ReadingParser.sky(word);
+        Optional<Sky> sky = Sky.named(word);
         if (sky.isPresent()) {
-            return sky.getAsDouble();
+            return sky.get().ev100();
         }
         String number = word.startsWith("ev") ? word.substring(2) : word;
         boolean minus = number.startsWith("-");

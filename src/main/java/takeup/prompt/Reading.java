@@ -21,4 +21,9 @@ public record Reading(
         Optional<Aperture> flash,
         Optional<FilmSpeed> flashIndex,
         OptionalDouble lowestEv,
-        Optional<ExposureTime> preset) {}
+        Optional<ExposureTime> preset) {
+    static Reading ofFlash(Aperture aperture, FilmSpeed index) {
+        return new Reading(
+                Optional.empty(), Optional.of(aperture), Optional.of(index), OptionalDouble.empty(), Optional.empty());
+    }
+}

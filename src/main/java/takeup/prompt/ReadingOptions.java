@@ -1,0 +1,186 @@
+package takeup.prompt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Light;
+import takeup.text.Nearest;
+
+/**
+ * The words of a reading, sorted before its numbers are read: {@code low 5.6 125 and 11 125 @200} is two parts of which
+ * the lowest counts, at a speed.
+ */
+final class ReadingOptions {
+    /** Which of several readings counts; their mean where none is named. */
+    enum Which {
+        LOW,
+        HIGH
+    }
+
+    private static final List<String> WORDS =
+            List.of("ev", "low", "high", "spot", "reflected", "incident", "flash", "camera", "sky", "and");
+
+    private final List<List<Token>> parts = new ArrayList<>(List.of(new ArrayList<>()));
+    private Optional<FilmSpeed> speed = Optional.empty();
+    private Optional<Light.Method> method = Optional.empty();
+    private Optional<Which> which = Optional.empty();
+    private Optional<Sky> sky = Optional.empty();
+    private OptionalInt zone = OptionalInt.empty();
+    private boolean isEv;
+    private boolean isFlash;
+
+    private ReadingOptions() {}
+
+    static ReadingOptions of(List<String> words) {
+        ReadingOptions options = new ReadingOptions();
+        for (int at = 0; at < words.size(); at++) {
+            if (words.get(at).equals("sky")) {
+                at++;
+                options.sky(at < words.size() ? words.get(at) : "");
+            } else {
+                options.word(words.get(at));
+            }
+        }
+        options.check();
+        return options;
+    }
+
+    /** The numbers of each reading, as {@code and} divides them; one or more. */
+    List<List<Token>> parts() {
+        return parts;
+    }
+
+    /** The speed that the meter is said to be set to. */
+    Optional<FilmSpeed> speed() {
+        return speed;
+    }
+
+    Optional<Light.Method> method() {
+        return method;
+    }
+
+    Optional<Which> which() {
+        return which;
+    }
+
+    Optional<Sky> sky() {
+        return sky;
+    }
+
+    OptionalInt zone() {
+        return zone;
+    }
+
+    /** Whether bare numbers are said to be exposure values. */
+    boolean isEv() {
+        return isEv;
+    }
+
+    boolean isFlash() {
+        return isFlash;
+    }
+
+    private void word(String word) {
+        switch (word) {
+            case "ev" -> isEv = true;
+            case "flash" -> isFlash = true;
+            case "low" -> which(Which.LOW);
+            case "high" -> which(Which.HIGH);
+            case "spot" -> method(Light.Method.SPOT);
+            case "reflected" -> method(Light.Method.REFLECTED);
+            case "incident" -> method(Light.Method.INCIDENT);
+            case "camera" -> method(Light.Method.CAMERA);
+            case "and" -> and();
+            default -> other(word);
+        }
+    }
+
+    private void which(Which other) {
+        if (which.isPresent()) {
+            throw new CommandRejected("low or high, one of the two");
+        }
+        which = Optional.of(other);
+    }
+
+    private void method(Light.Method other) {
+        method = Optional.of(oneOf(method, other));
+    }
+
+    /** One way of reading at a time. */
+    static Light.Method oneOf(Optional<Light.Method> method, Light.Method other) {
+        if (method.isPresent() && method.get() != other) {
+            throw new CommandRejected(
+                    "one way of reading at a time: " + method.get().word() + " or " + other.word());
+        }
+        return other;
+    }
+
+    private void sky(String word) {
+        method(Light.Method.SKY);
+        sky = Sky.named(word);
+        if (sky.isEmpty()) {
+            throw new CommandRejected((word.isEmpty() ? "which sky" : word + " is no sky known here") + ": one of "
+                    + String.join(", ", Sky.words()) + Nearest.question(word, Sky.words()));
+        }
+    }
+
+    private List<Token> last() {
+        return parts.get(parts.size() - 1);
+    }
+
+    private void and() {
+        if (last().isEmpty() && sky.isEmpty()) {
+            throw new CommandRejected("a reading is missing before and");
+        }
+        parts.add(new ArrayList<>());
+    }
+
+    private void other(String word) {
+        Token token = Tokens.token(word);
+        if (token.is(Token.Kind.INDEX)) {
+            FilmSpeed other = LoadArguments.speed(token);
+            if (speed.isPresent() && !speed.get().equals(other)) {
+                throw new CommandRejected("two speeds for one reading: @" + speed.get() + " and " + word);
+            }
+            speed = Optional.of(other);
+        } else if (isZone(word)) {
+            zone = OptionalInt.of(zone(word));
+        } else if (token.is(Token.Kind.WORD)) {
+            throw new CommandRejected(word + " is no reading"
+                    + (Sky.named(word).isPresent()
+                            ? "; did you mean m sky " + word + "?"
+                            : Nearest.question(word, WORDS))
+                    + "; such as m 5.6 125, m ev11.3, m 2500lx, m sky shade");
+        } else {
+            last().add(token);
+        }
+    }
+
+    private static boolean isZone(String word) {
+        return word.length() > 1 && word.charAt(0) == 'z' && Tokens.isDigit(word.charAt(1));
+    }
+
+    private int zone(String word) {
+        if (zone.isPresent()) {
+            throw new CommandRejected("two zones in one reading");
+        }
+        return Tokens.number(word.substring(1))
+                .filter(it -> it == Math.rint(it) && it <= 10)
+                .map(Double::intValue)
+                .orElseThrow(() -> new CommandRejected(word + " is no zone: z0 to z10, z5 is the middle"));
+    }
+
+    private void check() {
+        if (parts.size() > 1 && last().isEmpty()) {
+            throw new CommandRejected("a reading is missing after and");
+        }
+        if (isFlash && (method.isPresent() || which.isPresent() || zone.isPresent() || isEv)) {
+            throw new CommandRejected("a flash meter gives one aperture, and nothing else: m flash 8");
+        }
+        if (sky.isPresent() && (parts.size() > 1 || !last().isEmpty())) {
+            throw new CommandRejected("m sky takes the word for the sky alone");
+        }
+    }
+}
