@@ -149,20 +149,20 @@ public record CommandContext(
         return roll.state() == Roll.State.FINISHED ? List.of(roll.id()) : List.of();
     }
 
-    public JournalStep happened(List<JournalEntry> entries) {
+    JournalStep step(List<JournalEntry> entries) {
         List<JournalEntry> all = new ArrayList<>(before.carryOverEntries(now()));
         all.addAll(entries);
         return new JournalStep(before.nextStep(), now(), all);
     }
 
     public ShootState after(List<JournalEntry> entries) {
-        return entries.isEmpty() ? before : before.and(happened(entries));
+        return entries.isEmpty() ? before : before.and(step(entries));
     }
 
     public Outcome.Accepted does(
             List<JournalEntry> entries, ShootState after, Outcome.Answer answer, List<RollId> settle) {
         return new Outcome.Accepted(
-                entries.isEmpty() ? entries : happened(entries).entries(), after, answer, Optional.empty(), settle);
+                entries.isEmpty() ? entries : step(entries).entries(), after, answer, Optional.empty(), settle);
     }
 
     /** Says what changed in hand. */
@@ -246,6 +246,16 @@ public record CommandContext(
 
     public static String upper(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** The answer to a line that writes these entries; it is still to be told what it says. */
+    public Reply reply(List<JournalEntry> entries) {
+        return new Reply(this, entries);
+    }
+
+    /** The answer to a line that writes one entry on the day. */
+    public Reply reply(DayEvent event) {
+        return reply(List.of(new JournalEntry.OnDay(event)));
     }
 
     /** Says something and writes nothing. */

@@ -75,21 +75,27 @@ public sealed interface Outcome {
      *
      * @param event frame, light, state, load, unload, fix, undo, redo, note, shoot, plan, bag, day-end, question or
      *     help
+     * @param title what was done, in few words: {@code Frame 7 on R0003}
      * @param text a sentence
      * @param fields what other programs read
      * @param warnings what the photographer must know now
      */
-    record Answer(String event, String text, Json.Obj fields, List<Warning> warnings) {
+    record Answer(String event, String title, String text, Json.Obj fields, List<Warning> warnings) {
         public Answer {
             warnings = List.copyOf(warnings);
         }
 
+        /** An answer to a line that writes nothing, so that nothing of it can fail to be saved. */
+        public Answer(String event, String text, Json.Obj fields, List<Warning> warnings) {
+            this(event, "", text, fields, warnings);
+        }
+
         public Answer saying(String other) {
-            return new Answer(event, other, fields, warnings);
+            return new Answer(event, title, other, fields, warnings);
         }
 
         public Answer warning(List<Warning> others) {
-            return new Answer(event, text, fields, others);
+            return new Answer(event, title, text, fields, others);
         }
     }
 }

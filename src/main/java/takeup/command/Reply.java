@@ -1,0 +1,100 @@
+package takeup.command;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.json.Json;
+import takeup.kit.Warning;
+import takeup.report.StatusJson;
+import takeup.report.WarningText;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+
+/**
+ * Makes what a line comes to: the entries that it writes, the state after them, and what is said then. Whatever it is
+ * not given is left out; warnings that were silenced for the day are.
+ */
+public final class Reply {
+    private final CommandContext context;
+    private final List<JournalEntry> entries;
+    private final ShootState after;
+    private String event = "state";
+    private String title = "";
+    private String text = "";
+    private Optional<Json.Obj> fields = Optional.empty();
+    private List<Warning> warnings = List.of();
+    private List<RollId> exports = List.of();
+
+    Reply(CommandContext context, List<JournalEntry> entries) {
+        this.context = context;
+        this.entries = entries.isEmpty() ? entries : context.step(entries).entries();
+        this.after = context.after(entries);
+    }
+
+    /** The state once the entries are written. */
+    public ShootState after() {
+        return after;
+    }
+
+    /** A roll as it is then. */
+    public Roll roll(RollId id) {
+        return after.rolls().get(id);
+    }
+
+    /** The kind of the answer, for other programs; {@code state} where nothing else is named. */
+    public Reply event(String name) {
+        event = name;
+        return this;
+    }
+
+    /**
+     * What is said.
+     *
+     * @param what what was done, in few words: {@code Frame 7 on R0003}; it stands alone where it could not be saved
+     * @param more the rest of the text, which follows it at once
+     */
+    public Reply says(String what, String more) {
+        title = what;
+        text = what + more;
+        return this;
+    }
+
+    /** What was done, in few words, where the text does not begin with it. */
+    public Reply titled(String what) {
+        title = what;
+        return this;
+    }
+
+    /** What other programs read; the whole state where nothing else is given. */
+    public Reply fields(Json.Obj all) {
+        fields = Optional.of(all);
+        return this;
+    }
+
+    public Reply warnings(List<Warning> all) {
+        warnings = all;
+        return this;
+    }
+
+    /** Warnings that are true after the entries and were not before. */
+    public Reply warningsBegun() {
+        return warnings(WarningText.begunBetween(context.state(), after, context.now()));
+    }
+
+    /** Rolls whose file and export must follow. */
+    public Reply exports(List<RollId> rolls) {
+        exports = rolls;
+        return this;
+    }
+
+    public Outcome.Accepted accepted() {
+        Outcome.Answer answer = new Outcome.Answer(
+                event,
+                title,
+                text,
+                fields.orElseGet(() -> StatusJson.of(after)),
+                context.unsilenced(warnings));
+        return new Outcome.Accepted(entries, after, answer, Optional.empty(), exports);
+    }
+}
