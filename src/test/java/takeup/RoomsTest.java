@@ -52,7 +52,11 @@ class RoomsTest {
             Map.entry("advice", Set.of("history", "review")),
             Map.entry("report", Set.of("advice")),
             Map.entry("command", Set.of("report")),
-            Map.entry("dispatch", Set.of("command")),
+            Map.entry("metering", Set.of("command")),
+            Map.entry("planning", Set.of("command")),
+            Map.entry("loading", Set.of("planning")),
+            Map.entry("framing", Set.of("loading")),
+            Map.entry("dispatch", Set.of("framing", "metering")),
             Map.entry("session", Set.of("dispatch")),
             Map.entry("screen", Set.of("session")),
             Map.entry("terminal", Set.of("screen")),
@@ -312,6 +316,10 @@ class RoomsTest {
                         "takeup.advice..",
                         "takeup.report..",
                         "takeup.command..",
+                        "takeup.framing..",
+                        "takeup.metering..",
+                        "takeup.loading..",
+                        "takeup.planning..",
                         "takeup.dispatch..",
                         "takeup.session..")
                 .should()

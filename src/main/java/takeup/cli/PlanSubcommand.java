@@ -13,15 +13,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.command.Outcome;
-import takeup.command.PlanImport;
+import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.json.JsonText;
 import takeup.options.ClockOption;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
+import takeup.planning.PlanImport;
 import takeup.report.NightBefore;
 import takeup.report.PlanTable;
 

@@ -90,11 +90,7 @@ public final class Reply {
 
     public Outcome.Accepted accepted() {
         Outcome.Answer answer = new Outcome.Answer(
-                event,
-                title,
-                text,
-                fields.orElseGet(() -> StatusJson.of(after)),
-                context.unsilenced(warnings));
+                event, title, text, fields.orElseGet(() -> StatusJson.of(after)), context.unsilenced(warnings));
         return new Outcome.Accepted(entries, after, answer, Optional.empty(), exports);
     }
 }

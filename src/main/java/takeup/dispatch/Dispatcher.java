@@ -10,7 +10,7 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
-import takeup.command.PaperForm;
+import takeup.framing.PaperForm;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;

@@ -6,10 +6,10 @@ import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
-import takeup.command.CorrectionCommands;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
+import takeup.framing.Correction;
 import takeup.json.Json;
 import takeup.report.RollText;
 import takeup.report.StatusJson;
@@ -60,10 +60,9 @@ public enum ViewCommand implements Command {
         List<String> all = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= roll.frames().size(); i++) {
-            String words = CorrectionCommands.words(roll, roll.frames().get(from));
+            String words = Correction.words(roll, roll.frames().get(from));
             if (i == roll.frames().size()
-                    || !words.equals(
-                            CorrectionCommands.words(roll, roll.frames().get(i)))
+                    || !words.equals(Correction.words(roll, roll.frames().get(i)))
                     || roll.frames().get(i).number() != roll.frames().get(i - 1).number() + 1) {
                 all.add(CommandContext.numbers(
                                 roll.frames().get(from).number(),

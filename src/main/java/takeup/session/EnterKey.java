@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
-import takeup.command.RatingCommand;
+import takeup.framing.RatingCommand;
 import takeup.kit.Suggestion;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;

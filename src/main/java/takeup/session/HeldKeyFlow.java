@@ -2,7 +2,7 @@ package takeup.session;
 
 import java.util.List;
 import java.util.Optional;
-import takeup.command.RatingCommand;
+import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.session.HeldKey.Kind;

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
 import takeup.advice.StandingWarnings;
 import takeup.dispatch.Dispatcher;
+import takeup.framing.FrameLog;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
@@ -37,9 +38,7 @@ class FewLeftTest {
                 first = left;
             }
             if (left == 15
-                    && FrameCommands.newest(
-                                    s.rollInHand().orElseThrow(), 1, s.kit().fewLeft(16))
-                            .stream()
+                    && FrameLog.newest(s.rollInHand().orElseThrow(), 1, s.kit().fewLeft(16)).stream()
                             .anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
                 warned.add("15");
             }

@@ -1,0 +1,35 @@
+package takeup.loading;
+
+import takeup.command.Arguments;
+import takeup.command.Command;
+import takeup.command.CommandContext;
+import takeup.command.CommandInfo;
+import takeup.command.Need;
+import takeup.command.Outcome;
+
+/** How the whole roll is developed: {@code push 1}, {@code pull 1}, {@code normal}. */
+public enum DevelopmentCommand implements Command {
+    PUSH(CommandInfo.of("push", "development of the whole roll, longer")
+            .usage("push 1")
+            .needs(Need.FILM)),
+    PULL(CommandInfo.of("pull", "development of the whole roll, shorter")
+            .usage("pull 1")
+            .needs(Need.FILM)),
+    NORMAL(CommandInfo.of("normal", "development as usual").needs(Need.FILM));
+
+    private final CommandInfo info;
+
+    DevelopmentCommand(CommandInfo info) {
+        this.info = info;
+    }
+
+    @Override
+    public CommandInfo info() {
+        return info;
+    }
+
+    @Override
+    public Outcome run(Arguments arguments, CommandContext context) {
+        return RollCommands.push(context, arguments.word(), arguments.rest());
+    }
+}

@@ -1,0 +1,197 @@
+package takeup.metering;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.advice.AdviceRequest;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.Light;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.Filter;
+import takeup.kit.Hold;
+import takeup.kit.Kit;
+import takeup.kit.Lens;
+import takeup.kit.Meter;
+import takeup.kit.Stock;
+import takeup.kit.Suggestions;
+import takeup.kit.Warning;
+import takeup.prompt.CameraStateParser;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.DialNumbers;
+import takeup.prompt.FilterParser;
+import takeup.prompt.Fractions;
+import takeup.prompt.LoadArguments;
+import takeup.prompt.Reading;
+import takeup.prompt.ReadingParser;
+import takeup.prompt.Token;
+import takeup.prompt.Tokens;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
+
+/** A reading with its camera and film given as options, outside the screen: the same words, the same sums. */
+public final class MeterQuery {
+    private MeterQuery() {}
+
+    /**
+     * The options as they were typed; what is empty was not given.
+     *
+     * @param reading the words behind the command
+     * @param keys which camera, lens, stock and meter
+     * @param wanted what the photographer wants of the exposure
+     * @param filters a filter each
+     * @param closeUp what takes light at short distances
+     * @param flash whether flash is on
+     * @param tripod whether the camera stands on a tripod
+     */
+    public record Options(
+            List<String> reading,
+            Keys keys,
+            Wanted wanted,
+            List<String> filters,
+            CloseUp closeUp,
+            boolean flash,
+            boolean tripod) {}
+
+    /** Keys of profiles. */
+    public record Keys(
+            Optional<String> camera, Optional<String> lens, Optional<String> stock, Optional<String> meter) {}
+
+    /** The exposure index, an aperture or a time to hold, and a deliberate deviation. */
+    public record Wanted(Optional<String> index, Optional<String> hold, Optional<String> bias) {}
+
+    /** The draw from lens to film, the size on film against that in life, the distance of the subject. */
+    public record CloseUp(Optional<String> extension, Optional<String> magnification, Optional<String> distance) {}
+
+    /** The answer. */
+    public record Answer(AdviceRequest asking, Light light, Suggestions advice, List<Warning> warnings) {}
+
+    /** Something that cannot be understood, with what to do. */
+    public static final class Unclear extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Unclear(String why) {
+            super(why);
+        }
+    }
+
+    /**
+     * The answer for the options, in a situation. With a camera or a stock named it starts clean; with neither it takes
+     * what is in use.
+     */
+    public static Answer answer(ShootState s, Options options, OffsetDateTime now) throws Unclear {
+        try {
+            return read(s, options, now);
+        } catch (CommandRejected e) {
+            throw new Unclear(e.getMessage());
+        }
+    }
+
+    private static Answer read(ShootState s, Options options, OffsetDateTime now) {
+        boolean clean = options.keys.camera.isPresent() || options.keys.stock.isPresent();
+        Optional<Roll> roll = clean ? Optional.empty() : s.rollInHand();
+        Optional<Camera> camera = options.keys.camera.isPresent()
+                ? Optional.of(s.kit()
+                        .camera(options.keys.camera.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, options.keys.camera.get()))))
+                : clean ? Optional.empty() : s.cameraInHand();
+        Optional<Stock> stock = options.keys.stock.isPresent()
+                ? Optional.of(s.kit()
+                        .stock(options.keys.stock.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.STOCKS, options.keys.stock.get()))))
+                : roll.map(it -> it.film().stock());
+        Meter meter = options.keys.meter.isPresent()
+                ? s.kit()
+                        .meter(options.keys.meter.get())
+                        .orElseThrow(
+                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, options.keys.meter.get())))
+                : s.meterInHand();
+        Optional<FilmSpeed> given =
+                options.wanted.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
+        Optional<FilmSpeed> known =
+                given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
+        Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
+        Optional<Hold> hold = options.wanted.hold.isPresent()
+                ? hold(options.wanted.hold.get(), camera, setting.lens())
+                : clean ? Optional.empty() : s.inHand().hold();
+        List<String> words = Tokens.of(String.join(" ", options.reading)).words();
+        Reading reading = ReadingParser.read(
+                "m " + String.join(" ", options.reading), words, meter, s.day().preset(), known, now);
+        Light light = reading.light()
+                .orElseThrow(() -> new CommandRejected("a flash reading belongs to a roll: type it on the prompt"));
+        AdviceRequest asking = new AdviceRequest(
+                camera,
+                setting,
+                hold,
+                stock,
+                known.orElse(FilmSpeed.ISO_100),
+                roll.map(it -> it.film().development().pushStops()).orElse(0.0),
+                meter);
+        return new Answer(asking, light, asking.advice(light), asking.warnings(light));
+    }
+
+    private static Setting setting(Setting before, Optional<Camera> camera, Options options) {
+        Setting setting = before;
+        if (options.keys.lens.isPresent()) {
+            Camera on = camera.orElseThrow(() -> new CommandRejected("--lens needs its camera: --camera K"));
+            setting = setting.with(CameraStateParser.read(
+                    "lens",
+                    options.keys.lens.get().toLowerCase(Locale.ROOT),
+                    on,
+                    setting.lens(),
+                    OptionalDouble.empty()));
+        } else if (setting.lens().isEmpty()
+                && camera.isPresent()
+                && !camera.get().lenses().isEmpty()) {
+            setting = setting.with(SettingPatch.lens(camera.get().lenses().get(0)));
+        }
+        if (options.wanted.bias.isPresent()) {
+            setting = setting.with(SettingPatch.bias(Fractions.signed(options.wanted.bias.get())));
+        }
+        if (!options.filters.isEmpty()) {
+            List<Filter> filters = new ArrayList<>();
+            for (String filter : options.filters) {
+                filters.addAll(FilterParser.read(Tokens.of(filter).words()));
+            }
+            setting = setting.with(SettingPatch.filters(filters));
+        }
+        if (options.closeUp.extension.isPresent() && options.closeUp.magnification.isPresent()) {
+            throw new CommandRejected("--extension or --magnification, one of the two");
+        }
+        if (options.closeUp.distance.isPresent()) {
+            Token token = Tokens.token(options.closeUp.distance.get().toLowerCase(Locale.ROOT));
+            if (!token.is(Token.Kind.METRES) || !(token.value() >= 0.01 && token.value() <= 100_000)) {
+                throw new CommandRejected(options.closeUp.distance.get() + " is no distance: 3m, 10ft");
+            }
+            setting = setting.with(SettingPatch.distance(token.value()));
+        }
+        String extension = options.closeUp
+                .extension
+                .map(it -> it.endsWith("mm") ? it : it + "mm")
+                .orElse("");
+        if (!extension.isEmpty() || options.closeUp.magnification.isPresent()) {
+            Camera on =
+                    camera.orElseThrow(() -> new CommandRejected("an extension needs its camera and lens: --camera K"));
+            setting = setting.with(CameraStateParser.read(
+                    extension.isEmpty() ? "mag" : "ext",
+                    extension.isEmpty() ? options.closeUp.magnification.get() : extension,
+                    on,
+                    setting.lens(),
+                    setting.zoomMm()));
+        }
+        return setting.with(SettingPatch.flash(options.flash || setting.flash()))
+                .with(SettingPatch.tripod(options.tripod || setting.tripod()));
+    }
+
+    private static Optional<Hold> hold(String word, Optional<Camera> camera, Optional<Lens> lens) {
+        Camera on = camera.orElseThrow(() -> new CommandRejected("--hold needs its camera: --camera K"));
+        SettingPatch change = DialNumbers.of(on, lens).pair(List.of(Tokens.token(word.toLowerCase(Locale.ROOT))));
+        return change.aperture().map(Hold::of).or(() -> change.time().map(Hold::of));
+    }
+}

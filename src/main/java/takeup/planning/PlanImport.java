@@ -1,0 +1,235 @@
+package takeup.planning;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.command.CommandContext;
+import takeup.command.Outcome;
+import takeup.day.CameraPlace;
+import takeup.day.KeyMoment;
+import takeup.day.Plan;
+import takeup.day.ShootInfo;
+import takeup.history.ShootState;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.DateTimeParser;
+import takeup.prompt.MomentParser;
+import takeup.text.English;
+import takeup.text.Nearest;
+
+/**
+ * Key moments from a small CSV file. Its first line names the columns: {@code time} and {@code moment}, and any of
+ * {@code date}, {@code wants}, {@code must}, {@code camera}, {@code back}, {@code light}. Commas, semicolons or tabs
+ * part them. A moment of the same name, day and time as one in the plan takes its place, so that a file can be read
+ * twice.
+ */
+public final class PlanImport {
+    private static final List<String> COLUMNS =
+            List.of("time", "moment", "date", "wants", "must", "camera", "back", "light");
+    private static final int LARGEST = 200_000;
+
+    private final CommandContext context;
+    private final String file;
+    private final List<String> problems = new ArrayList<>();
+    private final Map<String, Integer> columns = new LinkedHashMap<>();
+    private List<String> row = List.of();
+
+    private PlanImport(CommandContext context, String file) {
+        this.context = context;
+        this.file = file;
+    }
+
+    /** A row and the line that it begins on. */
+    private record Cells(int line, List<String> cells) {}
+
+    /**
+     * What the file comes to: one step with all of its moments, or every line that does not fit, and then nothing is
+     * planned.
+     *
+     * @param problems each with file, line and what to do; empty where all is well
+     * @param does what is to be written; empty where nothing is
+     */
+    public record Read(List<String> problems, Optional<Outcome.Accepted> does) {}
+
+    /** Reads the text of a file. */
+    public static Read read(String text, String file, ShootState situation, OffsetDateTime now, String letters) {
+        PlanImport sheet = new PlanImport(CommandContext.of(situation, now, 0, letters), file);
+        if (text.length() > LARGEST) {
+            return new Read(
+                    List.of(file + ":1: this is no plan for a day: it has more than " + LARGEST + " characters"),
+                    Optional.empty());
+        }
+        return sheet.read(text);
+    }
+
+    private Read read(String text) {
+        List<Cells> rows = rows(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        if (rows.isEmpty()) {
+            return new Read(
+                    List.of(file + ":1: it is empty: the first line names the columns, such as time,moment,wants,must"),
+                    Optional.empty());
+        }
+        heads(rows.get(0));
+        List<KeyMoment> moments = new ArrayList<>();
+        Plan plan = context.state().day().job().plan();
+        int last = plan.last();
+        for (Cells cells : problems.isEmpty() ? rows.subList(1, rows.size()) : List.<Cells>of()) {
+            try {
+                row = cells.cells;
+                KeyMoment moment = moment(last + 1);
+                Optional<KeyMoment> same = plan.moments().stream()
+                        .filter(it -> it.at().equals(moment.at()) && it.name().equalsIgnoreCase(moment.name()))
+                        .findFirst();
+                if (same.isEmpty()) {
+                    last++;
+                    moments.add(moment);
+                } else if (!same.get().equals(moment.numbered(same.get().number()))) {
+                    moments.add(moment.numbered(same.get().number()));
+                }
+            } catch (CommandRejected e) {
+                problems.add(file + ":" + cells.line + ": " + e.getMessage());
+            }
+        }
+        if (!problems.isEmpty() || moments.isEmpty()) {
+            return new Read(problems, Optional.empty());
+        }
+        try {
+            return new Read(
+                    problems,
+                    Optional.of(PlanCommand.planned(
+                            context, moments, English.count(moments.size(), "moment") + " into the plan")));
+        } catch (CommandRejected e) {
+            return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty());
+        }
+    }
+
+    private void heads(Cells first) {
+        for (int at = 0; at < first.cells.size(); at++) {
+            String name = DateTimeParser.small(first.cells.get(at).strip());
+            if (!COLUMNS.contains(name)) {
+                problems.add(file + ":" + first.line + ": "
+                        + (name.isEmpty() ? "a column has no name" : name + " is no column of a plan")
+                        + Nearest.question(name, COLUMNS) + "; they are " + String.join(", ", COLUMNS));
+            } else if (columns.put(name, at) != null) {
+                problems.add(file + ":" + first.line + ": " + name + " is there twice");
+            }
+        }
+        if (problems.isEmpty() && !(columns.containsKey("time") && columns.containsKey("moment"))) {
+            problems.add(file + ":" + first.line + ": the first line must name the columns time and moment");
+        }
+    }
+
+    private String cell(String column) {
+        Integer at = columns.get(column);
+        return at == null || at >= row.size() ? "" : row.get(at).strip();
+    }
+
+    private KeyMoment moment(int number) {
+        for (int at = columns.size(); at < row.size(); at++) {
+            if (!row.get(at).isBlank()) {
+                throw new CommandRejected(
+                        "this line has more cells than there are columns; a cell with a comma in it is put in quotes");
+            }
+        }
+        LocalTime time = DateTimeParser.time(cell("time"))
+                .orElseThrow(() -> new CommandRejected(
+                        (cell("time").isEmpty() ? "nothing" : cell("time")) + " is no time of day, such as 16:30"));
+        if (cell("moment").isEmpty()) {
+            throw new CommandRejected("the moment has no name");
+        }
+        LocalDate today = context.now().toLocalDate();
+        LocalDate usual = context.state()
+                .day()
+                .job()
+                .occasion()
+                .map(ShootInfo::date)
+                .filter(it -> it.isAfter(today))
+                .orElse(today);
+        LocalDate date = cell("date").isEmpty()
+                ? usual
+                : DateTimeParser.date(cell("date"), today)
+                        .orElseThrow(() -> new CommandRejected(cell("date") + " is no date, such as 2026-09-12"));
+        int wants = cell("wants").isEmpty() ? 0 : MomentParser.frames(cell("wants"));
+        boolean must = switch (DateTimeParser.small(cell("must"))) {
+            case "must", "yes", "y", "x", "true", "1" -> true;
+            case "", "no", "n", "false", "0" -> false;
+            default -> throw new CommandRejected("must is yes or no, not " + cell("must"));
+        };
+        if (cell("camera").isEmpty() && !cell("back").isEmpty()) {
+            throw new CommandRejected("back " + cell("back") + " of which camera?");
+        }
+        List<String> camera = cell("back").isEmpty() ? List.of(cell("camera")) : List.of(cell("camera"), cell("back"));
+        Optional<CameraPlace> place = cell("camera").isEmpty() ? Optional.empty() : Optional.of(context.place(camera));
+        OptionalDouble light = cell("light").isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        MomentParser.light(DateTimeParser.small(cell("light")).replace(" ", "")));
+        return new KeyMoment(
+                number,
+                date.atTime(time),
+                cell("moment"),
+                wants,
+                must,
+                place.map(CameraPlace::camera),
+                cell("back").isEmpty() ? Optional.empty() : place.flatMap(CameraPlace::back),
+                light);
+    }
+
+    /** The rows, without empty ones and those that begin with #. A cell may stand in quotes, a quote in it doubled. */
+    private static List<Cells> rows(String text) {
+        char part = parted(text);
+        List<Cells> rows = new ArrayList<>();
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        int line = 1;
+        int begun = 1;
+        for (int at = 0; at <= text.length(); at++) {
+            char c = at == text.length() ? '\n' : text.charAt(at);
+            if (quoted && at < text.length()) {
+                if (c == '"' && at + 1 < text.length() && text.charAt(at + 1) == '"') {
+                    cell.append('"');
+                    at++;
+                } else if (c == '"') {
+                    quoted = false;
+                } else {
+                    cell.append(c == '\n' || c == '\r' ? ' ' : c);
+                }
+            } else if (c == '"' && cell.toString().isBlank()) {
+                cell.setLength(0);
+                quoted = true;
+            } else if (c == part) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else if (c == '\n') {
+                cells.add(cell.toString());
+                cell.setLength(0);
+                boolean isEmpty = cells.stream().allMatch(String::isBlank);
+                if (!isEmpty && !cells.get(0).startsWith("#")) {
+                    rows.add(new Cells(begun, List.copyOf(cells)));
+                }
+                cells.clear();
+                begun = line + 1;
+            } else if (c != '\r') {
+                cell.append(c);
+            }
+            line += c == '\n' ? 1 : 0;
+        }
+        return rows;
+    }
+
+    /** What parts the cells, as the line that names the columns has it. */
+    private static char parted(String text) {
+        for (String line : text.split("\n")) {
+            if (!line.isBlank() && !line.startsWith("#")) {
+                return line.indexOf(';') >= 0 ? ';' : line.indexOf('\t') >= 0 ? '\t' : ',';
+            }
+        }
+        return ',';
+    }
+}
