@@ -15,6 +15,11 @@ public record CameraPlace(String camera, Optional<String> back) {
         return new CameraPlace(roll.camera().key(), roll.back());
     }
 
+    /** As it is typed behind {@code cam}: {@code 645 2}. */
+    public String typed() {
+        return camera + back.map(it -> " " + it).orElse("");
+    }
+
     // Spelt out, here and in RollId: what Java makes up for a record at its first use holds up the first picture.
     @Override
     public boolean equals(Object other) {

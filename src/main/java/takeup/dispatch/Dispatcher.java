@@ -59,7 +59,7 @@ public final class Dispatcher {
             if (command.isPresent() && !has(command, CommandInfo.Trait.IS_PAPER_LINE)) {
                 throw PaperForm.isBeingRead(context);
             }
-            return PaperForm.line(context, arguments);
+            return PaperForm.line(arguments, context);
         }
         boolean takesNote = command.isEmpty()
                 || has(command, CommandInfo.Trait.TAKES_NOTE)

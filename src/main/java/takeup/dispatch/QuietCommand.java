@@ -9,7 +9,6 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Outcome;
 import takeup.day.DayEvent;
-import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
@@ -44,12 +43,8 @@ public final class QuietCommand implements Command {
         Warning.Code code = Warning.Code.named(word)
                 .orElseThrow(() -> new CommandRejected(
                         word + " is no warning" + Nearest.question(word, codes()) + "; such as hand-held"));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.WarningSilenced(code)));
-        ShootState after = context.after(entries);
-        return context.does(
-                entries,
-                after,
-                context.stateAnswer(after, code + " is silenced for the day, and that is recorded.", List.of()),
-                List.of());
+        return context.reply(new DayEvent.WarningSilenced(code))
+                .says(code + " is silenced for the day", ", and that is recorded.")
+                .accepted();
     }
 }

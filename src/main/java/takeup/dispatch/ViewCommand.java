@@ -6,10 +6,11 @@ import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
+import takeup.command.FrameNumbering;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
-import takeup.framing.Correction;
+import takeup.framing.FrameDescription;
 import takeup.json.Json;
 import takeup.report.RollText;
 import takeup.report.StatusJson;
@@ -60,11 +61,11 @@ public enum ViewCommand implements Command {
         List<String> all = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= roll.frames().size(); i++) {
-            String words = Correction.words(roll, roll.frames().get(from));
+            String words = FrameDescription.of(roll, roll.frames().get(from));
             if (i == roll.frames().size()
-                    || !words.equals(Correction.words(roll, roll.frames().get(i)))
+                    || !words.equals(FrameDescription.of(roll, roll.frames().get(i)))
                     || roll.frames().get(i).number() != roll.frames().get(i - 1).number() + 1) {
-                all.add(CommandContext.numbers(
+                all.add(FrameNumbering.words(
                                 roll.frames().get(from).number(),
                                 roll.frames().get(i - 1).number()) + ", " + words);
                 from = i;

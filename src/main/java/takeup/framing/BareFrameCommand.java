@@ -4,6 +4,7 @@ import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
+import takeup.command.FrameNumbering;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.roll.Frame;
@@ -41,7 +42,9 @@ public enum BareFrameCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return FrameLog.wasted(
-                context, this == BLANK ? Frame.Kind.BLANK : Frame.Kind.UNLOGGED, arguments.rest(), arguments.note());
+        Frame.Kind kind = this == BLANK ? Frame.Kind.BLANK : Frame.Kind.UNLOGGED;
+        context.roll();
+        int count = FrameNumbering.count(kind.toString(), arguments.rest());
+        return NewFrames.bare(kind, count, arguments.note()).reply(context).accepted();
     }
 }

@@ -1,6 +1,7 @@
 package takeup.framing;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
@@ -8,12 +9,23 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
 import takeup.history.ShootState;
 import takeup.kit.Filter;
 import takeup.kit.Kit;
+import takeup.loading.RollFix;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.FrameArguments;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** {@code fix 7 4 125}: what was wrong of frames, or of a roll. */
 public final class FixCommand implements Command {
+    private static final String EXAMPLES = "fix 7 4 125, fix 3-5 filter yellow, fix r7 2 8";
+
     public static final CommandInfo INFO = CommandInfo.of("fix", "corrects frames, or what was said of the roll")
             .usage("fix 7 4 125", "fix 3-5 filter yellow", "fix roll @400")
             .form("fix 7 4 125", "frame 7 was f/4 at 1/125")
@@ -32,7 +44,57 @@ public final class FixCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return Correction.fix(context, arguments, arguments.rest(), arguments.note());
+        List<String> rest = arguments.rest();
+        if (!rest.isEmpty() && rest.get(0).equals("roll")) {
+            if (arguments.note().isPresent()) {
+                throw new CommandRejected("a note on the roll is note and the words");
+            }
+            return RollFix.run(arguments, context);
+        }
+        RollArguments typed = RollArguments.of(rest, context, "fix r7 2 8");
+        Roll roll = typed.roll();
+        FrameRange range = FrameRange.of(typed.word(0, "which frame, and what of it? " + EXAMPLES), EXAMPLES)
+                .on(roll);
+        Setting setting = frame(roll, range.from()).exposure().setting();
+        Setting known = setting.lens().isPresent()
+                ? setting
+                : Correction.lens(roll, context)
+                        .map(it -> setting.with(SettingPatch.lens(it)))
+                        .orElse(setting);
+        FrameArguments said = FrameArguments.ofCorrection(typed.from(1), roll.camera(), known);
+        SettingPatch change = arguments
+                .note()
+                .map(it -> said.change().and(SettingPatch.note(it)))
+                .orElse(said.change());
+        if (change.isNothing()) {
+            throw new CommandRejected("what is right for " + range + "? " + EXAMPLES);
+        }
+        Correction.refuseSettingOfBareFrame(said.change());
+        boolean isLensTaken = change.aperture().isPresent()
+                && change.lens().isEmpty()
+                && setting.lens().isEmpty();
+        SettingPatch full =
+                isLensTaken ? change.and(known.lens().map(SettingPatch::lens).orElse(SettingPatch.NOTHING)) : change;
+        Reply reply = context.reply(context.on(roll, new RollEvent.Corrected(range.from(), range.to(), full)));
+        Roll now = reply.roll(roll.id());
+        Frame after = frame(now, range.from());
+        String right = range.isOne()
+                ? FrameDescription.of(now, after)
+                        + said.change().lens().map(it -> ", " + it.name()).orElse("")
+                : FrameDescription.of(full);
+        reply.says(range.title() + " of " + roll.id(), ": " + right + ".")
+                .warnings(Correction.freshWarnings(Optional.of(roll), now, range));
+        return Correction.finish(
+                        reply,
+                        roll,
+                        context,
+                        FrameDescription.fields(now, after).and("frame", range.to()))
+                .accepted()
+                .unlessDoubted(said.doubt());
+    }
+
+    private static Frame frame(Roll roll, int number) {
+        return roll.frames().get(roll.indexOf(number));
     }
 
     @Override

@@ -1,11 +1,13 @@
 package takeup.framing;
 
+import java.util.List;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.prompt.FrameArguments;
 import takeup.prompt.Tokens;
 
 /** A line that logs a frame: its numbers, {@code 4 125}, or a point for the same again. */
@@ -61,6 +63,14 @@ public enum FrameLineCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return FrameLog.read(context, arguments.tokens());
+        List<String> words = arguments.tokens().words();
+        context.roll();
+        FrameArguments said =
+                FrameArguments.ofFrame(this == SAME ? arguments.rest() : words, context.camera(), context.setting());
+        return NewFrames.exposed(
+                        context.setting().with(said.change()), said.count().orElse(1), arguments.note())
+                .reply(context)
+                .accepted()
+                .unlessDoubted(said.doubt());
     }
 }

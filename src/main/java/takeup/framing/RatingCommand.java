@@ -46,11 +46,7 @@ public final class RatingCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return read(context, arguments.rest());
-    }
-
-    static Outcome read(CommandContext context, List<String> rest) {
-        Arguments.alone("rating", rest);
+        arguments.alone();
         Roll roll = context.roll();
         Camera camera = context.camera();
         if (camera.isAutomatic()) {
@@ -71,59 +67,59 @@ public final class RatingCommand implements Command {
         RatingBracket.Card card = cards.next(roll)
                 .orElseThrow(() -> new CommandRejected("the rating test on " + roll.id()
                         + " has all its cards; once the scans are back: takeup rating " + roll.id()));
+        RatingBracket.NextCard next = new RatingBracket.NextCard(roll, cards, card);
+        return RatingBracket.isBegun(roll) && cards.isSet(inHand.setting(), card)
+                ? logged(next, light, context)
+                : putInHand(next, context);
+    }
+
+    /** Puts the setting of a card in hand; the first time it tells the lab, too. */
+    private static Outcome putInHand(RatingBracket.NextCard next, CommandContext context) {
+        Roll roll = next.roll();
         boolean isBegun = RatingBracket.isBegun(roll);
-        if (isBegun && cards.isSet(inHand.setting(), card)) {
-            return logged(context, roll, camera, inHand, cards, card, light);
-        }
         List<JournalEntry> entries = new ArrayList<>();
         if (!isBegun) {
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
                     new RollEvent.ConditionNoted(new Condition(Condition.Kind.OTHER, Optional.of(RatingTest.ORDER)))));
         }
-        entries.add(
-                new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(cards.change(card)))));
-        ShootState after = context.after(entries);
-        String text = RatingText.instruction(new RatingBracket.NextCard(roll, cards, card))
-                + " Space, or the word rating, logs it."
-                + (isBegun ? "" : " The lab is told \"no density correction\".");
-        return context.does(entries, after, context.stateAnswer(after, text, List.of()), List.of());
+        entries.add(setting(next.bracket().change(next.card()), context));
+        return context.reply(entries)
+                .says(
+                        RatingText.instruction(next),
+                        " Space, or the word rating, logs it."
+                                + (isBegun ? "" : " The lab is told \"no density correction\"."))
+                .titled("rating test on " + roll.id())
+                .accepted();
+    }
+
+    private static JournalEntry setting(SettingPatch change, CommandContext context) {
+        Camera camera = context.camera();
+        return new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
+                camera.key(), context.state().inHand(camera).with(change)));
     }
 
     /** Logs a card, and puts the next one's setting in hand; after the last the best for the roll's index. */
-    private static Outcome logged(
-            CommandContext context,
-            Roll roll,
-            Camera camera,
-            CameraSetup inHand,
-            RatingBracket cards,
-            RatingBracket.Card card,
-            Light light) {
-        Optional<RatingBracket.Card> next = cards.after(card, roll);
+    private static Outcome logged(RatingBracket.NextCard card, Light light, CommandContext context) {
+        Roll roll = card.roll();
+        RatingBracket cards = card.bracket();
+        Optional<RatingBracket.Card> next = cards.after(card.card(), roll);
         Optional<SettingPatch> then = next.map(cards::change)
                 .or(() -> AdviceRequest.inHand(context.state())
                         .flatMap(it -> it.advice(light).bestOne())
                         .filter(it -> it.time().isPresent())
                         .map(it -> SettingPatch.aperture(it.aperture())
                                 .and(SettingPatch.time(it.time().get()))));
-        List<JournalEntry> more = then.map(it -> List.<JournalEntry>of(
-                        new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand.with(it)))))
-                .orElse(List.of());
-        Outcome.Accepted does = FrameLog.exposed(context, roll, inHand.setting(), RatingTest.NOTE + card.words(), more);
-        String text = does.answer().text() + " "
-                + next.map(it -> RatingText.instruction(new RatingBracket.NextCard(roll, cards, it)))
-                        .orElse("The test has all its cards; the setting in hand is for EI "
-                                + roll.film().index() + " again.");
-        return new Outcome.Accepted(
-                does.entries(),
-                does.after(),
-                new Outcome.Answer(
-                        does.answer().event(),
-                        text,
-                        does.answer().fields(),
-                        does.answer().warnings()),
-                does.screenAction(),
-                does.export());
+        Outcome.Accepted logged = NewFrames.exposed(
+                        context.setting(),
+                        1,
+                        Optional.of(RatingTest.NOTE + card.card().words()))
+                .reply(context, then.map(it -> setting(it, context)).stream().toList())
+                .accepted();
+        String more = next.map(it -> RatingText.instruction(new RatingBracket.NextCard(roll, cards, it)))
+                .orElse("The test has all its cards; the setting in hand is for EI "
+                        + roll.film().index() + " again.");
+        return logged.answering(logged.answer().saying(logged.answer().text() + " " + more));
     }
 
     /** The line that one press of the space bar stands for. */

@@ -1,7 +1,5 @@
 package takeup.framing;
 
-import java.util.List;
-import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
@@ -36,54 +34,37 @@ public final class SlateCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return read(context, arguments.rest(), arguments.note());
-    }
-
-    static Outcome read(CommandContext context, List<String> rest, Optional<String> note) {
-        if (rest.isEmpty()) {
-            Outcome.Accepted logged = FrameLog.slate(context, note);
-            Outcome.Answer said = logged.answer();
-            String text = said.text() + " Photograph this sheet; undo takes it back.";
-            return new Outcome.Accepted(
-                    logged.entries(),
-                    logged.after(),
-                    new Outcome.Answer(said.event(), text, said.fields(), said.warnings()),
-                    Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE)),
-                    List.of());
+        if (arguments.rest().isEmpty()) {
+            Outcome.Accepted logged = NewFrames.bare(Frame.Kind.SLATE, 1, arguments.note())
+                    .reply(context)
+                    .accepted();
+            return logged.answering(logged.answer()
+                            .saying(logged.answer().text() + " Photograph this sheet; undo takes it back."))
+                    .showing(new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE));
         }
-        String word = Arguments.one("slate", rest, "slate show");
+        String word = arguments.one("slate show");
         if (!word.equals("show") && !word.equals("clock")) {
             throw new CommandRejected(
                     "slate alone logs a frame and shows the sheet to photograph; slate show shows it again, "
                             + "slate clock the time of day");
         }
-        if (note.isPresent()) {
+        if (arguments.note().isPresent()) {
             throw new CommandRejected("slate " + word + " logs nothing, so it takes no note");
         }
         if (word.equals("clock")) {
-            return new Outcome.Accepted(
-                    List.of(),
-                    context.before(),
-                    new Outcome.Answer(
-                            "state",
-                            "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
-                            Json.object().and("at", context.now()),
-                            List.of()),
-                    Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.CLOCK)),
-                    List.of());
+            return context.shows(
+                    new ScreenAction.ShowSheet(ScreenAction.Sheet.CLOCK),
+                    "state",
+                    "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
+                    Json.object().and("at", context.now()));
         }
         Roll roll = context.roll();
         Frame slate = roll.newest(Frame.Kind.SLATE)
                 .orElseThrow(() -> new CommandRejected("no slate on " + roll.id() + " yet: slate logs one"));
-        return new Outcome.Accepted(
-                List.of(),
-                context.before(),
-                new Outcome.Answer(
-                        "state",
-                        "The slate of " + roll.id() + " is frame " + slate.number() + ".",
-                        Json.object().and("roll", roll.id()).and("frame", slate.number()),
-                        List.of()),
-                Optional.of(new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE)),
-                List.of());
+        return context.shows(
+                new ScreenAction.ShowSheet(ScreenAction.Sheet.SLATE),
+                "state",
+                "The slate of " + roll.id() + " is frame " + slate.number() + ".",
+                Json.object().and("roll", roll.id()).and("frame", slate.number()));
     }
 }

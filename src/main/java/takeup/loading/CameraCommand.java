@@ -8,9 +8,14 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
+import takeup.day.CameraPlace;
+import takeup.day.DayEvent;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
 import takeup.kit.Kit;
-import takeup.metering.SettingCommands;
+import takeup.prompt.CommandRejected;
+import takeup.report.RollText;
 
 /** Takes up a camera, or another back of it. */
 public enum CameraCommand implements Command {
@@ -33,9 +38,30 @@ public enum CameraCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return this == CAM
-                ? SettingCommands.cam(context, arguments.rest())
-                : SettingCommands.back(context, arguments.rest());
+        CameraPlace place = this == CAM ? camera(arguments.rest(), context) : back(arguments, context);
+        Reply reply = context.reply(new DayEvent.CameraSelected(place));
+        ShootState after = reply.after();
+        String what = after.cameraInHand().map(Camera::name).orElse(place.camera())
+                + place.back().map(it -> ", back " + it).orElse("");
+        String roll = after.rollInHand()
+                .map(it -> it.id() + ", " + it.film().stock().name() + " EI "
+                        + it.film().index() + ", next frame " + it.next() + ", " + RollText.left(it))
+                .orElse("no film");
+        String remark = context.state().kit().remark(Kit.Sort.CAMERAS, place.camera());
+        return reply.says(what, ": " + roll + "." + remark).warningsBegun().accepted();
+    }
+
+    private static CameraPlace camera(List<String> words, CommandContext context) {
+        if (words.isEmpty() || words.size() > 2) {
+            throw new CommandRejected("which camera? one of "
+                    + String.join(", ", context.state().kit().keys(Kit.Sort.CAMERAS)));
+        }
+        return context.place(words);
+    }
+
+    private static CameraPlace back(Arguments arguments, CommandContext context) {
+        Camera camera = context.camera();
+        return context.place(List.of(camera.key(), arguments.one("back 2")));
     }
 
     @Override

@@ -35,23 +35,19 @@ public final class DayEndCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return read(context, arguments.rest());
-    }
-
-    static Outcome read(CommandContext context, List<String> words) {
+        List<String> words = arguments.rest();
         Optional<Set<RollId>> held = words.isEmpty() ? Optional.empty() : Optional.of(held(words));
         RollsOfDay.unread(context.state(), context.now(), context.letters(), Set.of())
                 .ifPresent(it -> {
                     throw new CommandContext.RollNotRead(it);
                 });
         DayEnd end = DayEnd.of(context.state(), context.now(), context.letters(), held);
-        return new Outcome.Accepted(
-                List.of(),
-                context.before(),
-                new Outcome.Answer(
-                        "day-end", end.sentence(), end.json().and("held", String.join(" ", words)), List.of()),
-                Optional.of(new ScreenAction.ShowDayEnd(String.join(" ", words))),
-                List.of());
+        String typed = String.join(" ", words);
+        return context.shows(
+                new ScreenAction.ShowDayEnd(typed),
+                "day-end",
+                end.sentence(),
+                end.json().and("held", typed));
     }
 
     private static Set<RollId> held(List<String> words) {

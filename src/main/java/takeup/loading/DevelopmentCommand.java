@@ -6,6 +6,8 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.prompt.LoadArguments;
+import takeup.roll.RollChange;
 
 /** How the whole roll is developed: {@code push 1}, {@code pull 1}, {@code normal}. */
 public enum DevelopmentCommand implements Command {
@@ -30,6 +32,15 @@ public enum DevelopmentCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return RollCommands.push(context, arguments.word(), arguments.rest());
+        String word = info.word();
+        if (this == NORMAL) {
+            arguments.alone();
+        }
+        double stops = LoadArguments.push(word, this == NORMAL ? "" : arguments.one(word + " 1"));
+        return RollWords.corrected(
+                context.roll(),
+                RollChange.push(stops),
+                it -> ", the whole roll: " + it.film().developmentWords() + ".",
+                context);
     }
 }

@@ -1,6 +1,9 @@
 package takeup.loading;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import takeup.advice.LoadChecks;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
@@ -8,8 +11,26 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
+import takeup.day.CameraPlace;
+import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
 import takeup.kit.Kit;
+import takeup.kit.Stock;
+import takeup.kit.Warning;
+import takeup.planning.BagUse;
+import takeup.planning.ShootCommand;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.LoadArguments;
+import takeup.report.LoadCheckText;
+import takeup.report.WarningText;
+import takeup.roll.Development;
+import takeup.roll.Film;
+import takeup.roll.RollChange;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
 
 /** {@code load cn400 @200}: puts a film in, or a rewound roll again. */
 public final class LoadCommand implements Command {
@@ -30,7 +51,72 @@ public final class LoadCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return RollCommands.load(context, arguments);
+        List<String> words = arguments.rest();
+        Optional<RollId> again = RollWords.namedNotStock(words, context);
+        if (again.isPresent()) {
+            return Reloading.run(again.get(), words.subList(1, words.size()), context);
+        }
+        Camera camera = context.camera();
+        CameraPlace place = context.state().placeInHand().orElseThrow();
+        RollWords.refuseTakenPlace(place, context);
+        Film film = film(
+                LoadArguments.read(
+                        words, arguments.textAfter("process"), context.state().kit()),
+                camera,
+                place,
+                context);
+        RollId id = context.state().nextRoll(context.letters());
+        List<JournalEntry> entries = RollWords.putIn(id, new RollEvent.Loaded(id, camera, place.back(), film), context);
+        context.state()
+                .day()
+                .job()
+                .occasion()
+                .ifPresent(it -> entries.add(
+                        new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(ShootCommand.assignment(it)))));
+        BagUse ofBag = BagUse.of(id, film, context);
+        ofBag.entry().ifPresent(entries::add);
+        Reply reply = context.reply(entries);
+        List<Warning> warnings =
+                new ArrayList<>(WarningText.begunBetween(context.state(), reply.after(), context.now()));
+        warnings.addAll(ofBag.warnings());
+        film.pushMismatch().ifPresent(warnings::add);
+        Stock stock = film.stock();
+        return reply.event("load")
+                .says(
+                        id + " in " + place,
+                        ": " + stock.name() + ", " + film.size() + ", " + film.framesNominal() + " frames, "
+                                + film.developmentWords() + ". The meter must be set to " + film.index() + ". Write "
+                                + id + " on the film."
+                                + context.state().kit().remark(Kit.Sort.STOCKS, stock.key()))
+                .fields(RollWords.fields(reply.roll(id))
+                        .and("routine", LoadChecks.of(reply.after()).map(LoadCheckText::question)))
+                .warnings(warnings)
+                .accepted();
+    }
+
+    /** The film as it was typed; without a stock it is the one before, as far as nothing else is said. */
+    private static Film film(RollChange said, Camera camera, CameraPlace place, CommandContext context) {
+        Optional<Film> before = said.stock().isPresent()
+                ? Optional.empty()
+                : Optional.ofNullable(context.state().day().films().get(place));
+        Stock stock = said.stock()
+                .or(() -> before.map(Film::stock))
+                .orElseThrow(() -> new CommandRejected(
+                        "load which stock? no roll was in " + place + " before; such as load cn400"));
+        FilmSize size = said.filmSize().orElseGet(() -> FilmFit.size(camera, stock));
+        FilmFit.check(camera, stock, size);
+        Development development = new Development(
+                said.process()
+                        .or(() -> before.map(it -> it.development().process()))
+                        .orElse(stock.process()),
+                said.pushStops()
+                        .orElse(before.map(it -> it.development().pushStops()).orElse(0.0)));
+        return new Film(
+                stock,
+                size,
+                said.index().or(() -> before.map(Film::index)).orElse(stock.usualIndex()),
+                development,
+                said.framesNominal().orElse(camera.frames().getOrDefault(size, 36)));
     }
 
     @Override

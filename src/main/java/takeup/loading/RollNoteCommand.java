@@ -1,11 +1,17 @@
 package takeup.loading;
 
+import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
+import takeup.prompt.CommandRejected;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
 
 /** {@code note the eight in two rows}: a note on a roll. */
 public final class RollNoteCommand implements Command {
@@ -23,6 +29,18 @@ public final class RollNoteCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return RollCommands.note(context, arguments);
+        Optional<RollId> id = RollWords.named(arguments.rest(), context);
+        Roll roll = context.roll(id, "note r7 words");
+        String note = arguments.textAfterWords(id.isPresent() ? 2 : 1);
+        if (note.isEmpty()) {
+            throw new CommandRejected("the note is empty: note and the words");
+        }
+        Reply reply = context.reply(context.on(roll, new RollEvent.Noted(note)));
+        Roll now = reply.roll(roll.id());
+        return reply.event("note")
+                .says("Note on " + roll.id(), ": " + now.note().orElse("") + ".")
+                .fields(CommandContext.fields(now).and("note", now.note()))
+                .exports(context.rollsToExport(roll))
+                .accepted();
     }
 }

@@ -5,16 +5,11 @@ import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
-import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
-import takeup.day.DayEvent;
 import takeup.exposure.Stops;
-import takeup.history.JournalEntry;
-import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
-import takeup.kit.Kit;
 import takeup.prompt.CameraStateParser;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DialNumbers;
@@ -22,10 +17,7 @@ import takeup.prompt.FilterParser;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
-import takeup.report.RollText;
 import takeup.report.SetupText;
-import takeup.report.WarningText;
-import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -132,36 +124,5 @@ public final class SettingCommands {
         boolean factor =
                 filter.name().endsWith("x") && Tokens.isDigit(filter.name().charAt(0));
         return factor ? filter.name() + " = " + Stops.words(filter.stops()) : filter.words();
-    }
-
-    public static Outcome cam(CommandContext context, List<String> words) {
-        if (words.isEmpty() || words.size() > 2) {
-            throw new CommandRejected("which camera? one of "
-                    + String.join(", ", context.state().kit().keys(Kit.Sort.CAMERAS)));
-        }
-        return take(context, context.place(words));
-    }
-
-    public static Outcome back(CommandContext context, List<String> words) {
-        Camera camera = context.camera();
-        String back = Arguments.one("back", words, "back 2");
-        return take(context, context.place(List.of(camera.key(), back)));
-    }
-
-    private static Outcome take(CommandContext context, CameraPlace place) {
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
-        ShootState after = context.after(entries);
-        Optional<Roll> roll = after.rollInHand();
-        String words = after.cameraInHand().map(Camera::name).orElse(place.camera())
-                + place.back().map(it -> ", back " + it).orElse("") + ": "
-                + roll.map(it -> it.id() + ", " + it.film().stock().name() + " EI "
-                                + it.film().index() + ", next frame " + it.next() + ", " + RollText.left(it))
-                        .orElse("no film")
-                + "." + context.state().kit().remark(Kit.Sort.CAMERAS, place.camera());
-        return context.does(
-                entries,
-                after,
-                context.stateAnswer(after, words, WarningText.begunBetween(context.state(), after, context.now())),
-                List.of());
     }
 }

@@ -13,12 +13,11 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Outcome;
+import takeup.command.Reply;
 import takeup.command.ScreenAction;
 import takeup.day.Bag;
 import takeup.day.DayEvent;
 import takeup.day.FilmLot;
-import takeup.exposure.FilmSpeed;
-import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -26,15 +25,11 @@ import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.Kit;
 import takeup.kit.Stock;
-import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
-import takeup.roll.Film;
-import takeup.roll.RollId;
 import takeup.text.English;
 import takeup.text.Nearest;
-import takeup.text.Plain;
 
 /**
  * The film in the bag: {@code bag add 10 cn400 120 expires 2027-03 price 6.20}, {@code bag take 1 cn400 120}; and what
@@ -93,9 +88,7 @@ public final class BagCommand implements Command {
         List<JournalEntry> entries =
                 List.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot, count, Optional.empty())));
         String aged = lot.isExpired(context.now().toLocalDate())
-                ? " "
-                        + English.capitalised(
-                                expiredWords(context, lot, context.state().kit().stock(lot.stock()))) + "."
+                ? " " + English.capitalised(FilmAge.words(lot, context)) + "."
                 : "";
         return answered(context, entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
     }
@@ -130,15 +123,19 @@ public final class BagCommand implements Command {
 
     private static Outcome answered(
             CommandContext context, List<JournalEntry> entries, String what, FilmLot lot, String more) {
-        ShootState after = context.after(entries);
-        int now = after.day().job().bag().rolls(lot.stock(), lot.size());
+        Reply reply = context.reply(entries);
+        int now = reply.after().day().job().bag().rolls(lot.stock(), lot.size());
         Json.Obj fields = Json.object()
                 .and("stock", lot.stock())
                 .and("filmSize", lot.size())
                 .and("rolls", now);
-        String text = English.capitalised(what) + "; it holds " + English.count(now, "roll") + " of " + lot.stock()
-                + " " + lot.size() + "." + more;
-        return context.does(entries, after, new Outcome.Answer("bag", text, fields, List.of()), List.of());
+        return reply.event("bag")
+                .says(
+                        English.capitalised(what),
+                        "; it holds " + English.count(now, "roll") + " of " + lot.stock() + " " + lot.size() + "."
+                                + more)
+                .fields(fields)
+                .accepted();
     }
 
     private static int count(List<String> words, String how) {
@@ -213,55 +210,5 @@ public final class BagCommand implements Command {
                     + " is no price: price 6.20, for one roll, in the money that you reckon in");
         }
         return new BigDecimal(word.endsWith(".") ? word.substring(0, word.length() - 1) : word);
-    }
-
-    // Loading.
-
-    /**
-     * What the bag gives for a roll that is loaded: the entry, and the remarks. Where no bag is kept there is neither.
-     */
-    public static Optional<JournalEntry> given(CommandContext context, RollId roll, Film film, List<Warning> into) {
-        Bag bag = context.state().day().job().bag();
-        if (!bag.kept()) {
-            return Optional.empty();
-        }
-        String key = film.stock().key();
-        Optional<FilmLot> lot = bag.next(key, film.size());
-        if (lot.isEmpty()) {
-            into.add(new Warning(
-                    Warning.Code.BAG_LOW,
-                    "no " + key + " " + film.size() + " is left in the bag: this roll is not counted in it (bag add)"));
-            return Optional.empty();
-        }
-        lot.flatMap(it -> expired(context, it)).ifPresent(into::add);
-        if (bag.rolls(key, film.size()) == 1) {
-            into.add(new Warning(Warning.Code.BAG_LOW, "that was the last " + key + " " + film.size() + " in the bag"));
-        }
-        return Optional.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot.get(), -1, Optional.of(roll))));
-    }
-
-    private static Optional<Warning> expired(CommandContext context, FilmLot lot) {
-        return lot.isExpired(context.now().toLocalDate())
-                ? Optional.of(new Warning(
-                        Warning.Code.EXPIRED,
-                        expiredWords(context, lot, context.state().kit().stock(lot.stock()))))
-                : Optional.empty();
-    }
-
-    /** What age does to film, by the rule of thumb, marked as one. */
-    private static String expiredWords(CommandContext context, FilmLot lot, Optional<Stock> stock) {
-        String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", "
-                + Plain.decimals(lot.yearsPast(context.now().toLocalDate()), 1) + " years ago";
-        if (stock.isEmpty() || !stock.get().kind().isNegative()) {
-            return past + ": more light mends no reversal film, test a roll first";
-        }
-        double stops = lot.agedStops(context.now().toLocalDate()).orElseThrow();
-        FilmSpeed usual = stock.get().usualIndex();
-        String rating = stops < 1 / 6.0
-                ? "hardly any more light"
-                : Stops.words(stops) + " more light, from EI " + usual + " to about "
-                        + Plain.digits(usual.arithmetic() / Stops.factor(stops), 2);
-        return past + "; rule of thumb (common practice, no source), one stop a decade: " + rating
-                + "; test a roll first";
     }
 }

@@ -25,6 +25,7 @@ import takeup.kit.Kit;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.MomentParser;
+import takeup.prompt.Sky;
 import takeup.prompt.Tokens;
 import takeup.report.MomentText;
 import takeup.report.NightBefore;
@@ -74,7 +75,7 @@ public final class PlanCommand implements Command {
         }
         return switch (before.get(before.size() - 1)) {
             case "cam" -> state.kit().keys(Kit.Sort.CAMERAS);
-            case "light" -> List.of("sun", "hazy", "cloudy", "overcast", "shade", "snow");
+            case "light" -> Sky.words();
             default -> List.of("wants", "must", "cam", "back", "light", "on", "today", "tomorrow");
         };
     }
@@ -105,7 +106,7 @@ public final class PlanCommand implements Command {
                 ? Optional.of(ClockText.clock(moment.at()) + " on "
                         + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)")
                 : Optional.empty();
-        return planned(context, List.of(moment), MomentText.planned(moment, now))
+        return planned(context, List.of(moment), MomentText.planned(moment, now), "")
                 .unlessDoubted(past);
     }
 
@@ -121,18 +122,21 @@ public final class PlanCommand implements Command {
     }
 
     /** Moments into the plan, as one step. */
-    static Outcome.Accepted planned(CommandContext context, List<KeyMoment> moments, String words) {
+    static Outcome.Accepted planned(CommandContext context, List<KeyMoment> moments, String what, String more) {
         if (context.state().day().job().plan().moments().size() + moments.size() > MOST) {
             throw new CommandRejected("a plan holds up to " + MOST + " moments");
         }
         List<JournalEntry> entries = new ArrayList<>();
         moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.MomentPlanned(it))));
-        ShootState after = context.after(entries);
         Json.Obj fields = moments.size() == 1
                 ? PlanJson.moment(moments.get(0))
                 : Json.object()
                         .and("moments", moments.stream().map(PlanJson::moment).toList());
-        return context.does(entries, after, new Outcome.Answer("plan", words + ".", fields, List.of()), List.of());
+        return context.reply(entries)
+                .event("plan")
+                .says(what, more + ".")
+                .fields(fields)
+                .accepted();
     }
 
     private static Outcome change(CommandContext context, String number, List<String> words) {
@@ -144,7 +148,7 @@ public final class PlanCommand implements Command {
                 .orElseThrow(() -> new CommandRejected(words.get(1) + " is no time of day: plan " + number + " 16:45"));
         KeyMoment moved = moment.at(moment.at().toLocalDate().atTime(time));
         return planned(
-                context, List.of(moved), MomentText.planned(moved, context.now().toLocalDateTime()));
+                context, List.of(moved), MomentText.planned(moved, context.now().toLocalDateTime()), "");
     }
 
     private static KeyMoment moment(CommandContext context, String number) {
@@ -179,19 +183,17 @@ public final class PlanCommand implements Command {
                 context,
                 moved,
                 English.count(moved.size(), "moment") + " " + minutes + " min "
-                        + (word.equals("late") ? "later" : "earlier") + "; next "
-                        + MomentText.planned(moved.get(0), now));
+                        + (word.equals("late") ? "later" : "earlier"),
+                "; next " + MomentText.planned(moved.get(0), now));
     }
 
     private static Outcome drop(CommandContext context, List<String> rest) {
         KeyMoment moment = moment(context, Arguments.one("plan drop", rest, "plan drop 3"));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.MomentDropped(moment.number())));
-        ShootState after = context.after(entries);
-        return context.does(
-                entries,
-                after,
-                new Outcome.Answer("plan", moment.name() + " is out of the plan.", PlanJson.moment(moment), List.of()),
-                List.of());
+        return context.reply(new DayEvent.MomentDropped(moment.number()))
+                .event("plan")
+                .says(moment.name() + " is out of the plan", ".")
+                .fields(PlanJson.moment(moment))
+                .accepted();
     }
 
     /** All that is planned and not over, in one sentence. */

@@ -102,7 +102,7 @@ public final class PlanImport {
             return new Read(
                     problems,
                     Optional.of(PlanCommand.planned(
-                            context, moments, English.count(moments.size(), "moment") + " into the plan")));
+                            context, moments, English.count(moments.size(), "moment") + " into the plan", "")));
         } catch (CommandRejected e) {
             return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty());
         }

@@ -77,9 +77,7 @@ public final class ShootCommand implements Command {
                 entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(occasion))));
             }
         }
-        ShootState after = context.after(entries);
-        String text = "Shoot: " + occasion.name() + ", " + occasion.date()
-                + occasion.position()
+        String more = occasion.position()
                         .map(it -> ", at " + it + light(it, occasion.date(), context.now()))
                         .orElse("") + "."
                 + (occasion.client().isPresent() ? " The client's name stays on this machine." : "")
@@ -89,7 +87,11 @@ public final class ShootCommand implements Command {
                 .and("date", occasion.date())
                 .and("latitude", occasion.position().map(Coordinates::latitude))
                 .and("longitude", occasion.position().map(Coordinates::longitude));
-        return context.does(entries, after, new Outcome.Answer("shoot", text, fields, List.of()), List.of());
+        return context.reply(entries)
+                .event("shoot")
+                .says("Shoot: " + occasion.name() + ", " + occasion.date(), more)
+                .fields(fields)
+                .accepted();
     }
 
     public static Assignment assignment(ShootInfo occasion) {

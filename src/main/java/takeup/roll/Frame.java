@@ -66,7 +66,7 @@ public record Frame(
         return kind != Kind.BLANK;
     }
 
-    Frame renumbered(int other) {
+    public Frame renumbered(int other) {
         int first = loggedAs();
         return new Frame(
                 other, first == other ? OptionalInt.empty() : OptionalInt.of(first), kind, exposure, further, note);

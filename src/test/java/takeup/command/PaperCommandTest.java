@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.PaperInput;
-import takeup.framing.Correction;
+import takeup.framing.FrameDescription;
 import takeup.report.StatusText;
 import takeup.roll.Frame;
 import takeup.session.Key;
@@ -50,7 +50,7 @@ class PaperCommandTest {
     void aLineIsTheFrameThatItSays(String line, String frame) {
         Shooting day = reading(line);
         assertEquals(List.of(), aside(day));
-        assertEquals(frame, Correction.words(day.roll(), day.frame(1)));
+        assertEquals(frame, FrameDescription.of(day.roll(), day.frame(1)));
         assertEquals(Optional.empty(), day.frame(1).exposure().at(), "when it was is not known");
         assertEquals(Optional.empty(), day.frame(1).exposure().light(), "nor in which light");
     }
@@ -62,7 +62,7 @@ class PaperCommandTest {
         assertEquals(
                 List.of(1, 2, 3),
                 day.roll().frames().stream().map(Frame::number).toList());
-        assertEquals("f/5.6 1/125, veil", Correction.words(day.roll(), day.frame(3)));
+        assertEquals("f/5.6 1/125, veil", FrameDescription.of(day.roll(), day.frame(3)));
         assertEquals(5, day.roll().next());
     }
 

@@ -1,4 +1,4 @@
-package takeup.command;
+package takeup.framing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
 import takeup.advice.StandingWarnings;
+import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
-import takeup.framing.FrameLog;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
@@ -38,7 +38,7 @@ class FewLeftTest {
                 first = left;
             }
             if (left == 15
-                    && FrameLog.newest(s.rollInHand().orElseThrow(), 1, s.kit().fewLeft(16)).stream()
+                    && NewFrames.newest(s.rollInHand().orElseThrow(), 1, s.kit().fewLeft(16)).stream()
                             .anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
                 warned.add("15");
             }

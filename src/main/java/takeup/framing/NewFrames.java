@@ -1,0 +1,188 @@
+package takeup.framing;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import takeup.advice.LoadChecks;
+import takeup.command.CommandContext;
+import takeup.command.FrameNumbering;
+import takeup.command.Reply;
+import takeup.day.DayEvent;
+import takeup.exposure.Light;
+import takeup.exposure.Stops;
+import takeup.history.ClockShiftDetector;
+import takeup.history.JournalEntry;
+import takeup.json.Json;
+import takeup.kit.Warning;
+import takeup.prompt.FrameArguments;
+import takeup.report.AdviceJson;
+import takeup.report.LoadCheckText;
+import takeup.report.RollText;
+import takeup.roll.ClockShift;
+import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.FrameWarnings;
+import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
+import takeup.text.English;
+
+/**
+ * New frames on the roll in hand: what each word that logs frames has in common.
+ *
+ * @param kind what they are
+ * @param setting with what they were exposed
+ * @param count how many
+ * @param note on each of them
+ */
+record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> note) {
+    static NewFrames exposed(Setting setting, int count, Optional<String> note) {
+        return new NewFrames(Frame.Kind.EXPOSED, setting, count, note);
+    }
+
+    /** Frames without a setting. */
+    static NewFrames bare(Frame.Kind kind, int count, Optional<String> note) {
+        return new NewFrames(kind, Setting.NONE, count, note);
+    }
+
+    private boolean isExposed() {
+        return kind == Frame.Kind.EXPOSED;
+    }
+
+    /** Writes the frames down, and what goes with them in the same step. */
+    Reply reply(CommandContext context, List<JournalEntry> more) {
+        Roll roll = context.roll();
+        boolean isDouble = roll.doubleAwaited() && isExposed();
+        List<JournalEntry> entries = entries(roll, isDouble, context);
+        entries.addAll(more);
+        Reply reply = context.reply(entries);
+        Roll now = reply.roll(roll.id());
+        Frame last = now.newest().orElseThrow();
+        int added = isDouble ? count - 1 : count;
+        String which = added == 0
+                ? "Frame " + last.number() + " exposed again"
+                : FrameNumbering.title(isDouble ? last.number() - added : roll.next(), last.number());
+        return reply.event("frame")
+                .says(which + " on " + roll.id(), text(now, last))
+                .fields(fields(now, last))
+                .warnings(warnings(reply, now, context));
+    }
+
+    Reply reply(CommandContext context) {
+        return reply(context, List.of());
+    }
+
+    private List<JournalEntry> entries(Roll roll, boolean isDouble, CommandContext context) {
+        List<JournalEntry> entries = new ArrayList<>();
+        ClockShiftDetector shifts = context.clockShifts();
+        shifts.sinceFrameOrReading()
+                .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
+        Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
+        for (int i = 0; i < count; i++) {
+            Exposure exposure = exposure(context).met(shift);
+            shift = Optional.empty();
+            int number = roll.next() + i - (isDouble ? 1 : 0);
+            entries.add(new JournalEntry.OnRoll(
+                    roll.id(),
+                    isDouble && i == 0
+                            ? new RollEvent.ExposedAgain(exposure, note)
+                            : new RollEvent.Added(
+                                    Frame.of(number, kind, exposure, note),
+                                    RollEvent.Origin.LOGGED,
+                                    OptionalInt.empty())));
+        }
+        return entries;
+    }
+
+    private Exposure exposure(CommandContext context) {
+        return isExposed()
+                ? context.exposure(setting)
+                : new Exposure(Optional.of(context.now()), Setting.NONE, Optional.empty(), Optional.empty());
+    }
+
+    private String text(Roll now, Frame last) {
+        String what = isExposed()
+                ? FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING)
+                : kind.toString();
+        String error = ExposureResult.of(now, last).errorStops().stream()
+                .mapToObj(it -> ", " + Stops.error(it))
+                .findFirst()
+                .orElse("");
+        return (what.isEmpty() ? "" : ": " + what) + error
+                + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
+    }
+
+    private Json.Obj fields(Roll now, Frame last) {
+        ExposureResult result = ExposureResult.of(now, last);
+        return Json.object()
+                .and("roll", now.id())
+                .and("frame", last.number())
+                .and("count", count)
+                .and("framesLeft", now.framesLeft())
+                .and("kind", kind)
+                .and("aperture", setting.aperture().map(Object::toString))
+                .and("time", setting.time().map(Object::toString))
+                .and("errorStops", AdviceJson.exact(result.errorStops()))
+                .and("overBoxStops", AdviceJson.exact(result.overBoxStops()));
+    }
+
+    private List<Warning> warnings(Reply reply, Roll now, CommandContext context) {
+        List<Warning> warnings = new ArrayList<>(fresh(now, context));
+        if (now.framesLeft() < -LoadChecks.PAST) {
+            LoadChecks.of(reply.after()).ifPresent(it -> {
+                warnings.removeIf(one -> one.code() == Warning.Code.PAST_END);
+                warnings.add(new Warning(Warning.Code.PAST_END, LoadCheckText.question(it)));
+            });
+        }
+        return warnings;
+    }
+
+    /**
+     * The warnings to be said with the newest frames: an old reading is old for all rolls, and said with one of them.
+     */
+    private List<Warning> fresh(Roll roll, CommandContext context) {
+        List<Warning> newest =
+                newest(roll, count, context.state().kit().fewLeft(roll.film().framesNominal()));
+        boolean isSaid = newest.stream().anyMatch(it -> it.code() == Warning.Code.STALE_LIGHT)
+                && isStaleOnAnotherRoll(roll, context);
+        return newest.stream()
+                .filter(it -> it.code() != Warning.Code.STALE_LIGHT || !isSaid)
+                .toList();
+    }
+
+    private static boolean isStaleOnAnotherRoll(Roll roll, CommandContext context) {
+        Optional<OffsetDateTime> taken = context.state().day().light().map(Light::at);
+        return context.state().rolls().values().stream()
+                .filter(it -> !it.id().equals(roll.id()))
+                .flatMap(it -> it.frames().stream())
+                .map(Frame::exposure)
+                .anyMatch(it -> it.light().map(Light::at).equals(taken)
+                        && it.at().isPresent()
+                        && FrameWarnings.isStale(it.light(), it.at().get()));
+    }
+
+    /** The warnings of the newest frames, each code once, in the words of the last. */
+    static List<Warning> newest(Roll roll, int count, int few) {
+        Map<Warning.Code, Warning> last = new LinkedHashMap<>();
+        for (List<Warning> one : FrameWarnings.newest(roll, few, count)) {
+            one.forEach(it -> last.put(it.code(), it));
+        }
+        // A burst may run past the frame that the warning was about: what is left then is what counts.
+        int left = roll.framesLeft();
+        if (left < 0) {
+            last.remove(Warning.Code.FRAMES_LEFT);
+        } else if (left > 0) {
+            last.computeIfPresent(Warning.Code.FRAMES_LEFT, (code, it) -> new Warning(code, left + " left"));
+        }
+        return last.values().stream()
+                .sorted(Comparator.comparing(Warning::code))
+                .toList();
+    }
+}
