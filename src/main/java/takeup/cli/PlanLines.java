@@ -24,6 +24,6 @@ final class PlanLines {
 
     private static String line(PlanTable.Row row) {
         return "  " + Padding.cell(row.number(), 4) + Padding.cell(row.when(), 7) + Padding.cell(row.in(), 14)
-                + row.what() + (row.more().isEmpty() ? "" : ", " + row.more().replace("  ", ", "));
+                + row.what() + (row.details().isEmpty() ? "" : ", " + String.join(", ", row.details()));
     }
 }

@@ -31,10 +31,10 @@ public final class PlanTable {
      * @param when date, if it is another day's, and time
      * @param in how far it is away: {@code in 1 h 24 min}, {@code over}
      * @param what its name
-     * @param more frames wanted, camera, light
+     * @param details frames wanted, camera, light, as far as the plan says them
      * @param kind what sort of row it is
      */
-    public record Row(String number, String when, String in, String what, String more, Kind kind) {}
+    public record Row(String number, String when, String in, String what, List<String> details, Kind kind) {}
 
     /** What sort of row it is. */
     public enum Kind {
@@ -55,10 +55,6 @@ public final class PlanTable {
         for (KeyMoment moment : s.day().job().plan().moments()) {
             boolean isNext = next.equals(Optional.of(moment.number()));
             boolean isOver = !isNext && !moment.at().isAfter(local);
-            String more = (moment.wants() > 0 ? "wants " + moment.wants() : "")
-                    + (moment.must() ? " MUST" : "")
-                    + MomentText.where(moment).map(it -> "  " + it).orElse("")
-                    + MomentText.light(moment).map(it -> "  " + it).orElse("");
             all.add(new Timed(
                     moment.at(),
                     new Row(
@@ -66,7 +62,7 @@ public final class PlanTable {
                             when(moment.at(), local),
                             isOver ? "over" : in(moment.at(), local),
                             moment.name(),
-                            more.strip(),
+                            details(moment),
                             isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
         }
         for (Sun.At one : NightBefore.sun(s, now)) {
@@ -78,11 +74,23 @@ public final class PlanTable {
                             when(at, local),
                             at.isBefore(local) ? "over" : in(at, local),
                             one.event().toString(),
-                            "",
+                            List.of(),
                             at.isBefore(local) ? Kind.OVER : Kind.SUN)));
         }
         all.sort(Comparator.comparing(Timed::at));
         return all.stream().map(Timed::row).toList();
+    }
+
+    private static List<String> details(KeyMoment moment) {
+        List<String> details = new ArrayList<>();
+        if (moment.wants() > 0) {
+            details.add("wants " + moment.wants() + (moment.must() ? " MUST" : ""));
+        } else if (moment.must()) {
+            details.add("MUST");
+        }
+        MomentText.where(moment).ifPresent(details::add);
+        MomentText.light(moment).ifPresent(details::add);
+        return details;
     }
 
     private static String when(LocalDateTime at, LocalDateTime now) {

@@ -53,7 +53,7 @@ final class PlanView {
         int what = 6;
         int more = 0;
         for (PlanTable.Row row : rows) {
-            more = Math.max(more, Width.of(row.more()));
+            more = Math.max(more, Width.of(more(row)));
             when = Math.max(when, Width.of(row.when()) + 2);
             in = Math.max(in, Width.of(row.in()) + 2);
             what = Math.max(what, Width.of(row.what()) + 2);
@@ -61,11 +61,15 @@ final class PlanView {
         what = Math.min(what, Math.max(14, columns - 6 - when - in - more));
         List<ListLine> lines = new ArrayList<>();
         for (PlanTable.Row row : rows) {
-            String name = row.more().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 2), what);
-            String text = start(row) + Width.pad(row.when(), when) + Width.pad(row.in(), in) + name + row.more();
+            String name = row.details().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 2), what);
+            String text = start(row) + Width.pad(row.when(), when) + Width.pad(row.in(), in) + name + more(row);
             lines.add(new ListLine(text, role(row)));
         }
         return lines;
+    }
+
+    private static String more(PlanTable.Row row) {
+        return String.join("  ", row.details());
     }
 
     /** What is at which time, and on the rows below it how far away it is and what it wants. */
@@ -77,7 +81,7 @@ final class PlanView {
             List<String> parts = new ArrayList<>(TextFit.rows(row.what(), columns - indent));
             if (!row.number().isEmpty()) {
                 parts.add(row.in());
-                parts.addAll(row.more().isEmpty() ? List.of() : TextFit.rows(row.more(), columns - indent));
+                parts.addAll(row.details().isEmpty() ? List.of() : TextFit.rows(more(row), columns - indent));
             }
             for (int i = 0; i < parts.size(); i++) {
                 lines.add(new ListLine((i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row), i > 0));
