@@ -22,8 +22,10 @@ import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 import takeup.options.RollArgument;
+import takeup.report.CheckList;
 import takeup.report.DayEnd;
-import takeup.report.NightBefore;
+import takeup.report.DayEndJson;
+import takeup.report.DayEndText;
 import takeup.report.PlanTable;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -66,17 +68,17 @@ final class DayEndSubcommand implements Callable<Integer> {
         ShootState s = read(now);
         DayEnd end = DayEnd.of(s.asOf(now), others(), now, global.settings().writer(), held);
         if (json.isAsked()) {
-            global.console().json(end.json());
+            global.console().json(DayEndJson.of(end));
         } else {
             global.console()
                     .line("End of the day: " + PlanTable.title(s)
                             + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
-            for (NightBefore.Section section : end.sections()) {
+            for (CheckList.Section section : DayEndText.sections(end)) {
                 global.console().line(section.title());
                 section.items().forEach(it -> global.console().line("  " + it.text()));
             }
         }
-        return end.isShort() ? 1 : 0;
+        return end.isRollMissing() ? 1 : 0;
     }
 
     /** The rolls of other laptops, as far as they were copied here. */

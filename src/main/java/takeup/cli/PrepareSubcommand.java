@@ -12,7 +12,11 @@ import takeup.history.ShootState;
 import takeup.options.ClockOption;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
+import takeup.report.CheckList;
 import takeup.report.NightBefore;
+import takeup.report.NightBeforeJson;
+import takeup.report.NightBeforeText;
+import takeup.report.NightBeforeText.ClientName;
 
 /** {@code takeup prepare}: the list for the night before. Only reads. */
 @Command(
@@ -39,11 +43,12 @@ final class PrepareSubcommand implements Callable<Integer> {
         OffsetDateTime now = clock.clock().now();
         ShootState state = global.open().withToday(global.archive(), now).asOf(now);
         Console console = global.console();
+        ClientName client = withClient ? ClientName.SHOWN : ClientName.HIDDEN;
         if (json.isAsked()) {
-            console.json(NightBefore.json(state, now, withClient));
+            console.json(NightBeforeJson.of(state, now, client));
             return 0;
         }
-        for (NightBefore.Section section : NightBefore.of(state, now, withClient)) {
+        for (CheckList.Section section : NightBeforeText.sections(NightBefore.of(state, now), client)) {
             console.line(section.title());
             section.items().forEach(it -> console.line("  " + it.text()));
         }

@@ -10,8 +10,10 @@ import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
 import takeup.history.RollsOfDay;
-import takeup.prompt.CommandRejected;
+import takeup.prompt.RollListParser;
 import takeup.report.DayEnd;
+import takeup.report.DayEndJson;
+import takeup.report.DayEndText;
 import takeup.roll.RollId;
 
 /**
@@ -36,7 +38,8 @@ public final class DayEndCommand implements Command {
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
         List<String> words = arguments.rest();
-        Optional<Set<RollId>> held = words.isEmpty() ? Optional.empty() : Optional.of(held(words));
+        Optional<Set<RollId>> held =
+                words.isEmpty() ? Optional.empty() : Optional.of(RollListParser.read(words, Optional.empty()));
         RollsOfDay.unread(context.state(), context.now(), context.letters(), Set.of())
                 .ifPresent(it -> {
                     throw new CommandContext.RollNotRead(it);
@@ -46,15 +49,7 @@ public final class DayEndCommand implements Command {
         return context.shows(
                 new ScreenAction.ShowDayEnd(typed),
                 "day-end",
-                end.sentence(),
-                end.json().and("held", typed));
-    }
-
-    private static Set<RollId> held(List<String> words) {
-        try {
-            return DayEnd.held(words, Optional.empty());
-        } catch (IllegalArgumentException e) {
-            throw new CommandRejected(e.getMessage());
-        }
+                DayEndText.sentence(end),
+                DayEndJson.of(end).and("held", typed));
     }
 }

@@ -7,7 +7,8 @@ import java.util.Set;
 import takeup.console.CommandFailed;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
-import takeup.report.DayEnd;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.RollListParser;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -30,10 +31,10 @@ public record RollArgument(String typed) {
     /** All numbers of several arguments, of which each may be a row of them too, {@code 4-7}. */
     public static Set<RollId> rows(List<RollArgument> typed, GlobalOptions global) {
         try {
-            return DayEnd.held(
+            return RollListParser.read(
                     typed.stream().map(RollArgument::typed).toList(),
                     Optional.of(global.settings().writer()));
-        } catch (IllegalArgumentException e) {
+        } catch (CommandRejected e) {
             throw new CommandFailed(2, e.getMessage());
         }
     }

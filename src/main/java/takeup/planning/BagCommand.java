@@ -28,6 +28,8 @@ import takeup.kit.Stock;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
+import takeup.report.NightBeforeJson;
+import takeup.report.NightBeforeText;
 import takeup.text.English;
 import takeup.text.Nearest;
 
@@ -52,12 +54,13 @@ public final class BagCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
+        NightBefore night = NightBefore.of(context.state(), context.now());
         return arguments.rest().isEmpty()
                 ? context.shows(
                         new ScreenAction.Show(ScreenAction.View.BAG),
                         "bag",
-                        NightBefore.bagSentence(context.state(), context.now()),
-                        NightBefore.bag(context.state(), context.now()))
+                        NightBeforeText.bagSentence(night),
+                        NightBeforeJson.bag(night))
                 : read(context, arguments.rest());
     }
 

@@ -28,7 +28,6 @@ import takeup.prompt.MomentParser;
 import takeup.prompt.Sky;
 import takeup.prompt.Tokens;
 import takeup.report.MomentText;
-import takeup.report.NightBefore;
 import takeup.report.PlanJson;
 import takeup.text.ClockText;
 import takeup.text.English;
@@ -64,7 +63,7 @@ public final class PlanCommand implements Command {
                         new ScreenAction.Show(ScreenAction.View.PLAN),
                         "plan",
                         sentence(context.state(), context.now()),
-                        NightBefore.plan(context.state(), context.now()))
+                        PlanJson.of(context.state(), context.now()))
                 : read(context, arguments);
     }
 

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import takeup.advice.NextMoment;
 import takeup.advice.StockChoice;
 import takeup.day.KeyMoment;
+import takeup.day.MustHaves;
 import takeup.exposure.FilmSpeed;
 import takeup.roll.Roll;
 import takeup.text.ClockText;
@@ -102,6 +103,20 @@ public final class MomentText {
                 + where(moment).map(it -> ", " + it).orElse("")
                 + light(moment).map(it -> ", " + it).orElse("")
                 + (isOtherDay || minutes <= 0 ? "" : ", in " + ClockText.minutes(minutes));
+    }
+
+    /** What is said of a must-have moment that lies on one roll only, or on none. */
+    static String unsafe(MustHaves.Held held) {
+        return held.moment().name() + " is a must, and "
+                + held.rolls().stream()
+                        .findFirst()
+                        .map(it -> "on " + it + " only: guard that roll")
+                        .orElse("no frame is from it");
+    }
+
+    /** The photographer's own pace today. */
+    static String pace(double framesAMinute) {
+        return "Your pace today: " + Plain.decimals(framesAMinute, 1) + " frames a minute in a burst";
     }
 
     /** The camera and back that are meant for a moment. */

@@ -1,6 +1,7 @@
 package takeup.report;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -65,7 +66,7 @@ public final class PlanTable {
                             details(moment),
                             isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
         }
-        for (Sun.At one : NightBefore.sun(s, now)) {
+        for (Sun.At one : sun(s, now)) {
             LocalDateTime at = one.time().toLocalDateTime();
             all.add(new Timed(
                     at,
@@ -118,50 +119,48 @@ public final class PlanTable {
     /**
      * The sentences under the table: what is best done, whether the film is enough, the pace, must-haves on one roll.
      */
-    public static List<NightBefore.Item> remarks(ShootState s, OffsetDateTime now) {
-        List<NightBefore.Item> all = new ArrayList<>();
+    public static List<CheckList.Item> remarks(ShootState s, OffsetDateTime now) {
+        List<CheckList.Item> all = new ArrayList<>();
         NextMoment.of(s, now)
-                .ifPresent(
-                        it -> all.add(new NightBefore.Item(English.capitalised(MomentText.line(it)), it.isUrgent())));
+                .ifPresent(it -> all.add(new CheckList.Item(English.capitalised(MomentText.line(it)), it.isUrgent())));
         FilmBudget enough = FilmBudget.of(s, now);
         FilmBudgetText.words(enough)
-                .ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), enough.isShort())));
-        NightBefore.paceWords(s, now).ifPresent(it -> all.add(new NightBefore.Item(English.capitalised(it), false)));
-        onOneRoll(s, now).forEach(it -> all.add(new NightBefore.Item(it, true)));
+                .ifPresent(it -> all.add(new CheckList.Item(English.capitalised(it), enough.isShort())));
+        NextMoment.pace(s, now).ifPresent(it -> all.add(CheckList.Item.plain(MomentText.pace(it))));
+        unsafe(s, now).forEach(it -> all.add(CheckList.Item.caution(MomentText.unsafe(it))));
         return all;
     }
 
-    /**
-     * Must-have moments that are over and lie on one roll only, or on none; nothing while a finished roll of today is
-     * not read.
-     */
-    static List<String> onOneRoll(ShootState s, OffsetDateTime now) {
+    /** Must-have moments that are over and unsafe; nothing while a finished roll of today is not read. */
+    private static List<MustHaves.Held> unsafe(ShootState s, OffsetDateTime now) {
         boolean isUnread = s.history()
                 .events(DayEvent.RollClosed.class)
                 .anyMatch(it -> !s.rolls().containsKey(it.roll()));
         return isUnread
                 ? List.of()
-                : words(MustHaves.of(
+                : unsafe(
                         s.day().job().plan(),
                         List.copyOf(s.rolls().values()),
-                        now.minus(KeyMoment.LASTS).toLocalDateTime()));
+                        now.minus(KeyMoment.LASTS).toLocalDateTime());
     }
 
-    /** The same for rolls that were read in full. */
-    public static List<String> onOneRoll(Plan plan, List<Roll> rolls, OffsetDateTime now) {
-        return words(MustHaves.of(plan, rolls, now.toLocalDateTime()));
+    /** Must-have moments that lie on one roll only, or on none. */
+    static List<MustHaves.Held> unsafe(Plan plan, List<Roll> rolls, LocalDateTime now) {
+        return MustHaves.of(plan, rolls, now).stream()
+                .filter(it -> it.rolls().size() < 2)
+                .toList();
     }
 
-    private static List<String> words(List<MustHaves.Held> held) {
-        List<String> all = new ArrayList<>();
-        for (MustHaves.Held one : held) {
-            if (one.rolls().isEmpty()) {
-                all.add(one.moment().name() + " is a must, and no frame is from it");
-            } else if (one.rolls().size() == 1) {
-                all.add(one.moment().name() + " is a must, and on "
-                        + one.rolls().iterator().next() + " only: guard that roll");
-            }
-        }
-        return all;
+    /** The sun's times on the day of the shoot, where its place is known. */
+    static List<Sun.At> sun(ShootState s, OffsetDateTime now) {
+        Optional<ShootInfo> occasion = s.day().job().occasion();
+        LocalDate date = occasion.map(ShootInfo::date)
+                .filter(it -> it.isAfter(now.toLocalDate()))
+                .orElse(now.toLocalDate());
+        return s.day()
+                .job()
+                .position()
+                .map(it -> Sun.of(it, date, now.getOffset()))
+                .orElse(List.of());
     }
 }

@@ -1,5 +1,6 @@
 package takeup.report;
 
+import java.util.Locale;
 import takeup.roll.Roll;
 
 /** What is said about a roll in many places: {@code 23 left}. */
@@ -10,5 +11,19 @@ public final class RollText {
     public static String left(Roll roll) {
         int left = roll.framesLeft();
         return left >= 0 ? left + " left" : -left + " past the end";
+    }
+
+    /** What is written on the cassette or band: number, film, process and push in words, how it was rated. */
+    public static String label(Roll roll) {
+        StringBuilder words = new StringBuilder(roll.id() + ", "
+                + roll.film().stock().name() + ", " + roll.film().developmentWords());
+        if (roll.state() == Roll.State.REWOUND) {
+            words.append(", REWOUND after frame ").append(roll.lastPassed());
+        }
+        roll.conditions()
+                .forEach(it -> words.append(", ")
+                        .append(it.kind().toString().toUpperCase(Locale.ROOT))
+                        .append(it.words().map(more -> " " + more).orElse("")));
+        return words.toString();
     }
 }

@@ -2,8 +2,11 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.report.CheckList;
 import takeup.report.DayEnd;
+import takeup.report.DayEndText;
 import takeup.report.NightBefore;
+import takeup.report.NightBeforeText;
 import takeup.report.PlanTable;
 import takeup.session.Session;
 
@@ -13,7 +16,8 @@ final class CheckListViews {
 
     static void bag(Session session, Grid grid) {
         String title = "Bag · for " + PlanTable.title(session.shown());
-        draw(session, grid, title, NightBefore.of(session.shown(), session.now()));
+        NightBefore night = NightBefore.of(session.shown(), session.now());
+        draw(session, grid, title, NightBeforeText.sections(night, NightBeforeText.ClientName.HIDDEN));
     }
 
     static void dayEnd(Session session, Grid grid) {
@@ -21,14 +25,14 @@ final class CheckListViews {
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
         String withMissing = grid.layout().isNarrow() ? missing + " · " + title : title + " · " + missing;
-        draw(session, grid, end.isShort() ? withMissing : title, end.sections());
+        draw(session, grid, end.isRollMissing() ? withMissing : title, DayEndText.sections(end));
     }
 
-    private static void draw(Session session, Grid grid, String title, List<NightBefore.Section> sections) {
+    private static void draw(Session session, Grid grid, String title, List<CheckList.Section> sections) {
         List<ListLine> lines = new ArrayList<>();
-        for (NightBefore.Section section : sections) {
+        for (CheckList.Section section : sections) {
             lines.add(new ListLine(section.title(), TextRole.LABEL));
-            for (NightBefore.Item item : section.items()) {
+            for (CheckList.Item item : section.items()) {
                 TextRole role = item.caution() ? TextRole.CAUTION : TextRole.NORMAL;
                 lines.addAll(ListLine.wrapped(item.text(), 2, grid.layout().room(), role));
             }

@@ -3,7 +3,7 @@ package takeup.screen;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.history.ShootState;
-import takeup.report.NightBefore;
+import takeup.report.CheckList;
 import takeup.report.PlanTable;
 import takeup.session.Session;
 import takeup.text.Width;
@@ -18,7 +18,7 @@ final class PlanView {
         boolean hasPosition = state.day().job().position().isPresent();
         List<PlanTable.Row> rows = PlanTable.of(state, session.now());
         List<ListLine> lines = new ArrayList<>();
-        for (NightBefore.Item remark : PlanTable.remarks(state, session.now())) {
+        for (CheckList.Item remark : PlanTable.remarks(state, session.now())) {
             TextRole role = remark.caution() ? TextRole.CAUTION : TextRole.STRONG;
             lines.addAll(ListLine.wrapped(remark.text(), 0, layout.room() - 1, role));
         }

@@ -12,6 +12,7 @@ import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.planning.ShootCommand;
+import takeup.prompt.RollListParser;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
@@ -195,7 +196,7 @@ public record Session(
         String held = view.topic();
         Optional<Set<RollId>> inHand = held.isEmpty()
                 ? Optional.empty()
-                : Optional.of(DayEnd.held(List.of(held.split(" ")), Optional.empty()));
+                : Optional.of(RollListParser.read(List.of(held.split(" ")), Optional.empty()));
         return DayEnd.withListed(shown(), allRolls(), now(), settings.letters(), inHand);
     }
 

@@ -2,7 +2,9 @@ package takeup.session;
 
 import java.util.List;
 import takeup.dispatch.ThemeCommand;
+import takeup.report.DayEndText;
 import takeup.report.NightBefore;
+import takeup.report.NightBeforeText;
 import takeup.report.PlanTable;
 import takeup.session.Session.Page;
 import takeup.session.Session.Tone;
@@ -60,11 +62,13 @@ final class ViewFlow {
             case ROLLS -> session.allRolls().size();
             case PLAN -> PlanTable.of(session.shown(), session.now()).size() + 4;
             case BAG ->
-                NightBefore.of(session.shown(), session.now()).stream()
+                NightBeforeText.sections(
+                                NightBefore.of(session.shown(), session.now()), NightBeforeText.ClientName.HIDDEN)
+                        .stream()
                         .mapToInt(it -> it.items().size() + 1)
                         .sum();
             case DAY_END ->
-                session.dayEnd().sections().stream()
+                DayEndText.sections(session.dayEnd()).stream()
                         .mapToInt(it -> it.items().size() + 1)
                         .sum();
         };

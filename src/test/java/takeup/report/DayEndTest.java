@@ -16,6 +16,7 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
+import takeup.prompt.RollListParser;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.session.Key;
@@ -52,13 +53,21 @@ class DayEndTest {
                 day.situation(),
                 day.now(),
                 "R",
-                held.length == 0 ? Optional.empty() : Optional.of(DayEnd.held(List.of(held), Optional.empty())));
+                held.length == 0
+                        ? Optional.empty()
+                        : Optional.of(RollListParser.read(List.of(held), Optional.empty())));
+    }
+
+    private static List<String> questions(DayEnd end) {
+        return DayEndText.questions(end);
     }
 
     private static String where(DayEnd end) {
         return String.join(
                 " ",
-                end.rolls().stream().map(it -> it.id() + ":" + it.is().code()).toList());
+                end.rolls().stream()
+                        .map(it -> it.id() + ":" + it.where().code())
+                        .toList());
     }
 
     @Test
@@ -70,11 +79,12 @@ class DayEndTest {
     void theRollThatIsNotInTheHandIsMissingByName() {
         DayEnd end = end(day(), "r1", "r2");
         assertEquals("R0001:closed R0002:closed R0003:missing R0004:in-camera R0005:withdrawn", where(end));
-        assertTrue(end.isShort());
+        assertTrue(end.isRollMissing());
         assertTrue(
-                end.sentence().contains("R0003: not in your hand: bw400, 36 of 36 frames, out of 35, finished 15:00"),
-                end.sentence());
-        assertFalse(end(day(), "r1-r3").isShort());
+                DayEndText.sentence(end)
+                        .contains("R0003: not in your hand: bw400, 36 of 36 frames, out of 35, finished 15:00"),
+                DayEndText.sentence(end));
+        assertFalse(end(day(), "r1-r3").isRollMissing());
     }
 
     @ParameterizedTest(name = "{0} asks: {1}")
@@ -83,17 +93,17 @@ class DayEndTest {
             R0004 | R0004 is still in 645 back 2, 13 left: unload it, or let it stay
             """)
     void whatIsOddIsAskedAbout(String roll, String ask) {
-        assertTrue(end(day()).asks().contains(ask), end(day()).asks().toString());
+        assertTrue(questions(end(day())).contains(ask), questions(end(day())).toString());
     }
 
     @Test
     void nothingIsAskedAboutAPlainRoll() {
-        assertEquals(List.of(), end(Shooting.medium("4 125 x16", "unload")).asks());
+        assertEquals(List.of(), questions(end(Shooting.medium("4 125 x16", "unload"))));
     }
 
     @Test
     void whatIsHeldAndCannotBeIsAskedAbout() {
-        List<String> asks = end(day(), "r1-r4", "r44").asks();
+        List<String> asks = questions(end(day(), "r1-r4", "r44"));
         assertTrue(
                 asks.contains("R0004 is in your hand, and by the log in 645 back 2: cam, then unload"),
                 asks.toString());
@@ -106,33 +116,30 @@ class DayEndTest {
         day.type("condition r3 torn at the rewind");
         assertEquals(
                 "R0003, Black-and-white 400, black-and-white, PUSH 1 STOP (rated 800, box 400), TORN at the rewind",
-                DayEnd.label(day.roll("R0003")));
-        assertEquals("R0001, Colour negative 400, C-41, NORMAL (rated 200, box 400)", DayEnd.label(day.roll("R0001")));
+                RollText.label(day.roll("R0003")));
+        assertEquals(
+                "R0001, Colour negative 400, C-41, NORMAL (rated 200, box 400)", RollText.label(day.roll("R0001")));
     }
 
     @Test
     void aFrameThatNobodyWroteDownIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125", "unlogged x2"))
-                .asks()
+        assertTrue(questions(end(Shooting.medium("4 125", "unlogged x2")))
                 .contains("2 frames of R0001 are not written down: fix, or paper r1, while it is fresh"));
     }
 
     @Test
     void aCounterThatDifferedIsAskedAbout() {
-        assertTrue(end(Shooting.medium("4 125 x3", "counter 5"))
-                .asks()
+        assertTrue(questions(end(Shooting.medium("4 125 x3", "counter 5")))
                 .contains("on R0001 the camera showed 5 where the log came to 4, at 15:00: 1 frame went "
                         + "past that is not in the log"));
-        String many = end(Shooting.medium("4 125 x3", "counter 8")).asks().toString();
+        String many = questions(end(Shooting.medium("4 125 x3", "counter 8"))).toString();
         assertTrue(many.contains("4 frames went past that are not in the log"), many);
-        String fewer = end(Shooting.medium("4 125 x3", "counter 2")).asks().toString();
+        String fewer = questions(end(Shooting.medium("4 125 x3", "counter 2"))).toString();
         assertTrue(fewer.contains("the log has 2 frames more than the camera"), fewer);
-        String rest = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2"))
-                .asks()
+        String rest = questions(end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x2")))
                 .toString();
         assertTrue(rest.contains("2 frames went past that are not in the log"), rest);
-        String none = end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4"))
-                .asks()
+        String none = questions(end(Shooting.medium("4 125 x3", "counter 8", "insert 4 8 125 x4")))
                 .toString();
         assertFalse(none.contains("the camera showed"), none);
     }
@@ -170,10 +177,10 @@ class DayEndTest {
         assertEquals(Optional.of(new RollId("R", 2)), RollsOfDay.unread(gone, now, "R", Set.of()));
         DayEnd end = DayEnd.of(gone, now, "R", Optional.empty());
         assertTrue(
-                end.sentence()
+                DayEndText.sentence(end)
                         .contains("1 MISSING (R0002: its number was given, and its file is not there or cannot be "
                                 + "read (takeup check))"),
-                end.sentence());
+                DayEndText.sentence(end));
     }
 
     /** R0001 was finished last week and is not read; R0002 is in the camera since. */
@@ -202,8 +209,8 @@ class DayEndTest {
         Shooting day = Shooting.medium("plan 15:10 Start must").later(11);
         day.type("4 125");
         assertTrue(
-                end(day.later(90)).asks().contains("Start is a must, and on R0001 only: guard that roll"),
-                end(day).asks().toString());
+                questions(end(day.later(90))).contains("Start is a must, and on R0001 only: guard that roll"),
+                questions(end(day)).toString());
     }
 
     @ParameterizedTest(name = "{0} is refused: {1}")
@@ -232,10 +239,10 @@ class DayEndTest {
         RollSummary withdrawn = asOf("C", RollSummary.of(gone));
         Playing day = Playing.medium("4 125").press(Key.Name.F6);
         day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open, withdrawn)));
-        List<String> items = day.shoot().dayEnd().sections().stream()
+        List<String> items = DayEndText.sections(day.shoot().dayEnd()).stream()
                 .filter(it -> it.title().equals("Logged by another writer in this folder, 1 roll"))
                 .flatMap(it -> it.items().stream())
-                .map(NightBefore.Item::text)
+                .map(CheckList.Item::text)
                 .toList();
         assertEquals(
                 List.of(
@@ -245,7 +252,7 @@ class DayEndTest {
         day.lines("day-end r1 b1");
         day.send(new Message.Listed(List.of(RollSummary.of(day.roll("R0001")), open)));
         assertTrue(
-                day.shoot().dayEnd().asks().stream().noneMatch(it -> it.contains("B0001")),
+                DayEndText.questions(day.shoot().dayEnd()).stream().noneMatch(it -> it.contains("B0001")),
                 "a roll of the other laptop is no stranger");
     }
 
