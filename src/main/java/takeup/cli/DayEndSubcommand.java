@@ -98,14 +98,14 @@ final class DayEndSubcommand implements Callable<Integer> {
 
     /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
     private ShootState read(OffsetDateTime now) throws IOException {
-        ShootState s = global.open().situation();
+        ShootState s = global.open().state();
         Set<RollId> passed = new HashSet<>();
         for (Optional<RollId> next = RollsOfDay.unread(s, now, global.settings().writer(), passed);
                 next.isPresent();
                 next = RollsOfDay.unread(s, now, global.settings().writer(), passed)) {
             JournalRecords<RollRecord> roll = global.archive().roll(next.get());
             roll.problems().forEach(global.console()::error);
-            s = s.with(StartupState.steps(next.get(), roll.records()));
+            s = s.with(StartupState.stepsOf(next.get(), roll.records()));
             passed.add(next.get());
         }
         return s;

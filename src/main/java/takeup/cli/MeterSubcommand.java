@@ -87,7 +87,7 @@ final class MeterSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         OffsetDateTime now = Clock.wall().withNano(0);
-        ShootState state = global.open().situation().asOf(now);
+        ShootState state = global.open().state().asOf(now);
         MeterQuery.Answer answer;
         try {
             answer = MeterQuery.answer(state, options(), now);

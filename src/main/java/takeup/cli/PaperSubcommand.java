@@ -60,7 +60,7 @@ final class PaperSubcommand implements Callable<Integer> {
             throw new CommandFailed(2, "--paper goes with --html, or a FILE that ends in .html");
         }
         OffsetDateTime now = clock.clock().now();
-        ShootState state = global.open().situation().asOf(now);
+        ShootState state = global.open().state().asOf(now);
         List<Roll> chosen = rolls == null ? inCameras(state) : named();
         String next = state.nextRoll(global.settings().writer()).toString();
         if (isPage) {

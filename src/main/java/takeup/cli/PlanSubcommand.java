@@ -1,7 +1,6 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -15,6 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.command.Outcome;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.files.InputFile;
 import takeup.files.JournalStore;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -81,19 +81,19 @@ final class PlanSubcommand implements Callable<Integer> {
 
     private static String text(Path file) throws IOException {
         try {
-            if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
-                throw new CommandFailed(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
+            return InputFile.text(file, LARGEST);
+        } catch (InputFile.Unfit e) {
+            if (e.fault() == InputFile.Fault.NOT_UTF8) {
+                throw new CommandFailed(1, file + ":1: this " + e.fault().words() + " text");
             }
-            return Files.readString(file);
-        } catch (CharacterCodingException e) {
-            throw new CommandFailed(1, file + ":1: this is not UTF-8: save it as UTF-8 text");
+            throw new CommandFailed(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
         }
     }
 
     /** Moments from a file into the plan: all of them, or none and what is wrong with each line. */
     private int add(String text, String name, OffsetDateTime now, JournalStore disk) throws IOException {
         Console console = global.console();
-        ShootState state = global.open().situation();
+        ShootState state = global.open().state();
         PlanImport.Read read =
                 PlanImport.read(text, name, state, now, global.settings().writer());
         if (!read.problems().isEmpty()) {

@@ -12,8 +12,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
 import takeup.console.Console;
+import takeup.files.AllRolls;
 import takeup.files.OrderFolder;
-import takeup.files.StartupState;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
@@ -36,8 +36,9 @@ final class RollsSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Console console = global.console();
-        List<String> problems = new ArrayList<>();
-        List<RollSummary> rolls = StartupState.allRolls(global.archive(), RollSummary::of, problems);
+        AllRolls<RollSummary> all = AllRolls.of(global.archive(), RollSummary::of);
+        List<RollSummary> rolls = all.rolls();
+        List<String> problems = new ArrayList<>(all.problems());
         OrderFolder.Found<Order> orders = new OrderFolder(global.folder(), false).allOrders();
         problems.addAll(orders.problems());
         problems.forEach(console::error);

@@ -130,19 +130,19 @@ final class ScreenCommand {
             readOnly = Optional.of(IoErrorText.words(e));
         }
         Kit kit = new Kit(ProfileFiles.of(folder), settings.framesLeft());
-        StartupState opening =
-                (disk.isPresent() ? StartupState.of(disk.get(), kit) : StartupState.of(archive, kit)).mended(disk);
+        StartupState opening = (disk.isPresent() ? StartupState.of(disk.get(), kit) : StartupState.of(archive, kit))
+                .withMovesCompleted(disk);
         List<String> problems = new ArrayList<>(settings.problems());
         problems.addAll(opening.problems());
         if (disk.isPresent()) {
             try {
-                disk.get().settleLeftOvers(opening.situation().rolls().values());
+                disk.get().settleLeftOvers(opening.state().rolls().values());
             } catch (IOException e) {
                 problems.add("the export of a finished roll could not be written: " + IoErrorText.words(e));
             }
         }
         Session shoot = Session.begin(
-                opening.situation(),
+                opening.state(),
                 new Session.Settings(settings.writer(), folder.toString(), readOnly),
                 theme,
                 problems,

@@ -90,7 +90,10 @@ final class RealFileSystem implements FileSystem {
     public Kind kind(Path path) throws IOException {
         try {
             BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
-            return attributes.isRegularFile() ? Kind.FILE : attributes.isDirectory() ? Kind.FOLDER : Kind.OTHER;
+            if (attributes.isRegularFile()) {
+                return Kind.FILE;
+            }
+            return attributes.isDirectory() ? Kind.FOLDER : Kind.OTHER;
         } catch (NoSuchFileException e) {
             return Kind.NOTHING;
         } catch (FileSystemException e) {

@@ -23,8 +23,33 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.text.English;
 
-/** Sidecars beside accepted scans, in either naming habit. A file that is there already is never overwritten. */
+/** Sidecars beside accepted scans. A file that is there already is never overwritten. */
 public final class SidecarFiles {
+    /** How a sidecar is named after its scan: programs that read sidecars look for one name or the other. */
+    public enum Naming {
+        /** {@code crew_01.jpg.xmp}. */
+        FULL,
+        /** {@code crew_01.xmp}. */
+        SHORT;
+
+        /** The naming of that word. */
+        public static Naming named(String word) {
+            return switch (word) {
+                case "full" -> FULL;
+                case "short" -> SHORT;
+                default ->
+                    throw new CommandFailed(
+                            2, "--sidecars full writes crew_01.jpg.xmp, --sidecars short writes crew_01.xmp");
+            };
+        }
+
+        private Path sidecar(Path scan) {
+            String name = scan.getFileName().toString();
+            int dot = name.lastIndexOf('.');
+            return scan.resolveSibling((this == FULL || dot < 1 ? name : name.substring(0, dot)) + ".xmp");
+        }
+    }
+
     private final Console out;
 
     public SidecarFiles(Console out) {
@@ -32,10 +57,7 @@ public final class SidecarFiles {
     }
 
     /** Writes one for each scan that shows a frame; false if one could not be written. */
-    public boolean write(Roll roll, Review review, String habit) {
-        if (!habit.equals("full") && !habit.equals("short")) {
-            throw new CommandFailed(2, "--sidecars full writes crew_01.jpg.xmp, --sidecars short writes crew_01.xmp");
-        }
+    public boolean write(Roll roll, Review review, Naming naming) {
         ReviewEvent.Accepted accepted = review.accepted()
                 .orElseThrow(() ->
                         new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
@@ -50,8 +72,7 @@ public final class SidecarFiles {
                 }
             }
             if (!frames.isEmpty()) {
-                boolean isDone =
-                        write(roll, review, frames, Path.of(accepted.folder()), placed.file(), habit.equals("full"));
+                boolean isDone = write(roll, review, frames, Path.of(accepted.folder()), placed.file(), naming);
                 isWhole &= isDone;
                 written += isDone ? 1 : 0;
             }
@@ -60,15 +81,13 @@ public final class SidecarFiles {
         return isWhole;
     }
 
-    private boolean write(Roll roll, Review review, List<Integer> places, Path folder, String file, boolean isFull) {
+    private boolean write(Roll roll, Review review, List<Integer> places, Path folder, String file, Naming naming) {
         Path scan = folder.resolve(file).normalize();
         if (!scan.startsWith(folder) || !Files.isRegularFile(scan)) {
             out.error(file + " is not in " + folder + " any more, so it gets no sidecar");
             return false;
         }
-        String name = scan.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        Path path = scan.resolveSibling((isFull || dot < 1 ? name : name.substring(0, dot)) + ".xmp");
+        Path path = naming.sidecar(scan);
         List<Frame> frames = places.stream().map(roll.frames()::get).toList();
         Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
         String text = Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), Version.number());

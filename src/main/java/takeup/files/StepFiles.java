@@ -1,7 +1,6 @@
 package takeup.files;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
@@ -61,18 +60,16 @@ public final class StepFiles implements StepStore {
     @Override
     public Message.Fetched read(RollId roll) {
         JournalRecords<RollRecord> opened = archive.roll(roll);
-        return new Message.Fetched(roll, StartupState.steps(roll, opened.records()), opened.problems());
+        return new Message.Fetched(roll, StartupState.stepsOf(roll, opened.records()), opened.problems());
     }
 
     @Override
     public RollList list() {
-        List<String> problems = new ArrayList<>();
         try {
-            List<RollSummary> rolls = StartupState.allRolls(archive, RollSummary::of, problems);
-            return new RollList(Optional.of(rolls), problems);
+            AllRolls<RollSummary> all = AllRolls.of(archive, RollSummary::of);
+            return new RollList(Optional.of(all.rolls()), all.problems());
         } catch (IOException e) {
-            problems.add("the rolls cannot be listed: " + IoErrorText.words(e));
-            return new RollList(Optional.empty(), problems);
+            return new RollList(Optional.empty(), List.of("the rolls cannot be listed: " + IoErrorText.words(e)));
         }
     }
 

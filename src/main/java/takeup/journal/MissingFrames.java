@@ -22,11 +22,12 @@ final class MissingFrames {
             if (record.event() instanceof RollEvent.Added added
                     && added.before().isEmpty()) {
                 int last = added.frame().number() - 1;
-                return before.isEmpty() || last < first
-                        ? ""
-                        : first == last
-                                ? ": frame " + first + " is not in the log"
-                                : ": frames " + first + " to " + last + " are not in the log";
+                if (before.isEmpty() || last < first) {
+                    return "";
+                }
+                return first == last
+                        ? ": frame " + first + " is not in the log"
+                        : ": frames " + first + " to " + last + " are not in the log";
             }
             if (renumbers(record.event())) {
                 return "";

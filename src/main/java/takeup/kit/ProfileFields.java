@@ -150,15 +150,19 @@ final class ProfileFields {
 
     double seconds(Json json, String field) {
         if (json instanceof Json.Text text) {
-            String word = text.value();
-            double seconds = word.startsWith("1/")
-                    ? 1 / plain(word.substring(2))
-                    : word.endsWith("s") ? plain(word.substring(0, word.length() - 1)) : -1;
+            double seconds = secondsOf(text.value());
             if (seconds > 0 && seconds <= 86_400) {
                 return seconds;
             }
         }
         throw wrong(json, field, "is a time such as \"1/125\" or \"2s\"");
+    }
+
+    private static double secondsOf(String word) {
+        if (word.startsWith("1/")) {
+            return 1 / plain(word.substring(2));
+        }
+        return word.endsWith("s") ? plain(word.substring(0, word.length() - 1)) : -1;
     }
 
     /**

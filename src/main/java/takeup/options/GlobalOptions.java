@@ -52,7 +52,7 @@ public abstract class GlobalOptions {
     @Option(names = "--theme", paramLabel = "NAME", description = "The look of the screen: dark, sun, night, mono.")
     String theme;
 
-    protected GlobalOptions(Console console) {
+    public GlobalOptions(Console console) {
         this.console = console;
     }
 
@@ -64,7 +64,7 @@ public abstract class GlobalOptions {
     }
 
     /** The data folder as it was typed; empty where the usual one is meant. */
-    protected final Optional<String> typedFolder() {
+    public final Optional<String> typedFolder() {
         return Optional.ofNullable(data);
     }
 
@@ -93,12 +93,12 @@ public abstract class GlobalOptions {
 
     /** What the data folder holds, to read only; problems go to the console. */
     public final StartupState open() throws IOException {
-        return reported(StartupState.of(archive(), kit()).mended(Optional.empty()));
+        return reported(StartupState.of(archive(), kit()).withMovesCompleted(Optional.empty()));
     }
 
     /** The same as the one sees it who may write. */
     public final StartupState open(JournalStore disk) throws IOException {
-        return reported(StartupState.of(disk, kit()).mended(Optional.of(disk)));
+        return reported(StartupState.of(disk, kit()).withMovesCompleted(Optional.of(disk)));
     }
 
     private StartupState reported(StartupState state) {

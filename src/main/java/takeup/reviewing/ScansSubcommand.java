@@ -116,7 +116,7 @@ public final class ScansSubcommand implements Callable<Integer> {
             review = save(found, review, decided);
         }
         if (sidecars != null) {
-            isWhole &= new SidecarFiles(global.console()).write(found, review, sidecars);
+            isWhole &= new SidecarFiles(global.console()).write(found, review, SidecarFiles.Naming.named(sidecars));
         }
         return isWhole ? 0 : 1;
     }

@@ -47,12 +47,12 @@ class CheckSubcommandTest {
         Archive archive = new Archive(folder);
         try (JournalStore disk = JournalStore.take(archive)) {
             StartupState opening =
-                    StartupState.of(archive, new Kit(new ShippedShelf())).mended(Optional.of(disk));
+                    StartupState.of(archive, new Kit(new ShippedShelf())).withMovesCompleted(Optional.of(disk));
             opening.problems().forEach(out::error);
-            disk.settleLeftOvers(opening.situation().rolls().values());
+            disk.settleLeftOvers(opening.state().rolls().values());
             new LineSubcommand(
                             disk,
-                            opening.situation(),
+                            opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             out,
                             false)
@@ -290,7 +290,7 @@ class CheckSubcommandTest {
         List<String> lines = lines(TAKEN);
         write(TAKEN, lines.subList(0, lines.size() - 1), "\n");
         StartupState opening = StartupState.of(new Archive(folder), new Kit(new ShippedShelf()))
-                .mended(Optional.empty());
+                .withMovesCompleted(Optional.empty());
         assertEquals(
                 List.of("frame 3 of R0001 is on R0002 too: moving it was cut short; the next start that can "
                         + "write puts that right"),
@@ -335,7 +335,7 @@ class CheckSubcommandTest {
             new LineSubcommand(
                             disk,
                             StartupState.of(archive, new Kit(new ShippedShelf()))
-                                    .situation(),
+                                    .state(),
                             Clock.of(Optional.of(Clock.parse("9999-12-31T23:59+00:00"))),
                             out,
                             false)

@@ -8,7 +8,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.console.Clock;
 import takeup.console.Console;
+import takeup.files.AllRolls;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;
@@ -88,7 +88,7 @@ class ClockFilesTest {
     }
 
     private List<Roll> rolls() throws IOException {
-        return StartupState.allRolls(new Archive(folder), new ArrayList<>());
+        return AllRolls.of(new Archive(folder)).rolls();
     }
 
     private List<String> run(String clock, String... lines) throws IOException {
@@ -100,7 +100,7 @@ class ClockFilesTest {
             assertEquals(List.of(), opening.problems());
             int status = new LineSubcommand(
                             disk,
-                            opening.situation(),
+                            opening.state(),
                             Clock.of(Optional.of(Clock.parse(clock))),
                             new Console(answers, answers, Map.of("LC_ALL", "C.UTF-8")),
                             false)

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.console.Clock;
 import takeup.console.Console;
 import takeup.disk.Folders;
+import takeup.files.AllRolls;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;
@@ -276,8 +277,7 @@ class HostileTextTest {
 
     @Test
     void theNotesAreStoredLetterForLetter() throws IOException, JsonText.NotJson {
-        Roll roll =
-                StartupState.allRolls(new Archive(folder), new ArrayList<>()).get(0);
+        Roll roll = AllRolls.of(new Archive(folder)).rolls().get(0);
         // They were typed twice: once into the pipe with sentences, once into the one with JSON.
         List<String> twice = new ArrayList<>(typed);
         twice.addAll(typed);
@@ -313,7 +313,7 @@ class HostileTextTest {
         StartupState opening = StartupState.of(new Archive(folder), kit());
         OffsetDateTime now = OffsetDateTime.parse(TIME);
         Session begun = Session.begin(
-                opening.situation(),
+                opening.state(),
                 new Session.Settings("R", folder + "/\u001b[2J\u202e", Optional.of("\u009b\u0007")),
                 "dark",
                 List.of("a\u001b]0;x\u0007.json:1: \r\u202e"),
@@ -368,7 +368,7 @@ class HostileTextTest {
         Archive archive = new Archive(folder);
         try (JournalStore disk = JournalStore.take(archive)) {
             StartupState opening = StartupState.of(archive, kit());
-            new LineSubcommand(disk, opening.situation(), Clock.of(Optional.of(Clock.parse(TIME))), out(out), json)
+            new LineSubcommand(disk, opening.state(), Clock.of(Optional.of(Clock.parse(TIME))), out(out), json)
                     .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
         }
         return out.toString(StandardCharsets.UTF_8);

@@ -117,11 +117,11 @@ class LineSubcommandTest {
         Kit kit = new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles")));
         try (JournalStore disk = JournalStore.take(archive)) {
             StartupState opening = StartupState.of(archive, kit);
-            disk.settleLeftOvers(opening.situation().rolls().values());
+            disk.settleLeftOvers(opening.state().rolls().values());
             mischief.happen();
             return new LineSubcommand(
                             disk,
-                            opening.situation(),
+                            opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")),
                             false)

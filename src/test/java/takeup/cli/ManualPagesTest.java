@@ -71,7 +71,7 @@ class ManualPagesTest {
             new LineSubcommand(
                             disk,
                             StartupState.of(archive, new Kit(new ShippedShelf()))
-                                    .situation(),
+                                    .state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             out,
                             false)

@@ -55,7 +55,7 @@ class ManyRollsTest {
         try (JournalStore disk = JournalStore.take(archive)) {
             new LineSubcommand(
                             disk,
-                            StartupState.of(disk, new Kit(new ShippedShelf())).situation(),
+                            StartupState.of(disk, new Kit(new ShippedShelf())).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(said, said, Map.of("LC_ALL", "C.UTF-8")),
                             false)

@@ -241,7 +241,7 @@ class OrderCommandTest {
                             StartupState.of(
                                             disk.archive(),
                                             new Kit(new ProfileFiles(data.resolve("profiles"), DataFolder.profiles())))
-                                    .situation(),
+                                    .state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(answers, errors, Map.of()),
                             false)

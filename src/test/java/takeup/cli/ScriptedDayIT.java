@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import takeup.files.StartupState;
+import takeup.files.AllRolls;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.json.Json;
@@ -105,7 +105,7 @@ class ScriptedDayIT {
     @Test
     void theDayCameToTwelveRolls() throws IOException {
         List<String> found = new ArrayList<>();
-        for (Roll roll : StartupState.allRolls(new Archive(scratch.resolve("day")), new ArrayList<>())) {
+        for (Roll roll : AllRolls.of(new Archive(scratch.resolve("day"))).rolls()) {
             found.add(roll.id() + " " + roll.film().stock().key() + " " + roll.framesUsed() + " " + roll.state());
         }
         assertEquals(
@@ -187,7 +187,8 @@ class ScriptedDayIT {
         Map<String, String> shown = new TreeMap<>();
         day.shoot().shown().rolls().forEach((id, roll) -> shown.put(id.toString(), timeless(roll)));
         Map<String, String> piped = new TreeMap<>();
-        StartupState.allRolls(new Archive(scratch.resolve("day")), new ArrayList<>())
+        AllRolls.of(new Archive(scratch.resolve("day")))
+                .rolls()
                 .forEach(it -> piped.put(it.id().toString(), timeless(it)));
         assertEquals(String.join("\n", piped.values()), String.join("\n", shown.values()));
     }

@@ -91,7 +91,7 @@ class SpokenDayTest {
         try (JournalStore disk = JournalStore.take(archive)) {
             new LineSubcommand(
                             disk,
-                            StartupState.of(archive, kit).situation(),
+                            StartupState.of(archive, kit).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")),
                             false)

@@ -1,0 +1,64 @@
+package takeup.files;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import takeup.journal.Archive;
+import takeup.journal.JournalRecords;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+
+/**
+ * Every roll of an archive in the order of loading, or of each only what is made of it, so that an archive of years is
+ * never held with all its frames.
+ *
+ * @param rolls the rolls, or what is made of them
+ * @param problems what could not be read
+ */
+public record AllRolls<T>(List<T> rolls, List<String> problems) {
+    public static AllRolls<Roll> of(Archive archive) throws IOException {
+        return of(archive, it -> it);
+    }
+
+    public static <T> AllRolls<T> of(Archive archive, Function<Roll, T> made) throws IOException {
+        List<String> problems = new ArrayList<>();
+        Set<RollId> ids = new TreeSet<>(archive.finishedRolls());
+        ids.addAll(archive.openRolls());
+        List<Placed<T>> rolls = new ArrayList<>();
+        ReadAhead.inOrder(ids, id -> placed(archive, id, made), it -> {
+            problems.addAll(it.problems);
+            return it.made.isEmpty() || rolls.add(it);
+        });
+        // Steps are counted by each writer apart.
+        rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters())
+                .thenComparing(it -> it.loading)
+                .thenComparing(it -> it.id));
+        List<T> all = new ArrayList<>();
+        for (Placed<T> roll : rolls) {
+            all.add(roll.made.orElseThrow());
+        }
+        return new AllRolls<>(all, problems);
+    }
+
+    private static <T> Placed<T> placed(Archive archive, RollId id, Function<Roll, T> made) {
+        JournalRecords<RollRecord> opened = archive.roll(id);
+        Optional<Roll> roll = Roll.of(opened.records());
+        if (roll.isPresent()) {
+            return new Placed<>(roll.get().id(), opened.records().get(0).step(), roll.map(made), opened.problems());
+        }
+        List<String> problems = new ArrayList<>(opened.problems());
+        if (problems.isEmpty() || !opened.records().isEmpty()) {
+            problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
+        }
+        return new Placed<>(id, 0, Optional.empty(), problems);
+    }
+
+    /** What was made of a roll, with what it is put in order by, and what could not be read. */
+    private record Placed<T>(RollId id, long loading, Optional<T> made, List<String> problems) {}
+}
