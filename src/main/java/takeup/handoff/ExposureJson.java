@@ -1,5 +1,6 @@
 package takeup.handoff;
 
+import java.util.List;
 import takeup.exposure.Aperture;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
@@ -14,6 +15,15 @@ import takeup.text.IsoTime;
 
 /** The fields that a frame and each further exposure on it have in common, from {@code at} to {@code tripod}. */
 final class ExposureJson {
+    /** The fields of what was set, in the order that files hold them. */
+    static final List<String> SET =
+            List.of("aperture fNumber exactFNumber time seconds exactSeconds lens focalLengthMm distanceM".split(" "));
+
+    /** The fields of what is worked out of it, likewise. */
+    static final List<String> WORKED_OUT = List.of(("filterStops extensionStops biasStops meteredSeconds "
+                    + "correctedSeconds errorStops overBoxStops flash tripod")
+            .split(" "));
+
     private ExposureJson() {}
 
     /** Adds the fields of an exposure, in the order that files hold them. */

@@ -11,32 +11,7 @@ import takeup.roll.Roll;
  * number, true or false, or null, so that a table of them needs no unpacking.
  */
 public final class FrameJsonLines {
-    private static final List<String> OF_FRAME = List.of(
-            "frame",
-            "sequence",
-            "was",
-            "kind",
-            "at",
-            "aperture",
-            "fNumber",
-            "exactFNumber",
-            "time",
-            "seconds",
-            "exactSeconds",
-            "lens",
-            "focalLengthMm",
-            "distanceM");
-    private static final List<String> WORKED_OUT = List.of(
-            "filterStops",
-            "extensionStops",
-            "biasStops",
-            "meteredSeconds",
-            "correctedSeconds",
-            "errorStops",
-            "overBoxStops",
-            "flash",
-            "tripod",
-            "note");
+    private static final List<String> OF_FRAME = List.of("frame", "sequence", "was", "kind", "at");
 
     private FrameJsonLines() {}
 
@@ -57,6 +32,7 @@ public final class FrameJsonLines {
             Json.Obj frame = (Json.Obj) frames.get(i);
             Json.Obj line = Json.object();
             copy(frame, OF_FRAME, line);
+            copy(frame, ExposureJson.SET, line);
             Json.Obj light = inner(frame, "light");
             line.and("lightEv100", light.field("ev100"))
                     .and("lightMethod", light.field("method"))
@@ -66,8 +42,9 @@ public final class FrameJsonLines {
                     .and("lightAt", light.field("at"))
                     .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
                     .and("filters", names(frame, "filters", "name"));
-            copy(frame, WORKED_OUT, line);
-            line.and("warnings", names(frame, "warnings", "code"))
+            copy(frame, ExposureJson.WORKED_OUT, line);
+            line.and("note", frame.field("note"))
+                    .and("warnings", names(frame, "warnings", "code"))
                     .and("exposures", 1 + items(frame, "furtherExposures").size())
                     .and("scan", scans.get(i))
                     .and("verdict", verdicts.get(i));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import takeup.json.Json;
 import takeup.roll.Roll;
 import takeup.text.CsvCell;
@@ -21,47 +22,16 @@ public final class RollCsv {
             List.of("roll", "camera.name", "camera.back", "stock.name", "exposureIndex", "development.words");
     private static final List<String> ROLL_HEADS =
             List.of("roll", "camera", "back", "stock", "exposureIndex", "development");
-    private static final List<String> OF_FRAME = List.of(
-            "frame",
-            "sequence",
-            "was",
-            "kind",
-            "at",
-            "atKnown",
-            "aperture",
-            "fNumber",
-            "exactFNumber",
-            "time",
-            "seconds",
-            "exactSeconds",
-            "lens",
-            "focalLengthMm",
-            "distanceM",
-            "light.ev100",
-            "light.method",
-            "light.typed",
-            "light.spanStops",
-            "light.zone",
-            "light.index",
-            "light.at",
-            "flashLight.fNumber",
-            "flashLight.exactFNumber",
-            "flashLight.index",
-            "flashLight.typed",
-            "flashLight.at",
-            "filters",
-            "filterStops",
-            "extensionStops",
-            "biasStops",
-            "meteredSeconds",
-            "correctedSeconds",
-            "errorStops",
-            "overBoxStops",
-            "flash",
-            "tripod",
-            "warnings",
-            "note",
-            "furtherExposures");
+    private static final List<String> OF_FRAME = Stream.of(
+                    List.of("frame", "sequence", "was", "kind", "at", "atKnown"),
+                    ExposureJson.SET,
+                    fields("light", "ev100 method typed spanStops zone index at"),
+                    fields("flashLight", "fNumber exactFNumber index typed at"),
+                    List.of("filters"),
+                    ExposureJson.WORKED_OUT,
+                    List.of("warnings", "note", "furtherExposures"))
+            .flatMap(List::stream)
+            .toList();
 
     private RollCsv() {}
 
@@ -80,6 +50,10 @@ public final class RollCsv {
             table.append(CsvCell.row(row));
         }
         return table.toString();
+    }
+
+    private static List<String> fields(String object, String names) {
+        return Stream.of(names.split(" ")).map(it -> object + "." + it).toList();
     }
 
     /** {@code lightEv100} for {@code light.ev100}. */

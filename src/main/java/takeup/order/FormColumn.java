@@ -1,6 +1,6 @@
 package takeup.order;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,10 +26,6 @@ enum FormColumn {
     }
 
     static List<String> fields() {
-        List<String> fields = new ArrayList<>();
-        for (FormColumn column : values()) {
-            fields.add(column.field);
-        }
-        return fields;
+        return Arrays.stream(values()).map(FormColumn::field).toList();
     }
 }

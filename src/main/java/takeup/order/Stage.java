@@ -1,5 +1,6 @@
 package takeup.order;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,16 +31,11 @@ public enum Stage {
 
     /** The words that can be typed. */
     public static List<String> all() {
-        return List.of(ORDERED.word, SENT.word, SCANS.word, NEGATIVES.word);
+        return Arrays.stream(values()).map(Stage::word).toList();
     }
 
     /** The stage of that word. */
     public static Optional<Stage> named(String word) {
-        for (Stage stage : values()) {
-            if (stage.word.equals(word)) {
-                return Optional.of(stage);
-            }
-        }
-        return Optional.empty();
+        return Arrays.stream(values()).filter(it -> it.word.equals(word)).findFirst();
     }
 }

@@ -1,6 +1,6 @@
 package takeup.order;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,20 +45,13 @@ public enum Wish {
     }
 
     static List<String> fields() {
-        List<String> fields = new ArrayList<>();
-        for (Wish wish : values()) {
-            fields.add(wish.field);
-        }
-        return fields;
+        return Arrays.stream(values()).map(Wish::field).toList();
     }
 
     /** The wish of that option or field. */
     public static Optional<Wish> named(String name) {
-        for (Wish wish : values()) {
-            if (wish.field.equals(name) || wish.option().equals(name)) {
-                return Optional.of(wish);
-            }
-        }
-        return Optional.empty();
+        return Arrays.stream(values())
+                .filter(it -> it.field.equals(name) || it.option().equals(name))
+                .findFirst();
     }
 }

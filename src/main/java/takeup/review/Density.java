@@ -1,5 +1,6 @@
 package takeup.review;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -22,12 +23,7 @@ public enum Density {
 
     /** The verdict of that name. */
     public static Optional<Density> named(String word) {
-        for (Density density : values()) {
-            if (density.word.equals(word)) {
-                return Optional.of(density);
-            }
-        }
-        return Optional.empty();
+        return Arrays.stream(values()).filter(it -> it.word.equals(word)).findFirst();
     }
 
     @Override

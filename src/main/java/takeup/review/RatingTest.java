@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import takeup.kit.Stock;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -64,39 +65,33 @@ public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boole
         List<Double> best = new ArrayList<>();
         double below = 0;
         double above = 0;
-        boolean isOpen = false;
+        boolean isOpenEnded = false;
         for (Answer test : tests) {
             for (double over : test.best()) {
-                OptionalDouble lower = test.bracket().stream()
-                        .mapToDouble(it -> it)
-                        .filter(it -> it < over - 0.01)
-                        .max();
-                OptionalDouble upper = test.bracket().stream()
-                        .mapToDouble(it -> it)
-                        .filter(it -> it > over + 0.01)
-                        .min();
-                isOpen |= lower.isEmpty() || upper.isEmpty();
+                OptionalDouble lower =
+                        test.bracketStops().filter(it -> it < over - 0.01).max();
+                OptionalDouble upper =
+                        test.bracketStops().filter(it -> it > over + 0.01).min();
+                isOpenEnded |= lower.isEmpty() || upper.isEmpty();
                 below += (over - lower.orElse(over - 1)) / 2;
                 above += (upper.orElse(over + 1) - over) / 2;
                 best.add(over);
             }
         }
-        if (best.isEmpty()) {
+        int count = best.size();
+        if (count == 0) {
             return Optional.empty();
         }
-        int count = best.size();
         double mean = best.stream().mapToDouble(it -> it).sum() / count;
         double squares =
                 best.stream().mapToDouble(it -> (it - mean) * (it - mean)).sum();
-        double apart = count < 2
+        double reach = count < 2
                 ? 0
                 : ConfidenceInterval.mean(0, Math.sqrt(squares / (count - 1)), count, ConfidenceInterval.CONFIDENCE)
                         .high();
-        return Optional.of(new RatingTest(
-                best,
-                new ConfidenceInterval(
-                        mean, mean - Math.hypot(apart, below / count), mean + Math.hypot(apart, above / count)),
-                isOpen));
+        ConfidenceInterval stops = new ConfidenceInterval(
+                mean, mean - Math.hypot(reach, below / count), mean + Math.hypot(reach, above / count));
+        return Optional.of(new RatingTest(best, stops, isOpenEnded));
     }
 
     /** The answers of one test: the stops over box of all its frames, and of the best. */
@@ -104,6 +99,10 @@ public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boole
         public Answer {
             bracket = List.copyOf(bracket);
             best = List.copyOf(best);
+        }
+
+        private DoubleStream bracketStops() {
+            return bracket.stream().mapToDouble(Double::doubleValue);
         }
 
         /** The answers on a roll: of its test's frames those that were judged good are the best. */

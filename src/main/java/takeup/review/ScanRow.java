@@ -3,6 +3,7 @@ package takeup.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import takeup.exposure.Stops;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
@@ -73,28 +74,26 @@ public record ScanRow(
     }
 
     private static ScanRow row(int scan, String file, Slot slot, Roll roll, List<Optional<Density>> verdicts) {
-        List<String> numbers = new ArrayList<>();
-        List<String> set = new ArrayList<>();
-        List<String> read = new ArrayList<>();
-        List<String> judged = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
-        for (int index : slot.frames()) {
-            Frame frame = roll.frames().get(index);
-            numbers.add(Integer.toString(frame.number()));
-            set.add(settings(frame));
-            read.add(reading(roll, frame));
-            verdicts.get(index).ifPresent(it -> judged.add(it.toString()));
-            frame.note().ifPresent(notes::add);
-        }
+        List<Frame> frames = slot.frames().stream().map(roll.frames()::get).toList();
         return new ScanRow(
                 scan,
                 slot.frames(),
                 file,
-                String.join("+", numbers),
-                String.join(" + ", set),
-                String.join(" + ", read),
-                String.join("+", judged),
-                String.join("; ", notes));
+                joined("+", frames, it -> Integer.toString(it.number())),
+                joined(" + ", frames, ScanRow::settings),
+                joined(" + ", frames, it -> reading(roll, it)),
+                String.join(
+                        "+",
+                        slot.frames().stream()
+                                .flatMap(it -> verdicts.get(it).stream())
+                                .map(Density::toString)
+                                .toList()),
+                String.join(
+                        "; ", frames.stream().flatMap(it -> it.note().stream()).toList()));
+    }
+
+    private static String joined(String between, List<Frame> frames, Function<Frame, String> words) {
+        return String.join(between, frames.stream().map(words).toList());
     }
 
     /** What was set; for a frame that was not exposed what became of it. */
@@ -109,16 +108,13 @@ public record ScanRow(
     }
 
     private static String reading(Roll roll, Frame frame) {
-        String light = frame.kind() == Frame.Kind.BLANK
-                ? ""
-                : frame.exposure()
-                        .light()
-                        .map(it -> "EV " + Plain.decimals(it.ev100().stops(), 1))
-                        .orElse("");
-        String error = ExposureResult.of(roll, frame).errorStops().stream()
-                .mapToObj(Stops::error)
-                .findFirst()
-                .orElse("");
-        return light + (light.isEmpty() || error.isEmpty() ? "" : ", ") + error;
+        List<String> words = new ArrayList<>();
+        if (frame.kind() != Frame.Kind.BLANK) {
+            frame.exposure()
+                    .light()
+                    .ifPresent(it -> words.add("EV " + Plain.decimals(it.ev100().stops(), 1)));
+        }
+        ExposureResult.of(roll, frame).errorStops().ifPresent(it -> words.add(Stops.error(it)));
+        return String.join(", ", words);
     }
 }

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.text.ClockText;
@@ -54,43 +53,37 @@ public record DigitalMatches(List<FrameMatches> rows, int framesWithoutTime, Lis
      * @param clocks what is known of the cameras' clocks, by camera; without one a camera's time is taken as it is
      */
     public static DigitalMatches of(Roll roll, List<DigitalShot> shots, Map<String, CameraClock> clocks) {
-        List<Frame> frames = new ArrayList<>();
-        Map<Integer, List<Match>> files = new TreeMap<>();
-        for (Frame frame : roll.frames()) {
-            if (frame.exposure().at().isPresent()) {
-                files.put(frames.size(), new ArrayList<>());
-                frames.add(frame);
-            }
-        }
-        List<DigitalShot> apart = new ArrayList<>();
+        List<Frame> frames = roll.frames().stream()
+                .filter(it -> it.exposure().at().isPresent())
+                .toList();
+        List<List<Match>> files =
+                frames.stream().map(it -> (List<Match>) new ArrayList<Match>()).toList();
+        List<DigitalShot> unmatched = new ArrayList<>();
         for (DigitalShot shot : shots) {
-            OffsetDateTime at = right(shot, clocks, frames);
+            OffsetDateTime at = trueTime(shot, clocks, frames);
             int nearest = nearest(frames, at);
             if (nearest < 0) {
-                apart.add(shot);
+                unmatched.add(shot);
             } else {
-                files.get(nearest)
-                        .add(new Match(
-                                shot,
-                                at,
-                                Duration.between(time(frames.get(nearest)), at).toSeconds()));
+                long after = Duration.between(time(frames.get(nearest)), at).toSeconds();
+                files.get(nearest).add(new Match(shot, at, after));
             }
         }
         List<FrameMatches> rows = new ArrayList<>();
         for (int i = 0; i < frames.size(); i++) {
-            List<Match> beside = files.get(i);
-            beside.sort(Comparator.comparingLong((Match it) -> Math.abs(it.afterSeconds()))
-                    .thenComparing(it -> it.shot().name(), NaturalOrder.BY_NAME));
-            rows.add(new FrameMatches(frames.get(i), time(frames.get(i)), beside));
+            files.get(i)
+                    .sort(Comparator.comparingLong((Match it) -> Math.abs(it.afterSeconds()))
+                            .thenComparing(it -> it.shot().name(), NaturalOrder.BY_NAME));
+            rows.add(new FrameMatches(frames.get(i), time(frames.get(i)), files.get(i)));
         }
-        return new DigitalMatches(rows, roll.frames().size() - frames.size(), apart);
+        return new DigitalMatches(rows, roll.frames().size() - frames.size(), unmatched);
     }
 
     private static OffsetDateTime time(Frame frame) {
         return frame.exposure().at().orElseThrow();
     }
 
-    private static OffsetDateTime right(DigitalShot shot, Map<String, CameraClock> clocks, List<Frame> frames) {
+    private static OffsetDateTime trueTime(DigitalShot shot, Map<String, CameraClock> clocks, List<Frame> frames) {
         ZoneOffset here =
                 frames.isEmpty() ? ZoneOffset.UTC : time(frames.get(0)).getOffset();
         return Optional.ofNullable(clocks.get(shot.camera()))

@@ -45,16 +45,20 @@ public record GreyPicture(int columns, int rows, byte[] light) {
             for (int column = 0; column < wide; column++) {
                 int left = column * columns / wide;
                 int right = Math.max(left + 1, (column + 1) * columns / wide);
-                int sum = 0;
-                for (int y = top; y < bottom; y++) {
-                    for (int x = left; x < right; x++) {
-                        sum += light[y * columns + x] & 0xff;
-                    }
-                }
-                small[row * wide + column] = (byte) (sum / ((bottom - top) * (right - left)));
+                small[row * wide + column] = mean(left, right, top, bottom);
             }
         }
         return new GreyPicture(wide, high, small);
+    }
+
+    private byte mean(int left, int right, int top, int bottom) {
+        int sum = 0;
+        for (int row = top; row < bottom; row++) {
+            for (int column = left; column < right; column++) {
+                sum += at(column, row);
+            }
+        }
+        return (byte) (sum / ((bottom - top) * (right - left)));
     }
 
     /** The mean of three by three dots in place of each: grain is smaller than a code's squares. */
@@ -62,13 +66,7 @@ public record GreyPicture(int columns, int rows, byte[] light) {
         byte[] soft = light.clone();
         for (int row = 1; row < rows - 1; row++) {
             for (int column = 1; column < columns - 1; column++) {
-                int sum = 0;
-                for (int y = row - 1; y <= row + 1; y++) {
-                    for (int x = column - 1; x <= column + 1; x++) {
-                        sum += light[y * columns + x] & 0xff;
-                    }
-                }
-                soft[row * columns + column] = (byte) (sum / 9);
+                soft[row * columns + column] = mean(column - 1, column + 2, row - 1, row + 2);
             }
         }
         return new GreyPicture(columns, rows, soft);

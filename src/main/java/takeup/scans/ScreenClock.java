@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The clock on the screen, as a code beside its figures holds it: 2026-09-12T15:04:05+02:00. A digital camera that
@@ -14,6 +16,7 @@ import java.util.Optional;
  */
 public record ScreenClock(OffsetDateTime at) {
     private static final String FIRST = "T:";
+    private static final Pattern BODY = Pattern.compile(FIRST + "(-?[0-9]+):(-?[0-9]+)");
 
     public ScreenClock {
         at = at.withNano(0);
@@ -27,17 +30,11 @@ public record ScreenClock(OffsetDateTime at) {
 
     /** The clock that a code's text is; empty for any other text. */
     public static Optional<ScreenClock> read(String text) {
-        Optional<String> body = ChecksummedCode.read(text).filter(it -> it.startsWith(FIRST));
-        if (body.isEmpty()) {
-            return Optional.empty();
-        }
-        String numbers = body.get().substring(FIRST.length());
-        int colon = numbers.indexOf(':');
+        Optional<Matcher> numbers =
+                ChecksummedCode.read(text).map(BODY::matcher).filter(Matcher::matches);
         try {
-            ZoneOffset offset = ZoneOffset.ofTotalSeconds(60 * Integer.parseInt(numbers.substring(colon + 1)));
-            return Optional.of(new ScreenClock(
-                    Instant.ofEpochSecond(Long.parseLong(numbers.substring(0, Math.max(0, colon))))
-                            .atOffset(offset)));
+            return numbers.map(it -> new ScreenClock(Instant.ofEpochSecond(Long.parseLong(it.group(1)))
+                    .atOffset(ZoneOffset.ofTotalSeconds(60 * Integer.parseInt(it.group(2))))));
         } catch (NumberFormatException | DateTimeException e) {
             return Optional.empty();
         }

@@ -1,6 +1,7 @@
 package takeup.scans;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -14,6 +15,8 @@ import takeup.roll.RollId;
  */
 public record Slate(RollId roll, int frame) {
     private static final int HIGHEST = 250;
+    /** A roll and a frame: {@code R0007:1}. */
+    private static final Pattern BODY = Pattern.compile("([^:]*):([0-9]{1,3})");
 
     public Slate {
         if (frame < 0 || frame > HIGHEST) {
@@ -33,21 +36,10 @@ public record Slate(RollId roll, int frame) {
 
     /** The slate that a code's text is; empty for any other text. */
     public static Optional<Slate> read(String text) {
-        Optional<String> body = ChecksummedCode.read(text);
-        int colon = body.map(it -> it.indexOf(':')).orElse(-1);
-        if (colon < 0) {
-            return Optional.empty();
-        }
-        Optional<RollId> roll = RollId.parse(body.get().substring(0, colon));
-        String digits = body.get().substring(colon + 1);
-        if (roll.isEmpty()
-                || digits.isEmpty()
-                || digits.length() > 3
-                || !digits.chars().allMatch(it -> it >= '0' && it <= '9')
-                || Integer.parseInt(digits) > HIGHEST) {
-            return Optional.empty();
-        }
-        return Optional.of(new Slate(roll.get(), Integer.parseInt(digits)));
+        return ChecksummedCode.read(text)
+                .map(BODY::matcher)
+                .filter(it -> it.matches() && Integer.parseInt(it.group(2)) <= HIGHEST)
+                .flatMap(it -> RollId.parse(it.group(1)).map(roll -> new Slate(roll, Integer.parseInt(it.group(2)))));
     }
 
     @Override

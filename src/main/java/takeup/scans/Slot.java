@@ -36,18 +36,6 @@ public record Slot(
         frames = List.copyOf(frames);
     }
 
-    /** A slot of a roll without a slate. */
-    Slot(
-            RollId roll,
-            List<Integer> frames,
-            int number,
-            Frame.Kind kind,
-            OptionalDouble overStops,
-            boolean isFarOff,
-            double aspect) {
-        this(roll, frames, number, kind, overStops, isFarOff, aspect, Optional.empty());
-    }
-
     /** A slot for each frame of a roll, in the order of the film. */
     public static List<Slot> of(Roll roll) {
         List<Slot> slots = new ArrayList<>();

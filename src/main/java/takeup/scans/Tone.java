@@ -1,5 +1,7 @@
 package takeup.scans;
 
+import java.util.DoubleSummaryStatistics;
+
 /**
  * What the tones of a scan say of its frame.
  *
@@ -44,34 +46,25 @@ public record Tone(double brightness, double contrast, boolean isDivided) {
     private static boolean isDivided(Picture picture) {
         int middle = picture.columns() / 2;
         int reach = Math.max(1, picture.columns() / 40);
-        for (int column = Math.max(0, middle - reach);
-                column <= Math.min(picture.columns() - 1, middle + reach);
-                column++) {
-            double least = 1;
-            double most = 0;
-            for (int row = 0; row < picture.rows(); row++) {
-                double light = picture.lightness(column, row);
-                least = Math.min(least, light);
-                most = Math.max(most, light);
-            }
-            if (most - least < 0.08 && (most < 0.12 || least > 0.9)) {
-                return picture.columns() > 8 && !isEven(picture);
+        int last = Math.min(picture.columns() - 1, middle + reach);
+        for (int column = Math.max(0, middle - reach); column <= last; column++) {
+            DoubleSummaryStatistics light = lightness(picture, column, column + 1);
+            if (light.getMax() - light.getMin() < 0.08 && (light.getMax() < 0.12 || light.getMin() > 0.9)) {
+                // Where the picture is nowhere different a bar in the middle says nothing.
+                DoubleSummaryStatistics all = lightness(picture, 0, picture.columns());
+                return picture.columns() > 8 && all.getMax() - all.getMin() >= 0.15;
             }
         }
         return false;
     }
 
-    /** Whether the picture is nowhere different: then a bar in the middle says nothing. */
-    private static boolean isEven(Picture picture) {
-        double least = 1;
-        double most = 0;
+    private static DoubleSummaryStatistics lightness(Picture picture, int from, int to) {
+        DoubleSummaryStatistics light = new DoubleSummaryStatistics();
         for (int row = 0; row < picture.rows(); row++) {
-            for (int column = 0; column < picture.columns(); column++) {
-                double light = picture.lightness(column, row);
-                least = Math.min(least, light);
-                most = Math.max(most, light);
+            for (int column = from; column < to; column++) {
+                light.accept(picture.lightness(column, row));
             }
         }
-        return most - least < 0.15;
+        return light;
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -132,7 +133,8 @@ class AlignerTest {
                         Frame.Kind.EXPOSED,
                         OptionalDouble.of(0.3 * (it % 4)),
                         false,
-                        1.5))
+                        1.5,
+                        Optional.empty()))
                 .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -113,7 +114,8 @@ record PlantedFolder(List<Slot> slots, List<Scan> scans, List<List<Integer>> tru
                     kind,
                     kind == Frame.Kind.BLANK ? OptionalDouble.empty() : OptionalDouble.of(over),
                     far && kind == Frame.Kind.EXPOSED,
-                    isHalf ? 4 / 3.0 : 1.5));
+                    isHalf ? 4 / 3.0 : 1.5,
+                    Optional.empty()));
         }
         return slots;
     }

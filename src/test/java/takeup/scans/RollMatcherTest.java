@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -97,7 +98,15 @@ class RollMatcherTest {
     }
 
     private static Slot slot(RollId id, int place, double over, double aspect) {
-        return new Slot(id, List.of(place), place + 1, Frame.Kind.EXPOSED, OptionalDouble.of(over), false, aspect);
+        return new Slot(
+                id,
+                List.of(place),
+                place + 1,
+                Frame.Kind.EXPOSED,
+                OptionalDouble.of(over),
+                false,
+                aspect,
+                Optional.empty());
     }
 
     private static List<Scan> scans(String pattern, ScansByRoll.Candidate roll, long seed) {
