@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
 import takeup.journal.Archive;
-import takeup.review.ScansState;
 import takeup.scans.Picture;
 import takeup.screen.Grid;
 import takeup.screen.ScansView;
 import takeup.screen.Size;
 import takeup.session.Key;
 import takeup.session.ScanKeys;
+import takeup.session.ScansState;
 import takeup.terminal.Terminal;
 
 /** The Scans view on a terminal: what a key decides is on the disk before the view says so. */

@@ -23,11 +23,11 @@ import takeup.options.JsonOption;
 import takeup.options.RollArgument;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScansState;
 import takeup.roll.Roll;
 import takeup.scans.Proposal;
 import takeup.scans.RollMatcher;
 import takeup.scans.ScansByRoll;
+import takeup.session.ScansState;
 import takeup.terminal.NoTerminal;
 import takeup.text.English;
 

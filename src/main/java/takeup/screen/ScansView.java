@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import takeup.review.ScanRow;
-import takeup.review.ScansState;
 import takeup.scans.Picture;
 import takeup.session.ScanKeys;
+import takeup.session.ScansState;
 import takeup.text.Width;
 
 /** Scans beside what was set and read: a list with the scan under the cursor large, or a contact sheet of them all. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.review.Density;
-import takeup.review.ScansState;
 
 /**
  * A key of the Scans view and what it does: one table for handling, footer and {@code takeup keys}.

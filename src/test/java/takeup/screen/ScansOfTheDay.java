@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScansState;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
 import takeup.scans.Aligner;
@@ -17,6 +16,7 @@ import takeup.scans.Slot;
 import takeup.scans.Tone;
 import takeup.session.Key;
 import takeup.session.ScanKeys;
+import takeup.session.ScansState;
 
 /**
  * What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that

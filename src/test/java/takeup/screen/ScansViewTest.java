@@ -27,7 +27,6 @@ import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
-import takeup.review.ScansState;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
@@ -44,6 +43,7 @@ import takeup.scans.Tone;
 import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.ScanKeys;
+import takeup.session.ScansState;
 import takeup.terminal.Painter;
 
 /** Four frames and three scans: the second frame has none. Keys in, screen and decisions out. */

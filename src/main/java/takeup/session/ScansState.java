@@ -1,8 +1,13 @@
-package takeup.review;
+package takeup.session;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import takeup.review.Density;
+import takeup.review.FrameKey;
+import takeup.review.Review;
+import takeup.review.ReviewEvent;
+import takeup.review.ScanRow;
 import takeup.roll.Roll;
 import takeup.scans.Proposal;
 
