@@ -1,0 +1,123 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import takeup.console.CommandFailed;
+import takeup.disk.IoErrorText;
+import takeup.files.CameraClocks;
+import takeup.files.LabFiles;
+import takeup.files.OrderFolder;
+import takeup.files.ProfileFiles;
+import takeup.files.Settings;
+import takeup.journal.Archive;
+import takeup.journal.InterruptedMove;
+import takeup.journal.JournalRecords;
+import takeup.kit.Kit;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.RollRecord;
+import takeup.text.English;
+
+/** Reads every journal, profile, order and setting of a data folder, and holds what is wrong with them. */
+final class FolderCheck {
+    private final Path folder;
+    private final List<String> problems = new ArrayList<>();
+    private int rolls;
+    private int frames;
+    private int days;
+
+    private FolderCheck(Path folder) {
+        this.folder = folder;
+    }
+
+    static FolderCheck of(Path folder) {
+        FolderCheck check = new FolderCheck(folder);
+        if (Files.isDirectory(folder)) {
+            check.read();
+        } else {
+            check.problems.add(folder + " is no folder");
+        }
+        return check;
+    }
+
+    /** Each one sentence; empty if all is in order. */
+    List<String> problems() {
+        return problems;
+    }
+
+    /** How much was read: {@code 2 rolls, 31 frames, 1 day}. */
+    String counts() {
+        return Files.isDirectory(folder)
+                ? English.count(rolls, "roll") + ", " + English.count(frames, "frame") + ", "
+                        + English.count(days, "day")
+                : "nothing read";
+    }
+
+    private void read() {
+        Archive archive = new Archive(folder, Settings.of(folder).writer());
+        try {
+            readRolls(archive);
+            readDays(archive);
+            problems.addAll(archive.leftOvers());
+            for (RollId id : archive.reviewedRolls()) {
+                archive.reviewOf(id).problems().forEach(it -> problems.add("reviews/" + it));
+            }
+        } catch (IOException e) {
+            problems.add(folder + ": " + IoErrorText.words(e));
+        }
+        problems.addAll(Settings.of(folder).problems());
+        try {
+            CameraClocks.of(folder);
+        } catch (IOException | CommandFailed e) {
+            problems.add(e.getMessage());
+        }
+        problems.addAll(new Kit(ProfileFiles.of(folder)).allProblems());
+        problems.addAll(LabFiles.of(folder).problems());
+        problems.addAll(new OrderFolder(folder, false).allOrders().problems());
+    }
+
+    private void readRolls(Archive archive) throws IOException {
+        Map<RollId, List<RollRecord>> all = new TreeMap<>();
+        List<RollId> open = archive.openRolls();
+        open.forEach(it -> all.put(it, List.of()));
+        archive.finishedRolls().forEach(it -> all.put(it, List.of()));
+        rolls = all.size();
+        for (RollId id : List.copyOf(all.keySet())) {
+            JournalRecords<RollRecord> opened = archive.roll(id);
+            problems.addAll(opened.problems());
+            all.put(id, opened.records());
+            Optional<Roll> roll = Roll.of(opened.records());
+            frames += roll.map(it -> it.frames().size()).orElse(0);
+            boolean isOwn = id.letters().equals(archive.writer());
+            if (roll.isEmpty()
+                    && !(opened.records().isEmpty() && !opened.problems().isEmpty())) {
+                problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
+            } else if (roll.filter(it -> it.state() == Roll.State.FINISHED).isPresent()
+                    && open.contains(id)
+                    && isOwn
+                    && !archive.isLater(id)) {
+                problems.add(id
+                        + " is finished but lies with the open rolls: the next start moves it and writes its export");
+            }
+        }
+        InterruptedMove.among(all)
+                .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
+    }
+
+    private void readDays(Archive archive) throws IOException {
+        for (String writer : archive.writers()) {
+            Archive of = new Archive(folder, writer);
+            for (LocalDate date : of.days()) {
+                days++;
+                problems.addAll(of.dayOf(date).problems());
+            }
+        }
+    }
+}
