@@ -13,7 +13,8 @@ import takeup.files.Version;
 import takeup.text.Hidden;
 
 /**
- * A mistake of our own, told as a photographer needs it; what only we can read goes into a file.
+ * A mistake in the program itself: three lines for the photographer, and a file with the stack trace for whoever mends
+ * it.
  *
  * @param folder the data folder, in which all is safe that was acknowledged
  * @param where where the file is, or that there is none
@@ -22,12 +23,12 @@ record CrashReport(Path folder, String where) {
     private static final String WHAT = "made a mistake and had to stop.";
 
     /**
-     * Writes the file into {@code reports} of the data folder, or beside the system's passing files where there is no
+     * Writes the file into {@code reports} of the data folder, or among the system's temporary files where there is no
      * such folder.
      */
     static CrashReport write(Throwable mistake, Path folder, OffsetDateTime at) {
         try {
-            // Others may write among the passing files too: there the name is one that nobody can have taken.
+            // Other users can create temporary files too, so there the name must be one that they cannot foresee.
             Path file = Files.isDirectory(folder)
                     ? folder.resolve("reports")
                             .resolve("report-" + at.toLocalDateTime().toString().replace(':', '-') + ".txt")

@@ -96,7 +96,10 @@ final class DayEndSubcommand implements Callable<Integer> {
         return all;
     }
 
-    /** All rolls of the day, those that were finished on it too; what cannot be read is said, and counts as missing. */
+    /**
+     * All rolls of the day, those that were finished on it too; what cannot be read goes to the console, and counts as
+     * missing.
+     */
     private ShootState read(OffsetDateTime now) throws IOException {
         ShootState s = global.open().state();
         Set<RollId> passed = new HashSet<>();

@@ -103,7 +103,7 @@ final class MeterSubcommand implements Callable<Integer> {
         return 0;
     }
 
-    /** What is to be said of the files that the sums were done with, such as a field that nobody knows. */
+    /** Remarks on the profiles that the answer rests on, such as an unknown field. */
     private void remarks(Kit kit, AdviceRequest asking) {
         asking.camera().ifPresent(it -> kit.problems(Kit.Sort.CAMERAS, it.key()).forEach(global.console()::error));
         asking.stock().ifPresent(it -> kit.problems(Kit.Sort.STOCKS, it.key()).forEach(global.console()::error));

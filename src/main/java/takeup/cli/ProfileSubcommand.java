@@ -76,7 +76,7 @@ abstract class ProfileSubcommand<T> implements Callable<Integer> {
         return 0;
     }
 
-    /** All that there are, a line each; a file with a mistake is told and left out. */
+    /** All of them, a line each; a file with a mistake is reported and left out. */
     private int list(JsonOption json) {
         Kit kit = global.kit();
         Console console = global.console();

@@ -90,7 +90,7 @@ final class ScreenCommand {
         Thread keeper = new Thread(this::keep, "disk");
         keeper.setDaemon(true);
         keeper.start();
-        Runtime.getRuntime().addShutdownHook(new Thread(this::toldToEnd, "told to end"));
+        Runtime.getRuntime().addShutdownHook(new Thread(this::finishOnShutdown, "told to end"));
         try {
             List<String> farewell = loop(terminal, shoot);
             terminal.close();
@@ -106,8 +106,10 @@ final class ScreenCommand {
         }
     }
 
-    /** The system ends the program: what was pressed is still written, and what was saved is said, if that is soon. */
-    private void toldToEnd() {
+    /**
+     * The system ends the program: what was pressed is still saved, and the last lines are printed, if that is quick.
+     */
+    private void finishOnShutdown() {
         messages.add(new Message.Ended("told to end"));
         try {
             left.await(LAST_WORDS, TimeUnit.MILLISECONDS);

@@ -17,7 +17,7 @@ final class UsageErrors {
                 + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
     }
 
-    /** What cannot be taken; of what nobody knows the first, with the nearest name. */
+    /** What cannot be parsed; of several unknown words the first, with the nearest known one. */
     static String words(ParameterException problem) {
         if (problem instanceof UnmatchedArgumentException unmatched
                 && !unmatched.getUnmatched().isEmpty()) {

@@ -17,8 +17,8 @@ import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
 
 /**
- * {@code takeup --warm}: the way to the screen gone once with nobody watching, on a roll in a temporary folder. The
- * start script has Java write down meanwhile what was loaded, so that later starts find it ready.
+ * {@code takeup --warm}: starts the screen once without showing it, on a roll in a temporary folder. The start script
+ * has Java write down meanwhile what was loaded, so that later starts find it ready.
  */
 final class WarmUp {
     /** A camera, a film, a reading, frames, the views; then the stream ends, and the screen with it. */

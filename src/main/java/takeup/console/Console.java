@@ -12,8 +12,8 @@ import takeup.screen.CharacterSet;
 import takeup.terminal.TerminalEnvironment;
 
 /**
- * Where answers and errors go. Each line passes the border that shows what a terminal must not get. A failed write is a
- * failure.
+ * Where answers and errors go. In each line, characters that would steer a terminal are shown as escapes. A write that
+ * fails makes the command fail.
  */
 public final class Console {
     private final OutputStream answers;
@@ -39,7 +39,7 @@ public final class Console {
         lines(text.lines().toList());
     }
 
-    /** The same, already apart: ten thousand lines are not handed to the system one by one. */
+    /** The same as a list: ten thousand lines go to the system in one write. */
     public void lines(List<String> lines) {
         StringBuilder all = new StringBuilder();
         lines.forEach(it -> all.append(lettering.of(it)).append('\n'));
@@ -79,7 +79,7 @@ public final class Console {
         }
     }
 
-    /** Whether the reader has had enough, as head has: no news to anybody. */
+    /** Whether the reader closed the pipe, as head does: nothing to report. */
     private static boolean isCut(IOException e) {
         return String.valueOf(e.getMessage()).contains("Broken pipe");
     }

@@ -6,7 +6,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
-/** Whether somebody sits at a terminal, and a question to them; nobody is asked where there is none. */
+/** Whether input and output are a terminal, and a yes-or-no question to whoever sits at it. */
 public final class InTerminal {
     private InTerminal() {}
 

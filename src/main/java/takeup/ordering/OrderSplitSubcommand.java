@@ -88,8 +88,8 @@ final class OrderSplitSubcommand implements Callable<Integer> {
         }
         Order second = whole.asParcel(other, new Order.Parcel(2, 2, List.of(whole.order())), split.second());
         Order first = whole.asParcel(whole.order(), new Order.Parcel(1, 2, List.of(other)), split.first());
-        // The new one first: cut short here, its rolls are in two orders, which is told; the other way round they would
-        // be in none.
+        // The new one first: if the program dies in between, its rolls are in two orders, which takeup order list
+        // reports; the other way round they would be in none.
         desk.folder().save(second);
         desk.folder().save(first);
         print(desk, List.of(first, second), split.remarks());

@@ -143,11 +143,12 @@ public final class DigitalSubcommand implements Callable<Integer> {
                         .atTime(time)
                         .atZone(ZoneId.systemDefault())
                         .toOffsetDateTime();
-                OffsetDateTime said = picture.at().atOffset(picture.offset().orElse(at.getOffset()));
+                OffsetDateTime byCamera = picture.at().atOffset(picture.offset().orElse(at.getOffset()));
                 if (best == null
-                        || Duration.between(said, at)
+                        || Duration.between(byCamera, at)
                                         .abs()
-                                        .compareTo(Duration.between(said, best).abs())
+                                        .compareTo(
+                                                Duration.between(byCamera, best).abs())
                                 < 0) {
                     best = at;
                 }

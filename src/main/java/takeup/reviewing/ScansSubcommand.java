@@ -32,8 +32,8 @@ import takeup.terminal.NoTerminal;
 import takeup.text.English;
 
 /**
- * {@code takeup scans}: a folder beside a roll, on the screen or printed; what is decided is forced to the disk before
- * it is said.
+ * {@code takeup scans}: a folder beside a roll, on the screen or printed; what is decided is on the disk before it is
+ * confirmed.
  */
 @Command(
         name = "scans",

@@ -87,7 +87,7 @@ public record ManPage(SubcommandTree tree) {
         }
     }
 
-    /** What a command passes on is told with it and with none of those below. */
+    /** Options that a command passes on are listed with it, not again with each command below it. */
     private static void flags(Roff page, SubcommandTree command, List<SubcommandTree.Flag> flags) {
         for (SubcommandTree.Flag flag : flags) {
             String names = String.join(", ", flag.names());
@@ -204,7 +204,7 @@ public record ManPage(SubcommandTree tree) {
             return this;
         }
 
-        /** What begins with a point or a tick is no request. */
+        /** A line that begins with a full stop or an apostrophe would be a macro, so it is escaped. */
         private static String guarded(String line) {
             return line.startsWith(".") || line.startsWith("'") ? "\\&" + line : line;
         }
