@@ -5,12 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import takeup.advice.ExposureInHand;
 import takeup.day.CameraPlace;
-import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
-import takeup.exposure.Stops;
 import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -20,15 +16,12 @@ import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
-import takeup.prompt.FrameArguments;
-import takeup.prompt.Token;
-import takeup.prompt.Tokens;
-import takeup.report.StatusJson;
 import takeup.roll.Exposure;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 import takeup.text.Nearest;
 
 /**
@@ -159,33 +152,10 @@ public record CommandContext(
         return entries.isEmpty() ? before : before.and(step(entries));
     }
 
-    public Outcome.Accepted does(
-            List<JournalEntry> entries, ShootState after, Outcome.Answer answer, List<RollId> settle) {
-        return new Outcome.Accepted(
-                entries.isEmpty() ? entries : step(entries).entries(), after, answer, Optional.empty(), settle);
-    }
-
-    /** Says what changed in hand. */
-    public Outcome.Accepted changed(Camera camera, CameraSetup inHand, String words) {
-        List<JournalEntry> entries =
-                List.of(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)));
-        ShootState after = after(entries);
-        return does(entries, after, stateAnswer(after, words + lightNow(after), List.of()), List.of());
-    }
-
-    /**
-     * What the light makes of the setting in hand, where that is no longer what it was: a filter leaves it a stop
-     * under.
-     */
-    private String lightNow(ShootState after) {
-        OptionalDouble was = ExposureInHand.error(state);
-        OptionalDouble is = ExposureInHand.error(after);
-        boolean isOther = is.isPresent() && (was.isEmpty() || Math.abs(was.getAsDouble() - is.getAsDouble()) > 0.04);
-        return isOther ? " For this light " + Stops.error(is.getAsDouble()) + "." : "";
-    }
-
-    public Outcome.Answer stateAnswer(ShootState after, String words, List<Warning> warnings) {
-        return new Outcome.Answer("state", words, StatusJson.of(after), unsilenced(warnings));
+    /** Something else of the setting in hand. */
+    public DayEvent changedSetup(SettingPatch change) {
+        return new DayEvent.CameraSetupChanged(
+                camera().key(), state.inHand(camera()).with(change));
     }
 
     public List<Warning> unsilenced(List<Warning> warnings) {
@@ -216,32 +186,8 @@ public record CommandContext(
         return new CameraPlace(key, Optional.of(back));
     }
 
-    /** A count of frames behind a word, x1 where none is typed. */
-    public static int count(String word, List<String> rest) {
-        if (rest.isEmpty()) {
-            return 1;
-        }
-        Token token = Tokens.token(Arguments.one(word, rest, word + " x3"));
-        if (!token.is(Token.Kind.COUNT)) {
-            throw new CommandRejected(rest.get(0) + " is no count: " + word + " x3");
-        }
-        return FrameArguments.count(token);
-    }
-
-    /** A frame number. */
-    public static int number(String word, String what) {
-        return Tokens.number(word)
-                .filter(it -> it == Math.rint(it) && it <= 250)
-                .map(Double::intValue)
-                .orElseThrow(() -> new CommandRejected(word + " is no frame number: " + what));
-    }
-
     public static Json.Obj fields(Roll roll) {
         return Json.object().and("roll", roll.id()).and("framesLeft", roll.framesLeft());
-    }
-
-    public static String numbers(int from, int to) {
-        return from == to ? "frame " + from : "frames " + from + " to " + to;
     }
 
     public static String upper(String words) {
@@ -260,7 +206,7 @@ public record CommandContext(
 
     /** Says something and writes nothing. */
     public Outcome.Accepted says(String event, String text, Json.Obj fields) {
-        return does(List.of(), before, new Outcome.Answer(event, text, fields, List.of()), List.of());
+        return reply(List.of()).event(event).says(text, "").fields(fields).accepted();
     }
 
     /** Says something and shows it on the screen. */

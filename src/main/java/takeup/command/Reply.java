@@ -60,6 +60,12 @@ public final class Reply {
         return this;
     }
 
+    /** A sentence behind what is said. */
+    public Reply saysMore(String more) {
+        text += more;
+        return this;
+    }
+
     /** What was done, in few words, where the text does not begin with it. */
     public Reply titled(String what) {
         title = what;

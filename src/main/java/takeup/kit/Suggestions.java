@@ -20,6 +20,9 @@ import takeup.exposure.Stops;
  * @param best the index of the best one; -1 where there is none
  */
 public record Suggestions(List<Suggestion> suggestions, int best) {
+    /** Where there is nothing to suggest. */
+    public static final Suggestions NONE = new Suggestions(List.of(), -1);
+
     private static final double F_5_6 = 5;
 
     public Suggestions {

@@ -8,7 +8,12 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.day.CameraSetup;
+import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.prompt.CameraStateParser;
+import takeup.prompt.FrameArguments;
 
 /** A state of the camera in hand that takes one word: {@code bias +1/3}, {@code tube 30mm}, {@code tripod on}. */
 public enum CameraStateCommand implements Command {
@@ -54,7 +59,38 @@ public enum CameraStateCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return SettingCommands.state(context, arguments.word(), arguments.rest());
+        Camera camera = context.camera();
+        CameraSetup before = context.state().inHand(camera);
+        String word = info.word();
+        String value = arguments.one(info.example());
+        CameraSetup setup = before.with(CameraStateParser.read(
+                word, value, camera, before.setting().lens(), before.setting().zoomMm()));
+        return SetupChange.of(setup, context)
+                .says(text(value, camera, setup), ".")
+                .titled(word + " " + value + " on " + camera.key())
+                .accepted();
+    }
+
+    private String text(String value, Camera camera, CameraSetup setup) {
+        String key = camera.key();
+        return switch (this) {
+            case LENS ->
+                "Lens on " + key + ": " + setup.setting().lens().orElseThrow().name();
+            case BIAS -> bias(key, setup.setting().biasStops());
+            case TRIPOD -> key + ": tripod " + value;
+            case EXT, TUBE, MAG ->
+                value.equals("off")
+                        ? "No extension on " + key
+                        : "On " + key + ": "
+                                + FrameArguments.extensionWords(setup.setting().extension(), setup.setting());
+        };
+    }
+
+    private static String bias(String camera, double stops) {
+        return stops == 0
+                ? "No bias on " + camera
+                : "Bias on " + camera + ": " + Stops.words(stops) + (stops > 0 ? " more" : " less")
+                        + " light on the film";
     }
 
     @Override

@@ -8,8 +8,15 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.day.CameraSetup;
+import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
 import takeup.kit.Filter;
+import takeup.prompt.FilterParser;
+import takeup.prompt.Tokens;
+import takeup.roll.Setting;
+import takeup.roll.SettingPatch;
 
 /** {@code filter yellow}: what is on the lens. */
 public final class FilterCommand implements Command {
@@ -30,7 +37,25 @@ public final class FilterCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return SettingCommands.filter(context, arguments.rest());
+        Camera camera = context.camera();
+        CameraSetup setup =
+                context.state().inHand(camera).with(SettingPatch.filters(FilterParser.read(arguments.rest())));
+        Setting setting = setup.setting();
+        SetupChange change = SetupChange.of(setup, context);
+        if (setting.filters().isEmpty()) {
+            return change.says("No filter on " + camera.key(), ".").accepted();
+        }
+        String each = String.join(
+                ", ", setting.filters().stream().map(FilterCommand::loss).toList());
+        String sum = setting.filters().size() > 1 ? ", together " + Stops.words(setting.filterStops()) : "";
+        return change.says("On " + camera.key() + ": " + each + sum, ".").accepted();
+    }
+
+    /** A factor and its stops as one thing: {@code 3x = 1.6 stops}; other filters as they say themselves. */
+    private static String loss(Filter filter) {
+        boolean factor =
+                filter.name().endsWith("x") && Tokens.isDigit(filter.name().charAt(0));
+        return factor ? filter.name() + " = " + Stops.words(filter.stops()) : filter.words();
     }
 
     @Override

@@ -1,13 +1,27 @@
 package takeup.metering;
 
 import java.util.List;
+import java.util.Optional;
+import takeup.advice.AdviceRequest;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
+import takeup.day.DayEvent;
+import takeup.day.Sun;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.kit.Meter;
+import takeup.kit.Suggestions;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.Reading;
+import takeup.prompt.ReadingParser;
 import takeup.prompt.Sky;
+import takeup.report.LightText;
+import takeup.report.StatusJson;
 
 /** {@code m 5.6 125}: a light reading. */
 public final class ReadingCommand implements Command {
@@ -33,7 +47,76 @@ public final class ReadingCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return LightReading.reading(context, arguments);
+        if (arguments.rest().isEmpty()) {
+            return again(context);
+        }
+        Meter meter = context.state().meterInHand();
+        Reading reading = ReadingParser.read(
+                arguments.line(),
+                arguments.rest(),
+                meter,
+                context.state().day().preset(),
+                context.state().rollInHand().map(it -> it.film().index()),
+                context.now());
+        List<JournalEntry> entries = reading.preset()
+                .map(it -> List.<JournalEntry>of(
+                        new JournalEntry.OnDay(new DayEvent.MeterSelected(meter.key(), Optional.of(it)))))
+                .orElse(List.of());
+        return reading.flash().isPresent()
+                ? FlashReading.measured(reading, arguments.line(), entries, context)
+                : LightReading.run(dated(reading, context), entries, context);
+    }
+
+    /** A reading near sunset is called old sooner, where the place of the shoot is known. */
+    private static Reading dated(Reading reading, CommandContext context) {
+        return context.state()
+                .day()
+                .job()
+                .position()
+                .map(at -> reading.with(reading.light().map(it -> it.fresh(Sun.freshMinutes(at, it.at())))))
+                .orElse(reading);
+    }
+
+    private static Outcome again(CommandContext context) {
+        ShootState state = context.state();
+        Optional<FlashLight> flash = state.day().flash();
+        if (flash.isPresent() && (state.day().light().isEmpty() || isFlashNewer(state))) {
+            return context.says(
+                    "light",
+                    FlashReading.words(flash.get()) + ", "
+                            + LightText.age(flash.get().at(), context.now()) + ".",
+                    StatusJson.of(state).and("flashLight", flash.get().aperture()));
+        }
+        Light light = state.day()
+                .light()
+                .orElseThrow(() -> new CommandRejected("no light reading today: m 5.6 125, m ev11.3, m sky shade"));
+        Suggestions suggestions =
+                AdviceRequest.inHand(state).map(it -> it.advice(light)).orElse(Suggestions.NONE);
+        String best = suggestions
+                .bestOne()
+                .flatMap(row -> row.time().map(time -> " Best: " + row.aperture() + " " + time + "."))
+                .orElse("");
+        return context.says(
+                "light",
+                LightText.of(light, context.now()) + "." + best,
+                LightReading.fields(state, light, suggestions, List.of(), context));
+    }
+
+    /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */
+    private static boolean isFlashNewer(ShootState state) {
+        Optional<FlashLight> flash = state.day().flash();
+        Optional<Light> light = state.day().light();
+        return state.history()
+                .entriesNewestFirst()
+                .filter(it -> it.as(DayEvent.FlashMetered.class)
+                                .map(DayEvent.FlashMetered::flash)
+                                .equals(flash)
+                        || it.as(DayEvent.LightMetered.class)
+                                .map(DayEvent.LightMetered::light)
+                                .equals(light))
+                .findFirst()
+                .filter(it -> it.is(DayEvent.FlashMetered.class))
+                .isPresent();
     }
 
     @Override

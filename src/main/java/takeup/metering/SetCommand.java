@@ -6,6 +6,11 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.day.CameraSetup;
+import takeup.kit.Camera;
+import takeup.prompt.CommandRejected;
+import takeup.prompt.FrameArguments;
+import takeup.report.SetupText;
 
 /** {@code set 4 125}: the setting in hand, without a frame. */
 public final class SetCommand implements Command {
@@ -23,6 +28,18 @@ public final class SetCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return SettingCommands.set(context, arguments.rest());
+        Camera camera = context.camera();
+        if (arguments.rest().isEmpty()) {
+            throw new CommandRejected("set what? such as set 4 125");
+        }
+        FrameArguments said = FrameArguments.ofFrame(arguments.rest(), camera, context.setting());
+        if (said.count().isPresent()) {
+            throw new CommandRejected("set logs nothing, so it takes no count");
+        }
+        CameraSetup setup = context.state().inHand(camera).with(said.change());
+        return SetupChange.of(setup, context)
+                .says("Set on " + camera.key() + ": " + SetupText.of(setup), ". Nothing logged.")
+                .accepted()
+                .unlessDoubted(said.doubt());
     }
 }

@@ -10,14 +10,12 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
 import takeup.day.BulbTimer;
-import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
-import takeup.history.ShootState;
-import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.report.StatusJson;
 import takeup.roll.ExposureResult;
@@ -31,6 +29,9 @@ import takeup.text.Plain;
  * hand.
  */
 public final class TimeCommand implements Command {
+    /** Up to so many seconds a tenth is kept, as a thumb can; beyond it whole seconds. */
+    private static final double TENTHS_UP_TO = 10;
+
     public static final CommandInfo INFO = CommandInfo.of(
                     "time", "starts the bulb timer; again, stops it and puts the time in hand")
             .needs(Need.CAMERA);
@@ -42,33 +43,21 @@ public final class TimeCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return time(context, arguments.rest());
-    }
-
-    /** Up to so many seconds a tenth is kept, as a thumb can; beyond it whole seconds. */
-    private static final double TENTHS_UP_TO = 10;
-
-    static Outcome time(CommandContext context, List<String> words) {
-        Arguments.alone("time", words);
+        arguments.alone();
         Camera camera = context.camera();
         BulbTimer running = context.state().day().timers().get(camera.key());
-        return running == null ? start(context, camera) : stop(context, camera, running);
+        return running == null ? start(camera, context) : stop(camera, running, context);
     }
 
-    private static Outcome start(CommandContext context, Camera camera) {
+    private static Outcome start(Camera camera, CommandContext context) {
         BulbTimer timer = new BulbTimer(context.nowMillis(), target(context));
-        List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStarted(camera.key(), timer)));
-        ShootState after = context.after(entries);
         String until = timer.targetSeconds().isPresent()
                 ? "the bell rings at "
                         + ExposureTime.words(timer.targetSeconds().getAsDouble()) + "; "
                 : "";
-        return context.does(
-                entries,
-                after,
-                context.stateAnswer(
-                        after, "The timer runs on " + camera.key() + ": " + until + "time again stops it.", List.of()),
-                List.of());
+        return context.reply(new DayEvent.TimerStarted(camera.key(), timer))
+                .says("The timer runs on " + camera.key(), ": " + until + "time again stops it.")
+                .accepted();
     }
 
     /** The corrected time for the aperture in hand as it is said, else the time in hand; from a second on. */
@@ -91,35 +80,30 @@ public final class TimeCommand implements Command {
         return wanted.isPresent() && !Stops.above(0, Stops.of(wanted.getAsDouble())) ? wanted : OptionalDouble.empty();
     }
 
-    private static Outcome stop(CommandContext context, Camera camera, BulbTimer timer) {
+    private static Outcome stop(Camera camera, BulbTimer timer, CommandContext context) {
+        String stopped = "The timer on " + camera.key() + " stopped";
         if (timer.since().isAfter(context.nowMillis())) {
-            List<JournalEntry> entries = List.of(new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
-            ShootState after = context.after(entries);
-            return context.does(
-                    entries,
-                    after,
-                    context.stateAnswer(
-                            after,
-                            "The timer on " + camera.key()
-                                    + " stopped. The clock went back while it ran, so how long it was is not known: "
-                                    + "type the time, such as set b27s.",
-                            List.of()),
-                    List.of());
+            return context.reply(new DayEvent.TimerStopped(camera.key()))
+                    .says(
+                            stopped,
+                            ". The clock went back while it ran, so how long it was is not known: type the time, such "
+                                    + "as set b27s.")
+                    .accepted();
         }
         double elapsed = timer.elapsed(context.nowMillis());
         double seconds = elapsed < TENTHS_UP_TO
                 ? Math.max(0.1, Plain.rounded(Math.rint(elapsed * 10) / 10, 3))
                 : Math.rint(elapsed);
         ExposureTime time = ExposureTime.literal(seconds);
-        CameraSetup inHand = context.state().inHand(camera).with(SettingPatch.time(time));
-        List<JournalEntry> entries = List.of(
-                new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), inHand)),
-                new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key())));
-        ShootState after = context.after(entries);
-        OptionalDouble error = ExposureInHand.error(after);
-        Json.Obj fields = StatusJson.of(after).and("seconds", seconds);
-        String text = "The timer on " + camera.key() + " stopped: " + time + " is in hand"
-                + (error.isPresent() ? ", " + Stops.error(error.getAsDouble()) : "") + "; a point alone logs it.";
-        return context.does(entries, after, new Outcome.Answer("state", text, fields, List.of()), List.of());
+        Reply reply = context.reply(List.of(
+                new JournalEntry.OnDay(context.changedSetup(SettingPatch.time(time))),
+                new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key()))));
+        String error = ExposureInHand.error(reply.after()).stream()
+                .mapToObj(it -> ", " + Stops.error(it))
+                .findFirst()
+                .orElse("");
+        return reply.says(stopped, ": " + time + " is in hand" + error + "; a point alone logs it.")
+                .fields(StatusJson.of(reply.after()).and("seconds", seconds))
+                .accepted();
     }
 }

@@ -1,11 +1,20 @@
 package takeup.metering;
 
+import java.util.List;
+import takeup.advice.AdviceExplanation;
+import takeup.advice.AdviceRequest;
+import takeup.advice.Alternatives;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.exposure.Light;
+import takeup.kit.Camera;
+import takeup.kit.Suggestions;
+import takeup.prompt.CommandRejected;
+import takeup.report.AdviceText;
 
 /** {@code why}: why the best setting is the best. */
 public final class WhyCommand implements Command {
@@ -20,6 +29,30 @@ public final class WhyCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        return LightReading.why(context, arguments.rest());
+        arguments.alone();
+        Camera camera = context.camera();
+        context.roll();
+        if (camera.isAutomatic()) {
+            throw new CommandRejected(camera.name() + " sets itself: there is nothing to choose");
+        }
+        Light light = context.state()
+                .day()
+                .light()
+                .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
+        AdviceRequest request = AdviceRequest.inHand(context.state()).orElseThrow();
+        Suggestions suggestions = request.advice(light);
+        if (suggestions.suggestions().isEmpty()) {
+            throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
+        }
+        String text = AdviceText.words(AdviceExplanation.of(request, suggestions));
+        if (Alternatives.areNeeded(request, suggestions)) {
+            List<String> alternatives = AdviceText.words(
+                    Alternatives.of(request, light, context.state().kit()));
+            text += alternatives.isEmpty()
+                    ? " Nothing here fits better."
+                    : " What would fit: " + String.join("; ", alternatives) + ".";
+        }
+        return context.says(
+                "light", text, LightReading.fields(context.state(), light, suggestions, List.of(), context));
     }
 }

@@ -22,6 +22,11 @@ public record Reading(
         Optional<FilmSpeed> flashIndex,
         OptionalDouble lowestEv,
         Optional<ExposureTime> preset) {
+    /** The same with another light. */
+    public Reading with(Optional<Light> other) {
+        return new Reading(other, flash, flashIndex, lowestEv, preset);
+    }
+
     static Reading ofFlash(Aperture aperture, FilmSpeed index) {
         return new Reading(
                 Optional.empty(), Optional.of(aperture), Optional.of(index), OptionalDouble.empty(), Optional.empty());

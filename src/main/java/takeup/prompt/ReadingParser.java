@@ -122,10 +122,6 @@ public final class ReadingParser {
         return sum / values.size();
     }
 
-    private void method(Light.Method other) {
-        method = Optional.of(ReadingOptions.oneOf(method, other));
-    }
-
     private boolean isCamera() {
         return method.equals(Optional.of(Light.Method.CAMERA));
     }
@@ -167,7 +163,7 @@ public final class ReadingParser {
                     if (options.method().isEmpty()) {
                         method = method.filter(it -> it == Light.Method.LUX);
                     }
-                    method(Light.Method.LUX);
+                    method = Optional.of(ReadingOptions.oneOf(method, Light.Method.LUX));
                     values.add(ExposureValue.ofLux(positive(token), meter.incidentConstant())
                             .stops());
                 }
@@ -175,9 +171,7 @@ public final class ReadingParser {
                     if (camera) {
                         throw cameraPair(token.text());
                     }
-                    if (method.isEmpty()) {
-                        method(Light.Method.REFLECTED);
-                    }
+                    method = method.or(() -> Optional.of(Light.Method.REFLECTED));
                     values.add(ExposureValue.ofLuminance(positive(token), meter.reflectedConstant())
                             .stops());
                 }

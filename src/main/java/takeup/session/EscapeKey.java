@@ -58,7 +58,11 @@ final class EscapeKey {
         List<JournalEntry> entries = new ArrayList<>(state.carryOverEntries(session.now()));
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
         Outcome.Answer answer = new Outcome.Answer(
-                "state", "The guide is gone for good; ? shows all keys and words.", StatusJson.of(state), List.of());
+                "state",
+                "The guide is gone for good",
+                "The guide is gone for good; ? shows all keys and words.",
+                StatusJson.of(state),
+                List.of());
         return SaveFlow.accept(
                 session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }

@@ -21,15 +21,9 @@ public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriti
     /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
     public record Waiting(
             JournalStep step, ShootState after, Outcome.Answer answer, boolean isLarge, List<Roll> rollsToExport) {
-        /** What it is, in few words: {@code Frame 7 on R0003}; what its answer begins with. */
+        /** What it is, in few words: {@code Frame 7 on R0003}; the title of its answer. */
         public String name() {
-            String text = answer.text();
-            int end = text.length();
-            for (String mark : List.of(": ", ". ", "; ")) {
-                int at = text.indexOf(mark);
-                end = at > 0 ? Math.min(end, at) : end;
-            }
-            return text.substring(0, end);
+            return answer.title();
         }
     }
 

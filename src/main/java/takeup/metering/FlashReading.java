@@ -1,0 +1,165 @@
+package takeup.metering;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import takeup.advice.AdviceRequest;
+import takeup.advice.ExposureInHand;
+import takeup.command.CommandContext;
+import takeup.command.Outcome;
+import takeup.command.Reply;
+import takeup.day.CameraSetup;
+import takeup.day.DayEvent;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.FlashLight;
+import takeup.exposure.Light;
+import takeup.exposure.Stops;
+import takeup.history.JournalEntry;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.Hold;
+import takeup.kit.Lens;
+import takeup.kit.Shutter;
+import takeup.kit.Warning;
+import takeup.prompt.Reading;
+import takeup.report.AdviceJson;
+import takeup.report.StatusJson;
+import takeup.report.WarningText;
+import takeup.roll.ClockShift;
+import takeup.roll.ExposureResult;
+import takeup.roll.Film;
+import takeup.roll.SettingPatch;
+import takeup.text.Plain;
+
+/** The light of a flash, as its guide number or a flash meter gives it: what it is recorded as, and what it sets. */
+final class FlashReading {
+    private FlashReading() {}
+
+    /** What a flash meter showed. */
+    static Outcome measured(Reading reading, String typed, List<JournalEntry> before, CommandContext context) {
+        Camera camera = context.camera();
+        context.roll();
+        FlashLight flash = new FlashLight(
+                reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), typed, context.now());
+        return run(
+                flash,
+                context.state().inHand(camera),
+                before,
+                (reply, chosen) -> reply.says(
+                        words(flash), "." + chosen.map(it -> " Set: " + it).orElse("")),
+                context);
+    }
+
+    /** What a guide number, a distance and a power come to. */
+    static Outcome guided(GuideNumberArguments typed, String line, CommandContext context) {
+        Camera camera = context.camera();
+        Film film = context.roll().film();
+        CameraSetup before = context.state().inHand(camera);
+        double metres = typed.metres(before.setting().distanceM());
+        double exact = typed.guide().fNumber(film.index(), typed.power(), metres);
+        FlashLight flash = new FlashLight(
+                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), line, context.now());
+        CameraSetup setup = before.with(SettingPatch.flash(true));
+        return run(
+                flash,
+                typed.distance().isPresent() ? setup.with(SettingPatch.distance(metres)) : setup,
+                List.of(),
+                (reply, chosen) -> reply.says(
+                        "Flash at EI " + film.index() + ": " + flash.aperture() + " at " + typed.distanceWords(metres),
+                        chosen.map(it -> ": set " + it).orElse("")),
+                context);
+    }
+
+    private static Outcome run(
+            FlashLight flash,
+            CameraSetup before,
+            List<JournalEntry> more,
+            BiFunction<Reply, Optional<String>, Reply> says,
+            CommandContext context) {
+        Camera camera = context.camera();
+        List<JournalEntry> entries = new ArrayList<>(more);
+        List<Warning> warnings = new ArrayList<>();
+        Optional<ClockShift> shift = context.clockShifts().sinceFrameOrReading();
+        shift.ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
+        entries.add(new JournalEntry.OnDay(new DayEvent.FlashMetered(flash)));
+        Optional<Aperture> aperture = before.setting().lens().map(it -> nearest(flash, before, it, context));
+        CameraSetup after =
+                aperture.map(it -> before.with(SettingPatch.aperture(it))).orElse(before);
+        if (aperture.isPresent() || !after.equals(context.state().inHand(camera))) {
+            entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), after)));
+        }
+        if (FlashCommand.isFirstOn(camera, context)) {
+            entries.add(FlashCommand.cautioned(camera));
+            warnings.add(FlashCommand.CAUTION);
+        }
+        shift.map(WarningText::clockBeforeReading).ifPresent(warnings::add);
+        Reply reply = context.reply(entries);
+        Optional<String> chosen = aperture.map(it -> it + ", "
+                + Stops.error(wanted(flash, before, context) - it.stops())
+                + (before.setting().flash() ? "" : "; flash on counts it") + ".");
+        says.apply(reply, chosen);
+        return reply.event("light")
+                .saysMore(ambient(reply.after()))
+                .fields(StatusJson.of(reply.after())
+                        .and("flashLight", flash.aperture())
+                        .and("ambientStops", AdviceJson.exact(ExposureInHand.ambientError(reply.after()))))
+                .warnings(warnings)
+                .accepted();
+    }
+
+    /** The aperture that the flash asks for, in stops from f/1. */
+    private static double wanted(FlashLight flash, CameraSetup setup, CommandContext context) {
+        return ExposureResult.path(context.roll().film(), setup.setting()).flashError(flash, Aperture.literal(1));
+    }
+
+    private static Aperture nearest(FlashLight flash, CameraSetup setup, Lens lens, CommandContext context) {
+        return setup.hold().flatMap(Hold::aperture).orElseGet(() -> lens.ring().nearest(wanted(flash, setup, context)));
+    }
+
+    /** Whether a flash reading decides the aperture: flash is on, and both are known. */
+    static boolean decides(ShootState state) {
+        return state.inHand().setting().flash()
+                && state.inHand().setting().aperture().isPresent()
+                && state.day().flash().isPresent();
+    }
+
+    /**
+     * The time beside a flash reading: the one in hand, but none that is faster than the sync, and none that gives the
+     * light that is there anyway too much. Empty on a camera without a dial.
+     */
+    static Optional<ExposureTime> timeBeside(Light light, AdviceRequest request, Camera camera) {
+        if (camera.shutter().isEmpty()) {
+            return request.setting().time();
+        }
+        Shutter shutter = camera.shutter().get();
+        ExposureTime sync = camera.syncTime().orElse(shutter.fastest());
+        ExposureTime time = request.setting()
+                .time()
+                .filter(it -> !Stops.above(sync.stops(), it.stops()))
+                .orElse(sync);
+        Aperture aperture = request.setting().aperture().orElseThrow();
+        OptionalDouble wanted = request.path().corrected(light.ev100(), aperture);
+        if (wanted.isEmpty()
+                || !Stops.above(request.path().error(light.ev100(), aperture, time), request.toleratedOverStops())) {
+            return Optional.of(time);
+        }
+        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), request.prefersOverexposure());
+        return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
+    }
+
+    /**
+     * How far the light that is there anyway lies under or over the setting in hand, with a blank in front; "" while
+     * one of the two readings is missing.
+     */
+    static String ambient(ShootState state) {
+        OptionalDouble ambient = ExposureInHand.ambientError(state);
+        return ambient.isEmpty() ? "" : " Ambient light alone: " + Stops.error(ambient.getAsDouble()) + ".";
+    }
+
+    static String words(FlashLight flash) {
+        return "Flash: " + flash.aperture() + " at " + flash.index();
+    }
+}
