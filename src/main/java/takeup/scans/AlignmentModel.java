@@ -239,15 +239,10 @@ final class AlignmentModel {
         int[] slotOf = new int[scans];
         for (int i = scans; i > 0; i--) {
             slotOf[i - 1] = isMatched ? at - 1 : -1;
-            if (isMatched) {
-                int from = cameMatched[i][at];
-                at = from < 0 ? at - 1 : from;
-                isMatched = from >= 0;
-            } else {
-                int from = cameMore[i][at];
-                at = from < 0 ? at : from;
-                isMatched = from >= 0;
-            }
+            int from = (isMatched ? cameMatched : cameMore)[i][at];
+            int before = isMatched ? at - 1 : at;
+            at = from < 0 ? before : from;
+            isMatched = from >= 0;
         }
         return slotOf;
     }

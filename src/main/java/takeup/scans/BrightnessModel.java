@@ -1,8 +1,8 @@
 package takeup.scans;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * How bright the scans of one folder are: what one scan tells of its frame's light, as a normal distribution about a
@@ -48,21 +48,17 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
 
     /** The same once scans have frames: what is left of the spread once the light is accounted for. */
     BrightnessModel fitted(List<Scan> scans, List<Slot> slots, int[] slotOf, double slope) {
-        double[] levels = new double[scans.size()];
-        int count = 0;
-        for (int i = 0; i < slotOf.length; i++) {
-            if (slotOf[i] >= 0
-                    && isUsual(scans.get(i))
-                    && slots.get(slotOf[i]).overStops().isPresent()) {
-                levels[count++] = scans.get(i).tone().brightness()
-                        - slope * (slots.get(slotOf[i]).overStops().getAsDouble() - meanOver);
-            }
-        }
-        if (count < 3) {
+        double[] known = IntStream.range(0, slotOf.length)
+                .filter(it -> slotOf[it] >= 0
+                        && isUsual(scans.get(it))
+                        && slots.get(slotOf[it]).overStops().isPresent())
+                .mapToDouble(it -> scans.get(it).tone().brightness()
+                        - slope * (slots.get(slotOf[it]).overStops().getAsDouble() - meanOver))
+                .sorted()
+                .toArray();
+        if (known.length < 3) {
             return this;
         }
-        double[] known = Arrays.copyOf(levels, count);
-        Arrays.sort(known);
         double level = median(known, middle);
         return new BrightnessModel(level, spread(known, level), contrast, meanOver);
     }

@@ -3,6 +3,7 @@ package takeup.scans;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 
 /**
@@ -13,6 +14,7 @@ import java.util.zip.CRC32C;
 final class ChecksummedCode {
     private static final String FIRST = "TAKEUP:";
     private static final int CHECK = 8;
+    private static final Pattern CODE = Pattern.compile("(" + FIRST + "(.*):)(.{" + CHECK + "})", Pattern.DOTALL);
 
     private ChecksummedCode() {}
 
@@ -24,14 +26,9 @@ final class ChecksummedCode {
 
     /** What is said between the first word and the check; empty where the check does not fit. */
     static Optional<String> read(String text) {
-        int end = text.length() - CHECK;
-        if (!text.startsWith(FIRST)
-                || end <= FIRST.length()
-                || text.charAt(end - 1) != ':'
-                || !check(text.substring(0, end)).equals(text.substring(end))) {
-            return Optional.empty();
-        }
-        return Optional.of(text.substring(FIRST.length(), end - 1));
+        return Optional.of(CODE.matcher(text))
+                .filter(it -> it.matches() && check(it.group(1)).equals(it.group(3)))
+                .map(it -> it.group(2));
     }
 
     private static String check(String text) {

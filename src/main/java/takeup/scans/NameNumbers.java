@@ -3,6 +3,8 @@ package takeup.scans;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
  * The numbers in file names that may be frame numbers: 1, 2, 4, 5 of {@code a_01.jpg}, {@code a_02.jpg},
@@ -12,6 +14,7 @@ import java.util.Optional;
  * @param values one number a scan, rising
  */
 record NameNumbers(List<Integer> values) {
+    private static final Pattern DIGITS = Pattern.compile("[0-9]+");
     private static final int LARGEST = 200;
     private static final double MEAN_FRAMES = 0.3;
 
@@ -21,10 +24,9 @@ record NameNumbers(List<Integer> values) {
 
     /** The numbers of these names, which are in natural order; empty where none rises from scan to scan. */
     static Optional<NameNumbers> of(List<String> names) {
-        List<List<String>> all = new ArrayList<>();
-        for (String name : names) {
-            all.add(runs(name));
-        }
+        List<List<String>> all = names.stream()
+                .map(it -> runs(it).stream().map(MatchResult::group).toList())
+                .toList();
         if (names.size() < 2
                 || all.stream().anyMatch(it -> it.size() != all.get(0).size())) {
             return Optional.empty();
@@ -62,18 +64,9 @@ record NameNumbers(List<Integer> values) {
     }
 
     /** The runs of digits in a name, the ending left out. */
-    static List<String> runs(String name) {
+    static List<MatchResult> runs(String name) {
         int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        List<String> runs = new ArrayList<>();
-        for (int at = 0; at < stem.length(); at++) {
-            if (NaturalOrder.isDigit(stem.charAt(at))) {
-                int end = NaturalOrder.end(stem, at);
-                runs.add(stem.substring(at, end));
-                at = end;
-            }
-        }
-        return runs;
+        return DIGITS.matcher(dot > 0 ? name.substring(0, dot) : name).results().toList();
     }
 
     /** Whether a number is left out between the first and the last. */

@@ -1,9 +1,8 @@
 package takeup.scans;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.regex.MatchResult;
 
 /**
  * A folder's scans in the groups that their names and shapes form: one for each film, if the lab kept films apart at
@@ -39,32 +38,23 @@ final class ScanGroups {
         int best = 0;
         int fewest = Integer.MAX_VALUE;
         for (int fromEnd = 0; fromEnd < 3; fromEnd++) {
-            Set<String> keys = new LinkedHashSet<>();
-            for (Scan scan : scans) {
-                keys.add(key(scan.name(), fromEnd));
-            }
-            if (keys.size() < fewest) {
-                fewest = keys.size();
-                best = fromEnd;
-            }
+            int from = fromEnd;
+            int keys = (int)
+                    scans.stream().map(it -> key(it.name(), from)).distinct().count();
+            best = keys < fewest ? fromEnd : best;
+            fewest = Math.min(fewest, keys);
         }
         return best;
     }
 
+    /** The name without that run of digits. */
     private static String key(String name, int fromEnd) {
-        int runs = NameNumbers.runs(name).size();
-        int wanted = runs - 1 - fromEnd;
-        int run = 0;
-        for (int at = 0; at < name.length(); at++) {
-            if (NaturalOrder.isDigit(name.charAt(at))) {
-                int end = NaturalOrder.end(name, at);
-                if (run++ == wanted) {
-                    return name.substring(0, at) + "#" + name.substring(end);
-                }
-                at = end;
-            }
+        List<MatchResult> runs = NameNumbers.runs(name);
+        if (fromEnd >= runs.size()) {
+            return runs.isEmpty() ? "" : name;
         }
-        return runs == 0 ? "" : name;
+        MatchResult run = runs.get(runs.size() - 1 - fromEnd);
+        return name.substring(0, run.start()) + "#" + name.substring(run.end());
     }
 
     /** Another shape of picture from some scan on is another camera. A single one that is cropped is none. */
