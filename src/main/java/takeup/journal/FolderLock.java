@@ -10,11 +10,11 @@ import takeup.disk.FolderInUse;
 final class FolderLock implements AutoCloseable {
     private final FileSystem drive;
     private final Path file;
-    /** Where what was put right is told in words. */
+    /** Gets a sentence for what was put right. */
     private final List<String> remarks;
 
     private FileSystem.Hold hold;
-    private boolean toldThatItIsGone;
+    private boolean isLossReported;
 
     FolderLock(FileSystem drive, Path file, List<String> remarks) throws IOException {
         this.drive = drive;
@@ -34,15 +34,15 @@ final class FolderLock implements AutoCloseable {
         try {
             hold = drive.hold(file);
             remarks.add("the lock file was deleted or replaced by another program; it is back");
-            toldThatItIsGone = false;
+            isLossReported = false;
         } catch (FolderInUse e) {
             throw e;
         } catch (IOException e) {
-            if (!toldThatItIsGone) {
+            if (!isLossReported) {
                 remarks.add(
                         "the lock file was deleted and cannot be made again: start no second takeup in this folder");
             }
-            toldThatItIsGone = true;
+            isLossReported = true;
         }
     }
 

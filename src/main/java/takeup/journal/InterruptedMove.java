@@ -60,9 +60,9 @@ public record InterruptedMove(RollId from, RollId to, int first, int last, RollI
                 int first = left.get().get(0).number();
                 int last = left.get().get(moved.size() - 1).number();
                 RollId source = from.getKey();
-                Optional<RollRecord> here = turned(rolls.get(to), head.step());
-                Optional<RollRecord> there = turned(from.getValue(), head.step());
-                if (stepOf(here) == stepOf(there)) {
+                Optional<RollRecord> onTarget = lastUndoOrRedo(rolls.get(to), head.step());
+                Optional<RollRecord> onSource = lastUndoOrRedo(from.getValue(), head.step());
+                if (stepOf(onTarget) == stepOf(onSource)) {
                     return Optional.of(new InterruptedMove(
                             source,
                             to,
@@ -73,16 +73,16 @@ public record InterruptedMove(RollId from, RollId to, int first, int last, RollI
                                     head.step(), head.at(), new RollEvent.Dropped(first, last, Optional.of(to)))));
                 }
                 return Optional.of(
-                        stepOf(here) > stepOf(there)
-                                ? new InterruptedMove(source, to, first, last, source, here.get())
-                                : new InterruptedMove(source, to, first, last, to, there.get()));
+                        stepOf(onTarget) > stepOf(onSource)
+                                ? new InterruptedMove(source, to, first, last, source, onTarget.get())
+                                : new InterruptedMove(source, to, first, last, to, onSource.get()));
             }
         }
         return Optional.empty();
     }
 
     /** The last record that took a step back on a roll, or put it back. */
-    private static Optional<RollRecord> turned(List<RollRecord> records, long step) {
+    private static Optional<RollRecord> lastUndoOrRedo(List<RollRecord> records, long step) {
         Optional<RollRecord> last = Optional.empty();
         for (RollRecord record : records) {
             if (record.event() instanceof RollEvent.Undone back && back.step() == step

@@ -20,10 +20,8 @@ import takeup.disk.Quarantine;
  * place. A new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
-    /**
-     * Why a journal was written anew, if it was: it could not be forced, or somebody had moved, deleted or changed it.
-     */
-    enum Anew {
+    /** Why a journal was rewritten, if it was: it could not be forced, or somebody had moved, deleted or changed it. */
+    enum Rewritten {
         NOT,
         BROKEN,
         DISPLACED
@@ -70,10 +68,10 @@ final class JournalFile implements AutoCloseable {
         JournalFile file = new JournalFile(drive, path, Arrays.copyOf(bytes, good), content.lastN());
         FileSystem.Open channel = drive.open(path);
         try {
-            if (content.torn() || content.unended()) {
+            if (content.torn() || content.lacksLineFeed()) {
                 Quarantine.tail(drive, path, Arrays.copyOfRange(bytes, good, bytes.length));
                 channel.truncate(good);
-                if (content.unended()) {
+                if (content.lacksLineFeed()) {
                     Folders.write(channel, new byte[] {'\n'});
                     file.acknowledged.write('\n');
                 }
@@ -97,14 +95,14 @@ final class JournalFile implements AutoCloseable {
      *
      * @return why the journal was written anew
      */
-    Anew append(long step, OffsetDateTime at, List<String> events) throws IOException {
+    Rewritten append(long step, OffsetDateTime at, List<String> events) throws IOException {
         if (step == lastStep && events.equals(lastEvents)) {
             return mend();
         }
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         int n = lastN;
         for (String event : events) {
-            lines.writeBytes(JournalLines.unread(++n, step, at, event));
+            lines.writeBytes(JournalLines.ofChecked(++n, step, at, event));
         }
         if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
             throw new IOException(
@@ -115,13 +113,13 @@ final class JournalFile implements AutoCloseable {
             write(channel.orElseThrow(), more);
         }
         if (!isSound(more.length)) {
-            anew(more);
+            rewrite(more);
         }
         acknowledged.writeBytes(more);
         lastN = n;
         lastStep = step;
         lastEvents = List.copyOf(events);
-        return told();
+        return takeReason();
     }
 
     /** A step for a journal that counts its own: the same again until something was appended. */
@@ -130,15 +128,16 @@ final class JournalFile implements AutoCloseable {
     }
 
     /** Writes the journal anew if it cannot be trusted or found any more; answers as {@link #append} does. */
-    Anew mend() throws IOException {
+    Rewritten mend() throws IOException {
         if (lastN > 0 && !isSound(0)) {
-            anew(new byte[0]);
+            rewrite(new byte[0]);
         }
-        return told();
+        return takeReason();
     }
 
-    private Anew told() {
-        Anew was = displaced ? Anew.DISPLACED : broken ? Anew.BROKEN : Anew.NOT;
+    private Rewritten takeReason() {
+        Rewritten was = broken ? Rewritten.BROKEN : Rewritten.NOT;
+        was = displaced ? Rewritten.DISPLACED : was;
         displaced = false;
         broken = false;
         return was;
@@ -165,8 +164,8 @@ final class JournalFile implements AutoCloseable {
         try {
             Folders.write(open, more);
         } catch (IOException | RuntimeException e) {
-            if (!isCutBack(open)) {
-                letGo();
+            if (!cutBack(open)) {
+                closeQuietly();
             }
             throw e;
         }
@@ -174,13 +173,13 @@ final class JournalFile implements AutoCloseable {
             open.force(false);
         } catch (IOException e) {
             broken = true;
-            isCutBack(open);
-            letGo();
+            cutBack(open);
+            closeQuietly();
         }
     }
 
     /** Cuts off what was never acknowledged: a full disk leaves half a record, and cutting needs no space. */
-    private boolean isCutBack(FileSystem.Open open) {
+    private boolean cutBack(FileSystem.Open open) {
         try {
             open.truncate(acknowledged.size());
             return true;
@@ -189,8 +188,8 @@ final class JournalFile implements AutoCloseable {
         }
     }
 
-    private void anew(byte[] more) throws IOException {
-        letGo();
+    private void rewrite(byte[] more) throws IOException {
+        closeQuietly();
         byte[] whole = Arrays.copyOf(acknowledged.toByteArray(), acknowledged.size() + more.length);
         System.arraycopy(more, 0, whole, acknowledged.size(), more.length);
         Quarantine.other(drive, path, whole);
@@ -200,11 +199,11 @@ final class JournalFile implements AutoCloseable {
             channel = Optional.of(drive.open(path));
         } catch (IOException e) {
             // All of it is on the disk; only the next record has to begin here again.
-            letGo();
+            closeQuietly();
         }
     }
 
-    private void letGo() {
+    private void closeQuietly() {
         try {
             close();
         } catch (IOException e) {

@@ -62,7 +62,7 @@ final class JournalLines {
      * @param goodBytes how many bytes from the start are to be kept, damaged lines in the middle included
      * @param lastN the highest record number
      * @param torn whether something stands behind the good bytes
-     * @param unended whether the line feed is missing at the end of the good bytes
+     * @param lacksLineFeed whether the line feed is missing at the end of the good bytes
      * @param newer whether a later version wrote the file
      * @param damaged the damaged lines, letter for letter, one after the other
      */
@@ -72,7 +72,7 @@ final class JournalLines {
             long goodBytes,
             int lastN,
             boolean torn,
-            boolean unended,
+            boolean lacksLineFeed,
             boolean newer,
             byte[] damaged) {}
 
@@ -87,7 +87,7 @@ final class JournalLines {
      * @throws IllegalArgumentException for an event that could not be read back: a number that is none, endless words
      */
     static byte[] of(int n, long step, OffsetDateTime at, String event) {
-        byte[] line = unread(n, step, at, event);
+        byte[] line = ofChecked(n, step, at, event);
         if (event.indexOf('\n') >= 0 || record(line, 0, line.length - 1).isEmpty()) {
             throw new IllegalArgumentException(
                     "this cannot be written down so that it can be read again; a note holds up to 20000 letters");
@@ -96,7 +96,7 @@ final class JournalLines {
     }
 
     /** The same for an event that was tried already. */
-    static byte[] unread(int n, long step, OffsetDateTime at, String event) {
+    static byte[] ofChecked(int n, long step, OffsetDateTime at, String event) {
         return sealed(START + n + ",\"step\":" + step + ",\"at\":\"" + at + "\"," + event.substring(1));
     }
 

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Reads one file of {@link JournalLines} from its first byte to its last. A damaged line is passed over and told of,
+ * Reads one file of {@link JournalLines} from its first byte to its last. A damaged line is passed over and reported,
  * what is whole is kept, and what was never confirmed at the end is left out.
  */
 final class JournalReader {
-    /** So many problems are told one by one; a file full of rubbish must not fill the memory with sentences. */
-    private static final int TOLD = 1000;
+    /** So many problems are reported one by one; a file full of rubbish must not fill the memory with sentences. */
+    private static final int MOST_PROBLEMS = 1000;
 
     private final String file;
     private final byte[] bytes;
@@ -22,11 +22,11 @@ final class JournalReader {
     private final List<String> problems = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
     private final ByteArrayOutputStream damaged = new ByteArrayOutputStream();
-    private int untold;
+    private int further;
     private int number;
     private int lastN;
     private boolean outOfOrder;
-    private boolean headed;
+    private boolean hasHeader;
     private boolean newer;
 
     private JournalReader(String file, byte[] bytes) {
@@ -45,8 +45,8 @@ final class JournalReader {
             length--;
         }
         int good = 0;
-        boolean unended = false;
-        while (good < length && !unended) {
+        boolean lacksLineFeed = false;
+        while (good < length && !lacksLineFeed) {
             number++;
             int end = good;
             while (end < length && bytes[end] != '\n') {
@@ -62,37 +62,37 @@ final class JournalReader {
                 good = end + 1;
                 continue;
             }
-            int kept = record.isPresent() ? end : inside(good, end);
-            if (kept == good) {
-                tell("the last line stops in the middle; it was never confirmed on screen, so it is left out");
+            int whole = record.isPresent() ? end : takeWholeRecords(good, end);
+            if (whole == good) {
+                report("the last line stops in the middle; it was never confirmed on screen, so it is left out");
                 break;
             }
-            tell("the end of the last line is damaged; its record is whole and is kept");
-            good = kept;
-            unended = true;
+            report("the end of the last line is damaged; its record is whole and is kept");
+            good = whole;
+            lacksLineFeed = true;
         }
         if (length < bytes.length && good == length) {
             number++;
-            tell("zeros follow the last line; nothing confirmed is in them, so they are left out");
+            report("zeros follow the last line; nothing confirmed is in them, so they are left out");
         }
-        if (!headed && !lines.isEmpty()) {
+        if (!hasHeader && !lines.isEmpty()) {
             problems.add(file + ":1: the line that names the format is missing; the records are read all the same");
         }
-        if (untold > 0) {
-            problems.add(file + ":" + number + ": up to here " + untold + " more lines are damaged");
+        if (further > 0) {
+            problems.add(file + ":" + number + ": up to here " + further + " more lines are damaged");
         }
         if (outOfOrder) {
             lines.sort(Comparator.comparingInt(JournalLines.Line::n));
         }
         return new JournalLines.Content(
-                lines, problems, good, lastN, good < bytes.length, unended, newer, damaged.toByteArray());
+                lines, problems, good, lastN, good < bytes.length, lacksLineFeed, newer, damaged.toByteArray());
     }
 
     private void damaged(int start, int end) {
         damaged.write(bytes, start, end + 1 - start);
         int before = lines.size();
-        inside(start, end);
-        tell(
+        takeWholeRecords(start, end);
+        report(
                 lines.size() > before
                         ? "this line is damaged; what is whole in it is kept"
                         : "this line is damaged and is left out" + after());
@@ -106,14 +106,14 @@ final class JournalReader {
                 add(new JournalLines.Line(
                         number, n, fields.whole("step"), fields.time("at"), record.object(), record.text()));
             } else if (n == 0) {
-                headed = true;
+                hasHeader = true;
                 newer |= !fields.text("format").equals(JournalLines.FORMAT)
                         || fields.whole("version") > JournalLines.VERSION;
             } else {
                 throw new Fields.Unreadable("records are numbered from 1");
             }
         } catch (Fields.Unreadable e) {
-            tell("this line cannot be read (" + e.getMessage() + ") and is left out" + after());
+            report("this line cannot be read (" + e.getMessage() + ") and is left out" + after());
         }
     }
 
@@ -124,14 +124,14 @@ final class JournalReader {
             lines.forEach(it -> seen.add(it.text()));
         }
         if (!seen.isEmpty() && !seen.add(line.text())) {
-            tell("record " + line.n() + " stands here a second time; it counts once");
+            report("record " + line.n() + " stands here a second time; it counts once");
             return;
         }
         int before = lines.isEmpty() ? 0 : lines.get(lines.size() - 1).n();
         if (line.n() == before) {
-            tell("a second record " + line.n() + " stands here, and says something else; both are kept");
+            report("a second record " + line.n() + " stands here, and says something else; both are kept");
         } else if (line.n() < before) {
-            tell("record " + line.n() + " stands behind record " + before + "; it is read in its place");
+            report("record " + line.n() + " stands behind record " + before + "; it is read in its place");
             outOfOrder = true;
         }
         lines.add(line);
@@ -144,13 +144,13 @@ final class JournalReader {
      *
      * @return where the last of them ends, or the start
      */
-    private int inside(int start, int end) {
-        int kept = start;
+    private int takeWholeRecords(int start, int end) {
+        int whole = start;
         int from = start;
         while (true) {
             int close = find(JournalLines.CRC, from, end);
             if (close < 0 || close + JournalLines.TAIL > end) {
-                return kept;
+                return whole;
             }
             int after = close + JournalLines.TAIL;
             int first = find(JournalLines.START, from, close);
@@ -165,7 +165,7 @@ final class JournalReader {
             }
             if (record.isPresent()) {
                 take(record.get());
-                kept = after;
+                whole = after;
             }
             from = record.isPresent() ? after : close + JournalLines.CRC.length();
         }
@@ -184,11 +184,11 @@ final class JournalReader {
         return -1;
     }
 
-    private void tell(String what) {
-        if (problems.size() < TOLD) {
+    private void report(String what) {
+        if (problems.size() < MOST_PROBLEMS) {
             problems.add(file + ":" + number + ": " + what);
         } else {
-            untold++;
+            further++;
         }
     }
 

@@ -11,7 +11,7 @@ import takeup.disk.FileSystem;
 /** The journals that were written to since the data folder was taken, each opened at its first record. */
 final class OpenJournals implements AutoCloseable {
     private final FileSystem drive;
-    /** Where what was put right is told in words. */
+    /** Gets a sentence for what was put right. */
     private final List<String> remarks;
 
     private final Map<Path, JournalFile> files = new LinkedHashMap<>();
@@ -28,7 +28,7 @@ final class OpenJournals implements AutoCloseable {
 
     /** Appends the events of a step; once this returns they are on the disk. */
     void append(Path path, long step, OffsetDateTime at, List<String> events) throws IOException {
-        tell(path, file(path).append(step, at, events));
+        remark(path, file(path).append(step, at, events));
     }
 
     /** The same in a journal that counts its own steps. */
@@ -49,7 +49,7 @@ final class OpenJournals implements AutoCloseable {
     void mend(Path path) throws IOException {
         JournalFile file = files.get(path);
         if (file != null) {
-            tell(path, file.mend());
+            remark(path, file.mend());
         }
     }
 
@@ -60,7 +60,7 @@ final class OpenJournals implements AutoCloseable {
         }
         try {
             for (Map.Entry<Path, JournalFile> file : files.entrySet()) {
-                tell(file.getKey(), file.getValue().mend());
+                remark(file.getKey(), file.getValue().mend());
             }
             isOneDisplaced = false;
         } catch (IOException e) {
@@ -68,12 +68,12 @@ final class OpenJournals implements AutoCloseable {
         }
     }
 
-    private void tell(Path path, JournalFile.Anew anew) {
-        if (anew == JournalFile.Anew.DISPLACED) {
+    private void remark(Path path, JournalFile.Rewritten rewritten) {
+        if (rewritten == JournalFile.Rewritten.DISPLACED) {
             isOneDisplaced = true;
             remarks.add(path.getFileName()
                     + " was moved, deleted or changed by another program; all of it was written anew");
-        } else if (anew == JournalFile.Anew.BROKEN) {
+        } else if (rewritten == JournalFile.Rewritten.BROKEN) {
             remarks.add("the disk reported an error in " + path.getFileName()
                     + "; all of it was written anew and is safe: copy the data folder to another disk");
         }

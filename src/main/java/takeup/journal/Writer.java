@@ -32,7 +32,7 @@ public final class Writer implements AutoCloseable {
     private final FolderLock lock;
     private final Reserve reserve;
     private final List<String> remarks;
-    private boolean toldOfLittleRoom;
+    private boolean isLittleRoomReported;
 
     private Writer(FileSystem drive, Archive archive, JournalPlaces places, FolderLock lock, List<String> remarks) {
         this.drive = drive;
@@ -129,7 +129,7 @@ public final class Writer implements AutoCloseable {
                     throw problem;
                 }
                 remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
-                toldOfLittleRoom = true;
+                isLittleRoomReported = true;
                 write(batch, texts);
             }
         });
@@ -198,8 +198,8 @@ public final class Writer implements AutoCloseable {
         }
         journals.mendAllIfOneWasDisplaced();
         places.gone().ifPresent(remarks::add);
-        if (!toldOfLittleRoom && reserve.isLow()) {
-            toldOfLittleRoom = true;
+        if (!isLittleRoomReported && reserve.isLow()) {
+            isLittleRoomReported = true;
             remarks.add("less than 50 MB are free on this disk: free some space before it is full");
         }
     }

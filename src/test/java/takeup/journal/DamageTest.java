@@ -203,11 +203,11 @@ class DamageTest {
         read(after, all, where);
         Path aside = PATH.resolveSibling("R0001.journal.damaged-1");
         byte[] kept = drive.kind(aside) == FileSystem.Kind.FILE ? drive.read(aside) : new byte[0];
-        assertArrayEquals(unread(file, content.goodBytes()), kept, where);
+        assertArrayEquals(ofChecked(file, content.goodBytes()), kept, where);
     }
 
     /** The lines that are no record as they stand, found by themselves: what stands between two line feeds. */
-    private byte[] unread(byte[] file, long good) {
+    private byte[] ofChecked(byte[] file, long good) {
         ByteArrayOutputStream unread = new ByteArrayOutputStream();
         int start = 0;
         for (int at = 0; at < good; at++) {

@@ -107,7 +107,7 @@ class JournalLinesTest {
                             .toList());
             assertEquals(into == 0 ? 0 : 1, content.problems().size());
             assertEquals(onlyLineFeedMissing || into == 0 ? length : length - into, content.goodBytes());
-            assertEquals(onlyLineFeedMissing, content.unended());
+            assertEquals(onlyLineFeedMissing, content.lacksLineFeed());
             assertEquals(into > 0 && !onlyLineFeedMissing, content.torn());
         }
     }
