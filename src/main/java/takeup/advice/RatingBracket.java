@@ -9,10 +9,12 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.exposure.LightPath;
 import takeup.history.JournalEntry;
+import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Lens;
 import takeup.review.RatingTest;
+import takeup.roll.Condition;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
@@ -89,7 +91,7 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
      * between.
      */
     public static Optional<NextCard> inHand(ShootState s) {
-        Optional<Roll> roll = s.rollInHand().filter(RatingBracket::isBegun);
+        Optional<Roll> roll = s.rollInHand().filter(it -> isBegun(s, it));
         Setting setting = s.inHand().setting();
         if (roll.isEmpty()
                 || s.cameraInHand().isEmpty()
@@ -104,9 +106,29 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
                         .map(it -> new NextCard(roll.get(), bracket, it)));
     }
 
-    /** Whether the rating test on a roll was begun. */
-    public static boolean isBegun(Roll roll) {
-        return roll.conditions().stream().anyMatch(it -> it.words().equals(Optional.of(RatingTest.ORDER)));
+    /**
+     * Whether the rating test on a roll was begun: a line told the lab of it and put a setting in hand, or frames carry
+     * its cards. A condition that was typed in the same words begins none.
+     */
+    public static boolean isBegun(ShootState s, Roll roll) {
+        return roll.frames().stream()
+                        .anyMatch(it -> it.note()
+                                .filter(note -> note.startsWith(RatingTest.NOTE))
+                                .isPresent())
+                || s.history().withoutUndone().steps().stream()
+                        .anyMatch(it -> it.has(DayEvent.CameraSetupChanged.class) && tellsLab(it, roll));
+    }
+
+    private static boolean tellsLab(JournalStep step, Roll roll) {
+        return step.entries().stream()
+                .filter(it -> it.isOn(roll.id()))
+                .anyMatch(it -> it.as(RollEvent.ConditionNoted.class)
+                        .filter(noted -> isOrder(noted.condition()))
+                        .isPresent());
+    }
+
+    private static boolean isOrder(Condition condition) {
+        return condition.words().equals(Optional.of(RatingTest.ORDER));
     }
 
     /** Whether the setting in hand was put there since the newest frame, and is not that frame's own. */

@@ -68,7 +68,7 @@ public final class RatingCommand implements Command {
                 .orElseThrow(() -> new CommandRejected("the rating test on " + roll.id()
                         + " has all its cards; once the scans are back: takeup rating " + roll.id()));
         RatingBracket.NextCard next = new RatingBracket.NextCard(roll, cards, card);
-        return RatingBracket.isBegun(roll) && cards.isSet(inHand.setting(), card)
+        return RatingBracket.isBegun(context.state(), roll) && cards.isSet(inHand.setting(), card)
                 ? logged(next, light, context)
                 : putInHand(next, context);
     }
@@ -76,7 +76,7 @@ public final class RatingCommand implements Command {
     /** Puts the setting of a card in hand; the first time it tells the lab, too. */
     private static Outcome putInHand(RatingBracket.NextCard next, CommandContext context) {
         Roll roll = next.roll();
-        boolean isBegun = RatingBracket.isBegun(roll);
+        boolean isBegun = RatingBracket.isBegun(context.state(), roll);
         List<JournalEntry> entries = new ArrayList<>();
         if (!isBegun) {
             entries.add(new JournalEntry.OnRoll(

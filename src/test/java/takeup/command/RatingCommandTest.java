@@ -32,6 +32,17 @@ class RatingCommandTest {
                 RatingText.nextCard(day.shoot().shown()));
     }
 
+    @Test
+    void aConditionTypedInTheWordsOfTheTestStartsNone() {
+        String order = "condition rating test, no density correction on the scans";
+        Playing day = Playing.medium("m ev11", order, "set 8 250");
+        assertEquals(Optional.empty(), RatingText.nextCard(day.shoot().shown()));
+        day.space();
+        assertEquals(Optional.empty(), day.roll("R0001").frames().get(0).note());
+        day.lines("rating");
+        assertTrue(RatingText.nextCard(day.shoot().shown()).isPresent());
+    }
+
     /** In the pipe no key stands for the word, so the sentence names it. */
     @Test
     void whoCannotSeeTheCardHearsItAndTheWordThatLogsIt() {
