@@ -82,12 +82,12 @@ final class RollsSubcommand implements Callable<Integer> {
         return Json.object()
                 .and("roll", roll.id())
                 .and("state", roll.state())
-                .and("camera", roll.camera())
-                .and("back", roll.back())
-                .and("stock", roll.stock())
-                .and("exposureIndex", roll.exposureIndex())
+                .and("camera", roll.place().camera())
+                .and("back", roll.place().back())
+                .and("stock", roll.film().stock())
+                .and("exposureIndex", roll.film().exposureIndex())
                 .and("framesUsed", roll.framesUsed())
-                .and("framesNominal", roll.framesNominal())
+                .and("framesNominal", roll.film().framesNominal())
                 .and("loadedAt", IsoTime.of(roll.loadedAt()))
                 .and("finishedAt", roll.finishedAt().map(IsoTime::of))
                 .and("where", where(roll, orders))
@@ -95,10 +95,11 @@ final class RollsSubcommand implements Callable<Integer> {
     }
 
     private static String line(RollSummary roll, OrderTracker orders) {
-        return roll.id() + "  " + Padding.cell(roll.state().toString(), 10) + Padding.cell(roll.place(), 14)
-                + Padding.cell(roll.stock(), 12)
-                + Padding.cell(roll.framesUsed() + " of " + roll.framesNominal(), 10)
-                + roll.loadedAt().toLocalDate() + "  " + roll.development()
+        return roll.id() + "  " + Padding.cell(roll.state().toString(), 10)
+                + Padding.cell(roll.place().toString(), 14)
+                + Padding.cell(roll.film().stock(), 12)
+                + Padding.cell(roll.framesUsed() + " of " + roll.film().framesNominal(), 10)
+                + roll.loadedAt().toLocalDate() + "  " + roll.film().development()
                 + (roll.state() == Roll.State.FINISHED
                         ? "  " + orders.words(roll.id().toString())
                         : "");

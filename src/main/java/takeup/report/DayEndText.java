@@ -109,7 +109,8 @@ public final class DayEndText {
 
     private static String words(RollSummary roll) {
         return roll.id() + "  " + (roll.state() == Roll.State.OPEN ? "in " : "out of ") + roll.place() + ", "
-                + roll.stock() + ", " + used(roll.framesUsed(), roll.framesNominal())
+                + roll.film().stock() + ", "
+                + used(roll.framesUsed(), roll.film().framesNominal())
                 + finished(roll.finishedAt()).orElse(roll.state() == Roll.State.REWOUND ? ", rewound" : "");
     }
 

@@ -2,6 +2,7 @@ package takeup.report;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import takeup.day.CameraPlace;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
@@ -9,35 +10,34 @@ import takeup.roll.RollId;
 public record RollSummary(
         RollId id,
         Roll.State state,
-        String camera,
-        Optional<String> back,
-        String stock,
-        String stockName,
-        double exposureIndex,
-        String development,
+        CameraPlace place,
+        FilmSummary film,
         int framesUsed,
-        int framesNominal,
         OffsetDateTime loadedAt,
         Optional<OffsetDateTime> finishedAt) {
+    /**
+     * The film of a roll.
+     *
+     * @param stock its key
+     * @param development what the lab is asked to do, in words
+     */
+    public record FilmSummary(
+            String stock, String stockName, double exposureIndex, String development, int framesNominal) {}
+
     /** The line of a roll. */
     public static RollSummary of(Roll roll) {
         return new RollSummary(
                 roll.id(),
                 roll.state(),
-                roll.camera().key(),
-                roll.back(),
-                roll.film().stock().key(),
-                roll.film().stock().name(),
-                roll.film().index().arithmetic(),
-                roll.film().developmentWords(),
+                CameraPlace.of(roll),
+                new FilmSummary(
+                        roll.film().stock().key(),
+                        roll.film().stock().name(),
+                        roll.film().index().arithmetic(),
+                        roll.film().developmentWords(),
+                        roll.film().framesNominal()),
                 roll.framesUsed(),
-                roll.film().framesNominal(),
                 roll.loadedAt(),
                 roll.finishedAt());
-    }
-
-    /** The camera and back it is in: {@code 645 back 1} or {@code 35}. */
-    public String place() {
-        return camera + back.map(it -> " back " + it).orElse("");
     }
 }

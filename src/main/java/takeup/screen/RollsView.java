@@ -24,9 +24,9 @@ final class RollsView {
         this.rolls = rolls;
         this.room = room;
         for (RollSummary roll : rolls) {
-            place = Math.max(place, Width.of(roll.place()) + 2);
+            place = Math.max(place, Width.of(roll.place().toString()) + 2);
             stock = Math.max(stock, Width.of(stock(roll)) + 2);
-            development = Math.max(development, Width.of(roll.development()));
+            development = Math.max(development, Width.of(roll.film().development()));
         }
     }
 
@@ -46,20 +46,20 @@ final class RollsView {
             TextRole look = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
             String start = Width.pad(roll.id().toString(), INDENT)
                     + Width.pad(roll.state().toString(), 10)
-                    + Width.pad(roll.place(), place);
-            String used = roll.framesUsed() + "/" + roll.framesNominal();
+                    + Width.pad(roll.place().toString(), place);
+            String used = roll.framesUsed() + "/" + roll.film().framesNominal();
             String full = start
                     + Width.pad(stock(roll), stock)
                     + Width.pad(used, 7)
                     + roll.loadedAt().toLocalDate();
             boolean fits = Width.of(full) <= room;
             if (Width.of(full) + 2 + development <= room) {
-                lines.add(new ListLine(full + "  " + roll.development(), look));
+                lines.add(new ListLine(full + "  " + roll.film().development(), look));
             } else {
                 lines.add(new ListLine(fits ? full : start + used, look));
                 String rest = fits
-                        ? roll.development()
-                        : stock(roll) + ", " + roll.development() + ", "
+                        ? roll.film().development()
+                        : stock(roll) + ", " + roll.film().development() + ", "
                                 + roll.loadedAt().toLocalDate();
                 ListLine.wrapped(rest, INDENT, room, look == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
                         .forEach(it -> lines.add(it.continued()));
@@ -69,6 +69,6 @@ final class RollsView {
     }
 
     private static String stock(RollSummary roll) {
-        return roll.stock() + " EI " + Plain.number(roll.exposureIndex());
+        return roll.film().stock() + " EI " + Plain.number(roll.film().exposureIndex());
     }
 }

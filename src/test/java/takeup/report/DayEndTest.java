@@ -260,14 +260,9 @@ class DayEndTest {
         return new RollSummary(
                 new RollId(letters, 1),
                 line.state(),
-                line.camera(),
-                line.back(),
-                line.stock(),
-                line.stockName(),
-                line.exposureIndex(),
-                line.development(),
+                line.place(),
+                line.film(),
                 line.framesUsed(),
-                line.framesNominal(),
                 line.loadedAt(),
                 line.finishedAt());
     }
