@@ -19,7 +19,7 @@ final class ExposureJson {
     static final List<String> SET =
             List.of("aperture fNumber exactFNumber time seconds exactSeconds lens focalLengthMm distanceM".split(" "));
 
-    /** The fields of what is worked out of it, likewise. */
+    /** The fields of what is worked out from it, in the same order. */
     static final List<String> WORKED_OUT = List.of(("filterStops extensionStops biasStops meteredSeconds "
                     + "correctedSeconds errorStops overBoxStops flash tripod")
             .split(" "));
@@ -77,7 +77,7 @@ final class ExposureJson {
                 .and("at", IsoTime.of(flash.at()));
     }
 
-    /** A filter's name. One that was typed as a bare loss (+1) is named in words, since a lab reads +1 as a push. */
+    /** A filter's name. A filter typed as a bare loss (+1) is named in words, since a lab reads +1 as a push. */
     static String name(Filter filter) {
         return filter.name().startsWith("+") ? Stops.words(filter.stops()) : filter.name();
     }

@@ -24,7 +24,7 @@ public final class FrameJsonLines {
     public static String of(Roll roll, List<Optional<String>> scans, List<Optional<String>> verdicts) {
         Json.Obj whole = RollJson.of(roll, "");
         List<Json> frames = ((Json.Arr) whole.fields().get("frames")).items();
-        // What is the roll's own is the same in front of each frame, and is written out once.
+        // The fields of the roll are the same for each frame, so they are made once.
         String ofRoll = JsonText.line(ofRoll(whole));
         String front = ofRoll.substring(0, ofRoll.length() - 1) + ",";
         StringBuilder lines = new StringBuilder();

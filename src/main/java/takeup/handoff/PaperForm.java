@@ -44,7 +44,7 @@ public final class PaperForm {
 
     private PaperForm() {}
 
-    /** What stands in the head of a sheet, and the numbers of its frames. */
+    /** The words in the head of a sheet, and the numbers of its frames. */
     private record Sheet(List<String> head, List<Integer> frames) {}
 
     private static List<Sheet> sheets(List<Roll> rolls, String next, LocalDate date) {

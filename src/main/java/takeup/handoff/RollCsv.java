@@ -37,7 +37,7 @@ public final class RollCsv {
 
     /** The table; its first row names the columns. */
     public static String of(Roll roll) {
-        // The program's version stands in no cell.
+        // No cell holds the program's version.
         Json.Obj json = RollJson.of(roll, "");
         StringBuilder table = new StringBuilder();
         List<String> heads = new ArrayList<>(ROLL_HEADS);

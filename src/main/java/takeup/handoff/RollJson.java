@@ -186,7 +186,7 @@ public final class RollJson {
                                 .toList());
     }
 
-    /** What is told of the first exposure: a blank frame had none, whatever was set. */
+    /** The first exposure as others see it: a blank frame had none, whatever was set. */
     static Exposure shown(Frame frame) {
         Exposure first = frame.exposure();
         return frame.kind() == Frame.Kind.BLANK

@@ -24,7 +24,7 @@ import takeup.text.Plain;
 
 /**
  * What is known of a frame, as an XMP sidecar for its scan (ISO 16684-1; properties of Exif for XMP, CIPA DC-010). What
- * is not known is left out. When it was taken and when it was scanned are kept apart.
+ * is not known is left out. The times of taking and of scanning are separate properties.
  */
 public final class Sidecar {
     private static final String EXIF_EX = "http://cipa.jp/exif/1.0/";
@@ -35,7 +35,7 @@ public final class Sidecar {
     /**
      * The sidecar's text.
      *
-     * @param frames the frames on the scan: one, or two half frames; the first one's values stand for both
+     * @param frames the frames on the scan: one, or two half frames; the first one's values are written for both
      * @param scannedAt when the file says that it was made, as in {@code 2026-10-01T09:30:00}; empty where it does not
      * @param verdict thin, good or dense
      * @param version of this program, such as 1.0.0

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * One frame of a roll, as its file has it.
  *
- * @param frame what the counter said
+ * @param frame the number that the counter showed
  * @param kind exposed, blank, unlogged, lost or slate
  * @param at when, if that is known
  * @param aperture f/2.8

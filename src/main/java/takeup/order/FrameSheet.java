@@ -7,7 +7,7 @@ import takeup.text.HtmlWriter;
 
 /** A page with the frames of one roll: the film drawn as a strip, then a table. Half a page holds 36 frames. */
 final class FrameSheet {
-    /** Rows of a table before the next one begins, so that two stand side by side. */
+    /** Fewest rows of a table before the next one begins beside it. */
     private static final int LEAST_ROWS = 12;
 
     private FrameSheet() {}

@@ -9,7 +9,10 @@ import java.util.OptionalInt;
 import takeup.json.JsonFields;
 import takeup.json.JsonProblem;
 
-/** A file {@code labs/KEY.json} to a lab. An unknown field is left out and told; a wrong value takes the file out. */
+/**
+ * A file {@code labs/KEY.json} to a lab. An unknown field is reported and ignored; with a wrong value the lab is not
+ * used.
+ */
 final class JsonLab {
     private static final List<String> FIELDS = List.of(
             "note",

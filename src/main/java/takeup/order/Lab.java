@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A lab and what it wants to be told.
+ * A lab, what it offers and what its form asks for.
  *
  * @param key the name of its file
- * @param name as it stands on the order
- * @param processes our words for a process and the lab's own; empty where it was not said
+ * @param name as printed on the order
+ * @param processes our words for a process and the lab's own; empty if it gave none
  * @param offers what can be had of a wish; a wish that is not in it may be any words
  * @param form what it asks for
- * @param usual the wishes that hold unless others are said
+ * @param usual the wishes of an order that names no others
  * @param deadlines how long film, scans and negatives may wait
  */
 public record Lab(
@@ -25,7 +25,7 @@ public record Lab(
         Form form,
         Wishes usual,
         Deadlines deadlines) {
-    /** Days that an exposed roll may wait where nobody said otherwise: common practice is to send it soon. */
+    /** Days that an exposed roll may wait by default: common practice is to send it soon. */
     public static final int WAIT = 14;
 
     /** What it asks of each roll, what it needs to know of the whole order, and on which paper: A4 or Letter. */

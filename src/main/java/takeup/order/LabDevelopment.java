@@ -20,7 +20,7 @@ public record LabDevelopment(String process, double pushStops, double index, dou
         return (pushStops > 0 ? "PUSH " : "PULL ") + stops + (stops.equals("1") ? " STOP" : " STOPS");
     }
 
-    /** All in words: {@code NORMAL (rated 200, box 400)}. */
+    /** Development and speeds: {@code NORMAL (rated 200, box 400)}. */
     String words() {
         return order() + " (" + speeds() + ")";
     }

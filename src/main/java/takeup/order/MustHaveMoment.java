@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param name what it is
  */
 public record MustHaveMoment(Optional<LocalDate> day, LocalTime from, LocalTime to, String name) {
-    /** Reads one as it is typed; empty if it is none. */
+    /** The moment that was typed; empty if it cannot be read. */
     public static Optional<MustHaveMoment> parse(String typed) {
         String[] words = typed.strip().split(" +", 2);
         boolean isDated = words[0].length() == 10 && words.length > 1;

@@ -21,7 +21,7 @@ import takeup.text.English;
  * @param instructions what is wished of the whole order
  * @param parcel which parcel of how many it is
  * @param rolls in the order in which they were numbered
- * @param checks what was said before it went
+ * @param checks what the checks found before it went
  * @param progress what became of it, oldest first
  */
 public record Order(
@@ -63,7 +63,7 @@ public record Order(
      * @param wishes what the lab is asked for
      */
     public record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {
-        /** Without a client; a blank reference is none. */
+        /** Without a client; a blank reference counts as none. */
         public static Instructions of(Optional<String> reference, boolean flies, Wishes wishes) {
             return new Instructions(reference.filter(it -> !it.isBlank()), Optional.empty(), flies, wishes);
         }
@@ -166,7 +166,7 @@ public record Order(
         return JsonOrder.read(file, json);
     }
 
-    /** The file of the order, ending in a line feed; the program's version is told in it. */
+    /** The file of the order, ending in a line feed; it names the program's version. */
     public String json(String programVersion) {
         return JsonOrder.text(this, programVersion);
     }

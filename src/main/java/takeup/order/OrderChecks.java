@@ -33,7 +33,7 @@ public final class OrderChecks {
     }
 
     /**
-     * All that is to be said, blocking things first.
+     * All that the checks find, what blocks the order first.
      *
      * @param rolls the rolls of the order
      * @param loaded rolls that are still in a camera and not in the order
@@ -183,12 +183,12 @@ public final class OrderChecks {
     }
 
     private void flight() {
-        List<ExposedRoll> tender = rolls.stream()
+        List<ExposedRoll> sensitive = rolls.stream()
                 .filter(it ->
                         Math.max(it.development().index(), it.development().boxSpeed()) >= FAST
                                 || it.development().pushStops() > 0)
                 .toList();
-        if (tender.isEmpty()) {
+        if (sensitive.isEmpty()) {
             note(
                     "flies",
                     rolls,
@@ -197,8 +197,9 @@ public final class OrderChecks {
         } else {
             note(
                     "flies",
-                    tender,
-                    subject(tender) + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
+                    sensitive,
+                    subject(sensitive)
+                            + " fast or pushed and will fly: never in checked baggage, and ask for inspection "
                             + "by hand instead of X-rays or CT");
         }
     }
@@ -249,8 +250,8 @@ public final class OrderChecks {
     /** What the lab's form needs to know of the whole order: a wish, or the photographer's reference. */
     private void need(String need, Lab lab, Order.Instructions instructions) {
         Optional<Wish> wish = Wish.named(need);
-        Optional<String> told = wish.isPresent() ? instructions.wishes().of(wish.get()) : instructions.reference();
-        if (told.isEmpty()) {
+        Optional<String> given = wish.isPresent() ? instructions.wishes().of(wish.get()) : instructions.reference();
+        if (given.isEmpty()) {
             note(
                     "lab-needs",
                     List.of(),

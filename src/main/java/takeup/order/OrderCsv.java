@@ -10,7 +10,7 @@ import takeup.text.CsvCell;
 public final class OrderCsv {
     private OrderCsv() {}
 
-    /** The table; its first row names the columns. Push is told in words alone. */
+    /** The table; its first row names the columns. A push is given in words only. */
     public static String of(Order order) {
         StringBuilder table = new StringBuilder();
         table.append(row(List.of(

@@ -207,8 +207,7 @@ public final class OrderHtml {
     }
 
     /**
-     * What a roll was rated at is told where it matters even if the form does not ask: a push without it can be
-     * misread.
+     * The rating is printed where it matters even if the form does not ask for it: a push without it can be misread.
      */
     private String speeds(LabDevelopment development) {
         if (asks(FormColumn.RATING) || !development.order().equals("NORMAL")) {

@@ -43,7 +43,7 @@ public final class OrderText {
         return String.join("\n", lines) + "\n";
     }
 
-    /** What is said of the whole order, name and words. */
+    /** What holds for the whole order, each with its name. */
     static Map<String, String> heads(Order order) {
         Map<String, String> heads = new LinkedHashMap<>();
         heads.put("for", PrintedText.of(order.lab().name()));

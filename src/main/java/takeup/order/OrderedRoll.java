@@ -4,11 +4,11 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A roll as it stands in an order.
+ * A roll as the order has it, whatever its file says later.
  *
  * @param roll its number, R0007
  * @param revision that of its file when it was ordered; a higher one later means that it was corrected since
- * @param atLab how the lab calls it and its process
+ * @param atLab the lab's own names for it and its process
  * @param film the film and its development
  * @param framesExpected how many frames may come back as scans
  * @param body camera and back

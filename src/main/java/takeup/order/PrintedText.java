@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * What stands on paper, in words that cannot be misread: a bare {@code +1} means longer development to a lab and more
- * light to a photographer, so it is printed as {@code plus 1}. Nothing hidden is printed either.
+ * Text for paper that cannot be misread: a bare {@code +1} means longer development to a lab and more light to a
+ * photographer, so it is printed as {@code plus 1}. Nothing hidden is printed either.
  */
 final class PrintedText {
     private static final String PLUS = "+\uff0b\ufe62\u2795";

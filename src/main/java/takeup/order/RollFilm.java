@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param development what the lab is asked to do
  */
 public record RollFilm(String filmSize, String frameSize, String stock, String kind, LabDevelopment development) {
-    /** What the lab's mask must be told: half-frame, panoramic; empty for the usual ones. */
+    /** A frame size that needs another mask at the lab: half-frame, panoramic; empty for the usual ones. */
     Optional<String> special() {
         return switch (frameSize) {
             case "18x24" -> Optional.of("half-frame");

@@ -19,12 +19,12 @@ public enum Stage {
         this.where = where;
     }
 
-    /** As it is typed and stands in files: {@code sent}. */
+    /** As it is typed, and written in files: {@code sent}. */
     public String word() {
         return word;
     }
 
-    /** As it is said: {@code at the lab}. */
+    /** As it is shown: {@code at the lab}. */
     public String where() {
         return where;
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a lab can be asked for with a whole order, each in words: a scan size, negatives back or not, a colour
+ * What a lab can be asked for with a whole order, in free text: a scan size, negatives back or not, a colour
  * preference.
  */
 public enum Wish {

@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What was wished of a lab; what is not in it was left to the lab. */
-public record Wishes(Map<Wish, String> said) {
+public record Wishes(Map<Wish, String> byWish) {
     private static final int LONGEST = 500;
 
     public Wishes {
         EnumMap<Wish, String> copy = new EnumMap<>(Wish.class);
-        copy.putAll(said);
-        said = Collections.unmodifiableMap(copy);
+        copy.putAll(byWish);
+        byWish = Collections.unmodifiableMap(copy);
     }
 
     /** Nothing wished. */
@@ -24,7 +24,7 @@ public record Wishes(Map<Wish, String> said) {
             throw new IllegalArgumentException(wish.option() + " takes up to " + LONGEST + " characters");
         }
         EnumMap<Wish, String> more = new EnumMap<>(Wish.class);
-        more.putAll(said);
+        more.putAll(byWish);
         if (words.isBlank()) {
             more.remove(wish);
         } else {
@@ -33,8 +33,8 @@ public record Wishes(Map<Wish, String> said) {
         return new Wishes(more);
     }
 
-    /** What was said of one. */
+    /** The words for one. */
     public Optional<String> of(Wish wish) {
-        return Optional.ofNullable(said.get(wish));
+        return Optional.ofNullable(byWish.get(wish));
     }
 }

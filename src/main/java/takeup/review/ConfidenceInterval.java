@@ -13,7 +13,7 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * @param high the upper end
  */
 public record ConfidenceInterval(double estimate, double low, double high) {
-    /** How sure an interval is, unless said otherwise. */
+    /** The confidence of an interval where no other is given. */
     public static final double CONFIDENCE = 0.95;
 
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);

@@ -6,13 +6,13 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far the film got more or less light than the log says, from verdicts: an ordered probit with known limits. A
- * frame is thin where log + offset + scatter lies below what the stock bears under, dense where it lies above what it
- * bears over (the limits are the stock's latitude, by its file). Scatter is normal. The model is McCullagh's for
+ * frame is thin where log + offset + scatter lies below what the stock tolerates under, dense where it lies above what
+ * it tolerates over (the limits are the stock's latitude, by its file). Scatter is normal. The model is McCullagh's for
  * ordered categories ("Regression Models for Ordinal Data", J. R. Statist. Soc. B 42, 1980), its intervals are those of
  * the likelihood ratio (NIST/SEMATECH e-Handbook, 8.2.3.3, Likelihood ratio tests).
  */
 final class ExposureFit {
-    /** One verdict in thirty is taken for a slip of the finger, so that a single odd frame decides nothing. Opinion. */
+    /** One verdict in thirty is assumed to be a wrong key, so that a single outlier decides nothing. Opinion. */
     private static final double SLIP = 0.03;
 
     private static final double LEAST_SCATTER = 0.15;

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * @param kind what sort of thing
  * @param factor what it depends on
  * @param name which one: {@code bw400 rated 400}, {@code 35}
- * @param rating the same as data, where it is a rating
- * @param frames how many judged frames speak of it
+ * @param rating the stock and its index, where the factor is the rating
+ * @param frames how many judged frames it rests on
  * @param stops how many stops more light the film got than the log says, with its range; of scatter its size
  * @param otherCauses what else all of these frames have in common, so that it may be that
  */

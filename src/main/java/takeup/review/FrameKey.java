@@ -8,7 +8,7 @@ import takeup.roll.Frame;
 /**
  * Which frame of a roll is meant, in a way that outlives a later renumbering: its number, and when it was exposed.
  *
- * @param number what the counter said when this was written
+ * @param number its number when this was written
  * @param at when the frame was exposed; empty where that is not known
  */
 public record FrameKey(int number, Optional<OffsetDateTime> at) {
@@ -19,7 +19,7 @@ public record FrameKey(int number, Optional<OffsetDateTime> at) {
 
     /**
      * The place of the frame in a roll's list as it is now, -1 if it is gone. A frame whose time nobody else has is
-     * found under any number; of a burst with one time, and where no time is known, the number tells.
+     * found under any number; of a burst with one time, and where no time is known, the number decides.
      */
     public int placeIn(List<Frame> frames) {
         int alike = 0;

@@ -33,7 +33,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
 
     private static final double RISK = 0.002;
     private static final int MOST = 4;
-    /** Causes whose likelihoods differ by less are not told apart: e² is about 7 to 1. Opinion. */
+    /** Causes whose likelihoods differ by less cannot be distinguished: e² is about 7 to 1. Opinion. */
     private static final double NEAR = 2;
 
     public Lesson {
@@ -214,7 +214,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
 
         /**
          * Whether frames that the log has within the stock's limits were judged thin or dense. Where only the limits
-         * are crossed without harm, the stock bears more than its file says, and nobody's metering is to blame.
+         * are crossed without harm, the stock tolerates more than its file says, and nobody's metering is to blame.
          */
         private boolean isMixed(boolean[] marked) {
             int inside = 0;

@@ -24,7 +24,7 @@ import takeup.text.Plain;
 public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boolean isOpenEnded) {
     /** What the note of a test's frame begins with. */
     public static final String NOTE = "rating test: ";
-    /** What the lab is told. */
+    /** The instruction for the lab. */
     public static final String ORDER = "rating test, no density correction on the scans";
     /** A wider range than this, in stops, offers no rating. Opinion: no source. */
     public static final double WIDEST = 4 / 3.0;

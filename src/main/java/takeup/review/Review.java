@@ -14,7 +14,7 @@ import takeup.roll.Roll;
  *
  * @param accepted which scan shows which frames; empty while nothing was accepted
  * @param verdicts the verdict on each frame that was judged, the latest last; empty where it was taken back. A frame
- *     that was judged before and after it was renumbered stands there under both of its keys.
+ *     that was judged before and after it was renumbered has an entry for each of its keys.
  */
 public record Review(Optional<ReviewEvent.Accepted> accepted, Map<FrameKey, Optional<Density>> verdicts) {
     /** Nothing decided yet. */

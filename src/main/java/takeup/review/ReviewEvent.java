@@ -33,7 +33,7 @@ public sealed interface ReviewEvent {
         }
     }
 
-    /** Scans were laid beside the frames, and that was accepted. It takes the place of what was accepted before. */
+    /** An alignment of scans and frames was accepted; it replaces the one before. */
     record Accepted(String folder, boolean isReversed, double confidence, List<PlacedScan> scans)
             implements ReviewEvent {
         public Accepted {
@@ -79,7 +79,7 @@ public sealed interface ReviewEvent {
         }
     }
 
-    /** A kind that a later version wrote: kept as it stands. */
+    /** A kind that a later version wrote, with its text unchanged. */
     record Unknown(String kind, String text) implements ReviewEvent {
         @Override
         public Review appliedTo(Review review) {

@@ -11,7 +11,7 @@ import takeup.roll.Frame;
 
 /**
  * Lays scans beside logged frames. Every way in which the folder may have come about is weighed; the confidence is the
- * share that the proposed alignment has of all of them (Bayes). Where nothing tells two ways apart it is low, and the
+ * share that the proposed alignment has of all of them (Bayes). Where two ways fit alike it is low, and the
  * photographer is asked.
  */
 public final class Aligner {
@@ -54,7 +54,7 @@ public final class Aligner {
      * A hypothesis, weighed.
      *
      * @param names what the numbers in the names say of it, as a natural logarithm
-     * @param total what all of its chains come to, likewise
+     * @param total the natural logarithm of the sum over all of its chains
      */
     private record Way(Hypothesis how, int slots, AlignmentModel model, double names, double total) {
         /** The slots of a chain in the order of the film instead of the scanner's, or back. */
@@ -174,7 +174,7 @@ public final class Aligner {
         }
     }
 
-    /** What one alignment gets from all ways of the same layout together, the pile apart. */
+    /** What one alignment gets from all ways of the same layout that agree on the pile, together. */
     private static double share(List<Way> ways, Hypothesis how, int[] slotOf) {
         return LogSum.of(ways.stream()
                 .filter(it -> it.how.layout() == how.layout() && it.how.isPiled() == how.isPiled())

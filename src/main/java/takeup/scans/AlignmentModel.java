@@ -31,7 +31,7 @@ final class AlignmentModel {
     private final double[] head;
     private final double[] tail;
 
-    /** The slots stand in the order in which the scanner met them. */
+    /** The slots are in the order of the scanner. */
     AlignmentModel(LikelihoodTable looks, List<Slot> slots, Hypothesis how, Optional<NameNumbers> numbers) {
         this.looks = looks;
         this.scans = looks.top().length;
@@ -78,7 +78,10 @@ final class AlignmentModel {
         return NO_SLOT;
     }
 
-    /** Frames without a scan at an end: one by one, or all of a piece because the film began late or ended early. */
+    /**
+     * Frames without a scan at an end: each left out by itself, or all of them because the film began late or ended
+     * early.
+     */
     private double[] ends(double share, boolean isTail) {
         double[] cost = new double[slots + 1];
         cost[isTail ? slots : 0] = 1;

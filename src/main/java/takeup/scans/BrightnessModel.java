@@ -5,9 +5,9 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * How bright the scans of one folder are: what one scan tells of its frame's light, as a normal distribution about a
+ * How bright the scans of one folder are: what one scan says about its frame's light, as a normal distribution about a
  * line. More light on the film is a brighter scan, unless the lab has corrected it away; that is why the slope is
- * weighed and never taken for granted.
+ * weighed and not assumed.
  *
  * @param middle the brightness of a frame with middling light
  * @param spread how far scans of equal light lie apart
@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * @param meanOver the middling light of the logged frames, in stops above box speed
  */
 record BrightnessModel(double middle, double spread, double contrast, double meanOver) {
-    /** So much spread is taken for granted, with the weight of four scans. Opinion: no source. */
+    /** The spread that is assumed, with the weight of four scans. Opinion: no source. */
     private static final double USUAL_SPREAD = 0.08;
 
     private static final int WEIGHT = 4;

@@ -19,8 +19,8 @@ import takeup.text.ClockText;
 public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, OffsetDateTime foundAt) {
     /** What a picture of the clock teaches. A file that names its zone is taken at its word. */
     public static CameraClock of(DigitalShot picture, OffsetDateTime shown) {
-        OffsetDateTime said = picture.at().atOffset(picture.offset().orElse(shown.getOffset()));
-        return new CameraClock(picture.camera(), Duration.between(said, shown).toSeconds(), shown.getOffset(), shown);
+        OffsetDateTime named = picture.at().atOffset(picture.offset().orElse(shown.getOffset()));
+        return new CameraClock(picture.camera(), Duration.between(named, shown).toSeconds(), shown.getOffset(), shown);
     }
 
     /** The true time of a file. */
@@ -28,7 +28,7 @@ public record CameraClock(String camera, long behindSeconds, ZoneOffset offset, 
         return at.atOffset(zone.orElse(offset)).plusSeconds(behindSeconds).withOffsetSameInstant(offset);
     }
 
-    /** The clock in words: {@code 1 min 13 s slow}. */
+    /** How far it is off, in words: {@code 1 min 13 s slow}. */
     public String words() {
         if (behindSeconds == 0) {
             return "right";

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import java.util.zip.CRC32C;
 
 /**
- * What stands in a code of takeup's own: {@code TAKEUP:R0007:1:} and the CRC-32C of all before it in eight hexadecimal
+ * The text of a code of takeup's own: {@code TAKEUP:R0007:1:} and the CRC-32C of all before it in eight hexadecimal
  * digits. Another program's code, or one of ours that was read with a fault, has no such check and says nothing. All
  * characters are of the alphanumeric set of a QR code (ISO/IEC 18004, 7.4.4), which keeps it small.
  */
@@ -24,7 +24,7 @@ final class ChecksummedCode {
         return all + check(all);
     }
 
-    /** What is said between the first word and the check; empty where the check does not fit. */
+    /** The text between the first word and the check; empty where the check does not fit. */
     static Optional<String> read(String text) {
         return Optional.of(CODE.matcher(text))
                 .filter(it -> it.matches() && check(it.group(1)).equals(it.group(3)))

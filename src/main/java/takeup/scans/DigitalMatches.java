@@ -4,10 +4,12 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.text.ClockText;
@@ -50,7 +52,7 @@ public record DigitalMatches(List<FrameMatches> rows, int framesWithoutTime, Lis
     /**
      * Files beside frames.
      *
-     * @param clocks what is known of the cameras' clocks, by camera; without one a camera's time is taken as it is
+     * @param clocks what is known of the cameras' clocks, by camera; a camera without one is taken to be right
      */
     public static DigitalMatches of(Roll roll, List<DigitalShot> shots, Map<String, CameraClock> clocks) {
         List<Frame> frames = roll.frames().stream()
@@ -95,20 +97,13 @@ public record DigitalMatches(List<FrameMatches> rows, int framesWithoutTime, Lis
      * The place of the frame that is nearest in time, of equals the earlier one; -1 where the file is of another time.
      */
     private static int nearest(List<Frame> frames, OffsetDateTime at) {
-        int nearest = -1;
-        Duration best = Duration.ofDays(100_000);
-        boolean isLate = true;
-        boolean isEarly = true;
-        for (int i = 0; i < frames.size(); i++) {
-            OffsetDateTime time = time(frames.get(i));
-            isLate &= at.isAfter(time.plus(MARGIN));
-            isEarly &= at.isBefore(time.minus(MARGIN));
-            Duration away = Duration.between(time, at).abs();
-            if (away.compareTo(best) < 0) {
-                best = away;
-                nearest = i;
-            }
-        }
-        return isLate || isEarly ? -1 : nearest;
+        boolean isLate = frames.stream().allMatch(it -> at.isAfter(time(it).plus(MARGIN)));
+        boolean isEarly = frames.stream().allMatch(it -> at.isBefore(time(it).minus(MARGIN)));
+        return isLate || isEarly
+                ? -1
+                : Collections.min(
+                        IntStream.range(0, frames.size()).boxed().toList(),
+                        Comparator.comparing(
+                                it -> Duration.between(time(frames.get(it)), at).abs()));
     }
 }

@@ -11,6 +11,6 @@ import java.util.Optional;
  * @param camera the camera that the file names, with its serial number where there is one
  * @param at DateTimeOriginal, by the camera's clock
  * @param offset OffsetTimeOriginal, where the file has it
- * @param settings aperture, time and ISO in words; "" where nothing is known
+ * @param settings aperture, time and ISO as text; "" where nothing is known
  */
 public record DigitalShot(String name, String camera, LocalDateTime at, Optional<ZoneOffset> offset, String settings) {}

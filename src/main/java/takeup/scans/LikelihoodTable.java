@@ -12,7 +12,7 @@ import java.util.List;
  * @param extra the logarithm for each scan, were it one that nobody logged
  */
 record LikelihoodTable(double[][] log, double[][] plain, double[] top, double[] pile, double[] extra) {
-    /** The slots stand in the order in which the scanner met them. */
+    /** The slots are in the order of the scanner. */
     static LikelihoodTable of(List<Scan> scans, List<Slot> slots, BrightnessModel brightness, Hypothesis how) {
         double[][] log = new double[scans.size()][slots.size()];
         double[][] plain = new double[scans.size()][slots.size()];
@@ -22,7 +22,7 @@ record LikelihoodTable(double[][] log, double[][] plain, double[] top, double[] 
         int end = how.isReversed() ? 0 : scans.size() - 1;
         for (int i = 0; i < scans.size(); i++) {
             Scan scan = scans.get(i);
-            // The tones of a slate say nothing; what stands on it says all.
+            // The tones of a slate say nothing, its code says all.
             boolean isSlate = scan.slate().isPresent();
             extra[i] = isSlate ? 0 : brightness.extra(scan);
             top[i] = Double.NEGATIVE_INFINITY;

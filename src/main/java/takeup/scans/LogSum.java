@@ -4,7 +4,7 @@ import java.util.stream.DoubleStream;
 
 /** Sums of probabilities that are too small to be written as plain numbers: each is held as its natural logarithm. */
 final class LogSum {
-    /** The logarithm of a probability that is none. */
+    /** Stands for the logarithm of a probability of 0. */
     static final double NEVER = -1e9;
 
     private LogSum() {}

@@ -26,7 +26,7 @@ final class MatchProbabilities {
 
     private MatchProbabilities() {}
 
-    /** That no scan comes back for what stands in a slot; some labs return good frames only. */
+    /** That no scan comes back for a slot; some labs return good frames only. */
     static double leftOut(Slot slot, boolean isGoodOnly) {
         return switch (slot.kind()) {
             case BLANK -> isGoodOnly ? 0.97 : 0.4;
@@ -64,7 +64,7 @@ final class MatchProbabilities {
     }
 
     /**
-     * What a slate, or that there is none, says of a scan in a slot, as a natural logarithm. A slate may be too spoilt
+     * How likely a scan with its slate, or without one, is in a slot, as a natural logarithm. A slate may be too spoilt
      * to be read, and may have been logged with the space bar; it is never read wrong.
      */
     static double slate(Scan scan, Slot slot) {

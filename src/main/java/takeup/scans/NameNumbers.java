@@ -85,8 +85,8 @@ record NameNumbers(List<Integer> values) {
     }
 
     /**
-     * How likely these numbers are where they mean no frames, likewise: most counts begin at 1 and leave nothing out.
-     * The shares are opinion.
+     * How likely these numbers are where they mean no frames, as a natural logarithm: most counts begin at 1 and leave
+     * nothing out. The shares are opinion.
      */
     double asOtherNumbers() {
         double sum = Math.log(

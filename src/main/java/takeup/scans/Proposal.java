@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Which scan shows which frame, as the evidence has it: a proposal until the photographer accepts it.
@@ -64,24 +65,18 @@ public record Proposal(
 
     /** The slots that no scan shows, in the order of the film. */
     public List<Slot> missing() {
-        List<Slot> missing = new ArrayList<>();
-        for (int i = 0; i < slots.size(); i++) {
-            if (!slotOf.contains(i)) {
-                missing.add(slots.get(i));
-            }
-        }
-        return missing;
+        return IntStream.range(0, slots.size())
+                .filter(it -> !slotOf.contains(it))
+                .mapToObj(slots::get)
+                .toList();
     }
 
     /** The scans that nobody logged. */
     public List<Scan> extra() {
-        List<Scan> extra = new ArrayList<>();
-        for (int i = 0; i < scans.size(); i++) {
-            if (slotOf.get(i) < 0) {
-                extra.add(scans.get(i));
-            }
-        }
-        return extra;
+        return IntStream.range(0, scans.size())
+                .filter(it -> slotOf.get(it) < 0)
+                .mapToObj(scans::get)
+                .toList();
     }
 
     /**

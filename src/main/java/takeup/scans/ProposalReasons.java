@@ -33,7 +33,7 @@ final class ProposalReasons {
         all.direction();
         all.numbers();
         if (!proposal.isSure()) {
-            all.doubts(isOtherEndNext);
+            all.uncertainty(isOtherEndNext);
         }
         if (how.slope() == 0) {
             all.reasons.add("brightness follows the logged light nowhere here; it may be the lab's");
@@ -134,7 +134,7 @@ final class ProposalReasons {
         });
     }
 
-    private void doubts(boolean isOtherEndNext) {
+    private void uncertainty(boolean isOtherEndNext) {
         if (isOtherEndNext) {
             String first = proposal.slotOf().stream()
                     .filter(it -> it >= 0)

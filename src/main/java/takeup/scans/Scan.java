@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * One picture file that came back: {@code 000123_07.jpg}, 3000 by 2000, not very bright.
  *
- * @param name the file's name within its folder; a part folder stands in front, with a slash
+ * @param name the file's name within its folder, after the name of a part folder and a slash
  * @param width in dots
  * @param height in dots
  * @param tone what its tones say

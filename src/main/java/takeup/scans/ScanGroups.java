@@ -57,7 +57,7 @@ final class ScanGroups {
         return name.substring(0, run.start()) + "#" + name.substring(run.end());
     }
 
-    /** Another shape of picture from some scan on is another camera. A single one that is cropped is none. */
+    /** Another shape of picture from some scan on means another camera; a single scan of another shape was cropped. */
     private static List<List<Scan>> byShape(List<Scan> scans) {
         for (int at = FEWEST; at <= scans.size() - FEWEST; at++) {
             if (isOne(scans.subList(0, at))

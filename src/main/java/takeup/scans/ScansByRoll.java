@@ -14,7 +14,7 @@ public record ScansByRoll(Proposal asked, List<Other> others, List<Scan> unmatch
     /** Scans of another roll. */
     public record Other(RollId roll, Proposal proposal) {}
 
-    /** A roll that scans may belong to; rolls stand in the order of loading. */
+    /** A roll that scans may belong to; rolls are in the order of loading. */
     public record Candidate(RollId roll, List<Slot> slots) {
         public Candidate {
             slots = List.copyOf(slots);

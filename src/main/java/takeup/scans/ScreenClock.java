@@ -22,7 +22,7 @@ public record ScreenClock(OffsetDateTime at) {
         at = at.withNano(0);
     }
 
-    /** What stands in its code: {@code TAKEUP:T:}, seconds since 1970, the offset in minutes, and a check. */
+    /** The text of its code: {@code TAKEUP:T:}, seconds since 1970, the offset in minutes, and a check. */
     public String text() {
         return ChecksummedCode.text(
                 FIRST + at.toEpochSecond() + ":" + at.getOffset().getTotalSeconds() / 60);

@@ -29,7 +29,7 @@ public record Slate(RollId roll, int frame) {
         return new Slate(roll.id(), Math.max(0, Math.min(HIGHEST, frame.loggedAs())));
     }
 
-    /** What stands in its code: {@code TAKEUP:R0007:1:} and a check. */
+    /** The text of its code: {@code TAKEUP:R0007:1:} and a check. */
     public String text() {
         return ChecksummedCode.text(roll + ":" + frame);
     }

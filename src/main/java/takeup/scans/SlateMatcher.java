@@ -10,7 +10,7 @@ import takeup.scans.ScansByRoll.Candidate;
 import takeup.text.English;
 
 /**
- * Divides a folder by the slates in it: each names its film, so that films in one folder are told apart whatever the
+ * Divides a folder by the slates in it: each names its film, so that films in one folder are separated whatever the
  * files are called. Where one film ends and the next begins between two slates, what fits best decides.
  */
 final class SlateMatcher {

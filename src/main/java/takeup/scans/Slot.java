@@ -16,10 +16,10 @@ import takeup.roll.RollId;
  * @param roll the roll
  * @param frames places in the roll's list of frames, from 0; one, or two neighbours
  * @param number what a count of pictures would say here
- * @param kind what became of the frame; of two the better
+ * @param kind what became of the frame; of two frames the better
  * @param overStops stops above box speed, push added; of two their mean; empty where it cannot be known
  * @param isFarOff whether a lab that returns good frames only would leave it out: thinner or denser than the stock
- *     bears
+ *     tolerates
  * @param aspect long side against short side of what the lab scans
  * @param slate what a slate that was photographed as this frame says
  */
