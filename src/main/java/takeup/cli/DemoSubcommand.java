@@ -68,7 +68,7 @@ final class DemoSubcommand implements Callable<Integer> {
                 out.error("the demo's day is missing from this program");
                 return;
             }
-            new LineSubcommand(disk, StartupState.of(archive, kit).state(), Clock.of(Optional.of(from)), silent, false)
+            new PromptPipe(disk, StartupState.of(archive, kit).state(), Clock.of(Optional.of(from)), silent, false)
                     .run(day);
         }
     }

@@ -33,7 +33,7 @@ import takeup.reviewing.SlateSubcommand;
 public final class Subcommands {
     /** In the order of the help. */
     private static final List<Class<?>> ALL = List.of(
-            PipeSubcommand.class,
+            LineSubcommand.class,
             MeterSubcommand.class,
             RollsSubcommand.class,
             RollSubcommand.class,

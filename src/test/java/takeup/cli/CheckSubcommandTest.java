@@ -50,7 +50,7 @@ class CheckSubcommandTest {
                     StartupState.of(archive, new Kit(new ShippedShelf())).withMovesCompleted(Optional.of(disk));
             opening.problems().forEach(out::error);
             disk.settleLeftOvers(opening.state().rolls().values());
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
@@ -332,7 +332,7 @@ class CheckSubcommandTest {
         Console out = new Console(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(folder);
         try (JournalStore disk = JournalStore.take(archive)) {
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             StartupState.of(archive, new Kit(new ShippedShelf()))
                                     .state(),

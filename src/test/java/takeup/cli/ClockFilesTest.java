@@ -98,7 +98,7 @@ class ClockFilesTest {
             StartupState opening = StartupState.of(
                     archive, new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles"))));
             assertEquals(List.of(), opening.problems());
-            int status = new LineSubcommand(
+            int status = new PromptPipe(
                             disk,
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse(clock))),

@@ -68,7 +68,7 @@ class ManualPagesTest {
         Console out = new Console(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(day);
         try (JournalStore disk = JournalStore.take(archive)) {
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             StartupState.of(archive, new Kit(new ShippedShelf()))
                                     .state(),

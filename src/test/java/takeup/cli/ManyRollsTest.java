@@ -53,7 +53,7 @@ class ManyRollsTest {
         Archive archive = new Archive(folder);
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         try (JournalStore disk = JournalStore.take(archive)) {
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             StartupState.of(disk, new Kit(new ShippedShelf())).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),

@@ -236,7 +236,7 @@ class OrderCommandTest {
         String day = "cam 645 1\nload cn400\nm 5.6 125\n4 125 ; bow seat\nunload yes\ncam 35\nload bw400\n8 125\n";
         Path data = scratch.resolve("data");
         try (JournalStore disk = JournalStore.take(new Archive(data))) {
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             StartupState.of(
                                             disk.archive(),

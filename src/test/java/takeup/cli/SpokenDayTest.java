@@ -89,7 +89,7 @@ class SpokenDayTest {
         Archive archive = new Archive(folder);
         Kit kit = new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles")));
         try (JournalStore disk = JournalStore.take(archive)) {
-            new LineSubcommand(
+            new PromptPipe(
                             disk,
                             StartupState.of(archive, kit).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),

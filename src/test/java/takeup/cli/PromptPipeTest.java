@@ -25,7 +25,7 @@ import takeup.journal.Archive;
 import takeup.kit.Kit;
 
 /** The prompt as a pipe, and what a disk can do to it. */
-class LineSubcommandTest {
+class PromptPipeTest {
     @TempDir
     Path folder;
 
@@ -119,7 +119,7 @@ class LineSubcommandTest {
             StartupState opening = StartupState.of(archive, kit);
             disk.settleLeftOvers(opening.state().rolls().values());
             mischief.happen();
-            return new LineSubcommand(
+            return new PromptPipe(
                             disk,
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),

@@ -1,0 +1,157 @@
+package takeup.cli;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import takeup.command.Outcome;
+import takeup.console.Clock;
+import takeup.console.Console;
+import takeup.files.JournalStore;
+import takeup.files.StepFiles;
+import takeup.history.ShootState;
+import takeup.json.Json;
+import takeup.json.JsonText;
+import takeup.kit.Warning;
+import takeup.session.PromptSession;
+
+/** The prompt as a pipe: lines in, one answer each, after what it logged is safe on disk. */
+final class PromptPipe {
+    private static final int LONGEST = 1 << 20;
+
+    private final PromptSession session;
+    private final Clock clock;
+    private final Console out;
+    private final boolean json;
+    private boolean notDone;
+
+    PromptPipe(JournalStore disk, ShootState situation, Clock clock, Console out, boolean json) {
+        StepFiles files = new StepFiles(disk.archive(), Optional.of(disk));
+        this.session = new PromptSession(situation, files, disk.archive().writer(), clock.now(), clock.ticks());
+        this.clock = clock;
+        this.out = out;
+        this.json = json;
+    }
+
+    /**
+     * Reads all lines; 0 at the end of the input, 1 if a line was refused, or an export or an answer could not be
+     * written.
+     */
+    int run(InputStream in) throws IOException {
+        BufferedInputStream input = new BufferedInputStream(in);
+        boolean going = true;
+        while (going && !out.failed()) {
+            Optional<byte[]> bytes = next(input);
+            going = bytes.isPresent() && line(bytes.get());
+        }
+        return notDone || out.failed() ? 1 : 0;
+    }
+
+    private static Optional<byte[]> next(InputStream in) throws IOException {
+        ByteArrayOutputStream line = new ByteArrayOutputStream();
+        int read = in.read();
+        if (read < 0) {
+            return Optional.empty();
+        }
+        for (; read >= 0 && read != '\n'; read = in.read()) {
+            if (line.size() < LONGEST) {
+                line.write(read);
+            }
+        }
+        return Optional.of(line.toByteArray());
+    }
+
+    private boolean line(byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            refuse("this line is not UTF-8");
+            return true;
+        }
+        // Editors of some systems begin a file with a byte order mark.
+        String typed = text.startsWith("\ufeff") ? text.substring(1) : text;
+        String line = typed.strip();
+        if (line.isEmpty() || typed.charAt(0) == '#') {
+            return true;
+        }
+        return answer(line);
+    }
+
+    private boolean answer(String line) {
+        if (line.toLowerCase(Locale.ROOT).startsWith("clock ") || line.equalsIgnoreCase("clock")) {
+            try {
+                say(new Outcome.Answer("state", clock.move(line.substring(5)), Json.object(), List.of()));
+            } catch (IllegalArgumentException e) {
+                refuse(e.getMessage());
+            }
+            return true;
+        }
+        PromptSession.Reply reply = session.read(line, clock.now(), clock.ticks());
+        reply.remarks().forEach(out::error);
+        boolean goesOn = say(reply.outcome());
+        reply.exportError().ifPresent(why -> {
+            notDone = true;
+            out.error("the export could not be written: " + why + "; it is tried again at the next start");
+        });
+        return goesOn;
+    }
+
+    /** Says what a line came to; whether the next one is read. */
+    private boolean say(Outcome outcome) {
+        if (outcome instanceof Outcome.Rejected rejected) {
+            refuse(rejected.why());
+        } else if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            say(new Outcome.Answer("question", asked.question(), Json.object(), List.of()));
+        } else if (outcome instanceof Outcome.Accepted accepted) {
+            say(accepted.answer());
+            return !accepted.isQuit();
+        }
+        return true;
+    }
+
+    private void say(Outcome.Answer answer) {
+        if (json) {
+            Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
+            answer.fields().fields().forEach(object::and);
+            out.raw(JsonText.line(object.and("text", answer.text())
+                            .and(
+                                    "warnings",
+                                    answer.warnings().stream()
+                                            .map(Warning::json)
+                                            .toList()))
+                    + "\n");
+        } else {
+            boolean isAsked = answer.event().equals("question");
+            StringBuilder words = new StringBuilder(isAsked ? "Question: " : "")
+                    .append(answer.text())
+                    .append(isAsked ? "." : "");
+            for (Warning warning : answer.warnings()) {
+                boolean isSaid = answer.text().contains(warning.text());
+                words.append(" Warning, ")
+                        .append(warning.code())
+                        .append(isSaid ? "" : ": " + warning.text())
+                        .append('.');
+            }
+            out.line(words.toString());
+        }
+    }
+
+    private void refuse(String why) {
+        notDone = true;
+        if (json) {
+            out.raw(JsonText.line(Json.object().and("ok", false).and("error", why)) + "\n");
+        } else {
+            out.line("Not done: " + why + ".");
+        }
+    }
+}
