@@ -68,7 +68,12 @@ final class DemoSubcommand implements Callable<Integer> {
                 out.error("the demo's day is missing from this program");
                 return;
             }
-            new PromptPipe(disk, StartupState.of(archive, kit).state(), Clock.of(Optional.of(from)), silent, false)
+            new PromptPipe(
+                            disk,
+                            StartupState.of(archive, kit).state(),
+                            Clock.of(Optional.of(from)),
+                            silent,
+                            PromptPipe.Format.TEXT)
                     .run(day);
         }
     }

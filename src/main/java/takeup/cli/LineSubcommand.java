@@ -46,7 +46,9 @@ final class LineSubcommand implements Callable<Integer> {
             } catch (IOException e) {
                 global.console().error("the export of a finished roll could not be written: " + IoErrorText.words(e));
             }
-            return new PromptPipe(disk, state, time, global.console(), json).run(System.in);
+            return new PromptPipe(
+                            disk, state, time, global.console(), json ? PromptPipe.Format.JSON : PromptPipe.Format.TEXT)
+                    .run(System.in);
         }
     }
 }

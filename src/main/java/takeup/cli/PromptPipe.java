@@ -23,20 +23,26 @@ import takeup.session.PromptSession;
 
 /** The prompt as a pipe: lines in, one answer each, after what it logged is safe on disk. */
 final class PromptPipe {
+    /** How answers are given: a line of text each, or a line of JSON each. */
+    enum Format {
+        TEXT,
+        JSON
+    }
+
     private static final int LONGEST = 1 << 20;
 
     private final PromptSession session;
     private final Clock clock;
     private final Console out;
-    private final boolean json;
-    private boolean notDone;
+    private final Format format;
+    private boolean isIncomplete;
 
-    PromptPipe(JournalStore disk, ShootState situation, Clock clock, Console out, boolean json) {
+    PromptPipe(JournalStore disk, ShootState situation, Clock clock, Console out, Format format) {
         StepFiles files = new StepFiles(disk.archive(), Optional.of(disk));
         this.session = new PromptSession(situation, files, disk.archive().writer(), clock.now(), clock.ticks());
         this.clock = clock;
         this.out = out;
-        this.json = json;
+        this.format = format;
     }
 
     /**
@@ -50,7 +56,7 @@ final class PromptPipe {
             Optional<byte[]> bytes = next(input);
             going = bytes.isPresent() && line(bytes.get());
         }
-        return notDone || out.failed() ? 1 : 0;
+        return isIncomplete || out.failed() ? 1 : 0;
     }
 
     private static Optional<byte[]> next(InputStream in) throws IOException {
@@ -100,7 +106,7 @@ final class PromptPipe {
         reply.remarks().forEach(out::error);
         boolean goesOn = say(reply.outcome());
         reply.exportError().ifPresent(why -> {
-            notDone = true;
+            isIncomplete = true;
             out.error("the export could not be written: " + why + "; it is tried again at the next start");
         });
         return goesOn;
@@ -120,7 +126,7 @@ final class PromptPipe {
     }
 
     private void say(Outcome.Answer answer) {
-        if (json) {
+        if (format == Format.JSON) {
             Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
             answer.fields().fields().forEach(object::and);
             out.raw(JsonText.line(object.and("text", answer.text())
@@ -136,10 +142,10 @@ final class PromptPipe {
                     .append(answer.text())
                     .append(isAsked ? "." : "");
             for (Warning warning : answer.warnings()) {
-                boolean isSaid = answer.text().contains(warning.text());
+                boolean isInText = answer.text().contains(warning.text());
                 words.append(" Warning, ")
                         .append(warning.code())
-                        .append(isSaid ? "" : ": " + warning.text())
+                        .append(isInText ? "" : ": " + warning.text())
                         .append('.');
             }
             out.line(words.toString());
@@ -147,8 +153,8 @@ final class PromptPipe {
     }
 
     private void refuse(String why) {
-        notDone = true;
-        if (json) {
+        isIncomplete = true;
+        if (format == Format.JSON) {
             out.raw(JsonText.line(Json.object().and("ok", false).and("error", why)) + "\n");
         } else {
             out.line("Not done: " + why + ".");

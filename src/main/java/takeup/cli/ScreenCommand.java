@@ -20,7 +20,6 @@ import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
-import takeup.files.StepFiles;
 import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
@@ -31,7 +30,6 @@ import takeup.session.Effect;
 import takeup.session.Key;
 import takeup.session.Message;
 import takeup.session.Session;
-import takeup.session.StoreEffects;
 import takeup.session.Transition;
 import takeup.session.Update;
 import takeup.terminal.NoTerminal;
@@ -43,8 +41,6 @@ final class ScreenCommand {
     private static final long TICK = 1000;
     /** What is typed is kept for the next start after so many milliseconds. */
     private static final long DRAFT = 500;
-    /** After so many milliseconds without anything to write the disk's thread clears up. */
-    private static final long QUIET = 2000;
     /** So many milliseconds the end that the system asks for is put off. */
     private static final long LAST_WORDS = 1000;
 
@@ -52,10 +48,8 @@ final class ScreenCommand {
     private final Settings settings;
     private final Console out;
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
-    private final LinkedBlockingQueue<Effect> asked = new LinkedBlockingQueue<>();
     private final MonotonicClock ticks = new MonotonicClock();
     private final CountDownLatch left = new CountDownLatch(1);
-    private Optional<JournalStore> disk = Optional.empty();
 
     ScreenCommand(Path folder, Settings settings, Console out) {
         this.folder = folder;
@@ -77,22 +71,22 @@ final class ScreenCommand {
 
     /** The same on a terminal that was taken already; it is given back. */
     int run(Terminal terminal, String themeName) {
-        Session shoot;
+        Archive archive = new Archive(folder, settings.writer());
+        Opened opened;
         try {
-            shoot = begin(themeName);
+            opened = open(archive, themeName);
         } catch (IOException e) {
             terminal.close();
             out.error("the data folder " + folder + " cannot be used: " + IoErrorText.words(e));
             return 1;
         }
+        DiskThread disk = new DiskThread(archive, opened.disk, messages);
         // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
-        RollsOfDay.finishedUnread(shoot.saved(), now()).forEach(it -> asked.add(new Effect.Fetch(it)));
-        Thread keeper = new Thread(this::keep, "disk");
-        keeper.setDaemon(true);
-        keeper.start();
+        RollsOfDay.finishedUnread(opened.session.saved(), now()).forEach(it -> disk.ask(new Effect.Fetch(it)));
+        disk.start();
         Runtime.getRuntime().addShutdownHook(new Thread(this::finishOnShutdown, "told to end"));
         try {
-            List<String> farewell = loop(terminal, shoot);
+            List<String> farewell = loop(terminal, disk, opened.session);
             terminal.close();
             farewell.forEach(terminal::farewell);
             return 0;
@@ -102,7 +96,7 @@ final class ScreenCommand {
             return 1;
         } finally {
             left.countDown();
-            finish(keeper);
+            end(disk);
         }
     }
 
@@ -118,8 +112,19 @@ final class ScreenCommand {
         }
     }
 
-    private Session begin(String theme) throws IOException {
-        Archive archive = new Archive(folder, settings.writer());
+    private void end(DiskThread disk) {
+        try {
+            disk.end();
+        } catch (IOException e) {
+            out.error("closing the journals: " + IoErrorText.words(e));
+        }
+    }
+
+    /** The session at the start, and the disk to write to; empty where the folder can only be read. */
+    private record Opened(Session session, Optional<JournalStore> disk) {}
+
+    private Opened open(Archive archive, String theme) throws IOException {
+        Optional<JournalStore> disk = Optional.empty();
         Optional<String> readOnly = Optional.empty();
         try {
             disk = Optional.of(JournalStore.take(archive));
@@ -143,14 +148,14 @@ final class ScreenCommand {
                 problems.add("the export of a finished roll could not be written: " + IoErrorText.words(e));
             }
         }
-        Session shoot = Session.begin(
+        Session session = Session.begin(
                 opening.state(),
                 new Session.Settings(settings.writer(), folder.toString(), readOnly),
                 theme,
                 problems,
                 now(),
                 ticks());
-        return archive.draft().map(shoot::offering).orElse(shoot);
+        return new Opened(archive.draft().map(session::offering).orElse(session), disk);
     }
 
     private static OffsetDateTime now() {
@@ -161,8 +166,8 @@ final class ScreenCommand {
         return ticks.now();
     }
 
-    private List<String> loop(Terminal terminal, Session first) {
-        Session shoot = first;
+    private List<String> loop(Terminal terminal, DiskThread disk, Session first) {
+        Session session = first;
         terminal.listen(
                 key -> {
                     messages.add(new Message.Pressed(key, now(), ticks()));
@@ -174,33 +179,33 @@ final class ScreenCommand {
                 () -> messages.add(new Message.Resized()),
                 why -> messages.add(new Message.Ended(why)));
         long wake = Long.MAX_VALUE;
-        String theme = shoot.view().theme();
+        String theme = session.view().theme();
         String drafted = "";
         long draftedAt = ticks();
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
-                terminal.show(Screen.render(shoot, size.columns(), size.rows(), terminal.drawsHalves()));
+                terminal.show(Screen.render(session, size.columns(), size.rows(), terminal.drawsHalves()));
             }
-            boolean isDrafted = drafted.equals(shoot.prompt().text());
+            boolean isDrafted = drafted.equals(session.prompt().text());
             Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
-            Transition step = Update.update(shoot, message);
-            shoot = step.session();
-            if (!theme.equals(shoot.view().theme())) {
-                theme = shoot.view().theme();
+            Transition step = Update.update(session, message);
+            session = step.session();
+            if (!theme.equals(session.view().theme())) {
+                theme = session.view().theme();
                 Theme.named(theme).ifPresent(terminal::theme);
                 if (terminal.isColourless()) {
                     messages.add(new Message.Notice(
                             "theme " + theme + ", but NO_COLOR or TERM asks for no colour: the screen stays without"));
                 }
             }
-            String typed = shoot.prompt().text();
+            String typed = session.prompt().text();
             boolean isLeaving = step.effects().stream().anyMatch(it -> it instanceof Effect.Quit);
             if (!typed.equals(drafted) && (typed.isEmpty() || isLeaving || ticks() - draftedAt >= DRAFT)) {
-                asked.add(new Effect.Draft(typed));
+                disk.ask(new Effect.Draft(typed));
                 drafted = typed;
                 draftedAt = ticks();
             }
@@ -214,7 +219,7 @@ final class ScreenCommand {
                 } else if (effect instanceof Effect.Repaint) {
                     terminal.repaint();
                 } else {
-                    asked.add(effect);
+                    disk.ask(effect);
                 }
             }
             if (message instanceof Message.Pressed pressed && mayLeave(pressed.key())) {
@@ -237,54 +242,6 @@ final class ScreenCommand {
             return message == null ? new Message.Ticked(now(), ticks()) : message;
         } catch (InterruptedException e) {
             return new Message.Ended("interrupted");
-        }
-    }
-
-    /** The disk's thread: one thing after the other, never interrupted. */
-    private void keep() {
-        StepFiles files = new StepFiles(new Archive(folder, settings.writer()), disk);
-        StoreEffects effects = new StoreEffects(files, messages::add);
-        boolean isSwept = disk.isEmpty();
-        while (true) {
-            Effect effect;
-            try {
-                effect = isSwept ? asked.take() : asked.poll(QUIET, TimeUnit.MILLISECONDS);
-            } catch (InterruptedException e) {
-                continue;
-            }
-            if (effect == null) {
-                disk.ifPresent(JournalStore::sweep);
-                isSwept = true;
-                continue;
-            }
-            if (effect instanceof Effect.Quit) {
-                return;
-            }
-            try {
-                effects.run(effect);
-            } catch (RuntimeException e) {
-                if (effect instanceof Effect.Fetch fetch) {
-                    messages.add(new Message.Fetched(
-                            fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
-                }
-                messages.add(new Message.Notice("something went wrong on the way to the disk: " + e.getMessage()));
-            }
-        }
-    }
-
-    private void finish(Thread keeper) {
-        asked.add(new Effect.Quit(List.of()));
-        try {
-            keeper.join(5000);
-        } catch (InterruptedException e) {
-            // leaving anyway; what was asked is forced or was never acknowledged
-        }
-        try {
-            if (disk.isPresent()) {
-                disk.get().close();
-            }
-        } catch (IOException e) {
-            out.error("closing the journals: " + IoErrorText.words(e));
         }
     }
 }

@@ -55,7 +55,7 @@ class CheckSubcommandTest {
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             out,
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         return said.toString(StandardCharsets.UTF_8);
@@ -338,7 +338,7 @@ class CheckSubcommandTest {
                                     .state(),
                             Clock.of(Optional.of(Clock.parse("9999-12-31T23:59+00:00"))),
                             out,
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream("cam 35\nclock +10min\n8 60\n".getBytes(StandardCharsets.UTF_8)));
         }
         assertTrue(

@@ -103,7 +103,7 @@ class ClockFilesTest {
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse(clock))),
                             new Console(answers, answers, Map.of("LC_ALL", "C.UTF-8")),
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
             assertEquals(0, status, answers.toString(StandardCharsets.UTF_8));
         }

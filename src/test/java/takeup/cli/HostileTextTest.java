@@ -368,7 +368,12 @@ class HostileTextTest {
         Archive archive = new Archive(folder);
         try (JournalStore disk = JournalStore.take(archive)) {
             StartupState opening = StartupState.of(archive, kit());
-            new PromptPipe(disk, opening.state(), Clock.of(Optional.of(Clock.parse(TIME))), out(out), json)
+            new PromptPipe(
+                            disk,
+                            opening.state(),
+                            Clock.of(Optional.of(Clock.parse(TIME))),
+                            out(out),
+                            json ? PromptPipe.Format.JSON : PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
         }
         return out.toString(StandardCharsets.UTF_8);

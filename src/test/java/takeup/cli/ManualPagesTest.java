@@ -74,7 +74,7 @@ class ManualPagesTest {
                                     .state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             out,
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", typed).getBytes(StandardCharsets.UTF_8)));
         }
         List<String> answers = said.toString(StandardCharsets.UTF_8).lines().toList();

@@ -58,7 +58,7 @@ class ManyRollsTest {
                             StartupState.of(disk, new Kit(new ShippedShelf())).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(said, said, Map.of("LC_ALL", "C.UTF-8")),
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         damage(DAMAGED, "5.6");

@@ -244,7 +244,7 @@ class OrderCommandTest {
                                     .state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(answers, errors, Map.of()),
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(day.getBytes(StandardCharsets.UTF_8)));
             check(run("new"), 1, "is writing in this folder");
         }

@@ -124,7 +124,7 @@ class PromptPipeTest {
                             opening.state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")),
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
         }
     }

@@ -94,7 +94,7 @@ class SpokenDayTest {
                             StartupState.of(archive, kit).state(),
                             Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
                             new Console(spoken, spoken, Map.of("LC_ALL", "C.UTF-8")),
-                            false)
+                            PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         return spoken.toString(StandardCharsets.UTF_8).lines().toList();
