@@ -6,10 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import takeup.day.Day;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
 import takeup.day.ShootInfo;
-import takeup.day.ShootPlan;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
@@ -34,14 +34,14 @@ public record FilmBudget(
         boolean isBagKept) {
     /** What is there for the shoot that is open, or for today. */
     public static FilmBudget of(ShootState s, OffsetDateTime now) {
-        ShootPlan job = s.day().job();
-        LocalDate date = job.occasion()
+        Day day = s.day();
+        LocalDate date = day.shoot()
                 .map(ShootInfo::date)
                 .filter(it -> it.isAfter(now.toLocalDate()))
                 .orElse(now.toLocalDate());
         int wanted = 0;
         Set<Camera> cameras = new LinkedHashSet<>();
-        for (KeyMoment moment : job.plan().ahead(now.toLocalDateTime(), date)) {
+        for (KeyMoment moment : day.plan().ahead(now.toLocalDateTime(), date)) {
             wanted += moment.wants();
             moment.camera().flatMap(s::camera).ifPresent(cameras::add);
         }
@@ -50,13 +50,13 @@ public record FilmBudget(
         int rolls = 0;
         int frames = 0;
         int others = 0;
-        for (Map.Entry<FilmLot, Integer> lot : job.bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : day.bag().filled()) {
             OptionalInt each = framesOn(lot.getKey().size(), cameras);
             rolls += each.isPresent() ? lot.getValue() : 0;
             others += each.isPresent() ? 0 : lot.getValue();
             frames += each.orElse(0) * lot.getValue();
         }
-        return new FilmBudget(wanted, left, rolls, frames, others, job.bag().kept());
+        return new FilmBudget(wanted, left, rolls, frames, others, day.bag().kept());
     }
 
     private static OptionalInt framesOn(FilmSize size, Set<Camera> cameras) {

@@ -66,7 +66,7 @@ public record NextMoment(
 
     /** The moment to be ready for, if one is planned for today. */
     public static Optional<NextMoment> of(ShootState s, OffsetDateTime now) {
-        return s.day().job().plan().next(now.toLocalDateTime()).map(it -> of(it, s, now));
+        return s.day().plan().next(now.toLocalDateTime()).map(it -> of(it, s, now));
     }
 
     private static NextMoment of(KeyMoment moment, ShootState s, OffsetDateTime now) {
@@ -120,7 +120,7 @@ public record NextMoment(
         if (plain.left() > 0 && pace.isPresent() && plain.left() / pace.getAsDouble() + CHANGE < plain.minutes) {
             return plain.with(Advice.USE_UP, new Means(film, Optional.empty(), Optional.empty(), isBagEmpty));
         }
-        Optional<BigDecimal> cost = s.day().job().bag().costLeft(roll);
+        Optional<BigDecimal> cost = s.day().bag().costLeft(roll);
         return plain.with(Advice.CHANGE, new Means(film, Optional.empty(), cost, isBagEmpty));
     }
 
@@ -138,7 +138,7 @@ public record NextMoment(
     }
 
     private static boolean isBagEmpty(ShootState s, CameraPlace place) {
-        return s.day().job().bag().kept() && StockChoice.inBag(s, place).isEmpty();
+        return s.day().bag().kept() && StockChoice.inBag(s, place).isEmpty();
     }
 
     /**

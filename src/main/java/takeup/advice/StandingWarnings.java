@@ -4,7 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.day.ShootPlan;
+import takeup.day.Day;
 import takeup.exposure.Light;
 import takeup.history.ClockShiftDetector;
 import takeup.history.ShootState;
@@ -37,7 +37,7 @@ public final class StandingWarnings {
             codes.add(Warning.Code.CLOCK);
         }
         ofPlan(s, now, codes);
-        codes.removeAll(s.day().quiet());
+        codes.removeAll(s.day().silenced());
         return codes;
     }
 
@@ -72,14 +72,14 @@ public final class StandingWarnings {
     }
 
     private static void ofPlan(ShootState s, OffsetDateTime now, List<Warning.Code> codes) {
-        ShootPlan plan = s.day().job();
+        Day day = s.day();
         if (s.rollInHand()
-                .map(it -> plan.bag().loaded().get(it.id()))
+                .map(it -> day.bag().loaded().get(it.id()))
                 .filter(it -> it.isExpired(now.toLocalDate()))
                 .isPresent()) {
             codes.add(Warning.Code.EXPIRED);
         }
-        if (plan.plan().moments().isEmpty()) {
+        if (day.plan().moments().isEmpty()) {
             return;
         }
         if (NextMoment.of(s, now).filter(NextMoment::isUrgent).isPresent()) {

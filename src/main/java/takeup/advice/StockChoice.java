@@ -81,7 +81,7 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     static List<Stock> inBag(ShootState s, CameraPlace place) {
         Optional<Camera> camera = s.camera(place.camera());
         List<Stock> all = new ArrayList<>();
-        for (Map.Entry<FilmLot, Integer> lot : s.day().job().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : s.day().bag().filled()) {
             if (camera.isPresent()
                     && camera.get().frames().containsKey(lot.getKey().size())) {
                 s.kit()

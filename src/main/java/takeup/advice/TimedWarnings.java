@@ -19,7 +19,7 @@ public record TimedWarnings(Optional<NextMoment> moment, Optional<FilmBudget> bu
 
     /** What is true after a line and was not when the line before it was written; silenced warnings left out. */
     public static TimedWarnings begunBetween(ShootState before, ShootState after, OffsetDateTime now) {
-        if (after.day().job().plan().moments().isEmpty()) {
+        if (after.day().plan().moments().isEmpty()) {
             return NONE;
         }
         OffsetDateTime then = before.history().newest().map(JournalStep::at).orElse(now);
@@ -29,9 +29,9 @@ public record TimedWarnings(Optional<NextMoment> moment, Optional<FilmBudget> bu
                 NextMoment.of(after, now)
                         .filter(NextMoment::isUrgent)
                         .filter(it -> earlier.isEmpty() || !it.saysAgain(earlier.get()))
-                        .filter(it -> !after.day().quiet().contains(Warning.Code.MOMENT)),
+                        .filter(it -> !after.day().silenced().contains(Warning.Code.MOMENT)),
                 Optional.of(FilmBudget.of(after, now))
                         .filter(it -> it.isShort() && !FilmBudget.of(was, then).isShort())
-                        .filter(it -> !after.day().quiet().contains(Warning.Code.BAG_LOW)));
+                        .filter(it -> !after.day().silenced().contains(Warning.Code.BAG_LOW)));
     }
 }

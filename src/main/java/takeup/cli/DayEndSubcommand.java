@@ -72,7 +72,7 @@ final class DayEndSubcommand implements Callable<Integer> {
         } else {
             global.console()
                     .line("End of the day: " + PlanTable.title(s)
-                            + (s.day().job().occasion().isPresent() ? "" : ", " + end.date()));
+                            + (s.day().shoot().isPresent() ? "" : ", " + end.date()));
             for (CheckList.Section section : DayEndText.sections(end)) {
                 global.console().line(section.title());
                 section.items().forEach(it -> global.console().line("  " + it.text()));

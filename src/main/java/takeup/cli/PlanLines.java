@@ -15,7 +15,7 @@ final class PlanLines {
         List<String> lines = new ArrayList<>();
         lines.add("Plan: " + PlanTable.title(state));
         PlanTable.of(state, now).forEach(it -> lines.add(line(it)));
-        if (state.day().job().plan().moments().isEmpty()) {
+        if (state.day().plan().moments().isEmpty()) {
             lines.add("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
                     + "on the prompt");
         }

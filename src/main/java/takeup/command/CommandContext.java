@@ -160,7 +160,7 @@ public record CommandContext(
 
     public List<Warning> unsilenced(List<Warning> warnings) {
         return warnings.stream()
-                .filter(it -> !state.day().quiet().contains(it.code()))
+                .filter(it -> !state.day().silenced().contains(it.code()))
                 .toList();
     }
 

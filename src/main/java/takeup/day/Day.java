@@ -1,8 +1,6 @@
 package takeup.day;
 
-import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
@@ -14,240 +12,145 @@ import takeup.kit.Warning;
 import takeup.roll.Film;
 
 /**
- * What is in hand on a day beside the rolls.
+ * What a day adds up to beside the rolls.
  *
- * @param active the camera and back in hand
- * @param inHand what belongs to each camera, by its key
- * @param lastBack the back that was last active on each camera with backs
- * @param used the places that were active today, in that order
- * @param meter the meter in hand
- * @param preset the time that the meter is preset to
- * @param light the last light reading of the day
- * @param flash the last flash reading of the day
- * @param quiet warnings silenced for the day
- * @param films what was last loaded in each place
- * @param flashed the cameras that the caution about old flash units was given for: once ever on each
- * @param timers the bulb exposures that run now, by the camera's key
- * @param job the shoot that is open, its plan, the film in the bag
+ * @param cameras which camera is in hand, how each is set, what each was last loaded with
+ * @param metering the meter in hand, and the light that was read last
+ * @param shoot the shoot that is open
+ * @param plan its key moments
+ * @param bag the film that is there for it; it lives longer than a day
+ * @param silenced warnings silenced for the day
  * @param routine whether the load routine asks after the first roll of the day in each place
  * @param paper the paper form that is being read back
  */
 public record Day(
-        Optional<CameraPlace> active,
-        Map<String, CameraSetup> inHand,
-        Map<String, String> lastBack,
-        Set<CameraPlace> used,
-        Optional<String> meter,
-        Optional<ExposureTime> preset,
-        Optional<Light> light,
-        Optional<FlashLight> flash,
-        Set<Warning.Code> quiet,
-        Map<CameraPlace, Film> films,
-        Set<String> flashed,
-        Map<String, BulbTimer> timers,
-        ShootPlan job,
+        CamerasInUse cameras,
+        Metering metering,
+        Optional<ShootInfo> shoot,
+        Plan plan,
+        Bag bag,
+        Set<Warning.Code> silenced,
         boolean routine,
         Optional<PaperInput> paper) {
     /** The first day of all. */
     public static final Day FIRST = new Day(
-            Optional.empty(),
-            Map.of(),
-            Map.of(),
-            Set.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Set.of(),
-            Map.of(),
-            Set.of(),
-            Map.of(),
-            ShootPlan.NONE,
-            true,
-            Optional.empty());
-
-    /** What belongs to a camera. */
-    public CameraSetup inHand(String camera) {
-        return inHand.getOrDefault(camera, CameraSetup.NOTHING);
-    }
+            CamerasInUse.NONE, Metering.NONE, Optional.empty(), Plan.NONE, Bag.NONE, Set.of(), true, Optional.empty());
 
     /**
-     * What the next day begins with: nothing silenced, no place used yet but the active one, and no light, unless the
-     * night goes on and the reading is hardly older than the work.
+     * What the next day begins with: nothing silenced, no place used yet but the active one, no light of before. A
+     * shoot that is over is closed, but for a night that goes on.
      */
     public Day carried(OffsetDateTime now) {
-        Set<CameraPlace> still = active.map(Set::of).orElse(Set.of());
         return new Day(
-                active,
-                inHand,
-                lastBack,
-                still,
-                meter,
-                preset,
-                light.filter(it -> isOfThisNight(it.at(), now)),
-                flash.filter(it -> isOfThisNight(it.at(), now)),
+                cameras.carried(),
+                metering.carried(now),
+                shoot.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate())),
+                plan.carried(now.toLocalDateTime()),
+                bag.carried(),
                 Set.of(),
-                films,
-                flashed,
-                timers,
-                job.carried(now),
                 routine,
                 Optional.empty());
     }
 
-    private static boolean isOfThisNight(OffsetDateTime taken, OffsetDateTime now) {
-        return Duration.between(taken, now).abs().compareTo(Duration.ofHours(3)) < 0;
+    public Optional<CameraPlace> active() {
+        return cameras.active();
     }
 
-    Day took(CameraPlace place) {
-        Set<CameraPlace> all = new LinkedHashSet<>(used);
-        all.add(place);
-        Map<String, String> backs = new LinkedHashMap<>(lastBack);
-        place.back().ifPresent(it -> backs.put(place.camera(), it));
-        return new Day(
-                Optional.of(place),
-                inHand,
-                backs,
-                all,
-                meter,
-                preset,
-                light,
-                flash,
-                quiet,
-                films,
-                flashed,
-                timers,
-                job,
-                routine,
-                paper);
+    public Set<CameraPlace> used() {
+        return cameras.used();
+    }
+
+    public Map<String, String> lastBack() {
+        return cameras.lastBack();
+    }
+
+    /** How a camera is set, and what belongs to it. */
+    public CameraSetup setup(String camera) {
+        return cameras.setups().getOrDefault(camera, CameraSetup.NOTHING);
+    }
+
+    public Map<CameraPlace, Film> films() {
+        return cameras.films();
+    }
+
+    public Map<String, BulbTimer> timers() {
+        return cameras.timers();
+    }
+
+    public Optional<String> meter() {
+        return metering.meter();
+    }
+
+    public Optional<ExposureTime> preset() {
+        return metering.preset();
+    }
+
+    public Optional<Light> light() {
+        return metering.light();
+    }
+
+    public Optional<FlashLight> flash() {
+        return metering.flash();
+    }
+
+    /** Where the shoot is. */
+    public Optional<Coordinates> position() {
+        return shoot.flatMap(ShootInfo::position);
     }
 
     /** With another state of a camera. */
-    public Day with(String camera, CameraSetup other) {
-        Map<String, CameraSetup> all = new LinkedHashMap<>(inHand);
-        all.put(camera, other);
-        return new Day(
-                active, all, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, routine,
-                paper);
-    }
-
-    Day metered(String key, Optional<ExposureTime> time) {
-        return new Day(
-                active,
-                inHand,
-                lastBack,
-                used,
-                Optional.of(key).filter(it -> !it.isEmpty()),
-                time,
-                light,
-                flash,
-                quiet,
-                films,
-                flashed,
-                timers,
-                job,
-                routine,
-                paper);
-    }
-
-    Day lit(Light reading) {
-        return new Day(
-                active,
-                inHand,
-                lastBack,
-                used,
-                meter,
-                preset,
-                Optional.of(reading),
-                flash,
-                quiet,
-                films,
-                flashed,
-                timers,
-                job,
-                routine,
-                paper);
-    }
-
-    Day flashLit(FlashLight reading) {
-        return new Day(
-                active,
-                inHand,
-                lastBack,
-                used,
-                meter,
-                preset,
-                light,
-                Optional.of(reading),
-                quiet,
-                films,
-                flashed,
-                timers,
-                job,
-                routine,
-                paper);
-    }
-
-    Day quieted(Warning.Code code) {
-        Set<Warning.Code> all = new LinkedHashSet<>(quiet);
-        all.add(code);
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, all, films, flashed, timers, job, routine,
-                paper);
+    public Day with(String camera, CameraSetup setup) {
+        return with(cameras.with(camera, setup));
     }
 
     /** With a film as the last one that was loaded in a place. */
     public Day loaded(CameraPlace place, Film film) {
-        Map<CameraPlace, Film> all = new LinkedHashMap<>(films);
-        all.put(place, film);
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, all, flashed, timers, job, routine,
-                paper);
+        return with(cameras.loaded(place, film));
     }
 
-    /** With the caution about old flash units given for a camera. */
-    Day cautioned(String camera) {
-        Set<String> all = new LinkedHashSet<>(flashed);
-        all.add(camera);
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, all, timers, job, routine,
-                paper);
+    Day with(CamerasInUse other) {
+        return new Day(other, metering, shoot, plan, bag, silenced, routine, paper);
     }
 
-    /** With a camera's timer, or without one. */
-    Day timed(String camera, Optional<BulbTimer> timer) {
-        Map<String, BulbTimer> all = new LinkedHashMap<>(timers);
-        timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, all, job, routine,
-                paper);
+    Day with(Metering other) {
+        return new Day(cameras, other, shoot, plan, bag, silenced, routine, paper);
+    }
+
+    /** For another shoot. */
+    public Day with(ShootInfo other) {
+        return new Day(cameras, metering, Optional.of(other), plan, bag, silenced, routine, paper);
+    }
+
+    /** With another plan. */
+    public Day with(Plan other) {
+        return new Day(cameras, metering, shoot, other, bag, silenced, routine, paper);
+    }
+
+    /** With another bag. */
+    public Day with(Bag other) {
+        return new Day(cameras, metering, shoot, plan, other, silenced, routine, paper);
+    }
+
+    Day silencing(Warning.Code code) {
+        Set<Warning.Code> all = new LinkedHashSet<>(silenced);
+        all.add(code);
+        return new Day(cameras, metering, shoot, plan, bag, all, routine, paper);
+    }
+
+    Day withRoutine(boolean on) {
+        return new Day(cameras, metering, shoot, plan, bag, silenced, on, paper);
+    }
+
+    Day with(Optional<PaperInput> other) {
+        return new Day(cameras, metering, shoot, plan, bag, silenced, routine, other);
     }
 
     /**
      * A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera.
      */
-    Day rollClosed(DayEvent.RollClosed touched) {
-        return touched.film()
-                .map(it -> loaded(touched.place(), it).with(job.with(job.bag().finished(touched.roll()))))
+    Day closed(DayEvent.RollClosed roll) {
+        return roll.film()
+                .map(it -> loaded(roll.place(), it).with(bag.finished(roll.roll())))
                 .orElse(this);
-    }
-
-    /** With another shoot, plan or bag. */
-    Day with(ShootPlan other) {
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, other,
-                routine, paper);
-    }
-
-    Day asking(boolean on) {
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job, on,
-                paper);
-    }
-
-    Day reading(Optional<PaperInput> other) {
-        return new Day(
-                active, inHand, lastBack, used, meter, preset, light, flash, quiet, films, flashed, timers, job,
-                routine, other);
     }
 }

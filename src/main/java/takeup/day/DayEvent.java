@@ -78,7 +78,7 @@ public sealed interface DayEvent {
     record CameraSelected(CameraPlace place) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.took(place);
+            return day.with(day.cameras().taking(place));
         }
 
         @Override
@@ -109,7 +109,7 @@ public sealed interface DayEvent {
     record MeterSelected(String meter, Optional<ExposureTime> preset) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.metered(meter, preset);
+            return day.with(day.metering().with(meter, preset));
         }
 
         @Override
@@ -126,7 +126,7 @@ public sealed interface DayEvent {
 
         @Override
         public Day appliedTo(Day day) {
-            return day.lit(light);
+            return day.with(day.metering().with(light));
         }
 
         @Override
@@ -139,7 +139,7 @@ public sealed interface DayEvent {
     record FlashMetered(FlashLight flash) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.flashLit(flash);
+            return day.with(day.metering().with(flash));
         }
 
         @Override
@@ -152,7 +152,7 @@ public sealed interface DayEvent {
     record WarningSilenced(Warning.Code code) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.quieted(code);
+            return day.silencing(code);
         }
 
         @Override
@@ -168,7 +168,7 @@ public sealed interface DayEvent {
     record RollClosed(RollId roll, CameraPlace place, Optional<Film> film) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.rollClosed(this);
+            return day.closed(this);
         }
 
         @Override
@@ -199,7 +199,7 @@ public sealed interface DayEvent {
     record FlashCautioned(String camera) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.cautioned(camera);
+            return day.with(day.cameras().cautioned(camera));
         }
 
         @Override
@@ -217,7 +217,7 @@ public sealed interface DayEvent {
     record TimerStarted(String camera, BulbTimer timer) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.timed(camera, Optional.of(timer));
+            return day.with(day.cameras().timed(camera, Optional.of(timer)));
         }
 
         @Override
@@ -235,7 +235,7 @@ public sealed interface DayEvent {
     record TimerStopped(String camera) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.timed(camera, Optional.empty());
+            return day.with(day.cameras().timed(camera, Optional.empty()));
         }
 
         @Override
@@ -292,7 +292,7 @@ public sealed interface DayEvent {
     record ShootOpened(ShootInfo info) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.with(day.job().with(info));
+            return day.with(info);
         }
 
         @Override
@@ -305,7 +305,7 @@ public sealed interface DayEvent {
     record MomentPlanned(KeyMoment moment) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.with(day.job().with(day.job().plan().with(moment)));
+            return day.with(day.plan().with(moment));
         }
 
         @Override
@@ -318,7 +318,7 @@ public sealed interface DayEvent {
     record MomentDropped(int moment) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.with(day.job().with(day.job().plan().without(moment)));
+            return day.with(day.plan().without(moment));
         }
 
         @Override
@@ -331,8 +331,8 @@ public sealed interface DayEvent {
     record BagChanged(FilmLot lot, int rolls, Optional<RollId> into) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            Bag bag = day.job().bag();
-            return day.with(day.job().with(into.isPresent() ? bag.into(into.get(), lot) : bag.plus(lot, rolls)));
+            Bag bag = day.bag();
+            return day.with(into.isPresent() ? bag.into(into.get(), lot) : bag.plus(lot, rolls));
         }
 
         @Override
@@ -345,7 +345,7 @@ public sealed interface DayEvent {
     record RoutineSet(boolean on) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.asking(on);
+            return day.withRoutine(on);
         }
 
         @Override
@@ -358,7 +358,7 @@ public sealed interface DayEvent {
     record PaperStarted(RollId roll) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.reading(Optional.of(new PaperInput(roll, List.of())));
+            return day.with(Optional.of(new PaperInput(roll, List.of())));
         }
 
         @Override
@@ -376,7 +376,7 @@ public sealed interface DayEvent {
     record PaperLineRejected(String line) implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.reading(day.paper().map(it -> it.and(line)));
+            return day.with(day.paper().map(it -> it.and(line)));
         }
 
         @Override
@@ -394,7 +394,7 @@ public sealed interface DayEvent {
     record PaperFinished() implements DayEvent {
         @Override
         public Day appliedTo(Day day) {
-            return day.reading(Optional.empty());
+            return day.with(Optional.empty());
         }
 
         @Override

@@ -109,6 +109,6 @@ final class DayFold {
             change = change.and(SettingPatch.distance(exposed.distanceM().getAsDouble()));
         }
         String camera = roll.camera().key();
-        return change.isNothing() ? day : day.with(camera, day.inHand(camera).with(change));
+        return change.isNothing() ? day : day.with(camera, day.setup(camera).with(change));
     }
 }

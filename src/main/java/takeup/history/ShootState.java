@@ -131,7 +131,7 @@ public record ShootState(
 
     /** What belongs to a camera; its first lens is on until another one is. */
     public CameraSetup inHand(Camera camera) {
-        CameraSetup found = day.inHand(camera.key());
+        CameraSetup found = day.setup(camera.key());
         if (found.setting().lens().isEmpty() && !camera.lenses().isEmpty()) {
             return found.with(SettingPatch.lens(camera.lenses().get(0)));
         }

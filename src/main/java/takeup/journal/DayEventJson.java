@@ -179,7 +179,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideDismissed();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
-            case "shoot" -> new DayEvent.ShootOpened(ShootPlanJson.occasion(fields.inner("shoot")));
+            case "shoot" -> new DayEvent.ShootOpened(ShootPlanJson.shoot(fields.inner("shoot")));
             case "planned" -> new DayEvent.MomentPlanned(ShootPlanJson.moment(fields.inner("moment")));
             case "unplanned" -> new DayEvent.MomentDropped(fields.count("moment"));
             case "bagged" ->

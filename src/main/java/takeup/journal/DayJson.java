@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import takeup.day.Bag;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
+import takeup.day.CamerasInUse;
 import takeup.day.Day;
-import takeup.day.ShootPlan;
+import takeup.day.Metering;
+import takeup.day.Plan;
 import takeup.json.Json;
 import takeup.kit.Hold;
 import takeup.roll.Film;
@@ -61,7 +64,7 @@ final class DayJson {
 
     static Json.Obj of(Day day) {
         Json.Obj inHand = Json.object();
-        day.inHand().forEach((camera, state) -> inHand.and(camera, of(state)));
+        day.cameras().setups().forEach((camera, state) -> inHand.and(camera, of(state)));
         Json.Obj backs = Json.object();
         day.lastBack().forEach(backs::and);
         List<Json> films = new ArrayList<>();
@@ -78,8 +81,8 @@ final class DayJson {
                 .and("films", films);
         day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
         day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
-        if (!day.flashed().isEmpty()) {
-            json.and("flashed", List.copyOf(day.flashed()));
+        if (!day.cameras().cautioned().isEmpty()) {
+            json.and("flashed", List.copyOf(day.cameras().cautioned()));
         }
         if (!day.timers().isEmpty()) {
             Json.Obj timers = Json.object();
@@ -89,8 +92,9 @@ final class DayJson {
         if (!day.routine()) {
             json.and("routine", false);
         }
-        if (!day.job().equals(ShootPlan.NONE)) {
-            json.and("job", ShootPlanJson.of(day.job()));
+        Json.Obj plan = ShootPlanJson.of(day);
+        if (!plan.fields().isEmpty()) {
+            json.and("job", plan);
         }
         return json;
     }
@@ -119,20 +123,19 @@ final class DayJson {
         Map<String, BulbTimer> timers = new LinkedHashMap<>();
         fields.inside("timers")
                 .ifPresent(all -> all.object().fields().keySet().forEach(it -> timers.put(it, timer(all.inner(it)))));
+        Optional<Fields> plan = fields.inside("job");
         return new Day(
-                fields.inside("active").map(DayJson::place),
-                inHand,
-                backs,
-                used,
-                fields.maybeText("meter"),
-                fields.inside("preset").map(ExposureJson::time),
-                fields.inside("light").map(ExposureJson::light),
-                fields.inside("flash").map(ExposureJson::flash),
+                new CamerasInUse(
+                        fields.inside("active").map(DayJson::place), used, backs, inHand, films, flashed, timers),
+                new Metering(
+                        fields.maybeText("meter"),
+                        fields.inside("preset").map(ExposureJson::time),
+                        fields.inside("light").map(ExposureJson::light),
+                        fields.inside("flash").map(ExposureJson::flash)),
+                plan.flatMap(ShootPlanJson::openShoot),
+                plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
+                plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
                 Set.of(),
-                films,
-                flashed,
-                timers,
-                fields.inside("job").map(ShootPlanJson::job).orElse(ShootPlan.NONE),
                 fields.object().field("routine").isEmpty() || fields.flag("routine"),
                 Optional.empty());
     }

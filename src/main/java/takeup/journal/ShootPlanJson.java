@@ -13,11 +13,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import takeup.day.Bag;
 import takeup.day.Coordinates;
+import takeup.day.Day;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
-import takeup.day.ShootPlan;
 import takeup.json.Json;
 import takeup.kit.FilmSize;
 import takeup.roll.RollId;
@@ -26,16 +26,15 @@ import takeup.roll.RollId;
 final class ShootPlanJson {
     private ShootPlanJson() {}
 
-    static Json.Obj of(ShootInfo occasion) {
-        Json.Obj json = Json.object()
-                .and("name", occasion.name())
-                .and("date", occasion.date().toString());
-        occasion.position().ifPresent(it -> json.and("latitude", it.latitude()).and("longitude", it.longitude()));
-        occasion.client().ifPresent(it -> json.and("client", it));
+    static Json.Obj of(ShootInfo shoot) {
+        Json.Obj json =
+                Json.object().and("name", shoot.name()).and("date", shoot.date().toString());
+        shoot.position().ifPresent(it -> json.and("latitude", it.latitude()).and("longitude", it.longitude()));
+        shoot.client().ifPresent(it -> json.and("client", it));
         return json;
     }
 
-    static ShootInfo occasion(Fields fields) {
+    static ShootInfo shoot(Fields fields) {
         Optional<Coordinates> position = fields.maybeNumber("latitude", -90, 90).isPresent()
                 ? Optional.of(
                         new Coordinates(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
@@ -105,16 +104,17 @@ final class ShootPlanJson {
         }
     }
 
-    static Json.Obj of(ShootPlan job) {
+    /** The open shoot, its plan and the film for it; nothing in it where there is none of them. */
+    static Json.Obj of(Day day) {
         Json.Obj json = Json.object();
-        job.occasion().ifPresent(it -> json.and("shoot", of(it)));
-        if (!job.plan().equals(Plan.NONE)) {
+        day.shoot().ifPresent(it -> json.and("shoot", of(it)));
+        if (!day.plan().equals(Plan.NONE)) {
             json.and(
                             "plan",
-                            job.plan().moments().stream().map(ShootPlanJson::of).toList())
-                    .and("last", job.plan().last());
+                            day.plan().moments().stream().map(ShootPlanJson::of).toList())
+                    .and("last", day.plan().last());
         }
-        Bag bag = job.bag();
+        Bag bag = day.bag();
         if (bag.kept()) {
             List<Json> lots = new ArrayList<>();
             bag.lots().forEach((lot, rolls) -> lots.add(of(lot).and("rolls", rolls)));
@@ -125,25 +125,29 @@ final class ShootPlanJson {
         return json;
     }
 
-    static ShootPlan job(Fields fields) {
-        Plan plan = Plan.NONE;
-        if (fields.maybeCount("last").isPresent()) {
-            plan = new Plan(
-                    fields.list("plan").stream()
-                            .map(it -> moment(Fields.of(it)))
-                            .toList(),
-                    fields.count("last"));
+    static Optional<ShootInfo> openShoot(Fields fields) {
+        return fields.inside("shoot").map(ShootPlanJson::shoot);
+    }
+
+    static Plan plan(Fields fields) {
+        if (fields.maybeCount("last").isEmpty()) {
+            return Plan.NONE;
         }
-        Bag bag = Bag.NONE;
-        if (fields.maybeList("bag").isPresent()) {
-            Map<FilmLot, Integer> lots = new LinkedHashMap<>();
-            fields.list("bag")
-                    .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
-            Map<RollId, FilmLot> loaded = new LinkedHashMap<>();
-            Fields rolls = fields.inner("loaded");
-            rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));
-            bag = new Bag(lots, loaded, true);
+        List<KeyMoment> moments =
+                fields.list("plan").stream().map(it -> moment(Fields.of(it))).toList();
+        return new Plan(moments, fields.count("last"));
+    }
+
+    static Bag bag(Fields fields) {
+        if (fields.maybeList("bag").isEmpty()) {
+            return Bag.NONE;
         }
-        return new ShootPlan(fields.inside("shoot").map(ShootPlanJson::occasion), plan, bag);
+        Map<FilmLot, Integer> lots = new LinkedHashMap<>();
+        fields.list("bag")
+                .forEach(it -> lots.put(lot(Fields.of(it)), Fields.of(it).count("rolls")));
+        Map<RollId, FilmLot> loaded = new LinkedHashMap<>();
+        Fields rolls = fields.inner("loaded");
+        rolls.object().fields().keySet().forEach(it -> loaded.put(RollEventJson.id(it), lot(rolls.inner(it))));
+        return new Bag(lots, loaded, true);
     }
 }

@@ -69,8 +69,7 @@ public final class LoadCommand implements Command {
         List<JournalEntry> entries = RollWords.putIn(id, new RollEvent.Loaded(id, camera, place.back(), film), context);
         context.state()
                 .day()
-                .job()
-                .occasion()
+                .shoot()
                 .ifPresent(it -> entries.add(
                         new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(ShootCommand.assignment(it)))));
         BagUse ofBag = BagUse.of(id, film, context);

@@ -67,7 +67,7 @@ public final class FlashCommand implements Command {
 
     /** Whether the caution about old units was not given for a camera yet: it is given once ever. */
     static boolean isFirstOn(Camera camera, CommandContext context) {
-        return !context.state().day().flashed().contains(camera.key());
+        return !context.state().day().cameras().cautioned().contains(camera.key());
     }
 
     /** That the caution was given. */

@@ -71,7 +71,6 @@ public final class ReadingCommand implements Command {
     private static Reading dated(Reading reading, CommandContext context) {
         return context.state()
                 .day()
-                .job()
                 .position()
                 .map(at -> reading.with(reading.light().map(it -> it.fresh(Sun.freshMinutes(at, it.at())))))
                 .orElse(reading);

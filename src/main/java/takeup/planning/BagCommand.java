@@ -99,7 +99,7 @@ public final class BagCommand implements Command {
     private static Outcome take(CommandContext context, List<String> words) {
         int count = count(words, "take");
         FilmLot wanted = lot(context, words.subList(1, words.size()));
-        Bag bag = context.state().day().job().bag();
+        Bag bag = context.state().day().bag();
         List<JournalEntry> entries = new ArrayList<>();
         int left = count;
         for (Map.Entry<FilmLot, Integer> lot : bag.filled()) {
@@ -127,7 +127,7 @@ public final class BagCommand implements Command {
     private static Outcome answered(
             CommandContext context, List<JournalEntry> entries, String what, FilmLot lot, String more) {
         Reply reply = context.reply(entries);
-        int now = reply.after().day().job().bag().rolls(lot.stock(), lot.size());
+        int now = reply.after().day().bag().rolls(lot.stock(), lot.size());
         Json.Obj fields = Json.object()
                 .and("stock", lot.stock())
                 .and("filmSize", lot.size())

@@ -20,7 +20,7 @@ import takeup.roll.RollId;
  */
 public record BagUse(Optional<JournalEntry> entry, List<Warning> warnings) {
     public static BagUse of(RollId roll, Film film, CommandContext context) {
-        Bag bag = context.state().day().job().bag();
+        Bag bag = context.state().day().bag();
         if (!bag.kept()) {
             return new BagUse(Optional.empty(), List.of());
         }

@@ -97,7 +97,7 @@ public final class PlanCommand implements Command {
     }
 
     private static Outcome add(CommandContext context, List<String> words) {
-        Plan plan = context.state().day().job().plan();
+        Plan plan = context.state().day().plan();
         KeyMoment moment = MomentParser.read(
                 words, plan.last() + 1, date(context), context.now().toLocalDate(), context::place);
         LocalDateTime now = context.now().toLocalDateTime();
@@ -113,8 +113,7 @@ public final class PlanCommand implements Command {
     private static LocalDate date(CommandContext context) {
         return context.state()
                 .day()
-                .job()
-                .occasion()
+                .shoot()
                 .map(ShootInfo::date)
                 .filter(it -> it.isAfter(context.now().toLocalDate()))
                 .orElse(context.now().toLocalDate());
@@ -122,7 +121,7 @@ public final class PlanCommand implements Command {
 
     /** Moments into the plan, as one step. */
     static Outcome.Accepted planned(CommandContext context, List<KeyMoment> moments, String what, String more) {
-        if (context.state().day().job().plan().moments().size() + moments.size() > MOST) {
+        if (context.state().day().plan().moments().size() + moments.size() > MOST) {
             throw new CommandRejected("a plan holds up to " + MOST + " moments");
         }
         List<JournalEntry> entries = new ArrayList<>();
@@ -151,7 +150,7 @@ public final class PlanCommand implements Command {
     }
 
     private static KeyMoment moment(CommandContext context, String number) {
-        Plan plan = context.state().day().job().plan();
+        Plan plan = context.state().day().plan();
         return Tokens.number(number)
                 .filter(it -> it == Math.rint(it))
                 .map(Double::intValue)
@@ -170,7 +169,7 @@ public final class PlanCommand implements Command {
         LocalDateTime now = context.now().toLocalDateTime();
         List<KeyMoment> moved = new ArrayList<>();
         for (KeyMoment moment :
-                context.state().day().job().plan().ahead(now, context.now().toLocalDate())) {
+                context.state().day().plan().ahead(now, context.now().toLocalDate())) {
             if (moment.at().isAfter(now)) {
                 moved.add(moment.at(moment.at().plusMinutes(word.equals("late") ? minutes : -minutes)));
             }
@@ -197,7 +196,7 @@ public final class PlanCommand implements Command {
 
     /** All that is planned and not over, in one sentence. */
     static String sentence(ShootState s, OffsetDateTime now) {
-        List<KeyMoment> moments = s.day().job().plan().moments();
+        List<KeyMoment> moments = s.day().plan().moments();
         if (moments.isEmpty()) {
             return "Nothing is planned: plan 16:30 Prize-giving wants 12.";
         }

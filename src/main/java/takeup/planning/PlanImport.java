@@ -76,7 +76,7 @@ public final class PlanImport {
         }
         heads(rows.get(0));
         List<KeyMoment> moments = new ArrayList<>();
-        Plan plan = context.state().day().job().plan();
+        Plan plan = context.state().day().plan();
         int last = plan.last();
         for (Cells cells : problems.isEmpty() ? rows.subList(1, rows.size()) : List.<Cells>of()) {
             try {
@@ -145,8 +145,7 @@ public final class PlanImport {
         LocalDate today = context.now().toLocalDate();
         LocalDate usual = context.state()
                 .day()
-                .job()
-                .occasion()
+                .shoot()
                 .map(ShootInfo::date)
                 .filter(it -> it.isAfter(today))
                 .orElse(today);

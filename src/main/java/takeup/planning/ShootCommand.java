@@ -68,43 +68,42 @@ public final class ShootCommand implements Command {
     }
 
     private static Outcome open(CommandContext context, Arguments arguments) {
-        ShootInfo occasion = read(context, DateTimeParser.of(arguments.textAfterWords(1)));
-        Optional<ShootInfo> before = context.state().day().job().occasion();
-        List<JournalEntry> entries =
-                new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.ShootOpened(occasion))));
+        ShootInfo shoot = read(context, DateTimeParser.of(arguments.textAfterWords(1)));
+        Optional<ShootInfo> before = context.state().day().shoot();
+        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.ShootOpened(shoot))));
         for (Roll roll : context.state().rolls().values()) {
-            if (roll.state() == Roll.State.OPEN && belongs(context, roll, before, occasion)) {
-                entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(occasion))));
+            if (roll.state() == Roll.State.OPEN && belongs(context, roll, before, shoot)) {
+                entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(shoot))));
             }
         }
-        String more = occasion.position()
-                        .map(it -> ", at " + it + light(it, occasion.date(), context.now()))
+        String more = shoot.position()
+                        .map(it -> ", at " + it + light(it, shoot.date(), context.now()))
                         .orElse("") + "."
-                + (occasion.client().isPresent() ? " The client's name stays on this machine." : "")
+                + (shoot.client().isPresent() ? " The client's name stays on this machine." : "")
                 + stillIn(context.state(), context.now()).map(it -> " " + it).orElse("");
         Json.Obj fields = Json.object()
-                .and("name", occasion.name())
-                .and("date", occasion.date())
-                .and("latitude", occasion.position().map(Coordinates::latitude))
-                .and("longitude", occasion.position().map(Coordinates::longitude));
+                .and("name", shoot.name())
+                .and("date", shoot.date())
+                .and("latitude", shoot.position().map(Coordinates::latitude))
+                .and("longitude", shoot.position().map(Coordinates::longitude));
         return context.reply(entries)
                 .event("shoot")
-                .says("Shoot: " + occasion.name() + ", " + occasion.date(), more)
+                .says("Shoot: " + shoot.name() + ", " + shoot.date(), more)
                 .fields(fields)
                 .accepted();
     }
 
-    public static Assignment assignment(ShootInfo occasion) {
-        return new Assignment(occasion.name(), occasion.date(), occasion.client());
+    public static Assignment assignment(ShootInfo shoot) {
+        return new Assignment(shoot.name(), shoot.date(), shoot.client());
     }
 
     /** A roll that belongs to no shoot and was not begun on an earlier day, or to the one that this one puts right. */
-    private static boolean belongs(CommandContext context, Roll roll, Optional<ShootInfo> before, ShootInfo occasion) {
+    private static boolean belongs(CommandContext context, Roll roll, Optional<ShootInfo> before, ShootInfo shoot) {
         if (roll.assignment().isPresent()) {
-            return before.map(it -> it.date().equals(occasion.date())
+            return before.map(it -> it.date().equals(shoot.date())
                                     && assignment(it).equals(roll.assignment().get()))
                             .orElse(false)
-                    && !roll.assignment().get().equals(assignment(occasion));
+                    && !roll.assignment().get().equals(assignment(shoot));
         }
         return roll.frames().isEmpty()
                 || roll.loadedAt().toLocalDate().equals(context.now().toLocalDate());
@@ -164,7 +163,7 @@ public final class ShootCommand implements Command {
             Optional<Coordinates> position,
             Optional<String> client) {
         Optional<ShootInfo> same =
-                context.state().day().job().occasion().filter(it -> it.name().equalsIgnoreCase(name));
+                context.state().day().shoot().filter(it -> it.name().equalsIgnoreCase(name));
         return new ShootInfo(
                 name,
                 date.or(() -> same.map(ShootInfo::date)).orElse(context.now().toLocalDate()),

@@ -91,7 +91,7 @@ public record DayEnd(
                 RollsOfDay.date(now),
                 rolls,
                 oddities,
-                PlanTable.unsafe(s.day().job().plan(), known, now.toLocalDateTime()),
+                PlanTable.unsafe(s.day().plan(), known, now.toLocalDateTime()),
                 elsewhere);
     }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import takeup.advice.FilmBudget;
 import takeup.day.CameraPlace;
-import takeup.day.ShootPlan;
+import takeup.day.Day;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Meter;
@@ -20,19 +20,14 @@ import takeup.roll.Roll;
  * check.
  *
  * @param today the date, against which film expires
- * @param plan the shoot, its plan and its bag
+ * @param day its shoot, plan and bag
  * @param cameras the cameras and backs in use, each with its roll
  * @param rewound rolls that were rewound, to be loaded again
  * @param budget whether the film is enough for the plan
  * @param powered the names of all that needs a battery
  */
 public record NightBefore(
-        LocalDate today,
-        ShootPlan plan,
-        List<InCamera> cameras,
-        List<Roll> rewound,
-        FilmBudget budget,
-        List<String> powered) {
+        LocalDate today, Day day, List<InCamera> cameras, List<Roll> rewound, FilmBudget budget, List<String> powered) {
     /** A camera or back in use, and the roll in it. */
     public record InCamera(CameraPlace place, Optional<Roll> roll) {}
 
@@ -46,7 +41,7 @@ public record NightBefore(
     public static NightBefore of(ShootState s, OffsetDateTime now) {
         return new NightBefore(
                 now.toLocalDate(),
-                s.day().job(),
+                s.day(),
                 s.placesInUse().stream()
                         .map(it -> new InCamera(it, s.rollIn(it)))
                         .toList(),
@@ -61,7 +56,7 @@ public record NightBefore(
     private static List<String> powered(ShootState s) {
         Set<String> keys = new LinkedHashSet<>();
         s.placesInUse().forEach(it -> keys.add(it.camera()));
-        s.day().job().plan().moments().forEach(it -> it.camera().ifPresent(keys::add));
+        s.day().plan().moments().forEach(it -> it.camera().ifPresent(keys::add));
         Set<String> names = new LinkedHashSet<>();
         keys.forEach(it -> s.camera(it).map(Camera::name).ifPresent(names::add));
         s.day().meter().flatMap(s.kit()::meter).map(Meter::name).ifPresent(names::add);

@@ -22,7 +22,7 @@ public final class NightBeforeJson {
         NightBefore night = NightBefore.of(s, now);
         Json.Obj json = PlanJson.of(s, now);
         if (client == NightBeforeText.ClientName.SHOWN) {
-            json.and("client", night.plan().occasion().flatMap(ShootInfo::client));
+            json.and("client", night.day().shoot().flatMap(ShootInfo::client));
         }
         return json.and("bag", bag(night))
                 .and(
@@ -35,7 +35,7 @@ public final class NightBeforeJson {
     /** The bag, the cameras and the sum. */
     public static Json.Obj bag(NightBefore night) {
         List<Json> lots = new ArrayList<>();
-        for (Map.Entry<FilmLot, Integer> lot : night.plan().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : night.day().bag().filled()) {
             lots.add(Json.object()
                     .and("stock", lot.getKey().stock())
                     .and("filmSize", lot.getKey().size())

@@ -24,7 +24,7 @@ public final class NightBeforeText {
     /** The film in the bag, the cameras, and the check list. */
     public static List<CheckList.Section> sections(NightBefore night, ClientName client) {
         List<CheckList.Section> all = new ArrayList<>();
-        night.plan().occasion().ifPresent(it -> all.add(CheckList.Section.of("Shoot", List.of(shoot(it, client)))));
+        night.day().shoot().ifPresent(it -> all.add(CheckList.Section.of("Shoot", List.of(shoot(it, client)))));
         all.add(new CheckList.Section("Film in the bag", film(night)));
         all.add(new CheckList.Section("In the cameras", cameras(night)));
         budget(night).ifPresent(it -> all.add(new CheckList.Section("Enough for the plan?", List.of(it))));
@@ -46,11 +46,11 @@ public final class NightBeforeText {
     }
 
     private static List<CheckList.Item> film(NightBefore night) {
-        if (!night.plan().bag().kept()) {
+        if (!night.day().bag().kept()) {
             return List.of(CheckList.Item.plain("no bag is kept: bag add 10 cn400 120 expires 2027-03 price 6.20"));
         }
         List<CheckList.Item> items = new ArrayList<>();
-        for (Map.Entry<FilmLot, Integer> lot : night.plan().bag().filled()) {
+        for (Map.Entry<FilmLot, Integer> lot : night.day().bag().filled()) {
             boolean isExpired = lot.getKey().isExpired(night.today());
             items.add(new CheckList.Item(
                     lot.getValue() + " × " + lot.getKey() + (isExpired ? ": EXPIRED, test a roll first" : ""),

@@ -19,7 +19,7 @@ public final class PlanJson {
     /** The moments, the next one with what is advised, the sun's times. */
     public static Json.Obj of(ShootState s, OffsetDateTime now) {
         List<Json> moments = new ArrayList<>();
-        for (KeyMoment moment : s.day().job().plan().moments()) {
+        for (KeyMoment moment : s.day().plan().moments()) {
             moments.add(moment(moment).and("minutes", moment.minutesFrom(now.toLocalDateTime())));
         }
         Optional<NextMoment> next = NextMoment.of(s, now);
@@ -36,8 +36,7 @@ public final class PlanJson {
                 .and(
                         "shoot",
                         s.day()
-                                .job()
-                                .occasion()
+                                .shoot()
                                 .map(it -> Json.object()
                                         .and("name", it.name())
                                         .and("date", it.date())

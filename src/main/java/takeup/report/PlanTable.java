@@ -51,9 +51,9 @@ public final class PlanTable {
     /** The rows. */
     public static List<Row> of(ShootState s, OffsetDateTime now) {
         LocalDateTime local = now.toLocalDateTime();
-        Optional<Integer> next = s.day().job().plan().next(local).map(KeyMoment::number);
+        Optional<Integer> next = s.day().plan().next(local).map(KeyMoment::number);
         List<Timed> all = new ArrayList<>();
-        for (KeyMoment moment : s.day().job().plan().moments()) {
+        for (KeyMoment moment : s.day().plan().moments()) {
             boolean isNext = next.equals(Optional.of(moment.number()));
             boolean isOver = !isNext && !moment.at().isAfter(local);
             all.add(new Timed(
@@ -110,8 +110,7 @@ public final class PlanTable {
     /** The title: the shoot and its date. */
     public static String title(ShootState s) {
         return s.day()
-                .job()
-                .occasion()
+                .shoot()
                 .map((ShootInfo it) -> it.name() + ", " + it.date())
                 .orElse("no shoot named");
     }
@@ -139,7 +138,7 @@ public final class PlanTable {
         return isUnread
                 ? List.of()
                 : unsafe(
-                        s.day().job().plan(),
+                        s.day().plan(),
                         List.copyOf(s.rolls().values()),
                         now.minus(KeyMoment.LASTS).toLocalDateTime());
     }
@@ -153,14 +152,10 @@ public final class PlanTable {
 
     /** The sun's times on the day of the shoot, where its place is known. */
     static List<Sun.At> sun(ShootState s, OffsetDateTime now) {
-        Optional<ShootInfo> occasion = s.day().job().occasion();
-        LocalDate date = occasion.map(ShootInfo::date)
+        Optional<ShootInfo> shoot = s.day().shoot();
+        LocalDate date = shoot.map(ShootInfo::date)
                 .filter(it -> it.isAfter(now.toLocalDate()))
                 .orElse(now.toLocalDate());
-        return s.day()
-                .job()
-                .position()
-                .map(it -> Sun.of(it, date, now.getOffset()))
-                .orElse(List.of());
+        return s.day().position().map(it -> Sun.of(it, date, now.getOffset())).orElse(List.of());
     }
 }

@@ -15,7 +15,7 @@ final class PlanView {
     static void draw(Session session, Grid grid) {
         ShootState state = session.shown();
         Layout layout = grid.layout();
-        boolean hasPosition = state.day().job().position().isPresent();
+        boolean hasPosition = state.day().position().isPresent();
         List<PlanTable.Row> rows = PlanTable.of(state, session.now());
         List<ListLine> lines = new ArrayList<>();
         for (CheckList.Item remark : PlanTable.remarks(state, session.now())) {

@@ -11,7 +11,7 @@ import takeup.kit.FilmSize;
 /** Film into the bag, out of it, and into the camera. It is September 2026. */
 class BagCommandTest {
     private static int rolls(Shooting shooting, String stock) {
-        return shooting.situation().day().job().bag().rolls(stock, FilmSize.F120);
+        return shooting.situation().day().bag().rolls(stock, FilmSize.F120);
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -59,7 +59,7 @@ class BagCommandTest {
                 "bag add 2 cn400 120 expires 2028-01", "bag add 3 cn400 120 expires 2027-01", "bag take 4 cn400 120");
         assertEquals(
                 "[cn400 120, expires 2028-01=1]",
-                shooting.situation().day().job().bag().filled().toString());
+                shooting.situation().day().bag().filled().toString());
         shooting.type("undo");
         assertEquals(5, rolls(shooting, "cn400"));
         assertTrue(shooting.refused("bag take 3 cn400 120 expires 2028-01").contains("holds 2 rolls"));
@@ -97,7 +97,7 @@ class BagCommandTest {
     void whereNoBagIsKeptNothingIsSaid() {
         Shooting shooting = Shooting.medium();
         assertEquals("", shooting.warnings());
-        assertTrue(!shooting.situation().day().job().bag().kept());
+        assertTrue(!shooting.situation().day().bag().kept());
     }
 
     /**

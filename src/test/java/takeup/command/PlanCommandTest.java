@@ -12,7 +12,7 @@ import takeup.day.KeyMoment;
 /** Key moments on the prompt. It is 15:00. */
 class PlanCommandTest {
     private static List<KeyMoment> moments(Shooting shooting) {
-        return shooting.situation().day().job().plan().moments();
+        return shooting.situation().day().plan().moments();
     }
 
     @ParameterizedTest(name = "{0}: {1}")

@@ -20,7 +20,7 @@ class PlanImportTest {
     private static List<String> planned(String text) {
         PlanImport.Read read = read(Shooting.of(), text);
         assertEquals(List.of(), read.problems());
-        return read.does().orElseThrow().after().day().job().plan().moments().stream()
+        return read.does().orElseThrow().after().day().plan().moments().stream()
                 .map(it -> MomentText.planned(it, it.at()))
                 .toList();
     }
@@ -89,7 +89,7 @@ class PlanImportTest {
                 read(shooting, "time,moment,wants\n16:30,Prize-giving,20\n17:00,Crew,8\n18:00,Party,5\n");
         assertEquals(
                 List.of(20, 8, 5),
-                read.does().orElseThrow().after().day().job().plan().moments().stream()
+                read.does().orElseThrow().after().day().plan().moments().stream()
                         .map(it -> it.wants())
                         .toList());
         assertEquals(

@@ -17,7 +17,7 @@ import takeup.session.Playing;
 /** Opening a shoot, and the rolls that belong to it. */
 class ShootCommandTest {
     private static ShootInfo occasion(Shooting shooting) {
-        return shooting.situation().day().job().occasion().orElseThrow();
+        return shooting.situation().day().shoot().orElseThrow();
     }
 
     private static String words(ShootInfo it) {
@@ -124,7 +124,7 @@ class ShootCommandTest {
         Shooting shooting = Shooting.of("cam 645", "load cn400", "cam 35", "load bw400", "shoot Regatta day");
         assertEquals("Undone: shoot Regatta day.", shooting.type("undo"));
         assertEquals("35", shooting.situation().placeInHand().orElseThrow().toString());
-        assertEquals(Optional.empty(), shooting.situation().day().job().occasion());
+        assertEquals(Optional.empty(), shooting.situation().day().shoot());
         assertEquals(Optional.empty(), shooting.roll("R0001").assignment());
     }
 
@@ -133,9 +133,9 @@ class ShootCommandTest {
         Shooting shooting = Shooting.of("cam 35", "shoot Regatta day", "bag add 3 cn400 120")
                 .later(24 * 60);
         shooting.type("load bw400");
-        assertEquals(Optional.empty(), shooting.situation().day().job().occasion());
+        assertEquals(Optional.empty(), shooting.situation().day().shoot());
         assertEquals(Optional.empty(), shooting.roll("R0001").assignment());
-        assertEquals(3, shooting.situation().day().job().bag().rolls("cn400", FilmSize.F120));
+        assertEquals(3, shooting.situation().day().bag().rolls("cn400", FilmSize.F120));
     }
 
     /**

@@ -41,7 +41,8 @@ class DayTest {
                 new DayEvent.FlashCautioned("645"),
                 new DayEvent.FlashCautioned("35"),
                 new DayEvent.FlashCautioned("645"));
-        assertEquals(Set.of("645", "35"), day.carried(NIGHT.plusDays(9)).flashed());
+        assertEquals(
+                Set.of("645", "35"), day.carried(NIGHT.plusDays(9)).cameras().cautioned());
     }
 
     @Test

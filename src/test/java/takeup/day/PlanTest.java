@@ -91,18 +91,18 @@ class PlanTest {
 
     @Test
     void aShootOfYesterdayIsClosedButForANightThatGoesOn() {
-        ShootPlan job = ShootPlan.NONE.with(
+        Day day = Day.FIRST.with(
                 new ShootInfo("Regatta day", LocalDate.parse("2026-09-12"), Optional.empty(), Optional.empty()));
         assertEquals(
                 1,
-                job.carried(OffsetDateTime.parse("2026-09-13T05:59+02:00")).occasion().stream()
+                day.carried(OffsetDateTime.parse("2026-09-13T05:59+02:00")).shoot().stream()
                         .count());
         assertEquals(
                 Optional.empty(),
-                job.carried(OffsetDateTime.parse("2026-09-13T06:00+02:00")).occasion());
+                day.carried(OffsetDateTime.parse("2026-09-13T06:00+02:00")).shoot());
         assertEquals(
                 1,
-                job.carried(OffsetDateTime.parse("2026-09-01T09:00+02:00")).occasion().stream()
+                day.carried(OffsetDateTime.parse("2026-09-01T09:00+02:00")).shoot().stream()
                         .count(),
                 "one that is to come stays");
     }

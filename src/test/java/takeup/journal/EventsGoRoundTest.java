@@ -46,7 +46,7 @@ class EventsGoRoundTest {
         Day day = event.appliedTo(Day.FIRST);
         assertEquals("35", day.active().orElseThrow().camera());
         assertEquals(Map.of(), day.timers());
-        assertEquals(Set.of(), day.flashed());
+        assertEquals(Set.of(), day.cameras().cautioned());
         assertEquals(line, DayEventJson.text(event), "and is written again as it was");
     }
 

@@ -21,14 +21,15 @@ import takeup.day.Bag;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
+import takeup.day.CamerasInUse;
 import takeup.day.Coordinates;
 import takeup.day.Day;
 import takeup.day.DayEvent;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
+import takeup.day.Metering;
 import takeup.day.Plan;
 import takeup.day.ShootInfo;
-import takeup.day.ShootPlan;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
@@ -331,7 +332,7 @@ final class RandomEvents {
             case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
             case 13 -> new DayEvent.GuideDismissed();
             case 14 -> new DayEvent.ClockShifted(shift());
-            case 17 -> new DayEvent.ShootOpened(occasion());
+            case 17 -> new DayEvent.ShootOpened(shoot());
             case 18 -> new DayEvent.MomentPlanned(moment());
             case 15 -> new DayEvent.MomentDropped(1 + random.nextInt(99));
             case 16 -> new DayEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
@@ -363,25 +364,19 @@ final class RandomEvents {
             flashed.add(one(CAMERAS).key());
             timers.put(one(CAMERAS).key(), timer());
         }
+        CamerasInUse cameras = new CamerasInUse(maybe(this::place), used, backs, hands, films, flashed, timers);
+        Metering metering = new Metering(maybe(this::words), maybe(this::time), maybe(this::light), maybe(this::flash));
+        Plan plan = Plan.NONE;
+        Bag bag = Bag.NONE;
+        for (int more = random.nextInt(4); more > 0; more--) {
+            plan = plan.with(moment()).without(1 + random.nextInt(99));
+            bag = bag.plus(lot(), random.nextInt(12)).into(roll(), lot());
+        }
         return new Day(
-                maybe(this::place),
-                hands,
-                backs,
-                used,
-                maybe(this::words),
-                maybe(this::time),
-                maybe(this::light),
-                maybe(this::flash),
-                Set.of(),
-                films,
-                flashed,
-                timers,
-                job(),
-                random.nextBoolean(),
-                Optional.empty());
+                cameras, metering, maybe(this::shoot), plan, bag, Set.of(), random.nextBoolean(), Optional.empty());
     }
 
-    private ShootInfo occasion() {
+    private ShootInfo shoot() {
         return new ShootInfo(
                 "Regatta " + words(),
                 at().toLocalDate(),
@@ -407,15 +402,5 @@ final class RandomEvents {
                 one(List.of(FilmSize.values())),
                 maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),
                 maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))));
-    }
-
-    private ShootPlan job() {
-        Plan plan = Plan.NONE;
-        Bag bag = Bag.NONE;
-        for (int more = random.nextInt(4); more > 0; more--) {
-            plan = plan.with(moment()).without(1 + random.nextInt(99));
-            bag = bag.plus(lot(), random.nextInt(12)).into(roll(), lot());
-        }
-        return new ShootPlan(maybe(this::occasion), plan, bag);
     }
 }

@@ -132,7 +132,10 @@ class UnreadableRecordsTest {
         assertEquals(List.of(), opened.problems());
         assertEquals(
                 Set.of("35", "645"),
-                ((DayEvent.Carried) opened.records().get(0).event()).day().flashed());
+                ((DayEvent.Carried) opened.records().get(0).event())
+                        .day()
+                        .cameras()
+                        .cautioned());
     }
 
     /** A price of a million digits is short as text (1e1000000) and would be written out in full. */

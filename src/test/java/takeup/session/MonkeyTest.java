@@ -197,8 +197,8 @@ class MonkeyTest {
         same("key " + key + ", light", files.day().light(), shown.day().light());
         same(
                 "key " + key + ", what belongs to the cameras",
-                files.day().inHand(),
-                shown.day().inHand());
+                files.day().cameras().setups(),
+                shown.day().cameras().setups());
     }
 
     /** Equal, or a message that can be read. */

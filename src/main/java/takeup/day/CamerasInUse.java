@@ -1,0 +1,74 @@
+package takeup.day;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import takeup.roll.Film;
+
+/**
+ * The cameras of a day: which is in hand, how each is set, what each was last loaded with.
+ *
+ * @param active the camera and back in hand
+ * @param used the places that were active today, in that order
+ * @param lastBack the back that was last active on each camera with backs
+ * @param setups how each camera is set, by its key
+ * @param films what was last loaded in each place
+ * @param cautioned the cameras that the caution about old flash units was given for: once ever on each
+ * @param timers the bulb exposures that run now, by the camera's key
+ */
+public record CamerasInUse(
+        Optional<CameraPlace> active,
+        Set<CameraPlace> used,
+        Map<String, String> lastBack,
+        Map<String, CameraSetup> setups,
+        Map<CameraPlace, Film> films,
+        Set<String> cautioned,
+        Map<String, BulbTimer> timers) {
+    /** Before the first camera is taken up. */
+    static final CamerasInUse NONE =
+            new CamerasInUse(Optional.empty(), Set.of(), Map.of(), Map.of(), Map.of(), Set.of(), Map.of());
+
+    CamerasInUse taking(CameraPlace place) {
+        Map<String, String> backs =
+                place.back().map(it -> and(lastBack, place.camera(), it)).orElse(lastBack);
+        return new CamerasInUse(Optional.of(place), and(used, place), backs, setups, films, cautioned, timers);
+    }
+
+    CamerasInUse with(String camera, CameraSetup setup) {
+        return new CamerasInUse(active, used, lastBack, and(setups, camera, setup), films, cautioned, timers);
+    }
+
+    CamerasInUse loaded(CameraPlace place, Film film) {
+        return new CamerasInUse(active, used, lastBack, setups, and(films, place, film), cautioned, timers);
+    }
+
+    CamerasInUse cautioned(String camera) {
+        return new CamerasInUse(active, used, lastBack, setups, films, and(cautioned, camera), timers);
+    }
+
+    CamerasInUse timed(String camera, Optional<BulbTimer> timer) {
+        Map<String, BulbTimer> all = new LinkedHashMap<>(timers);
+        timer.ifPresentOrElse(it -> all.put(camera, it), () -> all.remove(camera));
+        return new CamerasInUse(active, used, lastBack, setups, films, cautioned, all);
+    }
+
+    /** On a new day: no place is used yet but the active one. */
+    CamerasInUse carried() {
+        Set<CameraPlace> still = active.map(Set::of).orElse(Set.of());
+        return new CamerasInUse(active, still, lastBack, setups, films, cautioned, timers);
+    }
+
+    private static <T> Set<T> and(Set<T> before, T more) {
+        Set<T> all = new LinkedHashSet<>(before);
+        all.add(more);
+        return all;
+    }
+
+    private static <K, V> Map<K, V> and(Map<K, V> before, K key, V value) {
+        Map<K, V> all = new LinkedHashMap<>(before);
+        all.put(key, value);
+        return all;
+    }
+}
