@@ -1,6 +1,8 @@
 package takeup.command;
 
 import java.util.Optional;
+import java.util.Set;
+import takeup.roll.RollId;
 
 /** What a line does to the screen alone, with all that the screen needs for it. */
 public sealed interface ScreenAction {
@@ -20,8 +22,8 @@ public sealed interface ScreenAction {
         }
     }
 
-    /** Shows the end of the day; the rolls that are held in the hand stand as they were typed, "" for none. */
-    record ShowDayEnd(String held) implements ScreenAction {
+    /** Shows the end of the day, with the rolls in the photographer's hand, where they were named. */
+    record ShowDayEnd(Optional<Set<RollId>> heldRolls) implements ScreenAction {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.showDayEnd(this);

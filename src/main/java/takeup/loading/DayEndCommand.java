@@ -47,7 +47,7 @@ public final class DayEndCommand implements Command {
         DayEnd end = DayEnd.of(context.state(), context.now(), context.letters(), held);
         String typed = String.join(" ", words);
         return context.shows(
-                new ScreenAction.ShowDayEnd(typed),
+                new ScreenAction.ShowDayEnd(held),
                 "day-end",
                 DayEndText.sentence(end),
                 DayEndJson.of(end).and("held", typed));

@@ -31,7 +31,8 @@ final class HelpView {
 
     private void draw() {
         HelpList help = HelpList.of(session);
-        boolean isWhole = session.prompt().isEmpty() && session.view().topic().isEmpty();
+        boolean isWhole =
+                session.prompt().isEmpty() && session.view().helpWord().isEmpty();
         sections(help);
         if (lines.isEmpty()) {
             lines.add(new ListLine("nothing here has that in it", TextRole.QUIET));

@@ -34,7 +34,7 @@ final class MessageBar {
         Optional<HelpList.Entry> helpEntry = HelpList.onEnter(session);
         if (helpEntry.isPresent()) {
             return StyledText.normal(
-                    HelpList.words(helpEntry.get(), session.view().topic()));
+                    HelpList.words(helpEntry.get(), session.view().helpWord()));
         }
         if (lines.size() > 1) {
             return StyledText.strong(lines.size() + " lines: Enter runs them one after another, Esc drops them");

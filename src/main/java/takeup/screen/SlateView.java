@@ -1,6 +1,7 @@
 package takeup.screen;
 
 import java.util.Optional;
+import takeup.command.ScreenAction;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.scans.ScreenClock;
@@ -19,7 +20,7 @@ public final class SlateView {
         int rows = grid.rows() - FOOT;
         Optional<Roll> roll = shoot.shown().rollInHand();
         Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
-        if (shoot.view().sheet().equals("clock")) {
+        if (shoot.view().sheet().equals(Optional.of(ScreenAction.Sheet.CLOCK))) {
             String text = new ScreenClock(shoot.now()).text();
             draw(
                     grid,

@@ -21,9 +21,9 @@ public record Guide(int step, String title, String hint) {
     public static final int STEPS = 4;
 
     /** The guide as it stands now; empty once it is over, and where nothing can be written. */
-    public static Optional<Guide> of(Session shoot) {
-        ShootState s = shoot.shown();
-        if (shoot.settings().readOnly().isPresent() || !isFirst(s)) {
+    public static Optional<Guide> of(Session session) {
+        ShootState s = session.shown();
+        if (session.settings().readOnly().isPresent() || !isFirst(s)) {
             return Optional.empty();
         }
         if (s.cameraInHand().isEmpty()) {

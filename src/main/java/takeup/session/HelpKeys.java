@@ -20,7 +20,7 @@ final class HelpKeys {
                 : Math.max(0, session.view().chosen());
         int to = Math.max(0, Math.min(entries.size() - 1, from + by));
         return session.with(session.view().chosen(to))
-                .say(Tone.QUIET, HelpList.words(entries.get(to), session.view().topic()));
+                .say(Tone.QUIET, HelpList.words(entries.get(to), session.view().helpWord()));
     }
 
     /** What is highlighted, or was looked for, is done where help was asked for; empty if that is nothing. */
@@ -29,13 +29,13 @@ final class HelpKeys {
     }
 
     private static Transition run(Session session, HelpList.Entry entry) {
-        String topic = session.view().topic();
+        Optional<String> helpWord = session.view().helpWord();
         if (entry.whyNot().isPresent()) {
-            return Transition.to(session.say(Tone.REFUSAL, HelpList.words(entry, topic)));
+            return Transition.to(session.say(Tone.REFUSAL, HelpList.words(entry, helpWord)));
         }
         Page previous = session.view().previous();
         return ViewFlow.show(session.with(session.prompt().with("")), previous)
-                .then(it -> act(it.saysNothing(), entry, HelpList.line(entry, topic)));
+                .then(it -> act(it.saysNothing(), entry, HelpList.line(entry, helpWord)));
     }
 
     private static Transition act(Session session, HelpList.Entry entry, String line) {

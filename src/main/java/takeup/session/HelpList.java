@@ -39,17 +39,17 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     /** The list as it stands now. */
-    public static HelpList of(Session shoot) {
-        String wanted = shoot.prompt().text().strip().toLowerCase(Locale.ROOT);
+    public static HelpList of(Session session) {
+        String wanted = session.prompt().text().strip().toLowerCase(Locale.ROOT);
         Optional<CommandInfo> topic =
-                wanted.isEmpty() ? CommandTable.find(shoot.view().topic()) : Optional.empty();
+                wanted.isEmpty() ? session.view().helpWord().flatMap(CommandTable::find) : Optional.empty();
         if (topic.isPresent()) {
-            return article(shoot, topic.get());
+            return article(session, topic.get());
         }
-        String place = shoot.view().previous().name().toLowerCase(Locale.ROOT);
+        String place = session.view().previous().name().toLowerCase(Locale.ROOT);
         List<Section> all = new ArrayList<>();
-        List<Entry> keys = keys(shoot, KeyBinding.When.EMPTY);
-        List<Entry> words = words(shoot);
+        List<Entry> keys = keys(session, KeyBinding.When.EMPTY);
+        List<Entry> words = words(session);
         add(
                 all,
                 "Keys that work now",
@@ -72,7 +72,7 @@ public record HelpList(String title, List<Section> sections) {
                             .toList(),
                     wanted);
         }
-        add(all, "Keys while something is typed", keys(shoot, KeyBinding.When.TYPED), wanted);
+        add(all, "Keys while something is typed", keys(session, KeyBinding.When.TYPED), wanted);
         return new HelpList(
                 wanted.isEmpty()
                         ? "Help for the " + (place.equals("shoot") ? "shoot screen" : "view of " + place)
@@ -80,8 +80,8 @@ public record HelpList(String title, List<Section> sections) {
                 all);
     }
 
-    private static HelpList article(Session shoot, CommandInfo word) {
-        Optional<String> whyNot = whyNot(word, shoot);
+    private static HelpList article(Session session, CommandInfo word) {
+        Optional<String> whyNot = whyNot(word, session);
         List<Entry> forms = new ArrayList<>();
         word.forms()
                 .forEach(it -> forms.add(
@@ -108,10 +108,10 @@ public record HelpList(String title, List<Section> sections) {
     /**
      * The keys of the view that help is about: for an empty prompt, or those that work while something is typed only.
      */
-    private static List<Entry> keys(Session shoot, KeyBinding.When when) {
+    private static List<Entry> keys(Session session, KeyBinding.When when) {
         List<Entry> keys = new ArrayList<>();
         for (KeyBinding it : KeyBindings.ALL) {
-            if (it.pages().contains(shoot.view().previous())
+            if (it.pages().contains(session.view().previous())
                     && (it.when() == KeyBinding.When.TYPED) == (when == KeyBinding.When.TYPED)) {
                 keys.add(new Entry(
                         it.key().toString(),
@@ -120,17 +120,17 @@ public record HelpList(String title, List<Section> sections) {
                         it.word(),
                         when == KeyBinding.When.TYPED
                                 ? Optional.of("it works while something is typed")
-                                : it.whyNot().apply(shoot)));
+                                : it.whyNot().apply(session)));
             }
         }
         return keys;
     }
 
-    private static List<Entry> words(Session shoot) {
+    private static List<Entry> words(Session session) {
         List<Entry> words = new ArrayList<>();
         CommandTable.words()
                 .forEach(it -> words.add(
-                        new Entry(it.example(), it.summary(), Optional.empty(), it.word(), whyNot(it, shoot))));
+                        new Entry(it.example(), it.summary(), Optional.empty(), it.word(), whyNot(it, session))));
         return words;
     }
 
@@ -145,14 +145,14 @@ public record HelpList(String title, List<Section> sections) {
      * The entry that Enter runs: the highlighted one; while something is looked for that is no line of the prompt, the
      * first one that was found.
      */
-    public static Optional<Entry> onEnter(Session shoot) {
+    public static Optional<Entry> onEnter(Session session) {
         List<Entry> entries =
-                shoot.view().page() == Session.Page.HELP ? of(shoot).entries() : List.of();
-        int chosen = shoot.view().chosen();
+                session.view().page() == Session.Page.HELP ? of(session).entries() : List.of();
+        int chosen = session.view().chosen();
         if (chosen >= 0 && chosen < entries.size()) {
             return Optional.of(entries.get(chosen));
         }
-        boolean looking = shoot.prompt().lines().size() == 1 && shoot.echo().isEmpty();
+        boolean looking = session.prompt().lines().size() == 1 && session.echo().isEmpty();
         return looking && !entries.isEmpty() ? Optional.of(entries.get(0)) : Optional.empty();
     }
 
@@ -169,26 +169,26 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     /** Why a word can do nothing now; empty if it can. */
-    static Optional<String> whyNot(CommandInfo word, Session shoot) {
-        return word.whyNot(shoot.afterPending().asOf(shoot.now()), shoot.question());
+    static Optional<String> whyNot(CommandInfo word, Session session) {
+        return word.whyNot(session.afterPending().asOf(session.now()), session.question());
     }
 
     /** What of an entry stands on the prompt then, with room for the rest of the line. */
-    static String line(Entry entry, String topic) {
+    static String line(Entry entry, Optional<String> helpWord) {
         boolean isWhole = entry.key().isPresent()
-                || !topic.isEmpty()
+                || helpWord.isPresent()
                 || Character.isDigit(entry.typed().charAt(0))
                 || entry.typed().equals(entry.word());
         return entry.key().isPresent() ? entry.word() : isWhole ? entry.typed() : entry.word() + " ";
     }
 
     /** What Enter will do with an entry, in words. */
-    public static String words(Entry entry, String topic) {
+    public static String words(Entry entry, Optional<String> helpWord) {
         if (entry.whyNot().isPresent()) {
             return entry.typed() + " cannot be done now: " + entry.whyNot().get();
         }
         return isRun(entry)
                 ? "Enter: " + (entry.key().isPresent() ? "as the key " : "") + entry.typed() + ", " + entry.does()
-                : "Enter puts " + line(entry, topic).strip() + " on the prompt: " + entry.does();
+                : "Enter puts " + line(entry, helpWord).strip() + " on the prompt: " + entry.does();
     }
 }

@@ -34,21 +34,21 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
     }
 
     /** The keys that work in this view, with what hinders them now. */
-    public static List<KeyHelp> here(Session shoot) {
+    public static List<KeyHelp> here(Session session) {
         List<KeyHelp> here = new ArrayList<>();
         for (KeyBinding binding : KeyBindings.ALL) {
-            if (binding.pages().contains(shoot.view().page())) {
-                here.add(of(binding, binding.whyNot().apply(shoot)));
+            if (binding.pages().contains(session.view().page())) {
+                here.add(of(binding, binding.whyNot().apply(session)));
             }
         }
         return here;
     }
 
     /** The keys that do something now, for the footer. */
-    public static List<KeyHelp> now(Session shoot) {
+    public static List<KeyHelp> now(Session session) {
         List<KeyHelp> now = new ArrayList<>();
         for (KeyBinding binding : KeyBindings.ALL) {
-            if (binding.isHere(shoot) && binding.whyNot().apply(shoot).isEmpty()) {
+            if (binding.isHere(session) && binding.whyNot().apply(session).isEmpty()) {
                 now.add(of(binding, Optional.empty()));
             }
         }

@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.List;
 import java.util.Optional;
 import takeup.command.Outcome;
+import takeup.command.ScreenAction;
 import takeup.day.CameraPlace;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
@@ -56,8 +57,9 @@ final class SaveFlow {
 
     /** Back to the shoot screen, but from views that show what was done. */
     private static View viewAfter(View view, Outcome.Accepted accepted) {
-        if (accepted.screenAction().isPresent()) {
-            return view.withSheet("slate");
+        if (accepted.screenAction().isPresent()
+                && accepted.screenAction().get() instanceof ScreenAction.ShowSheet show) {
+            return view.withSheet(show.sheet());
         }
         boolean stays = switch (view.page()) {
             case SHOOT -> view.sheet().isEmpty();

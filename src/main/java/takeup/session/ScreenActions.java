@@ -42,13 +42,12 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
 
     @Override
     public LineResult showDayEnd(ScreenAction.ShowDayEnd action) {
-        return LineResult.done(ViewFlow.listIfShown(session.with(session.view().ending(action.held()))));
+        return LineResult.done(ViewFlow.listIfShown(session.with(session.view().endingDay(action.heldRolls()))));
     }
 
     @Override
     public LineResult showSheet(ScreenAction.ShowSheet action) {
-        String sheet = action.sheet() == ScreenAction.Sheet.CLOCK ? "clock" : "slate";
-        return LineResult.done(answering().with(session.view().withSheet(sheet)));
+        return LineResult.done(answering().with(session.view().withSheet(action.sheet())));
     }
 
     @Override

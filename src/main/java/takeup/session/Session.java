@@ -3,7 +3,6 @@ package takeup.session;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import takeup.advice.AdviceRequest;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
@@ -12,10 +11,8 @@ import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.planning.ShootCommand;
-import takeup.prompt.RollListParser;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
-import takeup.roll.RollId;
 
 /**
  * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown. It
@@ -193,11 +190,8 @@ public record Session(
 
     /** The end of the day, as the view of it shows it. */
     public DayEnd dayEnd() {
-        String held = view.topic();
-        Optional<Set<RollId>> inHand = held.isEmpty()
-                ? Optional.empty()
-                : Optional.of(RollListParser.read(List.of(held.split(" ")), Optional.empty()));
-        return DayEnd.withListed(shown(), allRolls(), now(), settings.letters(), inHand);
+        return DayEnd.withListed(
+                shown(), allRolls(), now(), settings.letters(), view.subject().heldRolls());
     }
 
     public LastAnswer lastAnswer() {

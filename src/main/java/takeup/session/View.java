@@ -1,7 +1,11 @@
 package takeup.session;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import takeup.command.ScreenAction.Sheet;
 import takeup.report.RollSummary;
+import takeup.roll.RollId;
 import takeup.session.Session.Page;
 
 /**
@@ -9,8 +13,7 @@ import takeup.session.Session.Page;
  *
  * @param page which view
  * @param previous the view that help is about, and that Esc goes back to from there
- * @param topic the word that help explains, the rolls that the end of the day is told are held, or the sheet that lies
- *     over the shoot screen; "" for all, or none
+ * @param subject what of it is shown
  * @param scroll how far it is scrolled, in lines
  * @param chosen the highlighted suggestion; -1 if none is
  * @param theme the name of the theme
@@ -20,68 +23,84 @@ import takeup.session.Session.Page;
 public record View(
         Page page,
         Page previous,
-        String topic,
+        Subject subject,
         int scroll,
         int chosen,
         String theme,
         boolean big,
         List<RollSummary> allRolls) {
+    /**
+     * What of a view is shown.
+     *
+     * @param word the word that help explains; empty for all of them
+     * @param heldRolls the rolls that are in the photographer's hand at the end of the day, where they were named
+     * @param sheet what lies over the shoot screen to be photographed
+     */
+    record Subject(Optional<String> word, Optional<Set<RollId>> heldRolls, Optional<Sheet> sheet) {
+        static final Subject ALL = new Subject(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
     public View {
         allRolls = List.copyOf(allRolls);
     }
 
     static View first(String theme) {
-        return new View(Page.SHOOT, Page.SHOOT, "", 0, -1, theme, false, List.of());
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, false, List.of());
     }
 
     /** Another page, from its start. */
     View page(Page other) {
         Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? previous : page;
-        return new View(other, from, "", 0, -1, theme, big && other == Page.SHOOT, allRolls);
+        return new View(other, from, Subject.ALL, 0, -1, theme, big && other == Page.SHOOT, allRolls);
     }
 
-    private View topic(String what) {
+    private View showing(Subject what) {
         return new View(page, previous, what, scroll, chosen, theme, big, allRolls);
     }
 
     /** Help on one word. */
     View explaining(String word) {
-        return page(Page.HELP).topic(word);
+        return page(Page.HELP).showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty()));
     }
 
-    /** The end of the day; the rolls that were named as held are its topic. */
-    View ending(String held) {
-        return page(Page.DAY_END).topic(held);
+    /** The end of the day, with the rolls in the photographer's hand, where they were named. */
+    View endingDay(Optional<Set<RollId>> heldRolls) {
+        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty()));
     }
 
     /** The shoot screen with a sheet over it. */
-    View withSheet(String sheet) {
-        return page(Page.SHOOT).big(false).topic(sheet);
+    View withSheet(Sheet sheet) {
+        return page(Page.SHOOT).big(false).showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet)));
     }
 
-    /** What lies over the shoot screen to be photographed: {@code slate}, {@code clock}, or nothing. */
-    public String sheet() {
-        return page == Page.SHOOT ? topic : "";
+    /** The word that help explains; empty for all of them. */
+    public Optional<String> helpWord() {
+        return subject.word();
+    }
+
+    /** What lies over the shoot screen to be photographed. */
+    public Optional<Sheet> sheet() {
+        return subject.sheet();
     }
 
     View scrolledTo(int line) {
-        return new View(page, previous, topic, line, chosen, theme, big, allRolls);
+        return new View(page, previous, subject, line, chosen, theme, big, allRolls);
     }
 
     View chosen(int index) {
-        return new View(page, previous, topic, scroll, index, theme, big, allRolls);
+        return new View(page, previous, subject, scroll, index, theme, big, allRolls);
     }
 
     View theme(String name) {
-        return new View(page, previous, topic, scroll, chosen, name, big, allRolls);
+        return new View(page, previous, subject, scroll, chosen, name, big, allRolls);
     }
 
     /** The shoot screen with the counter across the whole of it, or as always. */
     View big(boolean on) {
-        return new View(Page.SHOOT, Page.SHOOT, "", 0, -1, theme, on, allRolls);
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, on, allRolls);
     }
 
     View listing(List<RollSummary> rolls) {
-        return new View(page, previous, topic, scroll, chosen, theme, big, rolls);
+        return new View(page, previous, subject, scroll, chosen, theme, big, rolls);
     }
 }

@@ -20,7 +20,7 @@ class SlateCommandTest {
         assertEquals(Optional.of("stroke side"), frame.note());
         assertTrue(frame.exposure().at().isPresent()
                 && frame.exposure().setting().aperture().isEmpty());
-        assertEquals("slate", day.shoot().view().sheet());
+        assertEquals(Optional.of(ScreenAction.Sheet.SLATE), day.shoot().view().sheet());
         assertEquals(15, day.roll("R0001").framesLeft());
         assertEquals(1, day.roll("R0001").framesExposed(), "it comes back as a scan");
     }
@@ -28,7 +28,7 @@ class SlateCommandTest {
     @Test
     void theNextSpaceIsTheFrameWithTheSettingInHandAndTakesTheSheetAway() {
         Playing day = Playing.medium("m 5.6 125", "set 4 250", "slate").space();
-        assertEquals("", day.shoot().view().sheet());
+        assertEquals(Optional.empty(), day.shoot().view().sheet());
         assertEquals(
                 "f/4 1/250",
                 day.roll("R0001")
@@ -51,22 +51,22 @@ class SlateCommandTest {
     void helpAndBackLeaveTheShootScreenWithoutTheSheet() {
         Playing day = Playing.medium("slate").press(Key.Name.F1);
         assertEquals(Session.Page.HELP, day.page());
-        assertEquals("", day.press(Key.Name.ESCAPE).shoot().view().sheet());
+        assertEquals(Optional.empty(), day.press(Key.Name.ESCAPE).shoot().view().sheet());
     }
 
     @Test
     void undoTakesTheFrameBackAndLeavesTheSheet() {
         Playing day = Playing.medium("slate").press(Key.ctrl('z'));
         assertEquals(0, day.frames());
-        assertEquals("", day.shoot().view().sheet());
+        assertEquals(Optional.empty(), day.shoot().view().sheet());
     }
 
     @Test
     void slateShowShowsItAgainAndLogsNothing() {
         Playing day = Playing.medium("slate", "4 125", "slate show");
         assertEquals(2, day.frames());
-        assertEquals("slate", day.shoot().view().sheet());
-        assertEquals("", day.press(Key.Name.ESCAPE).shoot().view().sheet());
+        assertEquals(Optional.of(ScreenAction.Sheet.SLATE), day.shoot().view().sheet());
+        assertEquals(Optional.empty(), day.press(Key.Name.ESCAPE).shoot().view().sheet());
     }
 
     @Test
