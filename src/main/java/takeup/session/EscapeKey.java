@@ -57,12 +57,9 @@ final class EscapeKey {
         ShootState state = session.afterPending();
         List<JournalEntry> entries = new ArrayList<>(state.carryOverEntries(session.now()));
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
+        String title = "The guide is gone for good";
         Outcome.Answer answer = new Outcome.Answer(
-                "state",
-                "The guide is gone for good",
-                "The guide is gone for good; ? shows all keys and words.",
-                StatusJson.of(state),
-                List.of());
+                "state", title, title + "; ? shows all keys and words.", StatusJson.of(state), List.of());
         return SaveFlow.accept(
                 session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }

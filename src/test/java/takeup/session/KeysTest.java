@@ -181,8 +181,11 @@ class KeysTest {
         }
         assertTrue(now.stream().anyMatch(it -> it.key().equals("Space")));
         assertFalse(now.stream().anyMatch(it -> it.key().equals("Tab")), "one camera only: Tab cannot act");
-        assertTrue(KeyHelp.here(shoot).stream()
-                .anyMatch(it -> it.key().equals("Tab") && it.whyNot().isPresent()));
+        assertTrue(KeyBindings.of(Key.of(Key.Name.TAB), shoot)
+                .orElseThrow()
+                .whyNot()
+                .apply(shoot)
+                .isPresent());
         assertFalse(KeyHelp.now(Playing.of().shoot()).stream()
                 .anyMatch(it -> it.key().equals("Space")));
     }
