@@ -82,7 +82,7 @@ final class PlanSubcommand implements Callable<Integer> {
     private static String text(Path file) throws IOException {
         try {
             return InputFile.text(file, LARGEST);
-        } catch (InputFile.Unfit e) {
+        } catch (InputFile.Unusable e) {
             if (e.fault() == InputFile.Fault.NOT_UTF8) {
                 throw new CommandFailed(1, file + ":1: this " + e.fault().words() + " text");
             }

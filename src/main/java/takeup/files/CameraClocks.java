@@ -49,7 +49,7 @@ public final class CameraClocks {
                 clocks.put(one.camera(), one);
             }
             return clocks;
-        } catch (InputFile.Unfit e) {
+        } catch (InputFile.Unusable e) {
             boolean isTooLarge = e.fault() == InputFile.Fault.TOO_LARGE;
             throw new CommandFailed(
                     1, isTooLarge ? NAME + " is larger than any list of clocks can be" : e.getMessage());

@@ -33,11 +33,11 @@ public final class InputFile {
     }
 
     /** Why a file that can be read is not taken. */
-    public static final class Unfit extends IOException {
+    public static final class Unusable extends IOException {
         private static final long serialVersionUID = 1;
         private final Fault fault;
 
-        Unfit(Path path, Fault fault) {
+        Unusable(Path path, Fault fault) {
             super(path.getFileName() + " " + fault.words());
             this.fault = fault;
         }
@@ -50,10 +50,10 @@ public final class InputFile {
     /** The text of a plain file of at most so many bytes, without the mark that some editors put in front. */
     public static String text(Path path, long largest) throws IOException {
         if (!Files.isRegularFile(path)) {
-            throw new Unfit(path, Fault.NOT_A_FILE);
+            throw new Unusable(path, Fault.NOT_A_FILE);
         }
         if (Files.size(path) > largest) {
-            throw new Unfit(path, Fault.TOO_LARGE);
+            throw new Unusable(path, Fault.TOO_LARGE);
         }
         try {
             String text = StandardCharsets.UTF_8
@@ -62,7 +62,7 @@ public final class InputFile {
                     .toString();
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new Unfit(path, Fault.NOT_UTF8);
+            throw new Unusable(path, Fault.NOT_UTF8);
         }
     }
 
@@ -70,7 +70,7 @@ public final class InputFile {
     static Kit.File read(Path path, String name, long largest) {
         try {
             return new Kit.File(name, text(path, largest), Optional.empty());
-        } catch (Unfit e) {
+        } catch (Unusable e) {
             return problem(name, e.fault().words());
         } catch (IOException e) {
             return problem(name, "cannot be read: " + IoErrorText.words(e));

@@ -51,7 +51,7 @@ public record Settings(
         }
         try {
             return read(InputFile.text(file, LARGEST));
-        } catch (InputFile.Unfit e) {
+        } catch (InputFile.Unusable e) {
             boolean isTooLarge = e.fault() == InputFile.Fault.TOO_LARGE;
             return bad(
                     1,

@@ -19,28 +19,26 @@ import takeup.text.Plain;
 final class ProfileFields {
     private final String file;
     private final Json.Obj object;
-    private final JsonFields fields;
     private final List<String> notes;
     private final List<String> asked = new ArrayList<>(List.of("source", "note"));
 
     ProfileFields(String file, Json.Obj object, List<String> notes) {
         this.file = file;
         this.object = object;
-        this.fields = JsonFields.of(file, object);
         this.notes = notes;
     }
 
     JsonProblem wrong(String field, String allowed) {
-        return fields.wrong(field, allowed);
+        return JsonFields.of(file, object).wrong(field, allowed);
     }
 
     JsonProblem wrong(Json at, String field, String allowed) {
-        return fields.wrong(at.line(), field, allowed);
+        return JsonFields.of(file, object).wrong(at.line(), field, allowed);
     }
 
     /** Tells of fields that nobody asked for. */
     void done() {
-        for (String field : fields.names()) {
+        for (String field : object.fields().keySet()) {
             if (!asked.contains(field)) {
                 notes.add(wrong(field, "is no field known here, and is left out" + Nearest.question(field, asked))
                         .getMessage());
