@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
-import takeup.handoff.PaperForm;
+import takeup.handoff.FrameForm;
 import takeup.history.ShootState;
 import takeup.options.ClockOption;
 import takeup.options.GlobalOptions;
@@ -64,24 +64,24 @@ final class PaperSubcommand implements Callable<Integer> {
         List<Roll> chosen = rolls == null ? inCameras(state) : named();
         String next = state.nextRoll(global.settings().writer()).toString();
         if (isPage) {
-            output.exact(global.console(), PaperForm.html(chosen, next, now.toLocalDate(), size));
+            output.exact(global.console(), FrameForm.html(chosen, next, now.toLocalDate(), size));
         } else {
-            output.text(global.console(), PaperForm.text(chosen, next, now.toLocalDate()));
+            output.text(global.console(), FrameForm.text(chosen, next, now.toLocalDate()));
         }
         return 0;
     }
 
     private String size() {
         if (paper == null) {
-            return PaperForm.PAPERS.get(0);
+            return FrameForm.PAPERS.get(0);
         }
-        return PaperForm.PAPERS.stream()
+        return FrameForm.PAPERS.stream()
                 .filter(it -> it.equalsIgnoreCase(paper))
                 .findFirst()
                 .orElseThrow(() -> new CommandFailed(
                         2,
-                        paper + " is no paper known here: " + String.join(", ", PaperForm.PAPERS)
-                                + Nearest.question(paper, PaperForm.PAPERS)));
+                        paper + " is no paper known here: " + String.join(", ", FrameForm.PAPERS)
+                                + Nearest.question(paper, FrameForm.PAPERS)));
     }
 
     private static List<Roll> inCameras(ShootState state) {

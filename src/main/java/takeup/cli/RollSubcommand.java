@@ -13,7 +13,7 @@ import takeup.console.Console;
 import takeup.files.Version;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
-import takeup.handoff.RollText;
+import takeup.handoff.RollPlainText;
 import takeup.options.GlobalOptions;
 import takeup.options.OutputOption;
 import takeup.options.RollArgument;
@@ -70,7 +70,7 @@ final class RollSubcommand implements Callable<Integer> {
         } else if (csv) {
             output.exact(console, RollCsv.of(found));
         } else {
-            output.text(console, RollText.of(found));
+            output.text(console, RollPlainText.of(found));
         }
     }
 }

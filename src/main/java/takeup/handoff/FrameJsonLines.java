@@ -32,7 +32,7 @@ public final class FrameJsonLines {
             Json.Obj frame = (Json.Obj) frames.get(i);
             Json.Obj line = Json.object();
             copy(frame, OF_FRAME, line);
-            copy(frame, ExposureJson.SET, line);
+            copy(frame, ExposureFields.SET, line);
             Json.Obj light = inner(frame, "light");
             line.and("lightEv100", light.field("ev100"))
                     .and("lightMethod", light.field("method"))
@@ -42,7 +42,7 @@ public final class FrameJsonLines {
                     .and("lightAt", light.field("at"))
                     .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
                     .and("filters", names(frame, "filters", "name"));
-            copy(frame, ExposureJson.WORKED_OUT, line);
+            copy(frame, ExposureFields.WORKED_OUT, line);
             line.and("note", frame.field("note"))
                     .and("warnings", names(frame, "warnings", "code"))
                     .and("exposures", 1 + items(frame, "furtherExposures").size())

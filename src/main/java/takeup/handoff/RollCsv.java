@@ -24,11 +24,11 @@ public final class RollCsv {
             List.of("roll", "camera", "back", "stock", "exposureIndex", "development");
     private static final List<String> OF_FRAME = Stream.of(
                     List.of("frame", "sequence", "was", "kind", "at", "atKnown"),
-                    ExposureJson.SET,
+                    ExposureFields.SET,
                     fields("light", "ev100 method typed spanStops zone index at"),
                     fields("flashLight", "fNumber exactFNumber index typed at"),
                     List.of("filters"),
-                    ExposureJson.WORKED_OUT,
+                    ExposureFields.WORKED_OUT,
                     List.of("warnings", "note", "furtherExposures"))
             .flatMap(List::stream)
             .toList();

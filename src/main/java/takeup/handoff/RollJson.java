@@ -176,7 +176,7 @@ public final class RollJson {
                 .and("sequence", sequence)
                 .and("was", frame.was())
                 .and("kind", frame.kind());
-        ExposureJson.into(json, shown(frame), ExposureResult.of(roll, frame));
+        ExposureFields.into(json, shown(frame), ExposureResult.of(roll, frame));
         return json.and("warnings", warnings.stream().map(Warning::json).toList())
                 .and("note", frame.note())
                 .and(
@@ -196,7 +196,7 @@ public final class RollJson {
 
     private static Json further(Film film, Exposure exposure) {
         Json.Obj json = Json.object();
-        ExposureJson.into(json, exposure, ExposureResult.of(film, exposure));
+        ExposureFields.into(json, exposure, ExposureResult.of(film, exposure));
         return json;
     }
 }

@@ -170,7 +170,7 @@ public final class Sidecar {
                 .ifPresent(
                         it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, "
                                 + it.method().word()));
-        exposure.setting().filters().forEach(it -> words.add("filter " + ExposureJson.name(it)));
+        exposure.setting().filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
         ExposureResult.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
         verdict.ifPresent(it -> words.add("verdict " + it));
         return String.join("; ", words);

@@ -24,7 +24,7 @@ public record ExposedRoll(
         Body camera,
         RollFilm film,
         Exposures exposures,
-        RollNotes notes) {
+        LabNotes notes) {
     /** A state, open, rewound, finished or withdrawn, and when the roll was unloaded. */
     record Status(String state, Optional<OffsetDateTime> finishedAt) {}
 

@@ -33,7 +33,7 @@ final class FrameSheet {
         if (!roll.notes().condition().isEmpty()) {
             heads.put("to be known", String.join("; ", roll.notes().condition()));
         }
-        OrderHtml.heads(html, heads);
+        heads(html, heads);
         List<ExposedFrame> frames = roll.frames();
         if (frames.isEmpty()) {
             html.element("p", "no frames logged").raw("</section>\n");
@@ -45,6 +45,14 @@ final class FrameSheet {
             table(html, frames.subList(from, Math.min(frames.size(), from + rows)), withNotes);
         }
         html.raw("</div>\n</section>\n");
+    }
+
+    /** Names and words, side by side in two columns. */
+    static void heads(HtmlWriter html, Map<String, String> heads) {
+        html.raw("<dl class=\"heads\">\n");
+        heads.forEach((name, words) ->
+                html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));
+        html.raw("</dl>\n");
     }
 
     private static void table(HtmlWriter html, List<ExposedFrame> frames, boolean withNotes) {

@@ -196,6 +196,6 @@ final class JsonOrder {
                 json.whole("framesExpected", 0, 10_000),
                 json.text("body"),
                 json.text("date"),
-                new RollNotes(json.texts("condition"), json.maybeText("note")));
+                new LabNotes(json.texts("condition"), json.maybeText("note")));
     }
 }

@@ -72,7 +72,7 @@ final class JsonRoll {
                                 json.number("exposureIndex", 0.1, 1e6),
                                 stock.number("boxSpeed", 0.1, 1e6))),
                 new ExposedRoll.Exposures(json.whole("framesExposed", 0, 10_000), frames(json)),
-                new RollNotes(conditions(json), json.maybeText("note")));
+                new LabNotes(conditions(json), json.maybeText("note")));
     }
 
     /** A roll's number: one to three capital letters, four to eight digits. */

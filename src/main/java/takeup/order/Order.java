@@ -129,12 +129,6 @@ public record Order(
         }
     }
 
-    /** What of a roll's file goes to the lab only where it is asked for. */
-    public enum Extra {
-        NOTES,
-        CLIENT
-    }
-
     /** A new order. */
     public static Order of(
             String number,
@@ -143,13 +137,13 @@ public record Order(
             Instructions instructions,
             List<ExposedRoll> rolls,
             List<OrderCheck> checks,
-            Set<Extra> extras) {
+            Set<OrderedRoll.Extra> extras) {
         String clients = rolls.stream()
                 .flatMap(it -> it.shoot().client().stream())
                 .filter(it -> !it.isBlank())
                 .distinct()
                 .collect(Collectors.joining(", "));
-        boolean isNamed = extras.contains(Extra.CLIENT) && !clients.isEmpty();
+        boolean isNamed = extras.contains(OrderedRoll.Extra.CLIENT) && !clients.isEmpty();
         return new Order(
                 number,
                 new Version(1, at, false),

@@ -124,7 +124,7 @@ public final class OrderHtml {
     private void sheet() {
         html.raw("<section class=\"sheet\">\n")
                 .element("h1", "Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
-        heads(html, OrderText.heads(order));
+        FrameSheet.heads(html, OrderText.heads(order));
         html.raw("<p class=\"counts\">")
                 .element("span", English.count(order.rolls().size(), "roll"));
         order.counts().forEach((what, many) -> html.raw(" ").element("span", many + " × " + what));
@@ -142,14 +142,6 @@ public final class OrderHtml {
 
     private boolean asks(FormColumn column) {
         return order.lab().asksFor(column);
-    }
-
-    /** Names and words, side by side in two columns. */
-    static void heads(HtmlWriter html, Map<String, String> heads) {
-        html.raw("<dl class=\"heads\">\n");
-        heads.forEach((name, words) ->
-                html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));
-        html.raw("</dl>\n");
     }
 
     /** The heads of the columns, with the name of their look. */

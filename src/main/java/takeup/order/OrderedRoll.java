@@ -23,11 +23,17 @@ public record OrderedRoll(
         int framesExpected,
         String body,
         String date,
-        RollNotes notes) {
+        LabNotes notes) {
     /** The lab's own number of the roll, once it is known, and the lab's own word for the process. */
     record AtLab(Optional<String> number, String process) {}
 
-    static OrderedRoll of(ExposedRoll roll, Lab lab, Set<Order.Extra> extras) {
+    /** What of a roll's file goes to the lab only where it is asked for. */
+    public enum Extra {
+        NOTES,
+        CLIENT
+    }
+
+    static OrderedRoll of(ExposedRoll roll, Lab lab, Set<Extra> extras) {
         String process = roll.development().process();
         return new OrderedRoll(
                 roll.roll(),
@@ -37,7 +43,7 @@ public record OrderedRoll(
                 roll.exposures().expected(),
                 roll.camera().printed(),
                 roll.shoot().date(),
-                extras.contains(Order.Extra.NOTES) ? roll.notes() : roll.notes().withoutNote());
+                extras.contains(Extra.NOTES) ? roll.notes() : roll.notes().withoutNote());
     }
 
     OrderedRoll withLabNumber(String number) {

@@ -25,6 +25,7 @@ import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.OrderCheck;
 import takeup.order.OrderChecks;
+import takeup.order.OrderedRoll;
 import takeup.order.Wishes;
 import takeup.text.English;
 
@@ -193,13 +194,13 @@ final class OrderNewSubcommand implements Callable<Integer> {
         desk.console().line("once it is on its way: takeup order mark " + made.order() + " sent");
     }
 
-    private Set<Order.Extra> extras() {
-        Set<Order.Extra> extras = EnumSet.noneOf(Order.Extra.class);
+    private Set<OrderedRoll.Extra> extras() {
+        Set<OrderedRoll.Extra> extras = EnumSet.noneOf(OrderedRoll.Extra.class);
         if (withNotes) {
-            extras.add(Order.Extra.NOTES);
+            extras.add(OrderedRoll.Extra.NOTES);
         }
         if (withClient) {
-            extras.add(Order.Extra.CLIENT);
+            extras.add(OrderedRoll.Extra.CLIENT);
         }
         return extras;
     }

@@ -97,8 +97,8 @@ public final class LessonHtml {
 
     private void table(JudgedFrame.Factor factor) {
         line("h2", "By " + factor);
-        html.raw(
-                "<table><tr><th></th><th>frames</th><th>thin</th><th>good</th><th>dense</th><th>share thin</th></tr>\n");
+        html.raw("<table><tr><th></th><th>frames</th><th>thin</th><th>good</th><th>dense</th>"
+                + "<th>share thin</th></tr>\n");
         counts.by(factor)
                 .forEach((name, by) -> html.raw("<tr>")
                         .element("td", name)

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Console;
 import takeup.handoff.FrameJsonLines;
-import takeup.handoff.RollText;
+import takeup.handoff.RollPlainText;
 import takeup.options.GlobalOptions;
 import takeup.review.Review;
 import takeup.roll.Roll;
@@ -34,7 +34,7 @@ public final class FramesSubcommand implements Callable<Integer> {
         ArchivedRolls rolls = ArchivedRolls.all(global);
         boolean isWhole = json
                 ? rolls.forEach(FramesSubcommand::jsonLines, console::raw)
-                : rolls.forEach((roll, review) -> RollText.of(roll) + "\n", console::lines);
+                : rolls.forEach((roll, review) -> RollPlainText.of(roll) + "\n", console::lines);
         return isWhole ? 0 : 1;
     }
 

@@ -64,10 +64,10 @@ class RollJsonTest {
         check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");
         assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, "1.0.0")))
                 .contains("\"client\":\"Harriet Ruder\""));
-        for (String text : new String[] {RollJson.text(roll, "1.0.0"), RollText.of(roll), RollCsv.of(roll)}) {
+        for (String text : new String[] {RollJson.text(roll, "1.0.0"), RollPlainText.of(roll), RollCsv.of(roll)}) {
             assertTrue(!text.contains("Harriet"), text);
         }
-        assertTrue(RollText.of(roll).contains("Regatta day, 2026-09-13"));
+        assertTrue(RollPlainText.of(roll).contains("Regatta day, 2026-09-13"));
     }
 
     @Test

@@ -202,7 +202,7 @@ final class Days {
                 Order.Instructions.of(reference, flies, wishes),
                 rolls,
                 OrderChecks.of(rolls, List.of(), lab, List.of(), Order.Instructions.of(reference, flies, wishes)),
-                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
+                Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (ExposedRoll roll : rolls) {
             order = random.nextBoolean() ? order : order.withLabNumber(roll.roll(), any(random, NASTY));
         }

@@ -114,7 +114,7 @@ class OrderFilesTest {
                 Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
-                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
+                Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (String form :
                 List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), false))) {
             assertTrue(form.contains("argued with the cox") && form.contains("Rowing club"), form);

@@ -118,7 +118,7 @@ class OrderPagesIT {
                 Order.Instructions.of(Optional.of(String.join(" ", Days.NASTY)), false, Wishes.NONE),
                 rolls,
                 List.of(),
-                Set.of(Order.Extra.NOTES, Order.Extra.CLIENT));
+                Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (Wish wish : Wish.values()) {
             Order.Instructions said = order.instructions();
             order = new Order(

@@ -24,7 +24,7 @@ import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
 /** A roll as people read it. */
-class RollTextTest {
+class RollPlainTextTest {
     @Test
     void aRollReadsAsAPageOfItsOwn() {
         check(Rolls.regatta(), """
@@ -149,7 +149,7 @@ class RollTextTest {
         for (long seed = 1; seed <= 500; seed++) {
             Roll roll = RandomRolls.of(seed, List.of("bow seat", "stroke\nseat"));
             if (RandomRolls.countsFromNought(roll)) {
-                assertFalse(bare.matcher(RollText.of(roll)).find(), "seed " + seed);
+                assertFalse(bare.matcher(RollPlainText.of(roll)).find(), "seed " + seed);
             }
         }
     }
@@ -167,11 +167,11 @@ class RollTextTest {
     }
 
     private static String table(Roll roll) {
-        String text = RollText.of(roll);
+        String text = RollPlainText.of(roll);
         return text.substring(text.indexOf("\n\n") + 2);
     }
 
     private static void check(Roll roll, String expected) {
-        assertEquals(expected, RollText.of(roll));
+        assertEquals(expected, RollPlainText.of(roll));
     }
 }

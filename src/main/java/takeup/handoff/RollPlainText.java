@@ -26,7 +26,7 @@ import takeup.text.Plain;
  * under}), and {@code -} is not known. Control characters are left for whoever shows it; line breaks in a note are
  * blanks.
  */
-public final class RollText {
+public final class RollPlainText {
     private static final List<String> HEADS =
             List.of("frame", "at", "aperture", "shutter", "lens", "EV", "error", "kind", "with", "warnings", "note");
     private static final String UNKNOWN = "-";
@@ -35,7 +35,7 @@ public final class RollText {
     private final boolean manyLenses;
     private final boolean manyDays;
 
-    private RollText(Roll roll) {
+    private RollPlainText(Roll roll) {
         this.roll = roll;
         this.manyLenses = lenses(roll).size() > 1;
         this.manyDays = exposures(roll).stream()
@@ -46,7 +46,7 @@ public final class RollText {
 
     /** The roll in a state of any kind, as lines that end in a line feed. */
     public static String of(Roll roll) {
-        RollText text = new RollText(roll);
+        RollPlainText text = new RollPlainText(roll);
         List<String> lines = new ArrayList<>(text.head());
         lines.add("");
         if (roll.frames().isEmpty()) {
@@ -199,7 +199,7 @@ public final class RollText {
         List<String> words = new ArrayList<>();
         setting.zoomMm().ifPresent(it -> words.add(Plain.digits(it, 4) + " mm"));
         setting.distanceM().ifPresent(it -> words.add(Plain.digits(it, 3) + " m"));
-        setting.filters().forEach(it -> words.add("filter " + ExposureJson.name(it)));
+        setting.filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
         if (!setting.extension().equals(Extension.NONE)) {
             words.add(setting.extension().toString());
         }

@@ -11,7 +11,7 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 
 /** The form for the day the laptop dies. */
-class PaperFormTest {
+class FrameFormTest {
     private static final LocalDate DATE = LocalDate.of(2026, 9, 12);
 
     private static Roll roll() {
@@ -31,7 +31,7 @@ class PaperFormTest {
     /** The roll has 16 frames: the one that nobody wrote down, then 3 to 18; the empty sheet has 1 to 38. */
     @Test
     void aSheetGoesOnWhereTheLogStops() {
-        List<String> numbers = numbers(PaperForm.text(List.of(roll()), "R0008", DATE));
+        List<String> numbers = numbers(FrameForm.text(List.of(roll()), "R0008", DATE));
         assertEquals(List.of("2", "3", "4"), numbers.subList(0, 3));
         assertEquals("18", numbers.get(16));
         assertEquals(List.of("1", "38"), List.of(numbers.get(17), numbers.get(numbers.size() - 1)));
@@ -39,7 +39,7 @@ class PaperFormTest {
 
     @Test
     void theHeadSaysWhichRollThisIs() {
-        String text = PaperForm.text(List.of(roll()), "R0008", DATE);
+        String text = FrameForm.text(List.of(roll()), "R0008", DATE);
         for (String words : List.of(
                 "Roll " + roll().id(),
                 roll().camera().name(),
@@ -53,7 +53,7 @@ class PaperFormTest {
     /** 66 lines of text stand on both papers; three are left free at either end. */
     @Test
     void aSheetOfThirtySixFitsAPage() {
-        List<String> lines = PaperForm.text(List.of(), "R0008", DATE).lines().toList();
+        List<String> lines = FrameForm.text(List.of(), "R0008", DATE).lines().toList();
         assertTrue(lines.size() <= 60, lines.size() + " lines");
         lines.forEach(it -> assertTrue(it.length() <= 78, it));
     }
@@ -61,7 +61,7 @@ class PaperFormTest {
     @Test
     void thePageNeedsNothingElseAndRunsNothing() {
         Roll noted = Rolls.loaded().roll();
-        String html = PaperForm.html(List.of(noted), "R0008", DATE, "Letter");
+        String html = FrameForm.html(List.of(noted), "R0008", DATE, "Letter");
         assertTrue(html.contains("size: Letter"));
         assertTrue(html.contains("&quot; stands for the same as above"), html);
         for (String no : List.of("http", "<script", "src=", "url(", "@import")) {

@@ -14,7 +14,7 @@ import takeup.roll.Setting;
 import takeup.text.IsoTime;
 
 /** The fields that a frame and each further exposure on it have in common, from {@code at} to {@code tripod}. */
-final class ExposureJson {
+final class ExposureFields {
     /** The fields of what was set, in the order that files hold them. */
     static final List<String> SET =
             List.of("aperture fNumber exactFNumber time seconds exactSeconds lens focalLengthMm distanceM".split(" "));
@@ -24,7 +24,7 @@ final class ExposureJson {
                     + "correctedSeconds errorStops overBoxStops flash tripod")
             .split(" "));
 
-    private ExposureJson() {}
+    private ExposureFields() {}
 
     /** Adds the fields of an exposure, in the order that files hold them. */
     static void into(Json.Obj json, Exposure exposure, ExposureResult verdict) {
@@ -40,8 +40,8 @@ final class ExposureJson {
         json.and("lens", setting.lens().map(Lens::name));
         json.and("focalLengthMm", RoundedJson.number(setting.focalMm()));
         json.and("distanceM", RoundedJson.number(setting.distanceM()));
-        json.and("light", exposure.light().map(ExposureJson::of));
-        json.and("flashLight", exposure.flashLight().map(ExposureJson::of));
+        json.and("light", exposure.light().map(ExposureFields::of));
+        json.and("flashLight", exposure.flashLight().map(ExposureFields::of));
         json.and(
                 "filters",
                 setting.filters().stream()

@@ -9,13 +9,13 @@ import java.util.Optional;
  * @param condition what the lab must know, in words
  * @param note words on the roll, where they are wanted
  */
-record RollNotes(List<String> condition, Optional<String> note) {
-    RollNotes {
+record LabNotes(List<String> condition, Optional<String> note) {
+    LabNotes {
         condition = List.copyOf(condition);
     }
 
-    RollNotes withoutNote() {
-        return new RollNotes(condition, Optional.empty());
+    LabNotes withoutNote() {
+        return new LabNotes(condition, Optional.empty());
     }
 
     /** Condition and note as they are printed. */

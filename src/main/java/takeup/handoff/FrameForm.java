@@ -12,7 +12,7 @@ import takeup.text.HtmlWriter;
  * A form to write frames on with a pen, for the day the laptop dies: a sheet for each roll, from its next frame on, and
  * an empty one. What is written on it is read back line by line.
  */
-public final class PaperForm {
+public final class FrameForm {
     /** The paper that can be printed on. */
     public static final List<String> PAPERS = List.of("A4", "Letter");
 
@@ -42,7 +42,7 @@ public final class PaperForm {
             margin-bottom: 1.5mm; }
             """;
 
-    private PaperForm() {}
+    private FrameForm() {}
 
     /** The words in the head of a sheet, and the numbers of its frames. */
     private record Sheet(List<String> head, List<Integer> frames) {}
