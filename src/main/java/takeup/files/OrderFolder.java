@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -155,7 +156,7 @@ public record OrderFolder(Path base, boolean isLoose) {
     public void save(Order order) throws IOException {
         Folders.replace(
                 file(order, ".html"),
-                OrderHtml.of(order, order.lab().paper(), List.of(), false).getBytes(StandardCharsets.UTF_8));
+                OrderHtml.of(order, order.lab().paper(), List.of(), Set.of()).getBytes(StandardCharsets.UTF_8));
         Folders.replace(file(order, ENDING), order.json(Version.number()).getBytes(StandardCharsets.UTF_8));
     }
 }

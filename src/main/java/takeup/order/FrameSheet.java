@@ -3,6 +3,7 @@ package takeup.order;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import takeup.text.HtmlWriter;
 
 /** A page with the frames of one roll: the film drawn as a strip, then a table. Half a page holds 36 frames. */
@@ -12,7 +13,7 @@ final class FrameSheet {
 
     private FrameSheet() {}
 
-    static void into(HtmlWriter html, Order order, ExposedRoll roll, boolean withNotes) {
+    static void into(HtmlWriter html, Order order, ExposedRoll roll, Set<OrderedRoll.Extra> extras) {
         RollFilm film = roll.film();
         html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + film.stock());
         Map<String, String> heads = new LinkedHashMap<>();
@@ -42,7 +43,7 @@ final class FrameSheet {
         html.raw(FrameStrip.of(frames, film.filmSize())).raw("<div class=\"frames\">\n");
         int rows = Math.max(LEAST_ROWS, (frames.size() + 1) / 2);
         for (int from = 0; from < frames.size(); from += rows) {
-            table(html, frames.subList(from, Math.min(frames.size(), from + rows)), withNotes);
+            table(html, frames.subList(from, Math.min(frames.size(), from + rows)), extras);
         }
         html.raw("</div>\n</section>\n");
     }
@@ -55,7 +56,8 @@ final class FrameSheet {
         html.raw("</dl>\n");
     }
 
-    private static void table(HtmlWriter html, List<ExposedFrame> frames, boolean withNotes) {
+    private static void table(HtmlWriter html, List<ExposedFrame> frames, Set<OrderedRoll.Extra> extras) {
+        boolean withNotes = extras.contains(OrderedRoll.Extra.NOTES);
         html.raw("<table class=\"" + (withNotes ? "noted" : "plain") + "\">\n<thead><tr>")
                 .element("th class=\"at\"", "frame")
                 .element("th class=\"set\"", "setting")

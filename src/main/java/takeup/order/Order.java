@@ -211,6 +211,16 @@ public record Order(
         return rolls.stream().anyMatch(it -> it.roll().equals(roll));
     }
 
+    /** The rolls of this order among some others, in the order's order. */
+    public List<ExposedRoll> rollsAmong(List<ExposedRoll> others) {
+        return rolls.stream()
+                .map(OrderedRoll::roll)
+                .distinct()
+                .flatMap(number ->
+                        others.stream().filter(it -> it.roll().equals(number)).limit(1))
+                .toList();
+    }
+
     /** The last step that a roll came to; empty while it is ordered and no more. */
     public Optional<Progress> last(String roll) {
         Optional<Progress> last = Optional.empty();

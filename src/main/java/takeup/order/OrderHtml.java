@@ -3,10 +3,8 @@ package takeup.order;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -92,14 +90,14 @@ public final class OrderHtml {
      *
      * @param paper A4 or Letter
      * @param frames rolls whose frames get a page each; often none
-     * @param withNotes whether the notes of these frames are printed
+     * @param extras whether the notes of these frames are printed
      */
-    public static String of(Order order, String paper, List<ExposedRoll> frames, boolean withNotes) {
+    public static String of(Order order, String paper, List<ExposedRoll> frames, Set<OrderedRoll.Extra> extras) {
         OrderHtml page = new OrderHtml(order);
         page.sheet();
         page.labels();
         for (ExposedRoll roll : frames) {
-            FrameSheet.into(page.html, order, roll, withNotes);
+            FrameSheet.into(page.html, order, roll, extras);
         }
         return page.html.page(head(order.order(), String.format(Locale.ROOT, STYLE, paper)));
     }
@@ -233,17 +231,5 @@ public final class OrderHtml {
                     .raw("</div>\n");
         }
         html.raw("</section>\n");
-    }
-
-    /** The rolls of an order among some others, in the order's order. */
-    public static List<ExposedRoll> of(Order order, List<ExposedRoll> rolls) {
-        List<ExposedRoll> among = new ArrayList<>();
-        Set<String> wanted = new LinkedHashSet<>();
-        order.rolls().forEach(it -> wanted.add(it.roll()));
-        wanted.forEach(number -> rolls.stream()
-                .filter(it -> it.roll().equals(number))
-                .findFirst()
-                .ifPresent(among::add));
-        return among;
     }
 }

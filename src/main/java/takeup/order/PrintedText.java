@@ -2,12 +2,17 @@ package takeup.order;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
+import takeup.text.Hidden;
 
 /**
  * Text for paper that cannot be misread: a bare {@code +1} means longer development to a lab and more light to a
  * photographer, so it is printed as {@code plus 1}. Nothing hidden is printed either.
  */
 final class PrintedText {
+    /** Line breaks of every kind, and tabs. */
+    private static final Pattern BLANK = Pattern.compile("[\t-\r\u0085\u2028\u2029]");
+
     private static final String PLUS = "+\uff0b\ufe62\u2795";
     private static final String MINUS = "-\u2212\u2010\u2011\u2012\u2013\uff0d\ufe63\u2796";
 
@@ -15,7 +20,7 @@ final class PrintedText {
 
     /** A text on one line, signs before a number as words, what steers a printer or hides from the eye as an escape. */
     static String of(String text) {
-        return unsigned(visible(text.strip()));
+        return unsigned(Hidden.shown(BLANK.matcher(text.strip()).replaceAll(" ")));
     }
 
     /** A number without an exponent or a trailing {@code .0}: {@code 400}, {@code 0.3}. */
@@ -55,28 +60,5 @@ final class PrintedText {
         return at < text.length()
                 && Character.isDigit(text.charAt(at))
                 && !(at + 1 < text.length() && Character.isDigit(text.charAt(at + 1)));
-    }
-
-    private static String visible(String text) {
-        StringBuilder seen = new StringBuilder(text.length());
-        for (int at = 0; at < text.length(); ) {
-            int point = text.codePointAt(at);
-            at += Character.charCount(point);
-            switch (Character.getType(point)) {
-                case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> {
-                    boolean isBlank =
-                            point >= '\t' && point <= '\r' || point == 0x85 || point == 0x2028 || point == 0x2029;
-                    seen.append(isBlank ? " " : escape(point));
-                }
-                case Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED ->
-                    seen.append(escape(point));
-                default -> seen.appendCodePoint(point);
-            }
-        }
-        return seen.toString();
-    }
-
-    private static String escape(int point) {
-        return "\\u{" + Integer.toHexString(point) + "}";
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
  * million steps the best so far has to do.
  */
 final class SplitSearch {
-    private static final int PATIENCE = 1_000_000;
+    private static final int MOST_STEPS = 1_000_000;
 
     private final List<ExposedRoll> rolls;
     private final List<MustHaveMoment> moments;
@@ -61,7 +61,7 @@ final class SplitSearch {
     }
 
     private void go(int at, int seconds) {
-        if (++steps > PATIENCE && best.length > 0) {
+        if (++steps > MOST_STEPS && best.length > 0) {
             return;
         }
         // A parcel more than half full already cannot become even again; of an odd number one is over in any case.

@@ -2,6 +2,7 @@ package takeup.ordering;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -72,8 +73,10 @@ final class OrderShowSubcommand implements Callable<Integer> {
         } else if (csv) {
             output.exact(console, OrderCsv.of(shown));
         } else if (html) {
-            List<ExposedRoll> pages = withFrames ? OrderHtml.of(shown, rolls) : List.of();
-            output.exact(console, OrderHtml.of(shown, paper(shown), pages, withNotes));
+            List<ExposedRoll> pages = withFrames ? shown.rollsAmong(rolls) : List.of();
+            output.exact(
+                    console,
+                    OrderHtml.of(shown, paper(shown), pages, withNotes ? Set.of(OrderedRoll.Extra.NOTES) : Set.of()));
         } else {
             output.text(console, OrderText.of(shown));
         }

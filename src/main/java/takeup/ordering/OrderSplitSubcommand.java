@@ -15,7 +15,6 @@ import takeup.options.JsonOption;
 import takeup.order.ExposedRoll;
 import takeup.order.MustHaveMoment;
 import takeup.order.Order;
-import takeup.order.OrderHtml;
 import takeup.order.OrderedRoll;
 import takeup.order.Split;
 
@@ -74,7 +73,7 @@ final class OrderSplitSubcommand implements Callable<Integer> {
         List<Order> all = desk.orders();
         Order whole = desk.order(number);
         refuseWhatCannotBeSplit(whole);
-        List<ExposedRoll> rolls = OrderHtml.of(whole, desk.rolls(whole));
+        List<ExposedRoll> rolls = whole.rollsAmong(desk.rolls(whole));
         for (OrderedRoll roll : whole.rolls()) {
             if (rolls.stream().noneMatch(it -> it.roll().equals(roll.roll()))) {
                 throw new CommandFailed(1, roll.roll() + " cannot be read, so " + whole.order() + " cannot be split");

@@ -70,7 +70,7 @@ class OrderFilesTest {
             for (String paper : List.of(
                     OrderText.of(order),
                     OrderCsv.of(order).replace("\r\n", "\n"),
-                    body(OrderHtml.of(order, "A4", rolls, true)))) {
+                    body(OrderHtml.of(order, "A4", rolls, Set.of(OrderedRoll.Extra.NOTES))))) {
                 Matcher bare = BARE.matcher(paper);
                 assertFalse(bare.find(), () -> "a bare " + bare.group() + " in " + paper);
                 assertTrue(paper.chars().allMatch(it -> it == '\n' || it >= ' ' && it != 0x7f && it != 0x202e), paper);
@@ -90,7 +90,7 @@ class OrderFilesTest {
         assertTrue(OrderText.of(order).contains("R0007      " + words), OrderText.of(order));
         assertTrue(order.json("1.0.0").contains("\"words\" : \"" + words + "\""));
         assertTrue(OrderCsv.of(order).contains(",400,800,C-41,PUSH 1 STOP,16,"), OrderCsv.of(order));
-        assertTrue(OrderHtml.of(order, "A4", List.of(), false)
+        assertTrue(OrderHtml.of(order, "A4", List.of(), Set.of())
                 .contains("<b>C-41, PUSH 1 STOP</b> <span>rated 800, box 400</span>"));
     }
 
@@ -104,7 +104,7 @@ class OrderFilesTest {
                 order.json("1.0.0"),
                 OrderText.of(order),
                 OrderCsv.of(order),
-                OrderHtml.of(order, "A4", List.of(roll.read()), false))) {
+                OrderHtml.of(order, "A4", List.of(roll.read()), Set.of()))) {
             assertFalse(form.contains("cox") || form.contains("Rowing club"), form);
         }
         Order told = Order.of(
@@ -116,7 +116,7 @@ class OrderFilesTest {
                 List.of(),
                 Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (String form :
-                List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), false))) {
+                List.of(told.json("1.0.0"), OrderText.of(told), OrderHtml.of(told, "A4", List.of(), Set.of()))) {
             assertTrue(form.contains("argued with the cox") && form.contains("Rowing club"), form);
         }
     }
@@ -135,7 +135,7 @@ class OrderFilesTest {
                 List.of(roll.read()),
                 List.of(),
                 Set.of());
-        String html = OrderHtml.of(order, "A4", List.of(), false);
+        String html = OrderHtml.of(order, "A4", List.of(), Set.of());
         assertTrue(html.contains("<b>colour neg., NORMAL</b>"), html);
         assertTrue(html.contains("HALF-FRAME"), "a mask that it must know, asked for or not");
         assertFalse(html.contains("your number") || html.contains(">frames<"), html);

@@ -77,7 +77,7 @@ class OrderPagesIT {
                 Set.of());
         Path page = scratch.resolve("order.html");
         Path pdf = scratch.resolve("order.pdf");
-        Files.writeString(page, OrderHtml.of(order, paper, rolls.subList(0, 1), true));
+        Files.writeString(page, OrderHtml.of(order, paper, rolls.subList(0, 1), Set.of(OrderedRoll.Extra.NOTES)));
         chromium("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
         assertEquals(
@@ -136,7 +136,7 @@ class OrderPagesIT {
                     order.progress());
         }
         Path page = scratch.resolve("order.html");
-        Files.writeString(page, OrderHtml.of(order, "A4", rolls, true));
+        Files.writeString(page, OrderHtml.of(order, "A4", rolls, Set.of(OrderedRoll.Extra.NOTES)));
         String dom = chromium(
                 "--virtual-time-budget=2000", "--dump-dom", page.toUri().toString());
         assertTrue(dom.contains("<title>ORD-001</title>"), "a script changed the title");
@@ -171,7 +171,7 @@ class OrderPagesIT {
                 List.of(Days.roll("R0001").read()),
                 List.of(),
                 Set.of());
-        String page = OrderHtml.of(order, "A4", List.of(), false);
+        String page = OrderHtml.of(order, "A4", List.of(), Set.of());
         String broken = page.replace(
                 "</body>",
                 "<script>document.title='PWNED'</script><img src=x onerror=\"document.title='PWNED'\"></body>");
