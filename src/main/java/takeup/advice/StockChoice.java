@@ -74,7 +74,10 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
     private boolean isBetterThan(StockChoice other) {
         double mine = stock.usualIndex().arithmetic();
         double its = other.stock.usualIndex().arithmetic();
-        return serves != other.serves ? serves : serves ? mine < its : mine > its;
+        if (serves != other.serves) {
+            return serves;
+        }
+        return serves ? mine < its : mine > its;
     }
 
     /** The films in the bag that the camera takes, each once, what expires first in front. */

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.roll.FrameWarnings;
@@ -36,13 +37,18 @@ public final class LightText {
             case SPOT -> "spot on zone " + light.zone().orElse(5);
             case INCIDENT, LUX -> "";
         };
+        String which = light.spanStops().isPresent() ? endOfSpan(light) : "";
+        String habit = String.join(
+                ", ", Stream.of(which, kind).filter(it -> !it.isEmpty()).toList());
+        return habit.isEmpty() ? Optional.empty() : Optional.of(habit);
+    }
+
+    private static String endOfSpan(Light light) {
         List<String> typed = List.of(light.typed().toLowerCase(Locale.ROOT).split(" "));
-        String which = light.spanStops().isEmpty()
-                ? ""
-                : typed.contains("low") ? "read low" : typed.contains("high") ? "read high" : "";
-        return kind.isEmpty() && which.isEmpty()
-                ? Optional.empty()
-                : Optional.of(which + (kind.isEmpty() || which.isEmpty() ? "" : ", ") + kind);
+        if (typed.contains("low")) {
+            return "read low";
+        }
+        return typed.contains("high") ? "read high" : "";
     }
 
     /**

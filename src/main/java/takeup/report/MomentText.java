@@ -78,11 +78,9 @@ public final class MomentText {
 
     /** A film and what for: {@code bw3200 for EV 6}. */
     private static String film(StockChoice film) {
+        String fallback = film.serves() ? "" : ", the fastest in the bag";
         return film.stock().key()
-                + (film.ev100().isEmpty()
-                        ? ""
-                        : " for " + light(film.ev100()).orElseThrow()
-                                + (film.serves() ? "" : ", the fastest in the bag"));
+                + light(film.ev100()).map(it -> " for " + it + fallback).orElse("");
     }
 
     /** Why the roll that is in should go: {@code cn400 EI 200 is too slow for EV 6, load bw3200}. */

@@ -56,6 +56,12 @@ public final class PlanTable {
         for (KeyMoment moment : s.day().plan().moments()) {
             boolean isNext = next.equals(Optional.of(moment.number()));
             boolean isOver = !isNext && !moment.at().isAfter(local);
+            Kind kind = moment.must() ? Kind.MUST : Kind.MOMENT;
+            if (isNext) {
+                kind = Kind.NEXT;
+            } else if (isOver) {
+                kind = Kind.OVER;
+            }
             all.add(new Timed(
                     moment.at(),
                     new Row(
@@ -64,7 +70,7 @@ public final class PlanTable {
                             isOver ? "over" : in(moment.at(), local),
                             moment.name(),
                             details(moment),
-                            isNext ? Kind.NEXT : isOver ? Kind.OVER : moment.must() ? Kind.MUST : Kind.MOMENT)));
+                            kind)));
         }
         for (Sun.At one : sun(s, now)) {
             LocalDateTime at = one.time().toLocalDateTime();
@@ -100,11 +106,11 @@ public final class PlanTable {
 
     private static String in(LocalDateTime at, LocalDateTime now) {
         long minutes = Math.floorDiv(Duration.between(now, at).getSeconds() + 59, 60);
-        return minutes <= 0
-                ? "now"
-                : minutes < 24 * 60
-                        ? "in " + ClockText.minutes(minutes)
-                        : "in " + (minutes / 60 / 24) + (minutes < 48 * 60 ? " day" : " days");
+        if (minutes <= 0) {
+            return "now";
+        }
+        long days = minutes / (24 * 60);
+        return "in " + (days == 0 ? ClockText.minutes(minutes) : English.count(days, "day"));
     }
 
     /** The title: the shoot and its date. */

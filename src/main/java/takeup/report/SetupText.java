@@ -68,11 +68,14 @@ public final class SetupText {
      */
     public static String bias(double stops) {
         double size = Math.abs(stops);
-        double thirds = size * 3;
-        boolean third = Math.abs(thirds - Math.rint(thirds)) < 1e-6 && Math.rint(thirds) % 3 != 0;
-        String number =
-                third ? (size > 1 ? (int) size + " " : "") + (int) Math.rint(thirds) % 3 + "/3" : Plain.digits(size, 3);
-        return (stops < 0 ? "-" : "+") + number + (third && size < 1 ? "" : size > 1 ? " stops" : " stop");
+        String sign = stops < 0 ? "-" : "+";
+        double thirds = Math.rint(size * 3);
+        boolean isThird = Math.abs(size * 3 - thirds) < 1e-6 && thirds % 3 != 0;
+        if (isThird && size < 1) {
+            return sign + (int) thirds + "/3";
+        }
+        String number = isThird ? (int) size + " " + (int) thirds % 3 + "/3" : Plain.digits(size, 3);
+        return sign + number + (size > 1 ? " stops" : " stop");
     }
 
     /** From where to where it is sharp: {@code 2.83 m to 3.19 m}. */
