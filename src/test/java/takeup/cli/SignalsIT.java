@@ -81,7 +81,7 @@ class SignalsIT {
         }
         try (FileSystem jar = FileSystems.newFileSystem(
                 URI.create("jar:" + broken.resolve("takeup.jar").toUri()), Map.of())) {
-            Files.delete(jar.getPath("takeup/screen/ListViews.class"));
+            Files.delete(jar.getPath("takeup/screen/FramesView.class"));
             Files.delete(jar.getPath("takeup/handoff/RollCsv.class"));
         }
     }
@@ -126,7 +126,7 @@ class SignalsIT {
                         && !after.contains("\tat "),
                 after);
         try (Stream<Path> reports = Files.list(scratch.resolve("error/reports"))) {
-            assertTrue(Files.readString(reports.findFirst().orElseThrow()).contains("takeup/screen/ListViews"));
+            assertTrue(Files.readString(reports.findFirst().orElseThrow()).contains("takeup/screen/FramesView"));
         }
         assertEquals(1, number(ended, "frames"));
     }
