@@ -9,11 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
-import takeup.text.CsvCell;
 
 /** A roll as a spreadsheet opens it. */
 class RollCsvTest {
@@ -63,40 +60,6 @@ class RollCsvTest {
                         Rolls.exposure("15:12:40", Rolls.set(2.8, 1 / 250.0), Rolls.incident(9, "15:12:00")))
                 .roll();
         check(table(RollCsv.of(roll)).get(0), "errorStops", "-1.0");
-    }
-
-    /** The signs: OWASP, "CSV Injection". */
-    @ParameterizedTest(name = "{0} becomes {1}")
-    @CsvSource(quoteCharacter = '`', delimiter = '|', ignoreLeadingAndTrailingWhitespace = false, textBlock = """
-        bow seat|bow seat
-        =1+1|'=1+1
-        +1|'+1
-        -2|'-2
-        @cox|'@cox
-        \uff1d1|'\uff1d1
-          =1|'  =1
-        \\t=1|"'\\t=1"
-        \\tbow|"'\\tbow"
-        \\rbow|\\u{d}bow
-        bow\\r=1|bow\\u{d}=1
-        \\n=1|"'\\n'=1"
-        bow\\n=1|"bow\\n'=1"
-        bow\\r\\n @1|"bow\\n' @1"
-        f/8 =1|f/8 =1
-        1/250|1/250
-        a "b", c|"a ""b"", c"
-        =a, b|"'=a, b"
-        \\u001b[2J|\\u{1b}[2J
-        """)
-    void aCellThatCouldRunAsAFormulaIsText(String words, String cell) {
-        assertEquals(written(cell), CsvCell.text(written(words)));
-    }
-
-    private static String written(String shown) {
-        return shown.replace("\\t", "\t")
-                .replace("\\n", "\n")
-                .replace("\\r", "\r")
-                .replace("\\u001b", "\u001b");
     }
 
     @Test
