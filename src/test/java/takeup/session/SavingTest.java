@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
 import takeup.history.JournalStep;
@@ -249,6 +251,51 @@ class SavingTest {
                 "R0002.journal:41: the last line stops in the middle (and 1 more: takeup check)",
                 Playing.troubled("R0002.journal:41: the last line stops in the middle", "another")
                         .said());
+    }
+
+    @Test
+    void theAlarmSaysWhatWasDoneAndNotWhatItWasDoneTo() {
+        Playing day = Playing.medium().disk(Playing.Disk.FULL).lines("tripod on");
+        String name = day.shoot().waiting().get(0).name();
+        assertTrue(name.contains("tripod"), name);
+    }
+
+    @ParameterizedTest(name = "{0} has a name where it is not saved")
+    @ValueSource(
+            strings = {
+                "m 5.6 125",
+                "set 4 125",
+                "4 125 ; bow seat",
+                "hold f5.6",
+                "filter yellow",
+                "lens 150",
+                "bias +1/3",
+                "tube 30mm",
+                "blank x2",
+                "tally",
+                "n cox",
+                "fix 1 8 250",
+                "insert 1 8 250",
+                "drop 1",
+                "lost 1",
+                "counter 9",
+                "note eights",
+                "condition torn",
+                "push 1",
+                "double",
+                "slate",
+                "cam 645 2",
+                "undo",
+                "unload yes",
+                "shoot Regatta day",
+                "plan 16:30 Prize-giving wants 12 must",
+                "bag add 2 cn400",
+                "quiet hand-held"
+            })
+    void whateverIsNotSavedHasAName(String line) {
+        Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).lines(line);
+        assertEquals(1, day.waiting(), day.said());
+        assertFalse(day.shoot().waiting().get(0).name().isBlank(), line);
     }
 
     private static void notSaved(Playing day, int waiting) {
