@@ -2,8 +2,8 @@ package takeup.advice;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
-import takeup.day.DayEvent;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
@@ -57,7 +57,7 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
         String meter = s.day().meter().orElse("");
         for (JournalStep step : s.history().on(now.toLocalDate()).steps()) {
             for (JournalEntry entry : step.entries()) {
-                Optional<DayEvent.LightMetered> metered = entry.as(DayEvent.LightMetered.class);
+                Optional<CameraEvent.LightMetered> metered = entry.as(CameraEvent.LightMetered.class);
                 if (metered.isPresent()) {
                     isSame = metered.get().meter().equals(meter)
                             && metered.get().light().index().equals(light.index());
@@ -77,8 +77,8 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
     }
 
     private static Optional<CameraPlace> cameInHand(JournalEntry entry) {
-        return entry.as(DayEvent.CameraSelected.class)
-                .map(DayEvent.CameraSelected::place)
+        return entry.as(CameraEvent.CameraSelected.class)
+                .map(CameraEvent.CameraSelected::place)
                 .or(() -> entry.as(RollEvent.Loaded.class)
                         .map(it -> new CameraPlace(it.camera().key(), it.back())));
     }

@@ -3,7 +3,7 @@ package takeup.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
@@ -116,7 +116,7 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
                                 .filter(note -> note.startsWith(RatingTest.NOTE))
                                 .isPresent())
                 || s.history().withoutUndone().steps().stream()
-                        .anyMatch(it -> it.has(DayEvent.CameraSetupChanged.class) && tellsLab(it, roll));
+                        .anyMatch(it -> it.has(CameraEvent.CameraSetupChanged.class) && tellsLab(it, roll));
     }
 
     private static boolean tellsLab(JournalStep step, Roll roll) {
@@ -143,7 +143,7 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
     }
 
     private static boolean isSetting(JournalEntry entry, Roll roll) {
-        return entry.as(DayEvent.CameraSetupChanged.class)
+        return entry.as(CameraEvent.CameraSetupChanged.class)
                 .filter(it -> it.camera().equals(roll.camera().key()))
                 .isPresent();
     }

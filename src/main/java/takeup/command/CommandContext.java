@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.history.ClockShiftDetector;
@@ -154,7 +155,7 @@ public record CommandContext(
 
     /** Something else of the setting in hand. */
     public DayEvent changedSetup(SettingPatch change) {
-        return new DayEvent.CameraSetupChanged(
+        return new CameraEvent.CameraSetupChanged(
                 camera().key(), state.inHand(camera()).with(change));
     }
 

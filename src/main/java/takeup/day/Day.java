@@ -144,13 +144,4 @@ public record Day(
     Day with(Optional<PaperInput> other) {
         return new Day(cameras, metering, shoot, plan, bag, silenced, routine, other);
     }
-
-    /**
-     * A finished roll leaves its film behind as the last one in its place; it is no longer one of those in a camera.
-     */
-    Day closed(DayEvent.RollClosed roll) {
-        return roll.film()
-                .map(it -> loaded(roll.place(), it).with(bag.finished(roll.roll())))
-                .orElse(this);
-    }
 }

@@ -7,7 +7,7 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
-import takeup.day.DayEvent;
+import takeup.day.PaperEvent;
 import takeup.day.PaperInput;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Frame;
@@ -62,7 +62,7 @@ public enum PaperCommand implements Command {
                 .filter(it -> !it.aside().isEmpty())
                 .map(it -> " " + aside(it))
                 .orElse("");
-        return context.reply(new DayEvent.PaperStarted(roll.id()))
+        return context.reply(new PaperEvent.PaperStarted(roll.id()))
                 .event("paper")
                 .says(
                         "Reading the paper of " + roll.id() + ", "
@@ -82,7 +82,7 @@ public enum PaperCommand implements Command {
         long open = roll.frames().stream()
                 .filter(it -> it.kind() == Frame.Kind.UNLOGGED)
                 .count();
-        return context.reply(new DayEvent.PaperFinished())
+        return context.reply(new PaperEvent.PaperFinished())
                 .event("paper")
                 .says(
                         "The paper of " + roll.id() + " is read",

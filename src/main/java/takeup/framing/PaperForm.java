@@ -10,7 +10,7 @@ import takeup.command.CommandContext;
 import takeup.command.FrameNumbering;
 import takeup.command.Outcome;
 import takeup.command.Reply;
-import takeup.day.DayEvent;
+import takeup.day.PaperEvent;
 import takeup.history.JournalEntry;
 import takeup.prompt.CommandRejected;
 import takeup.roll.Exposure;
@@ -38,7 +38,7 @@ public final class PaperForm {
         try {
             return fitted(PaperLine.of(arguments, roll, context), roll, context);
         } catch (CommandRejected e) {
-            return context.reply(new DayEvent.PaperLineRejected(arguments.line()))
+            return context.reply(new PaperEvent.PaperLineRejected(arguments.line()))
                     .event("paper")
                     .says("Set aside, kept as it is", ": " + e.getMessage() + ".")
                     .fields(CommandContext.fields(roll).and("fits", false).and("why", e.getMessage()))

@@ -11,8 +11,8 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
-import takeup.day.DayEvent;
 import takeup.exposure.Light;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -95,7 +95,7 @@ public final class RatingCommand implements Command {
 
     private static JournalEntry setting(SettingPatch change, CommandContext context) {
         Camera camera = context.camera();
-        return new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
+        return new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(
                 camera.key(), context.state().inHand(camera).with(change)));
     }
 

@@ -3,7 +3,9 @@ package takeup.framing;
 import java.util.IntSummaryStatistics;
 import java.util.Optional;
 import takeup.command.FrameNumbering;
+import takeup.day.CameraEvent;
 import takeup.day.DayEvent;
+import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
@@ -136,23 +138,23 @@ final class StepText {
     }
 
     private static String words(JournalEntry.OnDay entry) {
-        return entry.as(DayEvent.LightMetered.class)
+        return entry.as(CameraEvent.LightMetered.class)
                 .map(it -> "the reading " + it.light().typed())
-                .or(() -> entry.as(DayEvent.FlashMetered.class)
+                .or(() -> entry.as(CameraEvent.FlashMetered.class)
                         .map(it -> "the reading " + it.flash().typed()))
-                .or(() -> entry.as(DayEvent.MeterSelected.class).map(it -> "the choice of meter " + it.meter()))
+                .or(() -> entry.as(CameraEvent.MeterSelected.class).map(it -> "the choice of meter " + it.meter()))
                 .or(() -> entry.as(DayEvent.WarningSilenced.class).map(it -> "quiet " + it.code()))
-                .or(() -> entry.as(DayEvent.ShootOpened.class)
+                .or(() -> entry.as(PlanEvent.ShootOpened.class)
                         .map(it -> "shoot " + it.info().name()))
-                .or(() -> entry.as(DayEvent.MomentPlanned.class)
+                .or(() -> entry.as(PlanEvent.MomentPlanned.class)
                         .map(it -> it.moment().name() + " in the plan"))
-                .or(() -> entry.as(DayEvent.MomentDropped.class).map(it -> "plan drop " + it.moment()))
-                .or(() -> entry.as(DayEvent.BagChanged.class).map(StepText::words))
+                .or(() -> entry.as(PlanEvent.MomentDropped.class).map(it -> "plan drop " + it.moment()))
+                .or(() -> entry.as(PlanEvent.BagChanged.class).map(StepText::words))
                 .or(() -> entry.as(DayEvent.RoutineSet.class).map(it -> "routine " + (it.on() ? "on" : "off")))
                 .orElse("what was set");
     }
 
-    private static String words(DayEvent.BagChanged bag) {
+    private static String words(PlanEvent.BagChanged bag) {
         return "bag " + (bag.rolls() < 0 ? "take " : "add ") + Math.abs(bag.rolls()) + " "
                 + bag.lot().stock() + " " + bag.lot().size();
     }

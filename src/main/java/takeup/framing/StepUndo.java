@@ -9,8 +9,10 @@ import java.util.Set;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
+import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.json.Json;
@@ -40,7 +42,7 @@ record StepUndo(JournalStep step, Direction direction) {
         List<JournalEntry> entries = entries(rolls);
         place(inHand, context)
                 .filter(it -> !context.state().placeInHand().equals(Optional.of(it)))
-                .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(it))));
+                .ifPresent(it -> entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSelected(it))));
         Reply reply = context.reply(entries);
         rolls.forEach(it -> refuseTakenPlace(reply.roll(it), context));
         Optional<Roll> roll = inHand.map(reply::roll);
@@ -87,12 +89,12 @@ record StepUndo(JournalStep step, Direction direction) {
 
     /** A shoot that was opened names rolls in many cameras, and none of them was in hand for it. */
     private boolean opensShoot() {
-        return step.has(DayEvent.ShootOpened.class);
+        return step.has(PlanEvent.ShootOpened.class);
     }
 
     private Optional<String> camera() {
-        return step.events(DayEvent.CameraSetupChanged.class)
-                .map(DayEvent.CameraSetupChanged::camera)
+        return step.events(CameraEvent.CameraSetupChanged.class)
+                .map(CameraEvent.CameraSetupChanged::camera)
                 .reduce((first, last) -> last);
     }
 

@@ -4,7 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.roll.RollEvent;
 
 /**
@@ -37,8 +37,8 @@ public record JournalStep(long step, OffsetDateTime at, List<JournalEntry> entri
     /** The same for entries that are not written yet. */
     public static boolean isFrameOrReading(List<JournalEntry> entries) {
         return entries.stream()
-                .anyMatch(
-                        it -> it.is(DayEvent.LightMetered.class) || it.is(DayEvent.FlashMetered.class) || isFrame(it));
+                .anyMatch(it ->
+                        it.is(CameraEvent.LightMetered.class) || it.is(CameraEvent.FlashMetered.class) || isFrame(it));
     }
 
     /** Whether an entry logs a frame, or exposes one again. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import takeup.day.DayEvent;
+import takeup.day.PlanEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
@@ -105,7 +106,7 @@ public final class RollsOfDay {
         Set<RollId> all = new TreeSet<>(finishedUnread(s, now));
         s.history()
                 .since(date(now))
-                .events(DayEvent.BagChanged.class)
+                .events(PlanEvent.BagChanged.class)
                 .flatMap(it -> it.into().stream())
                 .filter(it -> !s.rolls().containsKey(it))
                 .forEach(all::add);

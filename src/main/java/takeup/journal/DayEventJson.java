@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import takeup.day.CameraEvent;
 import takeup.day.DayEvent;
+import takeup.day.PaperEvent;
+import takeup.day.PlanEvent;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Warning;
@@ -22,24 +25,24 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj cameraSelected(DayEvent.CameraSelected took) {
+    public Json.Obj cameraSelected(CameraEvent.CameraSelected took) {
         return event("camera").and("place", DayJson.of(took.place()));
     }
 
     @Override
-    public Json.Obj cameraSetupChanged(DayEvent.CameraSetupChanged changed) {
+    public Json.Obj cameraSetupChanged(CameraEvent.CameraSetupChanged changed) {
         return event("inHand").and("camera", changed.camera()).and("inHand", DayJson.of(changed.inHand()));
     }
 
     @Override
-    public Json.Obj meterSelected(DayEvent.MeterSelected metered) {
+    public Json.Obj meterSelected(CameraEvent.MeterSelected metered) {
         Json.Obj json = event("meter").and("meter", metered.meter());
         metered.preset().ifPresent(it -> json.and("preset", ExposureJson.of(it)));
         return json;
     }
 
     @Override
-    public Json.Obj lightMetered(DayEvent.LightMetered lit) {
+    public Json.Obj lightMetered(CameraEvent.LightMetered lit) {
         return event("light")
                 .and("light", ExposureJson.of(lit.light()))
                 .and("meter", lit.meter())
@@ -47,7 +50,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj flashMetered(DayEvent.FlashMetered lit) {
+    public Json.Obj flashMetered(CameraEvent.FlashMetered lit) {
         return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
     }
 
@@ -69,17 +72,17 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj flashCautioned(DayEvent.FlashCautioned cautioned) {
+    public Json.Obj flashCautioned(CameraEvent.FlashCautioned cautioned) {
         return event("flashCaution").and("camera", cautioned.camera());
     }
 
     @Override
-    public Json.Obj timerStarted(DayEvent.TimerStarted started) {
+    public Json.Obj timerStarted(CameraEvent.TimerStarted started) {
         return event("timer").and("camera", started.camera()).and("timer", DayJson.of(started.timer()));
     }
 
     @Override
-    public Json.Obj timerStopped(DayEvent.TimerStopped stopped) {
+    public Json.Obj timerStopped(CameraEvent.TimerStopped stopped) {
         return event("timerStopped").and("camera", stopped.camera());
     }
 
@@ -94,22 +97,22 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj shootOpened(DayEvent.ShootOpened opened) {
+    public Json.Obj shootOpened(PlanEvent.ShootOpened opened) {
         return event("shoot").and("shoot", ShootPlanJson.of(opened.info()));
     }
 
     @Override
-    public Json.Obj momentPlanned(DayEvent.MomentPlanned planned) {
+    public Json.Obj momentPlanned(PlanEvent.MomentPlanned planned) {
         return event("planned").and("moment", ShootPlanJson.of(planned.moment()));
     }
 
     @Override
-    public Json.Obj momentDropped(DayEvent.MomentDropped unplanned) {
+    public Json.Obj momentDropped(PlanEvent.MomentDropped unplanned) {
         return event("unplanned").and("moment", unplanned.moment());
     }
 
     @Override
-    public Json.Obj bagChanged(DayEvent.BagChanged bagged) {
+    public Json.Obj bagChanged(PlanEvent.BagChanged bagged) {
         Json.Obj json = event("bagged").and("rolls", bagged.rolls()).and("lot", ShootPlanJson.of(bagged.lot()));
         bagged.into().ifPresent(it -> json.and("into", it));
         return json;
@@ -121,17 +124,17 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
-    public Json.Obj paperStarted(DayEvent.PaperStarted begun) {
+    public Json.Obj paperStarted(PaperEvent.PaperStarted begun) {
         return event("paper").and("roll", begun.roll());
     }
 
     @Override
-    public Json.Obj paperLineRejected(DayEvent.PaperLineRejected aside) {
+    public Json.Obj paperLineRejected(PaperEvent.PaperLineRejected aside) {
         return event("paperAside").and("line", aside.line());
     }
 
     @Override
-    public Json.Obj paperFinished(DayEvent.PaperFinished done) {
+    public Json.Obj paperFinished(PaperEvent.PaperFinished done) {
         return event("paperDone");
     }
 
@@ -157,16 +160,16 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     static DayEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
-            case "camera" -> new DayEvent.CameraSelected(DayJson.place(fields.inner("place")));
+            case "camera" -> new CameraEvent.CameraSelected(DayJson.place(fields.inner("place")));
             case "inHand" ->
-                new DayEvent.CameraSetupChanged(fields.text("camera"), DayJson.inHand(fields.inner("inHand")));
+                new CameraEvent.CameraSetupChanged(fields.text("camera"), DayJson.inHand(fields.inner("inHand")));
             case "meter" ->
-                new DayEvent.MeterSelected(
+                new CameraEvent.MeterSelected(
                         fields.text("meter"), fields.inside("preset").map(ExposureJson::time));
             case "light" ->
-                new DayEvent.LightMetered(
+                new CameraEvent.LightMetered(
                         ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
-            case "flashLight" -> new DayEvent.FlashMetered(ExposureJson.flash(fields.inner("flash")));
+            case "flashLight" -> new CameraEvent.FlashMetered(ExposureJson.flash(fields.inner("flash")));
             case "quiet" -> quiet(fields, text);
             case "roll" ->
                 new DayEvent.RollClosed(
@@ -174,23 +177,23 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
                         DayJson.place(fields.inner("place")),
                         fields.inside("film").map(RollEventJson::film));
             case "carried" -> new DayEvent.Carried(DayJson.day(fields.inner("day")));
-            case "flashCaution" -> new DayEvent.FlashCautioned(fields.text("camera"));
-            case "timer" -> new DayEvent.TimerStarted(fields.text("camera"), DayJson.timer(fields.inner("timer")));
-            case "timerStopped" -> new DayEvent.TimerStopped(fields.text("camera"));
+            case "flashCaution" -> new CameraEvent.FlashCautioned(fields.text("camera"));
+            case "timer" -> new CameraEvent.TimerStarted(fields.text("camera"), DayJson.timer(fields.inner("timer")));
+            case "timerStopped" -> new CameraEvent.TimerStopped(fields.text("camera"));
             case "guideLeft" -> new DayEvent.GuideDismissed();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
-            case "shoot" -> new DayEvent.ShootOpened(ShootPlanJson.shoot(fields.inner("shoot")));
-            case "planned" -> new DayEvent.MomentPlanned(ShootPlanJson.moment(fields.inner("moment")));
-            case "unplanned" -> new DayEvent.MomentDropped(fields.count("moment"));
+            case "shoot" -> new PlanEvent.ShootOpened(ShootPlanJson.shoot(fields.inner("shoot")));
+            case "planned" -> new PlanEvent.MomentPlanned(ShootPlanJson.moment(fields.inner("moment")));
+            case "unplanned" -> new PlanEvent.MomentDropped(fields.count("moment"));
             case "bagged" ->
-                new DayEvent.BagChanged(
+                new PlanEvent.BagChanged(
                         ShootPlanJson.lot(fields.inner("lot")),
                         fields.count("rolls"),
                         fields.maybeText("into").map(RollEventJson::id));
             case "routine" -> new DayEvent.RoutineSet(fields.flag("on"));
-            case "paper" -> new DayEvent.PaperStarted(RollEventJson.id(fields.text("roll")));
-            case "paperAside" -> new DayEvent.PaperLineRejected(fields.text("line"));
-            case "paperDone" -> new DayEvent.PaperFinished();
+            case "paper" -> new PaperEvent.PaperStarted(RollEventJson.id(fields.text("roll")));
+            case "paperAside" -> new PaperEvent.PaperLineRejected(fields.text("line"));
+            case "paperDone" -> new PaperEvent.PaperFinished();
             case "undo" -> new DayEvent.Undone(fields.whole("of"));
             case "redo" -> new DayEvent.Redone(fields.whole("of"));
             default -> new DayEvent.Unknown(kind, text.get());

@@ -9,8 +9,8 @@ import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
-import takeup.day.DayEvent;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
@@ -39,7 +39,7 @@ public enum CameraCommand implements Command {
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
         CameraPlace place = this == CAM ? camera(arguments.rest(), context) : back(arguments, context);
-        Reply reply = context.reply(new DayEvent.CameraSelected(place));
+        Reply reply = context.reply(new CameraEvent.CameraSelected(place));
         ShootState after = reply.after();
         String what = after.cameraInHand().map(Camera::name).orElse(place.camera())
                 + place.back().map(it -> ", back " + it).orElse("");

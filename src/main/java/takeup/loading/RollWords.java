@@ -7,8 +7,8 @@ import java.util.function.Function;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
-import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
 import takeup.json.Json;
 import takeup.kit.Warning;
@@ -49,7 +49,7 @@ final class RollWords {
         CameraPlace place = context.state().placeInHand().orElseThrow();
         List<JournalEntry> entries = new ArrayList<>();
         if (!context.state().day().used().contains(place)) {
-            entries.add(new JournalEntry.OnDay(new DayEvent.CameraSelected(place)));
+            entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSelected(place)));
         }
         entries.add(new JournalEntry.OnRoll(id, event));
         return entries;

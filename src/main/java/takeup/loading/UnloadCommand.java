@@ -9,6 +9,7 @@ import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.history.JournalEntry;
@@ -51,7 +52,7 @@ public final class UnloadCommand implements Command {
         }
         Reply reply = context.reply(List.of(
                 new JournalEntry.OnRoll(roll.id(), new RollEvent.Unloaded()),
-                new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(
+                new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(
                         roll.camera().key(), context.state().inHand(roll.camera()))),
                 new JournalEntry.OnDay(
                         new DayEvent.RollClosed(roll.id(), CameraPlace.of(roll), Optional.of(roll.film())))));

@@ -9,7 +9,7 @@ import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
@@ -72,7 +72,7 @@ public final class FlashCommand implements Command {
 
     /** That the caution was given. */
     static JournalEntry cautioned(Camera camera) {
-        return new JournalEntry.OnDay(new DayEvent.FlashCautioned(camera.key()));
+        return new JournalEntry.OnDay(new CameraEvent.FlashCautioned(camera.key()));
     }
 
     @Override

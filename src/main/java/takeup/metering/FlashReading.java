@@ -10,6 +10,7 @@ import takeup.advice.ExposureInHand;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
 import takeup.day.DayEvent;
 import takeup.exposure.Aperture;
@@ -84,12 +85,12 @@ final class FlashReading {
         List<Warning> warnings = new ArrayList<>();
         Optional<ClockShift> shift = context.clockShifts().sinceFrameOrReading();
         shift.ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
-        entries.add(new JournalEntry.OnDay(new DayEvent.FlashMetered(flash)));
+        entries.add(new JournalEntry.OnDay(new CameraEvent.FlashMetered(flash)));
         Optional<Aperture> aperture = before.setting().lens().map(it -> nearest(flash, before, it, context));
         CameraSetup after =
                 aperture.map(it -> before.with(SettingPatch.aperture(it))).orElse(before);
         if (aperture.isPresent() || !after.equals(context.state().inHand(camera))) {
-            entries.add(new JournalEntry.OnDay(new DayEvent.CameraSetupChanged(camera.key(), after)));
+            entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(camera.key(), after)));
         }
         if (FlashCommand.isFirstOn(camera, context)) {
             entries.add(FlashCommand.cautioned(camera));

@@ -11,6 +11,7 @@ import takeup.advice.ExposureInHand;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.DayEvent;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
@@ -43,7 +44,7 @@ final class LightReading {
             entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it)));
             warnings.add(WarningText.clockBeforeReading(it));
         });
-        entries.add(new JournalEntry.OnDay(new DayEvent.LightMetered(
+        entries.add(new JournalEntry.OnDay(new CameraEvent.LightMetered(
                 light,
                 context.state().meterInHand().key(),
                 warnings.stream().map(Warning::code).toList())));
@@ -163,7 +164,7 @@ final class LightReading {
         return context.state()
                 .history()
                 .on(context.now().toLocalDate())
-                .events(DayEvent.LightMetered.class)
+                .events(CameraEvent.LightMetered.class)
                 .anyMatch(it -> it.said().contains(Warning.Code.CAMERA_METER));
     }
 }

@@ -9,7 +9,7 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Completions;
 import takeup.command.Outcome;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.exposure.ExposureTime;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
@@ -41,7 +41,7 @@ public final class MeterCommand implements Command {
         Meter meter = kit.meter(key).orElseThrow(() -> new CommandRejected(kit.whyNot(Kit.Sort.METERS, key)));
         Optional<ExposureTime> preset =
                 words.size() > 1 ? Optional.of(MeterMarks.of(meter).preset(words.get(1), key)) : Optional.empty();
-        return context.reply(new DayEvent.MeterSelected(key, preset))
+        return context.reply(new CameraEvent.MeterSelected(key, preset))
                 .says(
                         "Meter: " + meter.name(),
                         preset.map(it -> ", preset to " + it).orElse("") + ".")

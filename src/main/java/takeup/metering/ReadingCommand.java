@@ -8,7 +8,7 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.day.Sun;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
@@ -60,7 +60,7 @@ public final class ReadingCommand implements Command {
                 context.now());
         List<JournalEntry> entries = reading.preset()
                 .map(it -> List.<JournalEntry>of(
-                        new JournalEntry.OnDay(new DayEvent.MeterSelected(meter.key(), Optional.of(it)))))
+                        new JournalEntry.OnDay(new CameraEvent.MeterSelected(meter.key(), Optional.of(it)))))
                 .orElse(List.of());
         return reading.flash().isPresent()
                 ? FlashReading.measured(reading, arguments.line(), entries, context)
@@ -107,14 +107,14 @@ public final class ReadingCommand implements Command {
         Optional<Light> light = state.day().light();
         return state.history()
                 .entriesNewestFirst()
-                .filter(it -> it.as(DayEvent.FlashMetered.class)
-                                .map(DayEvent.FlashMetered::flash)
+                .filter(it -> it.as(CameraEvent.FlashMetered.class)
+                                .map(CameraEvent.FlashMetered::flash)
                                 .equals(flash)
-                        || it.as(DayEvent.LightMetered.class)
-                                .map(DayEvent.LightMetered::light)
+                        || it.as(CameraEvent.LightMetered.class)
+                                .map(CameraEvent.LightMetered::light)
                                 .equals(light))
                 .findFirst()
-                .filter(it -> it.is(DayEvent.FlashMetered.class))
+                .filter(it -> it.is(CameraEvent.FlashMetered.class))
                 .isPresent();
     }
 

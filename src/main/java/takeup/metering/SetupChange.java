@@ -4,8 +4,8 @@ import java.util.OptionalDouble;
 import takeup.advice.ExposureInHand;
 import takeup.command.CommandContext;
 import takeup.command.Reply;
+import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
-import takeup.day.DayEvent;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 
@@ -20,8 +20,8 @@ final class SetupChange {
     }
 
     static SetupChange of(CameraSetup setup, CommandContext context) {
-        Reply reply =
-                context.reply(new DayEvent.CameraSetupChanged(context.camera().key(), setup));
+        Reply reply = context.reply(
+                new CameraEvent.CameraSetupChanged(context.camera().key(), setup));
         return new SetupChange(reply, light(context.state(), reply.after()));
     }
 

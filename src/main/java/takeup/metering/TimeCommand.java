@@ -12,7 +12,7 @@ import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.day.BulbTimer;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
@@ -55,7 +55,7 @@ public final class TimeCommand implements Command {
                 ? "the bell rings at "
                         + ExposureTime.words(timer.targetSeconds().getAsDouble()) + "; "
                 : "";
-        return context.reply(new DayEvent.TimerStarted(camera.key(), timer))
+        return context.reply(new CameraEvent.TimerStarted(camera.key(), timer))
                 .says("The timer runs on " + camera.key(), ": " + until + "time again stops it.")
                 .accepted();
     }
@@ -83,7 +83,7 @@ public final class TimeCommand implements Command {
     private static Outcome stop(Camera camera, BulbTimer timer, CommandContext context) {
         String stopped = "The timer on " + camera.key() + " stopped";
         if (timer.since().isAfter(context.nowMillis())) {
-            return context.reply(new DayEvent.TimerStopped(camera.key()))
+            return context.reply(new CameraEvent.TimerStopped(camera.key()))
                     .says(
                             stopped,
                             ". The clock went back while it ran, so how long it was is not known: type the time, such "
@@ -97,7 +97,7 @@ public final class TimeCommand implements Command {
         ExposureTime time = ExposureTime.literal(seconds);
         Reply reply = context.reply(List.of(
                 new JournalEntry.OnDay(context.changedSetup(SettingPatch.time(time))),
-                new JournalEntry.OnDay(new DayEvent.TimerStopped(camera.key()))));
+                new JournalEntry.OnDay(new CameraEvent.TimerStopped(camera.key()))));
         String error = ExposureInHand.error(reply.after()).stream()
                 .mapToObj(it -> ", " + Stops.error(it))
                 .findFirst()

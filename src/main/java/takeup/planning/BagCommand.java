@@ -16,8 +16,8 @@ import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.command.ScreenAction;
 import takeup.day.Bag;
-import takeup.day.DayEvent;
 import takeup.day.FilmLot;
+import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -89,7 +89,7 @@ public final class BagCommand implements Command {
         int count = count(words, "add");
         FilmLot lot = lot(context, words.subList(1, words.size()));
         List<JournalEntry> entries =
-                List.of(new JournalEntry.OnDay(new DayEvent.BagChanged(lot, count, Optional.empty())));
+                List.of(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot, count, Optional.empty())));
         String aged = lot.isExpired(context.now().toLocalDate())
                 ? " " + English.capitalised(FilmAge.words(lot, context)) + "."
                 : "";
@@ -108,7 +108,7 @@ public final class BagCommand implements Command {
                             || wanted.expires().equals(lot.getKey().expires()));
             if (fits && left > 0) {
                 int taken = Math.min(left, lot.getValue());
-                entries.add(new JournalEntry.OnDay(new DayEvent.BagChanged(lot.getKey(), -taken, Optional.empty())));
+                entries.add(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot.getKey(), -taken, Optional.empty())));
                 left -= taken;
             }
         }

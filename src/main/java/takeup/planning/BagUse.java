@@ -7,6 +7,7 @@ import takeup.command.CommandContext;
 import takeup.day.Bag;
 import takeup.day.DayEvent;
 import takeup.day.FilmLot;
+import takeup.day.PlanEvent;
 import takeup.history.JournalEntry;
 import takeup.kit.Warning;
 import takeup.roll.Film;
@@ -41,7 +42,7 @@ public record BagUse(Optional<JournalEntry> entry, List<Warning> warnings) {
         if (bag.rolls(key, film.size()) == 1) {
             warnings.add(new Warning(Warning.Code.BAG_LOW, "that was the last " + what + " in the bag"));
         }
-        DayEvent taken = new DayEvent.BagChanged(lot.get(), -1, Optional.of(roll));
+        DayEvent taken = new PlanEvent.BagChanged(lot.get(), -1, Optional.of(roll));
         return new BagUse(Optional.of(new JournalEntry.OnDay(taken)), warnings);
     }
 }

@@ -14,9 +14,9 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
-import takeup.day.DayEvent;
 import takeup.day.KeyMoment;
 import takeup.day.Plan;
+import takeup.day.PlanEvent;
 import takeup.day.ShootInfo;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -125,7 +125,7 @@ public final class PlanCommand implements Command {
             throw new CommandRejected("a plan holds up to " + MOST + " moments");
         }
         List<JournalEntry> entries = new ArrayList<>();
-        moments.forEach(it -> entries.add(new JournalEntry.OnDay(new DayEvent.MomentPlanned(it))));
+        moments.forEach(it -> entries.add(new JournalEntry.OnDay(new PlanEvent.MomentPlanned(it))));
         Json.Obj fields = moments.size() == 1
                 ? PlanJson.moment(moments.get(0))
                 : Json.object()
@@ -187,7 +187,7 @@ public final class PlanCommand implements Command {
 
     private static Outcome drop(CommandContext context, List<String> rest) {
         KeyMoment moment = moment(context, Arguments.one("plan drop", rest, "plan drop 3"));
-        return context.reply(new DayEvent.MomentDropped(moment.number()))
+        return context.reply(new PlanEvent.MomentDropped(moment.number()))
                 .event("plan")
                 .says(moment.name() + " is out of the plan", ".")
                 .fields(PlanJson.moment(moment))

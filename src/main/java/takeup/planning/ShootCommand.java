@@ -12,7 +12,7 @@ import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
 import takeup.day.Coordinates;
-import takeup.day.DayEvent;
+import takeup.day.PlanEvent;
 import takeup.day.ShootInfo;
 import takeup.day.Sun;
 import takeup.history.JournalEntry;
@@ -70,7 +70,7 @@ public final class ShootCommand implements Command {
     private static Outcome open(CommandContext context, Arguments arguments) {
         ShootInfo shoot = read(context, DateTimeParser.of(arguments.textAfterWords(1)));
         Optional<ShootInfo> before = context.state().day().shoot();
-        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new DayEvent.ShootOpened(shoot))));
+        List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new PlanEvent.ShootOpened(shoot))));
         for (Roll roll : context.state().rolls().values()) {
             if (roll.state() == Roll.State.OPEN && belongs(context, roll, before, shoot)) {
                 entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(shoot))));

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class DayTest {
     private static final OffsetDateTime NIGHT = OffsetDateTime.parse("2026-09-12T23:59:50+02:00");
     private static final DayEvent STARTED =
-            new DayEvent.TimerStarted("645", new BulbTimer(NIGHT, OptionalDouble.of(30)));
+            new CameraEvent.TimerStarted("645", new BulbTimer(NIGHT, OptionalDouble.of(30)));
 
     private static Day of(DayEvent... events) {
         Day day = Day.FIRST;
@@ -28,26 +28,27 @@ class DayTest {
     void aTimerRunsOverMidnightUntilItIsStopped() {
         Day next = of(STARTED).carried(NIGHT.plusSeconds(20));
         assertEquals(20, next.timers().get("645").elapsed(NIGHT.plusSeconds(20)));
-        assertTrue(new DayEvent.TimerStopped("645").appliedTo(next).timers().isEmpty());
+        assertTrue(new CameraEvent.TimerStopped("645").appliedTo(next).timers().isEmpty());
         assertEquals(
                 Set.of("645"),
-                new DayEvent.TimerStopped("35").appliedTo(next).timers().keySet(),
+                new CameraEvent.TimerStopped("35").appliedTo(next).timers().keySet(),
                 "another camera's timer goes on");
     }
 
     @Test
     void theCautionAboutFlashIsKeptForEachCameraOnAllLaterDays() {
         Day day = of(
-                new DayEvent.FlashCautioned("645"),
-                new DayEvent.FlashCautioned("35"),
-                new DayEvent.FlashCautioned("645"));
+                new CameraEvent.FlashCautioned("645"),
+                new CameraEvent.FlashCautioned("35"),
+                new CameraEvent.FlashCautioned("645"));
         assertEquals(
                 Set.of("645", "35"), day.carried(NIGHT.plusDays(9)).cameras().cautioned());
     }
 
     @Test
     void neitherIsAStepThatUndoTakesBack() {
-        for (DayEvent event : List.of(STARTED, new DayEvent.TimerStopped("645"), new DayEvent.FlashCautioned("645"))) {
+        for (DayEvent event :
+                List.of(STARTED, new CameraEvent.TimerStopped("645"), new CameraEvent.FlashCautioned("645"))) {
             assertFalse(event.isStep(), event.toString());
         }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.kit.Warning;
@@ -31,7 +32,7 @@ class HistoryTest {
     }
 
     private static DayEvent selected(String camera) {
-        return new DayEvent.CameraSelected(new CameraPlace(camera, Optional.empty()));
+        return new CameraEvent.CameraSelected(new CameraPlace(camera, Optional.empty()));
     }
 
     private static List<Long> numbers(History history) {
@@ -76,7 +77,7 @@ class HistoryTest {
         assertEquals(
                 List.of("66", "645", "35"),
                 history.entriesNewestFirst()
-                        .flatMap(it -> it.as(DayEvent.CameraSelected.class).stream())
+                        .flatMap(it -> it.as(CameraEvent.CameraSelected.class).stream())
                         .map(it -> it.place().camera())
                         .toList());
     }

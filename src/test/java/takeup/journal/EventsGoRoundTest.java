@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,7 +89,7 @@ class EventsGoRoundTest {
             }
         }
         ofFirst.forEach(it -> kinds.add(it.event().getClass()));
-        assertEquals(RollEvent.class.getPermittedSubclasses().length, kinds.size());
+        assertEquals(kinds(RollEvent.class), kinds.size());
         check(ofFirst, new Archive(folder).roll(first));
         check(ofSecond, new Archive(folder).roll(second));
     }
@@ -111,7 +112,7 @@ class EventsGoRoundTest {
                 writer.append(batch);
             }
         }
-        assertEquals(DayEvent.class.getPermittedSubclasses().length, kinds.size());
+        assertEquals(kinds(DayEvent.class), kinds.size());
         check(all, new Archive(folder).dayOf(LocalDate.of(2026, 9, 12)));
     }
 
@@ -209,5 +210,13 @@ class EventsGoRoundTest {
         for (int i = 0; i < written.size(); i++) {
             assertEquals(written.get(i), read.records().get(i));
         }
+    }
+
+    /** How many records there are below a sealed interface. */
+    private static int kinds(Class<?> type) {
+        Class<?>[] below = type.getPermittedSubclasses();
+        return below == null
+                ? 1
+                : Stream.of(below).mapToInt(EventsGoRoundTest::kinds).sum();
     }
 }

@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import takeup.day.Bag;
 import takeup.day.BulbTimer;
+import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.CameraSetup;
 import takeup.day.CamerasInUse;
@@ -28,7 +29,9 @@ import takeup.day.DayEvent;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
 import takeup.day.Metering;
+import takeup.day.PaperEvent;
 import takeup.day.Plan;
+import takeup.day.PlanEvent;
 import takeup.day.ShootInfo;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
@@ -311,14 +314,14 @@ final class RandomEvents {
 
     DayEvent ofDay() {
         return switch (random.nextInt(24)) {
-            case 0 -> new DayEvent.CameraSelected(place());
-            case 1 -> new DayEvent.MeterSelected(words(), maybe(this::time));
+            case 0 -> new CameraEvent.CameraSelected(place());
+            case 1 -> new CameraEvent.MeterSelected(words(), maybe(this::time));
             case 2 ->
-                new DayEvent.LightMetered(
+                new CameraEvent.LightMetered(
                         light(),
                         words(),
                         List.of(one(List.of(Warning.Code.values())), one(List.of(Warning.Code.values()))));
-            case 3 -> new DayEvent.FlashMetered(flash());
+            case 3 -> new CameraEvent.FlashMetered(flash());
             case 4 -> new DayEvent.WarningSilenced(one(List.of(Warning.Code.values())));
             case 5 -> new DayEvent.RollClosed(roll(), place(), maybe(this::film));
             case 6 -> new DayEvent.Carried(day());
@@ -327,20 +330,20 @@ final class RandomEvents {
             case 9 ->
                 new DayEvent.Unknown(
                         "bag", "{\"event\":\"bag\",\"rolls\":{\"cn400\":12.50},\"words\":\"left \\u0041nd right\"}");
-            case 10 -> new DayEvent.FlashCautioned(one(CAMERAS).key());
-            case 11 -> new DayEvent.TimerStarted(one(CAMERAS).key(), timer());
-            case 12 -> new DayEvent.TimerStopped(one(CAMERAS).key());
+            case 10 -> new CameraEvent.FlashCautioned(one(CAMERAS).key());
+            case 11 -> new CameraEvent.TimerStarted(one(CAMERAS).key(), timer());
+            case 12 -> new CameraEvent.TimerStopped(one(CAMERAS).key());
             case 13 -> new DayEvent.GuideDismissed();
             case 14 -> new DayEvent.ClockShifted(shift());
-            case 17 -> new DayEvent.ShootOpened(shoot());
-            case 18 -> new DayEvent.MomentPlanned(moment());
-            case 15 -> new DayEvent.MomentDropped(1 + random.nextInt(99));
-            case 16 -> new DayEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
+            case 17 -> new PlanEvent.ShootOpened(shoot());
+            case 18 -> new PlanEvent.MomentPlanned(moment());
+            case 15 -> new PlanEvent.MomentDropped(1 + random.nextInt(99));
+            case 16 -> new PlanEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
             case 19 -> new DayEvent.RoutineSet(random.nextBoolean());
-            case 20 -> new DayEvent.PaperStarted(roll());
-            case 21 -> new DayEvent.PaperLineRejected(words());
-            case 22 -> new DayEvent.PaperFinished();
-            default -> new DayEvent.CameraSetupChanged(one(CAMERAS).key(), inHand());
+            case 20 -> new PaperEvent.PaperStarted(roll());
+            case 21 -> new PaperEvent.PaperLineRejected(words());
+            case 22 -> new PaperEvent.PaperFinished();
+            default -> new CameraEvent.CameraSetupChanged(one(CAMERAS).key(), inHand());
         };
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.day.DayEvent;
+import takeup.day.CameraEvent;
 import takeup.disk.MemoryFileSystem;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
@@ -97,7 +97,7 @@ class SeveralWritersTest {
         assertEquals("AB", archive.writer());
         try (Writer writer = Writer.take(archive)) {
             Batch batch = new Batch(1, AT);
-            batch.add(new DayEvent.MeterSelected("hand", Optional.empty()));
+            batch.add(new CameraEvent.MeterSelected("hand", Optional.empty()));
             batch.add(THEIRS, new RollEvent.Noted("the second laptop"));
             writer.append(batch);
         }
