@@ -22,24 +22,30 @@ final class NewProfile {
              "boxSpeed": 400,
              "usualEI": 400,
              "filmSizes": ["135", "120"],
-             "latitude": {"note": "stops of less and of more light that it bears, 0 to 10; an opinion: say whose in source",
+             "latitude": {"note": "stops of less and of more light that it bears, 0 to 10; an opinion: say \
+            whose in source",
               "underStops": 1, "overStops": 2, "source": "to be filled in"},
-             "reciprocity": {"note": "none (upToSeconds), power (exponent, fromSeconds), table (points: [metered s, corrected s], first [t, t]), stops (points: [s, stops to open], first [t, 0])",
+             "reciprocity": {"note": "none (upToSeconds), power (exponent, fromSeconds), table (points: \
+            [metered s, corrected s], first [t, t]), stops (points: [s, stops to open], first [t, 0])",
               "model": "none", "upToSeconds": 1, "source": "the maker's sheet: to be filled in"},
-             "source": "kind is one of colour-negative, bw-negative, colour-reversal, bw-reversal; process as the lab calls it; usualEI is how you rate it"}
+             "source": "kind is one of colour-negative, bw-negative, colour-reversal, bw-reversal; process as \
+            the lab calls it; usualEI is how you rate it"}
             """;
     private static final String CAMERA = """
             {"note": "Change what is in quotes and the numbers; takeup check says whether the file is right.",
              "name": "My camera %1$s",
              "frameSize": "24x36",
              "frames": {"note": "how many frames each film size gives by this camera's own counter", "135": 36},
-             "times": {"note": "step is full, half or third; or marks instead, as engraved: [\\"1s\\", \\"1/2\\", \\"1/5\\"]",
+             "times": {"note": "step is full, half or third; or marks instead, as engraved: [\\"1s\\", \
+            \\"1/2\\", \\"1/5\\"]",
               "step": "full", "longest": "1s", "fastest": "1/1000", "bulb": true},
              "syncTime": "1/60",
              "lenses": [
-              {"note": "a zoom has two focal lengths: [28, 90]; an irregular ring has marks: [3.5, 4, 5.6] instead of the step and its ends",
+              {"note": "a zoom has two focal lengths: [28, 90]; an irregular ring has marks: [3.5, 4, 5.6] \
+            instead of the step and its ends",
                "key": "50", "name": "50mm f/1.8", "focalMm": 50, "widest": 1.8, "narrowest": 16, "step": "full"}],
-             "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
+             "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with \
+            changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
             """;
 
     private final GlobalOptions global;

@@ -17,7 +17,8 @@ public record BashCompletion(SubcommandTree tree) {
                 # Completion of takeup %VERSION% for bash, printed by: takeup completion bash
                 %FUNCTIONS%
                 _takeup() {
-                    local words=() word cur prev command='' place=0 value='' data='' kind='' options='' below='' i last IFS=$' \\t\\n'
+                    local words=() word cur prev command='' place=0 value='' data='' kind='' options='' \
+                below='' i last IFS=$' \\t\\n'
                     COMPREPLY=()
                     # What is typed as --data=DIR comes in three pieces; without the sign it reads like --data DIR.
                     for ((i = 0; i <= COMP_CWORD; i++)); do
@@ -67,7 +68,8 @@ public record BashCompletion(SubcommandTree tree) {
                                 COMPREPLY=($(compgen -f -- "$cur"))
                             fi
                             ;;
-                        *) COMPREPLY=($(compgen -W "$("${words[0]/#\\~/$HOME}" completion --words "$kind" ${data:+--data "${data/#\\~/$HOME}"} 2>/dev/null)" -- "$cur")) ;;
+                        *) COMPREPLY=($(compgen -W "$("${words[0]/#\\~/$HOME}" completion --words "$kind" \
+                ${data:+--data "${data/#\\~/$HOME}"} 2>/dev/null)" -- "$cur")) ;;
                     esac
                 }
                 complete -F _takeup takeup

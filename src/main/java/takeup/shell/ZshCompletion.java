@@ -68,7 +68,8 @@ public record ZshCompletion(SubcommandTree tree) {
                         folders) _files -/ ;;
                         files) _files ;;
                         *)
-                            found=(${(f)"$(${~words[1]} completion --words $kind ${data:+--data} ${data:+${~data}} 2>/dev/null)"})
+                            found=(${(f)"$(${~words[1]} completion --words $kind ${data:+--data} \
+                ${data:+${~data}} 2>/dev/null)"})
                             compadd -a found
                             ;;
                     esac
