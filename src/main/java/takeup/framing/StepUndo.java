@@ -53,8 +53,8 @@ record StepUndo(JournalStep step, Direction direction) {
         Optional<CameraPlace> place = reply.after().placeInHand();
         return reply.event(direction == Direction.BACK ? "undo" : "redo")
                 .says(
-                        direction == Direction.BACK ? "Undone" : "Done again",
-                        ": " + what + where + "." + roll.map(StepUndo::standing).orElse(""))
+                        (direction == Direction.BACK ? "Undone: " : "Done again: ") + what,
+                        where + "." + roll.map(StepUndo::standing).orElse(""))
                 .fields(Json.object()
                         .and("what", what)
                         .and("roll", roll.map(Roll::id))

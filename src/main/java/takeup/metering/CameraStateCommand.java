@@ -67,7 +67,7 @@ public enum CameraStateCommand implements Command {
                 word, value, camera, before.setting().lens(), before.setting().zoomMm()));
         return SetupChange.of(setup, context)
                 .says(text(value, camera, setup), ".")
-                .titled(word + " " + value + " on " + camera.key())
+                .titled(word + " " + value + (this == TRIPOD ? " " : " on ") + camera.key())
                 .accepted();
     }
 

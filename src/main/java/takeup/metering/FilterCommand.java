@@ -48,7 +48,9 @@ public final class FilterCommand implements Command {
         String each = String.join(
                 ", ", setting.filters().stream().map(FilterCommand::loss).toList());
         String sum = setting.filters().size() > 1 ? ", together " + Stops.words(setting.filterStops()) : "";
-        return change.says("On " + camera.key() + ": " + each + sum, ".").accepted();
+        return change.says("On " + camera.key() + ": " + each + sum, ".")
+                .titled(String.join(" ", arguments.tokens().words()) + " on " + camera.key())
+                .accepted();
     }
 
     /** A factor and its stops as one thing: {@code 3x = 1.6 stops}; other filters as they say themselves. */

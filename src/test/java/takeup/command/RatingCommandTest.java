@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import takeup.report.RatingText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
@@ -41,6 +43,23 @@ class RatingCommandTest {
         assertEquals(Optional.empty(), day.roll("R0001").frames().get(0).note());
         day.lines("rating");
         assertTrue(RatingText.nextCard(day.shoot().shown()).isPresent());
+    }
+
+    /** Others may want the lab to leave the densities alone, too. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "condition no density correction",
+                "condition rating test",
+                "condition partial rating test, no density correction on the scans"
+            })
+    void aConditionInOtherWordsIsNoRatingTest(String line) {
+        Playing day = Playing.medium("m ev11", "4 125", line);
+        assertEquals(Optional.empty(), RatingText.nextCard(day.shoot().shown()));
+        assertEquals(Optional.empty(), day.space().roll("R0001").frames().get(1).note());
+        assertTrue(
+                day.lines("rating").shoot().lastAnswer().text().contains("The lab is told"),
+                day.shoot().lastAnswer().text());
     }
 
     /** In the pipe no key stands for the word, so the sentence names it. */

@@ -117,6 +117,23 @@ class HelpTest {
         assertEquals(List.of(), never);
     }
 
+    @Test
+    void eachLineThatWritesSomethingIsCalledByAShortName() {
+        for (Supplier<Playing> moment : moments().values()) {
+            Playing day = moment.get();
+            for (CommandInfo word : CommandTable.words()) {
+                for (CommandInfo.Form form : word.forms()) {
+                    Outcome outcome = day.shoot().outcome(form.typed());
+                    if (outcome instanceof Outcome.Accepted accepted
+                            && !accepted.entries().isEmpty()) {
+                        String title = accepted.answer().title();
+                        assertTrue(!title.isBlank() && title.length() <= 80, form.typed() + ": " + title);
+                    }
+                }
+            }
+        }
+    }
+
     /** The moments that are quickly played. */
     static List<String> quick() {
         return List.of("an empty folder", "a camera", "a frame", "a camera that sets itself", "a question");

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
@@ -170,6 +171,23 @@ class SavingTest {
                         && day.farewell().contains("bow seat"),
                 day.farewell());
         assertFalse(day.farewell().contains("Frame 1"), day.farewell());
+    }
+
+    @ParameterizedTest(name = "\"{0}\" that is not saved is called \"{1}\"")
+    @CsvSource(delimiter = '|', textBlock = """
+            tripod on                | tripod on 645
+            flash on                 | flash on 645
+            bias +1/3                | bias +1/3 on 645
+            .                        | Frame 2 on R0001
+            m ev11                   | EV 11.0 at ISO 100, incident, just now
+            condition torn           | Condition of R0001
+            push 1                   | correction of R0001
+            undo                     | Undone: frame 1 of R0001
+            cam 35                   | 35mm mechanical reflex
+            """)
+    void whatIsNotSavedIsCalledByWhatWasDone(String line, String name) {
+        Playing day = Playing.medium("4 125").disk(Playing.Disk.FULL).lines(line);
+        assertEquals(name, day.shoot().waiting().get(0).name());
     }
 
     @Test
