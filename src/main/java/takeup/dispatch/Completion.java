@@ -75,8 +75,10 @@ public final class Completion {
 
     /** Where the note of a line begins, behind the semicolon or {@code n}; -1 where the line has none. */
     public static int noteStart(String typed) {
-        int semicolon = typed.indexOf(';');
-        int at = semicolon >= 0 ? semicolon + 1 : typed.regionMatches(true, 0, "n ", 0, 2) ? 2 : -1;
+        int at = typed.indexOf(';') + 1;
+        if (at == 0) {
+            at = typed.regionMatches(true, 0, "n ", 0, 2) ? 2 : -1;
+        }
         while (at > 0 && at < typed.length() && typed.charAt(at) == ' ') {
             at++;
         }

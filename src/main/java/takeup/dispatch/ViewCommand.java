@@ -16,6 +16,7 @@ import takeup.report.RollText;
 import takeup.report.StatusJson;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
+import takeup.text.English;
 
 /** Words that show or say how things stand, and log nothing. */
 public enum ViewCommand implements Command {
@@ -85,13 +86,15 @@ public enum ViewCommand implements Command {
                                         ? RollText.left(it)
                                         : it.framesUsed() + " frames")));
         int earlier = context.state().known().size() - context.state().rolls().size();
-        String more = earlier > 0
-                ? "Not read here, since finished before: " + earlier + (earlier == 1 ? " roll" : " rolls")
-                        + "; takeup rolls lists all."
-                : "";
-        return all.isEmpty()
-                ? more.isEmpty() ? "No roll yet." : more
-                : String.join("; ", all) + "." + (more.isEmpty() ? "" : " " + more);
+        List<String> sentences = new ArrayList<>();
+        if (!all.isEmpty()) {
+            sentences.add(String.join("; ", all) + ".");
+        }
+        if (earlier > 0) {
+            sentences.add("Not read here, since finished before: " + English.count(earlier, "roll")
+                    + "; takeup rolls lists all.");
+        }
+        return sentences.isEmpty() ? "No roll yet." : String.join(" ", sentences);
     }
 
     private static String next(CommandContext context) {

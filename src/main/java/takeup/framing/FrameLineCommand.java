@@ -32,6 +32,9 @@ public enum FrameLineCommand implements Command {
             .needs(Need.FILM)
             .with(CommandInfo.Trait.TAKES_NOTE));
 
+    /** What may stand in front of a number: f/8, f8, b12s, x5, *5. */
+    private static final List<String> SIGNS = List.of("f/", "f", "b", "x", "*");
+
     private final CommandInfo info;
 
     FrameLineCommand(CommandInfo info) {
@@ -53,12 +56,14 @@ public enum FrameLineCommand implements Command {
             return false;
         }
         String first = tokens.words().get(0);
-        char c = first.charAt(0);
-        int number = first.startsWith("f/") ? 2 : c == 'f' || c == 'b' || c == 'x' || c == '*' ? 1 : 0;
-        boolean begins = first.length() > number && Tokens.isDigit(first.charAt(number));
-        boolean point =
-                first.length() > number + 1 && first.charAt(number) == '.' && Tokens.isDigit(first.charAt(number + 1));
-        return begins || point || (c == '.' || c == ',') && first.length() > 1;
+        String number = SIGNS.stream()
+                .filter(first::startsWith)
+                .findFirst()
+                .map(it -> first.substring(it.length()))
+                .orElse(first);
+        boolean isPoint = number.startsWith(".") && number.length() > 1 && Tokens.isDigit(number.charAt(1));
+        boolean isNumber = !number.isEmpty() && Tokens.isDigit(number.charAt(0));
+        return isNumber || isPoint || (first.startsWith(".") || first.startsWith(",")) && first.length() > 1;
     }
 
     @Override

@@ -109,7 +109,8 @@ record GuideNumberArguments(List<String> heads, Optional<Token> distance, double
     private GuideNumber head(String word) {
         boolean isFeet = word.endsWith("ft");
         boolean isMetres = !isFeet && word.endsWith("m");
-        String number = word.substring(2, word.length() - (isFeet ? 2 : isMetres ? 1 : 0));
+        String unit = isFeet ? "ft" : "m";
+        String number = word.substring(2, word.length() - (isFeet || isMetres ? unit.length() : 0));
         double value = Tokens.number(number)
                 .orElseThrow(
                         () -> new CommandRejected(word + " is no guide number: gn36m for metres, gn118ft for feet"));

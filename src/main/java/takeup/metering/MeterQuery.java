@@ -94,32 +94,31 @@ public final class MeterQuery {
     private static Answer read(ShootState s, Options options, OffsetDateTime now) {
         boolean clean = options.keys.camera.isPresent() || options.keys.stock.isPresent();
         Optional<Roll> roll = clean ? Optional.empty() : s.rollInHand();
-        Optional<Camera> camera = options.keys.camera.isPresent()
-                ? Optional.of(s.kit()
-                        .camera(options.keys.camera.get())
-                        .orElseThrow(
-                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, options.keys.camera.get()))))
-                : clean ? Optional.empty() : s.cameraInHand();
-        Optional<Stock> stock = options.keys.stock.isPresent()
-                ? Optional.of(s.kit()
-                        .stock(options.keys.stock.get())
-                        .orElseThrow(
-                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.STOCKS, options.keys.stock.get()))))
-                : roll.map(it -> it.film().stock());
-        Meter meter = options.keys.meter.isPresent()
-                ? s.kit()
-                        .meter(options.keys.meter.get())
-                        .orElseThrow(
-                                () -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, options.keys.meter.get())))
-                : s.meterInHand();
+        Optional<Camera> named = options.keys.camera.map(key -> s.kit()
+                .camera(key)
+                .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, key))));
+        Optional<Camera> camera = clean ? named : s.cameraInHand();
+        Optional<Stock> stock = options.keys
+                .stock
+                .map(key -> s.kit()
+                        .stock(key)
+                        .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.STOCKS, key))))
+                .or(() -> roll.map(it -> it.film().stock()));
+        Meter meter = options.keys
+                .meter
+                .map(key -> s.kit()
+                        .meter(key)
+                        .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.METERS, key))))
+                .orElseGet(s::meterInHand);
         Optional<FilmSpeed> given =
                 options.wanted.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
         Optional<FilmSpeed> known =
                 given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
         Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
-        Optional<Hold> hold = options.wanted.hold.isPresent()
-                ? hold(options.wanted.hold.get(), camera, setting.lens())
-                : clean ? Optional.empty() : s.inHand().hold();
+        Optional<Hold> hold = options.wanted
+                .hold
+                .flatMap(it -> hold(it, camera, setting.lens()))
+                .or(() -> clean ? Optional.empty() : s.inHand().hold());
         List<String> words = Tokens.of(String.join(" ", options.reading)).words();
         Reading reading = ReadingParser.read(
                 "m " + String.join(" ", options.reading), words, meter, s.day().preset(), known, now);

@@ -149,16 +149,18 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
         if (apertureKnown && shutter.isEmpty() || timeKnown && ring.isEmpty()) {
             why.append("one number too many for this camera");
         }
-        String plain = Plain.number(number.value());
-        return number.value() <= 0 || number.tenths() >= 0
-                ? new CommandRejected(why.toString())
-                : new CommandRejected(why.append("; what is on no ring is typed with its sign: ")
-                        .append(
-                                apertureKnown || ring.isEmpty()
-                                        ? ""
-                                        : "f" + plain + (timeKnown || shutter.isEmpty() ? "" : " or "))
-                        .append(timeKnown || shutter.isEmpty() ? "" : number.value() > 1 ? "1/" + plain : plain + "s")
-                        .toString());
+        if (number.value() > 0 && number.tenths() < 0) {
+            List<String> signed = new ArrayList<>();
+            String plain = Plain.number(number.value());
+            if (!apertureKnown && ring.isPresent()) {
+                signed.add("f" + plain);
+            }
+            if (!timeKnown && shutter.isPresent()) {
+                signed.add(number.value() > 1 ? "1/" + plain : plain + "s");
+            }
+            why.append("; what is on no ring is typed with its sign: ").append(String.join(" or ", signed));
+        }
+        return new CommandRejected(why.toString());
     }
 
     private List<String> marksNear(double value) {
@@ -182,8 +184,9 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
         return nearTime(value).dial();
     }
 
-    private ExposureTime nearTime(double value) {
-        double seconds = value <= 0 ? 1 : value < 1 ? value : 1 / value;
+    private ExposureTime nearTime(double number) {
+        double value = number > 0 ? number : 1;
+        double seconds = value < 1 ? value : 1 / value;
         ExposureTime best = shutter.orElseThrow().fastest();
         for (ExposureTime mark : shutter.orElseThrow().marks()) {
             if (mark.seconds() <= 1

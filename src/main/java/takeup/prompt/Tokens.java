@@ -1,6 +1,7 @@
 package takeup.prompt;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -98,10 +99,19 @@ public record Tokens(List<String> words, Optional<String> note) {
     }
 
     private static Optional<Token> aperture(String word) {
-        String rest = word.startsWith("f/") ? word.substring(2) : word.startsWith("f") ? word.substring(1) : "";
+        String rest = after(word, "f/", "f");
         return rest.isEmpty()
                 ? Optional.empty()
                 : numberWithTenths(rest).map(it -> new Token(Token.Kind.APERTURE, it[0], (int) it[1], word));
+    }
+
+    /** What follows the first of the signs that a word begins with; "" where it begins with none. */
+    private static String after(String word, String... signs) {
+        return Arrays.stream(signs)
+                .filter(word::startsWith)
+                .findFirst()
+                .map(it -> word.substring(it.length()))
+                .orElse("");
     }
 
     private static Optional<Token> bare(String word) {
@@ -117,11 +127,7 @@ public record Tokens(List<String> words, Optional<String> note) {
         int plus = word.indexOf('+');
         if (plus > 0) {
             String tail = word.substring(plus + 1);
-            String digit = tail.startsWith(".")
-                    ? tail.substring(1)
-                    : tail.startsWith("0.")
-                            ? tail.substring(2)
-                            : tail.endsWith("/10") ? tail.substring(0, tail.length() - 3) : "";
+            String digit = tail.endsWith("/10") ? tail.substring(0, tail.length() - 3) : after(tail, ".", "0.");
             return digit.length() == 1 && isDigit(digit.charAt(0))
                     ? number(word.substring(0, plus)).map(it -> new double[] {it, digit.charAt(0) - '0'})
                     : Optional.empty();
