@@ -65,8 +65,10 @@ public sealed interface Outcome {
         }
 
         /** The same, once a doubt about what was typed is answered with yes; at once where there is none. */
-        public Outcome unlessDoubted(Optional<String> doubt) {
-            return doubt.isPresent() ? new NeedsConfirmation(doubt.get() + "; yes takes it as typed", this) : this;
+        public Outcome askedFirst(Optional<String> question) {
+            return question.isPresent()
+                    ? new NeedsConfirmation(question.get() + "; yes takes it as typed", this)
+                    : this;
         }
     }
 

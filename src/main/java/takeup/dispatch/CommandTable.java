@@ -115,19 +115,32 @@ public final class CommandTable {
         return ALL.stream().map(Command::info).toList();
     }
 
+    // Loops, since the first lambda of a class takes milliseconds: every line that is typed is looked up here.
+
     /** The command of a line. */
     static Optional<Command> of(Tokens tokens) {
-        return ALL.stream().filter(it -> it.takes(tokens)).findFirst();
+        for (Command command : ALL) {
+            if (command.takes(tokens)) {
+                return Optional.of(command);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The command of a word, in any of its spellings. */
     static Optional<Command> named(String word) {
-        return ALL.stream().filter(it -> it.info().isNamed(word)).findFirst();
+        for (Command command : ALL) {
+            if (command.info().isNamed(word)) {
+                return Optional.of(command);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What is known of a word, in any of its spellings. */
     public static Optional<CommandInfo> find(String word) {
-        return named(word).map(Command::info);
+        Optional<Command> command = named(word);
+        return command.isPresent() ? Optional.of(command.get().info()) : Optional.empty();
     }
 
     /** The first words that are made of letters. */

@@ -90,7 +90,7 @@ public final class FixCommand implements Command {
                         context,
                         FrameDescription.fields(now, after).and("frame", range.to()))
                 .accepted()
-                .unlessDoubted(said.doubt());
+                .askedFirst(said.question());
     }
 
     private static Frame frame(Roll roll, int number) {

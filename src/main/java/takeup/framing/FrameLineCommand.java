@@ -76,6 +76,6 @@ public enum FrameLineCommand implements Command {
                         context.setting().with(said.change()), said.count().orElse(1), arguments.note())
                 .reply(context)
                 .accepted()
-                .unlessDoubted(said.doubt());
+                .askedFirst(said.question());
     }
 }

@@ -83,6 +83,6 @@ public final class InsertCommand implements Command {
                 .warnings(Correction.freshWarnings(Optional.empty(), now, range));
         return Correction.finish(reply, roll, context, FrameDescription.fields(now, first))
                 .accepted()
-                .unlessDoubted(said.doubt());
+                .askedFirst(said.question());
     }
 }

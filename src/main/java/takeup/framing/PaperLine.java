@@ -46,8 +46,9 @@ record PaperLine(FrameRange frames, SettingPatch change, Optional<String> note) 
         Optional<SettingPatch> lens = Correction.lens(roll, context).map(SettingPatch::lens);
         FrameArguments said = FrameArguments.ofFrame(
                 set, roll.camera(), lens.map(Setting.NONE::with).orElse(Setting.NONE));
-        if (said.count().isPresent() || said.doubt().isPresent()) {
-            throw new CommandRejected(said.doubt().orElse("a count is not taken here; several frames are 7-9 5.6 125"));
+        if (said.count().isPresent() || said.question().isPresent()) {
+            throw new CommandRejected(
+                    said.question().orElse("a count is not taken here; several frames are 7-9 5.6 125"));
         }
         SettingPatch change = same == 0 ? said.change() : above(roll, frames.from(), same, said.change());
         Optional<Frame.Kind> kind = at < words.size()

@@ -40,6 +40,6 @@ public final class SetCommand implements Command {
         return SetupChange.of(setup, context)
                 .says("Set on " + camera.key() + ": " + SetupText.of(setup), ". Nothing logged.")
                 .accepted()
-                .unlessDoubted(said.doubt());
+                .askedFirst(said.question());
     }
 }

@@ -38,6 +38,9 @@ import takeup.text.Nearest;
  * a loading takes from it.
  */
 public final class BagCommand implements Command {
+    private static final int MOST = 999;
+    private static final List<String> DOES = List.of("add", "take");
+
     public static final CommandInfo INFO = CommandInfo.of("bag", "film into the bag or out of it; alone: what is in it")
             .usage("bag add 10 cn400 120 price 6.20", "bag take 1 cn400 120")
             .form("bag", "the film that is left, and the night-before list")
@@ -70,9 +73,6 @@ public final class BagCommand implements Command {
                 ? List.of("add", "take")
                 : Completions.with(state.kit().keys(Kit.Sort.STOCKS), "expires", "price");
     }
-
-    private static final int MOST = 999;
-    private static final List<String> DOES = List.of("add", "take");
 
     static Outcome read(CommandContext context, List<String> words) {
         String first = words.get(0);

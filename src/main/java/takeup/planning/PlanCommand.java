@@ -37,6 +37,9 @@ import takeup.text.English;
  * 20} for all that are to come, {@code plan drop 3}.
  */
 public final class PlanCommand implements Command {
+    private static final int LATEST = 600;
+    private static final int MOST = 200;
+
     public static final CommandInfo INFO = CommandInfo.of(
                     "plan", "a key moment; also must, cam 645, light ev12, on DATE; alone: the plan")
             .usage("plan 16:30 Prize-giving wants 12", "plan late 20")
@@ -79,9 +82,6 @@ public final class PlanCommand implements Command {
         };
     }
 
-    private static final int LATEST = 600;
-    private static final int MOST = 200;
-
     private static Outcome read(CommandContext context, Arguments arguments) {
         List<String> rest = arguments.rest();
         List<String> words = DateTimeParser.of(arguments.textAfterWords(1));
@@ -106,7 +106,7 @@ public final class PlanCommand implements Command {
                         + moment.at().toLocalDate() + " is past (on tomorrow, on 2026-09-12 say another day)")
                 : Optional.empty();
         return planned(context, List.of(moment), MomentText.planned(moment, now), "")
-                .unlessDoubted(past);
+                .askedFirst(past);
     }
 
     /** The day of the shoot that is open, unless it is over. */

@@ -21,9 +21,9 @@ import takeup.text.Plain;
  *
  * @param change aperture, time, focal length, distance and so on
  * @param count how many frames; empty where none was typed
- * @param doubt a question to ask first
+ * @param question a question to ask first
  */
-public record FrameArguments(SettingPatch change, OptionalInt count, Optional<String> doubt) {
+public record FrameArguments(SettingPatch change, OptionalInt count, Optional<String> question) {
     private static final List<String> CORRECTIONS = List.of(
             "filter", "lens", "ext", "tube", "mag", "flash", "tripod", "bias", "exposed", "blank", "unlogged", "slate");
 
@@ -54,7 +54,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
         SettingPatch change = SettingPatch.NOTHING;
         List<Token> numbers = new ArrayList<>();
         OptionalInt count = OptionalInt.empty();
-        Optional<String> doubt = Optional.empty();
+        Optional<String> question = Optional.empty();
         Optional<Lens> lens = setting.lens();
         String metres = "";
         for (int at = 0; at < words.size(); at++) {
@@ -89,7 +89,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
                                 + Plain.number(change.zoomMm().getAsDouble()) + "mm and " + word);
                     }
                     Optional<String> odd = oddFocal(token, lens);
-                    doubt = odd.isPresent() ? odd : doubt;
+                    question = odd.isPresent() ? odd : question;
                     change = change.and(SettingPatch.zoom(focal(token)));
                 }
                 case METRES -> {
@@ -118,10 +118,10 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
                 .filter(FrameArguments::isLong)
                 .or(() -> setting.time().filter(FrameArguments::isLong));
         if (!metres.isEmpty() && slow.isPresent()) {
-            doubt = Optional.of(metres + " is a distance in metres; the time in hand is " + slow.get()
+            question = Optional.of(metres + " is a distance in metres; the time in hand is " + slow.get()
                     + ", and minutes are typed " + metres + "in");
         }
-        return new FrameArguments(change.and(pair), count, doubt);
+        return new FrameArguments(change.and(pair), count, question);
     }
 
     private static boolean isLong(ExposureTime time) {

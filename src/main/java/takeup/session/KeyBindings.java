@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.command.Need;
-import takeup.dispatch.CommandTable;
 import takeup.session.Key.Name;
 import takeup.session.KeyBinding.Step;
 import takeup.session.KeyBinding.When;
@@ -49,8 +48,8 @@ final class KeyBindings {
             shoot(Key.ctrl('t'), "counts a frame that is written down later", HeldKeyFlow::tally)
                     .like("tally")
                     .unless(NO_FILM),
-            always(Key.ctrl('z'), "undo", line("undo")).like("undo").unless(needsOf("undo")),
-            always(Key.ctrl('y'), "redo", line("redo")).like("redo").unless(needsOf("redo")),
+            always(Key.ctrl('z'), "undo", line("undo")).like("undo").unless(needs(Need.STEP_TO_UNDO)),
+            always(Key.ctrl('y'), "redo", line("redo")).like("redo").unless(needs(Need.STEP_TO_REDO)),
             always(
                             Key.of(Name.ESCAPE),
                             "clears the prompt, skips the load routine, ends the guide, or goes back",
@@ -126,8 +125,9 @@ final class KeyBindings {
 
     // Why not now.
 
-    private static WhyNot needsOf(String word) {
-        return session -> HelpList.whyNot(CommandTable.find(word).orElseThrow(), session);
+    /** As the word of the key needs it; the footer of the first picture does not wait for the table of all words. */
+    private static WhyNot needs(Need need) {
+        return session -> need.missing(session.afterPending().asOf(session.now()));
     }
 
     private static Optional<String> whyNoOtherCamera(Session session) {

@@ -149,6 +149,20 @@ class KeysTest {
     }
 
     @Test
+    void whatAKeyNeedsItsWordNeeds() {
+        for (Playing day :
+                List.of(Playing.of(), Playing.medium(), Playing.medium("4 125"), Playing.medium("4 125", "undo"))) {
+            for (Key key : List.of(Key.ctrl('z'), Key.ctrl('y'))) {
+                KeyBinding binding = KeyBindings.of(key, day.shoot()).orElseThrow();
+                assertEquals(
+                        HelpList.whyNot(CommandTable.find(binding.word()).orElseThrow(), day.shoot()),
+                        binding.whyNot().apply(day.shoot()),
+                        binding.word());
+            }
+        }
+    }
+
+    @Test
     void whatHasAWordDoesTheSameByItsWord() {
         for (KeyBinding binding : KeyBindings.ALL) {
             if (!binding.word().isEmpty()) {
