@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Console;
 import takeup.console.InTerminal;
+import takeup.dispatch.ThemeCommand;
 import takeup.files.ProcessEnvironment;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
@@ -27,8 +28,9 @@ final class ThemesSubcommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Console out = global.console();
-        List<Theme> themes =
-                Theme.names().stream().map(it -> Theme.named(it).orElseThrow()).toList();
+        List<Theme> themes = ThemeCommand.THEMES.stream()
+                .map(it -> Theme.named(it).orElseThrow())
+                .toList();
         if (json) {
             out.json(Json.object()
                     .and("themes", themes.stream().map(ThemesSubcommand::json).toList()));

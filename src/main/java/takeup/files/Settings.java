@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import takeup.disk.IoErrorText;
+import takeup.dispatch.ThemeCommand;
 import takeup.journal.Archive;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.roll.RollId;
-import takeup.screen.Theme;
 import takeup.text.Nearest;
 
 /**
@@ -100,14 +100,15 @@ public record Settings(
             String where = NAME + ":" + value.line() + ": ";
             switch (field.getKey()) {
                 case "theme" -> {
-                    theme = value instanceof Json.Text text && Theme.names().contains(text.value())
+                    theme = value instanceof Json.Text text && ThemeCommand.THEMES.contains(text.value())
                             ? Optional.of(text.value())
                             : Optional.empty();
                     if (theme.isEmpty()) {
-                        problems.add(where + "theme is one of " + String.join(", ", Theme.names()) + "; dark is used"
-                                + (value instanceof Json.Text text
-                                        ? Nearest.question(text.value(), Theme.names())
-                                        : ""));
+                        problems.add(
+                                where + "theme is one of " + String.join(", ", ThemeCommand.THEMES) + "; dark is used"
+                                        + (value instanceof Json.Text text
+                                                ? Nearest.question(text.value(), ThemeCommand.THEMES)
+                                                : ""));
                     }
                 }
                 case "ascii" -> {

@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
+import takeup.dispatch.ThemeCommand;
 import takeup.files.DataFolder;
 import takeup.files.JournalStore;
 import takeup.files.ProcessEnvironment;
@@ -132,8 +133,8 @@ public abstract class GlobalOptions {
         if (theme != null && Theme.named(theme).isEmpty()) {
             throw new CommandFailed(
                     2,
-                    theme + " is no theme known here: " + String.join(", ", Theme.names())
-                            + Nearest.question(theme, Theme.names()));
+                    theme + " is no theme known here: " + String.join(", ", ThemeCommand.THEMES)
+                            + Nearest.question(theme, ThemeCommand.THEMES));
         }
         return theme == null ? settings().startTheme(ProcessEnvironment.variables()) : theme;
     }

@@ -13,7 +13,7 @@ record SlateScreen(String words) implements KeyLoop.View<Slate> {
     @Override
     public Grid render(Slate slate, Terminal terminal) {
         Size size = terminal.size();
-        return SlateView.render(slate, words, size.columns(), size.rows(), terminal.drawsHalves());
+        return SlateView.render(slate, words, size.columns(), size.rows(), terminal.pixels());
     }
 
     @Override

@@ -44,7 +44,7 @@ final class AlarmBar {
 
     /** The first of these that fits, else the last. */
     private static void alarm(Grid grid, int row, String... wordings) {
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         grid.fill(row, TextRole.ALARM);
         String fits = Stream.of(wordings)
                 .filter(it -> Width.of(it) < layout.right())
@@ -67,8 +67,8 @@ final class AlarmBar {
         if (drawNotSaved(grid, session, row)) {
             return true;
         }
-        int margin = grid.layout().margin();
-        int room = grid.layout().right() - 1;
+        int margin = Layout.of(grid).margin();
+        int room = Layout.of(grid).right() - 1;
         if (session.settings().readOnly().isPresent()) {
             String text = "READ ONLY: " + session.settings().readOnly().get();
             grid.put(margin, row, Width.cut(text, room), TextRole.CAUTION);

@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import takeup.text.Hidden;
+
 /** Which characters the terminal can show; said once at the start, from its locale. */
 public enum CharacterSet {
     /** All of them. */
@@ -14,7 +16,8 @@ public enum CharacterSet {
 
     /** A line of plain output in these letters. */
     public String of(String line) {
-        return this == ASCII ? Visible.ascii(line) : Visible.of(line);
+        String shown = Hidden.shown(line);
+        return this == ASCII ? spell(shown, false) : shown;
     }
 
     /** A text of the program's own as the screen would show it in these letters. */
@@ -60,13 +63,15 @@ public enum CharacterSet {
         }
     }
 
-    private String spell(String text, boolean afterDigit) {
+    private String spell(String text, boolean isAfterDigit) {
         StringBuilder spelt = new StringBuilder();
+        boolean isDigit = isAfterDigit;
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int point = text.codePointAt(at);
-            String glyph = Glyphs.ascii(point, afterDigit);
-            spelt.append(
-                    !glyph.isEmpty() ? glyph : this == ASCII ? Visible.ascii(point, false) : Character.toString(point));
+            String glyph = Glyphs.ascii(point, isDigit);
+            String letter = this == ASCII && point >= 0x7f ? Hidden.escaped(point) : Character.toString(point);
+            spelt.append(glyph.isEmpty() ? letter : glyph);
+            isDigit = Character.isDigit(spelt.charAt(spelt.length() - 1));
         }
         return spelt.toString();
     }

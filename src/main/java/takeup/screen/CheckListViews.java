@@ -24,7 +24,7 @@ final class CheckListViews {
         DayEnd end = session.dayEnd();
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
-        String withMissing = grid.layout().isNarrow() ? missing + " · " + title : title + " · " + missing;
+        String withMissing = Layout.of(grid).isNarrow() ? missing + " · " + title : title + " · " + missing;
         draw(session, grid, end.isRollMissing() ? withMissing : title, DayEndText.sections(end));
     }
 
@@ -34,7 +34,7 @@ final class CheckListViews {
             lines.add(new ListLine(section.title(), TextRole.LABEL));
             for (CheckList.Item item : section.items()) {
                 TextRole role = item.caution() ? TextRole.CAUTION : TextRole.NORMAL;
-                lines.addAll(ListLine.wrapped(item.text(), 2, grid.layout().room(), role));
+                lines.addAll(ListLine.wrapped(item.text(), 2, Layout.of(grid).room(), role));
             }
         }
         ListView.draw(session, grid, title, lines);

@@ -24,7 +24,7 @@ final class CounterPanel {
         this.session = session;
         this.state = session.shown();
         this.grid = grid;
-        this.layout = grid.layout();
+        this.layout = Layout.of(grid);
         this.scale = layout.counterScale();
     }
 

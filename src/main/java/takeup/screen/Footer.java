@@ -45,7 +45,7 @@ final class Footer {
     }
 
     void draw(Grid grid, int row) {
-        int margin = grid.layout().margin();
+        int margin = Layout.of(grid).margin();
         grid.fill(row, TextRole.BAR);
         items.sort((one, other) -> Boolean.compare(one.isLast(), other.isLast()));
         int room = grid.columns() - margin;

@@ -24,7 +24,7 @@ final class FramesView {
                 session,
                 grid,
                 title,
-                roll.map(it -> lines(it, session, grid.layout())).orElse(List.of()));
+                roll.map(it -> lines(it, session, Layout.of(grid))).orElse(List.of()));
     }
 
     private static List<ListLine> lines(Roll roll, Session session, Layout layout) {

@@ -25,7 +25,7 @@ final class FullShootView {
         this.session = session;
         this.state = session.shown();
         this.grid = grid;
-        this.layout = grid.layout();
+        this.layout = Layout.of(grid);
     }
 
     void draw() {

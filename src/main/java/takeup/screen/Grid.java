@@ -1,7 +1,7 @@
 package takeup.screen;
 
 import java.util.Arrays;
-import java.util.List;
+import takeup.text.Hidden;
 import takeup.text.Width;
 
 /**
@@ -32,11 +32,6 @@ public final class Grid {
         return new Grid(size.columns(), size.rows());
     }
 
-    /** How a screen of this size is divided. */
-    Layout layout() {
-        return new Layout(columns, cells.length);
-    }
-
     public int columns() {
         return columns;
     }
@@ -45,7 +40,10 @@ public final class Grid {
         return cells.length;
     }
 
-    /** Writes a text, made {@link Visible}; what lies beyond the edges is left out. Answers the column after it. */
+    /**
+     * Writes a text, with nothing {@link Hidden} in it; what lies beyond the edges is left out. Answers the column
+     * after it.
+     */
     public int put(int column, int row, String text, TextRole look) {
         return put(column, row, text, look, Integer.MAX_VALUE);
     }
@@ -61,12 +59,12 @@ public final class Grid {
         if (row < 0 || row >= cells.length) {
             return at;
         }
-        String seen = Visible.of(text);
+        String seen = Hidden.shown(text);
         for (int next = 0; next < seen.length() && at <= right; next += Character.charCount(seen.codePointAt(next))) {
             int point = seen.codePointAt(next);
             int wide = Width.of(point);
             if (wide == 0 && at == column) {
-                at = put(at, row, Visible.escaped(point), look, right - at);
+                at = put(at, row, Hidden.escaped(point), look, right - at);
             } else if (wide == 0) {
                 sit(letter, row, point);
             } else if (at >= right) {
@@ -86,15 +84,6 @@ public final class Grid {
             }
         }
         return at;
-    }
-
-    /** Writes a text between the margins over so many rows, broken at blanks; the last row is cut with a sign. */
-    void paragraph(int row, int rows, StyledText text) {
-        int width = layout().right() - 1;
-        List<String> lines = TextFit.rows(text.text(), width, rows);
-        for (int i = 0; i < lines.size(); i++) {
-            put(layout().margin(), row + i, Width.cut(lines.get(i), width), text.role());
-        }
     }
 
     /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */

@@ -18,7 +18,7 @@ final class GuidePanel {
     GuidePanel(Session session, Grid grid) {
         this.session = session;
         this.grid = grid;
-        this.layout = grid.layout();
+        this.layout = Layout.of(grid);
         this.guide = Guide.of(session);
     }
 

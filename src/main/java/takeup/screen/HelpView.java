@@ -22,7 +22,7 @@ final class HelpView {
     private HelpView(Session session, Grid grid) {
         this.session = session;
         this.grid = grid;
-        this.room = grid.layout().room();
+        this.room = Layout.of(grid).room();
     }
 
     static void draw(Session session, Grid grid) {
@@ -43,7 +43,7 @@ final class HelpView {
         String hint = isWhole && grid.columns() >= 72 ? ": type to search, Down Enter does it" : "";
         int atLeast = markedLine < 0
                 ? 0
-                : Math.max(0, markedLine - Math.max(1, grid.layout().listRows()) / 2);
+                : Math.max(0, markedLine - Math.max(1, Layout.of(grid).listRows()) / 2);
         ListView.draw(session, grid, help.title() + hint, lines, atLeast);
     }
 

@@ -5,6 +5,10 @@ package takeup.screen;
  * that views do not each work them out.
  */
 record Layout(int columns, int rows) {
+    static Layout of(Grid grid) {
+        return new Layout(grid.columns(), grid.rows());
+    }
+
     /** So small that a line or two and the prompt is all. */
     boolean isTiny() {
         return columns < 40 || rows < 12;

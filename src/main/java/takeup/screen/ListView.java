@@ -16,7 +16,7 @@ final class ListView {
 
     /** The same, not scrolled less far than to a line. */
     static void draw(Session session, Grid grid, String title, List<ListLine> lines, int atLeast) {
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         int rows = layout.rows();
         String left =
                 session.shown().rollInHand().map(it -> RollText.left(it) + "  ").orElse("");

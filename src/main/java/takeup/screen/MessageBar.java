@@ -17,7 +17,7 @@ final class MessageBar {
 
     static void draw(Grid grid, Session session, int row, int rows) {
         if (rows > 0) {
-            grid.paragraph(row, rows, message(session));
+            TextFit.draw(grid, row, rows, message(session));
         }
     }
 

@@ -8,7 +8,7 @@ final class MomentLine {
     private MomentLine() {}
 
     static void draw(Grid grid, NextMoment moment, int row) {
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         String line = "► " + MomentText.line(moment);
         boolean isMust = moment.moment().must() && moment.advice() != NextMoment.Advice.NOTHING;
         grid.put(

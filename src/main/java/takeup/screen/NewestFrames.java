@@ -16,7 +16,7 @@ final class NewestFrames {
         grid.put(column, row, "newest frames", TextRole.LABEL);
         for (int i = 0; i < Math.min(count, frames.size()); i++) {
             String text = FrameText.of(roll, frames.get(frames.size() - 1 - i), columns);
-            String cut = Width.cut(text, grid.layout().right() - column);
+            String cut = Width.cut(text, Layout.of(grid).right() - column);
             grid.put(column, row + 1 + i, cut, i == 0 ? TextRole.STRONG : TextRole.NORMAL);
         }
         if (frames.isEmpty() && GuidePanel.isShown(session)) {

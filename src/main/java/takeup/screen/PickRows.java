@@ -22,7 +22,7 @@ final class PickRows {
         this.all = all;
         this.chosen = chosen;
         this.most = most;
-        this.room = grid.layout().room();
+        this.room = Layout.of(grid).room();
         this.isTwo = all.size() > most && room >= 60;
     }
 
@@ -36,7 +36,7 @@ final class PickRows {
         List<PickList.Row> left = all.subList(from, Math.min(to, from + rows));
         List<PickList.Row> right = all.subList(from + left.size(), to);
         int second = isTwo && !right.isEmpty() ? secondColumn(left, right) : room + 1;
-        int margin = grid.layout().margin();
+        int margin = Layout.of(grid).margin();
         column(left, from, margin, row, second - 1);
         column(right, from + left.size(), margin + second, row, room - second);
         if (isCut) {

@@ -1,7 +1,5 @@
 package takeup.screen;
 
-import takeup.scans.Picture;
-
 /**
  * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the
  * lower one's. Without colour it is a shade, without our own glyphs a blank on the mean colour.
@@ -19,18 +17,22 @@ public record PixelPair(int top, int bottom) {
     /** What is written for it, with the sequence that sets its colours in front. */
     public String written(ColourDepth depth, CharacterSet lettering) {
         if (depth == ColourDepth.NONE) {
-            if (lettering == CharacterSet.UNICODE
-                    && Math.abs(Picture.lightness(top) - Picture.lightness(bottom)) > 0.5) {
-                return Picture.lightness(top) > Picture.lightness(bottom) ? "▀" : "▄";
+            if (lettering == CharacterSet.UNICODE && Math.abs(lightness(top) - lightness(bottom)) > 0.5) {
+                return lightness(top) > lightness(bottom) ? "▀" : "▄";
             }
             String ramp = lettering == CharacterSet.UNICODE ? SHADES : SIGNS;
-            double light = (Picture.lightness(top) + Picture.lightness(bottom)) / 2;
+            double light = (lightness(top) + lightness(bottom)) / 2;
             return String.valueOf(ramp.charAt((int) Math.min(ramp.length() - 1, light * ramp.length())));
         }
         if (lettering == CharacterSet.UNICODE) {
             return Style.of(top, bottom).sequence(depth) + "▀";
         }
         return Style.of(mean(), mean()).sequence(depth) + " ";
+    }
+
+    /** From 0 for black to 1 for white: luma of ITU-R BT.601. */
+    private static double lightness(int rgb) {
+        return (0.299 * (rgb >> 16 & 0xff) + 0.587 * (rgb >> 8 & 0xff) + 0.114 * (rgb & 0xff)) / 255;
     }
 
     private int mean() {

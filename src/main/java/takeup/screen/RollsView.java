@@ -30,13 +30,13 @@ final class RollsView {
         }
     }
 
-    static void draw(Session shoot, Grid grid) {
-        RollsView view = new RollsView(shoot.allRolls(), grid.layout().room());
+    static void draw(Session session, Grid grid) {
+        RollsView view = new RollsView(session.allRolls(), Layout.of(grid).room());
         List<ListLine> lines = view.lines();
         if (lines.isEmpty()) {
             lines.add(new ListLine("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
         }
-        ListView.draw(shoot, grid, "Rolls, newest first", lines);
+        ListView.draw(session, grid, "Rolls, newest first", lines);
     }
 
     private List<ListLine> lines() {

@@ -7,30 +7,42 @@ public final class Screen {
     private Screen() {}
 
     /** The picture of a model in so many columns and rows. */
-    public static Grid render(Session shoot, int columns, int rows) {
-        return render(shoot, columns, rows, true);
+    public static Grid render(Session session, int columns, int rows) {
+        return render(session, columns, rows, PixelShape.HALF_CELL);
     }
 
-    /** The same for a terminal that can draw half cells, or cannot: a slate then needs whole ones. */
-    public static Grid render(Session shoot, int columns, int rows, boolean halves) {
+    /** The same for a terminal that draws pixels in this shape: a slate may need whole cells. */
+    public static Grid render(Session session, int columns, int rows, PixelShape pixels) {
         Grid grid = Grid.of(columns, rows);
-        if (grid.layout().isTiny()) {
-            ShootView.draw(shoot, grid);
-            return grid;
-        }
-        if (!shoot.view().sheet().isEmpty()) {
-            SlateView.draw(shoot, grid, halves);
-            return grid;
-        }
-        switch (shoot.view().page()) {
-            case SHOOT -> ShootView.draw(shoot, grid);
-            case FRAMES -> FramesView.draw(shoot, grid);
-            case ROLLS -> RollsView.draw(shoot, grid);
-            case PLAN -> PlanView.draw(shoot, grid);
-            case BAG -> CheckListViews.bag(shoot, grid);
-            case DAY_END -> CheckListViews.dayEnd(shoot, grid);
-            case HELP -> HelpView.draw(shoot, grid);
+        if (Layout.of(grid).isTiny()) {
+            TinyShootView.draw(session, grid);
+        } else if (!session.view().sheet().isEmpty()) {
+            SlateView.draw(session, grid, pixels);
+        } else {
+            page(session, grid);
         }
         return grid;
+    }
+
+    private static void page(Session session, Grid grid) {
+        switch (session.view().page()) {
+            case SHOOT -> shoot(session, grid);
+            case FRAMES -> FramesView.draw(session, grid);
+            case ROLLS -> RollsView.draw(session, grid);
+            case PLAN -> PlanView.draw(session, grid);
+            case BAG -> CheckListViews.bag(session, grid);
+            case DAY_END -> CheckListViews.dayEnd(session, grid);
+            case HELP -> HelpView.draw(session, grid);
+        }
+    }
+
+    private static void shoot(Session session, Grid grid) {
+        if (session.view().big()) {
+            BigCounterView.draw(session, grid);
+        } else if (Layout.of(grid).isSmall()) {
+            new SmallShootView(session, grid).draw();
+        } else {
+            new FullShootView(session, grid).draw();
+        }
     }
 }

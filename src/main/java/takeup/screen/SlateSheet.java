@@ -12,11 +12,11 @@ final class SlateSheet {
     private static final int HIGH = 7;
 
     private final boolean[][] dark;
-    private final boolean halves;
+    private final PixelShape pixels;
 
-    private SlateSheet(int columns, int rows, boolean halves) {
+    private SlateSheet(int columns, int rows, PixelShape pixels) {
         dark = new boolean[2 * rows][columns];
-        this.halves = halves;
+        this.pixels = pixels;
     }
 
     /**
@@ -24,13 +24,12 @@ final class SlateSheet {
      *
      * @param columns columns of the terminal
      * @param rows its rows
-     * @param halves whether two dots can stand in one cell; where not, a code or letters that fill no whole cells are
-     *     left out
+     * @param pixels their shape; in whole cells a code or letters that have no room are left out
      * @param text what stands in the code
      * @param lines the letters, a line each where they do not fit on one
      */
-    static SlateSheet of(int columns, int rows, boolean halves, String text, String... lines) {
-        SlateSheet sheet = new SlateSheet(columns, rows, halves);
+    static SlateSheet of(int columns, int rows, PixelShape pixels, String text, String... lines) {
+        SlateSheet sheet = new SlateSheet(columns, rows, pixels);
         boolean[][] code = QrCode.of(text);
         int side = code.length + 2 * QrCode.QUIET;
         int scale = sheet.scale(Math.min(2 * rows, columns) / side);
@@ -45,14 +44,14 @@ final class SlateSheet {
     }
 
     /** The fewest columns and rows in which the code of that text has room: 33 by 17, and 66 by 33 in whole cells. */
-    static Size fewest(String text, boolean halves) {
+    static Size fewest(String text, PixelShape pixels) {
         int side = QrCode.of(text).length + 2 * QrCode.QUIET;
-        return halves ? new Size(side, (side + 1) / 2) : new Size(2 * side, side);
+        return pixels == PixelShape.HALF_CELL ? new Size(side, (side + 1) / 2) : new Size(2 * side, side);
     }
 
     /** An even scale fills whole cells: it can also be drawn where halves cannot. */
     private int scale(int scale) {
-        return scale > 1 || !halves ? scale / 2 * 2 : scale;
+        return scale > 1 || pixels == PixelShape.WHOLE_CELL ? scale / 2 * 2 : scale;
     }
 
     private void code(boolean[][] code, int scale, int top) {
@@ -74,7 +73,7 @@ final class SlateSheet {
         }
         int apart = Math.min(room / longest, (dark.length - 2) / (lines.length * (HIGH + 1) - 1));
         String[] drawn = apart > whole ? lines : new String[] {one};
-        int scale = halves ? Math.max(apart, whole) : scale(Math.max(apart, whole));
+        int scale = pixels == PixelShape.HALF_CELL ? Math.max(apart, whole) : scale(Math.max(apart, whole));
         int top = (dark.length - scale * (drawn.length * (HIGH + 1) - 1)) / 4 * 2;
         for (String line : drawn) {
             letters(line, left + (dark[0].length - left - scale * width(line)) / 2, top, scale);

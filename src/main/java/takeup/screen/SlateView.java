@@ -1,19 +1,17 @@
 package takeup.screen;
 
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.command.ScreenAction;
 import takeup.roll.Frame;
-import takeup.roll.Roll;
 import takeup.scans.ScreenClock;
 import takeup.scans.Slate;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
 
-/** The slate over the whole screen, to be photographed as a frame; below it the prompt and the keys. */
+/** The slate or the clock over the whole screen, to be photographed as a frame; below it the prompt and the keys. */
 public final class SlateView {
-    private static final int FOOT = 3;
-
     private SlateView() {}
 
     static void draw(Session shoot, Grid grid, boolean halves) {
@@ -31,52 +29,43 @@ public final class SlateView {
                     ClockText.clock(shoot.now()),
                     ":" + ClockText.twoDigits(shoot.now().getSecond()));
         } else if (slate.isPresent()) {
-            draw(grid, rows, FOOT, halves, slate.get());
+            sheet(grid, 3, pixels, slate.get());
         } else {
-            grid.put(
-                    0,
-                    0,
-                    Width.cut(
-                            shoot.waiting().isEmpty()
-                                    ? "no slate on this roll: the word slate logs one"
-                                    : "the slate is shown once the disk has it",
-                            grid.columns()),
-                    TextRole.STRONG);
+            String text = session.waiting().isEmpty()
+                    ? "no slate on this roll: the word slate logs one"
+                    : "the slate is shown once the disk has it";
+            grid.put(0, 0, Width.cut(text, grid.columns()), TextRole.STRONG);
         }
-        AlarmBar.drawNotSaved(grid, shoot, grid.rows() - 4);
-        BottomBars.draw(grid, shoot, 1, FooterKeys.List.WHOLE);
+        AlarmBar.drawNotSaved(grid, session, grid.rows() - 4);
+        BottomBars.draw(grid, session, 1, FooterKeys.List.WHOLE);
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */
-    public static Grid render(Slate slate, String words, int columns, int rows, boolean halves) {
+    public static Grid render(Slate slate, String words, int columns, int rows, PixelShape pixels) {
         Grid grid = Grid.of(columns, rows);
-        draw(grid, Math.max(1, rows - 1), 1, halves, slate);
+        sheet(grid, 1, pixels, slate);
         if (rows > 1) {
             grid.put(0, rows - 1, Width.cut(words, columns), TextRole.NORMAL);
         }
         return grid;
     }
 
-    private static void draw(Grid grid, int rows, int foot, boolean halves, Slate slate) {
+    private static void sheet(Grid grid, int rowsBelow, PixelShape pixels, Slate slate) {
         String letters = slate.roll().letters();
-        draw(
-                grid,
-                rows,
-                foot,
-                halves,
-                slate.text(),
-                letters,
-                slate.roll().toString().substring(letters.length()));
+        String number = slate.roll().toString().substring(letters.length());
+        sheet(grid, rowsBelow, pixels, slate.text(), letters, number);
     }
 
-    private static void draw(Grid grid, int rows, int foot, boolean halves, String text, String... lines) {
-        SlateSheet.of(grid.columns(), rows, halves, text, lines).draw(grid, 0);
-        Size fewest = SlateSheet.fewest(text, halves);
+    /** A code with a few letters beside it, over all rows but those below; a window too small for it is told so. */
+    private static void sheet(Grid grid, int rowsBelow, PixelShape pixels, String code, String... letters) {
+        int rows = Math.max(1, grid.rows() - rowsBelow);
+        SlateSheet.of(grid.columns(), rows, pixels, code, letters).draw(grid, 0);
+        Size fewest = SlateSheet.fewest(code, pixels);
         if (grid.columns() < fewest.columns() || rows < fewest.rows()) {
-            String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + foot)
+            String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + rowsBelow)
                     + " rows: make the window larger, or its letters smaller";
-            int high = TextFit.rows(words, grid.layout().right() - 1).size();
-            grid.paragraph(Math.max(0, rows - high), rows, StyledText.caution(words));
+            int high = TextFit.rows(words, Layout.of(grid).right() - 1).size();
+            TextFit.draw(grid, Math.max(0, rows - high), rows, StyledText.caution(words));
         }
     }
 }

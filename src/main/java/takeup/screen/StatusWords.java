@@ -35,7 +35,7 @@ final class StatusWords {
 
     /** Draws words one after the other, on a further row where one is full; answers the row after them. */
     static int draw(Grid grid, List<StyledText> words, int first) {
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         int row = first;
         int column = layout.margin();
         for (StyledText word : words) {

@@ -25,7 +25,7 @@ final class SuggestionList {
 
     SuggestionList(Session session, Grid grid) {
         this.grid = grid;
-        this.layout = grid.layout();
+        this.layout = Layout.of(grid);
         this.suggestions = session.choices();
         this.best = session.bestChoice();
         this.chosen = session.view().chosen();

@@ -36,6 +36,15 @@ final class TextFit {
         return rows;
     }
 
+    /** Writes a text between the margins over so many rows at most; the last one is cut where it is too long. */
+    static void draw(Grid grid, int row, int rows, StyledText text) {
+        int width = Layout.of(grid).right() - 1;
+        List<String> lines = rows(text.text(), width, rows);
+        for (int i = 0; i < lines.size(); i++) {
+            grid.put(Layout.of(grid).margin(), row + i, Width.cut(lines.get(i), width), text.role());
+        }
+    }
+
     /** Where the first row of a text ends: at the last blank that fits. */
     private static int rowEnd(String text, int columns) {
         int blank = 0;

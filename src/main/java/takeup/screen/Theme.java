@@ -1,13 +1,10 @@
 package takeup.screen;
 
-import java.util.List;
 import java.util.Optional;
-import takeup.dispatch.ThemeCommand;
 
 /**
  * A named set of styles, one for each {@link TextRole}: {@code dark}, {@code sun}, {@code night}, {@code mono}. The
- * colours stand in {@link Palette}; a new theme is a table there, a name in {@link ThemeCommand#THEMES}, and a case
- * here.
+ * colours stand in {@link Palette}; a new theme is a table there, a case here, and a name for the word {@code theme}.
  */
 public final class Theme {
     /** What every theme turns into under NO_COLOR. */
@@ -34,11 +31,6 @@ public final class Theme {
             case "mono" -> Optional.of(MONO);
             default -> Optional.empty();
         };
-    }
-
-    /** All names, in the order in which F9 goes round. */
-    public static List<String> names() {
-        return ThemeCommand.THEMES;
     }
 
     public String name() {

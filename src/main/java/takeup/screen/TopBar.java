@@ -20,13 +20,13 @@ final class TopBar {
     }
 
     static void draw(Grid grid, String title, String right) {
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         grid.fill(0, TextRole.BAR);
         grid.put(layout.margin(), 0, Width.cut(title, room(grid, right)), TextRole.BAR);
         grid.put(layout.right() - Width.of(right), 0, right, TextRole.BAR);
     }
 
     private static int room(Grid grid, String right) {
-        return grid.layout().room() - Width.of(right) - 2;
+        return Layout.of(grid).room() - Width.of(right) - 2;
     }
 }

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import takeup.console.CommandFailed;
+import takeup.dispatch.ThemeCommand;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.ProfileFiles;
 import takeup.handoff.Schemas;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
-import takeup.screen.Theme;
 
 /**
  * What may stand behind an option or in a place of a command, for completions: {@code folders}, {@code files},
@@ -38,7 +38,7 @@ public final class CompletionKinds {
             case "--like":
                 return path + "s";
             case "--theme":
-                return "=" + String.join(" ", Theme.names());
+                return "=" + String.join(" ", ThemeCommand.THEMES);
             case "--words":
                 return "=" + String.join(" ", KINDS);
             case "--paper":

@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import takeup.screen.CharacterSet;
 import takeup.screen.ColourDepth;
 import takeup.screen.Grid;
+import takeup.screen.PixelShape;
 import takeup.screen.Size;
 import takeup.screen.Theme;
 import takeup.session.Key;
@@ -173,9 +174,9 @@ public final class Terminal implements AutoCloseable {
         return colourless;
     }
 
-    /** Whether two dots of a picture can stand in one cell. */
-    public boolean drawsHalves() {
-        return lettering == CharacterSet.UNICODE;
+    /** How pixels are drawn: two to a cell only where there are half blocks. */
+    public PixelShape pixels() {
+        return lettering == CharacterSet.UNICODE ? PixelShape.HALF_CELL : PixelShape.WHOLE_CELL;
     }
 
     /** Draws in this theme from the next picture on. */

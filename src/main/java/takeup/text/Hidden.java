@@ -36,6 +36,11 @@ public final class Hidden {
         return at;
     }
 
+    /** A code point as a visible escape: {@code \}{@code u{1b}}. */
+    public static String escaped(int point) {
+        return "\\u{" + Integer.toHexString(point) + '}';
+    }
+
     /** The text with each of them as a visible escape such as {@code \}{@code u{1b}}, and all else as it is. */
     public static String shown(String text) {
         int at = first(text);
@@ -46,7 +51,7 @@ public final class Hidden {
         while (at < text.length()) {
             int point = text.codePointAt(at);
             if (is(point)) {
-                seen.append("\\u{").append(Integer.toHexString(point)).append('}');
+                seen.append(escaped(point));
             } else {
                 seen.appendCodePoint(point);
             }

@@ -12,6 +12,13 @@ class CharacterSetTest {
     }
 
     @Test
+    void inAsciiNothingBecomesAQuestionMark() {
+        assertEquals(
+                "\\u{15a}luza - 5.6+1/2 ~ f/8 +/-1/3 \\u{6f15}\\u{1f6a3}",
+                CharacterSet.ASCII.of("Śluza ─ 5.6½ … f/8 ±⅓ 漕\uD83D\uDEA3"));
+    }
+
+    @Test
     void whatGrowsLongerTakesTheBlanksBehindItAndTheFrameStaysStraight() {
         spells(CharacterSet.ASCII, "│ Zoë        │ 5 left │", "| Zo\\u{eb}   | 5 left |");
         spells(CharacterSet.ASCII, "│ f/5.6½  │", "| f/5.6+1/2 |");

@@ -238,7 +238,7 @@ class FactsTest {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int marked = 0;
             for (int row = 0; row < grid.rows(); row++) {
-                marked += grid.look(grid.layout().margin(), row) == TextRole.CHOSEN ? 1 : 0;
+                marked += grid.look(Layout.of(grid).margin(), row) == TextRole.CHOSEN ? 1 : 0;
             }
             assertEquals(1, marked);
         }

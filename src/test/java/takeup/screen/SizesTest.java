@@ -15,6 +15,7 @@ import takeup.report.RollText;
 import takeup.session.Message;
 import takeup.session.Session;
 import takeup.session.Update;
+import takeup.text.Hidden;
 import takeup.text.Width;
 
 /** Whatever the terminal's size and the moment of the day: a whole picture, and the frames that are left. */
@@ -46,7 +47,7 @@ class SizesTest {
                     int width = 0;
                     for (int column = 0; column < grid.columns(); column++) {
                         String cell = grid.cell(column, row).text();
-                        assertEquals(Visible.of(cell), cell, where);
+                        assertEquals(Hidden.shown(cell), cell, where);
                         width += cell.isEmpty() ? 0 : Width.of(cell);
                     }
                     assertEquals(size.columns(), width, where + ", row " + row);

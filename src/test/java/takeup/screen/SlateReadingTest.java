@@ -50,7 +50,9 @@ class SlateReadingTest {
         assertEquals(
                 Optional.empty(),
                 QrReader.slate(PhotographedSheet.straight(
-                        SlateSheet.of(80, 21, true, text, "R", "0007").dots(), 8)),
+                        SlateSheet.of(80, 21, PixelShape.HALF_CELL, text, "R", "0007")
+                                .dots(),
+                        8)),
                 text);
         assertEquals(Optional.empty(), Slate.read(text));
     }
@@ -82,8 +84,8 @@ class SlateReadingTest {
     @CsvSource({"80, 21, true", "33, 17, true", "32, 30, false", "40, 16, false"})
     void theCodeIsThereWhereItHasRoomWithItsBorder(int columns, int rows, boolean isThere) {
         Slate slate = new Slate(new RollId("R", 7), 1);
-        boolean[][] dots =
-                SlateSheet.of(columns, rows, true, slate.text(), "R", "0007").dots();
+        boolean[][] dots = SlateSheet.of(columns, rows, PixelShape.HALF_CELL, slate.text(), "R", "0007")
+                .dots();
         assertEquals(
                 isThere ? Optional.of(slate) : Optional.empty(), QrReader.slate(PhotographedSheet.straight(dots, 8)));
     }
@@ -104,7 +106,7 @@ class SlateReadingTest {
         return SlateSheet.of(
                 size[0],
                 size[1],
-                true,
+                PixelShape.HALF_CELL,
                 slate.text(),
                 slate.roll().letters(),
                 slate.roll().toString().substring(slate.roll().letters().length()));

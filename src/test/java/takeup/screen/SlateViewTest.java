@@ -68,7 +68,7 @@ class SlateViewTest {
     @ParameterizedTest(name = "{0} x {1}")
     @CsvSource({"66, 36", "120, 40", "211, 60"})
     void inWholeCellsTheSlateIsReadToo(int columns, int rows) {
-        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, false);
+        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, PixelShape.WHOLE_CELL);
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {
                 PixelPair ink = grid.cell(column, row).ink();
@@ -84,7 +84,7 @@ class SlateViewTest {
     @ParameterizedTest(name = "{0} x {1}")
     @CsvSource({"80, 24", "65, 36", "66, 35", "40, 12"})
     void withoutHalfCellsASmallWindowShowsNoGreyCodeAndSaysWhatItNeeds(int columns, int rows) {
-        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, false);
+        Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, PixelShape.WHOLE_CELL);
         assertTrue(grid.text().contains("the code needs 66 columns and 36 rows"), grid.text());
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.dispatch.ThemeCommand;
 import takeup.terminal.ThemeSample;
 
 class ThemeTest {
@@ -184,10 +185,10 @@ class ThemeTest {
 
     @Test
     void eachThemeHasItsOwnNameAndNoOtherIsKnown() {
-        for (String name : Theme.names()) {
+        for (String name : ThemeCommand.THEMES) {
             assertEquals(name, theme(name).name());
         }
-        assertEquals(List.of("dark", "sun", "night", "mono"), Theme.names());
+        assertEquals(List.of("dark", "sun", "night", "mono"), ThemeCommand.THEMES);
         assertEquals(Optional.empty(), Theme.named("neon"));
     }
 
@@ -234,7 +235,7 @@ class ThemeTest {
     @Test
     void theSamplesSayTheSameInEveryTheme() {
         List<String> said = new ArrayList<>();
-        for (String name : Theme.names()) {
+        for (String name : ThemeCommand.THEMES) {
             String painted =
                     String.join("\n", ThemeSample.painted(theme(name), Map.of("TERM", "xterm", "LANG", "C.UTF-8")));
             assertTrue(painted.contains("\u001b["), "nothing is painted");

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import takeup.dispatch.ThemeCommand;
 import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.Playing.Disk;
@@ -29,7 +30,7 @@ class WordsAndMarksTest {
     @MethodSource("moments")
     void everyThemeSaysTheSame(String moment) throws IOException {
         Set<String> said = new HashSet<>();
-        for (String name : Theme.names()) {
+        for (String name : ThemeCommand.THEMES) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             new Painter(
                             out,

@@ -347,7 +347,8 @@ class KeysTest {
 
     @Test
     void theThemesOfTheWordAreThoseThatCanBeDrawn() {
-        assertEquals(Theme.names(), ThemeCommand.THEMES);
+        ThemeCommand.THEMES.forEach(
+                it -> assertEquals(it, Theme.named(it).orElseThrow().name()));
     }
 
     @Test

@@ -2,8 +2,10 @@ package takeup.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What a terminal may obey or an eye overlook. The kinds of the code points: Unicode Character Database, general
@@ -52,5 +54,45 @@ class HiddenTest {
     void isShownAsAnEscapeAndAllElseAsItIs(String text, String shown, int first) {
         assertEquals(shown, Hidden.shown(text));
         assertEquals(first, Hidden.first(text));
+    }
+
+    @ParameterizedTest(name = "U+{0} is shown as an escape")
+    @ValueSource(
+            strings = {
+                "0", "7", "9", "a", "d", "1b", "1f", "7f", "80", "85", "9b", "9f", // C0, DEL, C1
+                "61c", "200e", "200f", "202a", "202b", "202c", "202d", "202e", "2066", "2067", "2068",
+                "2069", // direction
+                "200b", "200c", "200d", "2060", "feff", "ad", // no width
+                "2028", "2029", "e000", "f8ff", "10fffd", "378", "fffe", "e0041",
+                "fff9", // separators, private, unassigned, format
+                "d800", "dfff", // halves of characters
+                "115f", "1160", "3164", "ffa0"
+            }) // letters that look like blanks
+    void nothingThatSteersOrHidesIsLeft(String hex) {
+        String text = "bow" + new String(Character.toChars(Integer.parseInt(hex, 16))) + "seat";
+        assertEquals("bow\\u{" + hex + "}seat", Hidden.shown(text));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "bow seat, f/2.8",
+                "Łódź 4−",
+                "e\u0301",
+                "شراع",
+                "漕艇",
+                "\uD83D\uDEA3",
+                "½ ± ° µ \u00a0",
+                "\\u{1b}",
+                "☀\uFE0F"
+            })
+    void allElseStaysLetterForLetter(String text) {
+        assertEquals(text, Hidden.shown(text));
+    }
+
+    @Test
+    void aTitleThatWouldRenameTheWindowIsOnlyText() {
+        assertEquals("\\u{1b}]0;regatta\\u{7}", Hidden.shown("\u001b]0;regatta\u0007"));
     }
 }
