@@ -66,7 +66,7 @@ class RoomsTest {
             Map.entry("shell", Set.of("files")),
             Map.entry("options", Set.of("files")),
             Map.entry("ordering", Set.of("options")),
-            Map.entry("reviewing", Set.of("options")),
+            Map.entry("reviewing", Set.of("options", "screen")),
             Map.entry("cli", Set.of("ordering", "reviewing", "shell")));
 
     /** Uses that go up the map and knots that are too large; each line that is paid goes, and none comes. */

@@ -16,10 +16,10 @@ import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;
+import takeup.grid.Theme;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 import takeup.options.GlobalOptions;
-import takeup.screen.Theme;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
 

@@ -10,9 +10,9 @@ import takeup.console.Console;
 import takeup.console.InTerminal;
 import takeup.dispatch.ThemeCommand;
 import takeup.files.ProcessEnvironment;
+import takeup.grid.Theme;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
-import takeup.screen.Theme;
 import takeup.terminal.ThemeSample;
 import takeup.text.Plain;
 
@@ -71,7 +71,7 @@ final class ThemesSubcommand implements Callable<Integer> {
         List<Json> looks = new ArrayList<>();
         for (ThemeSample sample : ThemeSample.of(theme)) {
             looks.add(Json.object()
-                    .and("look", sample.look())
+                    .and("look", sample.role())
                     .and("foreground", sample.foreground())
                     .and("background", sample.background())
                     .and(

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.Settings;
-import takeup.screen.Theme;
+import takeup.grid.Theme;
 import takeup.terminal.Terminal;
 import takeup.terminal.TerminalEnvironment;
 

@@ -6,9 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import takeup.disk.IoErrorText;
+import takeup.grid.CharacterSet;
 import takeup.json.Json;
 import takeup.json.JsonText;
-import takeup.screen.CharacterSet;
 import takeup.terminal.TerminalEnvironment;
 
 /**

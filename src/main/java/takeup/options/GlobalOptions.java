@@ -16,9 +16,9 @@ import takeup.files.ProcessEnvironment;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
+import takeup.grid.Theme;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
-import takeup.screen.Theme;
 import takeup.terminal.TerminalEnvironment;
 import takeup.text.Nearest;
 

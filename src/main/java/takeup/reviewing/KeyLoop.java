@@ -2,9 +2,9 @@ package takeup.reviewing;
 
 import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
+import takeup.grid.Grid;
+import takeup.grid.Theme;
 import takeup.options.GlobalOptions;
-import takeup.screen.Grid;
-import takeup.screen.Theme;
 import takeup.session.Key;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;

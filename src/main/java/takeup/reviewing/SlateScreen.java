@@ -1,9 +1,9 @@
 package takeup.reviewing;
 
 import java.util.Optional;
+import takeup.grid.Grid;
+import takeup.grid.Size;
 import takeup.scans.Slate;
-import takeup.screen.Grid;
-import takeup.screen.Size;
 import takeup.screen.SlateView;
 import takeup.session.Key;
 import takeup.terminal.Terminal;

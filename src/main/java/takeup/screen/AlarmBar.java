@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.stream.Stream;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.kit.Warning;
 import takeup.session.Session;
 import takeup.text.Width;

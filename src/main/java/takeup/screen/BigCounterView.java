@@ -1,6 +1,8 @@
 package takeup.screen;
 
 import java.util.Optional;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;

@@ -1,8 +1,11 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+
 /**
  * Letters several rows high, for what is read across a room: frame numbers and the pair to set. A pixel is half a cell
- * high, so that it is nearly square; where such halves cannot be drawn, {@link Glyphs} keeps the shapes.
+ * high, so that it is nearly square; where such halves cannot be drawn, {@code Glyphs} keeps the shapes.
  */
 final class BigText {
     private static final String LETTERS = "0123456789f/.sm-+";
@@ -54,13 +57,13 @@ final class BigText {
     }
 
     /** Draws 5 * scale rows high. */
-    static void draw(Grid grid, int column, int row, String text, int scale, TextRole look) {
-        draw(LARGE, grid, column, row, text, scale, look);
+    static void draw(Grid grid, int column, int row, String text, int scale, TextRole role) {
+        draw(LARGE, grid, column, row, text, scale, role);
     }
 
     /** Draws three rows high. */
-    static void drawSmall(Grid grid, int column, int row, String text, TextRole look) {
-        draw(SMALL, grid, column, row, text, 1, look);
+    static void drawSmall(Grid grid, int column, int row, String text, TextRole role) {
+        draw(SMALL, grid, column, row, text, 1, role);
     }
 
     private static int width(String[] face, String text) {
@@ -71,7 +74,7 @@ final class BigText {
         return Math.max(0, width - 1);
     }
 
-    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, TextRole look) {
+    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, TextRole role) {
         int high = face == LARGE ? 10 : 5;
         int at = column;
         for (int i = 0; i < text.length(); i++) {
@@ -82,7 +85,7 @@ final class BigText {
                     boolean above = isSet(face, letter, x / scale, half / scale);
                     boolean below = (half + 1) / scale < high && isSet(face, letter, x / scale, (half + 1) / scale);
                     if (above || below) {
-                        grid.put(at + x, row + half / 2, above && below ? "█" : above ? "▀" : "▄", look);
+                        grid.put(at + x, row + half / 2, above && below ? "█" : above ? "▀" : "▄", role);
                     }
                 }
             }

@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
 import takeup.session.Session;
 
 /** The last rows of every view: messages, the prompt, and the keys that work now. */

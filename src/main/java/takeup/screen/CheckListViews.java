@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.CheckList;
 import takeup.report.DayEnd;
 import takeup.report.DayEndText;

@@ -3,6 +3,8 @@ package takeup.screen;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.day.BulbTimer;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.report.RollText;

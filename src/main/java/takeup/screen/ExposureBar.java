@@ -3,6 +3,8 @@ package takeup.screen;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import takeup.advice.ExposureInHand;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.roll.Roll;
 

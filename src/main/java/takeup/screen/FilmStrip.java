@@ -1,6 +1,8 @@
 package takeup.screen;
 
 import java.util.OptionalDouble;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.kit.FilmSize;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.kit.Warning;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;

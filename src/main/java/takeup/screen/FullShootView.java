@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.NextMoment;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.report.LightText;
 import takeup.roll.Film;

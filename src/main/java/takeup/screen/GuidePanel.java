@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.Optional;
 import takeup.day.CameraPlace;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.SetupText;
 import takeup.session.Guide;
 import takeup.session.PickList;

@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.session.HelpList;
 import takeup.session.Session;
 import takeup.text.Width;

@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
+
 /**
  * How a screen of so many columns and rows is divided. All sizes from which on there is room for more stand here, so
  * that views do not each work them out.

@@ -1,6 +1,8 @@
 package takeup.screen;
 
 import java.util.List;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.RollText;
 import takeup.session.Session;
 import takeup.text.ClockText;

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.day.CameraPlace;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;

@@ -1,6 +1,8 @@
 package takeup.screen;
 
 import java.util.List;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.session.Session;

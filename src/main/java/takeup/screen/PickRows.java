@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.function.Function;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.session.PickList;
 import takeup.text.Width;
 

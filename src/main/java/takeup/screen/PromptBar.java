@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.Optional;
 import takeup.advice.LoadChecks;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.LoadCheckText;
 import takeup.session.Guide;
 import takeup.session.Session;

@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.session.Session;
@@ -43,7 +45,7 @@ final class RollsView {
         List<ListLine> lines = new ArrayList<>();
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
-            TextRole look = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
+            TextRole role = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
             String start = Width.pad(roll.id().toString(), INDENT)
                     + Width.pad(roll.state().toString(), 10)
                     + Width.pad(roll.place().toString(), place);
@@ -54,14 +56,14 @@ final class RollsView {
                     + roll.loadedAt().toLocalDate();
             boolean fits = Width.of(full) <= room;
             if (Width.of(full) + 2 + development <= room) {
-                lines.add(new ListLine(full + "  " + roll.film().development(), look));
+                lines.add(new ListLine(full + "  " + roll.film().development(), role));
             } else {
-                lines.add(new ListLine(fits ? full : start + used, look));
+                lines.add(new ListLine(fits ? full : start + used, role));
                 String rest = fits
                         ? roll.film().development()
                         : stock(roll) + ", " + roll.film().development() + ", "
                                 + roll.loadedAt().toLocalDate();
-                ListLine.wrapped(rest, INDENT, room, look == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
+                ListLine.wrapped(rest, INDENT, room, role == TextRole.STRONG ? TextRole.NORMAL : TextRole.LABEL)
                         .forEach(it -> lines.add(it.continued()));
             }
         }

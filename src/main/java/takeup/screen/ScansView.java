@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import takeup.grid.Grid;
+import takeup.grid.PixelPair;
+import takeup.grid.TextRole;
 import takeup.review.ScanRow;
 import takeup.scans.Picture;
 import takeup.session.ScanKeys;
@@ -106,12 +109,12 @@ public final class ScansView {
         }
         for (int i = 0; i < Math.min(room, all.size() - from); i++) {
             ScanRow row = all.get(from + i);
-            TextRole look = from + i == cursor
+            TextRole role = from + i == cursor
                     ? TextRole.CHOSEN
                     : row.scan() < 0 || row.frame().equals("–")
                             ? TextRole.CAUTION
                             : row.scan() == desk.markedScan() ? TextRole.STRONG : TextRole.NORMAL;
-            grid.fill(0, top + i, width, look);
+            grid.fill(0, top + i, width, role);
             String what = mark(desk, row, "  ") + Width.pad(row.file(), name) + "  " + Width.padLeft(row.frame(), frame)
                     + "  " + Width.pad(row.verdict(), 5) + "  " + Width.pad(row.settings(), set);
             // A reading without its end, as in 4.0 of 4.0 under, is no reading.
@@ -120,7 +123,7 @@ public final class ScansView {
                     0,
                     top + i,
                     Width.cut(fits ? what + "  " + Width.pad(row.reading(), read) + "  " + row.note() : what, width),
-                    look);
+                    role);
         }
         if (picture > 0 && !all.isEmpty()) {
             Optional.ofNullable(pictures.get(all.get(cursor).file()))
@@ -165,10 +168,10 @@ public final class ScansView {
             } else {
                 grid.put(column, line, "no scan", TextRole.QUIET, TILE - 1);
             }
-            TextRole look = i == cursor
+            TextRole role = i == cursor
                     ? TextRole.CHOSEN
                     : row.scan() == desk.markedScan() && row.scan() >= 0 ? TextRole.STRONG : TextRole.NORMAL;
-            grid.fill(column, line + tall - 2, TILE - 1, look);
+            grid.fill(column, line + tall - 2, TILE - 1, role);
             grid.put(
                     column,
                     line + tall - 2,
@@ -176,7 +179,7 @@ public final class ScansView {
                             mark(desk, row, "") + row.frame() + " "
                                     + (row.verdict().isEmpty() ? "" : row.verdict() + " ") + row.settings(),
                             TILE - 1),
-                    look);
+                    role);
             grid.put(column, line + tall - 1, Width.cut(row.reading(), TILE - 1), TextRole.QUIET);
         }
     }
@@ -189,7 +192,7 @@ public final class ScansView {
         Picture fitted = picture.fitted(Math.min(columns, width), Math.min(2 * rows, height));
         for (int row = 0; row < fitted.rows() / 2; row++) {
             for (int column = 0; column < fitted.columns(); column++) {
-                grid.ink(
+                grid.putPixels(
                         left + column,
                         top + row,
                         new PixelPair(fitted.at(column, 2 * row), fitted.at(column, 2 * row + 1)));

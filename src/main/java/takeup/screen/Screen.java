@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
+import takeup.grid.PixelShape;
 import takeup.session.Session;
 
 /** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */

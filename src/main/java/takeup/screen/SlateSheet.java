@@ -1,5 +1,9 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
+import takeup.grid.PixelPair;
+import takeup.grid.PixelShape;
+import takeup.grid.Size;
 import takeup.scans.QrCode;
 
 /**
@@ -106,7 +110,7 @@ final class SlateSheet {
     void draw(Grid grid, int top) {
         for (int row = 0; row < dark.length / 2; row++) {
             for (int column = 0; column < dark[0].length; column++) {
-                grid.ink(
+                grid.putPixels(
                         column,
                         top + row,
                         new PixelPair(dark[2 * row][column] ? DARK : LIGHT, dark[2 * row + 1][column] ? DARK : LIGHT));

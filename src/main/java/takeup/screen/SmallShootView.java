@@ -6,6 +6,8 @@ import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
 import takeup.day.BulbTimer;
 import takeup.day.CameraPlace;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;

@@ -3,6 +3,8 @@ package takeup.screen;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.advice.StandingWarnings;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.report.RatingText;
 import takeup.report.SetupText;

@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import takeup.grid.TextRole;
+
 /** A text and what it is on the screen. */
 record StyledText(String text, TextRole role) {
     static StyledText quiet(String text) {

@@ -2,6 +2,8 @@ package takeup.screen;
 
 import java.util.List;
 import takeup.exposure.Stops;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.report.SetupText;

@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.grid.Grid;
 import takeup.text.Width;
 
 /** Makes texts fit: picks the fullest wording that has room, breaks a long one into rows, drops the start of a line. */

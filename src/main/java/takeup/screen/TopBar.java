@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;

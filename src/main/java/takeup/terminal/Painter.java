@@ -3,12 +3,12 @@ package takeup.terminal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import takeup.screen.Cell;
-import takeup.screen.CharacterSet;
-import takeup.screen.ColourDepth;
-import takeup.screen.Grid;
-import takeup.screen.TextRole;
-import takeup.screen.Theme;
+import takeup.grid.Cell;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 
 /** Draws a {@link Grid} by writing the cells that differ from the one before: one write and one flush a picture. */
 public final class Painter {
@@ -28,7 +28,7 @@ public final class Painter {
     private final StringBuilder frame = new StringBuilder(8192);
     private int penColumn;
     private int penRow;
-    private TextRole look;
+    private TextRole role;
 
     public Painter(OutputStream out, ColourDepth depth, CharacterSet lettering, Theme theme) {
         this.out = out;
@@ -74,11 +74,11 @@ public final class Painter {
         frame.setLength(0);
         penColumn = -1;
         penRow = -1;
-        look = null;
+        role = null;
         if (before == null) {
             // The background is set first, so that an erase in it leaves no other colour at the margins.
             frame.append(HIDE).append(sequences[TextRole.NORMAL.ordinal()]).append("\u001b[2J");
-            look = TextRole.NORMAL;
+            role = TextRole.NORMAL;
         }
     }
 
@@ -99,15 +99,15 @@ public final class Painter {
             move(column, row);
         }
         if (cell.isPicture()) {
-            if (depth == ColourDepth.NONE && look != TextRole.NORMAL) {
+            if (depth == ColourDepth.NONE && role != TextRole.NORMAL) {
                 frame.append(sequences[TextRole.NORMAL.ordinal()]);
             }
-            frame.append(cell.ink().written(depth, lettering));
-            look = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
+            frame.append(cell.pixels().written(depth, lettering));
+            role = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
         } else {
-            if (look != cell.look()) {
-                look = cell.look();
-                frame.append(sequences[look.ordinal()]);
+            if (role != cell.role()) {
+                role = cell.role();
+                frame.append(sequences[role.ordinal()]);
             }
             frame.append(cell.text());
         }

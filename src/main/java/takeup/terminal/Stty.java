@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.TimeUnit;
-import takeup.screen.Size;
+import takeup.grid.Size;
 
 /**
  * The modes of the terminal, set and restored by {@code stty} (POSIX.1-2017, stty). One helper process takes the

@@ -12,12 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
-import takeup.screen.CharacterSet;
-import takeup.screen.ColourDepth;
-import takeup.screen.Grid;
-import takeup.screen.PixelShape;
-import takeup.screen.Size;
-import takeup.screen.Theme;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Grid;
+import takeup.grid.PixelShape;
+import takeup.grid.Size;
+import takeup.grid.Theme;
 import takeup.session.Key;
 
 /**

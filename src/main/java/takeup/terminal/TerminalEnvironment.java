@@ -2,8 +2,8 @@ package takeup.terminal;
 
 import java.util.Locale;
 import java.util.Map;
-import takeup.screen.CharacterSet;
-import takeup.screen.ColourDepth;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
 
 /**
  * What the surroundings say about the terminal, each "" where not set: {@code TERM=xterm-256color},

@@ -6,17 +6,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.screen.Colour;
-import takeup.screen.ColourDepth;
-import takeup.screen.Contrast;
-import takeup.screen.Style;
-import takeup.screen.TextRole;
-import takeup.screen.Theme;
+import takeup.grid.Colour;
+import takeup.grid.ColourDepth;
+import takeup.grid.Contrast;
+import takeup.grid.Style;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 
 /**
  * What a theme looks like: a few lines as they stand on the screen, and its colours for other programs.
  *
- * @param look what is drawn so, {@code readout}
+ * @param role what is drawn so, {@code readout}
  * @param foreground {@code #f5cf7b}; empty for the terminal's own
  * @param background the same
  * @param contrast from 1 to 21 after WCAG 2.2; empty where the terminal's own colours decide
@@ -25,7 +25,7 @@ import takeup.screen.Theme;
  * @param reverse whether the two colours are swapped
  */
 public record ThemeSample(
-        String look,
+        String role,
         Optional<String> foreground,
         Optional<String> background,
         OptionalDouble contrast,
@@ -34,7 +34,7 @@ public record ThemeSample(
         boolean reverse) {
 
     /** A piece of text and how it looks. */
-    private record Piece(String text, TextRole look) {}
+    private record Piece(String text, TextRole role) {}
 
     private static final List<List<Piece>> LINES = List.of(
             List.of(new Piece(" 645 reflex, back 1 · 80mm f/2.8                  R0002  15:16  ", TextRole.BAR)),
@@ -63,7 +63,7 @@ public record ThemeSample(
 
     /** Whether it is what must be read from two metres away: counters, the pair to set, warnings, NOT SAVED. */
     public boolean isReadFromAfar() {
-        return look.equals("readout") || look.equals("caution") || look.equals("alarm");
+        return role.equals("readout") || role.equals("caution") || role.equals("alarm");
     }
 
     /** The lines without any colour, as a pipe gets them. */
@@ -83,8 +83,8 @@ public record ThemeSample(
         for (List<Piece> line : LINES) {
             StringBuilder text = new StringBuilder();
             for (Piece piece : line) {
-                text.append(seen.style(piece.look()).sequence(depth))
-                        .append(terminal.lettering().drawn(piece.text()));
+                text.append(seen.style(piece.role()).sequence(depth))
+                        .append(terminal.lettering().spelt(piece.text()));
             }
             painted.add(text.append("\u001b[0m").toString());
         }
@@ -94,11 +94,11 @@ public record ThemeSample(
     /** How each look is drawn. */
     public static List<ThemeSample> of(Theme theme) {
         List<ThemeSample> all = new ArrayList<>();
-        for (TextRole look : TextRole.values()) {
-            Style style = theme.style(look);
+        for (TextRole role : TextRole.values()) {
+            Style style = theme.style(role);
             boolean isOwn = style.foreground().kind() == Colour.Kind.OWN;
             all.add(new ThemeSample(
-                    look.name().toLowerCase(Locale.ROOT),
+                    role.name().toLowerCase(Locale.ROOT),
                     hex(style.foreground()),
                     hex(style.background()),
                     isOwn

@@ -8,6 +8,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
 
 class BigTextTest {
     private static final String LETTERS = "0123456789f/.sm-+";

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import takeup.ShippedShelf;
 import takeup.advice.StandingWarnings;
+import takeup.grid.Size;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.report.SetupText;

@@ -17,6 +17,10 @@ import takeup.advice.StandingWarnings;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.exposure.Stops;
+import takeup.grid.CharacterSet;
+import takeup.grid.Grid;
+import takeup.grid.Size;
+import takeup.grid.TextRole;
 import takeup.kit.Warning;
 import takeup.report.RollText;
 import takeup.session.Key;
@@ -185,8 +189,8 @@ class FactsTest {
         for (Size size : ALL) {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int row = row(grid, "NOT SAVED");
-            assertEquals(TextRole.ALARM, grid.look(0, row));
-            assertEquals(TextRole.ALARM, grid.look(size.columns() - 1, row));
+            assertEquals(TextRole.ALARM, grid.role(0, row));
+            assertEquals(TextRole.ALARM, grid.role(size.columns() - 1, row));
         }
         shows("NOT SAVED: Frame 7", States.of("the counter across the room, not saved"), ALL);
     }
@@ -238,7 +242,7 @@ class FactsTest {
             Grid grid = Screen.render(shoot, size.columns(), size.rows());
             int marked = 0;
             for (int row = 0; row < grid.rows(); row++) {
-                marked += grid.look(Layout.of(grid).margin(), row) == TextRole.CHOSEN ? 1 : 0;
+                marked += grid.role(Layout.of(grid).margin(), row) == TextRole.CHOSEN ? 1 : 0;
             }
             assertEquals(1, marked);
         }
@@ -280,6 +284,17 @@ class FactsTest {
         assertFalse(
                 text(help, LARGE.get(0)).contains("a frame was forgotten"),
                 "a search leaves out what it does not mean");
+    }
+
+    @Test
+    void theCautionsStandAtTheEndOfHelp() {
+        String help = Screen.render(Playing.medium().press(Key.Name.F1).shoot(), 160, 200)
+                .text();
+        assertTrue(help.contains("Never look at the sun through a finder or a spot meter."), help);
+        assertTrue(
+                help.contains("Old flash units can carry a high trigger voltage, old cells can leak: "
+                        + "keep to the makers' instructions and local rules."),
+                help);
     }
 
     @Test

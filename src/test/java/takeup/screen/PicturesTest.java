@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import takeup.grid.Grid;
+import takeup.grid.Theme;
 import takeup.session.Key;
 import takeup.session.Playing;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import takeup.grid.Grid;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.ExposureResult;

@@ -19,6 +19,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Reciprocity;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.FrameSize;
@@ -53,8 +58,8 @@ class ScansViewTest {
     @Test
     void aFrameWithoutAScanStandsInItsPlace() {
         check(desk(0.5), "crew1.jpg 1, – 2, crew2.jpg 3, crew3.jpg 4");
-        assertEquals(TextRole.CHOSEN, grid(desk(0.5)).look(1, 2));
-        assertEquals(TextRole.CAUTION, grid(desk(0.5)).look(1, 3));
+        assertEquals(TextRole.CHOSEN, grid(desk(0.5)).role(1, 2));
+        assertEquals(TextRole.CAUTION, grid(desk(0.5)).role(1, 3));
     }
 
     @Test
@@ -66,7 +71,7 @@ class ScansViewTest {
         assertEquals(
                 "NOT SAVED: the disk is full",
                 desk.saveFailed("the disk is full").message());
-        assertEquals(TextRole.ALARM, grid(desk.saveFailed("the disk is full")).look(0, 20));
+        assertEquals(TextRole.ALARM, grid(desk.saveFailed("the disk is full")).role(0, 20));
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import takeup.grid.Grid;
+import takeup.grid.Size;
 import takeup.report.RollText;
 import takeup.session.Message;
 import takeup.session.Session;

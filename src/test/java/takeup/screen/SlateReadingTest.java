@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.grid.PixelShape;
 import takeup.roll.RollId;
 import takeup.scans.QrReader;
 import takeup.scans.Slate;

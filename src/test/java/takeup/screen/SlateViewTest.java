@@ -7,6 +7,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.grid.Cell;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Grid;
+import takeup.grid.PixelPair;
+import takeup.grid.PixelShape;
 import takeup.roll.RollId;
 import takeup.scans.QrReader;
 import takeup.scans.ScreenClock;
@@ -71,7 +77,7 @@ class SlateViewTest {
         Grid grid = Screen.render(Playing.medium("4 125", "slate").shoot(), columns, rows, PixelShape.WHOLE_CELL);
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {
-                PixelPair ink = grid.cell(column, row).ink();
+                PixelPair ink = grid.cell(column, row).pixels();
                 assertEquals(ink.top(), ink.bottom(), "a cell that is half light at " + column + ", " + row);
             }
         }
@@ -89,8 +95,8 @@ class SlateViewTest {
         for (int row = 0; row < rows - 3; row++) {
             for (int column = 0; column < columns; column++) {
                 assertEquals(
-                        grid.cell(column, row).ink().top(),
-                        grid.cell(column, row).ink().bottom());
+                        grid.cell(column, row).pixels().top(),
+                        grid.cell(column, row).pixels().bottom());
             }
         }
     }
@@ -108,8 +114,8 @@ class SlateViewTest {
         for (int row = 0; row < grid.rows(); row++) {
             for (int column = 0; column < grid.columns(); column++) {
                 Cell cell = grid.cell(column, row);
-                dark[2 * row][column] = !cell.isPicture() || cell.ink().top() == 0;
-                dark[2 * row + 1][column] = !cell.isPicture() || cell.ink().bottom() == 0;
+                dark[2 * row][column] = !cell.isPicture() || cell.pixels().top() == 0;
+                dark[2 * row + 1][column] = !cell.isPicture() || cell.pixels().bottom() == 0;
             }
         }
         return dark;

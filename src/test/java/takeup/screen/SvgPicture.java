@@ -1,6 +1,11 @@
 package takeup.screen;
 
 import java.util.Locale;
+import takeup.grid.Cell;
+import takeup.grid.Grid;
+import takeup.grid.Style;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 
 /**
  * A grid as an SVG picture (SVG 1.1) in the colours of a theme: the screens of the README and of the manual. Block
@@ -72,14 +77,14 @@ final class SvgPicture {
     }
 
     private String ground(int column, int row) {
-        Style style = theme.style(grid.look(column, row));
+        Style style = theme.style(grid.role(column, row));
         return colour(style, style.reverse());
     }
 
     private void blocks(int row) {
         for (int from = 0; from < grid.columns(); ) {
             String sign = grid.cell(from, row).text();
-            TextRole look = grid.look(from, row);
+            TextRole look = grid.role(from, row);
             int to = from + 1;
             if (grid.cell(from, row).isPicture()) {
                 from = to;
@@ -88,7 +93,7 @@ final class SvgPicture {
             while (to < grid.columns()
                     && !grid.cell(to, row).isPicture()
                     && grid.cell(to, row).text().equals(sign)
-                    && grid.look(to, row) == look
+                    && grid.role(to, row) == look
                     && !sign.equals("▌")
                     && !sign.equals("▐")) {
                 to++;
@@ -135,7 +140,7 @@ final class SvgPicture {
         Cell cell = grid.cell(column, row);
         return !cell.isPicture()
                 ? -1
-                : half == 0 ? cell.ink().top() : cell.ink().bottom();
+                : half == 0 ? cell.pixels().top() : cell.pixels().bottom();
     }
 
     private void letters(int row) {
@@ -144,13 +149,13 @@ final class SvgPicture {
                 from++;
                 continue;
             }
-            TextRole look = grid.look(from, row);
+            TextRole look = grid.role(from, row);
             StringBuilder run = new StringBuilder();
             int to = from;
             int end = from;
             // Two blanks end a run, and so does anything that is a shape; one blank belongs to it.
             while (to < grid.columns()
-                    && grid.look(to, row) == look
+                    && grid.role(to, row) == look
                     && (!isEmpty(to, row) || grid.cell(to, row).isBlank() && to == end)) {
                 run.append(grid.cell(to, row).text());
                 end = isEmpty(to, row) ? end : to + 1;

@@ -18,6 +18,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.dispatch.ThemeCommand;
+import takeup.grid.Colour;
+import takeup.grid.ColourDepth;
+import takeup.grid.ColourVision;
+import takeup.grid.Contrast;
+import takeup.grid.Style;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 import takeup.terminal.ThemeSample;
 
 class ThemeTest {
@@ -210,7 +217,7 @@ class ThemeTest {
                 Style.of(0x010203, 0x040506).strong().sequence(ColourDepth.TRUE));
         assertEquals(
                 "\u001b[0;7;91;40m",
-                Style.of(Colour.ansi(9), Colour.ansi(0)).turned().sequence(ColourDepth.SIXTEEN));
+                Style.of(Colour.ansi(9), Colour.ansi(0)).reversed().sequence(ColourDepth.SIXTEEN));
         assertEquals("\u001b[0;4m", Style.of(0x010203, 0x040506).underlined().sequence(ColourDepth.NONE));
         assertEquals(
                 "\u001b[0;38;5;203;40m",
@@ -224,7 +231,7 @@ class ThemeTest {
         assertEquals(21, Contrast.of(0xffffff, 0x000000), 1e-9);
         assertTrue(Contrast.of(0x767676, 0xffffff) >= 4.5 && Contrast.of(0x777777, 0xffffff) < 4.5);
         for (ThemeSample sample : ThemeSample.of(theme("dark"))) {
-            Style style = theme("dark").style(TextRole.valueOf(sample.look().toUpperCase(Locale.ROOT)));
+            Style style = theme("dark").style(TextRole.valueOf(sample.role().toUpperCase(Locale.ROOT)));
             assertEquals(
                     contrast(style.foreground().value(), style.background().value()),
                     sample.contrast().orElseThrow(),

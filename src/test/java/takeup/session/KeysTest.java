@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.ThemeCommand;
-import takeup.screen.Theme;
+import takeup.grid.Theme;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {

@@ -10,11 +10,11 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.screen.CharacterSet;
-import takeup.screen.ColourDepth;
-import takeup.screen.Grid;
-import takeup.screen.TextRole;
-import takeup.screen.Theme;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+import takeup.grid.Theme;
 
 class PainterTest {
     private static final String HIDE = "<?25l";
@@ -131,7 +131,7 @@ class PainterTest {
     void theCursorUnderAWideCharacterIsThatCharacter() {
         Grid drawn = withCursor(grid("漕x"), 0, 0).withCursorAs(TextRole.CURSOR);
         assertEquals("漕x", drawn.text());
-        assertEquals(TextRole.CURSOR, drawn.look(0, 0));
+        assertEquals(TextRole.CURSOR, drawn.role(0, 0));
         assertEquals(-1, drawn.cursorColumn());
     }
 

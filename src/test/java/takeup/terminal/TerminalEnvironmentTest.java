@@ -6,9 +6,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.screen.CharacterSet;
-import takeup.screen.ColourDepth;
-import takeup.screen.Size;
+import takeup.grid.CharacterSet;
+import takeup.grid.ColourDepth;
+import takeup.grid.Size;
 
 class TerminalEnvironmentTest {
     /** The order LC_ALL, LC_CTYPE, LANG: POSIX.1-2017, Base Definitions, 8.2; an empty one counts as not set. */

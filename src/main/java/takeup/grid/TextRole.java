@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /** What a piece of text is on the screen, such as {@link #READOUT}; a {@link Theme} says how that looks. */
 public enum TextRole {

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * The colours of the themes, each with the one of sixteen that stands for it where the nearest could not be read.
@@ -90,7 +90,7 @@ final class Palette {
                 .set(TextRole.CAUTION, Style.of(far, dark).strong().underlined())
                 .set(TextRole.ALARM, Style.of(far, dark).strong().underlined())
                 .set(TextRole.PROMPT, Style.of(full, ember))
-                .set(TextRole.CURSOR, Style.of(full, dark).turned())
+                .set(TextRole.CURSOR, Style.of(full, dark).reversed())
                 .set(TextRole.CHOSEN, Style.of(full, ember).strong().underlined())
                 .set(TextRole.FILM, Style.of(full, ember))
                 .set(TextRole.FRAME, Style.of(full, ember))
@@ -110,10 +110,10 @@ final class Palette {
                 .set(TextRole.LABEL, Style.PLAIN)
                 .set(TextRole.GOOD, Style.PLAIN)
                 .set(TextRole.CAUTION, Style.PLAIN.strong().underlined())
-                .set(TextRole.ALARM, Style.PLAIN.strong().turned())
+                .set(TextRole.ALARM, Style.PLAIN.strong().reversed())
                 .set(TextRole.PROMPT, Style.PLAIN)
-                .set(TextRole.CURSOR, Style.PLAIN.turned())
-                .set(TextRole.CHOSEN, Style.PLAIN.turned())
+                .set(TextRole.CURSOR, Style.PLAIN.reversed())
+                .set(TextRole.CHOSEN, Style.PLAIN.reversed())
                 .set(TextRole.FILM, Style.PLAIN)
                 .set(TextRole.FRAME, Style.PLAIN.strong())
                 .set(TextRole.EMPTY, Style.PLAIN)
@@ -122,12 +122,12 @@ final class Palette {
                 .theme("mono", "the terminal's own colours, and weight alone", false);
     }
 
-    /** A style for each look, until it is whole. */
+    /** A style for each role, until it is whole. */
     private static final class Table {
         private final Style[] styles = new Style[TextRole.values().length];
 
-        Table set(TextRole look, Style style) {
-            styles[look.ordinal()] = style;
+        Table set(TextRole role, Style style) {
+            styles[role.ordinal()] = style;
             return this;
         }
 

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * Two dots of a picture in one cell, one above the other: the half block {@code ▀} in the upper dot's colour on the

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 import java.util.Optional;
 
@@ -50,7 +50,7 @@ public final class Theme {
         return cursorDrawn;
     }
 
-    public Style style(TextRole look) {
-        return styles[look.ordinal()];
+    public Style style(TextRole role) {
+        return styles[role.ordinal()];
     }
 }

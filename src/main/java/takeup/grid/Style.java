@@ -1,26 +1,26 @@
-package takeup.screen;
+package takeup.grid;
 
 /** How one {@link TextRole} is drawn: its colours, and what is left of it where there is no colour. */
 public record Style(Colour foreground, Colour background, boolean bold, boolean reverse, boolean underline) {
     static final Style PLAIN = of(Colour.OWN, Colour.OWN);
 
-    static Style of(Colour foreground, Colour background) {
+    public static Style of(Colour foreground, Colour background) {
         return new Style(foreground, background, false, false, false);
     }
 
-    static Style of(int foreground, int background) {
+    public static Style of(int foreground, int background) {
         return of(Colour.rgb(foreground), Colour.rgb(background));
     }
 
-    Style strong() {
+    public Style strong() {
         return new Style(foreground, background, true, reverse, underline);
     }
 
-    Style turned() {
+    public Style reversed() {
         return new Style(foreground, background, bold, true, underline);
     }
 
-    Style underlined() {
+    public Style underlined() {
         return new Style(foreground, background, bold, reverse, true);
     }
 

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /** How many colours a terminal is asked for, from none to all of them. */
 public enum ColourDepth {
@@ -17,7 +17,7 @@ public enum ColourDepth {
     private static final int[] LEVELS = {0x00, 0x5f, 0x87, 0xaf, 0xd7, 0xff};
 
     /** The red, green and blue of one of the 256 colours: cube, and from 232 the greys 8, 18 ... 238. */
-    static int rgb(int index) {
+    public static int rgb(int index) {
         if (index < 16) {
             return SIXTEEN_RGB[index];
         }
@@ -29,7 +29,7 @@ public enum ColourDepth {
     }
 
     /** The nearest of the 256 colours, or of the first 16. */
-    int nearest(int rgb) {
+    public int nearest(int rgb) {
         // The first sixteen differ from terminal to terminal, so the 256 are searched from 16 on.
         int from = this == SIXTEEN ? 0 : 16;
         int to = this == SIXTEEN ? 16 : 256;

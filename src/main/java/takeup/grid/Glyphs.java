@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * The few signs beyond ASCII that the program itself draws, with the ASCII that stands for each where the terminal has

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 import java.util.Arrays;
 import takeup.text.Hidden;
@@ -44,15 +44,15 @@ public final class Grid {
      * Writes a text, with nothing {@link Hidden} in it; what lies beyond the edges is left out. Answers the column
      * after it.
      */
-    public int put(int column, int row, String text, TextRole look) {
-        return put(column, row, text, look, Integer.MAX_VALUE);
+    public int put(int column, int row, String text, TextRole role) {
+        return put(column, row, text, role, Integer.MAX_VALUE);
     }
 
     /**
      * Writes a text into so many columns at most. What is cut is cut without a sign ({@link Width#cut} sets one), and
      * half a wide character is drawn as a blank.
      */
-    public int put(int column, int row, String text, TextRole look, int width) {
+    public int put(int column, int row, String text, TextRole role, int width) {
         int right = (int) Math.min(columns, (long) column + width);
         int at = column;
         int letter = -1;
@@ -64,21 +64,21 @@ public final class Grid {
             int point = seen.codePointAt(next);
             int wide = Width.of(point);
             if (wide == 0 && at == column) {
-                at = put(at, row, Hidden.escaped(point), look, right - at);
+                at = put(at, row, Hidden.escaped(point), role, right - at);
             } else if (wide == 0) {
-                sit(letter, row, point);
+                putMark(letter, row, point);
             } else if (at >= right) {
                 break;
             } else if (at < 0 || at + wide > right) {
-                blank(Math.max(0, at), Math.min(right, at + wide), row, look);
+                blank(Math.max(0, at), Math.min(right, at + wide), row, role);
                 letter = -1;
                 at = Math.min(right, at + wide);
             } else {
-                blank(at, at + wide, row, look);
+                blank(at, at + wide, row, role);
                 letter = at;
-                cells[row][at] = new Cell(Character.toString(point), look);
+                cells[row][at] = new Cell(Character.toString(point), role);
                 if (wide == 2) {
-                    cells[row][at + 1] = new Cell("", look);
+                    cells[row][at + 1] = new Cell("", role);
                 }
                 at += wide;
             }
@@ -87,45 +87,45 @@ public final class Grid {
     }
 
     /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */
-    void ink(int column, int row, PixelPair dots) {
+    public void putPixels(int column, int row, PixelPair dots) {
         if (row >= 0 && row < cells.length && column >= 0 && column < columns) {
             blank(column, column + 1, row, TextRole.NORMAL);
             cells[row][column] = new Cell("▀", TextRole.NORMAL, dots);
         }
     }
 
-    private void sit(int column, int row, int mark) {
+    private void putMark(int column, int row, int mark) {
         if (column >= 0) {
             Cell cell = cells[row][column];
             if (cell.text().codePointCount(0, cell.text().length()) <= MARKS) {
-                cells[row][column] = new Cell(cell.text() + Character.toString(mark), cell.look());
+                cells[row][column] = new Cell(cell.text() + Character.toString(mark), cell.role());
             }
         }
     }
 
     /** Blanks from one column up to another; a wide character that loses one half is blank in the other too. */
-    private void blank(int from, int to, int row, TextRole look) {
+    private void blank(int from, int to, int row, TextRole role) {
         if (from >= to) {
             return;
         }
         if (cells[row][from].isSecondHalf() && from > 0) {
-            cells[row][from - 1] = Cell.blank(cells[row][from - 1].look());
+            cells[row][from - 1] = Cell.blank(cells[row][from - 1].role());
         }
         if (to < columns && cells[row][to].isSecondHalf()) {
-            cells[row][to] = Cell.blank(cells[row][to].look());
+            cells[row][to] = Cell.blank(cells[row][to].role());
         }
-        Arrays.fill(cells[row], from, to, Cell.blank(look));
+        Arrays.fill(cells[row], from, to, Cell.blank(role));
     }
 
-    /** Blanks a whole row in this look, for a bar or a highlighted line. */
-    public void fill(int row, TextRole look) {
-        fill(0, row, columns, look);
+    /** Blanks a whole row in this role, for a bar or a highlighted line. */
+    public void fill(int row, TextRole role) {
+        fill(0, row, columns, role);
     }
 
-    /** Blanks so many cells in this look. */
-    public void fill(int column, int row, int width, TextRole look) {
+    /** Blanks so many cells in this role. */
+    public void fill(int column, int row, int width, TextRole role) {
         if (row >= 0 && row < cells.length) {
-            blank(Math.max(0, column), (int) Math.min(columns, (long) column + width), row, look);
+            blank(Math.max(0, column), (int) Math.min(columns, (long) column + width), row, role);
         }
     }
 
@@ -146,8 +146,8 @@ public final class Grid {
         return cursorRow;
     }
 
-    /** The same picture with its cursor as a cell of this look, and none for the terminal to show. */
-    public Grid withCursorAs(TextRole look) {
+    /** The same picture with its cursor as a cell of this role, and none for the terminal to show. */
+    public Grid withCursorAs(TextRole role) {
         if (cursorColumn < 0) {
             return this;
         }
@@ -156,7 +156,7 @@ public final class Grid {
             System.arraycopy(cells[row], 0, drawn.cells[row], 0, columns);
         }
         int column = cells[cursorRow][cursorColumn].isSecondHalf() ? cursorColumn - 1 : cursorColumn;
-        drawn.cells[cursorRow][column] = new Cell(cells[cursorRow][column].text(), look);
+        drawn.cells[cursorRow][column] = new Cell(cells[cursorRow][column].text(), role);
         return drawn;
     }
 
@@ -165,8 +165,8 @@ public final class Grid {
     }
 
     /** What a cell is, for tests that ask how something is marked. */
-    public TextRole look(int column, int row) {
-        return cells[row][column].look();
+    public TextRole role(int column, int row) {
+        return cells[row][column].role();
     }
 
     /** The rows as plain lines, without the blanks at their ends and without empty lines at the foot. */

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * How well one colour can be read on another: white on black is 21, grey 0x767676 on white 4.54. WCAG 2.2, definitions

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 import takeup.text.Hidden;
 
@@ -21,7 +21,7 @@ public enum CharacterSet {
     }
 
     /** A text of the program's own as the screen would show it in these letters. */
-    public String drawn(String text) {
+    public String spelt(String text) {
         return this == UNICODE ? text : spell(text, false);
     }
 
@@ -49,7 +49,7 @@ public enum CharacterSet {
                 spelt.cursor(Math.min(at, grid.columns() - 1), row);
             }
             if (cell.isPicture()) {
-                spelt.ink(column, row, cell.ink());
+                spelt.putPixels(column, row, cell.pixels());
                 at = column + 1;
                 before = ' ';
                 continue;
@@ -57,7 +57,7 @@ public enum CharacterSet {
             boolean owing = at > column;
             if (!cell.isSecondHalf() && !(owing && cell.isBlank() && before == ' ')) {
                 String text = spell(cell.text(), Character.isDigit(before));
-                at = spelt.put(at, row, text, cell.look());
+                at = spelt.put(at, row, text, cell.role());
                 before = text.charAt(text.length() - 1);
             }
         }

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * How large the terminal is, such as 80 columns by 24 rows.

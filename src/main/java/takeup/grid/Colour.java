@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * One colour as a theme names it: {@code rgb(0xf5cf7b, 11)} is brass, and the bright yellow of a terminal that has
@@ -35,7 +35,7 @@ public record Colour(Kind kind, int value, int of256, int of16) {
         }
     }
 
-    static Colour ansi(int value) {
+    public static Colour ansi(int value) {
         return new Colour(Kind.ANSI, value, -1, -1);
     }
 
@@ -56,12 +56,12 @@ public record Colour(Kind kind, int value, int of256, int of16) {
     }
 
     /** With those of 256 and of sixteen colours that stand for it. */
-    static Colour rgb(int value, int of256, int of16) {
+    public static Colour rgb(int value, int of256, int of16) {
         return new Colour(Kind.RGB, value, of256, of16);
     }
 
     /** As this depth can show it: the colour itself, the one that stands for it, or the nearest. */
-    Colour at(ColourDepth depth) {
+    public Colour at(ColourDepth depth) {
         return switch (depth) {
             case NONE -> OWN;
             case TRUE -> this;

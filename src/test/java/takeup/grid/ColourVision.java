@@ -1,9 +1,9 @@
-package takeup.screen;
+package takeup.grid;
 
 import java.util.List;
 
 /** How far two colours lie apart for eyes that lack a kind of cone: for tests of themes. */
-final class ColourVision {
+public final class ColourVision {
     /** Eyes with all three kinds of cones. */
     private static final double[][] USUAL = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
 
@@ -20,12 +20,12 @@ final class ColourVision {
         {1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}
     };
 
-    static final List<double[][]> ALL = List.of(USUAL, PROTAN, DEUTAN, TRITAN);
+    public static final List<double[][]> ALL = List.of(USUAL, PROTAN, DEUTAN, TRITAN);
 
     private ColourVision() {}
 
     /** The distance in CIE 1976 L*a*b* under D65, as these eyes see the two. */
-    static double apart(int one, int other, double[][] eye) {
+    public static double apart(int one, int other, double[][] eye) {
         double[] a = lab(seen(one, eye));
         double[] b = lab(seen(other, eye));
         return Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]));

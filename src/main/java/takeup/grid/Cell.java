@@ -1,30 +1,30 @@
-package takeup.screen;
+package takeup.grid;
 
 /**
  * One place on the screen: the letter {@code f}, drawn as a {@link TextRole#READOUT}.
  *
  * @param text one character with the marks that sit on it; "" is the second half of a wide one to its left
- * @param look what it is
- * @param ink the dots of a picture that are drawn instead
+ * @param role what it is
+ * @param pixels the dots of a picture that are drawn instead
  */
-public record Cell(String text, TextRole look, PixelPair ink) {
-    Cell(String text, TextRole look) {
-        this(text, look, PixelPair.NONE);
+public record Cell(String text, TextRole role, PixelPair pixels) {
+    Cell(String text, TextRole role) {
+        this(text, role, PixelPair.NONE);
     }
 
     public boolean isPicture() {
-        return ink != PixelPair.NONE;
+        return pixels != PixelPair.NONE;
     }
 
-    static Cell blank(TextRole look) {
-        return new Cell(" ", look);
+    static Cell blank(TextRole role) {
+        return new Cell(" ", role);
     }
 
     public boolean isSecondHalf() {
         return text.isEmpty();
     }
 
-    boolean isBlank() {
+    public boolean isBlank() {
         return text.equals(" ");
     }
 

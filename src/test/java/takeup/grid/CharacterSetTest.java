@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -42,7 +42,7 @@ class CharacterSetTest {
     void looksGoWithTheirLetters() {
         Grid grid = Grid.of(30, 1);
         grid.put(0, 0, "ë", TextRole.ALARM);
-        assertEquals(TextRole.ALARM, CharacterSet.ASCII.of(grid).look(5, 0));
+        assertEquals(TextRole.ALARM, CharacterSet.ASCII.of(grid).role(5, 0));
     }
 
     private static void spells(CharacterSet lettering, String line, String expected) {

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -12,8 +12,8 @@ class GridTest {
     void aTextStandsWhereItWasPut() {
         assertEquals(7, grid.put(3, 1, "f/11", TextRole.READOUT));
         shows("\n   f/11");
-        assertEquals(TextRole.READOUT, grid.look(6, 1));
-        assertEquals(TextRole.NORMAL, grid.look(7, 1));
+        assertEquals(TextRole.READOUT, grid.role(6, 1));
+        assertEquals(TextRole.NORMAL, grid.role(7, 1));
     }
 
     @Test
@@ -75,9 +75,9 @@ class GridTest {
         grid.fill(0, TextRole.BAR);
         grid.fill(8, 1, 5, TextRole.CHOSEN);
         shows("");
-        assertEquals(TextRole.BAR, grid.look(9, 0));
-        assertEquals(TextRole.NORMAL, grid.look(7, 1));
-        assertEquals(TextRole.CHOSEN, grid.look(9, 1));
+        assertEquals(TextRole.BAR, grid.role(9, 0));
+        assertEquals(TextRole.NORMAL, grid.role(7, 1));
+        assertEquals(TextRole.CHOSEN, grid.role(9, 1));
     }
 
     @Test
