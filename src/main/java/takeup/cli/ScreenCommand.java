@@ -20,7 +20,6 @@ import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
-import takeup.files.StepFiles;
 import takeup.grid.Size;
 import takeup.grid.Theme;
 import takeup.history.RollsOfDay;
@@ -186,7 +185,7 @@ final class ScreenCommand {
         while (true) {
             if (messages.isEmpty()) {
                 Size size = terminal.size();
-                terminal.show(Screen.render(session, size.columns(), size.rows(), terminal.drawsHalves()));
+                terminal.show(Screen.render(session, size.columns(), size.rows(), terminal.pixels()));
             }
             boolean isDrafted = drafted.equals(session.prompt().text());
             Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));

@@ -16,7 +16,7 @@ final class PlanView {
 
     static void draw(Session session, Grid grid) {
         ShootState state = session.shown();
-        Layout layout = grid.layout();
+        Layout layout = Layout.of(grid);
         boolean hasPosition = state.day().position().isPresent();
         List<PlanTable.Row> rows = PlanTable.of(state, session.now());
         List<ListLine> lines = new ArrayList<>();

@@ -1,6 +1,5 @@
 package takeup.screen;
 
-import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.command.ScreenAction;
 import takeup.grid.Grid;
@@ -18,20 +17,14 @@ import takeup.text.Width;
 public final class SlateView {
     private SlateView() {}
 
-    static void draw(Session shoot, Grid grid, boolean halves) {
-        int rows = grid.rows() - FOOT;
-        Optional<Roll> roll = shoot.shown().rollInHand();
-        Optional<Slate> slate = roll.flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
-        if (shoot.view().sheet().equals(Optional.of(ScreenAction.Sheet.CLOCK))) {
-            String text = new ScreenClock(shoot.now()).text();
-            draw(
-                    grid,
-                    rows,
-                    FOOT,
-                    halves,
-                    text,
-                    ClockText.clock(shoot.now()),
-                    ":" + ClockText.twoDigits(shoot.now().getSecond()));
+    static void draw(Session session, Grid grid, PixelShape pixels) {
+        Optional<Slate> slate = session.shown()
+                .rollInHand()
+                .flatMap(it -> it.newest(Frame.Kind.SLATE).map(frame -> Slate.of(it, frame)));
+        if (session.view().sheet().equals(Optional.of(ScreenAction.Sheet.CLOCK))) {
+            OffsetDateTime now = session.now();
+            String seconds = ":" + ClockText.twoDigits(now.getSecond());
+            sheet(grid, 3, pixels, new ScreenClock(now).text(), ClockText.clock(now), seconds);
         } else if (slate.isPresent()) {
             sheet(grid, 3, pixels, slate.get());
         } else {
