@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import takeup.command.ScreenAction;
 import takeup.grid.Grid;
