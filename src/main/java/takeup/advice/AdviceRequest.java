@@ -84,17 +84,13 @@ public record AdviceRequest(
         }
         return Suggestions.of(new Suggestions.Request(
                 camera.get(),
-                setting.lens(),
-                setting.focalMm(),
-                stock,
-                pushStops,
+                new Suggestions.LensInUse(setting.lens(), setting.focalMm(), setting.distanceM()),
+                new Suggestions.FilmInUse(stock, pushStops),
                 path(),
                 light.ev100(),
                 hold,
                 setting.aperture(),
-                setting.distanceM(),
-                setting.flash(),
-                setting.tripod()));
+                new Suggestions.Support(setting.flash(), setting.tripod())));
     }
 
     /** The cautions about the reading itself. */

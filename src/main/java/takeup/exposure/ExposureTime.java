@@ -63,7 +63,10 @@ public record ExposureTime(double seconds, double exactSeconds) {
 
     /** How finely a time is counted by the watch, in seconds. */
     public static double step(double seconds) {
-        return seconds <= 10 ? 0.5 : seconds <= 60 ? 1 : 5;
+        if (seconds <= 10) {
+            return 0.5;
+        }
+        return seconds <= 60 ? 1 : 5;
     }
 
     private static String print(double seconds) {

@@ -37,7 +37,8 @@ public record Extension(Kind kind, double value) {
     public static final Extension NONE = new Extension(Kind.NONE, 0);
 
     public Extension {
-        if (!(kind == Kind.NONE ? value == 0 : value > 0 && value <= (kind == Kind.MAGNIFICATION ? 50 : 5000))) {
+        double most = kind == Kind.MAGNIFICATION ? 50 : 5000;
+        if (!(kind == Kind.NONE ? value == 0 : value > 0 && value <= most)) {
             throw new IllegalArgumentException("an extension is above 0 and up to 5000 mm, a magnification up to 50");
         }
     }
@@ -60,8 +61,9 @@ public record Extension(Kind kind, double value) {
 
     @Override
     public String toString() {
-        return kind == Kind.NONE
-                ? "ext off"
-                : kind.word + " " + Plain.number(value) + (kind == Kind.MAGNIFICATION ? "" : "mm");
+        if (kind == Kind.NONE) {
+            return "ext off";
+        }
+        return kind.word + " " + Plain.number(value) + (kind == Kind.MAGNIFICATION ? "" : "mm");
     }
 }

@@ -15,25 +15,22 @@ import takeup.exposure.ExposureTime;
  *
  * @param key what is typed after {@code cam}
  * @param name as people call it
- * @param frameSize the size of one picture
+ * @param picture the size of one picture, and what is sharp on it
  * @param frames how many frames a roll of each film size holds, by this camera's own counter; in the profile's order
  * @param backs the names of interchangeable backs; empty for a fixed one
  * @param shutter the dial, if there is one to set
  * @param syncTime the fastest time for electronic flash, if there is a limit
  * @param lenses the lenses, the one that is on first
- * @param ownCircleMm the circle of confusion that the photographer wants for it, in mm; empty for that of the frame
- *     size
  */
 public record Camera(
         String key,
         String name,
-        FrameSize frameSize,
+        Picture picture,
         Map<FilmSize, Integer> frames,
         List<String> backs,
         Optional<Shutter> shutter,
         Optional<ExposureTime> syncTime,
-        List<Lens> lenses,
-        OptionalDouble ownCircleMm) {
+        List<Lens> lenses) {
     public Camera {
         // Not Map.copyOf: the first film size of the profile is the usual one.
         frames = Collections.unmodifiableMap(new LinkedHashMap<>(frames));
@@ -51,12 +48,24 @@ public record Camera(
             Optional<Shutter> shutter,
             Optional<ExposureTime> syncTime,
             List<Lens> lenses) {
-        this(key, name, frameSize, frames, backs, shutter, syncTime, lenses, OptionalDouble.empty());
+        this(key, name, new Picture(frameSize, OptionalDouble.empty()), frames, backs, shutter, syncTime, lenses);
+    }
+
+    /**
+     * One picture.
+     *
+     * @param size the size of one picture
+     * @param ownCircleMm the circle of confusion that the photographer wants for it, in mm; empty for that of the size
+     */
+    public record Picture(FrameSize size, OptionalDouble ownCircleMm) {}
+
+    public FrameSize frameSize() {
+        return picture.size;
     }
 
     /** The largest blur, in mm, that still counts as sharp: the profile's own, else diagonal / 1500. */
     public double circleOfConfusionMm() {
-        return ownCircleMm.orElse(frameSize.circleOfConfusionMm());
+        return picture.ownCircleMm.orElse(picture.size.circleOfConfusionMm());
     }
 
     /** The lens of that key. */

@@ -198,16 +198,22 @@ public final class ExposureWarnings {
                     Warning.Code.PUSH_MISMATCH,
                     "rated " + Stops.words(rated) + (rated > 0 ? " above" : " below")
                             + " box speed, development is " + development(pushStops)
-                            + (pushStops == 0
-                                    ? ": thin unless pushed (push N), or fix roll @N"
-                                    : pushStops > 0
-                                            ? ": thin unless pushed further (push N), or fix roll @N"
-                                            : ": thin unless pulled less (pull N), or fix roll @N")));
+                            + ": thin unless " + remedy(pushStops) + ", or fix roll @N"));
         }
         return Optional.empty();
     }
 
+    private static String remedy(double pushStops) {
+        if (pushStops < 0) {
+            return "pulled less (pull N)";
+        }
+        return pushStops > 0 ? "pushed further (push N)" : "pushed (push N)";
+    }
+
     private static String development(double pushStops) {
-        return pushStops == 0 ? "normal" : (pushStops > 0 ? "push " : "pull ") + Stops.words(pushStops);
+        if (pushStops == 0) {
+            return "normal";
+        }
+        return (pushStops > 0 ? "push " : "pull ") + Stops.words(pushStops);
     }
 }

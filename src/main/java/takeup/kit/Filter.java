@@ -50,10 +50,10 @@ public record Filter(String name, double stops) {
     /** The loss said both ways: {@code yellow takes 1 stop (2x)}. */
     public String words() {
         String factor = Plain.digits(Stops.factor(stops), 2 + (stops > 6.7 ? 1 : 0)) + "x";
-        return name.startsWith("+")
-                ? "a filter takes " + Stops.words(stops) + " (" + factor + ")"
-                : name.equals(factor)
-                        ? factor + " takes " + Stops.words(stops)
-                        : name + " takes " + Stops.words(stops) + " (" + factor + ")";
+        String takes = " takes " + Stops.words(stops);
+        if (name.equals(factor)) {
+            return factor + takes;
+        }
+        return (name.startsWith("+") ? "a filter" : name) + takes + " (" + factor + ")";
     }
 }

@@ -131,10 +131,10 @@ public final class Kit {
     }
 
     private static String listed(List<String> keys) {
-        return keys.isEmpty()
-                ? "none"
-                : String.join(", ", keys.size() > 14 ? keys.subList(0, 14) : keys)
-                        + (keys.size() > 14 ? " and more" : "");
+        if (keys.isEmpty()) {
+            return "none";
+        }
+        return keys.size() > 14 ? String.join(", ", keys.subList(0, 14)) + " and more" : String.join(", ", keys);
     }
 
     private <T> Optional<T> profile(Sort sort, String key, Class<T> type) {

@@ -33,7 +33,7 @@ public final class ProfileJson {
         }
         camera.shutter().ifPresent(it -> json.and("times", of(it)));
         camera.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
-        camera.ownCircleMm().ifPresent(it -> json.and("circleOfConfusionMm", it));
+        camera.picture().ownCircleMm().ifPresent(it -> json.and("circleOfConfusionMm", it));
         if (!camera.lenses().isEmpty()) {
             json.and("lenses", camera.lenses().stream().map(ProfileJson::of).toList());
         }

@@ -112,7 +112,7 @@ public final class ProfileReader {
                 ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1))
                 : OptionalDouble.empty();
         fields.done();
-        return new Camera(key, name, frameSize, frames, backs, shutter, sync, lenses, circle);
+        return new Camera(key, name, new Camera.Picture(frameSize, circle), frames, backs, shutter, sync, lenses);
     }
 
     private static Shutter shutter(ProfileFields fields, ProfileFields around) {
@@ -214,7 +214,14 @@ public final class ProfileReader {
                 : new Reciprocity.None(OptionalDouble.empty());
         fields.done();
         return new Stock(
-                key, name, kind, process, new FilmSpeed(box), new FilmSpeed(usual), sizes, under, over, reciprocity);
+                key,
+                name,
+                kind,
+                process,
+                new FilmSpeed(box),
+                new FilmSpeed(usual),
+                sizes,
+                new Stock.Response(under, over, reciprocity));
     }
 
     static Meter meter(String key, ProfileFields fields) {
@@ -253,7 +260,7 @@ public final class ProfileReader {
                         "incident, reflected, spot")
                 : Light.Method.INCIDENT;
         fields.done();
-        return new Meter(key, name, shows, tenths, step, setSpeed, incident, reflected, method);
+        return new Meter(key, name, new Meter.Display(shows, tenths, step, setSpeed), incident, reflected, method);
     }
 
     /** Whether a word can be a key: letters, digits, - and _. */

@@ -15,9 +15,7 @@ import takeup.exposure.Reciprocity;
  * @param boxSpeed the speed printed on the box
  * @param usualIndex the exposure index that this photographer rates it at
  * @param filmSizes the sizes it is sold in
- * @param underStops how many stops of less light it bears, not below 0
- * @param overStops how many stops of more light it bears, not below 0
- * @param reciprocity how it behaves in long exposures
+ * @param response how it answers to too little, too much and faint light
  */
 public record Stock(
         String key,
@@ -27,11 +25,30 @@ public record Stock(
         FilmSpeed boxSpeed,
         FilmSpeed usualIndex,
         List<FilmSize> filmSizes,
-        double underStops,
-        double overStops,
-        Reciprocity reciprocity) {
+        Response response) {
     public Stock {
         filmSizes = List.copyOf(filmSizes);
+    }
+
+    /**
+     * How a film answers to light that it was not made for.
+     *
+     * @param underStops how many stops of less light it bears, not below 0
+     * @param overStops how many stops of more light it bears, not below 0
+     * @param reciprocity how it behaves in long exposures
+     */
+    public record Response(double underStops, double overStops, Reciprocity reciprocity) {}
+
+    public double underStops() {
+        return response.underStops;
+    }
+
+    public double overStops() {
+        return response.overStops;
+    }
+
+    public Reciprocity reciprocity() {
+        return response.reciprocity;
     }
 
     /** What sort of picture is on the film. */

@@ -12,9 +12,7 @@ import takeup.exposure.ExposureTime;
  *
  * @param aperture a mark of the lens
  * @param time the nearest time the camera can set; empty where it has no dial, or no time is long enough
- * @param meteredSeconds what the light asks for, before reciprocity
- * @param correctedSeconds after reciprocity; empty where no time is long enough
- * @param openStops for a film given in stops: what to open instead of exposing longer
+ * @param asked what the light asks for at that aperture
  * @param errorStops light on the film against light asked for; + is more
  * @param overBoxStops stops above box speed, all habits added; empty without a stock
  * @param depth what is sharp, where a distance was given
@@ -23,15 +21,34 @@ import takeup.exposure.ExposureTime;
 public record Suggestion(
         Aperture aperture,
         Optional<ExposureTime> time,
-        double meteredSeconds,
-        OptionalDouble correctedSeconds,
-        OptionalDouble openStops,
+        Asked asked,
         OptionalDouble errorStops,
         OptionalDouble overBoxStops,
         Optional<DepthOfField> depth,
         List<Warning> warnings) {
     public Suggestion {
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * What the light asks for.
+     *
+     * @param meteredSeconds before reciprocity
+     * @param correctedSeconds after reciprocity; empty where no time is long enough
+     * @param openStops for a film given in stops: what to open instead of exposing longer
+     */
+    public record Asked(double meteredSeconds, OptionalDouble correctedSeconds, OptionalDouble openStops) {}
+
+    public double meteredSeconds() {
+        return asked.meteredSeconds;
+    }
+
+    public OptionalDouble correctedSeconds() {
+        return asked.correctedSeconds;
+    }
+
+    public OptionalDouble openStops() {
+        return asked.openStops;
     }
 
     /** Whether a warning of that code speaks against it. */

@@ -30,38 +30,50 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
     }
 
     /**
-     * All that an advice depends on.
+     * All that suggestions depend on.
      *
      * @param camera the camera
-     * @param lens the lens on it; empty on a camera that sets itself
-     * @param focalMm the focal length in use
-     * @param stock the film; where it is empty the film counts as negative
-     * @param pushStops development of the roll; pull is negative
+     * @param optics the lens on it
+     * @param film the film in it
      * @param path index, losses, bias and reciprocity
      * @param light EV at ISO 100
      * @param hold an aperture or time to keep
      * @param inHand the aperture that is set now
-     * @param distanceM the distance of the subject in metres
-     * @param flash whether flash is on
-     * @param tripod whether the camera stands on one
+     * @param support flash and tripod
      */
     public record Request(
             Camera camera,
-            Optional<Lens> lens,
-            OptionalDouble focalMm,
-            Optional<Stock> stock,
-            double pushStops,
+            LensInUse optics,
+            FilmInUse film,
             LightPath path,
             ExposureValue light,
             Optional<Hold> hold,
             Optional<Aperture> inHand,
-            OptionalDouble distanceM,
-            boolean flash,
-            boolean tripod) {
+            Support support) {
         boolean leansToLight() {
-            return stock.map(it -> it.kind().isNegative()).orElse(true);
+            return film.stock.map(it -> it.kind().isNegative()).orElse(true);
         }
     }
+
+    /**
+     * The lens of a request.
+     *
+     * @param lens empty on a camera that sets itself
+     * @param focalMm the focal length in use
+     * @param distanceM the distance of the subject in metres
+     */
+    public record LensInUse(Optional<Lens> lens, OptionalDouble focalMm, OptionalDouble distanceM) {}
+
+    /**
+     * The film of a request.
+     *
+     * @param stock where it is empty the film counts as negative
+     * @param pushStops development of the roll; pull is negative
+     */
+    public record FilmInUse(Optional<Stock> stock, double pushStops) {}
+
+    /** Whether flash is on, and whether the camera stands on a tripod. */
+    public record Support(boolean flash, boolean tripod) {}
 
     /** The best suggestion. */
     public Optional<Suggestion> bestOne() {
@@ -69,31 +81,31 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
     }
 
     /** The advice for all that. */
-    public static Suggestions of(Request asked) {
+    public static Suggestions of(Request request) {
         List<Suggestion> rows = new ArrayList<>();
-        if (asked.lens.isPresent()) {
-            Optional<Aperture> heldTimeAt = asked.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, asked));
-            for (Aperture aperture : asked.lens.get().ring().marks()) {
+        if (request.optics.lens.isPresent()) {
+            Optional<Aperture> heldTimeAt = request.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, request));
+            for (Aperture aperture : request.optics.lens.get().ring().marks()) {
                 Optional<ExposureTime> held =
-                        heldTimeAt.equals(Optional.of(aperture)) ? asked.hold.flatMap(Hold::time) : Optional.empty();
-                rows.add(row(aperture, held, asked));
+                        heldTimeAt.equals(Optional.of(aperture)) ? request.hold.flatMap(Hold::time) : Optional.empty();
+                rows.add(row(aperture, held, request));
             }
         }
-        return new Suggestions(rows, best(rows, asked));
+        return new Suggestions(rows, best(rows, request));
     }
 
     /** The aperture whose corrected time lies nearest to a held one; a tie goes as for times. */
-    private static Optional<Aperture> nearestTo(ExposureTime held, Request asked) {
+    private static Optional<Aperture> nearestTo(ExposureTime held, Request request) {
         Aperture best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
-        for (Aperture aperture : asked.lens.orElseThrow().ring().marks()) {
-            OptionalDouble corrected = asked.path.corrected(asked.light, aperture);
+        for (Aperture aperture : request.optics.lens.orElseThrow().ring().marks()) {
+            OptionalDouble corrected = request.path.corrected(request.light, aperture);
             if (corrected.isEmpty()) {
                 continue;
             }
             double distance = Math.abs(Stops.of(corrected.getAsDouble() / held.exactSeconds()));
             boolean tie = Math.abs(distance - bestDistance) <= Stops.TOLERANCE;
-            if (distance < bestDistance - Stops.TOLERANCE || tie && !asked.leansToLight()) {
+            if (distance < bestDistance - Stops.TOLERANCE || tie && !request.leansToLight()) {
                 best = aperture;
                 bestDistance = distance;
             }
@@ -101,33 +113,32 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
         return Optional.ofNullable(best);
     }
 
-    private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request asked) {
-        double metered = asked.path.metered(asked.light, aperture);
-        OptionalDouble corrected = asked.path.reciprocity().corrected(metered);
-        Optional<ExposureTime> time = asked.camera.shutter().isEmpty() || corrected.isEmpty()
+    private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request request) {
+        double metered = request.path.metered(request.light, aperture);
+        OptionalDouble corrected = request.path.reciprocity().corrected(metered);
+        Optional<ExposureTime> time = corrected.isEmpty()
                 ? Optional.empty()
-                : held.isPresent()
-                        ? held
-                        : Optional.of(
-                                asked.camera.shutter().get().nearest(corrected.getAsDouble(), asked.leansToLight()));
+                : request.camera
+                        .shutter()
+                        .map(it -> held.orElseGet(() -> it.nearest(corrected.getAsDouble(), request.leansToLight())));
         OptionalDouble error = time.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(asked.path.error(asked.light, aperture, time.get()));
-        OptionalDouble overBox = asked.stock.isEmpty() || error.isEmpty()
+                : OptionalDouble.of(request.path.error(request.light, aperture, time.get()));
+        OptionalDouble overBox = request.film.stock.isEmpty() || error.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(asked.stock.get().boxSpeed().stopsOver(asked.path.index())
-                        + asked.path.biasStops()
+                : OptionalDouble.of(request.film.stock.get().boxSpeed().stopsOver(request.path.index())
+                        + request.path.biasStops()
                         + error.getAsDouble());
-        Optional<DepthOfField> depth = asked.distanceM.isEmpty() || asked.focalMm.isEmpty()
+        Optional<DepthOfField> depth = request.optics.distanceM.isEmpty() || request.optics.focalMm.isEmpty()
                 ? Optional.empty()
                 : Optional.of(DepthOfField.of(
-                        asked.focalMm.getAsDouble(),
+                        request.optics.focalMm.getAsDouble(),
                         aperture,
-                        asked.camera.circleOfConfusionMm(),
-                        asked.distanceM.getAsDouble()));
+                        request.camera.circleOfConfusionMm(),
+                        request.optics.distanceM.getAsDouble()));
         List<Warning> warnings = new ArrayList<>();
         boolean keeps = held.isPresent()
-                || asked.hold
+                || request.hold
                         .flatMap(Hold::aperture)
                         .map(it -> same(it, aperture))
                         .orElse(false);
@@ -135,31 +146,30 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
         } else if (corrected.isPresent()) {
-            ExposureWarnings.beyondDial(corrected.getAsDouble(), asked.camera).ifPresent(warnings::add);
+            ExposureWarnings.beyondDial(corrected.getAsDouble(), request.camera).ifPresent(warnings::add);
         }
-        time.ifPresent(
-                it -> ExposureWarnings.ofTime(it, asked.camera, asked.focalMm, asked.flash, asked.tripod, warnings));
-        ExposureWarnings.reciprocity(metered, asked.path.reciprocity(), warnings);
+        time.ifPresent(it -> ExposureWarnings.ofTime(
+                it, request.camera, request.optics.focalMm, request.support.flash, request.support.tripod, warnings));
+        ExposureWarnings.reciprocity(metered, request.path.reciprocity(), warnings);
         if (overBox.isPresent()) {
-            ExposureWarnings.latitude(overBox.getAsDouble() + asked.pushStops, asked.stock.get())
+            ExposureWarnings.latitude(overBox.getAsDouble() + request.film.pushStops, request.film.stock.get())
                     .ifPresent(warnings::add);
         }
         return new Suggestion(
                 aperture,
                 time,
-                metered,
-                corrected,
-                asked.path.reciprocity().openStops(metered),
+                new Suggestion.Asked(
+                        metered, corrected, request.path.reciprocity().openStops(metered)),
                 error,
                 overBox,
                 depth,
                 warnings);
     }
 
-    private static int best(List<Suggestion> rows, Request asked) {
-        Optional<ExposureTime> heldTime = asked.hold.flatMap(Hold::time);
+    private static int best(List<Suggestion> rows, Request request) {
+        Optional<ExposureTime> heldTime = request.hold.flatMap(Hold::time);
         if (heldTime.isPresent() && !rows.isEmpty()) {
-            Optional<Aperture> at = nearestTo(heldTime.get(), asked);
+            Optional<Aperture> at = nearestTo(heldTime.get(), request);
             for (int i = 0; i < rows.size(); i++) {
                 if (at.equals(Optional.of(rows.get(i).aperture()))) {
                     return i;
@@ -173,13 +183,13 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
                 equals.add(i);
             }
         }
-        Optional<Aperture> held = asked.hold.flatMap(Hold::aperture);
+        Optional<Aperture> held = request.hold.flatMap(Hold::aperture);
         for (int i : equals) {
             if (held.isPresent() && same(rows.get(i).aperture(), held.get())) {
                 return i;
             }
         }
-        double wanted = asked.inHand.map(Aperture::stops).orElse(F_5_6);
+        double wanted = request.inHand.map(Aperture::stops).orElse(F_5_6);
         return equals.stream()
                 .min(Comparator.comparingDouble(
                         it -> Math.rint(1e6 * Math.abs(rows.get(it).aperture().stops() - wanted))))

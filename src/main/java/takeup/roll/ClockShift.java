@@ -1,6 +1,9 @@
 package takeup.roll;
 
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import takeup.text.English;
 
 /**
  * How the clock of the computer was moved between two things that were logged: back 2 h, or from +02:00 to +01:00. It
@@ -23,18 +26,23 @@ public record ClockShift(long seconds, ZoneOffset from, ZoneOffset to) {
 
     /** In words: {@code the clock went back 2 h since frame 6; the order of the frames is not touched}. */
     public String words(String since) {
-        String time = seconds < 0
-                ? "went back " + length()
-                : "jumped ahead " + length() + " (it was set, or the computer slept)";
-        String zone = "changed its zone from " + from.getId() + " to " + to.getId();
-        return "the clock " + (seconds == 0 ? zone : from.equals(to) ? time : time + " and " + zone) + " since " + since
-                + "; the order of the frames is not touched";
+        List<String> changes = new ArrayList<>();
+        if (seconds != 0) {
+            changes.add(
+                    seconds < 0
+                            ? "went back " + length()
+                            : "jumped ahead " + length() + " (it was set, or the computer slept)");
+        }
+        if (!from.equals(to)) {
+            changes.add("changed its zone from " + from.getId() + " to " + to.getId());
+        }
+        return "the clock " + English.list(changes) + " since " + since + "; the order of the frames is not touched";
     }
 
     /** The two greatest units: {@code 1 day 2 h}, {@code 2 h}, {@code 45 s}. */
     private String length() {
         long left = Math.abs(seconds);
-        String[] names = {left / DAY == 1 ? "day" : "days", "h", "min", "s"};
+        String[] names = {English.plural(left / DAY, "day"), "h", "min", "s"};
         long[] units = {DAY, HOUR, MINUTE, 1};
         for (int i = 0; i < units.length; i++) {
             if (left >= units[i]) {

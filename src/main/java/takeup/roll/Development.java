@@ -19,9 +19,10 @@ public record Development(String process, double pushStops) {
 
     /** {@code NORMAL}, {@code PUSH 1 STOP} or {@code PULL 0.5 STOPS}. */
     public String order() {
-        return pushStops == 0
-                ? "NORMAL"
-                : (pushStops > 0 ? "PUSH " : "PULL ") + Stops.words(pushStops).toUpperCase(Locale.ROOT);
+        if (pushStops == 0) {
+            return "NORMAL";
+        }
+        return (pushStops > 0 ? "PUSH " : "PULL ") + Stops.words(pushStops).toUpperCase(Locale.ROOT);
     }
 
     /** All in words, so that nothing can be misread: {@code C-41, NORMAL (rated 200, box 400)}. */

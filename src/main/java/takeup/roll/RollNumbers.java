@@ -116,7 +116,8 @@ public final class RollNumbers extends AbstractSet<RollId> {
     public int highest(String letters) {
         long end = packed(letters, letters.length(), ROOM - 1);
         int at = Arrays.binarySearch(packed, end);
-        long last = at >= 0 ? packed[at] : at < -1 ? packed[-at - 2] : 0;
+        int lastAt = at >= 0 ? at : -at - 2;
+        long last = lastAt < 0 ? 0 : packed[lastAt];
         return last / ROOM == end / ROOM ? (int) (last % ROOM) : 0;
     }
 

@@ -96,9 +96,7 @@ public final class Rolls {
                 new FilmSpeed(box),
                 new FilmSpeed(box),
                 List.of(FilmSize.F120, FilmSize.F135),
-                1,
-                3,
-                reciprocity);
+                new Stock.Response(1, 3, reciprocity));
     }
 
     public Rolls then(String clock, RollEvent event) {

@@ -189,10 +189,7 @@ class ProfileReaderTest {
                 new Meter(
                         "bm",
                         "Boathouse meter",
-                        Meter.Shows.PAIR,
-                        false,
-                        Meter.NONE.step(),
-                        false,
+                        new Meter.Display(Meter.Shows.PAIR, false, Meter.NONE.step(), false),
                         250,
                         12.5,
                         Light.Method.INCIDENT),

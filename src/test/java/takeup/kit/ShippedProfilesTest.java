@@ -179,10 +179,7 @@ class ShippedProfilesTest {
                 new Meter(
                         "hand",
                         "Incident meter, tenths",
-                        Meter.Shows.PAIR,
-                        true,
-                        Scale.FULL,
-                        false,
+                        new Meter.Display(Meter.Shows.PAIR, true, Scale.FULL, false),
                         250,
                         12.5,
                         Light.Method.INCIDENT),

@@ -416,17 +416,13 @@ class SuggestionsTest {
                     on.map(it -> OptionalDouble.of(it.shortestMm())).orElse(OptionalDouble.empty());
             return new Suggestions.Request(
                     camera,
-                    on,
-                    focal,
-                    stock,
-                    push,
+                    new Suggestions.LensInUse(on, focal, distance),
+                    new Suggestions.FilmInUse(stock, push),
                     new LightPath(speed, 0, 0, bias, film),
                     new ExposureValue(ev),
                     hold,
                     inHand,
-                    distance,
-                    flash,
-                    tripod);
+                    new Suggestions.Support(flash, tripod));
         }
     }
 }

@@ -1,14 +1,14 @@
 package takeup.roll;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static takeup.roll.Rolls.and;
-import static takeup.roll.Rolls.corrected;
-import static takeup.roll.Rolls.dropped;
-import static takeup.roll.Rolls.exposedAgain;
-import static takeup.roll.Rolls.filledIn;
-import static takeup.roll.Rolls.inserted;
-import static takeup.roll.Rolls.logged;
-import static takeup.roll.Rolls.movedHere;
+import static takeup.roll.SampleRoll.and;
+import static takeup.roll.SampleRoll.corrected;
+import static takeup.roll.SampleRoll.dropped;
+import static takeup.roll.SampleRoll.exposedAgain;
+import static takeup.roll.SampleRoll.filledIn;
+import static takeup.roll.SampleRoll.inserted;
+import static takeup.roll.SampleRoll.logged;
+import static takeup.roll.SampleRoll.movedHere;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,23 +37,25 @@ class FrameNumbersTest {
     @Test
     void aFrameBeforeTheFirstMarkIsUsedToo() {
         check("0 1", 2, 15, logged(0, 1));
-        assertEquals(2, Rolls.roll(logged(0, 1)).framesUsed());
+        assertEquals(2, SampleRoll.roll(logged(0, 1)).framesUsed());
     }
 
     @Test
     void theCounterOfTheCameraIsTakenAtItsWord() {
         check("1 2 3", 6, 11, and(logged(1, 3), new RollEvent.CounterShown(6)));
         assertEquals(
-                5, Rolls.roll(and(logged(1, 3), new RollEvent.CounterShown(6))).framesUsed());
+                5,
+                SampleRoll.roll(and(logged(1, 3), new RollEvent.CounterShown(6)))
+                        .framesUsed());
     }
 
     @Test
     void whatTheCounterShowedIsKeptBesideWhatTheLogCameTo() {
-        Roll roll = Rolls.roll(and(logged(1, 3), new RollEvent.CounterShown(6)));
+        Roll roll = SampleRoll.roll(and(logged(1, 3), new RollEvent.CounterShown(6)));
         CounterCheck check = roll.counterChecks().get(0);
         assertEquals(4, check.expected());
         assertEquals(6, check.shown());
-        assertEquals(Rolls.LOADED_AT.plusMinutes(4), check.at());
+        assertEquals(SampleRoll.LOADED_AT.plusMinutes(4), check.at());
     }
 
     @Test
@@ -138,13 +140,13 @@ class FrameNumbersTest {
                 corrected(3, 3, SettingPatch.kind(Frame.Kind.LOST)),
                 corrected(4, 4, SettingPatch.kind(Frame.Kind.SLATE)));
         check("1-blank 2-unlogged 3-lost 4-slate 5", 6, 11, events);
-        assertEquals(4, Rolls.roll(events).framesExposed());
-        assertEquals(5, Rolls.roll(events).framesUsed());
+        assertEquals(4, SampleRoll.roll(events).framesExposed());
+        assertEquals(5, SampleRoll.roll(events).framesUsed());
     }
 
     private static void check(String frames, int next, int left, RollEvent... events) {
-        Roll roll = Rolls.roll(events);
-        assertEquals(frames, Rolls.frames(roll));
+        Roll roll = SampleRoll.roll(events);
+        assertEquals(frames, SampleRoll.frames(roll));
         assertEquals(next, roll.next(), "the number on the counter");
         assertEquals(left, roll.framesLeft(), "frames left");
     }

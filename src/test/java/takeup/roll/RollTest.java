@@ -3,12 +3,12 @@ package takeup.roll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static takeup.roll.Rolls.and;
-import static takeup.roll.Rolls.corrected;
-import static takeup.roll.Rolls.dropped;
-import static takeup.roll.Rolls.exposedAgain;
-import static takeup.roll.Rolls.inserted;
-import static takeup.roll.Rolls.logged;
+import static takeup.roll.SampleRoll.and;
+import static takeup.roll.SampleRoll.corrected;
+import static takeup.roll.SampleRoll.dropped;
+import static takeup.roll.SampleRoll.exposedAgain;
+import static takeup.roll.SampleRoll.inserted;
+import static takeup.roll.SampleRoll.logged;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -47,37 +47,38 @@ class RollTest {
                 new RollEvent.ShootAssigned(REGATTA),
                 new RollEvent.LoadChecked(LoadCheck.What.MOVING, LoadCheck.Answer.YES),
                 new RollEvent.Rewound(),
-                new RollEvent.Reloaded(Rolls.OTHER_CAMERA, Optional.empty(), 1),
+                new RollEvent.Reloaded(SampleRoll.OTHER_CAMERA, Optional.empty(), 1),
                 new RollEvent.Unloaded());
     }
 
     @Test
     void nothingIsARollBeforeItWasLoaded() {
         assertEquals(Optional.empty(), Roll.of(List.of()));
-        assertEquals(Optional.empty(), Roll.of(List.of(new RollRecord(1, Rolls.LOADED_AT, new RollEvent.Unloaded()))));
+        assertEquals(
+                Optional.empty(), Roll.of(List.of(new RollRecord(1, SampleRoll.LOADED_AT, new RollEvent.Unloaded()))));
     }
 
     @Test
     void aLoadedRollIsOpenInItsCameraAndBack() {
-        Roll roll = Rolls.roll();
+        Roll roll = SampleRoll.roll();
         assertEquals(Roll.State.OPEN, roll.state());
         assertEquals("R0007", roll.id().toString());
         assertEquals("645 back 1", roll.place());
-        assertEquals(Rolls.LOADED_AT, roll.loadedAt());
+        assertEquals(SampleRoll.LOADED_AT, roll.loadedAt());
         assertEquals(Optional.empty(), roll.finishedAt());
     }
 
     @Test
     void aSecondLoadingOfTheSameRollChangesNothing() {
-        Roll roll = Rolls.roll(logged(1), Rolls.LOADING);
-        assertEquals("1", Rolls.frames(roll));
+        Roll roll = SampleRoll.roll(logged(1), SampleRoll.LOADING);
+        assertEquals("1", SampleRoll.frames(roll));
     }
 
     @Test
     void anUnloadedRollIsFinishedAndKnowsSinceWhen() {
-        Roll roll = Rolls.roll(logged(1), new RollEvent.Unloaded());
+        Roll roll = SampleRoll.roll(logged(1), new RollEvent.Unloaded());
         assertEquals(Roll.State.FINISHED, roll.state());
-        assertEquals(Optional.of(Rolls.LOADED_AT.plusMinutes(2)), roll.finishedAt());
+        assertEquals(Optional.of(SampleRoll.LOADED_AT.plusMinutes(2)), roll.finishedAt());
     }
 
     @ParameterizedTest
@@ -86,70 +87,74 @@ class RollTest {
         RollEvent[] before = logged(1, 3);
         RollEvent undone = new RollEvent.Undone(5);
         RollEvent redone = new RollEvent.Redone(5);
-        same(Rolls.roll(before), Rolls.roll(and(before, change, undone)));
-        same(Rolls.roll(and(before, change)), Rolls.roll(and(before, change, undone, redone)));
-        same(Rolls.roll(before), Rolls.roll(and(before, change, undone, redone, undone)));
-        assertFalse(sameWords(Rolls.roll(before), Rolls.roll(and(before, change))), "it changes something");
+        same(SampleRoll.roll(before), SampleRoll.roll(and(before, change, undone)));
+        same(SampleRoll.roll(and(before, change)), SampleRoll.roll(and(before, change, undone, redone)));
+        same(SampleRoll.roll(before), SampleRoll.roll(and(before, change, undone, redone, undone)));
+        assertFalse(sameWords(SampleRoll.roll(before), SampleRoll.roll(and(before, change))), "it changes something");
     }
 
     @ParameterizedTest
     @MethodSource("changes")
     void aRollThatIsCarriedOnIsTheOneThatIsReadAnew(RollEvent change) {
-        Roll before = Rolls.roll(logged(1, 3));
-        List<RollRecord> all = Rolls.records(and(logged(1, 3), change));
+        Roll before = SampleRoll.roll(logged(1, 3));
+        List<RollRecord> all = SampleRoll.records(and(logged(1, 3), change));
         assertEquals(Roll.of(all).orElseThrow(), before.and(all.get(all.size() - 1)));
     }
 
     @Test
     void aStepThatIsUndoneInTheMiddleLeavesTheLaterOnesAlone() {
-        Roll roll = Rolls.roll(logged(1), new RollEvent.Noted("bow side"), logged(2), new RollEvent.Undone(3));
-        assertEquals("1 2", Rolls.frames(roll));
+        Roll roll = SampleRoll.roll(logged(1), new RollEvent.Noted("bow side"), logged(2), new RollEvent.Undone(3));
+        assertEquals("1 2", SampleRoll.frames(roll));
         assertEquals(Optional.empty(), roll.note());
     }
 
     @Test
     void aRollWhoseLoadingWasUndoneIsWithdrawnUntilItIsRedone() {
-        assertEquals(Roll.State.WITHDRAWN, Rolls.roll(new RollEvent.Undone(1)).state());
+        assertEquals(
+                Roll.State.WITHDRAWN, SampleRoll.roll(new RollEvent.Undone(1)).state());
         assertEquals(
                 Roll.State.WITHDRAWN,
-                Rolls.roll(new RollEvent.Undone(1), new RollEvent.Noted("late")).state());
+                SampleRoll.roll(new RollEvent.Undone(1), new RollEvent.Noted("late"))
+                        .state());
         assertEquals(
                 Roll.State.OPEN,
-                Rolls.roll(new RollEvent.Undone(1), new RollEvent.Redone(1)).state());
+                SampleRoll.roll(new RollEvent.Undone(1), new RollEvent.Redone(1))
+                        .state());
     }
 
     @Test
     void theRevisionCountsEveryEventAlsoThoseThatWereUndone() {
-        assertEquals(1, Rolls.roll().revision());
+        assertEquals(1, SampleRoll.roll().revision());
         assertEquals(
-                4, Rolls.roll(logged(1), logged(2), new RollEvent.Undone(3)).revision());
+                4,
+                SampleRoll.roll(logged(1), logged(2), new RollEvent.Undone(3)).revision());
     }
 
     @Test
     void anEventOfALaterVersionChangesNothing() {
-        Roll roll = Rolls.roll(logged(1), new RollEvent.Unknown("warmed", "{}"), logged(2));
-        assertEquals("1 2", Rolls.frames(roll));
+        Roll roll = SampleRoll.roll(logged(1), new RollEvent.Unknown("warmed", "{}"), logged(2));
+        assertEquals("1 2", SampleRoll.frames(roll));
         assertEquals(4, roll.revision());
     }
 
     @Test
     void onlyAFurtherFrameOrASecondExposureEndsTheWaitingForADouble() {
         RollEvent[] awaited = {logged(1), new RollEvent.DoubleAnnounced()};
-        assertTrue(Rolls.roll(awaited).doubleAwaited());
-        assertTrue(Rolls.roll(and(awaited, corrected(1, 1, SettingPatch.note("cox"))))
+        assertTrue(SampleRoll.roll(awaited).doubleAwaited());
+        assertTrue(SampleRoll.roll(and(awaited, corrected(1, 1, SettingPatch.note("cox"))))
                 .doubleAwaited());
-        assertTrue(Rolls.roll(and(awaited, new RollEvent.Noted("cox"))).doubleAwaited());
-        assertTrue(Rolls.roll(and(awaited, inserted(1))).doubleAwaited());
-        assertTrue(Rolls.roll(and(awaited, new RollEvent.CounterShown(3))).doubleAwaited());
-        assertFalse(Rolls.roll(and(awaited, logged(2))).doubleAwaited());
-        assertFalse(Rolls.roll(and(awaited, exposedAgain(""))).doubleAwaited());
-        assertFalse(Rolls.roll(and(awaited, dropped(1, 1))).doubleAwaited());
-        assertFalse(Rolls.roll(and(awaited, new RollEvent.Rewound())).doubleAwaited());
+        assertTrue(SampleRoll.roll(and(awaited, new RollEvent.Noted("cox"))).doubleAwaited());
+        assertTrue(SampleRoll.roll(and(awaited, inserted(1))).doubleAwaited());
+        assertTrue(SampleRoll.roll(and(awaited, new RollEvent.CounterShown(3))).doubleAwaited());
+        assertFalse(SampleRoll.roll(and(awaited, logged(2))).doubleAwaited());
+        assertFalse(SampleRoll.roll(and(awaited, exposedAgain(""))).doubleAwaited());
+        assertFalse(SampleRoll.roll(and(awaited, dropped(1, 1))).doubleAwaited());
+        assertFalse(SampleRoll.roll(and(awaited, new RollEvent.Rewound())).doubleAwaited());
     }
 
     @Test
     void theNoteOfASecondExposureJoinsThatOfTheFirst() {
-        Roll roll = Rolls.roll(
+        Roll roll = SampleRoll.roll(
                 logged(1), corrected(1, 1, SettingPatch.note("cox")), exposedAgain("and the boat"), exposedAgain(""));
         assertEquals(Optional.of("cox; and the boat"), roll.frames().get(0).note());
     }
@@ -157,27 +162,27 @@ class RollTest {
     @Test
     void aRewoundRollComesBackBehindItsLastFrameWithSpareFramesBlank() {
         RollEvent[] rewound = and(logged(1, 3), new RollEvent.Rewound());
-        Roll out = Rolls.roll(rewound);
+        Roll out = SampleRoll.roll(rewound);
         assertEquals(Roll.State.REWOUND, out.state());
         assertEquals(3, out.rewindings().get(0).after());
         assertEquals(Optional.empty(), out.rewindings().get(0).again());
 
-        Roll in = Rolls.roll(and(rewound, new RollEvent.Reloaded(Rolls.OTHER_CAMERA, Optional.empty(), 2)));
+        Roll in = SampleRoll.roll(and(rewound, new RollEvent.Reloaded(SampleRoll.OTHER_CAMERA, Optional.empty(), 2)));
         assertEquals(Roll.State.OPEN, in.state());
         assertEquals("66", in.place());
-        assertEquals("1 2 3 4-blank 5-blank", Rolls.frames(in));
+        assertEquals("1 2 3 4-blank 5-blank", SampleRoll.frames(in));
         assertEquals(6, in.next());
         assertEquals(
                 List.of(new Rewinding(
-                        Rolls.LOADED_AT.plusMinutes(4), 4, Optional.of(Rolls.LOADED_AT.plusMinutes(5)), 2)),
+                        SampleRoll.LOADED_AT.plusMinutes(4), 4, Optional.of(SampleRoll.LOADED_AT.plusMinutes(5)), 2)),
                 in.rewindings());
-        assertEquals(Rolls.LOADED_AT, in.loadedAt(), "it was loaded when it was first loaded");
+        assertEquals(SampleRoll.LOADED_AT, in.loadedAt(), "it was loaded when it was first loaded");
     }
 
     @Test
     void aRollCanBeRewoundTwice() {
-        RollEvent reloaded = new RollEvent.Reloaded(Rolls.CAMERA, Optional.of("2"), 0);
-        Roll roll = Rolls.roll(
+        RollEvent reloaded = new RollEvent.Reloaded(SampleRoll.CAMERA, Optional.of("2"), 0);
+        Roll roll = SampleRoll.roll(
                 and(logged(1, 3), new RollEvent.Rewound(), reloaded, logged(4), new RollEvent.Rewound(), reloaded));
         assertEquals(
                 List.of(3, 4), roll.rewindings().stream().map(Rewinding::after).toList());
@@ -186,16 +191,17 @@ class RollTest {
 
     @Test
     void aLoadCheckKnowsWhichFrameComesNext() {
-        Roll roll = Rolls.roll(logged(1), new RollEvent.LoadChecked(LoadCheck.What.MOVING, LoadCheck.Answer.NO));
+        Roll roll = SampleRoll.roll(logged(1), new RollEvent.LoadChecked(LoadCheck.What.MOVING, LoadCheck.Answer.NO));
         assertEquals(
-                List.of(new LoadCheck(Rolls.LOADED_AT.plusMinutes(2), 2, LoadCheck.What.MOVING, LoadCheck.Answer.NO)),
+                List.of(new LoadCheck(
+                        SampleRoll.LOADED_AT.plusMinutes(2), 2, LoadCheck.What.MOVING, LoadCheck.Answer.NO)),
                 roll.loadChecks());
     }
 
     @Test
     void whatTheLabMustKnowAddsUpAndSoDoNotesButAShootReplacesTheOneBefore() {
         Assignment party = new Assignment("Party", LocalDate.parse("2026-09-12"), Optional.of("the club"));
-        Roll roll = Rolls.roll(
+        Roll roll = SampleRoll.roll(
                 TORN,
                 TORN,
                 new RollEvent.Noted("bow side"),
@@ -210,8 +216,8 @@ class RollTest {
     @Test
     void aBlankFrameThatGetsAnApertureWasExposed() {
         SettingPatch atEight = SettingPatch.aperture(Aperture.literal(8));
-        Roll roll = Rolls.roll(inserted(1), corrected(1, 1, atEight));
-        assertEquals("1", Rolls.frames(roll));
+        Roll roll = SampleRoll.roll(inserted(1), corrected(1, 1, atEight));
+        assertEquals("1", SampleRoll.frames(roll));
         assertEquals(
                 Optional.of(Aperture.literal(8)),
                 roll.frames().get(0).exposure().setting().aperture());
@@ -219,33 +225,35 @@ class RollTest {
 
     @Test
     void aFrameThatTurnsOutBlankLosesItsSettingButNotItsTime() {
-        Roll roll = Rolls.roll(logged(1), corrected(1, 1, SettingPatch.kind(Frame.Kind.BLANK)));
+        Roll roll = SampleRoll.roll(logged(1), corrected(1, 1, SettingPatch.kind(Frame.Kind.BLANK)));
         assertEquals(Setting.NONE, roll.frames().get(0).exposure().setting());
         assertEquals(
-                Optional.of(Rolls.LOADED_AT.plusMinutes(1)),
+                Optional.of(SampleRoll.LOADED_AT.plusMinutes(1)),
                 roll.frames().get(0).exposure().at());
     }
 
     @Test
     void aCorrectionOfFramesThatAreNotThereChangesNothing() {
-        same(Rolls.roll(logged(1, 2)), Rolls.roll(and(logged(1, 2), corrected(3, 9, SettingPatch.note("cox")))));
+        same(
+                SampleRoll.roll(logged(1, 2)),
+                SampleRoll.roll(and(logged(1, 2), corrected(3, 9, SettingPatch.note("cox")))));
     }
 
     @Test
     void aCorrectionOfTheFilmChangesOnlyWhatItNames() {
-        Film pushed = Rolls.roll(PUSHED).film();
+        Film pushed = SampleRoll.roll(PUSHED).film();
         assertEquals("C-41, PUSH 1 STOP (rated 200, box 400)", pushed.developmentWords());
-        assertEquals(Rolls.STOCK, pushed.stock());
+        assertEquals(SampleRoll.STOCK, pushed.stock());
         assertEquals(16, pushed.framesNominal());
 
         RollChange everything = new RollChange(
-                Optional.of(Rolls.stock("cn160", 160, 160)),
+                Optional.of(SampleRoll.stock("cn160", 160, 160)),
                 Optional.of(FilmSize.F220),
                 Optional.of(new FilmSpeed(100)),
                 OptionalDouble.of(-0.5),
                 Optional.of("E-6"),
                 OptionalInt.of(32));
-        Roll roll = Rolls.roll(and(logged(1, 3), new RollEvent.RollCorrected(everything)));
+        Roll roll = SampleRoll.roll(and(logged(1, 3), new RollEvent.RollCorrected(everything)));
         assertEquals("E-6, PULL 0.5 STOPS (rated 100, box 160)", roll.film().developmentWords());
         assertEquals(FilmSize.F220, roll.film().size());
         assertEquals(29, roll.framesLeft());

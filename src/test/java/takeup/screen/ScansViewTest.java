@@ -270,9 +270,10 @@ class ScansViewTest {
                 new FilmSpeed(400),
                 new FilmSpeed(400),
                 List.of(FilmSize.F135),
-                1,
-                3,
-                new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(10, 1))));
+                new Stock.Response(
+                        1,
+                        3,
+                        new Reciprocity.Opening(List.of(new Reciprocity.Point(1, 0), new Reciprocity.Point(10, 1)))));
         List<RollRecord> records = new ArrayList<>();
         records.add(new RollRecord(
                 1,

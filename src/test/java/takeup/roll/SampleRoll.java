@@ -17,7 +17,7 @@ import takeup.kit.FrameSize;
 import takeup.kit.Stock;
 
 /** A roll of regatta day to try events on: 16 frames of colour negative 400, rated 200, in a camera with two backs. */
-final class Rolls {
+final class SampleRoll {
     static final OffsetDateTime LOADED_AT = OffsetDateTime.parse("2026-09-12T15:00:00+02:00");
     static final Camera CAMERA = camera("645", List.of("1", "2"));
     static final Camera OTHER_CAMERA = camera("66", List.of());
@@ -25,7 +25,7 @@ final class Rolls {
     static final Film FILM = new Film(STOCK, FilmSize.F120, new FilmSpeed(200), new Development("C-41", 0), 16);
     static final RollEvent LOADING = new RollEvent.Loaded(new RollId("R", 7), CAMERA, Optional.of("1"), FILM);
 
-    private Rolls() {}
+    private SampleRoll() {}
 
     static Camera camera(String key, List<String> backs) {
         return new Camera(
@@ -48,9 +48,7 @@ final class Rolls {
                 new FilmSpeed(boxSpeed),
                 new FilmSpeed(index),
                 List.of(FilmSize.F120),
-                1,
-                3,
-                new Reciprocity.None(OptionalDouble.empty()));
+                new Stock.Response(1, 3, new Reciprocity.None(OptionalDouble.empty())));
     }
 
     /**
