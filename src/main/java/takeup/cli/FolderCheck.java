@@ -85,6 +85,7 @@ final class FolderCheck {
 
     private void readRolls(Archive archive) throws IOException {
         Map<RollId, List<RollRecord>> all = new TreeMap<>();
+        Map<String, List<String>> inPlace = new TreeMap<>();
         List<RollId> open = archive.openRolls();
         open.forEach(it -> all.put(it, List.of()));
         archive.finishedRolls().forEach(it -> all.put(it, List.of()));
@@ -106,7 +107,25 @@ final class FolderCheck {
                 problems.add(id
                         + " is finished but lies with the open rolls: the next start moves it and writes its export");
             }
+            boolean isIn = roll.filter(it -> it.state() == Roll.State.OPEN).isPresent();
+            if (isIn && isOwn) {
+                inPlace.computeIfAbsent(roll.get().place(), it -> new ArrayList<>())
+                        .add(id.toString());
+            }
+            if ((isIn || roll.filter(it -> it.state() == Roll.State.REWOUND).isPresent())
+                    && !open.contains(id)
+                    && isOwn
+                    && !archive.isLater(id)) {
+                problems.add(
+                        id + " is " + roll.get().state() + " but lies with the finished rolls, where no start looks "
+                                + "for it: move its journal from rolls/finished to rolls/open");
+            }
         }
+        inPlace.forEach((place, ids) -> {
+            if (ids.size() > 1) {
+                problems.add(English.list(ids) + " are all in " + place + ": unload what is not in it (unload r1)");
+            }
+        });
         InterruptedMove.among(all)
                 .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
     }

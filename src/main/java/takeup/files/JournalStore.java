@@ -88,13 +88,13 @@ public final class JournalStore implements AutoCloseable {
         }
     }
 
-    /** Repeats what a crash may have cut short: a finished roll that still lies with the open ones. */
+    /** Puts each roll's journal where its last record says, as far as a crash or a disk that failed came in between. */
     public void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
         IOException first = null;
         for (Roll roll : rolls) {
-            if (roll.state() == Roll.State.FINISHED && roll.id().letters().equals(archive.writer())) {
+            if (roll.id().letters().equals(archive.writer())) {
                 try {
-                    settle(List.of(roll));
+                    settleLeftOver(roll);
                 } catch (LaterVersion e) {
                     // said when it was read
                 } catch (IOException e) {
@@ -104,6 +104,14 @@ public final class JournalStore implements AutoCloseable {
         }
         if (first != null) {
             throw first;
+        }
+    }
+
+    private void settleLeftOver(Roll roll) throws IOException {
+        if (roll.state() == Roll.State.FINISHED) {
+            settle(List.of(roll));
+        } else {
+            writer.reopen(roll.id());
         }
     }
 

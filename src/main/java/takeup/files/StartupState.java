@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import takeup.day.DayEvent;
 import takeup.day.DayRecord;
 import takeup.disk.IoErrorText;
+import takeup.history.History;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.RollsOfDay;
@@ -20,6 +22,7 @@ import takeup.journal.Archive;
 import takeup.journal.InterruptedMove;
 import takeup.journal.JournalRecords;
 import takeup.kit.Kit;
+import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 import takeup.roll.RollRecord;
@@ -50,7 +53,9 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
         List<String> problems = new ArrayList<>(day.records.problems());
         List<JournalStep> steps = new ArrayList<>(day.steps());
         Map<RollId, List<RollRecord>> rolls = new TreeMap<>();
-        for (RollId id : archive.openRolls()) {
+        List<RollId> open = new ArrayList<>(archive.openRolls());
+        open.addAll(reopened(archive, day.steps(), open));
+        for (RollId id : open) {
             if (!id.letters().equals(archive.writer())) {
                 // Another laptop appends to it, and its steps are counted apart.
                 continue;
@@ -61,6 +66,27 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
             rolls.put(id, roll.records());
         }
         return new StartupState(ShootState.of(kit, steps, day.date, all), problems, InterruptedMove.among(rolls));
+    }
+
+    /**
+     * Rolls whose unloading was taken back on the day, and whose journals lie with the finished ones all the same: the
+     * program was ended before it could move them.
+     */
+    private static List<RollId> reopened(Archive archive, List<JournalStep> day, List<RollId> open) {
+        Set<Long> undone = History.of(day).undone();
+        return day.stream()
+                .filter(it -> undone.contains(it.step()))
+                .flatMap(it -> it.events(DayEvent.RollClosed.class))
+                .map(DayEvent.RollClosed::roll)
+                .distinct()
+                .filter(it -> !open.contains(it) && isInCamera(archive, it))
+                .toList();
+    }
+
+    private static boolean isInCamera(Archive archive, RollId id) {
+        return Roll.of(archive.roll(id).records())
+                .filter(it -> it.state() == Roll.State.OPEN || it.state() == Roll.State.REWOUND)
+                .isPresent();
     }
 
     /** The same with what a crash cut short said, and made whole where there is a disk to write to. */

@@ -13,7 +13,6 @@ import java.util.Map;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
-import takeup.disk.Quarantine;
 import takeup.disk.Reserve;
 import takeup.review.ReviewEvent;
 import takeup.roll.RollId;
@@ -29,6 +28,7 @@ public final class Writer implements AutoCloseable {
     private final DataLayout layout;
     private final JournalPlaces places;
     private final OpenJournals journals;
+    private final JournalMoves moves;
     private final FolderLock lock;
     private final Reserve reserve;
     private final List<String> remarks;
@@ -42,6 +42,7 @@ public final class Writer implements AutoCloseable {
         this.lock = lock;
         this.remarks = remarks;
         this.journals = new OpenJournals(drive, remarks);
+        this.moves = new JournalMoves(drive, archive, journals);
         this.reserve = Reserve.of(drive, layout.root());
     }
 
@@ -104,6 +105,8 @@ public final class Writer implements AutoCloseable {
     /**
      * Writes a step down. Once this returns, all of it is on the disk. The day goes first: a finished roll's change
      * must never be unknown to it. A frame that is moved is written where it goes before it is taken from where it was.
+     * A roll that is written to lies with the open ones, so that whatever ends the program, the next start looks at it
+     * and puts it where its last record says.
      *
      * <p>After an exception the same step is handed in again; what of it was written already is not written twice.
      *
@@ -136,15 +139,14 @@ public final class Writer implements AutoCloseable {
     }
 
     /** The events as text, by the journals that they go to, in the order in which those are written. */
-    private Map<Path, List<String>> texts(Batch batch) throws IOException {
+    private Map<Path, List<String>> texts(Batch batch) {
         Map<Path, List<String>> texts = new LinkedHashMap<>();
         List<String> day = batch.dayTexts();
         if (!day.isEmpty()) {
             texts.put(layout.day(batch.at().toLocalDate()), day);
         }
         for (Map.Entry<RollId, List<String>> roll : batch.rollTexts().entrySet()) {
-            Path open = layout.open(roll.getKey());
-            texts.put(journals.isOpen(open) ? open : archive.where(roll.getKey()), roll.getValue());
+            texts.put(layout.open(roll.getKey()), roll.getValue());
         }
         return texts;
     }
@@ -193,6 +195,9 @@ public final class Writer implements AutoCloseable {
         if (texts.containsKey(day) && !journals.isOpen(day)) {
             markIfNotTheNewest(date);
         }
+        for (RollId roll : batch.rollTexts().keySet()) {
+            moves.reopen(roll);
+        }
         for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
             journals.append(text.getKey(), batch.step(), batch.at(), text.getValue());
         }
@@ -232,7 +237,7 @@ public final class Writer implements AutoCloseable {
 
     /** Writes the export of a roll: the old one or the new one is there, never half of one. */
     public void export(RollId roll, String json) throws IOException {
-        refuseLater(roll);
+        moves.refuseLater(roll);
         try {
             Folders.replace(drive, layout.export(roll), json.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
@@ -240,48 +245,19 @@ public final class Writer implements AutoCloseable {
         }
     }
 
-    /** Puts a roll's journal with the finished ones, as {@link #settleOpen} does with the open ones. */
+    /** Puts a roll's journal with the finished ones. */
     public void settleFinished(RollId roll) throws IOException {
-        settle(roll, layout.open(roll), layout.finished(roll));
+        moves.toFinished(roll);
     }
 
-    /**
-     * Puts a roll's journal with the open ones; where it lies there already it stays. Where it lies in both places the
-     * longer one goes there, and the other is kept aside.
-     */
+    /** Puts a roll's journal with the open ones; where it lies there already it stays. */
     public void settleOpen(RollId roll) throws IOException {
-        settle(roll, layout.finished(roll), layout.open(roll));
+        moves.toOpen(roll);
     }
 
-    private void settle(RollId roll, Path from, Path to) throws IOException {
-        refuseLater(roll);
-        journals.mend(from);
-        if (drive.kind(from) != FileSystem.Kind.NOTHING) {
-            move(roll, from, to);
-        } else if (drive.kind(to) == FileSystem.Kind.NOTHING) {
-            return;
-        }
-        drive.forceNames(to.getParent());
-        drive.forceNames(from.getParent());
-    }
-
-    private void move(RollId roll, Path from, Path to) throws IOException {
-        boolean twice = drive.kind(to) != FileSystem.Kind.NOTHING;
-        Path longer = twice ? archive.where(roll) : from;
-        journals.close(from);
-        journals.close(to);
-        if (twice) {
-            Quarantine.shorter(drive, longer.equals(from) ? to : from, longer);
-        }
-        if (longer.equals(from)) {
-            Folders.handOver(drive, from, to);
-        }
-    }
-
-    private void refuseLater(RollId roll) throws IOException {
-        if (!journals.isOpen(layout.open(roll)) && !journals.isOpen(layout.finished(roll)) && archive.isLater(roll)) {
-            throw new LaterVersion(roll + DataLayout.ENDING);
-        }
+    /** Puts a roll's journal with the open ones if it lies with the finished ones; most often it does not. */
+    public void reopen(RollId roll) throws IOException {
+        moves.reopen(roll);
     }
 
     @Override

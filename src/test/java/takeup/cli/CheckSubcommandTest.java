@@ -42,6 +42,10 @@ class CheckSubcommandTest {
     }
 
     private String type(String... lines) throws IOException {
+        return typeAt("2026-09-12T15:00+02:00", lines);
+    }
+
+    private String typeAt(String time, String... lines) throws IOException {
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         Console out = new Console(said, said, Map.of("LC_ALL", "C.UTF-8"));
         Archive archive = new Archive(folder);
@@ -50,12 +54,7 @@ class CheckSubcommandTest {
                     StartupState.of(archive, new Kit(new ShippedShelf())).withMovesCompleted(Optional.of(disk));
             opening.problems().forEach(out::error);
             disk.settleLeftOvers(opening.state().rolls().values());
-            new PromptPipe(
-                            disk,
-                            opening.state(),
-                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
-                            out,
-                            PromptPipe.Format.TEXT)
+            new PromptPipe(disk, opening.state(), Clock.of(Optional.of(Clock.parse(time))), out, PromptPipe.Format.TEXT)
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         return said.toString(StandardCharsets.UTF_8);
@@ -282,6 +281,30 @@ class CheckSubcommandTest {
                 check());
         type();
         assertEquals(List.of(), check());
+    }
+
+    /** What a version left that was killed between the record of the undo and the move of the journal. */
+    @Test
+    void anOpenRollAmongTheFinishedOnesIsToldAndInItsCameraTheNextDay() throws IOException {
+        type("cam 35", "unload", "yes", "undo");
+        Files.move(open(TAKEN), folder.resolve("rolls/finished").resolve(TAKEN));
+        assertEquals(
+                List.of("R0001 is open but lies with the finished rolls, where no start looks for it: move its journal "
+                        + "from rolls/finished to rolls/open"),
+                check());
+        String said = typeAt("2026-09-13T09:00+02:00", "cam 35", "8 60");
+        assertTrue(said.contains("Frame 4 on R0001"), said);
+        assertTrue(Files.exists(open(TAKEN)));
+        assertEquals(List.of(), check());
+    }
+
+    @Test
+    void twoRollsInOnePlaceAreTold() throws IOException {
+        byte[] first = Files.readAllBytes(open(TAKEN));
+        type("cam 35", "unload", "yes", "load bw400", "8 60");
+        Files.delete(folder.resolve("rolls/finished").resolve(TAKEN));
+        Files.write(open(TAKEN), first);
+        assertEquals(List.of("R0001 and R0003 are all in 35: unload what is not in it (unload r1)"), check());
     }
 
     @Test

@@ -158,6 +158,11 @@ class CrashStatesTest {
                         .add(new RollRecord(1000, day.lines().get(0).at(), new RollEvent.Noted("after the power cut")));
             }
             writer.append(next);
+            for (Roll roll : situation.rolls().values()) {
+                if (roll.state() == Roll.State.FINISHED) {
+                    writer.settleFinished(roll.id());
+                }
+            }
             assertEquals(List.of(), writer.remarks(), where);
         }
         List<String> after = new ArrayList<>();

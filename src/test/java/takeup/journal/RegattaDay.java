@@ -118,6 +118,13 @@ final class RegattaDay {
         return new RegattaDay().of(2);
     }
 
+    /** A roll that is unloaded and, with the last line, in its camera again. */
+    static RegattaDay reopened() {
+        RegattaDay day = new RegattaDay();
+        List.of("cam 35", "load bw400", "8 125", "unload yes", "undo").forEach(day::type);
+        return day;
+    }
+
     private RegattaDay of(int more) {
         BEGIN.forEach(this::type);
         for (int frame = 0; frame < more; frame++) {

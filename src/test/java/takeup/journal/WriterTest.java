@@ -309,7 +309,10 @@ class WriterTest {
             }
             writer.settleFinished(R2);
             notes(writer, R1, 3, 4);
-            assertFalse(Files.exists(open(R1)), "a correction of a finished roll goes into its file");
+            assertTrue(
+                    Files.exists(open(R1)) && !Files.exists(finished(R1)),
+                    "while its export is not written, a corrected roll lies where the next start finds it");
+            writer.settleFinished(R1);
         }
         assertEquals(List.of(R1), new Archive(folder).finishedRolls());
         assertEquals(List.of(), new Archive(folder).openRolls());
