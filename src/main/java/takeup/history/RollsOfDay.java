@@ -47,7 +47,7 @@ public final class RollsOfDay {
      * order of loading, so going back from the newest ends at the first roll of an earlier day.
      *
      * @param letters those of the writer; another one's rolls are never read in
-     * @param passed rolls that cannot be read
+     * @param passed rolls that were read in, or cannot be read
      */
     public static Optional<RollId> unread(ShootState s, OffsetDateTime now, String letters, Set<RollId> passed) {
         for (RollId id : finishedUnread(s, now)) {
@@ -56,14 +56,14 @@ public final class RollsOfDay {
             }
         }
         for (RollId id : new TreeSet<>(s.known()).descendingSet()) {
-            Roll roll = s.rolls().get(id);
-            if (!id.letters().equals(letters) || passed.contains(id)) {
+            if (!id.letters().equals(letters)) {
                 continue;
             }
-            if (roll == null) {
+            Roll roll = s.rolls().get(id);
+            if (roll == null && !passed.contains(id)) {
                 return Optional.of(id);
             }
-            if (roll.loadedAt().toLocalDate().isBefore(date(now))) {
+            if (roll != null && roll.loadedAt().toLocalDate().isBefore(date(now))) {
                 return Optional.empty();
             }
         }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -202,6 +203,36 @@ class DayEndTest {
         day.clock("2026-09-19T22:00+02:00");
         assertEquals(Optional.empty(), RollsOfDay.unread(opened, day.now(), "R", Set.of()));
         assertEquals("R0002:in-camera", where(DayEnd.of(opened, day.now(), "R", Optional.empty())));
+    }
+
+    /** A hundred rolls of earlier days and two of today, none of them read at the start. */
+    @Test
+    void ofAnArchiveOnlyTheRollsOfTheDayAreReadAndOneOfTheDayBefore() {
+        Shooting day = Shooting.of("cam 35");
+        for (int roll = 1; roll <= 100; roll++) {
+            day.type("load bw400");
+            day.type("unload yes");
+        }
+        day.clock("2026-09-19T15:00+02:00");
+        day.type("load bw400");
+        day.type("unload yes");
+        day.type("load bw400");
+        day.type("unload yes");
+        ShootState all = day.situation();
+        ShootState s = ShootState.of(all.kit(), List.of(), all.lastJournalDate(), all.known());
+        Set<RollId> read = new LinkedHashSet<>();
+        for (Optional<RollId> next = RollsOfDay.unread(s, day.now(), "R", read);
+                next.isPresent();
+                next = RollsOfDay.unread(s, day.now(), "R", read)) {
+            RollId id = next.get();
+            assertTrue(read.add(id), "read twice: " + id);
+            s = s.with(all.history().steps().stream()
+                    .filter(it -> it.entries().stream()
+                            .anyMatch(one -> one instanceof JournalEntry.OnRoll onRoll
+                                    && onRoll.roll().equals(id)))
+                    .toList());
+        }
+        assertEquals("[R0102, R0101, R0100]", read.toString());
     }
 
     @Test
