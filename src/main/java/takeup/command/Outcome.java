@@ -64,7 +64,7 @@ public sealed interface Outcome {
             return new Accepted(entries, after, other, screenAction, export);
         }
 
-        /** The same, once a doubt about what was typed is answered with yes; at once where there is none. */
+        /** The same once a question about what was typed is answered with yes; at once where there is none. */
         public Outcome askedFirst(Optional<String> question) {
             return question.isPresent()
                     ? new NeedsConfirmation(question.get() + "; yes takes it as typed", this)

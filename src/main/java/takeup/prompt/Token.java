@@ -39,8 +39,4 @@ public record Token(Kind kind, double value, int tenths, String text) {
     public boolean is(Kind other) {
         return kind == other;
     }
-
-    boolean isWord(String word) {
-        return kind == Kind.WORD && text.equals(word);
-    }
 }
