@@ -13,11 +13,12 @@ public interface FileSystem {
     /** The disk of this machine. */
     FileSystem REAL = new RealFileSystem();
 
-    /** What lies under a name; of a link what it leads to. */
+    /** What lies under a name; a link is a kind of its own, whatever it leads to. */
     enum Kind {
         NOTHING,
         FILE,
         FOLDER,
+        LINK,
         OTHER
     }
 
@@ -56,10 +57,10 @@ public interface FileSystem {
     /** Makes a file that is not there yet, for the owner alone. */
     Open create(Path path) throws IOException;
 
-    /** Opens a file that is there. */
+    /** Opens a file that is there, and follows no link to it. */
     Open open(Path path) throws IOException;
 
-    /** All bytes of a file. */
+    /** All bytes of a file that is no link, up to a bound that no file of a data folder reaches. */
     byte[] read(Path path) throws IOException;
 
     /** What lies there; an exception where that cannot be told, since "nothing" would be begun anew. */
@@ -68,7 +69,7 @@ public interface FileSystem {
     /** The length of a file in bytes. */
     long size(Path path) throws IOException;
 
-    /** What tells one file from another that took its name. */
+    /** What tells one file from another that took its name; of a link to a folder, that folder. */
     Object key(Path path) throws IOException;
 
     /** Where a link leads; of anything else the same path. */

@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Folders and files on a drive: made for the photographer alone, moved whole, forced. */
 public final class Folders {
@@ -16,6 +17,8 @@ public final class Folders {
     public static final int LARGEST = 16 << 20;
 
     private static final String PART = ".part";
+    private static final String LINK = " is a link, which is not followed: put the file or folder itself in its place";
+    private static final String NO_FILE = " is no plain file";
 
     private Folders() {}
 
@@ -25,7 +28,7 @@ public final class Folders {
     }
 
     public static void make(FileSystem drive, Path folder) throws IOException {
-        if (drive.kind(folder) == FileSystem.Kind.FOLDER) {
+        if (isFolder(drive, folder)) {
             return;
         }
         Path parent = folder.toAbsolutePath().getParent();
@@ -35,7 +38,7 @@ public final class Folders {
         try {
             drive.makeFolder(folder);
         } catch (FileAlreadyExistsException e) {
-            if (drive.kind(folder) != FileSystem.Kind.FOLDER) {
+            if (!isFolder(drive, folder)) {
                 throw new IOException(folder + " is no folder", e);
             }
         }
@@ -54,13 +57,42 @@ public final class Folders {
         return hold::close;
     }
 
-    public static byte[] read(FileSystem drive, Path path) throws IOException {
+    /** Whether a folder lies there, or a link to one: the data folder itself may be reached by a link. */
+    public static boolean isFolder(FileSystem drive, Path path) throws IOException {
         FileSystem.Kind kind = drive.kind(path);
-        if (kind == FileSystem.Kind.NOTHING) {
-            throw new NoSuchFileException(path.toString());
+        return kind == FileSystem.Kind.FOLDER
+                || kind == FileSystem.Kind.LINK && drive.kind(drive.target(path)) == FileSystem.Kind.FOLDER;
+    }
+
+    /** Refuses a folder inside the data folder that is a link: what it leads to is not this program's to change. */
+    public static void refuseLink(FileSystem drive, Path folder) throws IOException {
+        if (drive.kind(folder) == FileSystem.Kind.LINK) {
+            throw new IOException(folder.getFileName() + LINK);
         }
-        if (kind != FileSystem.Kind.FILE) {
-            throw new IOException(path.getFileName() + " is no plain file");
+    }
+
+    /** Whether a plain file lies there; anything but that or nothing is refused, and left as it is. */
+    static boolean isFile(FileSystem drive, Path path) throws IOException {
+        return switch (drive.kind(path)) {
+            case NOTHING -> false;
+            case FILE -> true;
+            case LINK -> throw new IOException(path.getFileName() + LINK);
+            case FOLDER, OTHER -> throw new IOException(path.getFileName() + NO_FILE);
+        };
+    }
+
+    /** Why a file in the data folder is left alone, in words; empty where it is a plain file, or nothing. */
+    public static Optional<String> whyLeftAlone(FileSystem drive, Path path) throws IOException {
+        return switch (drive.kind(path)) {
+            case NOTHING, FILE -> Optional.empty();
+            case LINK -> Optional.of(LINK.strip());
+            case FOLDER, OTHER -> Optional.of(NO_FILE.strip());
+        };
+    }
+
+    public static byte[] read(FileSystem drive, Path path) throws IOException {
+        if (!isFile(drive, path)) {
+            throw new NoSuchFileException(path.toString());
         }
         if (drive.size(path) > LARGEST) {
             throw new IOException(path.getFileName() + " is larger than any journal can be");
@@ -84,21 +116,27 @@ public final class Folders {
     }
 
     /**
-     * Writes a whole file so that either the old or the new one is there, never half of one. A symbolic link stays one.
+     * Writes a whole file so that either the old or the new one is there, never half of one. A link, a device or a pipe
+     * of that name is refused and stays what it is.
      */
     public static void replace(Path path, byte[] bytes) throws IOException {
         replace(FileSystem.REAL, path, bytes);
     }
 
     public static void replace(FileSystem drive, Path path, byte[] bytes) throws IOException {
-        Path target = drive.target(path);
-        Path folder = target.toAbsolutePath().getParent();
+        isFile(drive, path);
+        put(drive, path, bytes);
+    }
+
+    /** The same in the place of whatever lies there, once that is kept aside. */
+    public static void put(FileSystem drive, Path path, byte[] bytes) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
         make(drive, folder);
-        Path temporary = folder.resolve("." + target.getFileName() + PART);
+        Path temporary = folder.resolve("." + path.getFileName() + PART);
         drive.delete(temporary);
         try {
             write(drive, temporary, bytes);
-            move(drive, temporary, target);
+            move(drive, temporary, path);
         } catch (IOException | RuntimeException e) {
             forget(drive, temporary);
             throw e;

@@ -5,7 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
@@ -32,18 +32,25 @@ final class Lock implements FileSystem.Hold {
 
     static Lock take(Path path) throws IOException {
         synchronized (HELD) {
-            if (Files.exists(path) && HELD.contains(FileSystem.REAL.key(path))) {
-                throw taken(Long.toString(ProcessHandle.current().pid()));
+            if (Folders.isFile(FileSystem.REAL, path)) {
+                if (HELD.contains(FileSystem.REAL.key(path))) {
+                    throw taken(Long.toString(ProcessHandle.current().pid()));
+                }
+                RealFileSystem.refuseForeign(path);
             }
             FileChannel channel = FileChannel.open(
                     path,
-                    Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE),
+                    Set.of(
+                            StandardOpenOption.READ,
+                            StandardOpenOption.WRITE,
+                            StandardOpenOption.CREATE,
+                            LinkOption.NOFOLLOW_LINKS),
                     RealFileSystem.mode("rw-------"));
             try {
                 if (!isLocked(channel)) {
                     throw taken(holder(channel));
                 }
-                sign(channel);
+                sign(path, channel);
                 Lock lock = new Lock(path, channel, FileSystem.REAL.key(path));
                 HELD.add(lock.key);
                 return lock;
@@ -62,8 +69,12 @@ final class Lock implements FileSystem.Hold {
         }
     }
 
-    private static void sign(FileChannel channel) {
+    /** What somebody else wrote there, under a second name of the same file, is not overwritten. */
+    private static void sign(Path path, FileChannel channel) {
         try {
+            if (RealFileSystem.hasSecondName(path)) {
+                return;
+            }
             ByteBuffer pid =
                     ByteBuffer.wrap((ProcessHandle.current().pid() + "\n").getBytes(StandardCharsets.US_ASCII));
             int length = channel.write(pid, 0);

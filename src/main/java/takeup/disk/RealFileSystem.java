@@ -1,6 +1,7 @@
 package takeup.disk;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryIteratorException;
@@ -8,6 +9,7 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -23,6 +25,8 @@ import java.util.Set;
 final class RealFileSystem implements FileSystem {
     private static final boolean POSIX =
             FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+    private static final boolean UNIX =
+            FileSystems.getDefault().supportedFileAttributeViews().contains("unix");
 
     private record Channel(FileChannel file) implements Open {
         @Override
@@ -72,7 +76,8 @@ final class RealFileSystem implements FileSystem {
 
     @Override
     public Open open(Path path) throws IOException {
-        FileChannel file = FileChannel.open(path, StandardOpenOption.WRITE);
+        refuseForeign(path);
+        FileChannel file = FileChannel.open(path, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
         try {
             return new Channel(file.position(file.size()));
         } catch (IOException | RuntimeException e) {
@@ -81,17 +86,42 @@ final class RealFileSystem implements FileSystem {
         }
     }
 
+    /** Whether the file bears another name too, in this folder or in another. */
+    static boolean hasSecondName(Path path) throws IOException {
+        return UNIX
+                && !Files.getAttribute(path, "unix:nlink", LinkOption.NOFOLLOW_LINKS)
+                        .equals(1);
+    }
+
+    /** Refuses a file that somebody mounted there from another file system: its folder's disk does not hold it. */
+    static void refuseForeign(Path path) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
+        if (UNIX
+                && folder != null
+                && !Files.getAttribute(path, "unix:dev", LinkOption.NOFOLLOW_LINKS)
+                        .equals(Files.getAttribute(folder, "unix:dev"))) {
+            throw new IOException(path.getFileName() + " lies on another disk than its folder");
+        }
+    }
+
     @Override
     public byte[] read(Path path) throws IOException {
-        return Files.readAllBytes(path);
+        refuseForeign(path);
+        try (InputStream in = Files.newInputStream(path, LinkOption.NOFOLLOW_LINKS)) {
+            return in.readNBytes(Folders.LARGEST + 1);
+        }
     }
 
     @Override
     public Kind kind(Path path) throws IOException {
         try {
-            BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+            BasicFileAttributes attributes =
+                    Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
             if (attributes.isRegularFile()) {
                 return Kind.FILE;
+            }
+            if (attributes.isSymbolicLink()) {
+                return Kind.LINK;
             }
             return attributes.isDirectory() ? Kind.FOLDER : Kind.OTHER;
         } catch (NoSuchFileException e) {
@@ -120,7 +150,11 @@ final class RealFileSystem implements FileSystem {
 
     @Override
     public Object key(Path path) throws IOException {
-        BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+        BasicFileAttributes attributes =
+                Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        if (attributes.isSymbolicLink() && Files.isDirectory(path)) {
+            attributes = Files.readAttributes(path, BasicFileAttributes.class);
+        }
         return attributes.fileKey() == null ? attributes.creationTime() : attributes.fileKey();
     }
 

@@ -30,7 +30,7 @@ public record Reserve(FileSystem drive, Path path) {
 
     /** Gives the room up; false if it was given up before. */
     public boolean release() throws IOException {
-        boolean was = drive.delete(path);
+        boolean was = drive.kind(path) == FileSystem.Kind.FILE && drive.delete(path);
         if (was) {
             drive.forceNames(path.toAbsolutePath().getParent());
         }

@@ -3,6 +3,7 @@ package takeup.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -33,13 +34,13 @@ public final class CameraClocks {
     /** The clocks by camera; none where there is no file. */
     public static Map<String, CameraClock> of(Path folder) throws IOException {
         Path file = folder.resolve(NAME);
-        if (!Files.exists(file)) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return Map.of();
         }
         try {
             Map<String, CameraClock> clocks = new TreeMap<>();
             for (JsonFields clock :
-                    JsonFields.ofFile(NAME, InputFile.text(file, LARGEST)).objects("clocks")) {
+                    JsonFields.ofFile(NAME, InputFile.own(file, LARGEST)).objects("clocks")) {
                 OffsetDateTime found = clock.time("foundAt");
                 CameraClock one = new CameraClock(
                         clock.text("camera"),

@@ -1,6 +1,7 @@
 package takeup.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +17,7 @@ public final class InputFile {
 
     /** What is wrong with a file that can be read, but not taken. */
     public enum Fault {
+        LINK("is a link, which is not followed: put the file itself in its place"),
         NOT_A_FILE("is no plain file"),
         TOO_LARGE("is larger than any such file can be"),
         NOT_UTF8("is not UTF-8: save it as UTF-8");
@@ -52,13 +54,18 @@ public final class InputFile {
         if (!Files.isRegularFile(path)) {
             throw new Unusable(path, Fault.NOT_A_FILE);
         }
-        if (Files.size(path) > largest) {
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(path)) {
+            // Some files, as those of /proc, hold more than their size says.
+            bytes = in.readNBytes((int) largest + 1);
+        }
+        if (bytes.length > largest) {
             throw new Unusable(path, Fault.TOO_LARGE);
         }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                    .decode(ByteBuffer.wrap(bytes))
                     .toString();
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
@@ -66,10 +73,31 @@ public final class InputFile {
         }
     }
 
+    /** The same of a file in the data folder, where no link is followed. */
+    public static String own(Path path, long largest) throws IOException {
+        if (Files.isSymbolicLink(path)) {
+            throw new Unusable(path, Fault.LINK);
+        }
+        return text(path, largest);
+    }
+
     /** The same under the name that messages have for it, or why it cannot be read, with file and line. */
     static Kit.File read(Path path, String name, long largest) {
+        return read(name, () -> text(path, largest));
+    }
+
+    /** The same of a file in the data folder, where no link is followed. */
+    static Kit.File readOwn(Path path, String name, long largest) {
+        return read(name, () -> own(path, largest));
+    }
+
+    private interface Source {
+        String text() throws IOException;
+    }
+
+    private static Kit.File read(String name, Source source) {
         try {
-            return new Kit.File(name, text(path, largest), Optional.empty());
+            return new Kit.File(name, source.text(), Optional.empty());
         } catch (Unusable e) {
             return problem(name, e.fault().words());
         } catch (IOException e) {

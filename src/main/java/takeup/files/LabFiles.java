@@ -2,6 +2,7 @@ package takeup.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,8 +60,11 @@ public record LabFiles(Path own, Path shipped) {
         String key = typed.toLowerCase(Locale.ROOT);
         for (Path folder : ProfileReader.isKey(key) ? List.of(own, shipped) : List.<Path>of()) {
             Path path = folder.resolve(key + ENDING);
-            if (Files.exists(path)) {
-                Kit.File file = InputFile.read(path, "labs/" + key + ENDING, ProfileFiles.LARGEST);
+            if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+                String name = "labs/" + key + ENDING;
+                Kit.File file = folder.equals(own)
+                        ? InputFile.readOwn(path, name, ProfileFiles.LARGEST)
+                        : InputFile.read(path, name, ProfileFiles.LARGEST);
                 return file.problem().isPresent()
                         ? new Lab.Read(Optional.empty(), List.of(file.problem().get()))
                         : Lab.of(key, file.name(), file.text());

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.handoff.RollJson;
@@ -136,7 +137,8 @@ public record OrderFolder(Path base, boolean isLoose) {
             }
             String file = named + name;
             try {
-                Kit.File text = InputFile.read(path, file, LARGEST);
+                Kit.File text =
+                        named.isEmpty() ? InputFile.read(path, file, LARGEST) : InputFile.readOwn(path, file, LARGEST);
                 if (text.problem().isPresent()) {
                     problems.add(text.problem().get());
                 } else {
@@ -154,6 +156,7 @@ public record OrderFolder(Path base, boolean isLoose) {
      * number is still free.
      */
     public void save(Order order) throws IOException {
+        Folders.refuseLink(FileSystem.REAL, orders());
         Folders.replace(
                 file(order, ".html"),
                 OrderHtml.of(order, order.lab().paper(), List.of(), Set.of()).getBytes(StandardCharsets.UTF_8));

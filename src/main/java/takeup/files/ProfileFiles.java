@@ -79,7 +79,11 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
         for (Path folder : List.of(own, shipped)) {
             Path path = folder.resolve(folder(sort)).resolve(key + ENDING);
             if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
-                return Optional.of(InputFile.read(path, folder(sort) + "/" + key + ENDING, LARGEST));
+                String name = folder(sort) + "/" + key + ENDING;
+                return Optional.of(
+                        folder.equals(own)
+                                ? InputFile.readOwn(path, name, LARGEST)
+                                : InputFile.read(path, name, LARGEST));
             }
         }
         return Optional.empty();

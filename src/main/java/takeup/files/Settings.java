@@ -50,7 +50,7 @@ public record Settings(
             return NONE;
         }
         try {
-            return read(InputFile.text(file, LARGEST));
+            return read(InputFile.own(file, LARGEST));
         } catch (InputFile.Unusable e) {
             boolean isTooLarge = e.fault() == InputFile.Fault.TOO_LARGE;
             return bad(

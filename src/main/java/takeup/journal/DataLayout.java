@@ -30,6 +30,11 @@ record DataLayout(Path root, String writer) {
         return List.of(root, openRolls(), finishedRolls(), days(), exports());
     }
 
+    /** Those of them without which nothing can be logged. */
+    List<Path> journalFolders() {
+        return List.of(root, root.resolve("rolls"), openRolls(), finishedRolls(), days());
+    }
+
     Path openRolls() {
         return root.resolve("rolls").resolve("open");
     }

@@ -193,7 +193,7 @@ final class JournalFile implements AutoCloseable {
         byte[] whole = Arrays.copyOf(acknowledged.toByteArray(), acknowledged.size() + more.length);
         System.arraycopy(more, 0, whole, acknowledged.size(), more.length);
         Quarantine.other(drive, path, whole);
-        Folders.replace(drive, path, whole);
+        Folders.put(drive, path, whole);
         try {
             key = drive.key(path);
             channel = Optional.of(drive.open(path));

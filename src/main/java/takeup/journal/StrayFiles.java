@@ -29,7 +29,36 @@ final class StrayFiles {
             look(folder);
         }
         look(layout.reviews());
+        for (Path file : List.of(
+                layout.lock(),
+                layout.draft(),
+                layout.wentBackTo(),
+                layout.root().resolve("reserve"))) {
+            leftAlone(file);
+        }
+        for (Path folder : List.of(
+                layout.root().resolve("rolls"),
+                layout.openRolls(),
+                layout.finishedRolls(),
+                layout.days(),
+                layout.exports(),
+                layout.reviews())) {
+            if (drive.kind(folder) == FileSystem.Kind.LINK) {
+                leftAlone(folder);
+            }
+        }
+        for (String name : Folders.names(drive, layout.exports(), ".json")) {
+            leftAlone(layout.exports().resolve(name + ".json"));
+        }
         return found;
+    }
+
+    private void leftAlone(Path path) throws IOException {
+        Folders.whyLeftAlone(drive, path).ifPresent(why -> found.add(below(path) + ": it " + why));
+    }
+
+    private String below(Path path) {
+        return layout.root().relativize(path).toString().replace('\\', '/');
     }
 
     private void look(Path folder) throws IOException {
@@ -41,7 +70,7 @@ final class StrayFiles {
     }
 
     private void look(Path folder, String name) throws IOException {
-        String where = layout.root().relativize(folder.resolve(name)).toString().replace('\\', '/');
+        String where = below(folder.resolve(name));
         int kind = kind(name);
         if (kind >= 0) {
             String journal = name.substring(0, name.indexOf("." + Quarantine.KINDS.get(kind) + "-"));

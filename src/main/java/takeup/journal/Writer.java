@@ -61,8 +61,15 @@ public final class Writer implements AutoCloseable {
     }
 
     private static Writer take(FileSystem drive, DataLayout layout) throws IOException {
-        for (Path folder : layout.folders()) {
+        for (Path folder : layout.journalFolders()) {
             Folders.make(drive, folder);
+            if (!folder.equals(layout.root())) {
+                Folders.refuseLink(drive, folder);
+            }
+        }
+        // Without a place for exports a day goes on all the same.
+        if (drive.kind(layout.exports()) != FileSystem.Kind.LINK) {
+            Folders.make(drive, layout.exports());
         }
         List<String> remarks = new ArrayList<>();
         FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
@@ -98,8 +105,11 @@ public final class Writer implements AutoCloseable {
      * two folders has a file for every roll ever shot: for a quiet moment, not for the start.
      */
     public void sweep() throws IOException {
-        Folders.sweep(drive, layout.exports());
-        Folders.sweep(drive, layout.reviews());
+        for (Path folder : List.of(layout.exports(), layout.reviews())) {
+            if (drive.kind(folder) == FileSystem.Kind.FOLDER) {
+                Folders.sweep(drive, folder);
+            }
+        }
     }
 
     /**
@@ -113,7 +123,7 @@ public final class Writer implements AutoCloseable {
      * @throws IllegalArgumentException before anything is written, for an event that could not be read back
      */
     public void append(Batch batch) throws IOException {
-        if (drive.kind(layout.root()) != FileSystem.Kind.FOLDER) {
+        if (!Folders.isFolder(drive, layout.root())) {
             throw new NoSuchFileException(layout.root().toString());
         }
         int year = batch.at().getYear();
@@ -179,6 +189,7 @@ public final class Writer implements AutoCloseable {
     public void append(RollId roll, OffsetDateTime at, List<ReviewEvent> events) throws IOException {
         List<String> texts = events.stream().map(ReviewEventJson::text).toList();
         texts.forEach(it -> JournalLines.of(1, 1, at, it));
+        Folders.refuseLink(drive, layout.reviews());
         lock.renew();
         undisturbed(() -> {
             try {
@@ -229,7 +240,9 @@ public final class Writer implements AutoCloseable {
     /** Keeps what is being typed; nothing is kept of an empty line. */
     public void draft(String text) throws IOException {
         if (text.isBlank()) {
-            drive.delete(layout.draft());
+            if (Folders.whyLeftAlone(drive, layout.draft()).isEmpty()) {
+                drive.delete(layout.draft());
+            }
         } else {
             Folders.replace(drive, layout.draft(), text.getBytes(StandardCharsets.UTF_8));
         }
@@ -239,6 +252,7 @@ public final class Writer implements AutoCloseable {
     public void export(RollId roll, String json) throws IOException {
         moves.refuseLater(roll);
         try {
+            Folders.refuseLink(drive, layout.exports());
             Folders.replace(drive, layout.export(roll), json.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw named(e);

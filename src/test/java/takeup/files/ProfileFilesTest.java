@@ -53,7 +53,9 @@ class ProfileFilesTest {
         assertEquals("stocks/cn400.json:1: is not UTF-8: save it as UTF-8", said("cn400"));
         Files.delete(folder.resolve("own/stocks/cn400.json"));
         Files.createSymbolicLink(folder.resolve("own/stocks/cn400.json"), Path.of("nowhere"));
-        assertEquals("stocks/cn400.json:1: is no plain file", said("cn400"));
+        assertEquals(
+                "stocks/cn400.json:1: is a link, which is not followed: put the file itself in its place",
+                said("cn400"));
         assertEquals(Optional.empty(), shelf.file(Kit.Sort.STOCKS, "bw400"));
         assertEquals(Optional.empty(), shelf.file(Kit.Sort.METERS, "cn400"));
     }

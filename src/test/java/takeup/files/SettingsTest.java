@@ -114,7 +114,8 @@ class SettingsTest {
     void aLinkThatLeadsNowhereIsTold(String target) throws IOException {
         Files.createSymbolicLink(folder.resolve(Settings.NAME), Path.of(target));
         assertEquals(
-                List.of("settings.json:1: this is no plain file; takeup goes on without its settings"),
+                List.of("settings.json:1: this is a link, which is not followed: put the file itself in its place; "
+                        + "takeup goes on without its settings"),
                 Settings.of(folder).problems());
     }
 

@@ -439,14 +439,17 @@ class WriterTest {
     }
 
     @Test
-    void aSymbolicLinkToAnExportStaysALink() throws IOException {
+    void aSymbolicLinkInThePlaceOfAnExportIsNeitherFollowedNorReplaced() throws IOException {
         Path target = folder.resolve("target.json");
         Files.writeString(target, "old and longer");
         Path link = folder.resolve("link.json");
         Files.createSymbolicLink(link, target.getFileName());
-        Folders.replace(link, new byte[] {'n', 'e', 'w'});
+        assertEquals(
+                "link.json is a link, which is not followed: put the file or folder itself in its place",
+                assertThrows(IOException.class, () -> Folders.replace(link, new byte[] {'n', 'e', 'w'}))
+                        .getMessage());
         assertTrue(Files.isSymbolicLink(link));
-        assertEquals("new", Files.readString(target));
+        assertEquals("old and longer", Files.readString(target));
     }
 
     private void noLeftovers() throws IOException {

@@ -1,0 +1,147 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitOption;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What other programs and hands do to a data folder between two runs of the installed program: links, pipes, devices,
+ * removal, a syncing tool's copies. Each is told of in words, nothing outside the folder changes, and the day goes on
+ * where it can.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class OtherHandsIT {
+    private static final String DAY = """
+            cam 645 1
+            load cn400
+            4 125
+            5.6 125
+            unload yes
+            cam 35
+            load bw400
+            8 125 x2 ; bow seat
+            """;
+
+    @TempDir
+    static Path scratch;
+
+    @BeforeAll
+    void aDayUnderWay() {
+        Installed.Ended day = line("honest", DAY);
+        assertEquals(0, day.status(), day.toString());
+    }
+
+    private static Installed.Ended line(String folder, String lines) {
+        return Installed.run(scratch, lines, List.of("line", "--data", folder, "--clock", "2026-09-12T15:10+02:00"));
+    }
+
+    private static void shell(Path in, String script) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder("sh", "-ec", script)
+                .directory(in.toFile())
+                .redirectErrorStream(true)
+                .start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor(), script + ": " + out);
+    }
+
+    private static Map<String, String> sums(Path folder) throws IOException {
+        Map<String, String> sums = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(folder, new FileVisitOption[0])) {
+            for (Path path : all.toList()) {
+                sums.put(
+                        folder.relativize(path).toString(),
+                        Files.isRegularFile(path)
+                                ? new String(Files.readAllBytes(path), StandardCharsets.ISO_8859_1)
+                                : "");
+            }
+        }
+        return sums;
+    }
+
+    /**
+     * Each deed is a script run in the data folder; outside of it, in {@code ../out}, lie files that must not change.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            ln -sf ../out/letter lock                                                  | lock is a link
+            ln -f ../out/letter lock                                                   |
+            rm lock; mkfifo lock                                                       | lock is no plain file
+            rm lock; mkdir lock                                                        | lock is no plain file
+            ln -sf ../out/nothing lock                                                 | lock is a link
+            ln -s ../../out/letter exports/R0002.json                                  | exports/R0002.json: it is a link
+            ln -s /dev/full exports/R0002.json                                         | exports/R0002.json: it is a link
+            mkfifo exports/R0002.json                                                  | exports/R0002.json: it is no plain file
+            mkdir exports/R0002.json                                                   | exports/R0002.json: it is no plain file
+            mv exports ../out/exports.$$; ln -s ../out/exports.$$ exports              | exports: it is a link
+            mv rolls/open/R0002.journal ../out/j.$$; ln -s ../../../out/j.$$ rolls/open/R0002.journal | R0002.journal is a link
+            rm rolls/open/R0002.journal; ln -s /dev/zero rolls/open/R0002.journal      | R0002.journal is a link
+            rm rolls/open/R0002.journal; ln -s ../../../out/letter rolls/open/R0002.journal | R0002.journal is a link
+            rm rolls/open/R0002.journal; mkfifo rolls/open/R0002.journal               | R0002.journal is no plain file
+            mv days/2026-09-12.journal ../out/d.$$; ln -s ../../out/d.$$ days/2026-09-12.journal | 2026-09-12.journal is a link
+            mv rolls ../out/rolls.$$; ln -s ../out/rolls.$$ rolls                      | rolls is a link
+            mv rolls/open ../out/open.$$; ln -s ../../out/open.$$ rolls/open           | open is a link
+            mv days ../out/days.$$; ln -s ../out/days.$$ days                          | days is a link
+            ln -sf ../out/letter reserve                                               | reserve: it is a link
+            ln -sf ../out/letter draft                                                 | draft: it is a link
+            ln -sf ../out/letter went-back-to                                          | went-back-to: it is a link
+            ln -s ../out/settings.json settings.json                                   | settings.json:1: this is a link
+            mkfifo settings.json                                                       | settings.json:1: this is no plain file
+            mkfifo clocks.json                                                         | clocks.json is no plain file
+            ln -s /dev/zero clocks.json                                                | clocks.json is a link
+            mkdir -p profiles/stocks; mkfifo profiles/stocks/mine.json                 | stocks/mine.json:1: is no plain file
+            mkdir -p profiles/stocks; ln -s /dev/zero profiles/stocks/mine.json        | stocks/mine.json:1: is a link
+            mkdir -p profiles/labs; mkfifo profiles/labs/mine.json                     | labs/mine.json:1: is no plain file
+            mkdir orders; ln -s ../../out/letter orders/ORD-001.json                   | orders/ORD-001.json:1: is a link
+            cp rolls/open/R0002.journal 'rolls/open/R0002 (conflicted copy).journal'   | a copy of R0002.journal
+            truncate -s -20 rolls/open/R0002.journal                                   | stops in the middle
+            truncate -s +4096 rolls/open/R0002.journal                                 | zeros follow the last line
+            cp rolls/finished/R0001.journal rolls/open/R0001.journal                   | it lies with the open and with the finished rolls
+            cp rolls/finished/R0001.journal rolls/open/R0003.journal                   | by its records this is roll R0001
+            """)
+    void eachIsToldAndNothingOutsideChanges(String deed, String words) throws Exception {
+        Path home = Files.createTempDirectory(scratch, "deed");
+        Path folder = home.resolve("day");
+        Path out = Files.createDirectory(home.resolve("out"));
+        shell(scratch, "cp -a honest " + folder);
+        Files.writeString(out.resolve("letter"), "Dear Harriet,\nthe boathouse is booked.\n");
+        Files.writeString(out.resolve("settings.json"), "{\"theme\": \"sun\"}");
+        shell(folder, deed);
+        Map<String, String> before = sums(out);
+        String data = scratch.relativize(folder).toString();
+        Installed.Ended check = Installed.run(scratch, "", List.of("check", data));
+        Installed.Ended line = line(data, "cam 645 1\nload cn400\n4 125\ncam 35\n8 125\nunload yes\n");
+        assertEquals(before, sums(out), deed + ": " + line);
+        List<String> said = new ArrayList<>(List.of(check.out(), check.err(), line.out(), line.err()));
+        if (words != null) {
+            assertTrue(said.stream().anyMatch(it -> it.contains(words)), deed + ": " + check + line);
+        }
+        assertTrue(check.status() < 2 && line.status() < 2, deed + ": " + check + line);
+        assertFalse(String.join("", said).contains("Exception"), deed + ": " + check + line);
+    }
+
+    @Test
+    void aDataFolderThatIsReachedByALinkIsOneAsGoodAsAnother() throws Exception {
+        shell(scratch, "cp -a honest real; ln -s real linked");
+        Installed.Ended line = line("linked", "cam 35\n8 125\nunload yes\n");
+        assertEquals(0, line.status(), line.toString());
+        Installed.Ended check = Installed.run(scratch, "", List.of("check", "linked"));
+        assertEquals("linked: 2 rolls, 5 frames, 1 day, all in order\n", check.out());
+    }
+}
