@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.FilmSpeed;
+import takeup.exposure.FlashLight;
+import takeup.exposure.FrameLight;
 import takeup.exposure.Light;
 import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
@@ -28,6 +30,7 @@ import takeup.roll.Setting;
  * @param index the exposure index
  * @param pushStops development of the roll
  * @param meter the meter in hand
+ * @param flash what is known of the flash
  */
 public record AdviceRequest(
         Optional<Camera> camera,
@@ -36,7 +39,8 @@ public record AdviceRequest(
         Optional<Stock> stock,
         FilmSpeed index,
         double pushStops,
-        Meter meter) {
+        Meter meter,
+        Optional<FlashLight> flash) {
     /** What an advice is asked for now; empty without a film. */
     public static Optional<AdviceRequest> inHand(ShootState s) {
         return s.rollInHand()
@@ -47,12 +51,13 @@ public record AdviceRequest(
                         Optional.of(it.film().stock()),
                         it.film().index(),
                         it.film().development().pushStops(),
-                        s.meterInHand()));
+                        s.meterInHand(),
+                        s.day().flash()));
     }
 
     /** The same with another setting. */
     AdviceRequest with(Setting other) {
-        return new AdviceRequest(camera, other, hold, stock, index, pushStops, meter);
+        return new AdviceRequest(camera, other, hold, stock, index, pushStops, meter, flash);
     }
 
     /** The path of the light to the film. */
@@ -87,10 +92,15 @@ public record AdviceRequest(
                 new Suggestions.LensInUse(setting.lens(), setting.focalMm(), setting.distanceM()),
                 new Suggestions.FilmInUse(stock, pushStops),
                 path(),
-                light.ev100(),
+                light(light),
                 hold,
                 setting.aperture(),
                 new Suggestions.Support(setting.flash(), setting.tripod())));
+    }
+
+    /** All light that there is for a reading of the ambient light. */
+    public FrameLight light(Light light) {
+        return FrameLight.of(Optional.of(light), setting.flash(), flash);
     }
 
     /** The cautions about the reading itself. */

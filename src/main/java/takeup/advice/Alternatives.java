@@ -154,7 +154,8 @@ public record Alternatives(
                     stock,
                     stock.get().usualIndex(),
                     0,
-                    request.meter());
+                    request.meter(),
+                    request.flash());
             best(other, light).ifPresent(it -> found.add(new OtherStock(stock.get(), it)));
         }
         return found.size() > MOST_STOCKS ? found.subList(0, MOST_STOCKS) : found;

@@ -2,8 +2,8 @@ package takeup.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.exposure.FlashLight;
-import takeup.exposure.Light;
+import takeup.exposure.FrameLight;
+import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
@@ -32,39 +32,24 @@ public final class ExposureInHand {
         }
     }
 
-    /** The error of the setting for the light, or for the flash where one is on, in stops; - is under. */
+    /** The error of the setting for all light there is, in stops; - is under. */
     public static OptionalDouble error(ShootState s) {
-        Setting setting = s.inHand().setting();
-        if (!setting.flash()) {
-            return daylightError(s);
-        }
-        Optional<FlashLight> flash = s.day().flash();
-        return s.rollInHand().isEmpty() || setting.aperture().isEmpty() || flash.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        path(s).flashError(flash.get(), setting.aperture().get()));
+        return light(s).totalStops();
     }
 
-    /**
-     * What the light that is there anyway does with the setting while a flash reading stands beside it, in stops; - is
-     * under.
-     */
-    public static OptionalDouble ambientError(ShootState s) {
-        return s.day().flash().isPresent() ? daylightError(s) : OptionalDouble.empty();
-    }
-
-    private static OptionalDouble daylightError(ShootState s) {
+    /** What the setting makes of all light there is, and of its parts. */
+    public static LightParts light(ShootState s) {
         Setting setting = s.inHand().setting();
-        Optional<Light> light = s.day().light();
         return s.rollInHand().isEmpty()
-                        || light.isEmpty()
-                        || setting.aperture().isEmpty()
-                        || setting.time().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(path(s).error(
-                                light.get().ev100(),
-                                setting.aperture().get(),
-                                setting.time().get()));
+                ? LightParts.UNKNOWN
+                : FrameLight.of(s.day().light(), setting.flash(), s.day().flash())
+                        .through(path(s), setting.aperture(), setting.time());
+    }
+
+    /** What is missing to judge the setting, in words; "" where nothing is. */
+    public static String missing(ShootState s) {
+        Setting setting = s.inHand().setting();
+        return FrameLight.of(s.day().light(), setting.flash(), s.day().flash()).missing(setting.time());
     }
 
     /** What reciprocity costs; empty where nothing is lost, and with flash. */

@@ -118,7 +118,14 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
         }
         CameraSetup inHand = s.inHand(camera.get());
         AdviceRequest asking = new AdviceRequest(
-                camera, inHand.setting(), Optional.empty(), Optional.of(stock), index, 0, s.meterInHand());
+                camera,
+                inHand.setting(),
+                Optional.empty(),
+                Optional.of(stock),
+                index,
+                0,
+                s.meterInHand(),
+                Optional.empty());
         Light expected = new Light(
                 new ExposureValue(light),
                 Light.Method.INCIDENT,

@@ -27,6 +27,11 @@ public final class Stops {
         return Math.pow(2, stops);
     }
 
+    /** Two amounts of light together: {@code sum(0, 0)} is 1. */
+    public static double sum(double stops, double more) {
+        return of(factor(stops) + factor(more));
+    }
+
     /** Stops that an optical density takes: {@code ofDensity(0.9)} is 2.99. */
     public static double ofDensity(double density) {
         return density / Math.log10(2);

@@ -13,8 +13,8 @@ import takeup.command.CommandContext;
 import takeup.command.FrameNumbering;
 import takeup.command.Reply;
 import takeup.day.DayEvent;
+import takeup.exposure.FrameLight;
 import takeup.exposure.Light;
-import takeup.exposure.Stops;
 import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
 import takeup.json.Json;
@@ -111,17 +111,24 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         String what = isExposed()
                 ? FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING)
                 : kind.toString();
-        String error = ExposureResult.of(now, last).errorStops().stream()
-                .mapToObj(it -> ", " + Stops.error(it))
-                .findFirst()
-                .orElse("");
+        String judged = ExposureResult.of(now, last).light().words();
+        String words = judged.isEmpty() ? missing(last) : judged;
+        String error = words.isEmpty() ? "" : ", " + words;
         return (what.isEmpty() ? "" : ": " + what) + error
                 + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
     }
 
+    private String missing(Frame last) {
+        Exposure exposure = last.further().isEmpty()
+                ? last.exposure()
+                : last.further().get(last.further().size() - 1);
+        return FrameLight.of(exposure.light(), setting.flash(), exposure.flashLight())
+                .missing(setting.time());
+    }
+
     private Json.Obj fields(Roll now, Frame last) {
         ExposureResult result = ExposureResult.of(now, last);
-        return Json.object()
+        Json.Obj json = Json.object()
                 .and("roll", now.id())
                 .and("frame", last.number())
                 .and("count", count)
@@ -131,6 +138,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .and("time", setting.time().map(Object::toString))
                 .and("errorStops", AdviceJson.exact(result.errorStops()))
                 .and("overBoxStops", AdviceJson.exact(result.overBoxStops()));
+        return setting.flash() ? json.and("lightParts", AdviceJson.of(result.light())) : json;
     }
 
     private List<Warning> warnings(Reply reply, Roll now, CommandContext context) {

@@ -1,7 +1,10 @@
 package takeup.handoff;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
@@ -54,6 +57,15 @@ final class ExposureFields {
         json.and("correctedSeconds", RoundedJson.number(verdict.correctedSeconds()));
         json.and("errorStops", RoundedJson.stops(verdict.errorStops()));
         json.and("overBoxStops", RoundedJson.stops(verdict.overBoxStops()));
+        if (setting.flash()) {
+            json.and(
+                    "lightParts",
+                    Json.object()
+                            .and(
+                                    "ambientStops",
+                                    RoundedJson.stops(verdict.light().ambientStops()))
+                            .and("flashStops", RoundedJson.stops(verdict.light().flashStops())));
+        }
         json.and("flash", setting.flash()).and("tripod", setting.tripod());
     }
 
@@ -69,10 +81,18 @@ final class ExposureFields {
     }
 
     private static Json of(FlashLight flash) {
+        Optional<ExposureTime> time = flash.measured().flatMap(FlashLight.Measured::time);
         return Json.object()
+                .and("method", flash.measured().isPresent() ? "meter" : "guide-number")
                 .and("fNumber", flash.aperture().fNumber())
                 .and("exactFNumber", RoundedJson.number(flash.aperture().exactFNumber()))
                 .and("index", flash.index().arithmetic())
+                .and("time", time)
+                .and(
+                        "exactSeconds",
+                        RoundedJson.number(time.map(ExposureTime::exactSeconds)
+                                .map(OptionalDouble::of)
+                                .orElseGet(OptionalDouble::empty)))
                 .and("typed", flash.typed())
                 .and("at", IsoTime.of(flash.at()));
     }

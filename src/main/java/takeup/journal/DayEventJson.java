@@ -51,7 +51,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj flashMetered(CameraEvent.FlashMetered lit) {
-        return event("flashLight").and("flash", ExposureJson.of(lit.flash()));
+        return event("flashLight").and("flash", FlashLightJson.of(lit.flash()));
     }
 
     @Override
@@ -169,7 +169,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "light" ->
                 new CameraEvent.LightMetered(
                         ExposureJson.light(fields.inner("light")), fields.text("meter"), codes(fields.list("said")));
-            case "flashLight" -> new CameraEvent.FlashMetered(ExposureJson.flash(fields.inner("flash")));
+            case "flashLight" -> new CameraEvent.FlashMetered(FlashLightJson.read(fields.inner("flash")));
             case "quiet" -> quiet(fields, text);
             case "roll" ->
                 new DayEvent.RollClosed(

@@ -80,7 +80,7 @@ final class DayJson {
                 .and("preset", day.preset().map(ExposureJson::of))
                 .and("films", films);
         day.light().ifPresent(it -> json.and("light", ExposureJson.of(it)));
-        day.flash().ifPresent(it -> json.and("flash", ExposureJson.of(it)));
+        day.flash().ifPresent(it -> json.and("flash", FlashLightJson.of(it)));
         if (!day.cameras().cautioned().isEmpty()) {
             json.and("flashed", List.copyOf(day.cameras().cautioned()));
         }
@@ -131,7 +131,7 @@ final class DayJson {
                         fields.maybeText("meter"),
                         fields.inside("preset").map(ExposureJson::time),
                         fields.inside("light").map(ExposureJson::light),
-                        fields.inside("flash").map(ExposureJson::flash)),
+                        fields.inside("flash").map(FlashLightJson::read)),
                 plan.flatMap(ShootPlanJson::openShoot),
                 plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
                 plan.map(ShootPlanJson::bag).orElse(Bag.NONE),

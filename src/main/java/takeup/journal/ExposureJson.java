@@ -9,8 +9,6 @@ import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Extension;
-import takeup.exposure.FilmSpeed;
-import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.json.Json;
 import takeup.json.JsonText;
@@ -84,22 +82,6 @@ final class ExposureJson {
             }
         }
         throw new Fields.Unreadable("method " + word + " is not known");
-    }
-
-    static Json.Obj of(FlashLight flash) {
-        return Json.object()
-                .and("aperture", of(flash.aperture()))
-                .and("index", flash.index().arithmetic())
-                .and("typed", flash.typed())
-                .and("at", flash.at());
-    }
-
-    static FlashLight flash(Fields fields) {
-        return new FlashLight(
-                aperture(fields.inner("aperture")),
-                new FilmSpeed(fields.number("index", LEAST, MOST)),
-                fields.text("typed"),
-                fields.time("at"));
     }
 
     private static Json of(List<Filter> filters) {
@@ -196,7 +178,7 @@ final class ExposureJson {
         exposure.at().ifPresent(it -> json.and("at", it));
         json.and("setting", of(exposure.setting()));
         exposure.light().ifPresent(it -> json.and("light", of(it)));
-        exposure.flashLight().ifPresent(it -> json.and("flashLight", of(it)));
+        exposure.flashLight().ifPresent(it -> json.and("flashLight", FlashLightJson.of(it)));
         exposure.clock().ifPresent(it -> json.and("clock", of(it)));
         return json;
     }
@@ -206,7 +188,7 @@ final class ExposureJson {
                 fields.maybeTime("at"),
                 setting(fields.inner("setting")),
                 fields.inside("light").map(ExposureJson::light),
-                fields.inside("flashLight").map(ExposureJson::flash),
+                fields.inside("flashLight").map(FlashLightJson::read),
                 fields.inside("clock").map(ExposureJson::clock));
     }
 

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import takeup.exposure.Aperture;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.LightParts;
 
 /**
  * One pair to set: f/2.8 at 1/250.
@@ -13,7 +14,7 @@ import takeup.exposure.ExposureTime;
  * @param aperture a mark of the lens
  * @param time the nearest time the camera can set; empty where it has no dial, or no time is long enough
  * @param asked what the light asks for at that aperture
- * @param errorStops light on the film against light asked for; + is more
+ * @param light light on the film against light asked for, all of it and its parts
  * @param overBoxStops stops above box speed, all habits added; empty without a stock
  * @param depth what is sharp, where a distance was given
  * @param warnings what speaks against it
@@ -22,7 +23,7 @@ public record Suggestion(
         Aperture aperture,
         Optional<ExposureTime> time,
         Asked asked,
-        OptionalDouble errorStops,
+        LightParts light,
         OptionalDouble overBoxStops,
         Optional<DepthOfField> depth,
         List<Warning> warnings) {
@@ -49,6 +50,11 @@ public record Suggestion(
 
     public OptionalDouble openStops() {
         return asked.openStops;
+    }
+
+    /** All light on the film against light asked for; + is more. */
+    public OptionalDouble errorStops() {
+        return light.totalStops();
     }
 
     /** Whether a warning of that code speaks against it. */

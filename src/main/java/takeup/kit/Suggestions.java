@@ -9,6 +9,8 @@ import takeup.exposure.Aperture;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
+import takeup.exposure.FrameLight;
+import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
 import takeup.exposure.Stops;
 
@@ -36,7 +38,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
      * @param optics the lens on it
      * @param film the film in it
      * @param path index, losses, bias and reciprocity
-     * @param light EV at ISO 100
+     * @param light the light that is there, and the flash
      * @param hold an aperture or time to keep
      * @param inHand the aperture that is set now
      * @param support flash and tripod
@@ -46,10 +48,15 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
             LensInUse optics,
             FilmInUse film,
             LightPath path,
-            ExposureValue light,
+            FrameLight light,
             Optional<Hold> hold,
             Optional<Aperture> inHand,
             Support support) {
+        /** The light that a time is chosen for. */
+        ExposureValue ambient() {
+            return light.ambient().orElseThrow();
+        }
+
         boolean leansToLight() {
             return film.stock.map(it -> it.kind().isNegative()).orElse(true);
         }
@@ -99,7 +106,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
         Aperture best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
         for (Aperture aperture : request.optics.lens.orElseThrow().ring().marks()) {
-            OptionalDouble corrected = request.path.corrected(request.light, aperture);
+            OptionalDouble corrected = request.path.corrected(request.ambient(), aperture);
             if (corrected.isEmpty()) {
                 continue;
             }
@@ -114,16 +121,15 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
     }
 
     private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request request) {
-        double metered = request.path.metered(request.light, aperture);
+        double metered = request.path.metered(request.ambient(), aperture);
         OptionalDouble corrected = request.path.reciprocity().corrected(metered);
         Optional<ExposureTime> time = corrected.isEmpty()
                 ? Optional.empty()
                 : request.camera
                         .shutter()
                         .map(it -> held.orElseGet(() -> it.nearest(corrected.getAsDouble(), request.leansToLight())));
-        OptionalDouble error = time.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(request.path.error(request.light, aperture, time.get()));
+        LightParts light = request.light.known().through(request.path, Optional.of(aperture), time);
+        OptionalDouble error = light.totalStops();
         OptionalDouble overBox = request.film.stock.isEmpty() || error.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(request.film.stock.get().boxSpeed().stopsOver(request.path.index())
@@ -160,7 +166,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
                 time,
                 new Suggestion.Asked(
                         metered, corrected, request.path.reciprocity().openStops(metered)),
-                error,
+                light,
                 overBox,
                 depth,
                 warnings);

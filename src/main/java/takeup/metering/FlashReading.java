@@ -17,6 +17,7 @@ import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
+import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
@@ -44,14 +45,25 @@ final class FlashReading {
         Camera camera = context.camera();
         context.roll();
         FlashLight flash = new FlashLight(
-                reading.flash().orElseThrow(), reading.flashIndex().orElseThrow(), typed, context.now());
+                reading.flash().orElseThrow(),
+                reading.flashIndex().orElseThrow(),
+                Optional.of(new FlashLight.Measured(timeOf(reading, context))),
+                typed,
+                context.now());
         return run(
                 flash,
-                context.state().inHand(camera),
+                context.state().inHand(camera).with(SettingPatch.flash(true)),
                 before,
                 (reply, chosen) -> reply.says(
                         words(flash), "." + chosen.map(it -> " Set: " + it).orElse("")),
                 context);
+    }
+
+    /** The time that a flash meter read with: the one that it is preset to, else the one in hand. */
+    private static Optional<ExposureTime> timeOf(Reading reading, CommandContext context) {
+        return reading.preset()
+                .or(() -> context.state().day().preset())
+                .or(() -> context.setting().time());
     }
 
     /** What a guide number, a distance and a power come to. */
@@ -62,7 +74,11 @@ final class FlashReading {
         double metres = typed.metres(before.setting().distanceM());
         double exact = typed.guide().fNumber(film.index(), typed.power(), metres);
         FlashLight flash = new FlashLight(
-                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)), film.index(), line, context.now());
+                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)),
+                film.index(),
+                Optional.empty(),
+                line,
+                context.now());
         CameraSetup setup = before.with(SettingPatch.flash(true));
         return run(
                 flash,
@@ -98,15 +114,17 @@ final class FlashReading {
         }
         shift.map(WarningText::clockBeforeReading).ifPresent(warnings::add);
         Reply reply = context.reply(entries);
-        Optional<String> chosen = aperture.map(it -> it + ", "
-                + Stops.error(wanted(flash, before, context) - it.stops())
-                + (before.setting().flash() ? "" : "; flash on counts it") + ".");
+        Optional<String> chosen =
+                aperture.map(it -> it + ", " + Stops.error(wanted(flash, before, context) - it.stops()) + ".");
         says.apply(reply, chosen);
+        LightParts light = ExposureInHand.light(reply.after());
         return reply.event("light")
                 .saysMore(ambient(reply.after()))
                 .fields(StatusJson.of(reply.after())
                         .and("flashLight", flash.aperture())
-                        .and("ambientStops", AdviceJson.exact(ExposureInHand.ambientError(reply.after()))))
+                        .and("ambientStops", AdviceJson.exact(light.ambientStops()))
+                        .and("flashStops", AdviceJson.exact(light.flashStops()))
+                        .and("errorStops", AdviceJson.exact(light.totalStops())))
                 .warnings(warnings)
                 .accepted();
     }
@@ -152,12 +170,15 @@ final class FlashReading {
     }
 
     /**
-     * How far the light that is there anyway lies under or over the setting in hand, with a blank in front; "" while
-     * one of the two readings is missing.
+     * How far the light that is there anyway lies under or over the setting in hand, and what it comes to with the
+     * flash, with a blank in front; "" while one of the two readings is missing.
      */
     static String ambient(ShootState state) {
-        OptionalDouble ambient = ExposureInHand.ambientError(state);
-        return ambient.isEmpty() ? "" : " Ambient light alone: " + Stops.error(ambient.getAsDouble()) + ".";
+        LightParts light = ExposureInHand.light(state);
+        return light.isMixed()
+                ? " Ambient light alone: " + Stops.error(light.ambientStops().getAsDouble()) + ". Together: "
+                        + Stops.error(light.totalStops().getAsDouble()) + "."
+                : "";
     }
 
     static String words(FlashLight flash) {

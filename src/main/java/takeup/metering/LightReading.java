@@ -103,7 +103,8 @@ final class LightReading {
                         Optional.empty(),
                         FilmSpeed.ISO_100,
                         0,
-                        state.meterInHand()));
+                        state.meterInHand(),
+                        state.day().flash()));
         Set<Warning.Code> ofReading = EnumSet.of(
                 Warning.Code.SPAN,
                 Warning.Code.CAMERA_METER,
@@ -143,7 +144,8 @@ final class LightReading {
                             Optional.empty(),
                             FilmSpeed.ISO_100,
                             0,
-                            context.state().meterInHand()))
+                            context.state().meterInHand(),
+                            Optional.empty()))
                     .warnings(light)
                     .stream()
                     .filter(it -> it.code() == Warning.Code.CAMERA_METER)

@@ -131,7 +131,8 @@ public final class MeterQuery {
                 stock,
                 known.orElse(FilmSpeed.ISO_100),
                 roll.map(it -> it.film().development().pushStops()).orElse(0.0),
-                meter);
+                meter,
+                clean ? Optional.empty() : s.day().flash());
         return new Answer(asking, light, asking.advice(light), asking.warnings(light));
     }
 

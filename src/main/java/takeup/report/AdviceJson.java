@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.Light;
+import takeup.exposure.LightParts;
 import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Stock;
@@ -58,6 +59,9 @@ public final class AdviceJson {
                 .and("openStops", exact(row.openStops()))
                 .and("errorStops", exact(row.errorStops()))
                 .and("overBoxStops", exact(row.overBoxStops()));
+        if (row.light().flashStops().isPresent()) {
+            json.and("lightParts", of(row.light()));
+        }
         row.depth()
                 .ifPresent(it -> json.and(
                         "depth",
@@ -66,6 +70,13 @@ public final class AdviceJson {
                                 .and("farM", exact(it.farM()))
                                 .and("hyperfocalM", exact(it.hyperfocalM()))));
         return json.and("warnings", row.warnings().stream().map(Warning::json).toList());
+    }
+
+    /** The parts of the light that make an error. */
+    public static Json.Obj of(LightParts light) {
+        return Json.object()
+                .and("ambientStops", exact(light.ambientStops()))
+                .and("flashStops", exact(light.flashStops()));
     }
 
     /** A number to nine digits, so that the last bits of a sum do not show. */

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import takeup.advice.ExposureInHand;
 import takeup.day.BulbTimer;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.report.LightText;
@@ -64,9 +65,12 @@ final class SettingText {
 
     /** How far the setting is off: {@code 0.3 over for this light}. */
     static String error(ShootState state) {
-        OptionalDouble error = ExposureInHand.error(state);
-        if (error.isPresent()) {
-            return Stops.error(error.getAsDouble()) + " for this light";
+        LightParts light = ExposureInHand.light(state);
+        if (light.totalStops().isPresent()) {
+            return light.isMixed() ? light.words() : light.words() + " for this light";
+        }
+        if (state.inHand().setting().flash() && state.day().flash().isPresent()) {
+            return ExposureInHand.missing(state);
         }
         return state.day().light().isEmpty() ? "no reading to judge it by" : "";
     }

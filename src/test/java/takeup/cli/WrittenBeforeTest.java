@@ -76,7 +76,10 @@ class WrittenBeforeTest {
         assertEquals("", String.join("\n", differences));
     }
 
-    /** What the wall clock is in, or what needed pictures, is left out: reviews and the cameras' clocks. */
+    /**
+     * What the wall clock is in, or what needed pictures, is left out: reviews and the cameras' clocks. What is written
+     * in another way since, on purpose, lies in {@code rewritten}.
+     */
     @Test
     void theSameLinesWriteTheSameFiles() throws IOException {
         Path folder = Files.createDirectories(scratch.resolve("folder"));
@@ -88,7 +91,23 @@ class WrittenBeforeTest {
                 assertEquals("", ended.err(), command.toString());
             }
         }
-        same(files(BEFORE.resolve("folder"), folder), files(folder, folder));
+        Map<String, String> expected = files(BEFORE.resolve("folder"), folder);
+        for (Path file : below(BEFORE.resolve("rewritten"))) {
+            String name =
+                    BEFORE.resolve("rewritten").relativize(file).toString().replace('\\', '/');
+            expected.put(name, masked(Files.readString(file, StandardCharsets.UTF_8), folder));
+        }
+        Map<String, String> now = files(folder, folder);
+        write(now);
+        same(expected, now);
+    }
+
+    private static void write(Map<String, String> files) throws IOException {
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            Path to = NOW.resolve("folder").resolve(file.getKey());
+            Files.createDirectories(to.getParent());
+            Files.writeString(to, file.getValue());
+        }
     }
 
     private static void same(Map<String, String> expected, Map<String, String> files) {

@@ -120,13 +120,14 @@ class GuideNumbersTest {
 
     @Test
     void theAnswerSaysHowFarTheLightThatIsThereLiesUnder() {
-        // EV 10 at ISO 100, f/11 (7 stops) at 1/60 (6 stops) is EV 13: three stops under.
+        // EV 10 at ISO 100, f/11 (7 stops) at 1/60 (6 stops) is EV 13: three stops under. The flash is 0.17 over:
+        // log2(2^-3 + 2^0.17) = 0.32. A flash meter's reading is all light there is.
         Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "m ev10", "set 60");
         assertEquals(
-                "Flash at EI 100: f/12 at 3 m: set f/11, 0.2 over. Ambient light alone: 3.0 under.",
+                "Flash at EI 100: f/12 at 3 m: set f/11, 0.2 over. Ambient light alone: 3.0 under. Together: 0.3 over.",
                 shooting.type("flash gn36 3m"));
         assertTrue(
-                shooting.type("m flash 8").endsWith("Ambient light alone: 2.0 under."),
+                shooting.type("m flash 8").endsWith("Ambient light alone: 2.0 under. Together: right."),
                 shooting.answer().text());
         assertFalse(
                 Shooting.of("cam 645", "load cr100 @100").type("flash gn36 3m").contains("Ambient"));

@@ -207,8 +207,8 @@ class RollJsonTest {
                 roll,
                 0,
                 "flashLight",
-                "{\"fNumber\":8,\"exactFNumber\":8,\"index\":200,\"typed\":\"m flash "
-                        + "8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
+                "{\"method\":\"meter\",\"fNumber\":8,\"exactFNumber\":8,\"index\":200,\"time\":null,"
+                        + "\"exactSeconds\":null,\"typed\":\"m flash 8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
     }
 
     /** Life size takes 2 stops: factor (1 + magnification) squared (armycommunications.tpub.com, SS0512). */

@@ -206,7 +206,12 @@ final class RandomEvents {
     }
 
     private FlashLight flash() {
-        return new FlashLight(aperture(), new FilmSpeed(number(25, 3200)), words(), at());
+        return new FlashLight(
+                aperture(),
+                new FilmSpeed(number(25, 3200)),
+                maybe(() -> new FlashLight.Measured(maybe(this::time))),
+                words(),
+                at());
     }
 
     private Exposure exposure() {

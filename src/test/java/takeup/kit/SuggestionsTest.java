@@ -17,6 +17,7 @@ import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
+import takeup.exposure.FrameLight;
 import takeup.exposure.LightPath;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
@@ -419,7 +420,7 @@ class SuggestionsTest {
                     new Suggestions.LensInUse(on, focal, distance),
                     new Suggestions.FilmInUse(stock, push),
                     new LightPath(speed, 0, 0, bias, film),
-                    new ExposureValue(ev),
+                    new FrameLight(Optional.of(new ExposureValue(ev)), flash, Optional.empty(), false),
                     hold,
                     inHand,
                     new Suggestions.Support(flash, tripod));

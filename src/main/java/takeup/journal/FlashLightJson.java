@@ -1,0 +1,42 @@
+package takeup.journal;
+
+import java.util.Optional;
+import takeup.exposure.FilmSpeed;
+import takeup.exposure.FlashLight;
+import takeup.json.Json;
+
+/**
+ * A flash reading as a journal holds it. Version 1.0.0 wrote neither the time of a flash meter's reading nor where the
+ * aperture came from: there the line that was typed tells a guide number from a reading.
+ */
+final class FlashLightJson {
+    private static final String GUIDE_NUMBER = "guideNumber";
+
+    private FlashLightJson() {}
+
+    static Json.Obj of(FlashLight flash) {
+        Json.Obj json = Json.object()
+                .and("aperture", ExposureJson.of(flash.aperture()))
+                .and("index", flash.index().arithmetic())
+                .and("typed", flash.typed())
+                .and("at", flash.at())
+                .and(GUIDE_NUMBER, flash.measured().isEmpty());
+        flash.measured().flatMap(FlashLight.Measured::time).ifPresent(it -> json.and("time", ExposureJson.of(it)));
+        return json;
+    }
+
+    static FlashLight read(Fields fields) {
+        String typed = fields.text("typed");
+        boolean isGuideNumber =
+                fields.maybeFlag(GUIDE_NUMBER).orElseGet(() -> typed.strip().regionMatches(true, 0, "flash", 0, 5));
+        return new FlashLight(
+                ExposureJson.aperture(fields.inner("aperture")),
+                new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
+                isGuideNumber
+                        ? Optional.empty()
+                        : Optional.of(
+                                new FlashLight.Measured(fields.inside("time").map(ExposureJson::time))),
+                typed,
+                fields.time("at"));
+    }
+}
