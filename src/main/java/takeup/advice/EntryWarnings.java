@@ -61,7 +61,7 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
                 if (metered.isPresent()) {
                     isSame = metered.get().meter().equals(meter)
                             && metered.get().light().index().equals(light.index());
-                    if (isSame && metered.get().said().contains(Warning.Code.METER_SPEED)) {
+                    if (isSame && metered.get().warned().contains(Warning.Code.METER_SPEED)) {
                         return true;
                     }
                 } else if (isSame

@@ -19,7 +19,7 @@ import takeup.roll.RollId;
  *
  * @param lots how many rolls of each lot, in the order in which they came in; those used up are 0
  * @param loaded the lot of each roll that was taken for a camera and is still in it
- * @param kept whether the photographer keeps a bag at all; before the first {@code bag add} nothing is said about it
+ * @param kept whether the photographer keeps a bag at all; until the first {@code bag add} no view mentions it
  */
 public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boolean kept) {
     /** No bag is kept. */
@@ -63,7 +63,7 @@ public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boole
         return count;
     }
 
-    /** The lot that a roll is taken from: what expires first goes first, what bears no date last. */
+    /** The lot that a roll is taken from: what expires first goes first, what has no date last. */
     public Optional<FilmLot> next(String stock, FilmSize size) {
         Optional<FilmLot> best = Optional.empty();
         for (Map.Entry<FilmLot, Integer> lot : lots.entrySet()) {

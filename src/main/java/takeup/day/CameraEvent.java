@@ -7,7 +7,7 @@ import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.kit.Warning;
 
-/** What happened to a camera or with a meter: taken up, set, read, timed. */
+/** What happened to a camera or a meter: it was selected, set, read or timed. */
 public sealed interface CameraEvent extends DayEvent {
     /** A camera or back became the active one. */
     record CameraSelected(CameraPlace place) implements CameraEvent {
@@ -40,7 +40,7 @@ public sealed interface CameraEvent extends DayEvent {
         }
     }
 
-    /** Another meter was taken up, or it was preset to a time. */
+    /** Another meter was selected, or it was preset to a time. */
     record MeterSelected(String meter, Optional<ExposureTime> preset) implements CameraEvent {
         @Override
         public Day appliedTo(Day day) {
@@ -53,10 +53,10 @@ public sealed interface CameraEvent extends DayEvent {
         }
     }
 
-    /** A light reading was taken, with which meter, and what was said about it then and need not be said again. */
-    record LightMetered(Light light, String meter, List<Warning.Code> said) implements CameraEvent {
+    /** A light reading was taken, with which meter, and the warnings that were shown with it and are not repeated. */
+    record LightMetered(Light light, String meter, List<Warning.Code> warned) implements CameraEvent {
         public LightMetered {
-            said = List.copyOf(said);
+            warned = List.copyOf(warned);
         }
 
         @Override
@@ -83,7 +83,7 @@ public sealed interface CameraEvent extends DayEvent {
         }
     }
 
-    /** The caution about old flash units was given for a camera; undoing the line does not unsay it. */
+    /** The caution about old flash units was given for a camera; undoing the line does not take it back. */
     record FlashCautioned(String camera) implements CameraEvent {
         @Override
         public Day appliedTo(Day day) {

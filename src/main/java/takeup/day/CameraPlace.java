@@ -20,7 +20,8 @@ public record CameraPlace(String camera, Optional<String> back) {
         return camera + back.map(it -> " " + it).orElse("");
     }
 
-    // Spelt out, here and in RollId: what Java makes up for a record at its first use holds up the first picture.
+    // Written by hand, here and in RollId: the generated equals of a record costs time at its first use, before the
+    // first paint.
     @Override
     public boolean equals(Object other) {
         return other instanceof CameraPlace place && camera.equals(place.camera) && back.equals(place.back);

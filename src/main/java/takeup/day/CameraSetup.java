@@ -12,7 +12,7 @@ import takeup.roll.SettingPatch;
  * @param hold the aperture or time that suggestions keep
  */
 public record CameraSetup(Setting setting, Optional<Hold> hold) {
-    /** A camera that nobody has touched yet. */
+    /** A camera that was not set yet. */
     public static final CameraSetup NOTHING = new CameraSetup(Setting.NONE, Optional.empty());
 
     /** After a change of the setting. */

@@ -26,7 +26,7 @@ public record CamerasInUse(
         Map<CameraPlace, Film> films,
         Set<String> cautioned,
         Map<String, BulbTimer> timers) {
-    /** Before the first camera is taken up. */
+    /** Before the first camera is selected. */
     static final CamerasInUse NONE =
             new CamerasInUse(Optional.empty(), Set.of(), Map.of(), Map.of(), Map.of(), Set.of(), Map.of());
 

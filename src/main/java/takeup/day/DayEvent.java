@@ -23,7 +23,7 @@ public sealed interface DayEvent
     /** The day as it stands once this has happened. */
     Day appliedTo(Day day);
 
-    /** Whether {@code undo} counts it: taking up another camera is no step. */
+    /** Whether {@code undo} counts it: selecting another camera is not a step. */
     default boolean isStep() {
         return true;
     }
@@ -130,7 +130,7 @@ public sealed interface DayEvent
         }
     }
 
-    /** The guide to the first frame was sent away, and does not come again. */
+    /** The guide to the first frame was dismissed, and does not come again. */
     record GuideDismissed() implements DayEvent {
         @Override
         public Day appliedTo(Day day) {

@@ -14,7 +14,7 @@ import takeup.kit.FilmSize;
  * @param stock the stock's key
  * @param size 135, 120 or 220
  * @param expires the month printed on the box
- * @param price what a roll costs, in the money that the photographer reckons in; empty where nobody said
+ * @param price what a roll costs, in the photographer's own currency; empty where it is not known
  */
 public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
     /**
@@ -39,7 +39,7 @@ public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, 
         return expires.isPresent() && YearMonth.from(on).isAfter(expires.get());
     }
 
-    /** Years past the printed month; 0 where it is good, or nobody knows. */
+    /** Years past the printed month; 0 where it is good, or its date is not known. */
     public double yearsPast(LocalDate on) {
         return isExpired(on) ? expires.get().until(YearMonth.from(on), ChronoUnit.MONTHS) / 12.0 : 0;
     }

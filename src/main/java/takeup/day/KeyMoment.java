@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param number what it is called by in the plan; never given twice
  * @param at when it begins
  * @param name what it is
- * @param wants how many frames it wants, 0 to 999; 0 where nobody said
+ * @param wants how many frames it needs, 0 to 999; 0 where that is not known
  * @param must whether the day is lost without it
  * @param camera the camera's key, where one is meant for it
  * @param back the back on that camera

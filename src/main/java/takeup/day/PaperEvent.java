@@ -24,7 +24,7 @@ public sealed interface PaperEvent extends DayEvent {
         }
     }
 
-    /** A line of the form did not fit: it is kept as it was typed. */
+    /** A line of the form did not fit: it is stored as it was typed. */
     record PaperLineRejected(String line) implements PaperEvent {
         @Override
         public Day appliedTo(Day day) {

@@ -3,7 +3,7 @@ package takeup.day;
 import java.util.Optional;
 import takeup.roll.RollId;
 
-/** What was said of the shoot: its name, its key moments, the film for it. */
+/** What was planned for the shoot: its name, its key moments, the film for it. */
 public sealed interface PlanEvent extends DayEvent {
     /** A shoot was opened; one that was open is closed. */
     record ShootOpened(ShootInfo info) implements PlanEvent {

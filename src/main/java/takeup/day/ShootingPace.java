@@ -11,13 +11,13 @@ import java.util.OptionalDouble;
  * How fast this photographer shoots while shooting: frames a minute in the bursts of a day.
  *
  * <p>Frames that follow each other within two minutes belong to one burst; the time between bursts does not count, so a
- * long lunch makes nobody slow. Frames of one line bear one time: they fill the time since the frame before them. The
- * limit of two minutes and the least count are rules of our own.
+ * long lunch does not count as slow. Frames of one line have one time: they fill the time since the frame before them.
+ * The limit of two minutes and the least count are rules of our own.
  */
 public final class ShootingPace {
     /** A longer time between two frames is a pause. */
     static final Duration PAUSE = Duration.ofMinutes(2);
-    /** With fewer frames than this behind another one nothing is said. */
+    /** Fewer frames than this in bursts give no pace. */
     static final int LEAST = 5;
 
     private ShootingPace() {}

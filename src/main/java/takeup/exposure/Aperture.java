@@ -58,8 +58,9 @@ public record Aperture(double fNumber, int tenths, double stops) {
         return "f/" + print();
     }
 
-    // Spelt out here and in a few records of other rooms: what Java makes up for a record at its first use holds up the
-    // first picture.
+    // Written by hand, here and in a few records of other rooms: the generated equals costs time at its first use,
+    // before
+    // the first paint.
     @Override
     public boolean equals(Object other) {
         return other instanceof Aperture aperture

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * What the meter said, reduced to one value: EV 11.3 at ISO 100, incident, typed {@code m 5.6 125}.
+ * What the meter showed, reduced to one value: EV 11.3 at ISO 100, incident, typed {@code m 5.6 125}.
  *
  * @param ev100 the light as EV at ISO 100; of several readings their mean, or the lowest or highest
  * @param method how it was read

@@ -86,7 +86,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
         Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
         for (int i = 0; i < count; i++) {
-            Exposure exposure = exposure(context).met(shift);
+            Exposure exposure = exposure(context).withClockShift(shift);
             shift = Optional.empty();
             int number = roll.next() + i - (isDouble ? 1 : 0);
             entries.add(new JournalEntry.OnRoll(

@@ -46,7 +46,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         return event("light")
                 .and("light", ExposureJson.of(lit.light()))
                 .and("meter", lit.meter())
-                .and("said", lit.said());
+                .and("said", lit.warned());
     }
 
     @Override

@@ -47,7 +47,7 @@ public record Filter(String name, double stops) {
         return TABLE.stream().map(Filter::name).toList();
     }
 
-    /** The loss said both ways: {@code yellow takes 1 stop (2x)}. */
+    /** The loss in stops and as a factor: {@code yellow takes 1 stop (2x)}. */
     public String words() {
         String factor = Plain.digits(Stops.factor(stops), 2 + (stops > 6.7 ? 1 : 0)) + "x";
         String takes = " takes " + Stops.words(stops);

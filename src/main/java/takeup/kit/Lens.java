@@ -35,7 +35,7 @@ public record Lens(String key, String name, double shortestMm, double longestMm,
         return Plain.number(shortestMm) + (isZoom() ? " to " + Plain.number(longestMm) : "") + " mm";
     }
 
-    // Spelt out as in Place: what Java makes up for a record at its first use holds up the first picture.
+    // Written by hand as in RollId: the generated equals costs time at its first use, before the first paint.
     @Override
     public boolean equals(Object other) {
         return other instanceof Lens lens

@@ -89,7 +89,7 @@ public record Ring(List<Aperture> marks, Optional<Scale> scale) {
         return marks.get(marks.size() - 1);
     }
 
-    // Spelt out as in Place: what Java makes up for a record at its first use holds up the first picture.
+    // Written by hand as in RollId: the generated equals costs time at its first use, before the first paint.
     @Override
     public boolean equals(Object other) {
         return other instanceof Ring ring && marks.equals(ring.marks) && scale.equals(ring.scale);

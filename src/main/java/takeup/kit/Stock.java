@@ -33,8 +33,8 @@ public record Stock(
     /**
      * How a film answers to light that it was not made for.
      *
-     * @param underStops how many stops of less light it bears, not below 0
-     * @param overStops how many stops of more light it bears, not below 0
+     * @param underStops how many stops of underexposure it tolerates, not below 0
+     * @param overStops how many stops of overexposure it tolerates, not below 0
      * @param reciprocity how it behaves in long exposures
      */
     public record Response(double underStops, double overStops, Reciprocity reciprocity) {}

@@ -17,7 +17,7 @@ import takeup.exposure.LightParts;
  * @param light light on the film against light asked for, all of it and its parts
  * @param overBoxStops stops above box speed, all habits added; empty without a stock
  * @param depth what is sharp, where a distance was given
- * @param warnings what speaks against it
+ * @param warnings the reasons not to use it
  */
 public record Suggestion(
         Aperture aperture,

@@ -202,7 +202,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
                 .orElse(-1);
     }
 
-    /** What speaks against a row, the weightiest first as the highest bit. */
+    /** The reasons against a row as a number to compare: the most serious one is its highest bit. */
     private static int rank(Suggestion row) {
         int rank = 0;
         for (Warning.Code code : List.of(

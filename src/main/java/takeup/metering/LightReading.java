@@ -167,6 +167,6 @@ final class LightReading {
                 .history()
                 .on(context.now().toLocalDate())
                 .events(CameraEvent.LightMetered.class)
-                .anyMatch(it -> it.said().contains(Warning.Code.CAMERA_METER));
+                .anyMatch(it -> it.warned().contains(Warning.Code.CAMERA_METER));
     }
 }

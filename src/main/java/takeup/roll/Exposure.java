@@ -24,24 +24,24 @@ public record Exposure(
     public static final Exposure UNKNOWN =
             new Exposure(Optional.empty(), Setting.NONE, Optional.empty(), Optional.empty());
 
-    /** An exposure under a clock that nobody moved. */
+    /** An exposure while the clock ran on unchanged. */
     public Exposure(
             Optional<OffsetDateTime> at, Setting setting, Optional<Light> light, Optional<FlashLight> flashLight) {
         this(at, setting, light, flashLight, Optional.empty());
     }
 
-    /** The exposure with its setting put right. */
+    /** The exposure with its setting corrected. */
     public Exposure with(SettingPatch change) {
         return new Exposure(at, setting.with(change), light, flashLight, clock);
     }
 
-    /** The same, met by a moved clock, or not. */
-    public Exposure met(Optional<ClockShift> shift) {
+    /** The same, with how the clock was moved before it, if it was. */
+    public Exposure withClockShift(Optional<ClockShift> shift) {
         return new Exposure(at, setting, light, flashLight, shift);
     }
 
     /** Nothing known of it but when it was. */
-    Exposure bare() {
+    Exposure timeOnly() {
         return new Exposure(at, Setting.NONE, Optional.empty(), Optional.empty(), clock);
     }
 }

@@ -23,7 +23,7 @@ public record Film(Stock stock, FilmSize size, FilmSpeed index, Development deve
         }
     }
 
-    /** The film put right. */
+    /** The film after a correction. */
     public Film with(RollChange change) {
         return new Film(
                 change.stock().orElse(stock),

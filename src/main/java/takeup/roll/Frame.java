@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * One number of the counter and what went by under it.
+ * One number of the counter and the picture that belongs to it.
  *
- * @param number what the counter said; 0 and 37 may occur
+ * @param number what the counter showed; 0 and 37 may occur
  * @param was the number it was logged under, if it was renumbered since
  * @param kind what became of it
  * @param exposure the first opening of the shutter
@@ -79,8 +79,8 @@ public record Frame(
     }
 
     /**
-     * The frame put right. A note takes the place of the one before. A frame that was blank or not recorded and gets an
-     * aperture or a time was exposed.
+     * The frame after a correction. A note takes the place of the one before. A frame that was blank or not recorded
+     * and gets an aperture or a time was exposed.
      */
     public Frame with(SettingPatch change) {
         boolean set = change.aperture().isPresent() || change.time().isPresent();
@@ -91,7 +91,7 @@ public record Frame(
                 number,
                 was,
                 now,
-                bare && change.kind().isPresent() ? exposure.bare() : right,
+                bare && change.kind().isPresent() ? exposure.timeOnly() : right,
                 further,
                 change.note().or(() -> note));
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /**
  * The frames of a roll as they were logged, and the number that comes next. It counts as the camera does: a number can
- * be passed without a frame, and two frames can bear the same one.
+ * be passed without a frame, and two frames can have the same one.
  *
  * @param frames in the order of the film
  * @param next the number that the counter shows for the next frame
@@ -21,7 +21,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         frames = List.copyOf(frames);
     }
 
-    /** How many numbers went by. */
+    /** How many numbers were used up. */
     int used() {
         int first = Math.min(1, next);
         int last = next - 1;
@@ -115,7 +115,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         return new FrameLog(all, next - gone, doubleAwaited && last < frames.size() - 1);
     }
 
-    /** With frames put right. A correction in between does not end the waiting for a second exposure. */
+    /** With frames corrected. A correction in between does not end the waiting for a second exposure. */
     FrameLog corrected(int from, int to, SettingPatch change) {
         List<Frame> all = new ArrayList<>(frames);
         for (int number = from; number <= to; number++) {

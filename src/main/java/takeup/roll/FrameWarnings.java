@@ -31,7 +31,7 @@ public final class FrameWarnings {
     }
 
     /**
-     * What was said with an earlier frame is not said again, so the frames before are gone through, without judging
+     * A warning that stands at an earlier frame is not repeated, so the frames before are read too, without judging
      * them.
      */
     private static List<List<Warning>> of(Roll roll, int few, int from) {

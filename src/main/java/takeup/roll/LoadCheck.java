@@ -3,7 +3,7 @@ package takeup.roll;
 import java.time.OffsetDateTime;
 
 /**
- * One beat of the load routine, answered: the film moves, said yes, before frame 1.
+ * One question of the load routine and its answer: whether the film moves, yes, before frame 1.
  *
  * @param at when
  * @param frame the next frame then
@@ -29,7 +29,7 @@ public record LoadCheck(OffsetDateTime at, int frame, What what, Answer answer) 
         }
     }
 
-    /** What was found. What nobody answered is not recorded. */
+    /** What was found. A question without an answer is not recorded. */
     public enum Answer {
         YES("yes"),
         NO("no"),

@@ -16,7 +16,7 @@ import takeup.kit.Camera;
  * @param film stock, size, index, development, frames promised
  * @param log its frames, and the number that comes next
  * @param handling counter checks, load checks, rewindings
- * @param notes what was said of it as a whole
+ * @param notes what is noted about it as a whole
  * @param revision how many events there are so far, those that were undone counted too
  */
 public record Roll(
@@ -154,7 +154,7 @@ public record Roll(
         return log.next();
     }
 
-    /** The last frame that went by, as the camera's counter shows it; 0 before the first. */
+    /** The last frame that was used up, as the camera's counter shows it; 0 before the first. */
     public int lastPassed() {
         return Math.max(0, next() - 1);
     }
@@ -164,7 +164,7 @@ public record Roll(
         return log.doubleAwaited();
     }
 
-    /** How many numbers went by. */
+    /** How many numbers were used up. */
     public int framesUsed() {
         return log.used();
     }

@@ -7,7 +7,7 @@ import takeup.exposure.FilmSpeed;
 import takeup.kit.FilmSize;
 import takeup.kit.Stock;
 
-/** What is put right about a roll; what is not mentioned is empty and stays. */
+/** A correction of what is known about a roll; what it does not mention is empty and stays. */
 public record RollChange(
         Optional<Stock> stock,
         Optional<FilmSize> filmSize,
@@ -15,7 +15,7 @@ public record RollChange(
         OptionalDouble pushStops,
         Optional<String> process,
         OptionalInt framesNominal) {
-    /** Nothing said. */
+    /** No change. */
     public static final RollChange NOTHING = new RollChange(
             Optional.empty(),
             Optional.empty(),

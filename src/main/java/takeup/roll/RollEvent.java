@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import takeup.kit.Camera;
 
-/** What happened to one roll. A mistake is put right by a further event, never by an edit. */
+/** What happened to one roll. A mistake is corrected by a further event, never by an edit. */
 public sealed interface RollEvent {
     /** The roll as it stands once this has happened. */
     Roll appliedTo(Roll roll, OffsetDateTime at);
@@ -72,7 +72,7 @@ public sealed interface RollEvent {
         MOVED
     }
 
-    /** A frame went by, was forgotten before another one, or belongs here from another roll. */
+    /** A frame was exposed, had been forgotten before another one, or was moved here from another roll. */
     record Added(Frame frame, Origin origin, OptionalInt before) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
@@ -150,7 +150,7 @@ public sealed interface RollEvent {
         }
     }
 
-    /** What was said of the roll was wrong, or its development was decided. */
+    /** What was known about the film was wrong, or its development was decided. */
     record RollCorrected(RollChange change) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
@@ -202,7 +202,7 @@ public sealed interface RollEvent {
         }
     }
 
-    /** A beat of the load routine was answered. */
+    /** A question of the load routine was answered. */
     record LoadChecked(LoadCheck.What what, LoadCheck.Answer answer) implements RollEvent {
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {

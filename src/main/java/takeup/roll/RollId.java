@@ -43,7 +43,8 @@ public record RollId(String letters, int number) implements Comparable<RollId> {
         return letters.toLowerCase(Locale.ROOT) + number;
     }
 
-    // Spelt out, here and in Place: what Java makes up for a record at its first use holds up the first picture.
+    // Written by hand, here and in CameraPlace: the generated equals costs time at its first use, before the first
+    // paint.
     @Override
     public boolean equals(Object other) {
         return other instanceof RollId roll && number == roll.number && letters.equals(roll.letters);

@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was said of a roll as a whole.
+ * What is noted about a roll as a whole.
  *
  * @param conditions what the lab must know
  * @param note the photographer's words
  * @param assignment the shoot that it belongs to
  */
 public record RollNotes(List<Condition> conditions, Optional<String> note, Optional<Assignment> assignment) {
-    /** Nothing said. */
+    /** Nothing noted. */
     static final RollNotes NONE = new RollNotes(List.of(), Optional.empty(), Optional.empty());
 
     public RollNotes {

@@ -9,8 +9,7 @@ import java.util.NoSuchElementException;
 
 /**
  * Numbers of rolls, each once and in their order: what a start has to know of ten thousand finished rolls, none of
- * which it reads. They lie packed side by side, since as many {@link RollId} in a set of hashes delay the first
- * picture.
+ * which it reads. They lie packed side by side, since as many {@link RollId} in a hash set delay the first paint.
  */
 public final class RollNumbers extends AbstractSet<RollId> {
     private static final RollNumbers NONE = new RollNumbers(new long[0]);

@@ -34,7 +34,7 @@ public record SettingPatch(
             OptionalDouble distanceM,
             Optional<List<Filter>> filters,
             Optional<Extension> extension) {
-        /** Nothing said. */
+        /** No change. */
         static final LensPatch NOTHING = new LensPatch(
                 Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
 
@@ -58,10 +58,10 @@ public record SettingPatch(
 
     private static final OptionalDouble NO_NUMBER = OptionalDouble.empty();
 
-    /** Nothing said. */
+    /** No change. */
     public static final SettingPatch NOTHING = of(LensPatch.NOTHING);
 
-    /** Whether nothing at all is said. */
+    /** Whether it changes nothing at all. */
     public boolean isNothing() {
         return aperture.isEmpty()
                 && time.isEmpty()

@@ -16,7 +16,7 @@ import takeup.session.Playing;
 
 /** Opening a shoot, and the rolls that belong to it. */
 class ShootCommandTest {
-    private static ShootInfo occasion(Shooting shooting) {
+    private static ShootInfo shoot(Shooting shooting) {
         return shooting.situation().day().shoot().orElseThrow();
     }
 
@@ -39,7 +39,7 @@ class ShootCommandTest {
             SHOOT Crews AT -33.86,151.2 CLIENT Harriet                          | Crews / 2026-09-12 / -33.86,151.2 / Harriet
             """)
     void nameDatePlaceAndClientAreTold(String line, String words) {
-        assertEquals(words, words(occasion(Shooting.of(line))));
+        assertEquals(words, words(shoot(Shooting.of(line))));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -61,9 +61,9 @@ class ShootCommandTest {
     void whatIsNotSaidAgainOfTheSameShootStays() {
         Shooting shooting =
                 Shooting.of("shoot Regatta day on 2026-09-13 client Harriet", "shoot regatta day at 59.33,18.07");
-        assertEquals("regatta day / 2026-09-13 / 59.33,18.07 / Harriet", words(occasion(shooting)));
+        assertEquals("regatta day / 2026-09-13 / 59.33,18.07 / Harriet", words(shoot(shooting)));
         shooting.type("shoot Portraits");
-        assertEquals("Portraits / 2026-09-12 / - / -", words(occasion(shooting)));
+        assertEquals("Portraits / 2026-09-12 / - / -", words(shoot(shooting)));
     }
 
     /**
