@@ -65,6 +65,10 @@ final class FolderCheck {
         try {
             readRolls(archive);
             readDays(archive);
+            if (archive.holdsUnfinishedStep()) {
+                problems.add("unfinished: the last line before the program ended was not written whole; "
+                        + "the next start takes it back");
+            }
             problems.addAll(archive.leftOvers());
             for (RollId id : archive.reviewedRolls()) {
                 archive.reviewOf(id).problems().forEach(it -> problems.add("reviews/" + it));

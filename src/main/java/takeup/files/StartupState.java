@@ -45,7 +45,10 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
      * to change.
      */
     public static StartupState of(JournalStore disk, Kit kit) throws IOException {
-        return of(disk.archive(), kit, disk.rolls());
+        StartupState start = of(disk.archive(), kit, disk.rolls());
+        List<String> problems = new ArrayList<>(disk.remarks());
+        problems.addAll(start.problems);
+        return new StartupState(start.state, problems, start.interruptedMoves);
     }
 
     private static StartupState of(Archive archive, Kit kit, RollNumbers all) throws IOException {

@@ -120,6 +120,11 @@ public final class Archive {
         return JournalRecords.unreadable(roll + DataLayout.ENDING + ":1: cannot be read: " + IoErrorText.words(why));
     }
 
+    /** Whether the last line before the program ended is on the disk in part only. */
+    public boolean holdsUnfinishedStep() throws IOException {
+        return drive.kind(layout.unfinished()) != FileSystem.Kind.NOTHING;
+    }
+
     /** What was being typed when the program ended last; empty if nothing was, or it cannot be read. */
     public Optional<String> draft() {
         Path file = layout.draft();

@@ -71,6 +71,11 @@ record DataLayout(Path root, String writer) {
         return root.resolve("went-back-to");
     }
 
+    /** Holds a step of this writer that is being written to several journals. */
+    Path unfinished() {
+        return root.resolve("unfinished" + (writer.equals(FIRST_WRITER) ? "" : "-" + writer));
+    }
+
     Path open(RollId roll) {
         return openRolls().resolve(roll + ENDING);
     }

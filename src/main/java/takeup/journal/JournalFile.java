@@ -37,6 +37,11 @@ final class JournalFile implements AutoCloseable {
     private List<String> lastEvents = List.of();
     private boolean displaced;
     private boolean broken;
+    /** What the step that is being written adds, and where it begins; a step that is refused is taken back. */
+    private byte[] tried = new byte[0];
+
+    private int sizeBefore;
+    private int lastBefore;
 
     private JournalFile(FileSystem drive, Path path, byte[] bytes, int lastN) {
         this.drive = drive;
@@ -99,6 +104,25 @@ final class JournalFile implements AutoCloseable {
         if (step == lastStep && events.equals(lastEvents)) {
             return mend();
         }
+        byte[] more = lines(step, at, events);
+        tried = more;
+        sizeBefore = acknowledged.size();
+        lastBefore = lastN;
+        if (isSound(0)) {
+            write(channel.orElseThrow(), more);
+        }
+        if (!isSound(more.length)) {
+            rewrite(more);
+        }
+        acknowledged.writeBytes(more);
+        lastN += events.size();
+        lastStep = step;
+        lastEvents = List.copyOf(events);
+        return takeReason();
+    }
+
+    /** The lines that a step adds, or would add. */
+    byte[] lines(long step, OffsetDateTime at, List<String> events) throws IOException {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
         int n = lastN;
         for (String event : events) {
@@ -108,18 +132,66 @@ final class JournalFile implements AutoCloseable {
             throw new IOException(
                     path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
         }
-        byte[] more = lines.toByteArray();
-        if (isSound(0)) {
-            write(channel.orElseThrow(), more);
+        return lines.toByteArray();
+    }
+
+    /** How long it is on the disk; 0 where it is not begun yet. */
+    int size() {
+        return lastN == 0 ? 0 : acknowledged.size();
+    }
+
+    /** The step is whole: nothing of it is taken back any more. */
+    void keep() {
+        tried = new byte[0];
+    }
+
+    /**
+     * Takes off what the step that is refused added, as far as it came to the disk; a journal that it began goes.
+     * Cutting needs no space. Where that fails it is to be tried again before anything else is written.
+     */
+    void takeBack() throws IOException {
+        if (tried.length == 0) {
+            return;
         }
-        if (!isSound(more.length)) {
-            rewrite(more);
+        byte[] before = Arrays.copyOf(acknowledged.toByteArray(), sizeBefore);
+        acknowledged.reset();
+        acknowledged.writeBytes(before);
+        lastN = lastBefore;
+        lastStep = -1;
+        displaced = false;
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        whole.writeBytes(before);
+        whole.writeBytes(tried);
+        if (drive.kind(path) == FileSystem.Kind.FILE && Quarantine.isBeginning(drive, path, whole.toByteArray())) {
+            cutOff();
         }
-        acknowledged.writeBytes(more);
-        lastN = n;
-        lastStep = step;
-        lastEvents = List.copyOf(events);
-        return takeReason();
+        keep();
+    }
+
+    private void cutOff() throws IOException {
+        if (lastN == 0) {
+            closeQuietly();
+            drive.delete(path);
+            drive.forceNames(path.toAbsolutePath().getParent());
+            return;
+        }
+        if (channel.isEmpty()) {
+            try (FileSystem.Open open = drive.open(path)) {
+                cutOff(open);
+            }
+            return;
+        }
+        try {
+            cutOff(channel.get());
+        } catch (IOException e) {
+            closeQuietly();
+            throw e;
+        }
+    }
+
+    private void cutOff(FileSystem.Open open) throws IOException {
+        open.truncate(sizeBefore);
+        open.force(true);
     }
 
     /** A step for a journal that counts its own: the same again until something was appended. */

@@ -34,15 +34,18 @@ final class JournalMoves {
         settle(roll, layout.finished(roll), layout.open(roll));
     }
 
-    /** The same, but that nothing is done where no journal of it lies with the finished ones. */
-    void reopen(RollId roll) throws IOException {
-        if (!journals.isOpen(layout.open(roll)) && drive.kind(layout.finished(roll)) != FileSystem.Kind.NOTHING) {
-            toOpen(roll);
+    /** The same, but that nothing is done where no journal of it lies with the finished ones; whether one does. */
+    boolean reopen(RollId roll) throws IOException {
+        if (journals.isOpen(layout.open(roll)) || drive.kind(layout.finished(roll)) == FileSystem.Kind.NOTHING) {
+            return false;
         }
+        toOpen(roll);
+        return true;
     }
 
     private void settle(RollId roll, Path from, Path to) throws IOException {
         refuseLater(roll);
+        journals.takeBack();
         journals.mend(from);
         if (drive.kind(from) != FileSystem.Kind.NOTHING) {
             move(roll, from, to);

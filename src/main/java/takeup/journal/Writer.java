@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import takeup.disk.FileSystem;
@@ -23,6 +22,9 @@ import takeup.roll.RollNumbers;
  * never rewrites a line. One thread uses it, and nobody interrupts that thread: an interrupt would close the files.
  */
 public final class Writer implements AutoCloseable {
+    /** At the end it is tried so often to take back what was refused and could not be taken back yet. */
+    private static final int LAST_ATTEMPTS = 5;
+
     private final FileSystem drive;
     private final Archive archive;
     private final DataLayout layout;
@@ -32,6 +34,9 @@ public final class Writer implements AutoCloseable {
     private final FolderLock lock;
     private final Reserve reserve;
     private final List<String> remarks;
+    /** Rolls whose journals went to the open ones for the step in hand. */
+    private final List<RollId> reopened = new ArrayList<>();
+
     private boolean isLittleRoomReported;
 
     private Writer(FileSystem drive, Archive archive, JournalPlaces places, FolderLock lock, List<String> remarks) {
@@ -41,7 +46,7 @@ public final class Writer implements AutoCloseable {
         this.places = places;
         this.lock = lock;
         this.remarks = remarks;
-        this.journals = new OpenJournals(drive, remarks);
+        this.journals = new OpenJournals(drive, new UnfinishedStep(drive, layout), remarks);
         this.moves = new JournalMoves(drive, archive, journals);
         this.reserve = Reserve.of(drive, layout.root());
     }
@@ -74,6 +79,7 @@ public final class Writer implements AutoCloseable {
         List<String> remarks = new ArrayList<>();
         FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
         try {
+            new UnfinishedStep(drive, layout).takeBack().ifPresent(remarks::add);
             // An archive of years has ten thousand names here: one look at them does for all that the start asks.
             List<String> names = new ArrayList<>();
             Folders.sweep(drive, layout.root());
@@ -113,12 +119,13 @@ public final class Writer implements AutoCloseable {
     }
 
     /**
-     * Writes a step down. Once this returns, all of it is on the disk. The day goes first: a finished roll's change
-     * must never be unknown to it. A frame that is moved is written where it goes before it is taken from where it was.
-     * A roll that is written to lies with the open ones, so that whatever ends the program, the next start looks at it
-     * and puts it where its last record says.
+     * Writes a step down. Once this returns, all of it is on the disk, and after an exception nothing of it. The day
+     * goes first: a finished roll's change must never be unknown to it; but a roll is begun before the bag counts it. A
+     * frame that is moved is written where it goes before it is taken from where it was. A roll that is written to lies
+     * with the open ones, so that whatever ends the program, the next start looks at it and puts it where its last
+     * record says.
      *
-     * <p>After an exception the same step is handed in again; what of it was written already is not written twice.
+     * <p>Where the disk does not even let a refused step be taken back, every other one is refused until it does.
      *
      * @throws IllegalArgumentException before anything is written, for an event that could not be read back
      */
@@ -131,15 +138,14 @@ public final class Writer implements AutoCloseable {
             throw new IOException("the clock says the year " + year + "; set it right");
         }
         lock.renew();
-        Map<Path, List<String>> texts = texts(batch);
+        Map<Path, List<String>> texts = batch.texts(layout);
         texts.values().forEach(it -> it.forEach(event -> JournalLines.of(1, batch.step(), batch.at(), event)));
-        undisturbed(() -> {
+        wholly(() -> {
             try {
                 write(batch, texts);
             } catch (IOException e) {
-                IOException problem = named(e);
-                if (!IoErrorText.isFull(problem) || !reserve.release()) {
-                    throw problem;
+                if (!IoErrorText.isFull(named(e)) || !reserve.release()) {
+                    throw e;
                 }
                 remarks.add("the disk is full: what was kept in reserve takes the next frames; free some space now");
                 isLittleRoomReported = true;
@@ -148,17 +154,32 @@ public final class Writer implements AutoCloseable {
         });
     }
 
-    /** The events as text, by the journals that they go to, in the order in which those are written. */
-    private Map<Path, List<String>> texts(Batch batch) {
-        Map<Path, List<String>> texts = new LinkedHashMap<>();
-        List<String> day = batch.dayTexts();
-        if (!day.isEmpty()) {
-            texts.put(layout.day(batch.at().toLocalDate()), day);
+    /** Writes all of it, or takes back what was written. */
+    private void wholly(Writing writing) throws IOException {
+        undisturbed(() -> {
+            try {
+                journals.takeBack();
+                writing.run();
+            } catch (IOException e) {
+                takeBack();
+                throw named(e);
+            } catch (RuntimeException e) {
+                takeBack();
+                throw e;
+            }
+        });
+    }
+
+    private void takeBack() {
+        try {
+            journals.takeBack();
+            for (RollId roll : List.copyOf(reopened)) {
+                moves.toFinished(roll);
+            }
+            reopened.clear();
+        } catch (IOException e) {
+            // tried again before anything else is written, and at the next start
         }
-        for (Map.Entry<RollId, List<String>> roll : batch.rollTexts().entrySet()) {
-            texts.put(layout.open(roll.getKey()), roll.getValue());
-        }
-        return texts;
     }
 
     private interface Writing {
@@ -191,13 +212,7 @@ public final class Writer implements AutoCloseable {
         texts.forEach(it -> JournalLines.of(1, 1, at, it));
         Folders.refuseLink(drive, layout.reviews());
         lock.renew();
-        undisturbed(() -> {
-            try {
-                journals.append(layout.review(roll), at, texts);
-            } catch (IOException e) {
-                throw named(e);
-            }
-        });
+        wholly(() -> journals.append(layout.review(roll), at, texts));
     }
 
     private void write(Batch batch, Map<Path, List<String>> texts) throws IOException {
@@ -206,12 +221,13 @@ public final class Writer implements AutoCloseable {
         if (texts.containsKey(day) && !journals.isOpen(day)) {
             markIfNotTheNewest(date);
         }
-        for (RollId roll : batch.rollTexts().keySet()) {
-            moves.reopen(roll);
+        for (RollId roll : batch.rolls()) {
+            if (moves.reopen(roll)) {
+                reopened.add(roll);
+            }
         }
-        for (Map.Entry<Path, List<String>> text : texts.entrySet()) {
-            journals.append(text.getKey(), batch.step(), batch.at(), text.getValue());
-        }
+        journals.append(batch.step(), batch.at(), texts);
+        reopened.clear();
         journals.mendAllIfOneWasDisplaced();
         places.gone().ifPresent(remarks::add);
         if (!isLittleRoomReported && reserve.isLow()) {
@@ -277,6 +293,9 @@ public final class Writer implements AutoCloseable {
     @Override
     public void close() throws IOException {
         try (lock) {
+            for (int attempt = 0; attempt < LAST_ATTEMPTS && journals.holdsRefused(); attempt++) {
+                takeBack();
+            }
             journals.close();
         }
     }

@@ -94,6 +94,49 @@ class PromptPipeTest {
         assertTrue(said.get(2).startsWith("645 reflex, back 1: no film"), answers());
     }
 
+    /** What cannot be opened stands for a full disk: of the journals that a line goes to the last one fails. */
+    @Test
+    void aMoveThatIsRefusedLeavesNothingThatTheNextStartWouldEnd() throws IOException {
+        assertEquals(0, run("cam 35\nload bw400\n8 125 x3\ncam 645\nload cn400\n4 60\ncam 35\n", () -> {}));
+        Path roll = folder.resolve("rolls/open/R0001.journal");
+        byte[] before = Files.readAllBytes(roll);
+        answers.reset();
+        run("move 2 cam 645 1\ncam 645\n5.6 60\n", () -> {
+            Files.delete(roll);
+            Files.createDirectory(roll);
+        });
+        List<String> said = answers().lines().toList();
+        assertTrue(said.get(0).startsWith("Not done: NOT SAVED: "), answers());
+        assertTrue(said.get(2).startsWith("Frame 2 on R0002"), answers());
+        Files.delete(roll);
+        Files.write(roll, before);
+        answers.reset();
+        assertEquals(0, run("5.6 60\ncam 35\n8 125\n", () -> {}));
+        said = answers().lines().toList();
+        assertTrue(said.get(0).startsWith("Frame 3 on R0002"), answers());
+        assertTrue(said.get(2).startsWith("Frame 4 on R0001"), answers());
+        assertEquals("", errors.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aLoadingThatIsRefusedTakesNoRollFromTheBagAndNoNumber() throws IOException {
+        assertEquals(0, run("cam 645\nbag add 2 cn400\n", () -> {}));
+        Path day = folder.resolve("days/2026-09-12.journal");
+        byte[] before = Files.readAllBytes(day);
+        run("load cn400\nload cn400\n", () -> {
+            Files.delete(day);
+            Files.createDirectory(day);
+        });
+        assertTrue(Files.notExists(folder.resolve("rolls/open/R0001.journal")));
+        Files.delete(day);
+        Files.write(day, before);
+        answers.reset();
+        assertEquals(0, run("load cn400\nundo\nbag\n", () -> {}));
+        List<String> said = answers().lines().toList();
+        assertTrue(said.get(0).startsWith("R0001 in 645 back 1"), answers());
+        assertTrue(said.get(2).contains("2 × cn400 120"), answers());
+    }
+
     @Test
     void aLineWithoutAnEndIsRefusedAndTheNextOneIsRead() throws IOException {
         assertEquals(1, run("cam 35 " + "x".repeat(3 << 20) + "\ncam 645\n", () -> {}));
@@ -116,7 +159,8 @@ class PromptPipeTest {
         Archive archive = new Archive(folder);
         Kit kit = new Kit(new ProfileFiles(folder.resolve("profiles"), Path.of("profiles")));
         try (JournalStore disk = JournalStore.take(archive)) {
-            StartupState opening = StartupState.of(archive, kit);
+            StartupState opening = StartupState.of(disk, kit).withMovesCompleted(Optional.of(disk));
+            opening.problems().forEach(it -> errors.writeBytes(it.getBytes(StandardCharsets.UTF_8)));
             disk.settleLeftOvers(opening.state().rolls().values());
             mischief.happen();
             return new PromptPipe(

@@ -37,7 +37,7 @@ class CrashStatesTest {
     private final RegattaDay day = RegattaDay.whole();
     private final List<MemoryFileSystem.Deed> deeds = new ArrayList<>();
     private int torn;
-    private int halfMoves;
+    private int takenBack;
 
     /** A moment of the day, and the states of the disk that it may leave, by their numbers. */
     private record Moment(int after, int bytes, int stride, int names, boolean nameGoing) {
@@ -82,7 +82,7 @@ class CrashStatesTest {
             look(moment, random.nextInt(moment.states()));
         }
         System.out.println(looked + " states of " + all + " after " + deeds.size() + " deeds, " + torn
-                + " with a torn tail, " + halfMoves + " with half a move");
+                + " with a torn tail, " + takenBack + " with a line taken back");
     }
 
     private void record() throws IOException {
@@ -133,16 +133,11 @@ class CrashStatesTest {
                         || it.contains("it lies with the open and with the finished rolls"),
                 where + ": " + it));
         torn += problems.isEmpty() ? 0 : 1;
-        Map<RollId, List<RollRecord>> rolls = rolls(found);
         try (Writer writer = Writer.take(disk, RegattaDay.FOLDER)) {
-            for (InterruptedMove half : InterruptedMove.among(rolls)) {
-                halfMoves++;
-                Batch rest = new Batch(half.rest().step(), half.rest().at());
-                rest.add(half.roll(), half.rest().event());
-                writer.append(rest);
-                found.get(half.roll().toString()).add(half.rest());
-                rolls.get(half.roll()).add(half.rest());
-            }
+            takenBack += writer.remarks().size();
+            found = RegattaDay.read(disk, new ArrayList<>());
+            day.wholeOrNothing(found, said, where);
+            Map<RollId, List<RollRecord>> rolls = rolls(found);
             assertEquals(List.of(), InterruptedMove.among(rolls), where);
             ShootState situation = ShootState.of(day.kit(), steps(rolls), Optional.of(RegattaDay.DATE), rolls.keySet());
             for (Roll roll : situation.rolls().values()) {
@@ -164,13 +159,13 @@ class CrashStatesTest {
                 }
             }
             assertEquals(List.of(), writer.remarks(), where);
+            finished(disk, rolls, where);
         }
         List<String> after = new ArrayList<>();
         RegattaDay.same(found, RegattaDay.read(disk, after), where);
         after.forEach(it -> assertTrue(
                 it.contains("this line is damaged and is left out") || it.startsWith(RegattaDay.DATE.toString()),
                 where + ", at last: " + it));
-        finished(disk, rolls, where);
     }
 
     private static void finished(MemoryFileSystem disk, Map<RollId, List<RollRecord>> rolls, String where)

@@ -15,10 +15,14 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.disk.IoErrorText;
 import takeup.disk.MemoryFileSystem;
+import takeup.history.JournalEntry;
 import takeup.roll.Roll;
+import takeup.roll.RollEvent;
+import takeup.roll.RollId;
 
 /**
  * Each call of a short day in turn fails, with each fault that a disk gives, for once or for some time. By default one
@@ -164,6 +168,109 @@ class FaultWalkTest {
         look(drive, safe, where);
         afterAPowerCut(drive, where);
         return refusals;
+    }
+
+    /** How the photographer goes on after a line was refused. */
+    private enum Way {
+        SAME_LINE,
+        ANOTHER_LINE,
+        RESTART,
+        RESTART_THE_NEXT_DAY
+    }
+
+    @ParameterizedTest(name = "{0} in a row fail, then {1}")
+    @CsvSource({
+        "1, SAME_LINE", "1, ANOTHER_LINE", "1, RESTART", "1, RESTART_THE_NEXT_DAY",
+        "5, SAME_LINE", "5, ANOTHER_LINE", "5, RESTART", "5, RESTART_THE_NEXT_DAY"
+    })
+    void aRefusedLineLeavesNothingBehindHoweverThePhotographerGoesOn(int count, Way way) throws IOException {
+        int refusals = 0;
+        boolean walking = true;
+        for (int first = 1; walking; first += ALL ? 1 : count + 2) {
+            walking = false;
+            for (Kind kind : Kind.values()) {
+                if (ALL || kind.ordinal() == first % Kind.values().length) {
+                    Failing fault = new Failing(first, count, kind);
+                    refusals += goOn(fault, way, "call " + first + ", " + kind + ", " + way);
+                    walking |= fault.calls >= first;
+                }
+            }
+        }
+        assertTrue(refusals > 20, "only " + refusals + " lines were refused");
+        System.out.println(count + " in a row, " + way + ": " + refusals + " lines refused");
+    }
+
+    /**
+     * A day with that fault; after each line that is accepted the disk holds those, and of the refused ones nothing.
+     */
+    private int goOn(Failing fault, Way way, String where) throws IOException {
+        MemoryFileSystem drive = new MemoryFileSystem();
+        List<RegattaDay.Line> accepted = new ArrayList<>();
+        int refused = 0;
+        drive.fault(fault);
+        Writer writer = start(drive, where);
+        for (RegattaDay.Line line : day.lines()) {
+            RegattaDay.Line next = line;
+            for (int attempt = 0; next != null; attempt++) {
+                try {
+                    writer.append(next.batch());
+                    accepted.add(next);
+                    next = null;
+                } catch (IOException e) {
+                    refused += refused(e, attempt, where);
+                    boolean isRestart = way == Way.RESTART || way == Way.RESTART_THE_NEXT_DAY;
+                    if (isRestart) {
+                        close(writer);
+                        writer = start(drive, where);
+                        exact(drive, fault, accepted, where + ", after the start");
+                    }
+                    next = way == Way.SAME_LINE ? line : another(line, way);
+                }
+            }
+            exact(drive, fault, accepted, where + ", step " + line.step());
+            if (accepted.get(accepted.size() - 1).equals(line)) {
+                for (Roll roll : line.settle()) {
+                    settle(writer, roll, where);
+                }
+            }
+        }
+        close(writer);
+        exact(drive, fault, accepted, where + ", at the end");
+        return refused;
+    }
+
+    private static Writer start(MemoryFileSystem drive, String where) {
+        for (int attempt = 0; true; attempt++) {
+            try {
+                return Writer.take(drive, RegattaDay.FOLDER);
+            } catch (IOException e) {
+                refused(e, attempt, where);
+            }
+        }
+    }
+
+    private static void close(Writer writer) {
+        try {
+            writer.close();
+        } catch (IOException e) {
+            // what was accepted is on the disk
+        }
+    }
+
+    /** Something else, which gets the number that the refused line would have had. */
+    private static RegattaDay.Line another(RegattaDay.Line line, Way way) {
+        return new RegattaDay.Line(
+                line.step(),
+                way == Way.RESTART_THE_NEXT_DAY ? line.at().plusDays(1) : line.at(),
+                List.of(new JournalEntry.OnRoll(new RollId("R", 9), new RollEvent.Noted("another line"))),
+                List.of());
+    }
+
+    private void exact(MemoryFileSystem drive, Failing fault, List<RegattaDay.Line> accepted, String where)
+            throws IOException {
+        drive.fault((call, path) -> {});
+        RegattaDay.same(RegattaDay.records(accepted), RegattaDay.read(drive, new ArrayList<>()), where);
+        drive.fault(fault);
     }
 
     private static int settle(Writer writer, Roll roll, String where) {

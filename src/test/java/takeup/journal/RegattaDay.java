@@ -27,6 +27,7 @@ import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.roll.Roll;
+import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 
@@ -82,14 +83,15 @@ final class RegattaDay {
             return batch;
         }
 
-        /** What each journal gets, in the order in which they are written: the day, then the rolls. */
+        /**
+         * What each journal gets, in the order in which they are written: the day, then the rolls; of a loading the
+         * roll first.
+         */
         Map<String, List<Object>> records() {
             Map<String, List<Object>> records = new LinkedHashMap<>();
-            for (JournalEntry entry : entries) {
-                if (entry instanceof JournalEntry.OnDay onDay) {
-                    records.computeIfAbsent(DATE.toString(), it -> new ArrayList<>())
-                            .add(new DayRecord(step, at, onDay.event()));
-                }
+            boolean isLoading = entries.stream().anyMatch(it -> it.is(RollEvent.Loaded.class));
+            if (!isLoading) {
+                addDay(records);
             }
             for (JournalEntry entry : entries) {
                 if (entry instanceof JournalEntry.OnRoll onRoll) {
@@ -97,7 +99,19 @@ final class RegattaDay {
                             .add(new RollRecord(step, at, onRoll.event()));
                 }
             }
+            if (isLoading) {
+                addDay(records);
+            }
             return records;
+        }
+
+        private void addDay(Map<String, List<Object>> records) {
+            for (JournalEntry entry : entries) {
+                if (entry instanceof JournalEntry.OnDay onDay) {
+                    records.computeIfAbsent(DATE.toString(), it -> new ArrayList<>())
+                            .add(new DayRecord(step, at, onDay.event()));
+                }
+            }
         }
     }
 
@@ -118,10 +132,10 @@ final class RegattaDay {
         return new RegattaDay().of(2);
     }
 
-    /** A roll that is unloaded and, with the last line, in its camera again. */
-    static RegattaDay reopened() {
+    /** Other lines. */
+    static RegattaDay typed(List<String> lines) {
         RegattaDay day = new RegattaDay();
-        List.of("cam 35", "load bw400", "8 125", "unload yes", "undo").forEach(day::type);
+        lines.forEach(day::type);
         return day;
     }
 
@@ -164,8 +178,13 @@ final class RegattaDay {
 
     /** What the journals hold after so many lines. */
     Map<String, List<Object>> records(int after) {
+        return records(lines.subList(0, after));
+    }
+
+    /** What the journals hold after those lines. */
+    static Map<String, List<Object>> records(List<Line> lines) {
         Map<String, List<Object>> all = new TreeMap<>();
-        for (Line line : lines.subList(0, after)) {
+        for (Line line : lines) {
             line.records()
                     .forEach((name, records) ->
                             all.computeIfAbsent(name, it -> new ArrayList<>()).addAll(records));
@@ -227,6 +246,15 @@ final class RegattaDay {
         }
         rest.values().removeIf(List::isEmpty);
         assertEquals(Map.of(), rest, where + ": a journal out of nowhere");
+    }
+
+    /** The same after a start: a line in flight that goes to several journals is in all of them or in none. */
+    void wholeOrNothing(Map<String, List<Object>> found, int said, String where) {
+        holds(found, said, where);
+        boolean isOverSeveral = said < lines.size() && lines.get(said).records().size() > 1;
+        if (isOverSeveral && !found.equals(records(said))) {
+            same(records(said + 1), found, where);
+        }
     }
 
     /** The same journals with the same records; a difference is told by its place, since a record fills a screen. */
