@@ -44,27 +44,53 @@ public final class IoErrorText {
         return says(e, NO_SPACE) || says(e, "disk quota");
     }
 
-    /** The words for an exception from the disk. */
+    /** What went wrong, with what to do: {@code the disk is full; free some space}. */
     public static String words(IOException e) {
+        return reason(e) + remedy(e);
+    }
+
+    /** What went wrong alone: {@code the disk is full}. */
+    public static String reason(IOException e) {
         if (isFull(e)) {
-            return "the disk is full; free some space";
+            return "the disk is full";
         }
         if (isReadOnly(e)) {
-            return "the disk can only be read; choose another data folder (--data DIR) or make it writable";
+            return "the disk can only be read";
         }
         if (isBroken(e)) {
-            return "the disk reports an error (Input/output error); copy the data folder to another disk";
+            return "the disk reports an error";
         }
         if (e instanceof AccessDeniedException denied) {
-            return "no permission for " + denied.getFile()
-                    + "; make it yours, or choose another data folder (--data DIR)";
+            return "no permission for " + denied.getFile();
         }
         if (e instanceof NoSuchFileException gone) {
             return gone.getFile() + " is not there";
         }
-        if (e instanceof FileSystemException file && file.getReason() == null && file.getFile() != null) {
-            return file.getFile() + " cannot be used (" + e.getClass().getSimpleName() + ")";
+        if (isNamedOnly(e)) {
+            return ((FileSystemException) e).getFile() + " cannot be used";
         }
-        return e.getMessage() == null ? "the file was closed (" + e.getClass().getSimpleName() + ")" : e.getMessage();
+        return e.getMessage() == null ? "the file was closed" : e.getMessage();
+    }
+
+    private static String remedy(IOException e) {
+        if (isFull(e)) {
+            return "; free some space";
+        }
+        if (isReadOnly(e)) {
+            return "; choose another data folder (--data DIR) or make it writable";
+        }
+        if (isBroken(e)) {
+            return " (Input/output error); copy the data folder to another disk";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "; make it yours, or choose another data folder (--data DIR)";
+        }
+        boolean isUnexplained = !(e instanceof NoSuchFileException) && (isNamedOnly(e) || e.getMessage() == null);
+        return isUnexplained ? " (" + e.getClass().getSimpleName() + ")" : "";
+    }
+
+    /** Whether it names a file and no reason. */
+    private static boolean isNamedOnly(IOException e) {
+        return e instanceof FileSystemException file && file.getReason() == null && file.getFile() != null;
     }
 }

@@ -12,6 +12,7 @@ import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 import takeup.session.Message;
+import takeup.session.SaveError;
 import takeup.session.StepStore;
 
 /** The steps in a data folder, for a session: what can go wrong on the disk comes back as a sentence. */
@@ -29,27 +30,28 @@ public final class StepFiles implements StepStore {
         void to(JournalStore store) throws IOException;
     }
 
-    private Optional<String> write(Write write) {
+    private Optional<SaveError> write(Write write) {
         try {
             write.to(disk.orElseThrow(() -> new IOException("this is read only")));
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(IoErrorText.words(e));
+            return Optional.of(new SaveError(IoErrorText.reason(e), IoErrorText.words(e)));
         }
     }
 
     @Override
-    public Optional<String> save(JournalStep step) {
+    public Optional<SaveError> save(JournalStep step) {
         try {
             return write(it -> it.keep(step));
         } catch (RuntimeException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+            String message = String.valueOf(e.getMessage());
+            return Optional.of(new SaveError(message, message));
         }
     }
 
     @Override
     public Optional<String> export(List<Roll> rolls) {
-        return write(it -> it.settle(rolls));
+        return write(it -> it.settle(rolls)).map(SaveError::text);
     }
 
     @Override

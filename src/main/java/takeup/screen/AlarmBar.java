@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.kit.Warning;
+import takeup.session.SaveError;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -21,8 +22,7 @@ final class AlarmBar {
         if (!isNotSaved(session)) {
             return false;
         }
-        String error = session.saveError().orElseThrow();
-        String reason = error.split("[;,.(] | \\(", 2)[0];
+        SaveError error = session.saveError().orElseThrow();
         String all = notSaved(session) + more(session);
         String first = notSaved(session);
         alarm(
@@ -32,14 +32,14 @@ final class AlarmBar {
                 all + ": " + error + "; held",
                 all + ": " + error,
                 first + ": " + error,
-                all + ": " + reason,
-                first + ": " + reason);
+                all + ": " + error.reason(),
+                first + ": " + error.reason());
         return true;
     }
 
     /** The same over two rows, where one is too narrow for the reason. */
     static void drawNotSavedInTwo(Grid grid, Session session, int row) {
-        String error = session.saveError().orElseThrow();
+        String error = session.saveError().orElseThrow().text();
         alarm(grid, row, notSaved(session) + more(session), notSaved(session));
         alarm(grid, row + 1, error + "; held", error);
     }

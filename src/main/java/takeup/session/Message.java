@@ -63,7 +63,7 @@ public sealed interface Message {
     }
 
     /** A step could not be written; it is tried again at the next key. */
-    record SaveFailed(long step, String why) implements Message {
+    record SaveFailed(long step, SaveError why) implements Message {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.saveFailed(this);

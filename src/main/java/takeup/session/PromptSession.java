@@ -81,7 +81,7 @@ public final class PromptSession {
 
     private Reply save(Outcome.Accepted accepted, List<String> remarks) {
         JournalStep step = new JournalStep(state.nextStep(), clock.now(), accepted.entries());
-        Optional<String> saveError = store.save(step);
+        Optional<SaveError> saveError = store.save(step);
         if (saveError.isPresent()) {
             return new Reply(new Outcome.Rejected("NOT SAVED: " + saveError.get()), remarks, Optional.empty());
         }

@@ -17,7 +17,7 @@ import takeup.roll.Roll;
  * @param isWriting whether the disk has the first of them in work, so that none is handed over twice
  * @param saveError why the first of them could not be written; it stays until it is
  */
-public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriting, Optional<String> saveError) {
+public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriting, Optional<SaveError> saveError) {
     /** A step on its way to the disk, what is said once it is there and how loud, and the rolls whose files follow. */
     public record Waiting(
             JournalStep step, ShootState after, Outcome.Answer answer, boolean isLarge, List<Roll> rollsToExport) {
@@ -75,7 +75,7 @@ public record SaveQueue(ShootState saved, List<Waiting> waiting, boolean isWriti
     }
 
     /** The first step could not be written. */
-    SaveQueue failed(String why) {
+    SaveQueue failed(SaveError why) {
         return new SaveQueue(saved, waiting, false, Optional.of(why));
     }
 

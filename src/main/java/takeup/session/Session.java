@@ -227,7 +227,7 @@ public record Session(
     }
 
     /** Why the first of them could not be written; empty while all is well. */
-    public Optional<String> saveError() {
+    public Optional<SaveError> saveError() {
         return saveQueue.saveError();
     }
 

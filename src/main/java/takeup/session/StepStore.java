@@ -10,7 +10,7 @@ import takeup.roll.RollId;
 /** Where steps are kept and read again: the data folder, or the memory of a test. No method throws. */
 public interface StepStore {
     /** Writes a step down: once this returns it is safe. Why it could not be written; empty if it was. */
-    Optional<String> save(JournalStep step);
+    Optional<SaveError> save(JournalStep step);
 
     /** Brings the files of rolls that were finished, reopened or changed since up to date; why not, or empty. */
     Optional<String> export(List<Roll> rolls);

@@ -44,6 +44,7 @@ import takeup.roll.Roll;
 import takeup.screen.Screen;
 import takeup.session.Key;
 import takeup.session.Message;
+import takeup.session.SaveError;
 import takeup.session.Session;
 import takeup.session.Update;
 
@@ -326,7 +327,8 @@ class HostileTextTest {
             shown.add(shoot);
             shown.add(Update.update(shoot, new Message.Pressed(Key.of(Key.Name.ENTER), now, 2))
                     .session());
-            shown.add(Update.update(begun, new Message.SaveFailed(1, one)).session());
+            shown.add(Update.update(begun, new Message.SaveFailed(1, new SaveError(one, one)))
+                    .session());
             shown.add(Update.update(begun, new Message.Notice("a" + one)).session());
             shown.add(Update.update(begun, new Message.Pressed(Key.pasted("a" + one + "z\nb" + one), now, 1))
                     .session());

@@ -10,6 +10,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,6 +44,14 @@ class IoErrorTextTest {
     @MethodSource("complaints")
     void isSaidInWords(IOException complaint, String words) {
         assertEquals(words, IoErrorText.words(complaint));
+    }
+
+    /** Where there is no room for what to do, the name of a file is still whole. */
+    @Test
+    void theReasonAloneLeavesOutWhatToDo() {
+        assertEquals("the disk is full", IoErrorText.reason(new IOException("Disk quota exceeded")));
+        assertEquals("no permission for /d/R1.journal", IoErrorText.reason(new AccessDeniedException("/d/R1.journal")));
+        assertEquals("the file was closed", IoErrorText.reason(new ClosedChannelException()));
     }
 
     /**

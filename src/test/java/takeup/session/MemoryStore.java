@@ -33,9 +33,9 @@ public final class MemoryStore implements StepStore {
     }
 
     @Override
-    public Optional<String> save(JournalStep step) {
+    public Optional<SaveError> save(JournalStep step) {
         if (isFull) {
-            return Optional.of("the disk is full; free some space");
+            return Optional.of(new SaveError("the disk is full", "the disk is full; free some space"));
         }
         Assertions.assertTrue(
                 written.isEmpty() || written.get(written.size() - 1).step() < step.step(),

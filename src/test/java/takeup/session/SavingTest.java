@@ -101,7 +101,7 @@ class SavingTest {
     void anAnswerAboutAnotherStepChangesNothing() {
         Playing day = Playing.medium("4 125").disk(Playing.Disk.SLOW).space();
         Session before = day.shoot();
-        day.send(new Message.Saved(99)).send(new Message.SaveFailed(3, "late"));
+        day.send(new Message.Saved(99)).send(new Message.SaveFailed(3, new SaveError("late", "late")));
         assertEquals(before, day.shoot());
     }
 
@@ -318,7 +318,8 @@ class SavingTest {
 
     private static void notSaved(Playing day, int waiting) {
         assertEquals(
-                Optional.of("the disk is full; free some space"), day.shoot().saveError());
+                "the disk is full; free some space",
+                day.shoot().saveError().orElseThrow().text());
         assertEquals(waiting, day.waiting());
         assertEquals(1, day.allFrames());
     }
