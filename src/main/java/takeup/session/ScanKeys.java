@@ -13,6 +13,9 @@ import takeup.review.Density;
  * @param action the desk after it
  */
 public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
+    /** Shows the contact sheet instead of the list, or the list again. */
+    public static final Key OTHER_VIEW = Key.typed("v");
+
     private static final int PAGE = 10;
 
     /** All of them, the usual ones first. */
@@ -22,7 +25,7 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
                 new ScanKeys(Key.typed("g"), "good", it -> it.judged(Optional.of(Density.GOOD))),
                 new ScanKeys(Key.typed("d"), "dense", it -> it.judged(Optional.of(Density.DENSE))),
                 new ScanKeys(Key.typed("a"), "accept", ScansState::accepted),
-                new ScanKeys(Key.typed("v"), "contact sheet", ScansState::otherView),
+                new ScanKeys(OTHER_VIEW, "contact sheet", ScansState::otherView),
                 new ScanKeys(Key.typed("q"), "leave", UnaryOperator.identity()),
                 new ScanKeys(Key.typed("l"), "from here later", it -> it.shifted(1)),
                 new ScanKeys(Key.typed("e"), "earlier", it -> it.shifted(-1)),
