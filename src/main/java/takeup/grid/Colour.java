@@ -65,12 +65,18 @@ public record Colour(Kind kind, int value, int of256, int of16) {
         return switch (depth) {
             case NONE -> OWN;
             case TRUE -> this;
-            case INDEXED -> kind == Kind.RGB ? indexed(of256 >= 0 ? of256 : depth.nearest(value)) : this;
+            case INDEXED -> kind == Kind.RGB ? indexed(chosenOrNearest(of256, depth)) : this;
             case SIXTEEN ->
-                kind == Kind.RGB
-                        ? ansi(of16 >= 0 ? of16 : depth.nearest(value))
-                        : kind == Kind.INDEXED ? ansi(depth.nearest(ColourDepth.rgb(value))) : this;
+                switch (kind) {
+                    case OWN, ANSI -> this;
+                    case INDEXED -> ansi(depth.nearest(ColourDepth.rgb(value)));
+                    case RGB -> ansi(chosenOrNearest(of16, depth));
+                };
         };
+    }
+
+    private int chosenOrNearest(int chosen, ColourDepth depth) {
+        return chosen >= 0 ? chosen : depth.nearest(value);
     }
 
     /** The parameters that ask for it, such as {@code ;38;5;208} (ECMA-48, 8.3.117; ITU-T T.416, 13.1.8). */

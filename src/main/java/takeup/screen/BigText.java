@@ -85,12 +85,19 @@ final class BigText {
                     boolean above = isSet(face, letter, x / scale, half / scale);
                     boolean below = (half + 1) / scale < high && isSet(face, letter, x / scale, (half + 1) / scale);
                     if (above || below) {
-                        grid.put(at + x, row + half / 2, above && below ? "█" : above ? "▀" : "▄", role);
+                        grid.put(at + x, row + half / 2, block(above, below), role);
                     }
                 }
             }
             at += (wide + 1) * scale;
         }
+    }
+
+    private static String block(boolean above, boolean below) {
+        if (above && below) {
+            return "█";
+        }
+        return above ? "▀" : "▄";
     }
 
     private static int letterWidth(String[] face, char letter) {

@@ -53,12 +53,8 @@ final class FilmStrip {
             if (index >= 0) {
                 bar(roll.frames().get(index), at, bar);
             } else {
-                // A frame that the film went past and nobody knows of is no frame to come.
-                grid.put(
-                        at + (bar - 1) / 2,
-                        row + high - 1,
-                        isNext ? "►" : number < roll.next() ? "?" : "·",
-                        number <= roll.next() ? TextRole.FRAME : TextRole.EMPTY);
+                TextRole role = number <= roll.next() ? TextRole.FRAME : TextRole.EMPTY;
+                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : unexposed(number), role);
             }
             if (isNext
                     || number == 1 && (roll.next() - 1) * step > 1
@@ -72,6 +68,11 @@ final class FilmStrip {
                         isNext ? TextRole.FRAME : TextRole.FILM);
             }
         }
+    }
+
+    /** A frame that the film went past and nobody knows of is no frame to come. */
+    private String unexposed(int number) {
+        return number < roll.next() ? "?" : "·";
     }
 
     /** The upper rebate, on a row above: the holes of 135 film, on any other what the film says of itself. */

@@ -55,24 +55,17 @@ final class Footer {
         return end;
     }
 
-    /** The same with the lists as one. */
+    /** The same with the lists as one: {@code F2-F5 lists}. */
     private List<KeyItem> together() {
         List<KeyItem> lists = items.stream().filter(Footer::isList).toList();
-        List<KeyItem> all = new ArrayList<>();
-        for (KeyItem item : items) {
-            if (!isList(item)) {
-                all.add(item);
-            } else if (item == lists.get(0)) {
-                all.add(
-                        lists.size() == 1
-                                ? item
-                                : new KeyItem(
-                                        item.key()
-                                                + (lists.size() == 2 ? " " : "-")
-                                                + lists.get(lists.size() - 1).key(),
-                                        LISTS));
-            }
+        if (lists.size() < 2) {
+            return items;
         }
+        String first = lists.get(0).key();
+        String last = lists.get(lists.size() - 1).key();
+        List<KeyItem> all = new ArrayList<>(items);
+        all.set(items.indexOf(lists.get(0)), new KeyItem(first + (lists.size() == 2 ? " " : "-") + last, LISTS));
+        all.removeAll(lists);
         return all;
     }
 }

@@ -34,9 +34,6 @@ final class EscapeFilter extends InputStream {
     /** A flood is over after so much silence. */
     private static final int EBB = 60;
 
-    private static final String PASTE_BEGINS = "\u001b[200~";
-    private static final String PASTE_ENDS = "\u001b[201~";
-
     private final TimedByteReader in;
     private final byte[] open = new byte[TimedByteReader.MOST + LONGEST];
     private int openAt;
@@ -115,7 +112,7 @@ final class EscapeFilter extends InputStream {
             escapeJustPassed = false;
             if (!marked && !flooded && in.here() >= MANY && isFlood()) {
                 flooded = true;
-                let(PASTE_BEGINS);
+                let(EscapeSequence.PASTE_BEGINS);
             }
             let(first);
         }
@@ -168,11 +165,11 @@ final class EscapeFilter extends InputStream {
 
     /** A terminal that marks what is pasted needs no help, and inside a flood its marks are text like any other. */
     private void marks(String sequence) {
-        boolean isMark = sequence.equals(PASTE_BEGINS) || sequence.equals(PASTE_ENDS);
+        boolean isMark = sequence.equals(EscapeSequence.PASTE_BEGINS) || sequence.equals(EscapeSequence.PASTE_ENDS);
         if (isMark && flooded) {
             openEnd = 0;
         } else if (isMark) {
-            marked = sequence.equals(PASTE_BEGINS);
+            marked = sequence.equals(EscapeSequence.PASTE_BEGINS);
         }
     }
 
@@ -192,7 +189,7 @@ final class EscapeFilter extends InputStream {
         flooded = false;
         openAt = 0;
         openEnd = 0;
-        let(PASTE_ENDS);
+        let(EscapeSequence.PASTE_ENDS);
     }
 
     /** What may be the rest of a torn sequence: thrown away if it is, let through as typed if it is not. */

@@ -8,6 +8,11 @@ package takeup.terminal;
 final class EscapeSequence {
     static final char ESCAPE = 0x1b;
 
+    /** What a terminal puts before and after pasted text (ctlseqs, "Bracketed Paste Mode"). */
+    static final String PASTE_BEGINS = "\u001b[200~";
+
+    static final String PASTE_ENDS = "\u001b[201~";
+
     enum State {
         /** More must follow. */
         OPEN,

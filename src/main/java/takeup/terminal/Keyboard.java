@@ -11,7 +11,9 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.input.NormalCharacterPattern;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import takeup.session.Key;
 
 /** Lanterna's key strokes to ours: pasted text whole, characters of two halves joined, unknown sequences harmless. */
@@ -91,7 +93,7 @@ final class Keyboard {
     }
 
     private static Key key(KeyStroke stroke) {
-        boolean held = stroke.isAltDown() || stroke.isCtrlDown();
+        boolean hasModifier = stroke.isAltDown() || stroke.isCtrlDown();
         return switch (stroke.getKeyType()) {
             case Character -> character(stroke);
             // An arrow with a held key is the arrow: some terminals send Ctrl where nobody holds it.
@@ -107,9 +109,9 @@ final class Keyboard {
             case Escape -> Key.of(Key.Name.ESCAPE);
             case Enter -> Key.of(Key.Name.ENTER);
             case Tab -> Key.of(Key.Name.TAB);
-            case Backspace -> Key.of(held ? Key.Name.UNKNOWN : Key.Name.BACKSPACE);
-            case Delete -> Key.of(held ? Key.Name.UNKNOWN : Key.Name.DELETE);
-            default -> Key.of(held || stroke.isShiftDown() ? Key.Name.UNKNOWN : function(stroke.getKeyType()));
+            case Backspace -> Key.of(hasModifier ? Key.Name.UNKNOWN : Key.Name.BACKSPACE);
+            case Delete -> Key.of(hasModifier ? Key.Name.UNKNOWN : Key.Name.DELETE);
+            default -> Key.of(hasModifier || stroke.isShiftDown() ? Key.Name.UNKNOWN : function(stroke.getKeyType()));
         };
     }
 
@@ -123,22 +125,12 @@ final class Keyboard {
         return stroke.isCtrlDown() ? Key.ctrl(written) : Key.typed(String.valueOf(written));
     }
 
+    /** F1 to F12, which both sides name alike; what else there is has no name here. */
     private static Key.Name function(KeyType type) {
-        return switch (type) {
-            case F1 -> Key.Name.F1;
-            case F2 -> Key.Name.F2;
-            case F3 -> Key.Name.F3;
-            case F4 -> Key.Name.F4;
-            case F5 -> Key.Name.F5;
-            case F6 -> Key.Name.F6;
-            case F7 -> Key.Name.F7;
-            case F8 -> Key.Name.F8;
-            case F9 -> Key.Name.F9;
-            case F10 -> Key.Name.F10;
-            case F11 -> Key.Name.F11;
-            case F12 -> Key.Name.F12;
-            default -> Key.Name.UNKNOWN;
-        };
+        return Arrays.stream(Key.Name.values())
+                .filter(it -> it.name().equals(type.name()))
+                .findFirst()
+                .orElse(Key.Name.UNKNOWN);
     }
 
     /** Of two patterns that both fit the last one wins, so the one that takes any sequence stands first. */
@@ -183,16 +175,11 @@ final class Keyboard {
         }
 
         private static KeyStroke meaning(List<Character> read) {
-            if (read.size() == 6
-                    && read.get(1) == '['
-                    && read.get(2) == '2'
-                    && read.get(3) == '0'
-                    && read.get(5) == '~') {
-                return read.get(4) == '0'
-                        ? PASTE_BEGINS
-                        : read.get(4) == '1' ? PASTE_ENDS : new KeyStroke(KeyType.Unknown);
+            String sequence = read.stream().map(String::valueOf).collect(Collectors.joining());
+            if (sequence.equals(EscapeSequence.PASTE_BEGINS)) {
+                return PASTE_BEGINS;
             }
-            return new KeyStroke(KeyType.Unknown);
+            return sequence.equals(EscapeSequence.PASTE_ENDS) ? PASTE_ENDS : new KeyStroke(KeyType.Unknown);
         }
     }
 

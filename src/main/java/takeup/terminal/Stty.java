@@ -52,12 +52,12 @@ final class Stty {
             if (status == 0 && line > 0) {
                 return new Stty(answer.substring(0, line), size(answer.substring(line + 1)));
             }
-            throw new NoTerminal(
-                    status == 3
-                            ? "The screen needs a terminal, and the input is not one" + INSTEAD
-                            : status == 4
-                                    ? "The screen needs a terminal, and the output is not one" + INSTEAD
-                                    : "The terminal could not be set up, stty refused" + INSTEAD);
+            throw new NoTerminal(switch (status) {
+                        case 3 -> "The screen needs a terminal, and the input is not one";
+                        case 4 -> "The screen needs a terminal, and the output is not one";
+                        default -> "The terminal could not be set up, stty refused";
+                    }
+                    + INSTEAD);
         } catch (IOException missing) {
             throw new NoTerminal("The terminal could not be set up, there is no /bin/sh" + INSTEAD);
         } catch (InterruptedException interrupted) {

@@ -66,13 +66,7 @@ final class TimedByteReader {
 
     /** Whether the next byte can be had within so many milliseconds. */
     boolean comes(int millis) throws IOException {
-        for (int left = millis; !pending(); left -= STEP) {
-            if (left <= 0) {
-                return false;
-            }
-            pause();
-        }
-        return true;
+        return at < end || follows(millis);
     }
 
     /** Reads on until so many bytes lie here, as long as the next ones follow within so many milliseconds. */
