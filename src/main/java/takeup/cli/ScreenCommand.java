@@ -88,11 +88,11 @@ final class ScreenCommand {
         try {
             List<String> farewell = loop(terminal, disk, opened.session);
             terminal.close();
-            farewell.forEach(terminal::farewell);
+            farewell.forEach(terminal::closeAndPrint);
             return 0;
         } catch (RuntimeException | Error e) {
             terminal.close();
-            CrashReport.write(e, folder, now()).forTerminal().forEach(terminal::farewell);
+            CrashReport.write(e, folder, now()).forTerminal().forEach(terminal::closeAndPrint);
             return 1;
         } finally {
             left.countDown();

@@ -34,7 +34,7 @@ final class WarmUp {
                 TerminalEnvironment environment =
                         TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
                 for (String keys : List.of("", KEYS, "")) {
-                    Terminal terminal = Terminal.unseen(
+                    Terminal terminal = Terminal.withoutScreen(
                             new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)),
                             environment,
                             Theme.named("dark").orElseThrow());

@@ -24,7 +24,7 @@ public final class Console {
     public Console(OutputStream answers, OutputStream errors, Map<String, String> environment) {
         this.answers = answers;
         this.errors = errors;
-        this.lettering = TerminalEnvironment.of(environment, false).lettering() == CharacterSet.ASCII
+        this.lettering = TerminalEnvironment.of(environment, false).characterSet() == CharacterSet.ASCII
                 ? CharacterSet.ASCII
                 : CharacterSet.UNICODE;
     }

@@ -6,65 +6,74 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * Stands between the terminal and the key decoder and lets an escape sequence through only when it is whole. A slow
- * line tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, and
- * letters do things.
+ * line tears sequences: without this, arrow up in three pieces would be read as Esc, {@code [} and {@code A}, which
+ * mean something else.
  *
  * <p>A character within 30 ms after Escape makes it Alt with that character; what begins a sequence may come up to 120
  * ms later, and Escape alone is let through then. A sequence that stops for longer than 150 ms is thrown away, and so
  * is the rest of it if that comes within a further 400 ms.
  *
  * <p>Not every terminal marks what is pasted. More text with line ends in it than hands can type at once, 256 bytes
- * without a pause, is marked here, so that a text on its way into the wrong window lies on the prompt and runs nothing.
+ * without a pause, is marked here, so that text pasted into the wrong window only stands on the prompt and runs
+ * nothing.
  */
 final class EscapeFilter extends InputStream {
-    private static final int ALT = 30;
-    private static final int LONE_ESCAPE = 120;
-    private static final int GAP = 150;
-    private static final int TAIL_GAP = 100;
-    private static final int LATE = 400;
-    private static final int AFTER_ESCAPE = 250;
+    /** A character that comes this soon after Escape makes it Alt with that character. */
+    private static final int ALT_MILLIS = 30;
+    /** What begins a sequence may come this late after its Escape. */
+    private static final int LONE_ESCAPE_MILLIS = 120;
+    /** The longest pause inside a sequence. */
+    private static final int GAP_MILLIS = 150;
+    /** The longest pause inside the rest of a sequence whose Escape was taken for the key. */
+    private static final int TAIL_GAP_MILLIS = 100;
+    /** The rest of a sequence that stopped is thrown away if it comes within this time. */
+    private static final int LATE_MILLIS = 400;
+    /** The rest of a sequence whose Escape was taken for the key comes within this time or never. */
+    private static final int AFTER_ESCAPE_MILLIS = 250;
     /** Longer than any key or any answer of a terminal; what is longer is read and thrown away. */
     private static final int LONGEST = 1024;
 
-    /** So many bytes in one go may be a paste; then it is looked whether more follows at once. */
-    private static final int MANY = 16;
+    /** So many bytes at once may be the start of a paste. */
+    private static final int SUSPICIOUS_BYTES = 16;
 
-    private static final int FLOOD = 256;
-    private static final int AT_ONCE = 4;
-    /** A flood is over after so much silence. */
-    private static final int EBB = 60;
+    /** So many bytes, each following at once, were pasted. */
+    private static final int PASTE_BYTES = 256;
+
+    private static final int PASTE_GAP_MILLIS = 4;
+    /** An unmarked paste has ended after a pause of this length. */
+    private static final int PASTE_END_MILLIS = 60;
 
     private final TimedByteReader in;
-    private final byte[] open = new byte[TimedByteReader.MOST + LONGEST];
-    private int openAt;
-    private int openEnd;
+    private final byte[] passed = new byte[TimedByteReader.BUFFER_SIZE + LONGEST];
+    private int passedAt;
+    private int passedEnd;
 
-    private boolean marked;
-    private boolean flooded;
+    private boolean isInMarkedPaste;
+    private boolean isInUnmarkedPaste;
     private boolean escapeJustPassed;
     /**
-     * So many times nothing is said to be there after a lone Escape, so that the decoder takes it for the key. It asks
-     * twice.
+     * How often {@link #available} still has to answer 0 after a lone Escape, so that the decoder, which asks twice,
+     * takes it for the key.
      */
-    private int silent;
+    private int emptyAnswers;
 
-    EscapeFilter(InputStream in, TimedByteReader.Nap nap) {
-        this.in = new TimedByteReader(in, nap);
+    EscapeFilter(InputStream in, TimedByteReader.Sleeper sleeper) {
+        this.in = new TimedByteReader(in, sleeper);
     }
 
     @Override
     public int available() throws IOException {
-        if (openAt == openEnd && silent > 0) {
-            silent--;
+        if (passedAt == passedEnd && emptyAnswers > 0) {
+            emptyAnswers--;
             return 0;
         }
-        if (openAt == openEnd && flooded && !in.comes(EBB)) {
-            ebb();
+        if (passedAt == passedEnd && isInUnmarkedPaste && !in.isReadyWithin(PASTE_END_MILLIS)) {
+            endUnmarkedPaste();
         }
-        while (openAt == openEnd && in.pending()) {
+        while (passedAt == passedEnd && in.isReady()) {
             pass(in.next());
         }
-        return openEnd - openAt;
+        return passedEnd - passedAt;
     }
 
     @Override
@@ -78,160 +87,169 @@ final class EscapeFilter extends InputStream {
         if (length == 0) {
             return 0;
         }
-        while (openAt == openEnd) {
-            silent = 0;
-            if (flooded && !in.comes(EBB)) {
-                ebb();
+        while (passedAt == passedEnd) {
+            emptyAnswers = 0;
+            if (isInUnmarkedPaste && !in.isReadyWithin(PASTE_END_MILLIS)) {
+                endUnmarkedPaste();
                 break;
             }
-            // The rest of a sequence whose Escape was taken for the key comes soon or never.
-            escapeJustPassed = escapeJustPassed && in.comes(AFTER_ESCAPE);
+            escapeJustPassed = escapeJustPassed && in.isReadyWithin(AFTER_ESCAPE_MILLIS);
             int one = in.next();
             if (one < 0) {
                 return -1;
             }
             pass(one);
         }
-        int many = Math.min(length, openEnd - openAt);
-        System.arraycopy(open, openAt, to, from, many);
-        openAt += many;
+        int many = Math.min(length, passedEnd - passedAt);
+        System.arraycopy(passed, passedAt, to, from, many);
+        passedAt += many;
         return many;
     }
 
     /** Lets one byte through with what belongs to it, and the plain ones behind it. */
     private void pass(int first) throws IOException {
-        openAt = 0;
-        openEnd = 0;
+        passedAt = 0;
+        passedEnd = 0;
         if (first == EscapeSequence.ESCAPE) {
             escapeJustPassed = false;
             sequence();
         } else if (escapeJustPassed && (first == '[' || first == 'O')) {
             escapeJustPassed = false;
-            tail(first);
+            lateTail(first);
         } else {
             escapeJustPassed = false;
-            if (!marked && !flooded && in.here() >= MANY && isFlood()) {
-                flooded = true;
-                let(EscapeSequence.PASTE_BEGINS);
+            if (!isInMarkedPaste && !isInUnmarkedPaste && in.buffered() >= SUSPICIOUS_BYTES && looksPasted()) {
+                isInUnmarkedPaste = true;
+                append(EscapeSequence.PASTE_BEGINS);
             }
-            let(first);
+            append(first);
         }
-        while (openEnd > 0
+        while (passedEnd > 0
                 && !escapeJustPassed
-                && in.here() > 0
-                && in.after(0) != EscapeSequence.ESCAPE
-                && openEnd < TimedByteReader.MOST) {
-            let(in.next());
+                && in.buffered() > 0
+                && in.peek(0) != EscapeSequence.ESCAPE
+                && passedEnd < TimedByteReader.BUFFER_SIZE) {
+            append(in.next());
         }
     }
 
+    /** Lets a sequence through once it is whole, and the Escape key alone where none follows. */
     private void sequence() throws IOException {
         EscapeSequence sequence = new EscapeSequence();
         sequence.add(EscapeSequence.ESCAPE);
-        let(EscapeSequence.ESCAPE);
+        append(EscapeSequence.ESCAPE);
         boolean tooLong = false;
         while (true) {
-            if (!(sequence.isIntroduced()
-                    ? in.comes(GAP)
-                    : in.comes(ALT) || in.comes(LONE_ESCAPE - ALT) && begins(peek()))) {
+            if (!goesOn(sequence)) {
                 if (sequence.isIntroduced()) {
-                    openEnd = 0;
-                    swallow(sequence);
+                    passedEnd = 0;
+                    discardRest(sequence);
                 } else {
                     escapeJustPassed = true;
-                    silent = 3;
+                    emptyAnswers = 3;
                 }
                 return;
             }
             int one = in.next();
-            EscapeSequence.State state = one < 0 ? EscapeSequence.State.BROKEN : sequence.add(one);
+            EscapeSequence.State state = sequence.add(one);
             if (state == EscapeSequence.State.BROKEN) {
-                openEnd = 0;
-                // A byte that breaks a sequence is none of it.
-                in.back(one);
+                passedEnd = 0;
+                // A byte that breaks a sequence does not belong to it.
+                in.unread(one);
                 return;
             }
-            tooLong |= openEnd == LONGEST;
+            tooLong |= passedEnd == LONGEST;
             if (!tooLong) {
-                let(one);
+                append(one);
             }
             if (state == EscapeSequence.State.WHOLE) {
-                openEnd = tooLong ? 0 : openEnd;
-                marks(new String(open, 0, openEnd, StandardCharsets.ISO_8859_1));
+                passedEnd = tooLong ? 0 : passedEnd;
+                notePasteMark(new String(passed, 0, passedEnd, StandardCharsets.ISO_8859_1));
                 return;
             }
         }
     }
 
-    /** A terminal that marks what is pasted needs no help, and inside a flood its marks are text like any other. */
-    private void marks(String sequence) {
+    /** Whether the next character of a sequence comes in time. */
+    private boolean goesOn(EscapeSequence sequence) throws IOException {
+        if (sequence.isIntroduced()) {
+            return in.isReadyWithin(GAP_MILLIS);
+        }
+        return in.isReadyWithin(ALT_MILLIS)
+                || in.isReadyWithin(LONE_ESCAPE_MILLIS - ALT_MILLIS) && beginsSequence(peek());
+    }
+
+    /**
+     * A terminal that marks what is pasted needs no help; inside a paste that was marked here its marks are dropped.
+     */
+    private void notePasteMark(String sequence) {
         boolean isMark = sequence.equals(EscapeSequence.PASTE_BEGINS) || sequence.equals(EscapeSequence.PASTE_ENDS);
-        if (isMark && flooded) {
-            openEnd = 0;
+        if (isMark && isInUnmarkedPaste) {
+            passedEnd = 0;
         } else if (isMark) {
-            marked = sequence.equals(EscapeSequence.PASTE_BEGINS);
+            isInMarkedPaste = sequence.equals(EscapeSequence.PASTE_BEGINS);
         }
     }
 
-    /** Whether so much text with a line end in it stands here, or follows at once, that nobody typed it. */
-    private boolean isFlood() throws IOException {
-        in.gather(FLOOD, AT_ONCE);
-        boolean lines = false;
+    /** Whether so much text with a line end in it is here, or follows at once, that nobody can have typed it. */
+    private boolean looksPasted() throws IOException {
+        in.fill(PASTE_BYTES, PASTE_GAP_MILLIS);
+        boolean hasLineEnd = false;
         int plain = 0;
-        while (plain < in.here() && in.after(plain) != EscapeSequence.ESCAPE) {
-            lines |= in.after(plain) == '\r' || in.after(plain) == '\n';
+        while (plain < in.buffered() && in.peek(plain) != EscapeSequence.ESCAPE) {
+            hasLineEnd |= in.peek(plain) == '\r' || in.peek(plain) == '\n';
             plain++;
         }
-        return lines && plain >= FLOOD - 1;
+        return hasLineEnd && plain >= PASTE_BYTES - 1;
     }
 
-    private void ebb() {
-        flooded = false;
-        openAt = 0;
-        openEnd = 0;
-        let(EscapeSequence.PASTE_ENDS);
+    private void endUnmarkedPaste() {
+        isInUnmarkedPaste = false;
+        passedAt = 0;
+        passedEnd = 0;
+        append(EscapeSequence.PASTE_ENDS);
     }
 
     /** What may be the rest of a torn sequence: thrown away if it is, let through as typed if it is not. */
-    private void tail(int first) throws IOException {
+    private void lateTail(int first) throws IOException {
         EscapeSequence sequence = new EscapeSequence();
         sequence.add(EscapeSequence.ESCAPE);
         sequence.add(first);
-        let(first);
-        while (openEnd < LONGEST && in.comes(TAIL_GAP)) {
+        append(first);
+        while (passedEnd < LONGEST && in.isReadyWithin(TAIL_GAP_MILLIS)) {
             int one = in.next();
-            EscapeSequence.State state = one < 0 ? EscapeSequence.State.BROKEN : sequence.add(one);
+            EscapeSequence.State state = sequence.add(one);
             if (state == EscapeSequence.State.WHOLE) {
-                openEnd = 0;
+                passedEnd = 0;
                 return;
             }
             if (state == EscapeSequence.State.BROKEN) {
-                in.back(one);
+                in.unread(one);
                 return;
             }
-            let(one);
+            append(one);
         }
     }
 
     /**
      * Whether this is the second character of a sequence that a program sends, and hardly anybody types after Escape.
      */
-    private static boolean begins(int second) {
+    private static boolean beginsSequence(int second) {
         return second == '[' || second == 'O' || second == ']' || second == 'P';
     }
 
     private int peek() throws IOException {
         int one = in.next();
-        in.back(one);
+        in.unread(one);
         return one;
     }
 
-    private void swallow(EscapeSequence sequence) throws IOException {
-        while (in.comes(LATE)) {
+    private void discardRest(EscapeSequence sequence) throws IOException {
+        while (in.isReadyWithin(LATE_MILLIS)) {
             int one = in.next();
-            EscapeSequence.State state = one < 0 ? EscapeSequence.State.BROKEN : sequence.add(one);
+            EscapeSequence.State state = sequence.add(one);
             if (state == EscapeSequence.State.BROKEN) {
-                in.back(one);
+                in.unread(one);
             }
             if (state != EscapeSequence.State.OPEN) {
                 return;
@@ -239,13 +257,13 @@ final class EscapeFilter extends InputStream {
         }
     }
 
-    private void let(int one) {
-        open[openEnd++] = (byte) one;
+    private void append(int one) {
+        passed[passedEnd++] = (byte) one;
     }
 
-    private void let(String sequence) {
+    private void append(String sequence) {
         for (byte one : sequence.getBytes(StandardCharsets.ISO_8859_1)) {
-            let(one & 0xff);
+            append(one & 0xff);
         }
     }
 }

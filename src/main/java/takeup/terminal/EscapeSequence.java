@@ -34,12 +34,15 @@ final class EscapeSequence {
     }
 
     private Place place = Place.START;
-    private boolean twice;
+    private boolean hasTwoEscapes;
     private int count;
-    private boolean introduced;
+    private boolean isIntroduced;
 
-    /** The state after this character. */
+    /** The state after this character; the end of all input, -1, breaks every sequence. */
     State add(int character) {
+        if (character < 0) {
+            return State.BROKEN;
+        }
         return switch (place) {
             case START -> character == ESCAPE ? go(Place.ESCAPED) : State.BROKEN;
             case ESCAPED -> afterEscape(character);
@@ -53,17 +56,17 @@ final class EscapeSequence {
 
     /** True if it is more than the Escape key, or Alt with a character: something that only a program would send. */
     boolean isIntroduced() {
-        return introduced;
+        return isIntroduced;
     }
 
     private State afterEscape(int character) {
         if (character == ESCAPE) {
             // Some terminals send Alt with an arrow as ESC ESC [ A.
-            State state = twice ? State.BROKEN : State.OPEN;
-            twice = true;
+            State state = hasTwoEscapes ? State.BROKEN : State.OPEN;
+            hasTwoEscapes = true;
             return state;
         }
-        introduced = "[O]P_^X".indexOf(character) >= 0;
+        isIntroduced = "[O]P_^X".indexOf(character) >= 0;
         return switch (character) {
             case '[' -> go(Place.CONTROL_START);
             case 'O' -> go(Place.SINGLE);

@@ -16,21 +16,21 @@ import java.util.List;
 import java.util.stream.Collectors;
 import takeup.session.Key;
 
-/** Lanterna's key strokes to ours: pasted text whole, characters of two halves joined, unknown sequences harmless. */
+/** Turns Lanterna's key strokes into keys: pasted text in one piece, surrogates joined, unknown sequences harmless. */
 final class Keyboard {
     private static final KeyStroke PASTE_BEGINS = new KeyStroke(KeyType.Unknown);
     private static final KeyStroke PASTE_ENDS = new KeyStroke(KeyType.Unknown);
     /** A paste whose end is lost ends after two seconds of silence. */
-    private static final int SILENCE = 2000;
+    private static final int SILENCE_MILLIS = 2000;
 
-    private static final int STEP = 5;
+    private static final int STEP_MILLIS = 5;
 
     private final InputDecoder decoder;
-    private final TimedByteReader.Nap nap;
+    private final TimedByteReader.Sleeper sleeper;
 
-    Keyboard(InputDecoder decoder, TimedByteReader.Nap nap) {
+    Keyboard(InputDecoder decoder, TimedByteReader.Sleeper sleeper) {
         this.decoder = decoder;
-        this.nap = nap;
+        this.sleeper = sleeper;
     }
 
     /** The next key; null when no more can come. */
@@ -40,9 +40,9 @@ final class Keyboard {
             if (stroke == PASTE_BEGINS) {
                 return Key.pasted(pasted());
             }
-            if (isHalf(stroke)) {
+            if (isSurrogate(stroke)) {
                 KeyStroke second = decoder.getNextCharacter(true);
-                if (isHalf(second) && Character.isSurrogatePair(stroke.getCharacter(), second.getCharacter())) {
+                if (isSurrogate(second) && Character.isSurrogatePair(stroke.getCharacter(), second.getCharacter())) {
                     return Key.typed(new String(new char[] {stroke.getCharacter(), second.getCharacter()}));
                 }
                 stroke = second; // half a character is none
@@ -58,22 +58,22 @@ final class Keyboard {
     private String pasted() throws IOException, InterruptedException {
         StringBuilder text = new StringBuilder();
         int silent = 0;
-        while (silent < SILENCE) {
+        while (silent < SILENCE_MILLIS) {
             KeyStroke stroke = decoder.getNextCharacter(false);
             if (stroke == null) {
-                silent += STEP;
-                nap.millis(STEP);
+                silent += STEP_MILLIS;
+                sleeper.millis(STEP_MILLIS);
             } else if (stroke == PASTE_ENDS || stroke.getKeyType() == KeyType.EOF) {
                 break;
             } else {
                 silent = 0;
-                text.append(written(stroke));
+                text.append(textOf(stroke));
             }
         }
         return text.toString();
     }
 
-    private static String written(KeyStroke stroke) {
+    private static String textOf(KeyStroke stroke) {
         return switch (stroke.getKeyType()) {
             case Enter -> "\n";
             case Tab -> "\t";
@@ -85,7 +85,7 @@ final class Keyboard {
         };
     }
 
-    private static boolean isHalf(KeyStroke stroke) {
+    private static boolean isSurrogate(KeyStroke stroke) {
         return stroke != null
                 && stroke.getKeyType() == KeyType.Character
                 && !stroke.isAltDown()
@@ -137,7 +137,7 @@ final class Keyboard {
     static List<CharacterPattern> patterns() {
         char escape = EscapeSequence.ESCAPE;
         return List.of(
-                new Any(),
+                new AnySequence(),
                 new BasicCharacterPattern(new KeyStroke(KeyType.Escape), escape),
                 new BasicCharacterPattern(new KeyStroke(KeyType.Tab), '\t'),
                 new BasicCharacterPattern(new KeyStroke(KeyType.Enter), '\n'),
@@ -149,15 +149,15 @@ final class Keyboard {
                 new BasicCharacterPattern(new KeyStroke(KeyType.F3), escape, '[', '[', 'C'),
                 new BasicCharacterPattern(new KeyStroke(KeyType.F4), escape, '[', '[', 'D'),
                 new BasicCharacterPattern(new KeyStroke(KeyType.F5), escape, '[', '[', 'E'),
-                new Known(),
+                new KnownSequence(),
                 new NormalCharacterPattern(),
-                new Alt(),
+                new AltCharacter(),
                 new CtrlAndCharacterPattern(),
                 new CtrlAltAndCharacterPattern());
     }
 
     /** Any well-formed sequence, as one key that does nothing; and the two that stand around pasted text. */
-    private static final class Any implements CharacterPattern {
+    private static final class AnySequence implements CharacterPattern {
         @Override
         public Matching match(List<Character> read) {
             EscapeSequence sequence = new EscapeSequence();
@@ -184,7 +184,7 @@ final class Keyboard {
     }
 
     /** The sequences of known keys, but a report of the cursor's place is not F3. */
-    private static final class Known extends EscapeSequenceCharacterPattern {
+    private static final class KnownSequence extends EscapeSequenceCharacterPattern {
         @Override
         protected KeyStroke getKeyStrokeRaw(char first, int number, int held, char last, boolean twice) {
             return last == 'R' && held > 0 ? null : super.getKeyStrokeRaw(first, number, held, last, twice);
@@ -192,7 +192,7 @@ final class Keyboard {
     }
 
     /** Alt with a character, but for those that begin a sequence. */
-    private static final class Alt extends AltAndCharacterPattern {
+    private static final class AltCharacter extends AltAndCharacterPattern {
         @Override
         public Matching match(List<Character> read) {
             return read.size() == 2 && "[O]P_^X".indexOf(read.get(1)) >= 0 ? null : super.match(read);

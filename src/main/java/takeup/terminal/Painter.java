@@ -17,7 +17,7 @@ public final class Painter {
 
     private final OutputStream out;
     private final ColourDepth depth;
-    private final CharacterSet lettering;
+    private final CharacterSet characterSet;
     private final String[] sequences = new String[TextRole.values().length];
 
     /** What the terminal shows now; null when that is not known. */
@@ -30,10 +30,10 @@ public final class Painter {
     private int penRow;
     private TextRole role;
 
-    public Painter(OutputStream out, ColourDepth depth, CharacterSet lettering, Theme theme) {
+    public Painter(OutputStream out, ColourDepth depth, CharacterSet characterSet, Theme theme) {
         this.out = out;
         this.depth = depth;
-        this.lettering = lettering;
+        this.characterSet = characterSet;
         theme(theme);
     }
 
@@ -54,7 +54,7 @@ public final class Painter {
 
     /** Draws the picture; one that is already there writes nothing. */
     public synchronized void show(Grid picture) throws IOException {
-        Grid spelt = lettering.of(picture);
+        Grid spelt = characterSet.of(picture);
         Grid grid = cursorDrawn ? spelt.withCursorAs(TextRole.CURSOR) : spelt;
         Grid before = shown != null && shown.columns() == grid.columns() && shown.rows() == grid.rows() ? shown : null;
         begin(before);
@@ -102,7 +102,7 @@ public final class Painter {
             if (depth == ColourDepth.NONE && role != TextRole.NORMAL) {
                 frame.append(sequences[TextRole.NORMAL.ordinal()]);
             }
-            frame.append(cell.pixels().written(depth, lettering));
+            frame.append(cell.pixels().written(depth, characterSet));
             role = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
         } else {
             if (role != cell.role()) {

@@ -26,7 +26,7 @@ final class Stty {
     private static final String INSTEAD = ": takeup line reads lines from anywhere.";
 
     private final String saved;
-    private Size first;
+    private Size knownSize;
 
     /**
      * No terminal at all: nothing is set and nothing put back. The helper is started all the same, once, for what it
@@ -39,7 +39,7 @@ final class Stty {
 
     private Stty(String saved, Size first) {
         this.saved = saved;
-        this.first = first;
+        this.knownSize = first;
     }
 
     /** Remembers the modes and the size, and sets the modes of the screen. */
@@ -68,8 +68,8 @@ final class Stty {
 
     /** The size now; the first answer came with the modes. */
     synchronized Size size() {
-        Size known = first;
-        first = null;
+        Size known = knownSize;
+        knownSize = null;
         if (known != null) {
             return known;
         }
@@ -87,7 +87,7 @@ final class Stty {
     }
 
     /** Sets the modes of the screen again, after the shell had the terminal. */
-    void again() {
+    void setRawModes() {
         run("exec " + RAW, "");
     }
 

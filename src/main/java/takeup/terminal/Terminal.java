@@ -36,28 +36,28 @@ public final class Terminal implements AutoCloseable {
     private static final String LEAVE = "\u001b[0m\u001b[?2004l\u001b[?25h\u001b[?1049l";
 
     private final Stty stty;
-    private final Outlet out;
+    private final TerminalOutput out;
     private final Painter painter;
     private final boolean colourless;
-    private final CharacterSet lettering;
-    private final Wire wire;
+    private final CharacterSet characterSet;
+    private final LanternaTerminal lanterna;
 
     private final Semaphore permits = new Semaphore(0);
     private final AtomicBoolean ended = new AtomicBoolean();
-    private volatile Consumer<String> atTheEnd = sentence -> {};
+    private volatile Consumer<String> onEnd = sentence -> {};
     private volatile boolean sizeChanged = true;
     private volatile Size size = Size.USUAL;
-    private final Object leaving = new Object();
-    private boolean left;
+    private final Object giveBackLock = new Object();
+    private boolean isGivenBack;
 
     private Terminal(Stty stty, InputStream keys, OutputStream out, TerminalEnvironment environment, Theme theme)
             throws IOException {
         this.stty = stty;
-        this.out = new Outlet(out);
-        lettering = environment.lettering();
+        this.out = new TerminalOutput(out);
+        characterSet = environment.characterSet();
         colourless = environment.depth() == ColourDepth.NONE;
-        painter = new Painter(this.out, environment.depth(), lettering, theme);
-        wire = new Wire(keys);
+        painter = new Painter(this.out, environment.depth(), characterSet, theme);
+        lanterna = new LanternaTerminal(keys);
         this.out.write(bytes(ENTER));
     }
 
@@ -82,7 +82,8 @@ public final class Terminal implements AutoCloseable {
     }
 
     /** A terminal that nobody sees: keys come from a stream until it ends, and pictures go nowhere. */
-    public static Terminal unseen(InputStream keys, TerminalEnvironment environment, Theme theme) throws IOException {
+    public static Terminal withoutScreen(InputStream keys, TerminalEnvironment environment, Theme theme)
+            throws IOException {
         return new Terminal(Stty.none(), keys, OutputStream.nullOutputStream(), environment, theme);
     }
 
@@ -93,14 +94,14 @@ public final class Terminal implements AutoCloseable {
      * picture; it is drawn whole. {@code ended} comes once, when the terminal is gone.
      */
     public void listen(Consumer<Key> keys, Runnable resized, Runnable continued, Consumer<String> ended) {
-        atTheEnd = ended;
+        onEnd = ended;
         Signals.on("WINCH", () -> {
             sizeChanged = true;
             painter.forget();
             resized.run();
         });
         Signals.on("CONT", () -> {
-            again();
+            resume();
             continued.run();
         });
         Thread thread = new Thread(() -> listen(keys), "keys");
@@ -109,7 +110,7 @@ public final class Terminal implements AutoCloseable {
     }
 
     private void listen(Consumer<Key> keys) {
-        Keyboard keyboard = new Keyboard(wire.getInputDecoder(), Thread::sleep);
+        Keyboard keyboard = new Keyboard(lanterna.getInputDecoder(), Thread::sleep);
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
                 keys.accept(key);
@@ -130,17 +131,17 @@ public final class Terminal implements AutoCloseable {
 
     private void end() {
         if (!ended.getAndSet(true)) {
-            atTheEnd.accept("the terminal was closed");
+            onEnd.accept("the terminal was closed");
         }
     }
 
     /** The shell had the terminal in the meantime, and set its modes and wrote on its screen as it liked. */
-    private void again() {
-        synchronized (leaving) {
-            if (left) {
+    private void resume() {
+        synchronized (giveBackLock) {
+            if (isGivenBack) {
                 return;
             }
-            stty.again();
+            stty.setRawModes();
         }
         try {
             out.write(bytes(ENTER));
@@ -176,7 +177,7 @@ public final class Terminal implements AutoCloseable {
 
     /** How pixels are drawn: two to a cell only where there are half blocks. */
     public PixelShape pixels() {
-        return lettering == CharacterSet.UNICODE ? PixelShape.HALF_CELL : PixelShape.WHOLE_CELL;
+        return characterSet == CharacterSet.UNICODE ? PixelShape.HALF_CELL : PixelShape.WHOLE_CELL;
     }
 
     /** Draws in this theme from the next picture on. */
@@ -202,27 +203,27 @@ public final class Terminal implements AutoCloseable {
     @Override
     public void close() {
         try {
-            wire.close();
+            lanterna.close();
         } catch (IOException | IllegalStateException ending) {
-            leave(); // the program is ending anyway, and another thread may be giving the terminal back: wait for it
+            giveBack(); // the program is ending anyway, and another thread may be giving the terminal back: wait for it
         }
     }
 
-    private void leave() {
-        synchronized (leaving) {
-            if (!left) {
-                left = true;
-                out.shut(bytes(LEAVE));
+    private void giveBack() {
+        synchronized (giveBackLock) {
+            if (!isGivenBack) {
+                isGivenBack = true;
+                out.close(bytes(LEAVE));
                 stty.restore();
             }
         }
     }
 
     /** Closes, and prints a line on the shell's own screen; nothing hidden in it steers the terminal. */
-    public void farewell(String line) {
+    public void closeAndPrint(String line) {
         close();
         try {
-            out.afterwards(bytes(lettering.of(line) + "\n"));
+            out.writeAfterClose(bytes(characterSet.of(line) + "\n"));
         } catch (IOException gone) {
             end();
         }
@@ -235,8 +236,8 @@ public final class Terminal implements AutoCloseable {
     /**
      * Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end.
      */
-    private final class Wire extends UnixLikeTerminal {
-        Wire(InputStream keys) throws IOException {
+    private final class LanternaTerminal extends UnixLikeTerminal {
+        LanternaTerminal(InputStream keys) throws IOException {
             super(new EscapeFilter(keys, Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
         }
 
@@ -247,7 +248,7 @@ public final class Terminal implements AutoCloseable {
 
         @Override
         protected void restoreTerminalSettings() {
-            leave();
+            giveBack();
         }
 
         // The rest is done already, by one helper instead of five, and the size is never asked from here.

@@ -84,7 +84,7 @@ public record ThemeSample(
             StringBuilder text = new StringBuilder();
             for (Piece piece : line) {
                 text.append(seen.style(piece.role()).sequence(depth))
-                        .append(terminal.lettering().spelt(piece.text()));
+                        .append(terminal.characterSet().spelt(piece.text()));
             }
             painted.add(text.append("\u001b[0m").toString());
         }

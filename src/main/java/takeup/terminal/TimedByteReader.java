@@ -5,42 +5,42 @@ import java.io.InputStream;
 import java.io.InterruptedIOException;
 
 /**
- * The bytes that a terminal sends, in their order, for a reader that must know what comes <em>soon</em>: it waits for
- * the next one for so many milliseconds and no longer, looks at what lies here already, and gives one byte back.
+ * Reads the bytes that a terminal sends, with a time limit: it waits so many milliseconds for the next one and no
+ * longer, looks ahead at what is buffered, and takes one byte back.
  */
 final class TimedByteReader {
     /** How to let time pass; tests have their own. */
-    interface Nap {
+    interface Sleeper {
         void millis(int millis) throws InterruptedException;
     }
 
     /** What is read in one go at most. */
-    static final int MOST = 4096;
+    static final int BUFFER_SIZE = 4096;
 
-    private static final int STEP = 2;
+    private static final int STEP_MILLIS = 2;
 
     private final InputStream in;
-    private final Nap nap;
-    private final byte[] bytes = new byte[MOST];
+    private final Sleeper sleeper;
+    private final byte[] bytes = new byte[BUFFER_SIZE];
     private int at;
     private int end;
 
-    TimedByteReader(InputStream in, Nap nap) {
+    TimedByteReader(InputStream in, Sleeper sleeper) {
         this.in = in;
-        this.nap = nap;
+        this.sleeper = sleeper;
     }
 
-    /** How many bytes lie here without a look at the terminal. */
-    int here() {
+    /** How many bytes were read from the terminal and not handed on yet. */
+    int buffered() {
         return end - at;
     }
 
-    /** The byte that so many others stand before, 0 for the next one; fewer than {@link #here}. */
-    int after(int others) {
-        return bytes[at + others] & 0xff;
+    /** The byte after so many others, 0 for the next one; fewer than {@link #buffered}. */
+    int peek(int offset) {
+        return bytes[at + offset] & 0xff;
     }
 
-    /** The next byte, waited for without an end; -1 when no more will come. */
+    /** The next byte, waited for without a limit; -1 when no more will come. */
     int next() throws IOException {
         if (at == end) {
             at = 0;
@@ -52,29 +52,29 @@ final class TimedByteReader {
         return bytes[at++] & 0xff;
     }
 
-    /** Gives back the byte that {@link #next} answered last, to be read again; what was no byte is not given back. */
-    void back(int one) {
+    /** Takes back the byte that {@link #next} returned last, to be read again; -1 is no byte. */
+    void unread(int one) {
         if (one >= 0) {
             at--;
         }
     }
 
     /** Whether the next byte can be had now. */
-    boolean pending() throws IOException {
+    boolean isReady() throws IOException {
         return at < end || in.available() > 0;
     }
 
     /** Whether the next byte can be had within so many milliseconds. */
-    boolean comes(int millis) throws IOException {
-        return at < end || follows(millis);
+    boolean isReadyWithin(int millis) throws IOException {
+        return at < end || isInputWithin(millis);
     }
 
-    /** Reads on until so many bytes lie here, as long as the next ones follow within so many milliseconds. */
-    void gather(int many, int millis) throws IOException {
-        System.arraycopy(bytes, at, bytes, 0, here());
+    /** Reads on until so many bytes are buffered, as long as the next ones follow within so many milliseconds. */
+    void fill(int many, int millis) throws IOException {
+        System.arraycopy(bytes, at, bytes, 0, buffered());
         end -= at;
         at = 0;
-        while (end < many && follows(millis)) {
+        while (end < many && isInputWithin(millis)) {
             int more = in.read(bytes, end, bytes.length - end);
             if (more <= 0) {
                 return;
@@ -83,8 +83,8 @@ final class TimedByteReader {
         }
     }
 
-    private boolean follows(int millis) throws IOException {
-        for (int left = millis; in.available() == 0; left -= STEP) {
+    private boolean isInputWithin(int millis) throws IOException {
+        for (int left = millis; in.available() == 0; left -= STEP_MILLIS) {
             if (left <= 0) {
                 return false;
             }
@@ -95,7 +95,7 @@ final class TimedByteReader {
 
     private void pause() throws InterruptedIOException {
         try {
-            nap.millis(STEP);
+            sleeper.millis(STEP_MILLIS);
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             throw new InterruptedIOException("interrupted in the middle of a key");

@@ -22,14 +22,14 @@ class TerminalEnvironmentTest {
                         "tr_TR.UTF-8, C, C, UNICODE"
             })
     void theFirstLocaleVariableThatIsSetDecides(String all, String ctype, String lang, CharacterSet lettering) {
-        assertEquals(lettering, new TerminalEnvironment("xterm", "", "", all, ctype, lang, false).lettering());
+        assertEquals(lettering, new TerminalEnvironment("xterm", "", "", all, ctype, lang, false).characterSet());
     }
 
     @Test
     void asciiCanBeAskedFor() {
         assertEquals(
                 CharacterSet.ASCII,
-                TerminalEnvironment.of(Map.of("LANG", "en_GB.UTF-8"), true).lettering());
+                TerminalEnvironment.of(Map.of("LANG", "en_GB.UTF-8"), true).characterSet());
     }
 
     @Test
@@ -37,7 +37,7 @@ class TerminalEnvironmentTest {
         assertEquals(
                 CharacterSet.PLAIN_GLYPHS,
                 TerminalEnvironment.of(Map.of("TERM", "linux", "LANG", "en_GB.UTF-8"), false)
-                        .lettering());
+                        .characterSet());
     }
 
     @ParameterizedTest

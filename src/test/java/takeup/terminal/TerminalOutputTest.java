@@ -7,17 +7,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
-class OutletTest {
+class TerminalOutputTest {
     private final ByteArrayOutputStream terminal = new ByteArrayOutputStream();
-    private final Outlet outlet = new Outlet(terminal);
+    private final TerminalOutput outlet = new TerminalOutput(terminal);
 
     @Test
     void aPictureAfterTheLastWordIsDropped() throws IOException {
         outlet.write(bytes("picture "));
-        outlet.shut(bytes("leave "));
+        outlet.close(bytes("leave "));
         outlet.write(bytes("late picture "));
-        outlet.shut(bytes("leave again "));
-        outlet.afterwards(bytes("goodbye"));
+        outlet.close(bytes("leave again "));
+        outlet.writeAfterClose(bytes("goodbye"));
         assertEquals("picture leave goodbye", terminal.toString(StandardCharsets.UTF_8));
     }
 

@@ -6,15 +6,15 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * The way out to the terminal, which can be shut: a picture that is being painted while the program is told to end must
- * not write over the shell's own screen. After {@link #shut} what is written is dropped.
+ * The output of the terminal, which can be closed for good: a picture that is being painted while the program is told
+ * to end must not write over the shell's own screen. After {@link #close(byte[])} what is written is dropped.
  */
-final class Outlet extends OutputStream {
+final class TerminalOutput extends OutputStream {
     private final OutputStream out;
     private final ReentrantLock lock = new ReentrantLock();
-    private volatile boolean shut;
+    private volatile boolean isClosed;
 
-    Outlet(OutputStream out) {
+    TerminalOutput(OutputStream out) {
         this.out = out;
     }
 
@@ -27,7 +27,7 @@ final class Outlet extends OutputStream {
     public void write(byte[] bytes, int from, int length) throws IOException {
         lock.lock();
         try {
-            if (!shut) {
+            if (!isClosed) {
                 out.write(bytes, from, length);
             }
         } finally {
@@ -37,17 +37,17 @@ final class Outlet extends OutputStream {
 
     @Override
     public void flush() throws IOException {
-        if (!shut) {
+        if (!isClosed) {
             out.flush();
         }
     }
 
     /** Writes these last bytes and drops all later ones. A write that hangs is waited for half a second at most. */
-    void shut(byte[] last) {
-        boolean mine = false;
+    void close(byte[] last) {
+        boolean hasLock = false;
         try {
-            mine = lock.tryLock(500, TimeUnit.MILLISECONDS);
-            if (mine && !shut) {
+            hasLock = lock.tryLock(500, TimeUnit.MILLISECONDS);
+            if (hasLock && !isClosed) {
                 out.write(last);
                 out.flush();
             }
@@ -56,15 +56,15 @@ final class Outlet extends OutputStream {
         } catch (IOException gone) {
             // The terminal has gone, and with it the screen that was to be put back.
         } finally {
-            shut = true;
-            if (mine) {
+            isClosed = true;
+            if (hasLock) {
                 lock.unlock();
             }
         }
     }
 
-    /** Writes on the main screen, once shut. */
-    void afterwards(byte[] bytes) throws IOException {
+    /** Writes on the shell's own screen, once closed. */
+    void writeAfterClose(byte[] bytes) throws IOException {
         out.write(bytes);
         out.flush();
     }
