@@ -106,8 +106,7 @@ class RoomsTest {
         Set<String> seen = seenFrom(room);
         List<String> stray = new ArrayList<>();
         uses().forEach((from, all) -> all.forEach(to -> {
-            boolean isAllowed =
-                    room(from).equals(room(to)) || seen.contains(room(to));
+            boolean isAllowed = room(from).equals(room(to)) || seen.contains(room(to));
             if (room(from).equals(room) && !isAllowed) {
                 stray.add(from + " -> " + to);
             }
@@ -125,9 +124,8 @@ class RoomsTest {
                         from, all.stream().filter(it -> room(it).equals(room)).collect(toCollection(TreeSet::new)));
             }
         });
-        List<Set<String>> large = Knots.of(inside).stream()
-                .filter(it -> it.size() > LARGEST_KNOT)
-                .toList();
+        List<Set<String>> large =
+                Knots.of(inside).stream().filter(it -> it.size() > LARGEST_KNOT).toList();
         assertEquals(List.of(), large);
     }
 
