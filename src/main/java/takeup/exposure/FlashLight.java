@@ -19,10 +19,21 @@ public record FlashLight(
      * What goes with a flash meter's reading, which holds the room's light too.
      *
      * @param time the time that it was taken with; empty where it is not known
+     * @param fill what a second light gave, measured alone as the first was
      */
-    public record Measured(Optional<ExposureTime> time) {
+    public record Measured(Optional<ExposureTime> time, Optional<Aperture> fill) {
         /** Of a time that nobody knows. */
-        public static final Measured ANY_TIME = new Measured(Optional.empty());
+        public static final Measured ANY_TIME = new Measured(Optional.empty(), Optional.empty());
+    }
+
+    /** The second light, where there is one. */
+    public Optional<Aperture> fill() {
+        return measured.flatMap(Measured::fill);
+    }
+
+    /** The aperture that is right for all of it: where two lights meet, the film gets the sum of both. */
+    public double stops() {
+        return fill().map(it -> Stops.sum(aperture.stops(), it.stops())).orElseGet(aperture::stops);
     }
 
     /** What a flash meter showed at a time that is not known. */

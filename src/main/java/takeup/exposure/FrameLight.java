@@ -76,7 +76,8 @@ public record FrameLight(
     /**
      * A flash meter's reading is all the light at the time that it was taken with. Another time changes the ambient
      * part alone, and what that part was is known only where it was metered too. An ambient light that was more than
-     * the flash meter saw is another one than it stood in: the newer of the two readings counts.
+     * the flash meter saw is another one than it stood in: the newer of the two readings counts. Key and fill that are
+     * metered one after the other both hold it.
      */
     private LightParts measured(
             double read, OptionalDouble now, LightPath path, Aperture aperture, Optional<ExposureTime> time) {
@@ -87,7 +88,8 @@ public record FrameLight(
         if (now.isEmpty() || then.isEmpty()) {
             return unsplit;
         }
-        double alone = Stops.factor(read) - Stops.factor(then.getAsDouble());
+        int readings = flash.flatMap(FlashLight::fill).isPresent() ? 2 : 1;
+        double alone = Stops.factor(read) - readings * Stops.factor(then.getAsDouble());
         if (alone > 0) {
             OptionalDouble flashAlone = OptionalDouble.of(Stops.of(alone));
             return new LightParts(now, flashAlone, LightParts.together(now, flashAlone));

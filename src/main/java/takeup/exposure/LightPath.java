@@ -36,7 +36,7 @@ public record LightPath(
 
     /** The same for flash, where the time does not count: the set aperture against the flash meter's. */
     public double flashError(FlashLight flash, Aperture aperture) {
-        double asked = flash.aperture().stops()
+        double asked = flash.stops()
                 + index.stopsFrom100()
                 - flash.index().stopsFrom100()
                 - filterStops

@@ -82,7 +82,7 @@ final class ExposureFields {
 
     private static Json of(FlashLight flash) {
         Optional<ExposureTime> time = flash.measured().flatMap(FlashLight.Measured::time);
-        return Json.object()
+        Json.Obj json = Json.object()
                 .and("method", flash.measured().isPresent() ? "meter" : "guide-number")
                 .and("fNumber", flash.aperture().fNumber())
                 .and("exactFNumber", RoundedJson.number(flash.aperture().exactFNumber()))
@@ -95,6 +95,10 @@ final class ExposureFields {
                                 .orElseGet(OptionalDouble::empty)))
                 .and("typed", flash.typed())
                 .and("at", IsoTime.of(flash.at()));
+        flash.fill()
+                .ifPresent(it -> json.and("fillFNumber", it.fNumber())
+                        .and("exactFillFNumber", RoundedJson.number(it.exactFNumber())));
+        return json;
     }
 
     /** A filter's name. A filter typed as a bare loss (+1) is named in words, since a lab reads +1 as a push. */

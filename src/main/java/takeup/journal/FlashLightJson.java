@@ -22,6 +22,7 @@ final class FlashLightJson {
                 .and("at", flash.at())
                 .and(GUIDE_NUMBER, flash.measured().isEmpty());
         flash.measured().flatMap(FlashLight.Measured::time).ifPresent(it -> json.and("time", ExposureJson.of(it)));
+        flash.fill().ifPresent(it -> json.and("fill", ExposureJson.of(it)));
         return json;
     }
 
@@ -34,8 +35,9 @@ final class FlashLightJson {
                 new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
                 isGuideNumber
                         ? Optional.empty()
-                        : Optional.of(
-                                new FlashLight.Measured(fields.inside("time").map(ExposureJson::time))),
+                        : Optional.of(new FlashLight.Measured(
+                                fields.inside("time").map(ExposureJson::time),
+                                fields.inside("fill").map(ExposureJson::aperture))),
                 typed,
                 fields.time("at"));
     }

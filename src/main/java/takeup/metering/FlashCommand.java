@@ -31,6 +31,8 @@ public final class FlashCommand implements Command {
             .usage("flash on", "flash gn36m 3m 1/4")
             .form("flash on", "the frames that follow are with flash")
             .form("flash gn36m 3m 1/4", "guide number in metres, distance, power")
+            .form("flash gn36m f8", "the distance at which it is right")
+            .form("flash gn36m 3m fill -1", "the power that puts it a stop under the pair in hand")
             .form("flash off", "without flash")
             .needs(Need.CAMERA);
 
@@ -47,7 +49,7 @@ public final class FlashCommand implements Command {
         }
         if (words.get(0).startsWith("gn")) {
             context.roll();
-            return FlashReading.guided(GuideNumberArguments.of(words), arguments.line(), context);
+            return GuideNumberReading.of(GuideNumberArguments.of(words), arguments.line(), context);
         }
         String value = arguments.one("flash on, flash gn36 3m");
         Camera camera = context.camera();

@@ -21,6 +21,7 @@ import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.Lens;
@@ -32,7 +33,6 @@ import takeup.report.StatusJson;
 import takeup.report.WarningText;
 import takeup.roll.ClockShift;
 import takeup.roll.ExposureResult;
-import takeup.roll.Film;
 import takeup.roll.SettingPatch;
 import takeup.text.Plain;
 
@@ -47,15 +47,20 @@ final class FlashReading {
         FlashLight flash = new FlashLight(
                 reading.flash().orElseThrow(),
                 reading.flashIndex().orElseThrow(),
-                Optional.of(new FlashLight.Measured(timeOf(reading, context))),
+                Optional.of(new FlashLight.Measured(timeOf(reading, context), reading.fill())),
                 typed,
                 context.now());
         return run(
-                flash,
-                context.state().inHand(camera).with(SettingPatch.flash(true)),
+                new Found(
+                        flash,
+                        context.state().inHand(camera).with(SettingPatch.flash(true)),
+                        Optional.empty(),
+                        Json.object(),
+                        (reply, chosen) -> reply.says(
+                                title(flash),
+                                details(flash) + "."
+                                        + chosen.map(it -> " Set: " + it).orElse(""))),
                 before,
-                (reply, chosen) -> reply.says(
-                        words(flash), "." + chosen.map(it -> " Set: " + it).orElse("")),
                 context);
     }
 
@@ -66,43 +71,33 @@ final class FlashReading {
                 .or(() -> context.setting().time());
     }
 
-    /** What a guide number, a distance and a power come to. */
-    static Outcome guided(GuideNumberArguments typed, String line, CommandContext context) {
-        Camera camera = context.camera();
-        Film film = context.roll().film();
-        CameraSetup before = context.state().inHand(camera);
-        double metres = typed.metres(before.setting().distanceM());
-        double exact = typed.guide().fNumber(film.index(), typed.power(), metres);
-        FlashLight flash = new FlashLight(
-                new Aperture(Plain.rounded(exact, 3), 0, 2 * Stops.of(exact)),
-                film.index(),
-                Optional.empty(),
-                line,
-                context.now());
-        CameraSetup setup = before.with(SettingPatch.flash(true));
-        return run(
-                flash,
-                typed.distance().isPresent() ? setup.with(SettingPatch.distance(metres)) : setup,
-                List.of(),
-                (reply, chosen) -> reply.says(
-                        "Flash at EI " + film.index() + ": " + flash.aperture() + " at " + typed.distanceWords(metres),
-                        chosen.map(it -> ": set " + it).orElse("")),
-                context);
-    }
-
-    private static Outcome run(
+    /**
+     * What a line about flash comes to.
+     *
+     * @param flash the light of the flash
+     * @param setup the camera, flash on
+     * @param aperture the aperture that stays or was typed; empty where the flash decides it
+     * @param fields what other programs read besides
+     * @param says the answer, with the aperture that was chosen
+     */
+    record Found(
             FlashLight flash,
-            CameraSetup before,
-            List<JournalEntry> more,
-            BiFunction<Reply, Optional<String>, Reply> says,
-            CommandContext context) {
+            CameraSetup setup,
+            Optional<Aperture> aperture,
+            Json.Obj fields,
+            BiFunction<Reply, Optional<String>, Reply> says) {}
+
+    static Outcome run(Found found, List<JournalEntry> more, CommandContext context) {
+        FlashLight flash = found.flash;
+        CameraSetup before = found.setup;
         Camera camera = context.camera();
         List<JournalEntry> entries = new ArrayList<>(more);
         List<Warning> warnings = new ArrayList<>();
         Optional<ClockShift> shift = context.clockShifts().sinceFrameOrReading();
         shift.ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
         entries.add(new JournalEntry.OnDay(new CameraEvent.FlashMetered(flash)));
-        Optional<Aperture> aperture = before.setting().lens().map(it -> nearest(flash, before, it, context));
+        Optional<Aperture> aperture =
+                found.aperture.or(() -> before.setting().lens().map(it -> nearest(flash, before, it, context)));
         CameraSetup after =
                 aperture.map(it -> before.with(SettingPatch.aperture(it))).orElse(before);
         if (aperture.isPresent() || !after.equals(context.state().inHand(camera))) {
@@ -116,12 +111,13 @@ final class FlashReading {
         Reply reply = context.reply(entries);
         Optional<String> chosen =
                 aperture.map(it -> it + ", " + Stops.error(wanted(flash, before, context) - it.stops()) + ".");
-        says.apply(reply, chosen);
+        found.says.apply(reply, chosen);
         LightParts light = ExposureInHand.light(reply.after());
+        Json.Obj fields = StatusJson.of(reply.after());
+        found.fields.fields().forEach(fields::and);
         return reply.event("light")
                 .saysMore(ambient(reply.after()))
-                .fields(StatusJson.of(reply.after())
-                        .and("flashLight", flash.aperture())
+                .fields(fields.and("flashLight", flash.aperture())
                         .and("ambientStops", AdviceJson.exact(light.ambientStops()))
                         .and("flashStops", AdviceJson.exact(light.flashStops()))
                         .and("errorStops", AdviceJson.exact(light.totalStops())))
@@ -182,6 +178,28 @@ final class FlashReading {
     }
 
     static String words(FlashLight flash) {
-        return "Flash: " + flash.aperture() + " at " + flash.index();
+        return title(flash) + details(flash);
+    }
+
+    private static String title(FlashLight flash) {
+        return "Flash: "
+                + flash.fill()
+                        .map(it -> "key " + flash.aperture() + ", fill " + it)
+                        .orElseGet(() -> flash.aperture().toString())
+                + " at " + flash.index();
+    }
+
+    /** The lit side gets key and fill, the shadow side the fill alone: f/8 and f/5.6 are 2:1 and on the face 3:1. */
+    private static String details(FlashLight flash) {
+        if (flash.fill().isEmpty()) {
+            return "";
+        }
+        double key = Stops.factor(flash.aperture().stops() - flash.fill().get().stops());
+        return ", ratio " + ratio(key) + " (lit side to shadow side " + ratio(key + 1) + "), together f/"
+                + Plain.digits(Stops.factor(flash.stops() / 2), 2);
+    }
+
+    private static String ratio(double factor) {
+        return factor >= 1 ? Plain.digits(factor, 2) + ":1" : "1:" + Plain.digits(1 / factor, 2);
     }
 }

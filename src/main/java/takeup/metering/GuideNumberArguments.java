@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.GuideNumber;
 import takeup.prompt.CommandRejected;
+import takeup.prompt.Fractions;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
@@ -16,9 +17,16 @@ import takeup.text.Plain;
  *
  * @param heads the words of the heads, one or more
  * @param distance from the flash to the subject; empty where it is the one in hand
+ * @param aperture the aperture that it shall be right for
  * @param power the part of full power, 1 where none is typed
+ * @param fillStops how far the flash shall lie over or under the pair in hand; then the power is asked for
  */
-record GuideNumberArguments(List<String> heads, Optional<Token> distance, double power) {
+record GuideNumberArguments(
+        List<String> heads,
+        Optional<Token> distance,
+        Optional<Token> aperture,
+        double power,
+        OptionalDouble fillStops) {
     private static final int MOST_HEADS = 9;
     private static final double HIGHEST = 500;
 
@@ -26,11 +34,20 @@ record GuideNumberArguments(List<String> heads, Optional<Token> distance, double
         List<String> words = joined(typed);
         List<String> heads = new ArrayList<>();
         Optional<Token> distance = Optional.empty();
+        Optional<Token> aperture = Optional.empty();
         OptionalDouble power = OptionalDouble.empty();
+        OptionalDouble fill = OptionalDouble.empty();
         for (int at = 0; at < words.size(); at++) {
             String word = words.get(at);
             if (word.startsWith("gn")) {
                 heads.add(word);
+                continue;
+            }
+            if (word.equals("fill")) {
+                if (at + 1 == words.size()) {
+                    throw new CommandRejected("how far under the pair in hand? such as fill -1");
+                }
+                fill = OptionalDouble.of(fill(words.get(++at)));
                 continue;
             }
             boolean isNamed = word.equals("power");
@@ -45,6 +62,11 @@ record GuideNumberArguments(List<String> heads, Optional<Token> distance, double
                 }
                 FrameArguments.distance(token);
                 distance = Optional.of(token);
+            } else if (token.is(Token.Kind.APERTURE) && !isNamed) {
+                if (aperture.isPresent()) {
+                    throw new CommandRejected("two apertures: " + aperture.get().text() + " and " + value);
+                }
+                aperture = Optional.of(token);
             } else if (isNamed || value.indexOf('/') >= 0) {
                 if (power.isPresent()) {
                     throw new CommandRejected("two powers in one line; " + value + " is one too many");
@@ -54,7 +76,20 @@ record GuideNumberArguments(List<String> heads, Optional<Token> distance, double
                 throw new CommandRejected(value + " is no part of a flash line: flash gn36 3m 1/4");
             }
         }
-        return new GuideNumberArguments(heads, distance, power.orElse(1));
+        boolean isPowerAsked = fill.isPresent() || distance.isPresent() && aperture.isPresent();
+        if (isPowerAsked && power.isPresent()) {
+            throw new CommandRejected("the power is what follows from the rest of the line: leave power out");
+        }
+        return new GuideNumberArguments(heads, distance, aperture, power.orElse(1), fill);
+    }
+
+    /** Stops with their sign, behind {@code fill}. */
+    private static double fill(String word) {
+        try {
+            return Fractions.signed(word);
+        } catch (CommandRejected e) {
+            throw new CommandRejected(word + " is no number of stops with its sign: fill -1, fill -2/3, fill 0");
+        }
     }
 
     /** {@code gn 36 m} becomes {@code gn36m}. */
@@ -89,7 +124,8 @@ record GuideNumberArguments(List<String> heads, Optional<Token> distance, double
     }
 
     private boolean isInFeet() {
-        return distance.filter(it -> it.text().endsWith("ft")).isPresent();
+        return distance.map(it -> it.text().endsWith("ft"))
+                .orElseGet(() -> heads.stream().allMatch(it -> it.endsWith("ft")));
     }
 
     /** The guide number of all heads together. */

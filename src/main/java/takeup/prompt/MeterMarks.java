@@ -52,6 +52,11 @@ public record MeterMarks(Scale step, boolean tenths) {
         return token.is(Token.Kind.APERTURE) && mark.isEmpty() ? Optional.of(Aperture.literal(token.value())) : mark;
     }
 
+    /** What a flash meter shows. */
+    Aperture flash(Token token) {
+        return fNumber(token).orElseThrow(() -> new CommandRejected(token.text() + " is no aperture: m flash 8"));
+    }
+
     /** A time with its sign, or as a dial prints it for one second or shorter. */
     Optional<ExposureTime> time(Token token) {
         if (token.is(Token.Kind.TIME)) {

@@ -84,6 +84,7 @@ public final class ReadingParser {
                 Optional.of(light(typed, now)),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 values.size() < 2
                         ? OptionalDouble.empty()
                         : values.stream().mapToDouble(Double::doubleValue).min(),
@@ -286,12 +287,11 @@ public final class ReadingParser {
     }
 
     private Reading flash() {
-        List<Token> tokens = options.parts().get(0);
-        if (options.parts().size() > 1 || tokens.size() != 1) {
-            throw new CommandRejected("a flash meter gives one aperture: m flash 8");
+        if (options.parts().size() > 2 || options.parts().stream().anyMatch(it -> it.size() != 1)) {
+            throw new CommandRejected(
+                    "a flash meter gives one aperture, or one each for key and fill: m flash 8, m flash 8 and 5.6");
         }
-        Aperture aperture = marks().fNumber(tokens.get(0))
-                .orElseThrow(() -> new CommandRejected(tokens.get(0).text() + " is no aperture: m flash 8"));
-        return Reading.ofFlash(aperture, index());
+        return Reading.ofFlash(
+                options.parts().stream().map(it -> marks().flash(it.get(0))).toList(), index());
     }
 }

@@ -106,10 +106,95 @@ class GuideNumbersTest {
                 "flash gn36 3m 8",
                 "flash maybe",
                 "flash",
-                "flash gn400m gn400m 3m"
+                "flash gn400m gn400m 3m",
+                "flash gn36m f8 f11",
+                "flash gn36m f8 fill",
+                "flash gn36m 3m fill",
+                "flash gn36m 3m fill -1",
+                "flash gn36m 3m f8 1/4",
+                "flash gn36m 3m f8 fill 1"
             })
     void whatIsNoFlashIsRefused(String line) {
         Shooting.of("cam 645", "load cr100 @100").refused(line);
+    }
+
+    /**
+     * d = GN x sqrt(ISO / 100) x sqrt(power) / N: 36 / 8 is 4.5 m, at EI 400 twice that, at a quarter of the power
+     * half; 118 / 8 is 14.75 ft. A filter of two stops halves it again. f/11 is 11.31: 36 / 11.31 = 3.18.
+     */
+    @ParameterizedTest(name = "EI {0}, {1}: {2}")
+    @CsvSource({
+        "100, flash gn36m f8, f/8 is right at 4.5 m",
+        "100, flash gn118ft f8, f/8 is right at 14.8 ft",
+        "400, flash gn36m f8, f/8 is right at 9 m",
+        "100, flash gn36m f8 1/4, f/8 is right at 2.25 m",
+        "100, flash gn36m f11, f/11 is right at 3.18 m",
+        "100, flash gn36m f5.6, f/5.6 is right at 6.36 m"
+    })
+    void anApertureGivesTheDistance(int index, String line, String said) {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @" + index);
+        assertEquals("Flash at EI " + index + ": " + said + ".", shooting.type(line));
+        assertTrue(shooting.setting().flash());
+        shooting.type(". ");
+        assertEquals(0, shooting.error().orElseThrow(), 1e-6);
+    }
+
+    @Test
+    void aFilterBringsTheFlashNearer() {
+        assertEquals(
+                "Flash at EI 100: f/8 is right at 2.25 m.",
+                Shooting.of("cam 645", "load cr100 @100", "filter 4x").type("flash gn36m f8"));
+    }
+
+    /**
+     * At 3 m the full power of guide number 36 is right at f/12, Av 7.17. f/8 (Av 6) takes (8/12)^2 = 1/2.25 of it; a
+     * stop under that is half, 1/4.5: log2(4.5 / 4) = 0.17 stops below 1/4.
+     */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            flash gn36m 3m fill -1   | power 1/4.5 (0.2 stops below 1/4) is 1.0 under at f/8 | -1
+            flash gn36m 3m fill 0    | power 1/2.3 (0.2 stops below 1/2) is right at f/8     | 0
+            flash gn36m 3m f8        | power 1/2.3 (0.2 stops below 1/2) is right at f/8     | 0
+            flash gn24m 3m f8        | power full is right at f/8                            | 0
+            """)
+    void aDistanceAndAnApertureGiveThePower(String line, String said, double error) {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "set 8 60");
+        assertEquals("Flash at EI 100, 3 m: " + said + ".", shooting.type(line));
+        assertEquals("f/8 1/60", shooting.pair());
+        shooting.type(". ");
+        assertEquals(error, shooting.error().orElseThrow(), 1e-6);
+    }
+
+    /** Full power of 12 at 3 m is f/4: two stops under f/8, right there from 1.5 m. */
+    @Test
+    void morePowerThanThereIsIsRefusedWithWhatWouldDo() {
+        String why = Shooting.of("cam 645", "load cr100 @100", "set 8 60").refused("flash gn12m 3m fill 0");
+        assertEquals(
+                "at 3 m full power is 2.0 under at f/8; for right at f/8 the flash must be 1.5 m away, or the lens opened",
+                why);
+    }
+
+    /**
+     * Fill on the shore: the ambient light is right (EV 12 at f/8 1/60), the flash a stop under: log2(1 + 0.5) = 0.6
+     * over.
+     */
+    @Test
+    void fillAddsToTheLightThatIsThere() {
+        assertTrue(Shooting.of("cam 645", "load cr100 @100", "m ev12", "set 8 60")
+                .type("flash gn36m 3m fill -1")
+                .endsWith(" Ambient light alone: right. Together: 0.6 over."));
+    }
+
+    /** f/8 is Av 6, f/5.6 Av 5: twice the light. Together 2^6 + 2^5 = 96, Av 6.58, f/9.8; half-stop ring: f/9.5. */
+    @Test
+    void keyAndFillAreMeasuredAloneAndAddOnTheLitSide() {
+        Shooting shooting = Shooting.of("cam 645", "load cr100 @100", "set 8 60");
+        assertEquals(
+                "Flash: key f/8, fill f/5.6 at 100, ratio 2:1 (lit side to shadow side 3:1), together f/9.8."
+                        + " Set: f/9.5, 0.1 over.",
+                shooting.type("m flash 8 and 5.6"));
+        shooting.type("8 60");
+        assertEquals(0.585, shooting.error().orElseThrow(), 0.001);
     }
 
     @Test

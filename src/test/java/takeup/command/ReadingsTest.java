@@ -197,7 +197,7 @@ class ReadingsTest {
                 "       | m camera       | needs numbers",
                 "       | m flash        | one aperture",
                 "       | m flash 8 125  | one aperture",
-                "       | m flash 8 and 11 | one aperture",
+                "       | m flash 8 and 11 and 4 | one aperture",
                 "       | m flash ev8    | no aperture",
                 "       | m flash spot 8 | one aperture",
                 "       | m sky          | which sky",

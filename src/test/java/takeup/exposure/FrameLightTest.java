@@ -29,7 +29,7 @@ class FrameLightTest {
         return new FlashLight(
                 new Aperture(Stops.factor(av / 2), 0, av),
                 FilmSpeed.ISO_100,
-                Optional.of(new FlashLight.Measured(Optional.of(time))),
+                Optional.of(new FlashLight.Measured(Optional.of(time), Optional.empty())),
                 "m flash",
                 NOON);
     }

@@ -209,7 +209,7 @@ final class RandomEvents {
         return new FlashLight(
                 aperture(),
                 new FilmSpeed(number(25, 3200)),
-                maybe(() -> new FlashLight.Measured(maybe(this::time))),
+                maybe(() -> new FlashLight.Measured(maybe(this::time), maybe(this::aperture))),
                 words(),
                 at());
     }
