@@ -7,15 +7,15 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import takeup.files.JournalStore;
-import takeup.files.StepFiles;
-import takeup.journal.Archive;
 import takeup.session.Effect;
 import takeup.session.Message;
+import takeup.session.StepStore;
 import takeup.session.StoreEffects;
 
 /**
  * The thread of the shoot screen that reads and writes the data folder: one effect after the other, never interrupted,
- * so that no key waits for the disk. What came of an effect goes into the queue of messages.
+ * so that no key waits for the disk. The list of rolls goes through the whole archive and has a thread beside it, so
+ * that no frame waits for a list. What came of an effect goes into the queue of messages.
  */
 final class DiskThread extends Thread {
     /** After so many milliseconds without an effect it clears up what a program that died left behind. */
@@ -24,20 +24,25 @@ final class DiskThread extends Thread {
     private static final long LONGEST_END = 5000;
 
     private final LinkedBlockingQueue<Effect> effects = new LinkedBlockingQueue<>();
+    /** One list that waits sees all that was saved when it begins, so there is never a second one to wait for. */
+    private final LinkedBlockingQueue<Effect> lists = new LinkedBlockingQueue<>(1);
+
     private final BlockingQueue<Message> messages;
-    private final Archive archive;
+    private final StepStore store;
     private final Optional<JournalStore> disk;
+    private boolean isListing;
 
     /**
      * A thread that is not started yet.
      *
-     * @param disk what it writes to; empty where the folder can only be read
+     * @param store where steps are kept and read
+     * @param disk what is swept and closed; empty where the folder can only be read
      */
-    DiskThread(Archive archive, Optional<JournalStore> disk, BlockingQueue<Message> messages) {
+    DiskThread(StepStore store, Optional<JournalStore> disk, BlockingQueue<Message> messages) {
         super("disk");
         setDaemon(true);
         this.messages = messages;
-        this.archive = archive;
+        this.store = store;
         this.disk = disk;
     }
 
@@ -45,9 +50,31 @@ final class DiskThread extends Thread {
         effects.add(effect);
     }
 
+    /** Has a list read beside this thread: it shows all that was asked for before. */
+    private void list(Effect effect) {
+        lists.offer(effect);
+        if (!isListing) {
+            isListing = true;
+            Thread thread = new Thread(this::list, "list of rolls");
+            thread.setDaemon(true);
+            thread.start();
+        }
+    }
+
+    private void list() {
+        StoreEffects listing = new StoreEffects(store, messages::add);
+        while (true) {
+            try {
+                run(listing, lists.take());
+            } catch (InterruptedException e) {
+                return;
+            }
+        }
+    }
+
     @Override
     public void run() {
-        StoreEffects store = new StoreEffects(new StepFiles(archive, disk), messages::add);
+        StoreEffects saving = new StoreEffects(store, messages::add);
         boolean isSwept = disk.isEmpty();
         while (true) {
             Effect effect;
@@ -64,15 +91,23 @@ final class DiskThread extends Thread {
             if (effect instanceof Effect.Quit) {
                 return;
             }
-            try {
-                store.run(effect);
-            } catch (RuntimeException e) {
-                if (effect instanceof Effect.Fetch fetch) {
-                    messages.add(new Message.Fetched(
-                            fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
-                }
-                messages.add(new Message.Notice("something went wrong on the way to the disk: " + e.getMessage()));
+            if (effect instanceof Effect.ListRolls) {
+                list(effect);
+            } else {
+                run(saving, effect);
             }
+        }
+    }
+
+    private void run(StoreEffects through, Effect effect) {
+        try {
+            through.run(effect);
+        } catch (RuntimeException e) {
+            if (effect instanceof Effect.Fetch fetch) {
+                messages.add(new Message.Fetched(
+                        fetch.roll(), List.of(), List.of(fetch.roll() + " cannot be read: " + e.getMessage())));
+            }
+            messages.add(new Message.Notice("something went wrong on the way to the disk: " + e.getMessage()));
         }
     }
 

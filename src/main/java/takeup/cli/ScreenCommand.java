@@ -20,6 +20,7 @@ import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
+import takeup.files.StepFiles;
 import takeup.grid.Size;
 import takeup.grid.Theme;
 import takeup.history.RollsOfDay;
@@ -80,7 +81,7 @@ final class ScreenCommand {
             out.error("the data folder " + folder + " cannot be used: " + IoErrorText.words(e));
             return 1;
         }
-        DiskThread disk = new DiskThread(archive, opened.disk, messages);
+        DiskThread disk = new DiskThread(new StepFiles(archive, opened.disk), opened.disk, messages);
         // Behind the first picture, so that the start does not wait for it: pace and must-have moments look at these.
         RollsOfDay.finishedUnread(opened.session.saved(), now()).forEach(it -> disk.ask(new Effect.Fetch(it)));
         disk.start();

@@ -28,8 +28,9 @@ public record AllRolls<T>(List<T> rolls, List<String> problems) {
 
     public static <T> AllRolls<T> of(Archive archive, Function<Roll, T> made) throws IOException {
         List<String> problems = new ArrayList<>();
-        Set<RollId> ids = new TreeSet<>(archive.finishedRolls());
-        ids.addAll(archive.openRolls());
+        // In this order a roll that is finished at this very moment is in one of the two.
+        Set<RollId> ids = new TreeSet<>(archive.openRolls());
+        ids.addAll(archive.finishedRolls());
         List<Placed<T>> rolls = new ArrayList<>();
         ReadAhead.inOrder(ids, id -> placed(archive, id, made), it -> {
             problems.addAll(it.problems);

@@ -69,6 +69,10 @@ public final class StepFiles implements StepStore {
     public RollList list() {
         try {
             AllRolls<RollSummary> all = AllRolls.of(archive, RollSummary::of);
+            if (!all.problems().isEmpty()) {
+                // A roll that is written to or moved at this very moment may look damaged: what is, is so again.
+                all = AllRolls.of(archive, RollSummary::of);
+            }
             return new RollList(Optional.of(all.rolls()), all.problems());
         } catch (IOException e) {
             return new RollList(Optional.empty(), List.of("the rolls cannot be listed: " + IoErrorText.words(e)));

@@ -21,7 +21,7 @@ public interface StepStore {
     /** A finished roll, with what of it could not be read. */
     Message.Fetched read(RollId roll);
 
-    /** Every roll there is. */
+    /** Every roll there is. The one method that is called while another is at work, on a thread of its own. */
     RollList list();
 
     /** Keeps what is being typed, for the next start. */

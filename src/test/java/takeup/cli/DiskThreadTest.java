@@ -1,0 +1,98 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import takeup.history.JournalStep;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.session.Effect;
+import takeup.session.Message;
+import takeup.session.SaveError;
+import takeup.session.StepStore;
+
+/** A frame while the list of a large archive is read: the list goes on for as long as the test lets it. */
+class DiskThreadTest {
+    private static final int SECONDS = 20;
+    private static final JournalStep STEP =
+            new JournalStep(1, OffsetDateTime.parse("2026-09-12T15:00+02:00"), List.of());
+
+    private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
+    private final LargeArchive archive = new LargeArchive();
+    private final DiskThread disk = new DiskThread(archive, Optional.empty(), messages);
+
+    @Test
+    void aFrameIsSavedWhileTheListIsStillRead() throws Exception {
+        disk.start();
+        disk.ask(new Effect.ListRolls());
+        archive.begun.tryAcquire(SECONDS, TimeUnit.SECONDS);
+        disk.ask(new Effect.Save(STEP, List.of()));
+        assertEquals(new Message.Saved(1), messages.poll(SECONDS, TimeUnit.SECONDS));
+        archive.mayEnd.release();
+        assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
+        disk.end();
+    }
+
+    @Test
+    void listsThatAreAskedForWhileOneIsReadAreOneList() throws Exception {
+        disk.start();
+        disk.ask(new Effect.ListRolls());
+        archive.begun.tryAcquire(SECONDS, TimeUnit.SECONDS);
+        for (int frame = 0; frame < 100; frame++) {
+            disk.ask(new Effect.ListRolls());
+        }
+        disk.ask(new Effect.Save(STEP, List.of()));
+        assertEquals(new Message.Saved(1), messages.poll(SECONDS, TimeUnit.SECONDS));
+        archive.mayEnd.release(200);
+        assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
+        assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
+        disk.ask(new Effect.ListRolls());
+        assertInstanceOf(Message.Listed.class, messages.poll(SECONDS, TimeUnit.SECONDS));
+        disk.end();
+        assertEquals(3, 200 - archive.mayEnd.availablePermits(), "lists read");
+    }
+
+    private static final class LargeArchive implements StepStore {
+        private final Semaphore begun = new Semaphore(0);
+        private final Semaphore mayEnd = new Semaphore(0);
+
+        @Override
+        public Optional<SaveError> save(JournalStep step) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> export(List<Roll> rolls) {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<String> remarks() {
+            return List.of();
+        }
+
+        @Override
+        public Message.Fetched read(RollId roll) {
+            return new Message.Fetched(roll, List.of(), List.of());
+        }
+
+        @Override
+        public RollList list() {
+            begun.release();
+            mayEnd.acquireUninterruptibly();
+            return new RollList(Optional.of(List.of()), List.of());
+        }
+
+        @Override
+        public void draft(String text) {
+            // nothing is typed here
+        }
+    }
+}
