@@ -6,12 +6,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import takeup.disk.FileSystem;
@@ -77,41 +80,71 @@ public record OrderFolder(Path base, boolean isLoose) {
         });
     }
 
+    /** A roll that came out of the camera, and the day on which it did. */
+    public record Unloaded(String roll, Optional<LocalDate> on) {}
+
     /** The rolls whose numbers are wanted, in the order of their numbers. In a folder with files all are read. */
     public Found<ExposedRoll> rolls(Predicate<String> wanted) throws IOException {
+        return rolls(wanted, Optional::of);
+    }
+
+    /** The same, of each only what is made of it, so that not all of them are held with their frames. */
+    public <T> Found<T> rolls(Predicate<String> wanted, Function<ExposedRoll, Optional<T>> made) throws IOException {
+        // The published JSON is all that an order sees of a roll, wherever it comes from.
+        return rolls(
+                wanted, made, it -> made.apply(ExposedRoll.of(it.id() + ENDING, RollJson.text(it, Version.number()))));
+    }
+
+    /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */
+    public Found<Unloaded> unloaded(Predicate<String> wanted) throws IOException {
+        return rolls(
+                wanted,
+                it -> it.isFinished()
+                        ? Optional.of(new Unloaded(it.roll(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
+                        : Optional.empty(),
+                it -> it.state() == Roll.State.FINISHED
+                        ? Optional.of(
+                                new Unloaded(it.id().toString(), it.finishedAt().map(OffsetDateTime::toLocalDate)))
+                        : Optional.empty());
+    }
+
+    private <T> Found<T> rolls(
+            Predicate<String> wanted, Function<ExposedRoll, Optional<T>> ofFile, Function<Roll, Optional<T>> ofRoll)
+            throws IOException {
+        List<T> all = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
         if (isLoose) {
             Found<ExposedRoll> found = files(base, it -> true, "", ExposedRoll::of);
-            List<ExposedRoll> all = new ArrayList<>(
-                    found.all.stream().filter(it -> wanted.test(it.roll())).toList());
-            all.sort(Comparator.comparing(ExposedRoll::roll));
+            found.all.stream()
+                    .filter(it -> wanted.test(it.roll()))
+                    .sorted(Comparator.comparing(ExposedRoll::roll))
+                    .forEach(it -> ofFile.apply(it).ifPresent(all::add));
             return new Found<>(all, found.problems);
         }
         Archive archive = new Archive(base);
-        List<ExposedRoll> all = new ArrayList<>();
-        List<String> problems = new ArrayList<>();
         TreeSet<RollId> ids = new TreeSet<>(archive.finishedRolls());
         ids.addAll(archive.openRolls());
-        for (RollId id : ids) {
-            if (wanted.test(id.toString())) {
-                roll(archive, id, all, problems);
-            }
-        }
+        ids.removeIf(it -> !wanted.test(it.toString()));
+        ReadAhead.inOrder(ids, id -> roll(archive, id, ofRoll), it -> {
+            problems.addAll(it.problems);
+            return it.all.isEmpty() || all.addAll(it.all);
+        });
         return new Found<>(all, problems);
     }
 
-    private static void roll(Archive archive, RollId id, List<ExposedRoll> all, List<String> problems) {
+    private static <T> Found<T> roll(Archive archive, RollId id, Function<Roll, Optional<T>> made) {
         JournalRecords<RollRecord> opened = archive.roll(id);
-        problems.addAll(opened.problems());
+        List<String> problems = new ArrayList<>(opened.problems());
         Optional<Roll> roll = Roll.of(opened.records());
         if (roll.isEmpty()) {
             problems.add(id + ".journal: the record of its loading is missing, so the roll cannot be ordered");
-            return;
+            return new Found<>(List.of(), problems);
         }
         try {
-            // The published JSON is all that an order sees of a roll, wherever it comes from.
-            all.add(ExposedRoll.of(id + ENDING, RollJson.text(roll.get(), Version.number())));
+            return new Found<>(made.apply(roll.get()).stream().toList(), problems);
         } catch (JsonProblem e) {
             problems.add(e.getMessage());
+            return new Found<>(List.of(), problems);
         }
     }
 

@@ -4,25 +4,34 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import takeup.text.English;
 
-/**
- * Where rolls are, by the orders that there are, and what is due.
- *
- * @param orders all orders, oldest first
- */
-public record OrderTracker(List<Order> orders) {
-    public OrderTracker {
-        orders = List.copyOf(orders);
+/** Where rolls are, by the orders that there are, and what is due. */
+public final class OrderTracker {
+    /** So many rolls that wait are named; the rest is a number. */
+    private static final int NAMED = 10;
+
+    private final List<Order> orders;
+    private final Map<String, Order> byRoll = new HashMap<>();
+
+    /** @param orders all orders, oldest first */
+    public OrderTracker(List<Order> orders) {
+        this.orders = List.copyOf(orders);
+        for (Order order : orders) {
+            if (!order.withdrawn()) {
+                order.rolls().forEach(it -> byRoll.put(it.roll(), order));
+            }
+        }
     }
 
     /** The order that a roll is in, the newest one that was not withdrawn. */
     public Optional<Order> order(String roll) {
-        return orders.stream().filter(it -> !it.withdrawn() && it.holds(roll)).reduce((older, newer) -> newer);
+        return Optional.ofNullable(byRoll.get(roll));
     }
 
     /** Where a roll is that came out of the camera: {@code exposed}, {@code at the lab since 2026-09-14 (ORD-001)}. */
@@ -106,33 +115,58 @@ public record OrderTracker(List<Order> orders) {
                 ? Lab.WAIT
                 : orders.get(orders.size() - 1).lab().deadlines().sendWithin();
         List<String> names = new ArrayList<>();
-        finished.forEach((roll, since) -> {
-            long waited = ChronoUnit.DAYS.between(since, today);
-            if (waited > days && order(roll).isEmpty()) {
-                names.add(roll + " for " + waited + " days");
+        int unnamed = 0;
+        for (Map.Entry<String, LocalDate> roll : finished.entrySet()) {
+            long waited = ChronoUnit.DAYS.between(roll.getValue(), today);
+            if (waited <= days || order(roll.getKey()).isPresent()) {
+                continue;
             }
-        });
+            if (names.size() < NAMED) {
+                names.add(roll.getKey() + " for " + waited + " days");
+            } else {
+                unnamed++;
+            }
+        }
         return names.isEmpty()
                 ? Optional.empty()
-                : Optional.of("exposed and in no order: " + String.join(", ", names)
+                : Optional.of("exposed and in no order: " + first(names, unnamed)
                         + "; exposed film fades with time and heat, so send it soon");
+    }
+
+    /** The first of many numbers of rolls, so that the line can be read: {@code R0001, R0002 and 40 more}. */
+    public static String first(List<String> rolls) {
+        int named = Math.min(NAMED, rolls.size());
+        return first(rolls.subList(0, named), rolls.size() - named);
+    }
+
+    private static String first(List<String> named, int more) {
+        return String.join(", ", named)
+                + (more == 0 ? "" : " and " + more + " more (takeup order list --json names all)");
     }
 
     /** Rolls of an order whose files have changed since, each one sentence. */
     public static List<String> corrected(Order order, List<ExposedRoll> now) {
+        Map<String, OrderedRoll> ordered = new HashMap<>();
+        order.rolls().forEach(it -> ordered.put(it.roll(), it));
         List<String> corrected = new ArrayList<>();
-        for (OrderedRoll ordered : order.rolls()) {
-            for (ExposedRoll roll : now) {
-                if (roll.roll().equals(ordered.roll()) && roll.revision() > ordered.revision()) {
-                    String what = roll.development().equals(ordered.development())
-                            ? ""
-                            : ": it says " + PrintedText.of(roll.development().process()) + ", "
-                                    + roll.development().words() + " now, and the order says " + ordered.words();
-                    corrected.add(ordered.roll() + " was corrected after it was ordered (revision " + ordered.revision()
-                            + ", now " + roll.revision() + ")" + what);
-                }
-            }
+        for (ExposedRoll roll : now) {
+            Optional.ofNullable(ordered.get(roll.roll()))
+                    .flatMap(it -> corrected(it, roll))
+                    .ifPresent(corrected::add);
         }
         return corrected;
+    }
+
+    /** What is to be said of a roll whose file has changed since it was ordered; empty if nothing is. */
+    public static Optional<String> corrected(OrderedRoll ordered, ExposedRoll roll) {
+        if (roll.revision() <= ordered.revision()) {
+            return Optional.empty();
+        }
+        String what = roll.development().equals(ordered.development())
+                ? ""
+                : ": it says " + PrintedText.of(roll.development().process()) + ", "
+                        + roll.development().words() + " now, and the order says " + ordered.words();
+        return Optional.of(ordered.roll() + " was corrected after it was ordered (revision " + ordered.revision()
+                + ", now " + roll.revision() + ")" + what);
     }
 }

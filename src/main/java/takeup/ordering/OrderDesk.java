@@ -3,8 +3,11 @@ package takeup.ordering;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import takeup.console.Clock;
 import takeup.console.CommandFailed;
@@ -17,6 +20,7 @@ import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
+import takeup.order.OrderedRoll;
 import takeup.order.Stage;
 
 /**
@@ -139,14 +143,42 @@ record OrderDesk(GlobalOptions global, OrderFolder folder, Clock clock) {
     List<String> due(List<Order> orders) throws IOException {
         List<String> due =
                 new ArrayList<>(new OrderTracker(orders).due(clock.now().toLocalDate()));
+        Map<String, List<String>> corrected =
+                corrected(orders.stream().filter(it -> !isOver(it)).toList());
         for (Order order : orders) {
-            boolean isOver = order.withdrawn()
-                    || order.rolls().stream()
-                            .allMatch(it -> order.stage(it.roll()).compareTo(Stage.SCANS) >= 0);
-            if (!isOver) {
-                OrderTracker.corrected(order, rolls(order)).forEach(it -> due.add(order.order() + ": " + it));
-            }
+            corrected.getOrDefault(order.order(), List.of()).forEach(it -> due.add(order.order() + ": " + it));
         }
         return due;
+    }
+
+    private static boolean isOver(Order order) {
+        return order.withdrawn()
+                || order.rolls().stream().allMatch(it -> order.stage(it.roll()).compareTo(Stage.SCANS) >= 0);
+    }
+
+    /** A roll as an order knows it. */
+    private record Ordered(String order, OrderedRoll roll) {}
+
+    /** What was corrected, by the numbers of the orders. Each roll is read once, however many orders there are. */
+    private Map<String, List<String>> corrected(List<Order> orders) throws IOException {
+        Map<String, List<Ordered>> byRoll = new HashMap<>();
+        for (Order order : orders) {
+            for (OrderedRoll roll : order.rolls()) {
+                byRoll.computeIfAbsent(roll.roll(), it -> new ArrayList<>()).add(new Ordered(order.order(), roll));
+            }
+        }
+        Map<String, List<String>> said = new HashMap<>();
+        OrderFolder.Found<Map<String, String>> found = folder.rolls(byRoll::containsKey, roll -> {
+            Map<String, String> byOrder = new HashMap<>();
+            for (Ordered it : byRoll.get(roll.roll())) {
+                OrderTracker.corrected(it.roll, roll).ifPresent(words -> byOrder.put(it.order, words));
+            }
+            return Optional.of(byOrder).filter(it -> !it.isEmpty());
+        });
+        for (Map<String, String> roll : found.all()) {
+            roll.forEach((order, words) ->
+                    said.computeIfAbsent(order, it -> new ArrayList<>()).add(words));
+        }
+        return said;
     }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import takeup.console.Console;
 import takeup.files.OrderFolder;
 import takeup.json.Json;
-import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
 import takeup.text.IsoTime;
@@ -35,7 +34,7 @@ final class OrderList {
                     + order.reference().map(it -> "  " + it).orElse(""));
         }
         if (!listed.notOrdered.isEmpty()) {
-            console.line("exposed, in no order: " + String.join(", ", listed.notOrdered));
+            console.line("exposed, in no order: " + OrderTracker.first(listed.notOrdered));
         }
         listed.due.forEach(console::line);
         return listed.status();
@@ -66,16 +65,14 @@ final class OrderList {
         found.problems().forEach(desk.console()::error);
         OrderTracker where = new OrderTracker(found.all());
         List<String> due = new ArrayList<>(desk.due(found.all()));
-        OrderFolder.Found<ExposedRoll> free =
-                desk.folder().rolls(it -> where.order(it).isEmpty());
+        OrderFolder.Found<OrderFolder.Unloaded> free =
+                desk.folder().unloaded(it -> where.order(it).isEmpty());
         free.problems().forEach(desk.console()::error);
         Map<String, LocalDate> since = new LinkedHashMap<>();
         List<String> notOrdered = new ArrayList<>();
-        for (ExposedRoll roll : free.all()) {
-            if (roll.isFinished()) {
-                notOrdered.add(roll.roll());
-                roll.finishedAt().ifPresent(it -> since.put(roll.roll(), it.toLocalDate()));
-            }
+        for (OrderFolder.Unloaded roll : free.all()) {
+            notOrdered.add(roll.roll());
+            roll.on().ifPresent(it -> since.put(roll.roll(), it));
         }
         where.waiting(since, desk.clock().now().toLocalDate()).ifPresent(due::add);
         return new Listed(

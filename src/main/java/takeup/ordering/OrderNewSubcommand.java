@@ -25,6 +25,7 @@ import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.OrderCheck;
 import takeup.order.OrderChecks;
+import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
 import takeup.order.Wishes;
 import takeup.text.English;
@@ -105,7 +106,8 @@ final class OrderNewSubcommand implements Callable<Integer> {
     private Chosen choose(OrderDesk desk, List<Order> earlier) throws IOException {
         List<String> asked = desk.numbers(rolls);
         List<String> leftOut = desk.numbers(without);
-        Predicate<String> isFree = number -> earlier.stream().noneMatch(it -> !it.withdrawn() && it.holds(number));
+        OrderTracker where = new OrderTracker(earlier);
+        Predicate<String> isFree = number -> where.order(number).isEmpty();
         Predicate<String> wanted = asked.isEmpty()
                 ? isFree.and(it -> !leftOut.contains(it))
                 : it -> asked.contains(it) && !leftOut.contains(it);

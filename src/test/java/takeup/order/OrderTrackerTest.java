@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -96,6 +97,31 @@ class OrderTrackerTest {
                         + "send it soon"),
                 where.waiting(finished, day("2026-09-16")));
         assertEquals(Optional.empty(), where.waiting(finished, day("2026-09-15")));
+    }
+
+    /** An archive of years of which nothing was ever ordered: the line stays one that can be read. */
+    @Test
+    void ofManyRollsThatWaitTheFirstAreNamedAndTheOthersCounted() {
+        Map<String, LocalDate> finished = new TreeMap<>();
+        for (int roll = 1; roll <= 9_999; roll++) {
+            finished.put(String.format(Locale.ROOT, "R%04d", roll), day("2026-09-01"));
+        }
+        String said =
+                new OrderTracker(List.of()).waiting(finished, day("2026-09-16")).orElseThrow();
+        assertTrue(said.length() < 400, said);
+        assertTrue(said.startsWith("exposed and in no order: R0001 for 15 days, R0002 for 15 days"), said);
+        assertTrue(said.contains("R0010 for 15 days and 9989 more (takeup order list --json names all)"), said);
+        assertEquals("R0001", OrderTracker.first(List.of("R0001")));
+        assertTrue(OrderTracker.first(List.copyOf(finished.keySet())).length() < 400);
+    }
+
+    @Test
+    void aRollIsInTheNewestOrderThatWasNotWithdrawn() {
+        Order again = MADE.asParcel("ORD-002", new Order.Parcel(1, 1, List.of()), List.of("R0002"));
+        OrderTracker where = new OrderTracker(List.of(MADE, again, MADE.asWithdrawn()));
+        assertEquals(Optional.of(again), where.order("R0002"));
+        assertEquals(Optional.of(MADE), where.order("R0001"));
+        assertEquals(Optional.empty(), where.order("R0003"));
     }
 
     @Test
