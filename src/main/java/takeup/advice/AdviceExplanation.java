@@ -1,92 +1,73 @@
 package takeup.advice;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.Light;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
+import takeup.kit.MeteredPair;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
-import takeup.kit.Warning;
 
 /**
  * Why one suggestion is the best, and why its neighbours are not.
  *
  * @param request what the advice was asked for
  * @param best the suggestion that is best
- * @param reason why it is
+ * @param rule the rule that decided; empty where there was no choice
  * @param tie where two marks of the dial are equally near to the right time
  * @param neighbours the suggestions beside it
  */
 public record AdviceExplanation(
-        AdviceRequest request, Suggestion best, Reason reason, Optional<Tie> tie, List<Neighbour> neighbours) {
-    /** Why a suggestion is the best. */
-    public enum Reason {
-        NEAREST_TO_HELD_TIME,
-        APERTURE_HELD,
-        APERTURE_IN_HAND,
-        NEAREST_APERTURE
-    }
-
-    /** What speaks against a suggestion. */
-    public enum Drawback {
-        NO_TIME,
-        OUT_OF_RANGE,
-        ABOVE_SYNC_SPEED,
-        HAND_HELD,
-        BEYOND_RECIPROCITY_TABLE,
-        FURTHER_FROM_HELD,
-        FURTHER_FROM_APERTURE
-    }
-
+        AdviceRequest request,
+        Suggestion best,
+        Optional<Suggestions.Rule> rule,
+        Optional<Tie> tie,
+        List<Neighbour> neighbours) {
     /** Two marks that are equally near; the kind of film decided. */
     public record Tie(ExposureTime shorter, ExposureTime longer) {}
 
-    /** A suggestion beside the best one, and what speaks against it. */
-    public record Neighbour(Suggestion suggestion, Drawback drawback) {}
-
-    private static final Map<Warning.Code, Drawback> DRAWBACKS = new EnumMap<>(Map.of(
-            Warning.Code.OUT_OF_RANGE, Drawback.OUT_OF_RANGE,
-            Warning.Code.SYNC_SPEED, Drawback.ABOVE_SYNC_SPEED,
-            Warning.Code.HAND_HELD, Drawback.HAND_HELD,
-            Warning.Code.RECIPROCITY_BEYOND, Drawback.BEYOND_RECIPROCITY_TABLE));
+    /** A suggestion beside the best one, and the rule that dropped it. */
+    public record Neighbour(Suggestion suggestion, Suggestions.Rule droppedBy) {}
 
     public AdviceExplanation {
         neighbours = List.copyOf(neighbours);
     }
 
-    /** The explanation of an advice that has a best suggestion. */
-    public static AdviceExplanation of(AdviceRequest request, Suggestions advice) {
+    /**
+     * The explanation of an advice that has a best suggestion. That a pair is in hand is no reason for itself: where
+     * the same one is the best with nothing in hand, the rule that decides then is named.
+     */
+    public static AdviceExplanation of(AdviceRequest request, Light light, Optional<MeteredPair> shown) {
+        Suggestions advice = request.advice(light, shown);
         Suggestion best = advice.bestOne().orElseThrow();
+        if (isChosen(request.setting().aperture(), best)) {
+            Suggestions free = request.withNothingInHand().advice(light, shown);
+            if (free.bestOne().equals(Optional.of(best))) {
+                return of(request, free, best);
+            }
+        }
+        return of(request, advice, best);
+    }
+
+    private static AdviceExplanation of(AdviceRequest request, Suggestions advice, Suggestion best) {
         List<Neighbour> neighbours = new ArrayList<>();
         for (int at : new int[] {advice.best() - 1, advice.best() + 1}) {
             if (at >= 0 && at < advice.suggestions().size()) {
                 Suggestion other = advice.suggestions().get(at);
-                neighbours.add(new Neighbour(other, drawback(request, other, best)));
+                advice.droppedBy(at).ifPresent(it -> neighbours.add(new Neighbour(other, it)));
             }
         }
-        return new AdviceExplanation(request, best, reason(request, best), tie(request, best), neighbours);
+        return new AdviceExplanation(request, best, advice.decidedBy(), tie(request, best), neighbours);
     }
 
-    /** The aperture that is held and was not chosen, because it does not serve in this light. */
-    public Optional<Aperture> heldInVain() {
-        return request.hold().flatMap(Hold::aperture).filter(it -> !it.isSameMark(best.aperture()));
-    }
-
-    private static Reason reason(AdviceRequest request, Suggestion best) {
-        if (request.hold().flatMap(Hold::time).isPresent()) {
-            return Reason.NEAREST_TO_HELD_TIME;
-        }
-        if (isChosen(request.hold().flatMap(Hold::aperture), best)) {
-            return Reason.APERTURE_HELD;
-        }
-        return isChosen(request.setting().aperture(), best) ? Reason.APERTURE_IN_HAND : Reason.NEAREST_APERTURE;
+    /** What is held and was not kept, because it does not serve in this light. */
+    public Optional<Hold> heldInVain() {
+        return request.hold().filter(it -> !it.isKeptBy(best));
     }
 
     private static boolean isChosen(Optional<Aperture> aperture, Suggestion best) {
@@ -104,16 +85,5 @@ public record AdviceExplanation(
         ExposureTime longer = shutter.get().nearest(seconds, true);
         ExposureTime shorter = shutter.get().nearest(seconds, false);
         return longer.equals(shorter) ? Optional.empty() : Optional.of(new Tie(shorter, longer));
-    }
-
-    private static Drawback drawback(AdviceRequest request, Suggestion other, Suggestion best) {
-        if (other.time().isEmpty()) {
-            return Drawback.NO_TIME;
-        }
-        return DRAWBACKS.entrySet().stream()
-                .filter(it -> other.has(it.getKey()) && !best.has(it.getKey()))
-                .map(Map.Entry::getValue)
-                .min(Comparator.naturalOrder())
-                .orElse(request.hold().isPresent() ? Drawback.FURTHER_FROM_HELD : Drawback.FURTHER_FROM_APERTURE);
     }
 }

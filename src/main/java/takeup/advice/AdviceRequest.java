@@ -15,6 +15,7 @@ import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Hold;
 import takeup.kit.Meter;
+import takeup.kit.MeteredPair;
 import takeup.kit.Stock;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
@@ -60,6 +61,11 @@ public record AdviceRequest(
         return new AdviceRequest(camera, other, hold, stock, index, pushStops, meter, flash);
     }
 
+    /** The same with no aperture and no time in hand. */
+    AdviceRequest withNothingInHand() {
+        return with(setting.withoutPair());
+    }
+
     /** The path of the light to the film. */
     public LightPath path() {
         return new LightPath(
@@ -84,8 +90,13 @@ public record AdviceRequest(
 
     /** The advice for a light. */
     public Suggestions advice(Light light) {
+        return advice(light, Optional.empty());
+    }
+
+    /** The advice for a light for which the meter showed a pair. */
+    public Suggestions advice(Light light, Optional<MeteredPair> shown) {
         if (camera.isEmpty()) {
-            return new Suggestions(List.of(), -1);
+            return Suggestions.NONE;
         }
         return Suggestions.of(new Suggestions.Request(
                 camera.get(),
@@ -93,8 +104,8 @@ public record AdviceRequest(
                 new Suggestions.FilmInUse(stock, pushStops),
                 path(),
                 light(light),
-                hold,
-                setting.aperture(),
+                new Suggestions.Wishes(
+                        hold, setting.aperture().map(it -> new Suggestions.PairInHand(it, setting.time())), shown),
                 new Suggestions.Support(setting.flash(), setting.tripod())));
     }
 

@@ -18,6 +18,7 @@ import takeup.console.Console;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -147,7 +148,7 @@ final class MeterSubcommand implements Callable<Integer> {
             out.line((i == advice.best() ? "best  " : "      ")
                     + Padding.cell(row.aperture().toString(), 8)
                     + Padding.cell(row.time().map(Object::toString).orElse("no time"), 9)
-                    + String.join(", ", remarks(row)));
+                    + String.join(", ", remarks(row, answer.asking())));
         }
         if (advice.suggestions().isEmpty()) {
             out.line(
@@ -160,7 +161,7 @@ final class MeterSubcommand implements Callable<Integer> {
     }
 
     /** What there is to say of a pair of settings. */
-    private static List<String> remarks(Suggestion row) {
+    private static List<String> remarks(Suggestion row, AdviceRequest asking) {
         List<String> parts = new ArrayList<>();
         row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
         row.overBoxStops().ifPresent(it -> parts.add(Stops.isRight(it) ? "at box speed" : Stops.error(it) + " box"));
@@ -176,6 +177,12 @@ final class MeterSubcommand implements Callable<Integer> {
         row.depth()
                 .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
                         + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
+        row.time()
+                .filter(time -> asking.camera()
+                        .flatMap(Camera::shutter)
+                        .filter(it -> it.isByTheWatch(time))
+                        .isPresent())
+                .ifPresent(it -> parts.add("by the watch"));
         row.warnings().forEach(it -> parts.add(it.code().toString()));
         return parts;
     }

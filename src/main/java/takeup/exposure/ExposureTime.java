@@ -18,6 +18,9 @@ public record ExposureTime(double seconds, double exactSeconds) {
         }
     }
 
+    /** What is longer than this, in seconds, can be timed by a watch: as one second or more. */
+    public static final double SHORTEST_BULB = 0.75;
+
     /** A time at face value, as a stop watch gives it. */
     public static ExposureTime literal(double seconds) {
         return new ExposureTime(seconds, seconds);

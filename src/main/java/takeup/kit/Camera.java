@@ -68,6 +68,11 @@ public record Camera(
         return picture.ownCircleMm.orElse(picture.size.circleOfConfusionMm());
     }
 
+    /** The times that a frame can have: with flash none that is faster than the sync. */
+    public Optional<Shutter> shutter(boolean flash) {
+        return flash && syncTime.isPresent() ? shutter.map(it -> it.notFasterThan(syncTime.get())) : shutter;
+    }
+
     /** The lens of that key. */
     public Optional<Lens> lens(String lensKey) {
         return lenses.stream().filter(it -> it.key().equalsIgnoreCase(lensKey)).findFirst();

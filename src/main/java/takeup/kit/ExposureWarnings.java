@@ -52,24 +52,30 @@ public final class ExposureWarnings {
         }
     }
 
-    /** Whether a time lies more than half a stop beyond the ends of the dial. */
-    public static Optional<Warning> beyondDial(double seconds, Camera camera) {
+    /**
+     * Whether a time lies more than half a stop beyond what the camera can do: past the fastest mark (with flash, past
+     * the sync), or past the longest where it has no bulb, or below the second from which a watch can time that.
+     */
+    public static Optional<Warning> beyondDial(double seconds, Camera camera, boolean flash) {
         if (camera.shutter().isEmpty()) {
             return Optional.empty();
         }
-        Shutter shutter = camera.shutter().get();
+        Shutter shutter = camera.shutter(flash).orElseThrow();
         double stops = Stops.of(seconds);
         if (Stops.above(shutter.fastest().stops() - stops, 0.5)) {
+            boolean isSync = !shutter.fastest().equals(camera.shutter().get().fastest());
             return Optional.of(new Warning(
                     Warning.Code.OUT_OF_RANGE,
-                    ExposureTime.words(seconds) + " is faster than this camera's " + shutter.fastest()
+                    ExposureTime.words(seconds) + " is faster than this camera's "
+                            + (isSync ? "flash sync, " : "") + shutter.fastest()
                             + ": close the lens or put on a grey filter"));
         }
-        if (Stops.above(stops - shutter.longest().stops(), 0.5)) {
+        boolean isOnBulb = shutter.bulb() && seconds > ExposureTime.SHORTEST_BULB;
+        if (!isOnBulb && Stops.above(stops - shutter.longest().stops(), 0.5)) {
             return Optional.of(new Warning(
                     Warning.Code.OUT_OF_RANGE,
                     ExposureTime.words(seconds) + " is longer than the dial's " + shutter.longest()
-                            + (shutter.bulb() ? ": bulb, timed by watch" : ": open the lens or bring more light")));
+                            + ": open the lens or bring more light"));
         }
         return Optional.empty();
     }

@@ -22,6 +22,12 @@ public record Hold(Optional<Aperture> aperture, Optional<ExposureTime> time) {
         return new Hold(Optional.empty(), Optional.of(time));
     }
 
+    /** Whether a suggestion keeps it. */
+    public boolean isKeptBy(Suggestion row) {
+        return aperture.filter(it -> it.isSameMark(row.aperture())).isPresent()
+                || time.isPresent() && time.equals(row.time());
+    }
+
     @Override
     public String toString() {
         return aperture.map(Object::toString).orElseGet(() -> time.orElseThrow().toString());

@@ -89,6 +89,21 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
         return Optional.empty();
     }
 
+    /** The dial as far as a time: what is faster is left out; all of it where nothing would be left. */
+    public Shutter notFasterThan(ExposureTime fastest) {
+        List<ExposureTime> slower = marks.stream()
+                .filter(it -> !Stops.above(fastest.stops(), it.stops()))
+                .toList();
+        return slower.isEmpty() ? this : new Shutter(slower, scale, bulb);
+    }
+
+    /** Whether a time is no mark of the dial but can be had on bulb, by the watch: from one second on. */
+    public boolean isByTheWatch(ExposureTime time) {
+        return bulb
+                && time.exactSeconds() >= 1
+                && marks.stream().noneMatch(it -> Math.abs(it.stops() - time.stops()) < Stops.TOLERANCE);
+    }
+
     /** The slowest time of the dial. */
     public ExposureTime longest() {
         return marks.get(0);
@@ -105,18 +120,29 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
     }
 
     /**
-     * The time to set for a wanted one: the nearest mark, or past the longest mark by more than half a step, with bulb,
-     * the time itself, to half a second up to 10 s, a second up to a minute, then five seconds.
+     * The time to set for a wanted one: the nearest mark; with bulb, past the longest mark by more than half a step, or
+     * from two seconds on where every mark is further off than a third of a stop, the time itself, to half a second up
+     * to 10 s, a second up to a minute, then five seconds.
      *
      * @param moreLight where two marks are equally near, whether the longer one is taken
      */
     public ExposureTime nearest(double seconds, boolean moreLight) {
         double wanted = Stops.of(seconds);
-        if (bulb && Stops.above(wanted - longest().stops(), halfStepAtLongest())) {
-            double step = ExposureTime.step(seconds);
-            return ExposureTime.literal(
-                    moreLight ? ExposureTime.counted(seconds) : Math.max(1, Math.ceil(seconds / step - 0.5)) * step);
-        }
+        ExposureTime mark = nearestMark(wanted, moreLight);
+        boolean isPast = Stops.above(wanted - longest().stops(), halfStepAtLongest());
+        boolean isBetween = seconds >= 2 && Stops.above(Math.abs(mark.stops() - wanted), 1 / 3.0);
+        return bulb && seconds > ExposureTime.SHORTEST_BULB && (isPast || isBetween)
+                ? byTheWatch(seconds, moreLight)
+                : mark;
+    }
+
+    private static ExposureTime byTheWatch(double seconds, boolean moreLight) {
+        double step = ExposureTime.step(seconds);
+        return ExposureTime.literal(
+                Math.max(1, moreLight ? ExposureTime.counted(seconds) : Math.ceil(seconds / step - 0.5) * step));
+    }
+
+    private ExposureTime nearestMark(double wanted, boolean moreLight) {
         ExposureTime best = marks.get(0);
         for (ExposureTime mark : marks) {
             double gain = Math.abs(best.stops() - wanted) - Math.abs(mark.stops() - wanted);

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import takeup.exposure.Aperture;
 import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
@@ -19,16 +20,36 @@ import takeup.exposure.Stops;
  * them is best.
  *
  * @param suggestions empty for a camera that sets itself
- * @param best the index of the best one; -1 where there is none
+ * @param ranking which one is the best, and what speaks against the others
  */
-public record Suggestions(List<Suggestion> suggestions, int best) {
+public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
     /** Where there is nothing to suggest. */
-    public static final Suggestions NONE = new Suggestions(List.of(), -1);
-
-    private static final double F_5_6 = 5;
+    public static final Suggestions NONE = new Suggestions(List.of(), new Ranking(-1, List.of()));
 
     public Suggestions {
         suggestions = List.copyOf(suggestions);
+    }
+
+    /** The rules that the best one is found by, the weightiest first. */
+    public enum Rule {
+        /** The body can set it. */
+        USABLE,
+        /** It keeps the aperture or the time that is held. */
+        KEEPS_HELD,
+        /** Its error is within a sixth of a stop, else smaller, and on the side that the film bears. */
+        ERROR,
+        /** No warning speaks of a spoilt frame. */
+        SPOILS_NOTHING,
+        /** It is the fewest stops away from what is in hand, both rings counted. */
+        NEAREST_IN_HAND,
+        /** The meter showed that very pair, and nothing is in hand. */
+        SHOWN_BY_METER,
+        /** It can be held by hand, or else shakes least. */
+        HAND_HOLDABLE,
+        /** Of pairs that are equally far from what is in hand, its aperture is nearest to the one in hand. */
+        APERTURE_IN_HAND,
+        /** Its aperture is nearest to the middle of the ring. */
+        MIDDLE_OF_LENS
     }
 
     /**
@@ -39,8 +60,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
      * @param film the film in it
      * @param path index, losses, bias and reciprocity
      * @param light the light that is there, and the flash
-     * @param hold an aperture or time to keep
-     * @param inHand the aperture that is set now
+     * @param wishes what is held, what is in hand
      * @param support flash and tripod
      */
     public record Request(
@@ -49,8 +69,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
             FilmInUse film,
             LightPath path,
             FrameLight light,
-            Optional<Hold> hold,
-            Optional<Aperture> inHand,
+            Wishes wishes,
             Support support) {
         /** The light that a time is chosen for. */
         ExposureValue ambient() {
@@ -59,6 +78,35 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
 
         boolean leansToLight() {
             return film.stock.map(it -> it.kind().isNegative()).orElse(true);
+        }
+
+        /** The times that a frame can have. */
+        Optional<Shutter> shutter() {
+            return camera.shutter(support.flash);
+        }
+    }
+
+    /**
+     * What speaks for one pair rather than another of a request.
+     *
+     * @param hold an aperture or time to keep
+     * @param inHand what is set now
+     * @param shown the pair that the meter showed
+     */
+    public record Wishes(Optional<Hold> hold, Optional<PairInHand> inHand, Optional<MeteredPair> shown) {}
+
+    /** The aperture that is set now, and the time if that is known too. */
+    public record PairInHand(Aperture aperture, Optional<ExposureTime> time) {
+        /** How far a row is from it, in stops on the two rings together. */
+        double stopsTo(Suggestion row) {
+            double times = time.isPresent() && row.time().isPresent()
+                    ? Math.abs(time.get().stops() - row.time().get().stops())
+                    : 0;
+            return apertureStopsTo(row) + times;
+        }
+
+        double apertureStopsTo(Suggestion row) {
+            return Math.abs(aperture.stops() - row.aperture().stops());
         }
     }
 
@@ -82,23 +130,52 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
     /** Whether flash is on, and whether the camera stands on a tripod. */
     public record Support(boolean flash, boolean tripod) {}
 
+    /** The index of the best one; -1 where there is none. */
+    public int best() {
+        return ranking.best();
+    }
+
     /** The best suggestion. */
     public Optional<Suggestion> bestOne() {
-        return best < 0 ? Optional.empty() : Optional.of(suggestions.get(best));
+        return best() < 0 ? Optional.empty() : Optional.of(suggestions.get(best()));
+    }
+
+    /** The least error, in stops, of all that can be set and keeps what is held. */
+    public OptionalDouble leastError() {
+        return IntStream.range(0, suggestions.size())
+                .filter(it -> droppedBy(it)
+                        .filter(rule -> rule == Rule.USABLE || rule == Rule.KEEPS_HELD)
+                        .isEmpty())
+                .mapToObj(suggestions::get)
+                .flatMapToDouble(it -> it.errorStops().stream())
+                .map(Math::abs)
+                .min();
+    }
+
+    /** The rule that dropped a suggestion; empty for the best. */
+    public Optional<Rule> droppedBy(int index) {
+        return ranking.droppedBy().get(index);
+    }
+
+    /** The rule that decided: the last one that dropped a suggestion. Empty where there was no choice. */
+    public Optional<Rule> decidedBy() {
+        return ranking.droppedBy().stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
     /** The advice for all that. */
     public static Suggestions of(Request request) {
         List<Suggestion> rows = new ArrayList<>();
         if (request.optics.lens.isPresent()) {
-            Optional<Aperture> heldTimeAt = request.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, request));
+            Optional<Aperture> heldTimeAt =
+                    request.wishes.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, request));
             for (Aperture aperture : request.optics.lens.get().ring().marks()) {
-                Optional<ExposureTime> held =
-                        heldTimeAt.equals(Optional.of(aperture)) ? request.hold.flatMap(Hold::time) : Optional.empty();
+                Optional<ExposureTime> held = heldTimeAt.equals(Optional.of(aperture))
+                        ? request.wishes.hold.flatMap(Hold::time)
+                        : Optional.empty();
                 rows.add(row(aperture, held, request));
             }
         }
-        return new Suggestions(rows, best(rows, request));
+        return new Suggestions(rows, Ranking.of(rows, request));
     }
 
     /** The aperture whose corrected time lies nearest to a held one; a tie goes as for times. */
@@ -125,8 +202,7 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
         OptionalDouble corrected = request.path.reciprocity().corrected(metered);
         Optional<ExposureTime> time = corrected.isEmpty()
                 ? Optional.empty()
-                : request.camera
-                        .shutter()
+                : request.shutter()
                         .map(it -> held.orElseGet(() -> it.nearest(corrected.getAsDouble(), request.leansToLight())));
         LightParts light = request.light.known().through(request.path, Optional.of(aperture), time);
         OptionalDouble error = light.totalStops();
@@ -144,15 +220,17 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
                         request.optics.distanceM.getAsDouble()));
         List<Warning> warnings = new ArrayList<>();
         boolean keeps = held.isPresent()
-                || request.hold
+                || request.wishes
+                        .hold
                         .flatMap(Hold::aperture)
-                        .map(it -> same(it, aperture))
+                        .map(it -> it.isSameMark(aperture))
                         .orElse(false);
         if (error.isPresent() && keeps && Stops.above(Math.abs(error.getAsDouble()), 0.5)) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
         } else if (corrected.isPresent()) {
-            ExposureWarnings.beyondDial(corrected.getAsDouble(), request.camera).ifPresent(warnings::add);
+            ExposureWarnings.beyondDial(corrected.getAsDouble(), request.camera, request.support.flash)
+                    .ifPresent(warnings::add);
         }
         time.ifPresent(it -> ExposureWarnings.ofTime(
                 it, request.camera, request.optics.focalMm, request.support.flash, request.support.tripod, warnings));
@@ -170,52 +248,5 @@ public record Suggestions(List<Suggestion> suggestions, int best) {
                 overBox,
                 depth,
                 warnings);
-    }
-
-    private static int best(List<Suggestion> rows, Request request) {
-        Optional<ExposureTime> heldTime = request.hold.flatMap(Hold::time);
-        if (heldTime.isPresent() && !rows.isEmpty()) {
-            Optional<Aperture> at = nearestTo(heldTime.get(), request);
-            for (int i = 0; i < rows.size(); i++) {
-                if (at.equals(Optional.of(rows.get(i).aperture()))) {
-                    return i;
-                }
-            }
-        }
-        int least = rows.stream().mapToInt(Suggestions::rank).min().orElse(0);
-        List<Integer> equals = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            if (rank(rows.get(i)) == least) {
-                equals.add(i);
-            }
-        }
-        Optional<Aperture> held = request.hold.flatMap(Hold::aperture);
-        for (int i : equals) {
-            if (held.isPresent() && same(rows.get(i).aperture(), held.get())) {
-                return i;
-            }
-        }
-        double wanted = request.inHand.map(Aperture::stops).orElse(F_5_6);
-        return equals.stream()
-                .min(Comparator.comparingDouble(
-                        it -> Math.rint(1e6 * Math.abs(rows.get(it).aperture().stops() - wanted))))
-                .orElse(-1);
-    }
-
-    /** The reasons against a row as a number to compare: the most serious one is its highest bit. */
-    private static int rank(Suggestion row) {
-        int rank = 0;
-        for (Warning.Code code : List.of(
-                Warning.Code.OUT_OF_RANGE,
-                Warning.Code.SYNC_SPEED,
-                Warning.Code.HAND_HELD,
-                Warning.Code.RECIPROCITY_BEYOND)) {
-            rank = 2 * rank + (row.has(code) ? 1 : 0);
-        }
-        return rank;
-    }
-
-    private static boolean same(Aperture a, Aperture b) {
-        return Math.abs(a.stops() - b.stops()) < 1e-6;
     }
 }

@@ -37,7 +37,8 @@ final class LightReading {
     static Outcome run(Reading reading, List<JournalEntry> before, CommandContext context) {
         Light light = reading.light().orElseThrow();
         Optional<AdviceRequest> request = AdviceRequest.inHand(context.state());
-        Suggestions suggestions = request.map(it -> it.advice(light)).orElse(Suggestions.NONE);
+        Suggestions suggestions =
+                request.map(it -> it.advice(light, reading.shown())).orElse(Suggestions.NONE);
         List<Warning> warnings = new ArrayList<>(warnings(light, request, context));
         List<JournalEntry> entries = new ArrayList<>(before);
         context.clockShifts().sinceFrameOrReading().ifPresent(it -> {

@@ -133,7 +133,7 @@ public final class MeterQuery {
                 roll.map(it -> it.film().development().pushStops()).orElse(0.0),
                 meter,
                 clean ? Optional.empty() : s.day().flash());
-        return new Answer(asking, light, asking.advice(light), asking.warnings(light));
+        return new Answer(asking, light, asking.advice(light, reading.shown()), asking.warnings(light));
     }
 
     private static Setting setting(Setting before, Optional<Camera> camera, Options options) {

@@ -15,11 +15,13 @@ import takeup.exposure.Light;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.kit.Meter;
+import takeup.kit.MeteredPair;
 import takeup.kit.Suggestions;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.Reading;
 import takeup.prompt.ReadingParser;
 import takeup.prompt.Sky;
+import takeup.prompt.Tokens;
 import takeup.report.LightText;
 import takeup.report.StatusJson;
 
@@ -100,6 +102,23 @@ public final class ReadingCommand implements Command {
                 "light",
                 LightText.of(light, context.now()) + "." + best,
                 LightReading.fields(state, light, suggestions, List.of(), context));
+    }
+
+    /** The pair that the meter showed for a light of the day, as far as the line still means the same. */
+    static Optional<MeteredPair> shown(Light light, CommandContext context) {
+        try {
+            List<String> words = Tokens.of(light.typed()).words();
+            Reading again = ReadingParser.read(
+                    light.typed(),
+                    words.subList(1, words.size()),
+                    context.state().meterInHand(),
+                    context.state().day().preset(),
+                    context.state().rollInHand().map(it -> it.film().index()),
+                    context.now());
+            return again.light().filter(it -> it.ev100().equals(light.ev100())).flatMap(it -> again.shown());
+        } catch (CommandRejected e) {
+            return Optional.empty();
+        }
     }
 
     /** Which of the two was taken last: the order of the lines says so, whatever the clock did. */

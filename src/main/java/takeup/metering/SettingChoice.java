@@ -40,8 +40,12 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
         }
         CameraSetup inHand = context.state().inHand(context.camera());
         OptionalDouble now = error(light, request);
-        Optional<Suggestion> best = withinAStop(suggestions);
-        boolean isRight = now.isPresent() && isRight(now.getAsDouble(), request) && keepsHold(inHand);
+        Optional<Suggestion> best = withinAStop(suggestions, request.hold());
+        boolean isRight = now.isPresent()
+                && isRight(now.getAsDouble(), request)
+                && isAsGood(now.getAsDouble(), suggestions)
+                && keepsHold(inHand)
+                && isInSync(inHand, context.camera());
         boolean isBest = now.isPresent() && best.isPresent() && isIn(inHand, best.get());
         if (isRight || isBest) {
             return new SettingChoice(
@@ -100,9 +104,15 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
                 warnings);
     }
 
-    /** The best suggestion; where that one is more than a stop off, the one that comes nearest to the light. */
-    static Optional<Suggestion> withinAStop(Suggestions suggestions) {
-        Stream<Suggestion> nearest = suggestions.suggestions().stream()
+    /**
+     * The best suggestion; where that one is more than a stop off and keeps nothing that is held, the one that comes
+     * nearest to the light.
+     */
+    static Optional<Suggestion> withinAStop(Suggestions suggestions, Optional<Hold> hold) {
+        boolean isKept = suggestions.bestOne().isPresent()
+                && hold.isPresent()
+                && hold.get().isKeptBy(suggestions.bestOne().get());
+        Stream<Suggestion> nearest = (isKept ? Stream.<Suggestion>empty() : suggestions.suggestions().stream())
                 .filter(it -> it.errorStops().isPresent())
                 .sorted(Comparator.comparingDouble(
                         it -> Math.abs(it.errorStops().getAsDouble())));
@@ -131,6 +141,20 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
     /** Within a third of a stop; on negative film up to two thirds over. */
     private static boolean isRight(double error, AdviceRequest request) {
         return !Stops.above(-error, 1 / 3.0) && !Stops.above(error, request.toleratedOverStops());
+    }
+
+    /** Whether no pair that could be set would be better by more than a sixth of a stop. */
+    private static boolean isAsGood(double error, Suggestions suggestions) {
+        return !Stops.above(Math.abs(error) - suggestions.leastError().orElse(0), 1 / 6.0);
+    }
+
+    private static boolean isInSync(CameraSetup inHand, Camera camera) {
+        return !inHand.setting().flash()
+                || camera.syncTime().isEmpty()
+                || inHand.setting()
+                        .time()
+                        .filter(it -> Stops.above(camera.syncTime().get().stops(), it.stops()))
+                        .isEmpty();
     }
 
     private static boolean isIn(CameraSetup inHand, Suggestion row) {

@@ -1,6 +1,7 @@
 package takeup.metering;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.advice.AdviceExplanation;
 import takeup.advice.AdviceRequest;
 import takeup.advice.Alternatives;
@@ -12,6 +13,7 @@ import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.exposure.Light;
 import takeup.kit.Camera;
+import takeup.kit.MeteredPair;
 import takeup.kit.Suggestions;
 import takeup.prompt.CommandRejected;
 import takeup.report.AdviceText;
@@ -40,11 +42,12 @@ public final class WhyCommand implements Command {
                 .light()
                 .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
         AdviceRequest request = AdviceRequest.inHand(context.state()).orElseThrow();
-        Suggestions suggestions = request.advice(light);
+        Optional<MeteredPair> shown = ReadingCommand.shown(light, context);
+        Suggestions suggestions = request.advice(light, shown);
         if (suggestions.suggestions().isEmpty()) {
             throw new CommandRejected(camera.name() + " has no lens in hand to choose an aperture of");
         }
-        String text = AdviceText.words(AdviceExplanation.of(request, suggestions));
+        String text = AdviceText.words(AdviceExplanation.of(request, light, shown));
         if (Alternatives.areNeeded(request, suggestions)) {
             List<String> alternatives = AdviceText.words(
                     Alternatives.of(request, light, context.state().kit()));

@@ -27,7 +27,7 @@ final class Zones {
                 light.zone(),
                 light.index(),
                 light.at());
-        return SettingChoice.withinAStop(request.advice(shadows))
+        return SettingChoice.withinAStop(request.advice(shadows), request.hold())
                 .filter(it -> it.overBoxStops().isPresent())
                 .map(it -> words(shadows, it, light.spanStops().orElse(0), request))
                 .orElse("");

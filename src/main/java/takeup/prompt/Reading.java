@@ -7,6 +7,7 @@ import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
+import takeup.kit.MeteredPair;
 
 /**
  * A light reading as it was typed, understood.
@@ -17,6 +18,7 @@ import takeup.exposure.Light;
  * @param flashIndex the speed that the flash meter was set to
  * @param lowestEv the lowest of several readings, EV at ISO 100; empty for a single one
  * @param preset the time that an aperture meter is preset to from now on
+ * @param shown the pair that the meter showed, where it was a single one and nothing was made of it
  */
 public record Reading(
         Optional<Light> light,
@@ -24,10 +26,11 @@ public record Reading(
         Optional<Aperture> fill,
         Optional<FilmSpeed> flashIndex,
         OptionalDouble lowestEv,
-        Optional<ExposureTime> preset) {
+        Optional<ExposureTime> preset,
+        Optional<MeteredPair> shown) {
     /** The same with another light. */
     public Reading with(Optional<Light> other) {
-        return new Reading(other, flash, fill, flashIndex, lowestEv, preset);
+        return new Reading(other, flash, fill, flashIndex, lowestEv, preset, shown);
     }
 
     /** Of one light, or of key and fill. */
@@ -38,6 +41,7 @@ public record Reading(
                 read.stream().skip(1).findFirst(),
                 Optional.of(index),
                 OptionalDouble.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

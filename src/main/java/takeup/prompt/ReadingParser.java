@@ -13,6 +13,7 @@ import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.kit.Meter;
+import takeup.kit.MeteredPair;
 import takeup.text.Plain;
 
 /**
@@ -28,6 +29,7 @@ public final class ReadingParser {
     private Optional<ExposureTime> presetNow;
     private Optional<Light.Method> method;
     private boolean usedIndex;
+    private Optional<MeteredPair> shown = Optional.empty();
 
     private ReadingParser(
             ReadingOptions options, Meter meter, Optional<ExposureTime> preset, Optional<FilmSpeed> rollIndex) {
@@ -88,7 +90,8 @@ public final class ReadingParser {
                 values.size() < 2
                         ? OptionalDouble.empty()
                         : values.stream().mapToDouble(Double::doubleValue).min(),
-                presetNow.filter(it -> !presetNow.equals(preset)));
+                presetNow.filter(it -> !presetNow.equals(preset)),
+                shown.filter(it -> values.size() == 1 && options.zone().isEmpty()));
     }
 
     private Light light(String typed, OffsetDateTime now) {
@@ -116,11 +119,7 @@ public final class ReadingParser {
 
     /** As a loop adds them, so that readings of old journals stay as they were to the last bit. */
     private double mean() {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.size();
+        return values.stream().reduce(0.0, Double::sum) / values.size();
     }
 
     private boolean isCamera() {
@@ -258,6 +257,7 @@ public final class ReadingParser {
     }
 
     private void pair(Aperture aperture, ExposureTime time) {
+        shown = Optional.of(new MeteredPair(aperture, time));
         usedIndex = true;
         values.add(ExposureValue.of(aperture, time).at100(index()).stops());
     }

@@ -2,11 +2,17 @@ package takeup.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.advice.AdviceExplanation;
 import takeup.advice.AdviceRequest;
 import takeup.advice.Alternatives;
+import takeup.exposure.Aperture;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
+import takeup.kit.Hold;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
+import takeup.kit.Warning;
 import takeup.text.Plain;
 
 /** Why a suggestion is the best, and what would fit where nothing does, in words. */
@@ -20,7 +26,7 @@ public final class AdviceText {
         explained.tie().ifPresent(it -> words.append("; ").append(tie(it, explained.request())));
         explained.best().depth().ifPresent(it -> words.append("; sharp from ").append(SetupText.depth(it)));
         List<String> neighbours = explained.neighbours().stream()
-                .map(it -> pair(it.suggestion()) + " " + drawback(it.drawback(), explained.request()))
+                .map(it -> pair(it.suggestion()) + " " + drawback(it, explained.request()))
                 .toList();
         return words + "." + (neighbours.isEmpty() ? "" : " Beside it " + String.join(", ", neighbours) + ".");
     }
@@ -36,18 +42,32 @@ public final class AdviceText {
                 .heldInVain()
                 .map(it -> it + " is held but does not serve here; ")
                 .orElse("");
-        return switch (explained.reason()) {
-            case NEAREST_TO_HELD_TIME ->
-                "at this aperture the light asks for nearest to "
-                        + request.hold().orElseThrow() + ", which is held";
-            case APERTURE_HELD -> explained.best().aperture() + " is held";
-            case APERTURE_IN_HAND -> inVain + request.setting().aperture().orElseThrow() + " is in hand";
-            case NEAREST_APERTURE ->
-                inVain + "of what serves it lies nearest to "
-                        + request.setting()
-                                .aperture()
-                                .map(it -> it + ", which is in hand")
-                                .orElse("f/5.6");
+        Optional<ExposureTime> heldTime = request.hold().flatMap(Hold::time);
+        if (heldTime.isPresent() && inVain.isEmpty()) {
+            return "at this aperture the light asks for nearest to " + heldTime.get() + ", which is held";
+        }
+        return inVain + explained.rule().map(it -> reason(it, explained)).orElse("there is no other pair to choose");
+    }
+
+    private static String reason(Suggestions.Rule rule, AdviceExplanation explained) {
+        return switch (rule) {
+            case USABLE -> "it is the only pair that this camera can set in this light";
+            case KEEPS_HELD -> explained.best().aperture() + " is held";
+            case ERROR -> "no other pair comes as near to the light";
+            case SPOILS_NOTHING -> "of the pairs that come as near to the light it is the one without a warning";
+            case NEAREST_IN_HAND, APERTURE_IN_HAND -> {
+                Aperture inHand = explained.request().setting().aperture().orElseThrow();
+                yield explained.best().aperture().isSameMark(inHand)
+                        ? inHand + " was in hand, and no other pair comes nearer to the light"
+                        : "of the pairs that come as near to the light it is nearest to what was in hand";
+            }
+            case SHOWN_BY_METER -> "the meter showed this pair";
+            case HAND_HOLDABLE ->
+                explained.best().has(Warning.Code.HAND_HELD)
+                        ? "of the pairs that come as near to the light it shakes least"
+                        : "of the pairs that come as near to the light it can be held by hand";
+            case MIDDLE_OF_LENS ->
+                "of the pairs that come as near to the light it is nearest to the middle of the lens";
         };
     }
 
@@ -58,20 +78,18 @@ public final class AdviceText {
                         : "reversal film takes the shorter, less light");
     }
 
-    private static String drawback(AdviceExplanation.Drawback drawback, AdviceRequest request) {
-        return switch (drawback) {
-            case NO_TIME -> "has no time that is long enough";
-            case OUT_OF_RANGE -> "is beyond the dial";
-            case ABOVE_SYNC_SPEED -> "is faster than the flash sync";
-            case HAND_HELD -> "is too long for the hand";
-            case BEYOND_RECIPROCITY_TABLE -> "is past the film's table";
-            case FURTHER_FROM_HELD -> "is further from what is held";
-            case FURTHER_FROM_APERTURE ->
-                "is further from "
-                        + request.setting()
-                                .aperture()
-                                .map(it -> it + " in hand")
-                                .orElse("f/5.6");
+    private static String drawback(AdviceExplanation.Neighbour neighbour, AdviceRequest request) {
+        Suggestion row = neighbour.suggestion();
+        return switch (neighbour.droppedBy()) {
+            case USABLE -> row.time().isEmpty() ? "has no time that is long enough" : "is out of this camera's range";
+            case KEEPS_HELD -> "does not keep what is held";
+            case ERROR -> "is " + Stops.error(row.errorStops().orElse(0));
+            case SPOILS_NOTHING ->
+                row.has(Warning.Code.RECIPROCITY_BEYOND) ? "is past the film's table" : "would spoil the frame";
+            case NEAREST_IN_HAND, APERTURE_IN_HAND -> "is further from what is in hand";
+            case SHOWN_BY_METER -> "is not what the meter showed";
+            case HAND_HOLDABLE -> "is long for the hand";
+            case MIDDLE_OF_LENS -> "is further from the middle of the lens";
         };
     }
 

@@ -129,4 +129,9 @@ public record Setting(
                 change.flash().orElse(flash),
                 change.tripod().orElse(tripod));
     }
+
+    /** The same with no aperture and no time. */
+    public Setting withoutPair() {
+        return new Setting(Optional.empty(), Optional.empty(), optics, biasStops, flash, tripod);
+    }
 }

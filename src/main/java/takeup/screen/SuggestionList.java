@@ -1,9 +1,12 @@
 package takeup.screen;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.exposure.Stops;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.kit.Camera;
+import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
 import takeup.report.SetupText;
@@ -21,6 +24,7 @@ final class SuggestionList {
     private final Grid grid;
     private final Layout layout;
     private final List<Suggestion> suggestions;
+    private final Optional<Shutter> shutter;
     private final int best;
     private final int chosen;
     private final boolean hasDepth;
@@ -29,6 +33,7 @@ final class SuggestionList {
         this.grid = grid;
         this.layout = Layout.of(grid);
         this.suggestions = session.choices();
+        this.shutter = session.shown().cameraInHand().flatMap(Camera::shutter);
         this.best = session.bestChoice();
         this.chosen = session.view().chosen();
         this.hasDepth = layout.isWideList()
@@ -87,10 +92,23 @@ final class SuggestionList {
                 + Width.pad(it.aperture().toString(), 6)
                 + Width.pad(Width.pad(time, 7) + " " + error, 18)
                 + Width.pad(sum, sum.length() > 4 ? 10 : 5)
-                + it.warnings().stream().findFirst().map(SuggestionList::brief).orElse("");
+                + remark(it);
         return hasDepth
                 ? Width.pad(row, PLAIN) + it.depth().map(SetupText::depth).orElse("")
                 : row;
+    }
+
+    /** What spoils the frame first; then that the time is none of the dial's; then what else there is to say. */
+    private String remark(Suggestion row) {
+        boolean isByTheWatch = row.time()
+                .filter(time -> shutter.filter(it -> it.isByTheWatch(time)).isPresent())
+                .isPresent();
+        return row.warnings().stream()
+                .findFirst()
+                .filter(it ->
+                        !isByTheWatch || it.code() != Warning.Code.RECIPROCITY && it.code() != Warning.Code.HAND_HELD)
+                .map(SuggestionList::brief)
+                .orElse(isByTheWatch ? "by the watch" : "");
     }
 
     private static String overBox(double stops) {

@@ -19,21 +19,28 @@ class WhyCommandTest {
     }
 
     @Test
-    void theApertureInHandIsTheReasonAndItsNeighboursAreFurther() {
+    void thePairThatTheMeterShowedIsTheReasonNotThatItIsInHandSince() {
         // f/4.8 asks for 2^-7.5 s and f/6.7 for 2^-6.5 s, each halfway: negative film takes the longer.
         assertEquals(
-                "f/5.6 1/125: f/5.6 is in hand. Beside it f/4.8 1/125 is further from f/5.6 in hand, f/6.7 1/60 "
-                        + "is further from f/5.6 in hand.",
+                "f/5.6 1/125: the meter showed this pair. Beside it f/4.8 1/125 is 0.5 over, f/6.7 1/60 is 0.5 over.",
                 why("m 5.6 125"));
     }
 
     @Test
-    void withNothingInHandItIsTheNearestToFiveSix() {
-        // EV 9 is EV 10 at EI 200: f/4 at 1/64 can be held, f/4.8 lies halfway to 1/32 and negative film takes the
-        // longer.
+    void withNothingInHandTheHandAndTheMiddleOfTheLensDecide() {
+        // EV 9 is EV 10 at EI 200: f/2.8 1/125 and f/4 1/64 can be held; the middle of f/2.8 to f/22 is f/8.
         String why = why("m ev9");
-        assertTrue(why.startsWith("f/4 1/60: "), why);
-        assertTrue(why.contains("f/4.8 1/30 is too long for the hand"), why);
+        assertTrue(
+                why.startsWith("f/4 1/60: of the pairs that come as near to the light it is nearest to the middle"),
+                why);
+        assertTrue(why.contains("f/4.8 1/30 is 0.5 over"), why);
+    }
+
+    @Test
+    void whatWasInHandBeforeTheReadingIsTheReason() {
+        // EV 12 at EI 200 is right at f/16 1/32 and f/11 1/64; from f/16 1/125 both are two stops away.
+        String why = why("tripod on", "set 16 125", "m ev12");
+        assertTrue(why.startsWith("f/16 1/30: f/16 was in hand, and no other pair comes nearer to the light"), why);
     }
 
     @ParameterizedTest
@@ -45,18 +52,18 @@ class WhyCommandTest {
             })
     void whatIsHeldIsTheReason(String hold, String reason) {
         String why = why(hold, "m 5.6 125");
-        assertTrue(why.contains(reason) && why.contains("is further from what is held"), why);
+        assertTrue(why.contains(reason) && why.contains("does not keep what is held"), why);
     }
 
     @Test
     void aTieLeansToLightOnNegativeAndAwayFromItOnReversal() {
-        // EV 11.5 at EI 100, f/5.6: 2^-6.5 s, halfway between 1/64 and 1/128.
-        assertTrue(Shooting.of("cam 645", "load cn400 @100", "m ev11.5")
+        // EV 11.5 at EI 100, f/5.6: 2^-6.5 s, halfway between 1/64 and 1/128. Held, as f/4.8 1/125 would be right.
+        assertTrue(Shooting.of("cam 645", "load cn400 @100", "hold f5.6", "m ev11.5")
                 .type("why")
-                .startsWith("f/5.6 1/60: f/5.6 is in hand; halfway between 1/125 and 1/60 negative film"));
-        assertTrue(Shooting.of("cam 645", "load cr100 @100", "m ev11.5")
+                .startsWith("f/5.6 1/60: f/5.6 is held; halfway between 1/125 and 1/60 negative film"));
+        assertTrue(Shooting.of("cam 645", "load cr100 @100", "hold f5.6", "m ev11.5")
                 .type("why")
-                .startsWith("f/5.6 1/125: f/5.6 is in hand; halfway between 1/125 and 1/60 reversal film"));
+                .startsWith("f/5.6 1/125: f/5.6 is held; halfway between 1/125 and 1/60 reversal film"));
     }
 
     @Test
@@ -83,7 +90,7 @@ class WhyCommandTest {
     void inTooLittleLightThePushIsNamedWithItsPrice(String ev, String price) {
         String why = why("m ev" + ev);
         assertTrue(why.contains("for f/2.8 1/60 the whole roll would need " + price), why);
-        assertTrue(why.contains("a tripod brings f/5.6"), why);
+        assertTrue(why.contains("a tripod brings f/2.8"), why);
     }
 
     @Test
@@ -116,7 +123,8 @@ class WhyCommandTest {
         assertEquals(before, shooting.situation());
     }
 
-    // cn400 at EI 200 lies 1 over box and bears 3. EV 9 is EV 10 there: f/4 1/64 is the best that can be held.
+    // cn400 at EI 200 lies 1 over box and bears 3. EV 9 is EV 10 there: f/4 1/64 is the best that can be held. With
+    // nothing in hand EV 11, EV 12 there, is f/8 1/64.
     @Test
     void twoReadingsSayWhatTheShadowsAskForAndWhatTheHighlightsGet() {
         String text = Shooting.medium().type("m ev 9 13");
@@ -126,7 +134,7 @@ class WhyCommandTest {
                 text);
         String two = Shooting.medium().type("m 5.6 125 and 8 125");
         assertTrue(
-                two.endsWith("Shadows at EV 11.0 ask for f/5.6 1/125; the highlights, 1 stop up, then get 2 stops "
+                two.endsWith("Shadows at EV 11.0 ask for f/8 1/60; the highlights, 1 stop up, then get 2 stops "
                         + "over box speed, and this film bears 3 stops."),
                 two);
         assertFalse(Shooting.medium().type("m ev 9").contains("Shadows"));

@@ -161,16 +161,17 @@ class ExposureWarningsTest {
     }
 
     /**
-     * More than half a stop past the fastest or longest mark, 2^-10.5 = 0.00069 s and 2^3.5 = 11.3 s; on a dial with
-     * bulb too.
+     * More than half a stop past the fastest mark, 2^-10.5 = 0.00069 s. Past the longest mark there is bulb, which
+     * until now counted as out of range.
      */
     @ParameterizedTest(name = "{0} s: {1}")
-    @CsvSource({"0.00068,true", "0.00070,false", "11.2,false", "11.5,true", "1,false"})
+    @CsvSource({"0.00068,true", "0.00070,false", "11.2,false", "11.5,false", "1,false"})
     void aTimeThatTheDialDoesNotReachIsTold(double seconds, boolean told) {
         assertEquals(
                 told,
-                ExposureWarnings.beyondDial(seconds, Shipped.camera("645")).isPresent());
-        assertEquals(Optional.empty(), ExposureWarnings.beyondDial(seconds, Shipped.camera("compact")));
+                ExposureWarnings.beyondDial(seconds, Shipped.camera("645"), false)
+                        .isPresent());
+        assertEquals(Optional.empty(), ExposureWarnings.beyondDial(seconds, Shipped.camera("compact"), false));
     }
 
     /** The 645's 80 mm goes from f/2.8 to f/22, its dial from 8 s to 1/1000 with bulb. */

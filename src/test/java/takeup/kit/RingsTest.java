@@ -78,7 +78,10 @@ class RingsTest {
         assertEquals(Optional.empty(), DIAL.printed(0.8));
     }
 
-    /** Between 1/64 and 1/32 s the middle in stops is 2^-5.5 = 0.0221 s; within a hundredth of a stop it is a tie. */
+    /**
+     * Between 1/64 and 1/32 s the middle in stops is 2^-5.5 = 0.0221 s; within a hundredth of a stop it is a tie. 11 s
+     * lies 0.46 stop past 8 s: more than a third, so the watch is nearer.
+     */
     @ParameterizedTest(name = "{0} s is set as {1}, or as {2} where less light is safer")
     @CsvSource({
         "0.020,1/60,1/60",
@@ -88,7 +91,8 @@ class RingsTest {
         "0.024,1/30,1/30",
         "0.0001,1/1000,1/1000",
         "0.004,1/250,1/250",
-        "11,8s,8s"
+        "10,8s,8s",
+        "11,11s,11s"
     })
     void theNearestMarkIsSetAndATieGoesToTheSaferSide(double seconds, String moreLight, String lessLight) {
         assertEquals(moreLight, DIAL.nearest(seconds, true).toString());
@@ -163,12 +167,14 @@ class RingsTest {
                 Shutter.between(1 / 10.0, 1 / 30.0, Scale.FULL, false).marks().toString());
     }
 
-    /** A dial of one mark and bulb: half a stop past the mark the watch takes over (contract, 2.1, half a step). */
+    /** A dial of one mark and bulb: the watch takes over where it can time that, from about a second on. */
     @Test
     void aDialOfOneMarkCountsHalfAStop() {
         Shutter box = Shutter.of(List.of(1 / 30.0), true);
         assertEquals("1/30", box.nearest(0.044, true).toString());
-        assertEquals("1/2", box.nearest(0.45, true).toString());
+        assertEquals("1/30", box.nearest(0.45, true).toString());
+        assertEquals("1s", box.nearest(0.9, true).toString());
+        assertEquals("2.5s", box.nearest(2.4, true).toString());
     }
 
     @Test

@@ -82,15 +82,15 @@ class SuggestionsTest {
     }
 
     /**
-     * EV 0 at EI 100 and f/8 (6): 64 s, set as 65 s by watch; log2(65/64) = 0.0224 is its error. Past 8 s by three
-     * stops.
+     * EV 0 at EI 100 and f/8 (6): 64 s, set as 65 s by watch; log2(65/64) = 0.0224 is its error. Three stops past 8 s,
+     * which a body with bulb can do all the same: until now that counted as out of its range.
      */
     @Test
-    void aBulbTimeCountsItsOwnRoundingAndSaysThatItIsOffTheDial() {
+    void aBulbTimeCountsItsOwnRoundingAndIsInRange() {
         Suggestion row = row(advice(new Case(0)), 8);
         assertEquals("1m5s", row.time().orElseThrow().toString());
         assertEquals(0.0224, row.errorStops().orElseThrow(), 1e-4);
-        assertTrue(row.has(Warning.Code.OUT_OF_RANGE));
+        assertFalse(row.has(Warning.Code.OUT_OF_RANGE));
     }
 
     /**
@@ -126,7 +126,8 @@ class SuggestionsTest {
 
     /**
      * EI 100, so 1/250 (2^-8) wants an aperture of EV - 8: EV 13 f/5.6 (5); EV 13.25 lies between f/5.6 and f/6.7
-     * (5.5).
+     * (5.5). EV 13.3 is 0.3 over at f/5.6, 0.2 under at f/6.7: both are more than a sixth and less than a third, so the
+     * side that the film bears goes first (until now the smaller of the two did).
      */
     @ParameterizedTest(name = "1/250 held at EV {0} on {1}: f/{2}, {3} stops")
     @CsvSource({
@@ -135,7 +136,8 @@ class SuggestionsTest {
         "13.25,cn400,5.6,0.25",
         "13.25,cr100,6.7,-0.25",
         "13.25,none,5.6,0.25",
-        "13.3,cn400,6.7,-0.2"
+        "13.3,cn400,5.6,0.3",
+        "13.3,cr100,6.7,-0.2"
     })
     void aHeldTimePicksTheApertureThatComesNearest(double ev, String stock, double fNumber, double error) {
         Suggestions advice = advice(new Case(ev).stock(stock).index(100).hold(Hold.of(t(1 / 250.0))));
@@ -159,16 +161,16 @@ class SuggestionsTest {
     }
 
     /**
-     * EV 18 at EI 100: 1/1000 (2^-10) wants f/16 (8); f/13 (7.5) is half a stop off, which still counts as in range;
-     * f/11 (7) is one off.
+     * EV 18 at EI 100: 1/1000 (2^-10) wants f/16 (8); f/13 (7.5) is half a stop off, which still counts as in range,
+     * but is no longer taken before the pair that is right; f/11 (7) is one off.
      */
     @Test
     void whatTheDialCannotGiveGoesLast() {
         Suggestions advice = advice(new Case(18));
         assertFalse(row(advice, 13).has(Warning.Code.OUT_OF_RANGE));
         assertTrue(row(advice, 11).has(Warning.Code.OUT_OF_RANGE));
-        assertEquals("f/13", best(advice));
-        assertEquals("f/13", best(advice(new Case(18).hold(f(2.8)))));
+        assertEquals("f/16", best(advice));
+        assertEquals("f/16", best(advice(new Case(18).hold(f(2.8)))));
         assertTrue(row(advice(new Case(18).hold(f(2.8))), 2.8).has(Warning.Code.OUT_OF_RANGE));
     }
 
@@ -195,40 +197,80 @@ class SuggestionsTest {
     }
 
     /**
-     * EV 11 at EI 100 on a tripod: from f/2.8 (1/250) to f/22 (1/4) all is well, so the order of the wishes alone
-     * decides.
+     * EV 11 at EI 100 on a tripod: at the full stops from f/2.8 (1/250) to f/22 (1/4) all is well, at the half stops
+     * between them the error is half a stop. Until now f/5.6 was the middle of every lens; of f/2.8 (3) to f/22 (9) it
+     * is f/8 (6).
      */
     @ParameterizedTest(name = "held {0}, in hand {1}: {2}")
-    @CsvSource({"0,0,f/5.6", "11,0,f/11", "11,4,f/11", "0,4,f/4", "0,3.5,f/3.3", "4.5,0,f/5.6", "4.5,8,f/8"})
+    @CsvSource({"0,0,f/8", "11,0,f/11", "11,4,f/11", "0,4,f/4", "0,3.5,f/4", "4.8,0,f/4.8", "4.8,8,f/4.8"})
     void theHeldApertureGoesFirstThenTheOneInHandThenTheMiddle(double held, double inHand, String best) {
         Case asked = new Case(11).tripod();
         asked = held > 0 ? asked.hold(f(held)) : asked;
         assertEquals(best, best(advice(inHand > 0 ? asked.inHand(Scale.anyAperture(inHand)) : asked)));
     }
 
-    /** In hand f/3.7 at face value lies as near to f/3.3 as to f/4, were it 3.75 stops: 2^1.875 = 3.668. */
+    /**
+     * EV 11 at EI 100, so f/8 asks for 1/32 and f/5.6 for 1/64, which the hand holds (80 mm on 6x4.5: 1/50). From f/8
+     * 1/64 both are one stop away, and f/4 1/128 three: the one that can be held is taken; on a tripod the aperture
+     * stays.
+     */
     @Test
-    void betweenTwoRowsThatAreEquallyNearTheWiderIsTaken() {
-        assertEquals("f/3.3", best(advice(new Case(11).tripod().inHand(Aperture.literal(Math.pow(2, 1.875))))));
+    void ofPairsThatAreEquallyFarFromTheOneInHandTheHandDecidesThenTheAperture() {
+        assertEquals("f/5.6", best(advice(new Case(11).inHand(8, 1 / 60.0))));
+        assertEquals("f/8", best(advice(new Case(11).inHand(8, 1 / 60.0).tripod())));
+    }
+
+    /** EV 11 at EI 100: f/4 1/125 is right; so is f/8 1/30, but that one shakes. f/11 1/125 is no row: three under. */
+    @Test
+    void withNothingInHandThePairOfTheMeterIsTakenIfItIsARow() {
+        assertEquals("f/4", best(advice(new Case(11).shown(4, 1 / 125.0))));
+        assertEquals("f/5.6", best(advice(new Case(11).shown(11, 1 / 125.0))));
+        assertEquals("f/8", best(advice(new Case(11).shown(4, 1 / 125.0).inHand(8, 1 / 30.0))));
     }
 
     /**
-     * EV 12 at EI 100 with flash: sync is 1/60 (f/8), slower than 1/50 shakes (80 mm on 6x4.5: 1 / (80 x 0.6207) s).
-     * f/6.7 and f/9.5 are ties that go to the longer time, so f/6.7 at 1/60 and f/8 at 1/60 are free of both; a tripod
-     * frees all from f/6.7 on.
+     * EV 4 at EI 100: f/2.8 asks for 1/2 s, f/22 for 32 s. The hand can hold none of them, so the shortest is taken.
+     */
+    @Test
+    void inTooLittleLightForTheHandThePairThatShakesLeastIsTaken() {
+        assertEquals("f/2.8", best(advice(new Case(4))));
+        assertEquals("f/8", best(advice(new Case(4).tripod())));
+    }
+
+    /**
+     * EV 12 at EI 100 with flash: at sync, 1/60, f/8 is right; what is wider is over, and no row is faster. f/11 1/30
+     * to f/22 1/8 are right too, and shake: 80 mm on 6x4.5 is held to 1 / (80 x 0.6207) s = 1/50. Until now a row
+     * without that warning went before one that is right.
      */
     @ParameterizedTest(name = "in hand f/{0}, tripod {1}: {2}")
     @CsvSource({
-        "2.8,false,f/6.7",
-        "5.6,false,f/6.7",
+        "2.8,false,f/8",
+        "5.6,false,f/8",
         "9.5,false,f/8",
-        "22,false,f/8",
-        "9.5,true,f/9.5",
-        "2.8,true,f/6.7"
+        "22,false,f/22",
+        "9.5,true,f/8",
+        "16,true,f/16",
+        "2.8,true,f/8"
     })
     void flashAndTheHandLimitTheChoice(double inHand, boolean tripod, String best) {
         Case asked = new Case(12).flash().inHand(Scale.anyAperture(inHand));
-        assertEquals(best, best(advice(tripod ? asked.tripod() : asked)));
+        Suggestions advice = advice(tripod ? asked.tripod() : asked);
+        assertEquals(best, best(advice));
+        assertTrue(advice.suggestions().stream()
+                .noneMatch(it -> it.has(Warning.Code.SYNC_SPEED)
+                        || it.time().orElseThrow().exactSeconds() < 1 / 65.0));
+        assertEquals("1/60", row(advice, 2.8).time().orElseThrow().toString());
+        assertEquals(3, row(advice, 2.8).errorStops().orElseThrow(), 1e-9);
+    }
+
+    /** 1/250 is held with flash, and sync is 1/60: it is kept, and shouted about. EV 12: f/4 is right. */
+    @Test
+    void aHeldTimeThatIsFasterThanSyncIsKeptAndShouts() {
+        Suggestion best = advice(new Case(12).flash().hold(Hold.of(t(1 / 250.0))))
+                .bestOne()
+                .orElseThrow();
+        assertEquals("f/4 1/250", best.aperture() + " " + best.time().orElseThrow());
+        assertTrue(best.has(Warning.Code.SYNC_SPEED));
     }
 
     /**
@@ -243,8 +285,8 @@ class SuggestionsTest {
     }
 
     /**
-     * EV -3 at EI 100: f/2.8 64 s, f/3.3 90.5 s, f/4 128 s, all off the dial; the table of black-and-white film ends at
-     * 100 s.
+     * EV -3 at EI 100: f/2.8 64 s, f/3.3 90.5 s, f/4 128 s, all on bulb; the table of black-and-white film ends at 100
+     * s.
      */
     @Test
     void amongEqualsAPublishedTimeGoesBeforeAGuess() {
@@ -343,6 +385,8 @@ class SuggestionsTest {
         private Optional<Reciprocity> reciprocity = Optional.empty();
         private Optional<Hold> hold = Optional.empty();
         private Optional<Aperture> inHand = Optional.empty();
+        private Optional<ExposureTime> timeInHand = Optional.empty();
+        private Optional<MeteredPair> shown = Optional.empty();
         private OptionalDouble distance = OptionalDouble.empty();
         private boolean flash;
         private boolean tripod;
@@ -387,6 +431,17 @@ class SuggestionsTest {
             return this;
         }
 
+        Case inHand(double fNumber, double seconds) {
+            inHand = Optional.of(Scale.anyAperture(fNumber));
+            timeInHand = Optional.of(t(seconds));
+            return this;
+        }
+
+        Case shown(double fNumber, double seconds) {
+            shown = Optional.of(new MeteredPair(Scale.anyAperture(fNumber), t(seconds)));
+            return this;
+        }
+
         Case distance(double value) {
             distance = OptionalDouble.of(value);
             return this;
@@ -421,8 +476,7 @@ class SuggestionsTest {
                     new Suggestions.FilmInUse(stock, push),
                     new LightPath(speed, 0, 0, bias, film),
                     new FrameLight(Optional.of(new ExposureValue(ev)), flash, Optional.empty(), false),
-                    hold,
-                    inHand,
+                    new Suggestions.Wishes(hold, inHand.map(it -> new Suggestions.PairInHand(it, timeInHand)), shown),
                     new Suggestions.Support(flash, tripod));
         }
     }

@@ -1,0 +1,116 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The pair that is put in hand, or named best, from outside. All on the exact scale: a row is right where aperture and
+ * time, in stops, make EV at ISO 100 and the index.
+ */
+class PairInHandTest {
+    @TempDir
+    Path scratch;
+
+    /**
+     * 35: f/1.8 to f/16 in half stops, 1 s to 1/1000. EV 12.5 at EI 100: right are f/4.8 (4.5) 1/250 (-8) and its like,
+     * the full stops are half a stop off; the middle of the lens is 4.8. EV 16: f/5.6 asks for 2^-11, a stop too fast,
+     * f/8 for 1/1000. Sun is EV 15, 16 at EI 200: f/8 (6) 1/1000. Bulb: f/16 (8) at EV 5 and EI 400 is EV 7, so 2 s;
+     * the table of black-and-white film goes from 1 s: 2 s to 10 s: 60 s on log-log axes, 2 * 2^1.477 = 5.57 s, by the
+     * watch 5.5 s.
+     */
+    @ParameterizedTest(name = "meter {0} --camera {1} --stock {2}: {3}")
+    @CsvSource({
+        "ev12.5,35,cr100,f/4.8 1/250",
+        "ev16,35,cr100,f/8 1/1000",
+        "sky sun,645,cn400,f/8 1/1000",
+        "ev5 --hold f16 --tripod,35,bw400,f/16 5.5s",
+        "ev5 --hold f16 --tripod,66,bw400,f/16 5.5s",
+        "ev5 --hold f16 --tripod,69,bw400,f/16 5.5s",
+        "ev5 --hold f16 --tripod,645,bw400,f/16 5.5s",
+        "2.8 60,35,cr50,f/2.8 1/60"
+    })
+    void theBestPairOfAReadingIsTheOneThatIsRight(String reading, String camera, String stock, String best)
+            throws IOException {
+        List<String> arguments = new ArrayList<>(List.of("meter"));
+        arguments.addAll(List.of(reading.split(" ")));
+        arguments.addAll(List.of("--camera", camera, "--stock", stock, "--json"));
+        JsonNode row = best(tree(InProcess.run("", with(arguments)).out()));
+        assertEquals(best, row.get("aperture").asText() + " " + row.get("time").asText());
+        assertTrue(Math.abs(row.get("errorStops").asDouble()) < 0.1, row::toString);
+        assertTrue(codes(row).stream().allMatch(it -> it.equals("reciprocity")), row::toString);
+    }
+
+    @Test
+    void theMetersOwnPairIsPutInHandAndIsTheReason() throws IOException {
+        List<JsonNode> answers = typed("cam 35", "load cr50", "m 2.8 60", "why");
+        assertEquals("f/2.8 1/60", pair(answers.get(2)));
+        assertEquals(0, answers.get(2).get("errorStops").asDouble(), 1e-6);
+        assertTrue(answers.get(3).get("text").asText().startsWith("f/2.8 1/60: the meter showed this pair."));
+    }
+
+    /** EV 8 at EI 100: f/4 (4) asks for 1/16, in the middle between 1/10 and 1/25 of the old dial; f/11 (7) for 1/2. */
+    @Test
+    void theApertureInHandGivesWayToAPairThatIsRight() throws IOException {
+        List<JsonNode> answers = typed("cam 66", "load cr100", "tripod on", "set f4", "m ev 8");
+        assertEquals("f/11 1/2", pair(answers.get(4)));
+        assertEquals(0, answers.get(4).get("errorStops").asDouble(), 1e-6);
+    }
+
+    /**
+     * EV 11 is 12 at EI 200: f/8 1/60. A third more light: f/8 stays, 1/3 over is more than a sixth better elsewhere.
+     */
+    @Test
+    void theSettingInHandStaysOnlyWhileNoPairIsBetterByMoreThanASixth() throws IOException {
+        List<JsonNode> answers = typed("cam 645", "load cn400", "set 8 60", "m ev 11.1", "m ev 11.5");
+        assertTrue(answers.get(3).get("text").asText().contains("stays: f/8 1/60"));
+        // EV 12.5: f/8 1/60 is half a stop over, which negative film bears; f/9.5 1/60 is right.
+        assertEquals("f/9.5 1/60", pair(answers.get(4)));
+    }
+
+    private static String pair(JsonNode answer) {
+        return answer.get("aperture").asText() + " " + answer.get("time").asText();
+    }
+
+    private static JsonNode best(JsonNode advice) {
+        return StreamSupport.stream(advice.get("suggestions").spliterator(), false)
+                .filter(it -> it.get("best").asBoolean())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> codes(JsonNode row) {
+        return row.get("warnings").findValuesAsText("code");
+    }
+
+    private List<JsonNode> typed(String... lines) throws IOException {
+        Installed.Ended ended = InProcess.run(
+                String.join("\n", lines) + "\n", with(List.of("line", "--json", "--clock", "2026-09-12T15:00+02:00")));
+        List<JsonNode> answers = new ArrayList<>();
+        for (String line : ended.out().lines().toList()) {
+            answers.add(tree(line));
+        }
+        return answers;
+    }
+
+    private List<String> with(List<String> arguments) {
+        List<String> all = new ArrayList<>(arguments);
+        all.addAll(List.of("--data", scratch.resolve("folder").toString()));
+        return all;
+    }
+
+    private static JsonNode tree(String json) throws IOException {
+        return new ObjectMapper().readTree(json);
+    }
+}

@@ -1,0 +1,130 @@
+package takeup.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import takeup.exposure.ExposureTime;
+import takeup.exposure.ExposureValue;
+import takeup.exposure.FrameLight;
+import takeup.exposure.LightPath;
+import takeup.exposure.Stops;
+
+/** What holds of the best pair in any scene: 10,000 of them, the same at each run. */
+class BestPairTest {
+    private static final List<String> CAMERAS = List.of("35", "66", "69", "645", "half", "pan");
+    private static final List<String> STOCKS = List.of("cn400", "cr50", "cr100", "bw100", "bw400", "bw3200");
+
+    private final Random random = new Random(17);
+    private int kept;
+
+    @Test
+    void noOtherPairThatCouldBeSetIsBetterByMoreThanASixthOfAStop() {
+        for (int i = 0; i < 10_000; i++) {
+            Suggestions.Request asked = scene(Optional.empty());
+            Suggestions advice = Suggestions.of(asked);
+            OptionalDouble least = advice.suggestions().stream()
+                    .filter(it -> isUsable(it, asked))
+                    .mapToDouble(it -> Math.abs(it.errorStops().orElseThrow()))
+                    .min();
+            if (least.isPresent()) {
+                double best =
+                        Math.abs(advice.bestOne().orElseThrow().errorStops().orElseThrow());
+                assertTrue(best - least.getAsDouble() <= 1 / 6.0 + Stops.TOLERANCE, () -> asked + "\n" + advice);
+            }
+        }
+    }
+
+    @Test
+    void whatIsHeldIsKeptWheneverAPairThatCanBeSetKeepsIt() {
+        for (int i = 0; i < 10_000; i++) {
+            Suggestions.Request free = scene(Optional.empty());
+            Hold hold = random.nextBoolean()
+                    ? Hold.of(any(free.optics().lens().orElseThrow().ring().marks()))
+                    : Hold.of(any(free.camera().shutter().orElseThrow().marks()));
+            Suggestions.Request asked = with(free, hold);
+            Suggestions advice = Suggestions.of(asked);
+            boolean canBeKept = advice.suggestions().stream().anyMatch(it -> hold.isKeptBy(it) && isUsable(it, asked));
+            if (canBeKept) {
+                kept++;
+                assertTrue(hold.isKeptBy(advice.bestOne().orElseThrow()), () -> asked + "\n" + advice);
+            }
+        }
+        assertTrue(kept > 1000, () -> kept + " scenes kept something");
+    }
+
+    @Test
+    void withFlashNoPairIsFasterThanSyncUnlessItIsHeld() {
+        for (int i = 0; i < 10_000; i++) {
+            Suggestions.Request asked = scene(Optional.empty());
+            long faster = Suggestions.of(asked).suggestions().stream()
+                    .filter(it -> asked.support().flash() && it.has(Warning.Code.SYNC_SPEED))
+                    .count();
+            assertEquals(0, faster, asked::toString);
+        }
+    }
+
+    /** What the body can do: the time within half a stop of its dial (with flash, of its sync), or bulb from 1 s on. */
+    private static boolean isUsable(Suggestion row, Suggestions.Request asked) {
+        if (row.time().isEmpty()) {
+            return false;
+        }
+        if (asked.wishes().hold().flatMap(Hold::time).equals(row.time())) {
+            return true;
+        }
+        Shutter shutter = asked.camera().shutter().orElseThrow();
+        ExposureTime fastest = asked.support().flash()
+                ? asked.camera()
+                        .syncTime()
+                        .filter(it -> it.stops() > shutter.fastest().stops())
+                        .orElse(shutter.fastest())
+                : shutter.fastest();
+        double wanted = Stops.of(row.correctedSeconds().orElseThrow());
+        return wanted >= fastest.stops() - 0.5 - Stops.TOLERANCE
+                && (wanted <= shutter.longest().stops() + 0.5 + Stops.TOLERANCE || shutter.bulb() && wanted >= 0);
+    }
+
+    private Suggestions.Request scene(Optional<Hold> hold) {
+        Camera camera = Shipped.camera(any(CAMERAS));
+        Lens lens = any(camera.lenses());
+        Stock stock = Shipped.stock(any(STOCKS));
+        Optional<Suggestions.PairInHand> inHand = random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(new Suggestions.PairInHand(
+                        any(lens.ring().marks()),
+                        random.nextBoolean()
+                                ? Optional.empty()
+                                : Optional.of(any(camera.shutter().orElseThrow().marks()))));
+        boolean flash = random.nextInt(4) == 0;
+        return new Suggestions.Request(
+                camera,
+                new Suggestions.LensInUse(
+                        Optional.of(lens), OptionalDouble.of(lens.shortestMm()), OptionalDouble.empty()),
+                new Suggestions.FilmInUse(Optional.of(stock), random.nextInt(3) == 0 ? 1 : 0),
+                new LightPath(stock.usualIndex(), random.nextInt(4), 0, random.nextInt(3) - 1, stock.reciprocity()),
+                new FrameLight(
+                        Optional.of(new ExposureValue(random.nextDouble() * 20 - 3)), flash, Optional.empty(), false),
+                new Suggestions.Wishes(hold, inHand, Optional.empty()),
+                new Suggestions.Support(flash, random.nextBoolean()));
+    }
+
+    private static Suggestions.Request with(Suggestions.Request free, Hold hold) {
+        return new Suggestions.Request(
+                free.camera(),
+                free.optics(),
+                free.film(),
+                free.path(),
+                free.light(),
+                new Suggestions.Wishes(
+                        Optional.of(hold), free.wishes().inHand(), free.wishes().shown()),
+                free.support());
+    }
+
+    private <T> T any(List<T> all) {
+        return all.get(random.nextInt(all.size()));
+    }
+}
