@@ -16,7 +16,7 @@ import takeup.roll.RollEvent;
 /**
  * What begins to be wrong when another camera, back or roll comes in hand; it is said then, and no oftener.
  *
- * @param noFilm the place in hand, where no film is in it now
+ * @param noFilm the place in hand, where no film is in it now, as far as is known
  * @param meterSpeed the roll in hand, where the meter is now set to another speed than it is rated at
  */
 public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> meterSpeed) {
@@ -27,7 +27,10 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
     public static EntryWarnings begunBetween(ShootState before, ShootState after, OffsetDateTime now) {
         boolean wasEmpty = before.rollInHand().isEmpty() && before.placeInHand().equals(after.placeInHand());
         return new EntryWarnings(
-                after.placeInHand().filter(it -> after.rollInHand().isEmpty() && !wasEmpty),
+                after.placeInHand()
+                        .filter(it -> after.rollInHand().isEmpty()
+                                && !wasEmpty
+                                && after.unreadableIn(it).isEmpty()),
                 meterSpeed(before).isPresent()
                         ? Optional.empty()
                         : meterSpeed(after).filter(it -> !wasWarned(it.light(), before, now)));

@@ -84,7 +84,7 @@ public record CommandContext(
         camera();
         return state.rollInHand()
                 .orElseThrow(() -> new CommandRejected(
-                        "no film in " + state.placeInHand().orElseThrow() + ": load a stock first (load cn400)"));
+                        Need.noFilm(state, state.placeInHand().orElseThrow())));
     }
 
     /** The roll of a typed number, or the one in hand; the example shows how a finished one is named. */

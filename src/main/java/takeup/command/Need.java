@@ -2,6 +2,7 @@ package takeup.command;
 
 import java.util.Optional;
 import takeup.advice.LoadChecks;
+import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
 
@@ -79,8 +80,16 @@ public enum Need {
         return camera(s)
                 .or(() -> when(
                         s.rollInHand().isEmpty(),
-                        "no film in " + s.placeInHand().map(Object::toString).orElse("any camera")
-                                + ": load a stock first (load cn400)"));
+                        s.placeInHand()
+                                .map(it -> noFilm(s, it))
+                                .orElse("no film in any camera: load a stock first (load cn400)")));
+    }
+
+    /** Why a place takes no frame. */
+    static String noFilm(ShootState s, CameraPlace place) {
+        return s.unreadableIn(place)
+                .map(it -> it + " cannot be read, and may be in " + place + ": takeup check says why; load asks first")
+                .orElse("no film in " + place + ": load a stock first (load cn400)");
     }
 
     private static Optional<String> frame(ShootState s) {

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
 import takeup.day.DayRecord;
 import takeup.disk.IoErrorText;
@@ -68,7 +70,26 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
             steps.addAll(stepsOf(id, roll.records()));
             rolls.put(id, roll.records());
         }
-        return new StartupState(ShootState.of(kit, steps, day.date, all), problems, InterruptedMove.among(rolls));
+        Set<RollId> unreadable = new TreeSet<>();
+        rolls.forEach((id, records) -> {
+            if (Roll.of(records).isEmpty()) {
+                unreadable.add(id);
+            }
+        });
+        ShootState state = ShootState.of(kit, steps, day.date, all).withUnreadable(unreadable);
+        problems.addAll(sharedPlaces(state));
+        return new StartupState(state, problems, InterruptedMove.among(rolls));
+    }
+
+    /** Places that two rolls are in by their records: one of them could not be read when the other was loaded. */
+    private static List<String> sharedPlaces(ShootState state) {
+        return state.openRolls()
+                .filter(it -> !state.rollIn(CameraPlace.of(it)).equals(Optional.of(it)))
+                .map(it -> it.id() + " is in " + it.place() + " by its record, and "
+                        + state.rollIn(CameraPlace.of(it)).orElseThrow().id()
+                        + " was loaded there since and takes the frames: unload what is not in it (unload "
+                        + it.id().typed() + ")")
+                .toList();
     }
 
     /**

@@ -35,6 +35,7 @@ import takeup.roll.SettingPatch;
  * @param day what is in hand beside them
  * @param lastJournalDate the date of the day's journal that was last written; empty before the first
  * @param known the numbers of all rolls there ever were, also of those not read
+ * @param unreadable rolls that are not finished and cannot be read, so that nobody knows which camera they are in
  */
 public record ShootState(
         Kit kit,
@@ -42,14 +43,16 @@ public record ShootState(
         Map<RollId, Roll> rolls,
         Day day,
         Optional<LocalDate> lastJournalDate,
-        RollNumbers known) {
+        RollNumbers known,
+        Set<RollId> unreadable) {
     /** The state that the steps add up to. They may be in any order; it is their number that counts. */
     public static ShootState of(
             Kit kit, Collection<JournalStep> steps, Optional<LocalDate> lastJournalDate, Set<RollId> known) {
-        return of(kit, History.of(steps), lastJournalDate, known);
+        return of(kit, History.of(steps), lastJournalDate, known, Set.of());
     }
 
-    private static ShootState of(Kit kit, History history, Optional<LocalDate> lastJournalDate, Set<RollId> known) {
+    private static ShootState of(
+            Kit kit, History history, Optional<LocalDate> lastJournalDate, Set<RollId> known, Set<RollId> unreadable) {
         Map<RollId, List<RollRecord>> records = history.rollRecords();
         Map<RollId, Roll> rolls = new TreeMap<>();
         records.forEach((id, list) -> Roll.of(list).ifPresent(it -> rolls.put(id, it)));
@@ -59,7 +62,8 @@ public record ShootState(
                 rolls,
                 DayFold.of(history, rolls),
                 lastJournalDate,
-                RollNumbers.of(known).and(records.keySet()));
+                RollNumbers.of(known).and(records.keySet()),
+                unreadable);
     }
 
     /** The state after one more step. */
@@ -69,7 +73,7 @@ public record ShootState(
                 ? Optional.of(step.at().toLocalDate())
                 : lastJournalDate;
         if (step.entries().stream().anyMatch(JournalEntry::isUndoOrRedo)) {
-            return of(kit, all, date, known);
+            return of(kit, all, date, known, unreadable);
         }
         Map<RollId, Roll> now = new TreeMap<>(rolls);
         Map<RollId, List<RollRecord>> written = History.EMPTY.and(step).rollRecords();
@@ -80,14 +84,20 @@ public record ShootState(
                 Roll.of(all.rollRecords().get(id)).ifPresent(it -> now.put(id, it));
             }
         });
-        return new ShootState(kit, all, now, DayFold.after(day, step, now), date, known.and(written.keySet()));
+        return new ShootState(
+                kit, all, now, DayFold.after(day, step, now), date, known.and(written.keySet()), unreadable);
     }
 
     /** The state with a finished roll's own steps read in. */
     public ShootState with(List<JournalStep> read) {
         List<JournalStep> steps = new ArrayList<>(history.steps());
         steps.addAll(read);
-        return of(kit, steps, lastJournalDate, known);
+        return of(kit, History.of(steps), lastJournalDate, known, unreadable);
+    }
+
+    /** The state with rolls in some camera that cannot be read. */
+    public ShootState withUnreadable(Set<RollId> ids) {
+        return new ShootState(kit, history, rolls, day, lastJournalDate, known, ids);
     }
 
     /** The next step's number. */
@@ -100,9 +110,23 @@ public record ShootState(
         return day.active();
     }
 
-    /** The roll in a place. */
+    /** The roll in a place; of two that are in one by their records the one that was loaded last. */
     public Optional<Roll> rollIn(CameraPlace place) {
-        return openRolls().filter(it -> CameraPlace.of(it).equals(place)).findFirst();
+        return openRolls().filter(it -> CameraPlace.of(it).equals(place)).reduce((before, last) -> last);
+    }
+
+    /** A roll that cannot be read and may be in a place; empty where another one is in it. */
+    public Optional<RollId> unreadableIn(CameraPlace place) {
+        return rollIn(place).isPresent()
+                ? Optional.empty()
+                : unreadable.stream().filter(it -> !rolls.containsKey(it)).findFirst();
+    }
+
+    /** What is said of a place that no roll is known to be in: {@code no film}, {@code R0001 cannot be read}. */
+    public String noFilm(Optional<CameraPlace> place) {
+        return place.flatMap(this::unreadableIn)
+                .map(it -> it + " cannot be read")
+                .orElse("no film");
     }
 
     /** The rolls that are in a camera. */
@@ -171,7 +195,7 @@ public record ShootState(
     /** The same on that day: on a new one, with what is carried over from the day before. */
     public ShootState asOf(OffsetDateTime now) {
         return lastJournalDate.isPresent() && isNewDay(now)
-                ? new ShootState(kit, history, rolls, day.carried(now), lastJournalDate, known)
+                ? new ShootState(kit, history, rolls, day.carried(now), lastJournalDate, known, unreadable)
                 : this;
     }
 

@@ -46,7 +46,7 @@ public enum CameraCommand implements Command {
         String roll = after.rollInHand()
                 .map(it -> it.id() + ", " + it.film().stock().name() + " EI "
                         + it.film().index() + ", next frame " + it.next() + ", " + RollText.left(it))
-                .orElse("no film");
+                .orElseGet(() -> after.noFilm(after.placeInHand()));
         String remark = context.state().kit().remark(Kit.Sort.CAMERAS, place.camera());
         return reply.says(what, ": " + roll + "." + remark).warningsBegun().accepted();
     }

@@ -80,7 +80,7 @@ public final class LoadCommand implements Command {
         warnings.addAll(ofBag.warnings());
         film.pushMismatch().ifPresent(warnings::add);
         Stock stock = film.stock();
-        return reply.event("load")
+        Outcome.Accepted loaded = reply.event("load")
                 .says(
                         id + " in " + place,
                         ": " + stock.name() + ", " + film.size() + ", " + film.framesNominal() + " frames, "
@@ -91,6 +91,7 @@ public final class LoadCommand implements Command {
                         .and("routine", LoadChecks.of(reply.after()).map(LoadCheckText::question)))
                 .warnings(warnings)
                 .accepted();
+        return RollWords.asking(loaded, place, context);
     }
 
     /** The film as it was typed; without a stock it is the one before, as far as nothing else is said. */

@@ -47,7 +47,7 @@ final class Reloading {
         Reply reply =
                 context.reply(RollWords.putIn(id, new RollEvent.Reloaded(camera, place.back(), spare(roll)), context));
         Roll now = reply.roll(id);
-        return reply.event("load")
+        Outcome.Accepted loaded = reply.event("load")
                 .says(
                         id + " in " + place + " again",
                         ": " + now.film().stock().name() + ", " + now.film().developmentWords()
@@ -59,6 +59,7 @@ final class Reloading {
                 .fields(RollWords.fields(now).and("frame", now.next()).and("blanks", blanks(roll)))
                 .warningsBegun()
                 .accepted();
+        return RollWords.asking(loaded, place, context);
     }
 
     /**

@@ -44,6 +44,17 @@ final class RollWords {
         });
     }
 
+    /** Asks first where a roll that cannot be read may be in the place. */
+    static Outcome asking(Outcome.Accepted loaded, CameraPlace place, CommandContext context) {
+        return context.state()
+                .unreadableIn(place)
+                .map(it -> (Outcome) new Outcome.NeedsConfirmation(
+                        it + " cannot be read, and may be in " + place
+                                + " (takeup check says why); yes loads all the same",
+                        loaded))
+                .orElse(loaded);
+    }
+
     /** The entries of a film that goes into the camera in hand: a camera that was not used yet is taken up. */
     static List<JournalEntry> putIn(RollId id, RollEvent event, CommandContext context) {
         CameraPlace place = context.state().placeInHand().orElseThrow();

@@ -43,7 +43,9 @@ public final class UnloadCommand implements Command {
         }
         Roll roll = id.map(context::roll).orElseGet(context::roll);
         boolean isHere = context.state().rollInHand().map(Roll::id).equals(Optional.of(roll.id()));
-        if (!isHere && roll.state() != Roll.State.REWOUND) {
+        boolean isShared = roll.state() == Roll.State.OPEN
+                && !context.state().rollIn(CameraPlace.of(roll)).equals(Optional.of(roll));
+        if (!isHere && !isShared && roll.state() != Roll.State.REWOUND) {
             throw new CommandRejected(roll.id()
                     + (roll.state() == Roll.State.OPEN
                             ? " is in " + roll.place() + ": cam "

@@ -65,7 +65,7 @@ public final class StatusText {
                         .map(it -> it.id() + ", " + it.film().stock().name() + " at EI "
                                 + it.film().index() + ", " + it.film().developmentWords() + ". Next frame " + it.next()
                                 + ", " + RollText.left(it) + ".")
-                        .orElse("no film.");
+                        .orElseGet(() -> s.noFilm(s.placeInHand()) + ".");
     }
 
     private static List<String> others(ShootState s) {
@@ -75,7 +75,7 @@ public final class StatusText {
                         + s.rollIn(place)
                                 .map(it -> it.id() + ", " + it.film().stock().name() + " at EI "
                                         + it.film().index() + ", " + RollText.left(it))
-                                .orElse("no film"))
+                                .orElseGet(() -> s.noFilm(Optional.of(place))))
                 .toList();
     }
 

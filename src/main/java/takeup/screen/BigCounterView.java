@@ -22,7 +22,8 @@ final class BigCounterView {
         int top = rows < 14 ? 1 : 2;
         BigText.draw(grid, centred(columns, BigText.width(number, scale)), top, number, scale, TextRole.READOUT);
         int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String counted = roll.map(RollText::left).orElse("no film")
+        String counted = roll.map(RollText::left)
+                        .orElseGet(() -> session.shown().noFilm(session.shown().placeInHand()))
                 + SettingText.pair(session).map(it -> " · " + it).orElse("");
         // A pair that is cut, as 1/12 of 1/125, is another pair.
         String whole = roll.isPresent() ? "next frame · " + counted : counted;

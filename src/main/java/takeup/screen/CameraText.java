@@ -66,7 +66,11 @@ final class CameraText {
     }
 
     private static String line(CameraPlace place, Session session, Function<Roll, String> film) {
-        return place + " · " + session.shown().rollIn(place).map(film).orElse("no film");
+        return place + " · "
+                + session.shown()
+                        .rollIn(place)
+                        .map(film)
+                        .orElseGet(() -> session.shown().noFilm(Optional.of(place)));
     }
 
     /** Since when a roll is in, from the second day on. */

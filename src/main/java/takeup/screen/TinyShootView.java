@@ -17,8 +17,9 @@ final class TinyShootView {
         int rows = grid.rows();
         Optional<Roll> roll = session.shown().rollInHand();
         boolean isNotSaved = session.saveError().isPresent();
-        String left =
-                (isNotSaved ? "NOT SAVED " : "") + roll.map(RollText::left).orElse("no film");
+        String left = (isNotSaved ? "NOT SAVED " : "")
+                + roll.map(RollText::left)
+                        .orElseGet(() -> session.shown().noFilm(session.shown().placeInHand()));
         String frame = roll.map(it -> "frame " + it.next()).orElse("");
         String leftAndFrame = left + (frame.isEmpty() ? "" : ", " + frame);
         String pair = SettingText.pair(session).map(it -> "  " + it).orElse("");

@@ -308,6 +308,31 @@ class CheckSubcommandTest {
     }
 
     @Test
+    void aCameraWhoseRollCannotBeReadTakesNoFilmBeforeAYesAndTwoRollsInItAreTold() throws IOException {
+        byte[] roll = Files.readAllBytes(open(TAKEN));
+        Files.delete(open(TAKEN));
+        Files.createDirectory(open(TAKEN));
+        String said = type("cam 35", "8 60", "load bw400", "8 60");
+        assertTrue(said.contains("35mm mechanical reflex: R0001 cannot be read.\n"), said);
+        String why = "R0001 cannot be read, and may be in 35";
+        assertTrue(said.contains("Not done: " + why + ": takeup check says why; load asks first.\n"), said);
+        assertTrue(said.contains("Question: " + why + " (takeup check says why); yes loads all the same.\n"), said);
+        assertTrue(said.endsWith("load asks first.\n"), said);
+        said = type("load bw400", "yes", "8 60");
+        assertTrue(said.contains("Frame 1 on R0003"), said);
+        Files.delete(open(TAKEN));
+        Files.write(open(TAKEN), roll);
+        said = type("8 60", "unload r1", "yes");
+        assertTrue(
+                said.startsWith("takeup: R0001 is in 35 by its record, and R0003 was loaded there since and takes the "
+                        + "frames: unload what is not in it (unload r1)\n"),
+                said);
+        assertTrue(said.contains("Frame 2 on R0003"), said);
+        assertTrue(said.contains("R0001 finished: 3 of 36 frames"), said);
+        assertEquals(List.of(), check());
+    }
+
+    @Test
     void aMoveCutShortIsToldButNotEndedByACommandThatOnlyReads() throws IOException {
         type("cam 35", "move 3 cam 645 1");
         List<String> lines = lines(TAKEN);
