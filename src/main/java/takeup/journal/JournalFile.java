@@ -104,6 +104,10 @@ final class JournalFile implements AutoCloseable {
         if (step == lastStep && events.equals(lastEvents)) {
             return mend();
         }
+        if (lastN == 0 && channel.isEmpty()) {
+            acknowledged.reset();
+            acknowledged.writeBytes(JournalLines.header(step, at, events.get(0)));
+        }
         byte[] more = lines(step, at, events);
         tried = more;
         sizeBefore = acknowledged.size();

@@ -18,6 +18,7 @@ import takeup.json.JsonText;
 final class JournalLines {
     static final int VERSION = 1;
     static final String FORMAT = "takeup-journal";
+    private static final String LOADED = "{\"event\":\"loaded\",";
     static final String START = "{\"n\":";
     static final String CRC = ",\"crc\":\"";
     static final int TAIL = CRC.length() + 8 + 2;
@@ -79,6 +80,29 @@ final class JournalLines {
     static byte[] header() {
         return sealed(
                 JsonText.line(Json.object().and("n", 0).and("format", FORMAT).and("version", VERSION)));
+    }
+
+    /**
+     * The first line of a journal that begins with that event. Of a loading it holds the same facts once more, so that
+     * no single damage to the file costs the whole roll; versions that do not know of it pass it over.
+     */
+    static byte[] header(long step, OffsetDateTime at, String event) {
+        if (!event.startsWith(LOADED)) {
+            return header();
+        }
+        String plain =
+                JsonText.line(Json.object().and("n", 0).and("format", FORMAT).and("version", VERSION));
+        return sealed(plain.substring(0, plain.length() - 1) + ",\"loaded\":{\"step\":" + step + ",\"at\":\"" + at
+                + "\"," + event.substring(LOADED.length()) + "}");
+    }
+
+    /** The loading as the first line of a journal holds it; empty where it holds none. */
+    static Optional<Line> loading(Fields header) {
+        return header.inside("loaded").map(copy -> {
+            Json.Obj whole = Json.object().and("event", "loaded");
+            copy.object().fields().forEach(whole::and);
+            return new Line(1, 1, copy.whole("step"), copy.time("at"), whole, JsonText.line(whole));
+        });
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import takeup.disk.FileSystem;
+import takeup.disk.Folders;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 
@@ -25,6 +26,20 @@ final class JournalPlaces {
         this.drive = drive;
         this.layout = layout;
         this.rolls = rolls;
+    }
+
+    /** Makes the folders that a data folder always has; one of them that is a link is refused. */
+    static void make(FileSystem drive, DataLayout layout) throws IOException {
+        for (Path folder : layout.journalFolders()) {
+            Folders.make(drive, folder);
+            if (!folder.equals(layout.root())) {
+                Folders.refuseLink(drive, folder);
+            }
+        }
+        // Without a place for exports a day goes on all the same.
+        if (drive.kind(layout.exports()) != FileSystem.Kind.LINK) {
+            Folders.make(drive, layout.exports());
+        }
     }
 
     static JournalPlaces of(FileSystem drive, DataLayout layout, RollNumbers rolls) throws IOException {

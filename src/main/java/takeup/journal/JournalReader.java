@@ -28,6 +28,7 @@ final class JournalReader {
     private boolean outOfOrder;
     private boolean hasHeader;
     private boolean newer;
+    private Optional<JournalLines.Line> loading = Optional.empty();
 
     private JournalReader(String file, byte[] bytes) {
         this.file = file;
@@ -84,6 +85,12 @@ final class JournalReader {
         if (outOfOrder) {
             lines.sort(Comparator.comparingInt(JournalLines.Line::n));
         }
+        if (loading.isPresent() && (lines.isEmpty() || lines.get(0).n() > 1)) {
+            lines.add(0, loading.get());
+            lastN = Math.max(lastN, 1);
+            problems.add(
+                    file + ":1: the record of the loading is damaged or missing; the copy of it in this line is read");
+        }
         return new JournalLines.Content(
                 lines, problems, good, lastN, good < bytes.length, lacksLineFeed, newer, damaged.toByteArray());
     }
@@ -109,6 +116,7 @@ final class JournalReader {
                 hasHeader = true;
                 newer |= !fields.text("format").equals(JournalLines.FORMAT)
                         || fields.whole("version") > JournalLines.VERSION;
+                loading = JournalLines.loading(fields);
             } else {
                 throw new Fields.Unreadable("records are numbered from 1");
             }

@@ -66,16 +66,7 @@ public final class Writer implements AutoCloseable {
     }
 
     private static Writer take(FileSystem drive, DataLayout layout) throws IOException {
-        for (Path folder : layout.journalFolders()) {
-            Folders.make(drive, folder);
-            if (!folder.equals(layout.root())) {
-                Folders.refuseLink(drive, folder);
-            }
-        }
-        // Without a place for exports a day goes on all the same.
-        if (drive.kind(layout.exports()) != FileSystem.Kind.LINK) {
-            Folders.make(drive, layout.exports());
-        }
+        JournalPlaces.make(drive, layout);
         List<String> remarks = new ArrayList<>();
         FolderLock lock = new FolderLock(drive, layout.lock(), remarks);
         try {

@@ -117,9 +117,14 @@ final class OrderNewSubcommand implements Callable<Integer> {
                     .filter(it -> it.roll().equals(number))
                     .findFirst()
                     .orElse(null);
-            if (roll == null && found.problems().isEmpty() && !leftOut.contains(number)) {
+            if (roll == null && !leftOut.contains(number)) {
+                found.problems().forEach(desk.console()::error);
                 throw new CommandFailed(
-                        1, "there is no roll " + number + " in " + desk.folder().base());
+                        1,
+                        "there is no roll " + number
+                                + (found.problems().isEmpty() ? "" : " that can be read")
+                                + " in "
+                                + desk.folder().base());
             }
             if (roll != null && roll.state().equals("withdrawn")) {
                 throw new CommandFailed(1, number + " was withdrawn: there is no such film");
@@ -157,11 +162,15 @@ final class OrderNewSubcommand implements Callable<Integer> {
         }
         Order.Instructions instructions = Order.Instructions.of(Optional.ofNullable(reference), flies, chosenWishes);
         List<OrderCheck> checks = OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, instructions);
-        List<String> stops = new ArrayList<>(chosen.problems);
-        checks.stream().filter(OrderCheck::isBlocking).forEach(it -> stops.add(it.text()));
-        (yes ? chosen.problems : stops).forEach(desk.console()::error);
+        // A journal that cannot be read is told of, and keeps no other roll from the lab; a folder of files may be
+        // half copied, so there it stops.
+        List<String> told = new ArrayList<>();
+        List<String> stops = new ArrayList<>();
+        (desk.folder().isLoose() && !yes ? stops : told).addAll(chosen.problems);
+        checks.stream().filter(it -> it.isBlocking() && !yes).forEach(it -> stops.add(it.text()));
+        told.addAll(stops);
+        told.forEach(desk.console()::error);
         if (!stops.isEmpty()
-                && !yes
                 && !InTerminal.saysYes(desk.console(), "Order it all the same? Type yes, or Enter for no.")) {
             desk.console()
                     .error("nothing was ordered: put it right, leave a roll out with --without ROLL, or say --yes");

@@ -136,6 +136,45 @@ class OtherHandsIT {
         assertFalse(String.join("", said).contains("Exception"), deed + ": " + check + line);
     }
 
+    /** Each bit of the record of a loading, a few in each of its parts: the roll is read as if nothing were. */
+    @Test
+    void noSingleBitOfTheRecordOfALoadingCostsTheRoll() throws Exception {
+        shell(scratch, "cp -a honest flipped");
+        Path journal = scratch.resolve("flipped/rolls/finished/R0001.journal");
+        byte[] honest = Files.readAllBytes(journal);
+        String text = new String(honest, StandardCharsets.UTF_8);
+        int second = text.indexOf('\n') + 1;
+        int third = text.indexOf('\n', second) + 1;
+        assertTrue(text.substring(second, third).contains("\"event\":\"loaded\""), text);
+        String before = Installed.run(scratch, "", List.of("roll", "1", "--json", "--data", "honest"))
+                .out();
+        for (int at :
+                new int[] {0, 3, second / 2, second - 1, second, second + 40, third - 200, third - 12, third - 1}) {
+            byte[] flipped = honest.clone();
+            flipped[at] ^= 1;
+            Files.write(journal, flipped);
+            Installed.Ended roll = Installed.run(scratch, "", List.of("roll", "1", "--json", "--data", "flipped"));
+            assertEquals(before, roll.out(), "byte " + at + ": " + roll);
+            Installed.Ended check = Installed.run(scratch, "", List.of("check", "flipped"));
+            assertTrue(check.status() == 1 && check.out().contains("R0001.journal:"), "byte " + at + ": " + check);
+        }
+    }
+
+    /** A journal of an early version holds its loading once; without it the others go to the lab all the same. */
+    @Test
+    void aRollThatCannotBeReadKeepsNoOtherFromTheLab() throws Exception {
+        shell(scratch, "cp -a honest lost");
+        assertEquals(0, line("lost", "cam 35\nunload yes\n").status());
+        Files.writeString(scratch.resolve("lost/rolls/finished/R0001.journal"), "nothing\n");
+        Installed.Ended order = Installed.run(scratch, "", List.of("order", "new", "--data", "lost"));
+        assertEquals(0, order.status(), order.toString());
+        assertTrue(order.out().startsWith("ORD-001"), order.toString());
+        assertTrue(order.err().contains("R0001.journal: the record of its loading is missing"), order.toString());
+        Installed.Ended asked = Installed.run(scratch, "", List.of("order", "new", "1", "--data", "lost"));
+        assertEquals(1, asked.status(), asked.toString());
+        assertTrue(asked.err().contains("there is no roll R0001 that can be read"), asked.toString());
+    }
+
     @Test
     void aDataFolderThatIsReachedByALinkIsOneAsGoodAsAnother() throws Exception {
         shell(scratch, "cp -a honest real; ln -s real linked");

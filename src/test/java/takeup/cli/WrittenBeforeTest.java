@@ -98,6 +98,7 @@ class WrittenBeforeTest {
             expected.put(name, masked(Files.readString(file, StandardCharsets.UTF_8), folder));
         }
         Map<String, String> now = files(folder, folder);
+        now.replaceAll((name, words) -> name.startsWith("rolls/") ? withoutCopy(words) : words);
         write(now);
         same(expected, now);
     }
@@ -108,6 +109,13 @@ class WrittenBeforeTest {
             Files.createDirectories(to.getParent());
             Files.writeString(to, file.getValue());
         }
+    }
+
+    /** The first line of a roll's journal holds a copy of the loading now, which 1.0.0 passes over. */
+    private static String withoutCopy(String journal) {
+        int end = journal.indexOf('\n');
+        assertTrue(journal.substring(0, end).contains("\"loaded\":{"), journal);
+        return "{\"n\":0,\"format\":\"takeup-journal\",\"version\":1,\"crc\":\"3aa2f1fa\"}" + journal.substring(end);
     }
 
     private static void same(Map<String, String> expected, Map<String, String> files) {
