@@ -9,6 +9,7 @@ import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.roll.ExposureResult;
+import takeup.roll.Roll;
 import takeup.roll.Setting;
 
 /** What the setting in hand comes to in the light of the day. */
@@ -44,6 +45,19 @@ public final class ExposureInHand {
                 ? LightParts.UNKNOWN
                 : FrameLight.of(s.day().light(), setting.flash(), s.day().flash())
                         .through(path(s), setting.aperture(), setting.time());
+    }
+
+    /** What the setting would make of a frame that is still open, with what is on it by now; empty without one. */
+    public static OptionalDouble withFrame(ShootState s) {
+        Optional<Roll> roll = s.rollInHand().filter(Roll::doubleAwaited);
+        return roll.isEmpty()
+                ? OptionalDouble.empty()
+                : ExposureResult.soFarAnd(
+                                roll.get(),
+                                roll.get().newest().orElseThrow(),
+                                light(s),
+                                s.inHand().setting().biasStops())
+                        .totalStops();
     }
 
     /** What is missing to judge the setting, in words; "" where nothing is. */

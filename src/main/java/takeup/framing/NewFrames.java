@@ -21,6 +21,7 @@ import takeup.json.Json;
 import takeup.kit.Warning;
 import takeup.prompt.FrameArguments;
 import takeup.report.AdviceJson;
+import takeup.report.ExposuresText;
 import takeup.report.LoadCheckText;
 import takeup.report.RollText;
 import takeup.roll.ClockShift;
@@ -59,16 +60,16 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
     /** Writes the frames down, and what goes with them in the same step. */
     Reply reply(CommandContext context, List<JournalEntry> more) {
         Roll roll = context.roll();
-        boolean isDouble = roll.doubleAwaited() && isExposed();
-        List<JournalEntry> entries = entries(roll, isDouble, context);
+        int again = isExposed() ? Math.min(count, roll.exposuresAwaited()) : 0;
+        List<JournalEntry> entries = entries(roll, again, context);
         entries.addAll(more);
         Reply reply = context.reply(entries);
         Roll now = reply.roll(roll.id());
         Frame last = now.newest().orElseThrow();
-        int added = isDouble ? count - 1 : count;
+        int added = count - again;
         String which = added == 0
                 ? "Frame " + last.number() + " exposed again"
-                : FrameNumbering.title(isDouble ? last.number() - added : roll.next(), last.number());
+                : FrameNumbering.title(again > 0 ? last.number() - added : roll.next(), last.number());
         return reply.event("frame")
                 .says(which + " on " + roll.id(), text(now, last))
                 .fields(fields(now, last))
@@ -79,7 +80,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         return reply(context, List.of());
     }
 
-    private List<JournalEntry> entries(Roll roll, boolean isDouble, CommandContext context) {
+    private List<JournalEntry> entries(Roll roll, int again, CommandContext context) {
         List<JournalEntry> entries = new ArrayList<>();
         ClockShiftDetector shifts = context.clockShifts();
         shifts.sinceFrameOrReading()
@@ -88,10 +89,10 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         for (int i = 0; i < count; i++) {
             Exposure exposure = exposure(context).withClockShift(shift);
             shift = Optional.empty();
-            int number = roll.next() + i - (isDouble ? 1 : 0);
+            int number = roll.next() + i - again;
             entries.add(new JournalEntry.OnRoll(
                     roll.id(),
-                    isDouble && i == 0
+                    i < again
                             ? new RollEvent.ExposedAgain(exposure, note)
                             : new RollEvent.Added(
                                     Frame.of(number, kind, exposure, note),
@@ -112,7 +113,9 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 ? FrameArguments.words(setting.aperture(), setting.time(), SettingPatch.NOTHING)
                 : kind.toString();
         String judged = ExposureResult.of(now, last).light().words();
-        String words = judged.isEmpty() ? missing(last) : judged;
+        String words = ExposuresText.soFar(now, last)
+                .map(it -> it + " so far")
+                .orElseGet(() -> judged.isEmpty() ? missing(last) : judged);
         String error = words.isEmpty() ? "" : ", " + words;
         return (what.isEmpty() ? "" : ": " + what) + error
                 + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";

@@ -55,7 +55,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj doubleAnnounced(RollEvent.DoubleAnnounced doubled) {
-        return event("double");
+        Json.Obj json = event("double");
+        return doubled.more() == 1 ? json : json.and("more", doubled.more());
     }
 
     @Override
@@ -224,7 +225,8 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                         ExposureJson.frame(fields.inner("frame")),
                         how(fields.text("how")),
                         fields.maybeCount("before"));
-            case "double" -> new RollEvent.DoubleAnnounced();
+            case "double" ->
+                new RollEvent.DoubleAnnounced(fields.maybeCount("more").orElse(1));
             case "exposedAgain" ->
                 new RollEvent.ExposedAgain(ExposureJson.exposure(fields.inner("exposure")), fields.maybeText("note"));
             case "corrected" ->

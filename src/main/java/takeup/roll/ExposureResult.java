@@ -81,6 +81,23 @@ public record ExposureResult(
         return of(film, exposure).light.plus(exposure.setting().biasStops());
     }
 
+    /**
+     * What a further exposure makes of a frame, against what the whole frame needs: what is on it by now and the new
+     * light together.
+     */
+    public static LightParts soFarAnd(Roll roll, Frame frame, LightParts light, double biasStops) {
+        LightParts before =
+                frame.further().isEmpty() ? biased(roll.film(), frame.exposure()) : soFar(roll, frame).light;
+        return before.and(light.plus(biasStops));
+    }
+
+    /** What is on a frame of several exposures by now, against what the whole frame needs. */
+    public static OptionalDouble part(Roll roll, Frame frame) {
+        return frame.further().isEmpty()
+                ? biased(roll.film(), frame.exposure()).totalStops()
+                : soFar(roll, frame).errorStops();
+    }
+
     private static OptionalDouble overBox(Film film, LightParts light) {
         return light.plus(film.stock().boxSpeed().stopsOver(film.index())).totalStops();
     }

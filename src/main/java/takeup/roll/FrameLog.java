@@ -11,11 +11,11 @@ import java.util.Optional;
  *
  * @param frames in the order of the film
  * @param next the number that the counter shows for the next frame
- * @param doubleAwaited whether the next exposure goes on the newest frame
+ * @param awaited how many more exposures go on the newest frame
  */
-public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
+public record FrameLog(List<Frame> frames, int next, int awaited) {
     /** Of a roll that was just loaded. */
-    static final FrameLog EMPTY = new FrameLog(List.of(), 1, false);
+    static final FrameLog EMPTY = new FrameLog(List.of(), 1, 0);
 
     public FrameLog {
         frames = List.copyOf(frames);
@@ -74,7 +74,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
 
     /** With a frame behind the last one. It ends the waiting for a second exposure. */
     private FrameLog added(Frame frame) {
-        return new FrameLog(with(frames.size(), frame), frame.number() + 1, false);
+        return new FrameLog(with(frames.size(), frame), frame.number() + 1, 0);
     }
 
     /** With a frame that the counter went past, in its place; no other changes its number. */
@@ -83,7 +83,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         while (at < frames.size() && frames.get(at).number() < frame.number()) {
             at++;
         }
-        return new FrameLog(with(at, frame), next, doubleAwaited);
+        return new FrameLog(with(at, frame), next, awaited);
     }
 
     /** With a frame before the one of that number; it and all behind it move up by one. */
@@ -97,7 +97,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         for (Frame later : frames.subList(at, frames.size())) {
             all.add(later.renumbered(later.number() + 1));
         }
-        return new FrameLog(all, next + 1, doubleAwaited);
+        return new FrameLog(all, next + 1, awaited);
     }
 
     /** Without the frames from one number to another; all behind them move down. */
@@ -112,7 +112,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         for (Frame later : frames.subList(last + 1, frames.size())) {
             all.add(later.renumbered(later.number() - gone));
         }
-        return new FrameLog(all, next - gone, doubleAwaited && last < frames.size() - 1);
+        return new FrameLog(all, next - gone, last < frames.size() - 1 ? awaited : 0);
     }
 
     /** With frames corrected. A correction in between does not end the waiting for a second exposure. */
@@ -124,12 +124,12 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
                 all.set(at, all.get(at).with(change));
             }
         }
-        return new FrameLog(all, next, doubleAwaited);
+        return new FrameLog(all, next, awaited);
     }
 
-    /** Where the next exposure goes on the newest frame. */
-    FrameLog awaitingDouble() {
-        return new FrameLog(frames, next, true);
+    /** Where so many more exposures go on the newest frame. */
+    FrameLog awaiting(int more) {
+        return new FrameLog(frames, next, more);
     }
 
     /** With one more exposure on the newest frame. */
@@ -139,17 +139,17 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         }
         List<Frame> all = new ArrayList<>(frames);
         all.set(all.size() - 1, all.get(all.size() - 1).exposedAgain(exposure, note));
-        return new FrameLog(all, next, false);
+        return new FrameLog(all, next, Math.max(0, awaited - 1));
     }
 
     /** Where the counter shows another number for the next frame. */
     FrameLog showing(int number) {
-        return new FrameLog(frames, number, doubleAwaited);
+        return new FrameLog(frames, number, awaited);
     }
 
     /** Out of the camera: nothing waits for a second exposure any more. */
     FrameLog rewound() {
-        return new FrameLog(frames, next, false);
+        return new FrameLog(frames, next, 0);
     }
 
     /** With blank frames behind the last one. */
@@ -159,7 +159,7 @@ public record FrameLog(List<Frame> frames, int next, boolean doubleAwaited) {
         for (int i = 0; i < count; i++) {
             all.add(Frame.of(next + i, Frame.Kind.BLANK, none, Optional.empty()));
         }
-        return new FrameLog(all, next + count, false);
+        return new FrameLog(all, next + count, 0);
     }
 
     private List<Frame> with(int place, Frame frame) {

@@ -161,7 +161,12 @@ public record Roll(
 
     /** Whether the next exposure goes on the newest frame. */
     public boolean doubleAwaited() {
-        return log.doubleAwaited();
+        return log.awaited() > 0;
+    }
+
+    /** How many more exposures go on the newest frame. */
+    public int exposuresAwaited() {
+        return log.awaited();
     }
 
     /** How many numbers were used up. */

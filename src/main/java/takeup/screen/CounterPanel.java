@@ -7,6 +7,7 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
+import takeup.report.ExposuresText;
 import takeup.report.RollText;
 import takeup.report.SetupText;
 import takeup.roll.Roll;
@@ -40,7 +41,10 @@ final class CounterPanel {
         grid.put(column, row + 1, RollText.left(roll), TextRole.READOUT);
         grid.put(column, row + 2, "of " + roll.film().framesNominal(), TextRole.QUIET);
         if (roll.doubleAwaited()) {
+            String count =
+                    ExposuresText.count(roll, roll.newest().orElseThrow()).orElse("");
             grid.put(column, row + 3, "DOUBLE", TextRole.CAUTION);
+            grid.put(column, row + 4, count, TextRole.CAUTION);
         }
         int right = column + Math.max(13, Width.of(RollText.left(roll)) + 3);
         return Math.max(row + 5 * scale, setting(roll, right, row));

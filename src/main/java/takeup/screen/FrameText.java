@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import takeup.exposure.Stops;
 import takeup.kit.Warning;
+import takeup.report.ExposuresText;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -96,7 +97,8 @@ final class FrameText {
                         + Width.pad(setting.time().map(Object::toString).orElse("–"), wide)
                 : " ".repeat(2 * wide);
         String unjudged = isExposed ? "" : frame.kind().toString();
-        String result = error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged;
+        String result = ExposuresText.soFar(roll, frame)
+                .orElseGet(() -> error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged);
         // With flash nothing is judged: there the note begins where the judgement would.
         boolean isShort = saved > 0 && isSet && result.isEmpty();
         return Width.pad(pair + " " + result, isShort ? 13 : 26 - 3 * saved);

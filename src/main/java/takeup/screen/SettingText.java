@@ -10,6 +10,7 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.report.ExposuresText;
 import takeup.report.LightText;
 import takeup.report.StatusText;
 import takeup.roll.Roll;
@@ -66,6 +67,12 @@ final class SettingText {
     /** How far the setting is off: {@code 0.3 over for this light}. */
     static String error(ShootState state) {
         LightParts light = ExposureInHand.light(state);
+        OptionalDouble open = ExposureInHand.withFrame(state);
+        if (open.isPresent()) {
+            Roll roll = state.rollInHand().orElseThrow();
+            return ExposuresText.soFar(roll, roll.newest().orElseThrow()).orElseThrow() + "; with this "
+                    + Stops.error(open.getAsDouble());
+        }
         if (light.totalStops().isPresent()) {
             return light.isMixed() ? light.words() : light.words() + " for this light";
         }

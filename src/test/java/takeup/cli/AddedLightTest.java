@@ -140,6 +140,23 @@ class AddedLightTest {
         assertTrue(Files.readString(folder.resolve("days/2026-09-12.journal")).contains("flashLight"));
     }
 
+    /**
+     * EI 200, EV 10: f/4 1/125 is right (4 + 7 = 11), 1/250 half of it. Two halves: log2(0.5 + 0.5) = 0. In the export
+     * the frame is not judged while it is open.
+     */
+    @Test
+    void twoExposuresOfAFrameAreJudgedTogetherAtTheSecond() throws Exception {
+        List<Json.Obj> open = line("cam 645\nload cn400\nm ev10\nbias -1\n4 250\ndouble\n");
+        assertEquals(-1, number(last(open), "soFarStops"), 0.01);
+        assertEquals(-1, number(last(open), "biasPerPartStops"), 0.01);
+        assertEquals(2, number(last(open), "exposuresInAll"), 0);
+        Json.Obj unjudged = item(json("roll", "1", "--json"), "frames", 0);
+        assertEquals("null", JsonText.line(unjudged.fields().get("errorStops")));
+        assertEquals("[]", JsonText.line(unjudged.fields().get("warnings")));
+        assertEquals(0, number(last(line("4 250\n")), "errorStops"), 0.01);
+        assertEquals(0, number(item(json("roll", "1", "--json"), "frames", 0), "errorStops"), 0.01);
+    }
+
     /** In a studio nobody meters the room: at the time of the reading it is in the reading, at another nobody knows. */
     @Test
     void atAnotherTimeTheRoomsLightIsNotKnownUnlessItWasMetered() throws Exception {

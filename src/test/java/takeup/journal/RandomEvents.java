@@ -284,7 +284,7 @@ final class RandomEvents {
     RollEvent ofRoll() {
         return switch (random.nextInt(18)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
-            case 1 -> new RollEvent.DoubleAnnounced();
+            case 1 -> new RollEvent.DoubleAnnounced(1 + random.nextInt(4));
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
             case 3 -> new RollEvent.Corrected(random.nextInt(40), random.nextInt(40), change());
             case 4 -> new RollEvent.Dropped(random.nextInt(40), random.nextInt(40), maybe(this::roll));
