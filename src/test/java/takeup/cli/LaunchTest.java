@@ -1,0 +1,77 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How the start script has Java compile, as a Java hears it that only writes down what it is told. */
+class LaunchTest {
+    @TempDir
+    Path home;
+
+    @BeforeEach
+    void install() throws IOException {
+        Files.createDirectory(home.resolve("bin"));
+        Files.copy(Path.of("src/main/launch/takeup"), home.resolve("bin/takeup"));
+        program("java/bin/java", "#!/bin/sh\nfor word; do echo \"$word\"; done\n");
+        program("bin/takeup", Files.readString(home.resolve("bin/takeup")));
+    }
+
+    private void program(String name, String text) throws IOException {
+        Path file = home.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+
+    private List<String> told(String... words) throws IOException {
+        List<String> command =
+                new ArrayList<>(List.of("sh", home.resolve("bin/takeup").toString()));
+        command.addAll(List.of(words));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+    }
+
+    /** The one compiler is for what ends at once; a thousand pictures are matched in half the time with all of them. */
+    @ParameterizedTest(name = "takeup {0}: one compiler {1}, from so many usual calls on {2}")
+    @CsvSource({
+        "'', true, 3",
+        "--data day, true, 3",
+        "--version, true, 3",
+        "paths, true, 3",
+        "line --json, true, 0.1",
+        "frames --json, true, ''",
+        "--data day rolls, true, ''",
+        "scans match R0007, false, ''",
+        "--data day scans R0007, false, ''",
+        "digital R0007, false, ''"
+    })
+    void whatIsLongIsCompiledAsMuchAsItPays(String words, boolean isOneCompiler, String threshold) throws IOException {
+        List<String> told = told(words.isEmpty() ? new String[0] : words.split(" "));
+        assertEquals(isOneCompiler, told.contains("-XX:TieredStopAtLevel=1"), told.toString());
+        assertEquals(
+                threshold.isEmpty() ? List.of() : List.of("-XX:CompileThresholdScaling=" + threshold),
+                told.stream().filter(it -> it.contains("CompileThreshold")).toList());
+    }
+
+    @Test
+    void theWordsOfTheLineReachTheProgramAsTheyAre() throws IOException {
+        List<String> told = told("--data", "a day", "scans", "R0007");
+        assertTrue(told.contains("-XX:+UseSerialGC"), told.toString());
+        assertEquals(List.of("--data", "a day", "scans", "R0007"), told.subList(told.size() - 4, told.size()));
+    }
+}
