@@ -15,6 +15,7 @@ import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.prompt.CommandRejected;
+import takeup.report.FilmChangeText;
 import takeup.report.RollText;
 
 /** Takes up a camera, or another back of it. */
@@ -48,7 +49,9 @@ public enum CameraCommand implements Command {
                         + it.film().index() + ", next frame " + it.next() + ", " + RollText.left(it))
                 .orElseGet(() -> after.noFilm(after.placeInHand()));
         String remark = context.state().kit().remark(Kit.Sort.CAMERAS, place.camera());
-        return reply.says(what, ": " + roll + "." + remark).warningsBegun().accepted();
+        return reply.says(what, ": " + roll + "." + FilmChangeText.of(after) + remark)
+                .warningsBegun()
+                .accepted();
     }
 
     private static CameraPlace camera(List<String> words, CommandContext context) {

@@ -24,6 +24,7 @@ import takeup.planning.BagUse;
 import takeup.planning.ShootCommand;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.LoadArguments;
+import takeup.report.FilmChangeText;
 import takeup.report.LoadCheckText;
 import takeup.report.WarningText;
 import takeup.roll.Development;
@@ -86,6 +87,7 @@ public final class LoadCommand implements Command {
                         ": " + stock.name() + ", " + film.size() + ", " + film.framesNominal() + " frames, "
                                 + film.developmentWords() + ". The meter must be set to " + film.index() + ". Write "
                                 + id + " on the film."
+                                + FilmChangeText.of(reply.after())
                                 + context.state().kit().remark(Kit.Sort.STOCKS, stock.key()))
                 .fields(RollWords.fields(reply.roll(id))
                         .and("routine", LoadChecks.of(reply.after()).map(LoadCheckText::question)))

@@ -60,10 +60,16 @@ public final class FlashCommand implements Command {
         if (isFirst) {
             entries.add(cautioned(camera));
         }
+        List<Warning> warnings = new ArrayList<>(isFirst ? List.of(CAUTION) : List.of());
+        FlashSync sync = isOn ? FlashSync.of(context.reply(entries).after()) : FlashSync.KEPT;
+        sync.setup()
+                .ifPresent(it ->
+                        entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(camera.key(), it))));
+        sync.warning().ifPresent(warnings::add);
         return context.reply(entries)
-                .says(camera.key() + ": flash " + value, ".")
+                .says(camera.key() + ": flash " + value, "." + sync.words())
                 .titled("flash " + value + " " + camera.key())
-                .warnings(isFirst ? List.of(CAUTION) : List.of())
+                .warnings(warnings)
                 .accepted();
     }
 

@@ -98,8 +98,11 @@ final class FlashReading {
         entries.add(new JournalEntry.OnDay(new CameraEvent.FlashMetered(flash)));
         Optional<Aperture> aperture =
                 found.aperture.or(() -> before.setting().lens().map(it -> nearest(flash, before, it, context)));
-        CameraSetup after =
+        CameraSetup chosenAt =
                 aperture.map(it -> before.with(SettingPatch.aperture(it))).orElse(before);
+        FlashSync sync = FlashSync.beside(chosenAt, camera);
+        CameraSetup after = sync.setup().orElse(chosenAt);
+        sync.warning().ifPresent(warnings::add);
         if (aperture.isPresent() || !after.equals(context.state().inHand(camera))) {
             entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(camera.key(), after)));
         }
@@ -116,7 +119,7 @@ final class FlashReading {
         Json.Obj fields = StatusJson.of(reply.after());
         found.fields.fields().forEach(fields::and);
         return reply.event("light")
-                .saysMore(ambient(reply.after()))
+                .saysMore(sync.timeWords() + ambient(reply.after()))
                 .fields(fields.and("flashLight", flash.aperture())
                         .and("ambientStops", AdviceJson.exact(light.ambientStops()))
                         .and("flashStops", AdviceJson.exact(light.flashStops()))

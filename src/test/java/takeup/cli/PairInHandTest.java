@@ -79,6 +79,54 @@ class PairInHandTest {
         assertEquals("f/9.5 1/60", pair(answers.get(4)));
     }
 
+    /**
+     * EV 13 is 14 at EI 200: f/5.6 (5) 1/512 (-9). Sync is 1/60 (-6), so f/16 (8) is right with it. Without a reading
+     * f/4 1/500 moves by three stops, to f/11 1/60. Beside a guide number the aperture is the flash's.
+     */
+    @Test
+    void flashBringsTheTimeToSyncInThatAnswer() throws IOException {
+        JsonNode metered = typed("cam 35", "load cn400", "m ev 13", "flash on").get(3);
+        assertEquals("f/16 1/60", inHand(metered));
+        assertTrue(metered.get("text").asText().contains("Set: f/16 1/60, flash sync."), metered::toString);
+    }
+
+    @Test
+    void withoutAReadingTheLensIsClosedByAsMuch() throws IOException {
+        assertEquals(
+                "f/11 1/60",
+                inHand(typed("cam 35", "load cn400", "set 4 500", "flash on").get(3)));
+    }
+
+    @Test
+    void besideAFlashReadingOnlyTheTimeComesToSync() throws IOException {
+        assertEquals(
+                "f/8 1/60",
+                inHand(typed("cam 35", "load cn400", "set 4 500", "m flash 8").get(3)));
+    }
+
+    @Test
+    void aHeldTimeFasterThanSyncStaysAndShouts() throws IOException {
+        JsonNode answer = typed("cam 35", "load cn400", "set 4 500", "hold 1/500", "flash on")
+                .get(4);
+        assertEquals("f/4 1/500", inHand(answer));
+        assertTrue(codes(answer).contains("sync-speed"), answer::toString);
+    }
+
+    /** cr50 on back 1, f/5.6 1/125 (EV 12 at EI 50 is 11: f/5.6 1/64 is right); cn400 at EI 200 is two stops faster. */
+    @Test
+    void anotherFilmInHandSaysAtOnceWhatTheSettingIsForIt() throws IOException {
+        List<JsonNode> answers =
+                typed("cam 645 1", "load cr50", "back 2", "load cn400", "back 1", "set 5.6 60", "m ev 12", "back 2");
+        String text = answers.get(7).get("text").asText();
+        assertTrue(text.contains("For this light f/5.6 1/60 in hand is 2.0 over; f/"), text);
+        assertTrue(text.contains(" is right."), text);
+    }
+
+    private static String inHand(JsonNode answer) {
+        JsonNode state = answer.has("inHand") ? answer.get("inHand") : answer;
+        return state.get("aperture").asText() + " " + state.get("time").asText();
+    }
+
     private static String pair(JsonNode answer) {
         return answer.get("aperture").asText() + " " + answer.get("time").asText();
     }
