@@ -29,7 +29,9 @@ public final class StandingWarnings {
         s.rollInHand().ifPresent(it -> ofRoll(it, s.kit(), codes));
         s.day().light().ifPresentOrElse(it -> ofLight(it, s, now, codes), () -> {
             boolean isAutomatic = s.cameraInHand().map(Camera::isAutomatic).orElse(true);
-            if (s.rollInHand().isPresent() && !isAutomatic) {
+            boolean isFlashRead =
+                    s.inHand().setting().flash() && s.day().flash().isPresent();
+            if (s.rollInHand().isPresent() && !isAutomatic && !isFlashRead) {
                 codes.add(Warning.Code.NO_LIGHT);
             }
         });

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Stops;
 import takeup.kit.FrameSize;
 import takeup.kit.Lens;
 import takeup.roll.Exposure;
@@ -171,7 +170,10 @@ public final class Sidecar {
                         it -> words.add("light EV " + Plain.decimals(it.ev100().stops(), 1) + " at ISO 100, "
                                 + it.method().word()));
         exposure.setting().filters().forEach(it -> words.add("filter " + ExposureFields.name(it)));
-        ExposureResult.of(roll, frame).errorStops().ifPresent(it -> words.add("exposure " + Stops.error(it)));
+        String light = ExposureResult.of(roll, frame).light().words();
+        if (!light.isEmpty()) {
+            words.add("exposure " + light);
+        }
         verdict.ifPresent(it -> words.add("verdict " + it));
         return String.join("; ", words);
     }

@@ -6,8 +6,8 @@ import takeup.command.CommandContext;
 import takeup.command.Reply;
 import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
-import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.text.English;
 
 /** The answer to a line that changes what is in hand on the camera, and what the light makes of it. */
 final class SetupChange {
@@ -33,7 +33,13 @@ final class SetupChange {
         OptionalDouble was = ExposureInHand.error(before);
         OptionalDouble is = ExposureInHand.error(after);
         boolean isOther = is.isPresent() && (was.isEmpty() || Math.abs(was.getAsDouble() - is.getAsDouble()) > 0.04);
-        return isOther ? " For this light " + Stops.error(is.getAsDouble()) + "." : "";
+        if (isOther) {
+            return " For this light " + ExposureInHand.light(after).words() + ".";
+        }
+        String missing = is.isEmpty() ? ExposureInHand.missing(after) : "";
+        return missing.isEmpty() || missing.equals(ExposureInHand.missing(before))
+                ? ""
+                : " " + English.capitalised(missing) + ".";
     }
 
     Reply says(String what, String more) {

@@ -16,6 +16,7 @@ import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
+import takeup.text.English;
 
 /** All that is true now in words, without a glyph: the way in for a screen reader. */
 public final class StatusText {
@@ -35,7 +36,18 @@ public final class StatusText {
         String setting = SetupText.of(s.inHand());
         sentences.add(setting.isEmpty() ? "Nothing set." : "Set: " + setting + ".");
         sentences.add(s.day().light().map(it -> LightText.of(it, now) + ".").orElse("No light reading today."));
-        ExposureInHand.error(s).ifPresent(it -> sentences.add("For this light " + Stops.error(it) + "."));
+        s.day()
+                .flash()
+                .filter(it -> s.inHand().setting().flash())
+                .ifPresent(it -> sentences.add("Flash read " + it.aperture() + " at EI " + it.index() + ", "
+                        + LightText.age(it.at(), now) + "."));
+        String light = ExposureInHand.light(s).words();
+        String missing = ExposureInHand.missing(s);
+        if (!light.isEmpty()) {
+            sentences.add("For this light " + light + ".");
+        } else if (!missing.isEmpty()) {
+            sentences.add(English.capitalised(missing) + ".");
+        }
         reciprocity(s).ifPresent(it -> sentences.add("Reciprocity: " + it + "."));
         s.timerInHand().ifPresent(it -> sentences.add("The bulb timer shows " + seconds(it.elapsed(now)) + "."));
         s.day().meter().ifPresent(it -> sentences.add("Meter in hand: " + it + "."));

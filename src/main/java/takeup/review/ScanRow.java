@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import takeup.exposure.Stops;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
@@ -114,7 +113,10 @@ public record ScanRow(
                     .light()
                     .ifPresent(it -> words.add("EV " + Plain.decimals(it.ev100().stops(), 1)));
         }
-        ExposureResult.of(roll, frame).errorStops().ifPresent(it -> words.add(Stops.error(it)));
+        String light = ExposureResult.of(roll, frame).light().words();
+        if (!light.isEmpty()) {
+            words.add(light);
+        }
         return String.join(", ", words);
     }
 }
