@@ -84,7 +84,7 @@ final class DiskThread extends Thread {
                 continue;
             }
             if (effect == null) {
-                disk.ifPresent(JournalStore::sweep);
+                disk.ifPresent(it -> it.sweep().forEach(problem -> messages.add(new Message.Notice(problem))));
                 isSwept = true;
                 continue;
             }

@@ -15,6 +15,7 @@ import takeup.files.CameraClocks;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
 import takeup.files.ProfileFiles;
+import takeup.files.RollExports;
 import takeup.files.Settings;
 import takeup.journal.Archive;
 import takeup.journal.InterruptedMove;
@@ -130,8 +131,19 @@ final class FolderCheck {
                 problems.add(English.list(ids) + " are all in " + place + ": unload what is not in it (unload r1)");
             }
         });
+        checkExports(archive, all);
         InterruptedMove.among(all)
                 .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
+    }
+
+    private void checkExports(Archive archive, Map<RollId, List<RollRecord>> all) throws IOException {
+        for (RollId id : archive.finishedRolls()) {
+            Optional<Roll> roll = Roll.of(all.get(id)).filter(it -> it.state() == Roll.State.FINISHED);
+            if (roll.isPresent() && id.letters().equals(archive.writer()) && !archive.isLater(id)) {
+                RollExports.whyBehind(archive, roll.get())
+                        .ifPresent(it -> problems.add(it + "; the next start writes it"));
+            }
+        }
     }
 
     private void readDays(Archive archive) throws IOException {

@@ -39,7 +39,7 @@ final class LineSubcommand implements Callable<Integer> {
             throw new CommandFailed(2, it);
         });
         try (JournalStore disk = global.take()) {
-            disk.sweep();
+            disk.sweep().forEach(global.console()::error);
             ShootState state = global.open(disk).withToday(global.archive(), time.now());
             try {
                 disk.settleLeftOvers(state.rolls().values());

@@ -79,25 +79,32 @@ public sealed interface Outcome {
      *     help
      * @param title what was done, in few words: {@code Frame 7 on R0003}
      * @param text a sentence
+     * @param onceExported what is said behind it once the files of the rolls are written too; often nothing
      * @param fields what other programs read
      * @param warnings what the photographer must know now
      */
-    record Answer(String event, String title, String text, Json.Obj fields, List<Warning> warnings) {
+    record Answer(
+            String event, String title, String text, String onceExported, Json.Obj fields, List<Warning> warnings) {
         public Answer {
             warnings = List.copyOf(warnings);
         }
 
         /** An answer to a line that writes nothing, so that nothing of it can fail to be saved. */
         public Answer(String event, String text, Json.Obj fields, List<Warning> warnings) {
-            this(event, "", text, fields, warnings);
+            this(event, "", text, "", fields, warnings);
         }
 
         public Answer saying(String other) {
-            return new Answer(event, title, other, fields, warnings);
+            return new Answer(event, title, other, onceExported, fields, warnings);
+        }
+
+        /** The same with what is said once the files of the rolls are written. */
+        public Answer exported() {
+            return new Answer(event, title, text + onceExported, "", fields, warnings);
         }
 
         public Answer warning(List<Warning> others) {
-            return new Answer(event, title, text, fields, others);
+            return new Answer(event, title, text, onceExported, fields, others);
         }
     }
 }

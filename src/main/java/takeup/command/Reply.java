@@ -22,6 +22,7 @@ public final class Reply {
     private String event = "state";
     private String title = "";
     private String text = "";
+    private String onceExported = "";
     private Optional<Json.Obj> fields = Optional.empty();
     private List<Warning> warnings = List.of();
     private List<RollId> exports = List.of();
@@ -66,6 +67,12 @@ public final class Reply {
         return this;
     }
 
+    /** A sentence that is true only once the files of the rolls are written. */
+    public Reply saysOnceExported(String sentence) {
+        onceExported = " " + sentence;
+        return this;
+    }
+
     /** What was done, in few words, where the text does not begin with it. */
     public Reply titled(String what) {
         title = what;
@@ -96,7 +103,12 @@ public final class Reply {
 
     public Outcome.Accepted accepted() {
         Outcome.Answer answer = new Outcome.Answer(
-                event, title, text, fields.orElseGet(() -> StatusJson.of(after)), context.unsilenced(warnings));
+                event,
+                title,
+                text,
+                onceExported,
+                fields.orElseGet(() -> StatusJson.of(after)),
+                context.unsilenced(warnings));
         return new Outcome.Accepted(entries, after, answer, Optional.empty(), exports);
     }
 }

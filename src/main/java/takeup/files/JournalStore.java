@@ -2,7 +2,10 @@ package takeup.files;
 
 import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import takeup.disk.IoErrorText;
 import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -39,12 +42,37 @@ public final class JournalStore implements AutoCloseable {
         return writer.rolls();
     }
 
-    /** Removes what a program that died left half written, as far as the start did not: for a quiet moment. */
-    public void sweep() {
+    /**
+     * Removes what a program that died left half written, as far as the start did not, and writes exports that are
+     * behind their roll: for a quiet moment. Answers with what could not be done, in sentences.
+     */
+    public List<String> sweep() {
+        List<String> problems = new ArrayList<>();
         try {
             writer.sweep();
+            for (RollId id : RollExports.suspects(archive)) {
+                Optional<Roll> roll = Roll.of(archive.roll(id).records());
+                if (roll.isPresent()
+                        && roll.get().state() == Roll.State.FINISHED
+                        && RollExports.whyBehind(archive, roll.get()).isPresent()) {
+                    export(roll.get()).ifPresent(problems::add);
+                }
+            }
         } catch (IOException e) {
             // what lies there bears a name that nobody reads, and the next start looks again
+        }
+        return problems;
+    }
+
+    private Optional<String> export(Roll roll) {
+        try {
+            writer.export(roll.id(), RollJson.text(roll, Version.number()));
+            return Optional.empty();
+        } catch (LaterVersion e) {
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of("the export of " + roll.id() + " is behind its roll and could not be written: "
+                    + IoErrorText.words(e));
         }
     }
 

@@ -220,6 +220,16 @@ public final class Archive {
         }
     }
 
+    /** Where the export of a roll lies. */
+    public Path export(RollId id) {
+        return layout.export(id);
+    }
+
+    /** Where the journal of a finished roll lies. */
+    public Path finished(RollId id) {
+        return layout.finished(id);
+    }
+
     /** Where a roll's journal lies, or would be begun; where it lies twice, the place of the longer one. */
     Path where(RollId id) throws IOException {
         Path open = layout.open(id);

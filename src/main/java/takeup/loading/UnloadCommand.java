@@ -63,7 +63,8 @@ public final class UnloadCommand implements Command {
                 .says(
                         roll.id() + " finished",
                         ": " + now.framesUsed() + " of " + now.film().framesNominal() + " frames, "
-                                + now.film().developmentWords() + ". Its JSON is exports/" + roll.id() + ".json.")
+                                + now.film().developmentWords() + ".")
+                .saysOnceExported("Its JSON is exports/" + roll.id() + ".json.")
                 .fields(RollWords.fields(now))
                 .warningsBegun()
                 .exports(List.of(roll.id()))

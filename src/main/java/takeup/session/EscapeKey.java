@@ -59,7 +59,7 @@ final class EscapeKey {
         entries.add(new JournalEntry.OnDay(new DayEvent.GuideDismissed()));
         String title = "The guide is gone for good";
         Outcome.Answer answer = new Outcome.Answer(
-                "state", title, title + "; ? shows all keys and words.", StatusJson.of(state), List.of());
+                "state", title, title + "; ? shows all keys and words.", "", StatusJson.of(state), List.of());
         return SaveFlow.accept(
                 session, new Outcome.Accepted(entries, state, answer, Optional.empty(), List.of()), From.KEY);
     }

@@ -54,8 +54,18 @@ public sealed interface Message {
         }
     }
 
+    /** Whether the files of the rolls that a step changed were written after it; so they are where there are none. */
+    enum Export {
+        WRITTEN,
+        FAILED
+    }
+
     /** A step is on the disk. */
-    record Saved(long step) implements Message {
+    record Saved(long step, Export export) implements Message {
+        public Saved(long step) {
+            this(step, Export.WRITTEN);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.saved(this);

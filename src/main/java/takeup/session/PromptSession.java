@@ -90,6 +90,9 @@ public final class PromptSession {
         clock = step.isFrameOrReading() ? clock.withoutDrift() : clock;
         Optional<String> exportError = store.export(
                 accepted.export().stream().map(it -> state.rolls().get(it)).toList());
-        return new Reply(accepted, remarks, exportError);
+        Outcome.Accepted done = exportError.isPresent()
+                ? accepted
+                : accepted.answering(accepted.answer().exported());
+        return new Reply(done, remarks, exportError);
     }
 }

@@ -87,8 +87,10 @@ final class SaveFlow {
     }
 
     /** The first step is on the disk: now its answer is said. */
-    static Session saved(Session session) {
+    static Session saved(Session session, Message.Export export) {
         SaveQueue.Waiting first = session.saveQueue().first();
+        Outcome.Answer answer =
+                export == Message.Export.WRITTEN ? first.answer().exported() : first.answer();
         // A question, or why the line on the prompt was refused, came later than this step and is not talked over.
         boolean isOpen = session.question().isPresent()
                 || session.lastAnswer().tone() == Tone.REFUSAL
@@ -96,13 +98,8 @@ final class SaveFlow {
                         && session.saveError().isEmpty();
         LastAnswer said = isOpen
                 ? new LastAnswer(
-                        session.lastAnswer().tone(),
-                        session.lastAnswer().text(),
-                        first.answer().warnings())
-                : new LastAnswer(
-                        first.isLarge() ? Tone.LARGE : Tone.ANSWER,
-                        first.answer().text(),
-                        first.answer().warnings());
+                        session.lastAnswer().tone(), session.lastAnswer().text(), answer.warnings())
+                : new LastAnswer(first.isLarge() ? Tone.LARGE : Tone.ANSWER, answer.text(), answer.warnings());
         Session saved = session.with(said).with(session.saveQueue().written());
         return session.view().chosen() >= 0 && !offersTheSame(session, saved) ? saved.withoutChoice() : saved;
     }

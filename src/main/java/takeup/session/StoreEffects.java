@@ -1,5 +1,6 @@
 package takeup.session;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import takeup.roll.Roll;
 
@@ -31,9 +32,11 @@ public final class StoreEffects {
     private void save(Effect.Save save) {
         long step = save.step().step();
         store.save(save.step()).ifPresentOrElse(why -> answers.accept(new Message.SaveFailed(step, why)), () -> {
-            answers.accept(new Message.Saved(step));
+            Optional<String> exportError = store.export(save.rollsToExport());
+            answers.accept(
+                    new Message.Saved(step, exportError.isPresent() ? Message.Export.FAILED : Message.Export.WRITTEN));
             store.remarks().forEach(it -> answers.accept(new Message.Notice(it)));
-            store.export(save.rollsToExport()).ifPresent(why -> answers.accept(exportFailed(save, why)));
+            exportError.ifPresent(why -> answers.accept(exportFailed(save, why)));
         });
     }
 

@@ -83,7 +83,9 @@ public final class Update implements Message.Cases<Transition> {
         if (!session.saveQueue().expects(message.step())) {
             return Transition.to(session);
         }
-        return SaveFlow.write(SaveFlow.saved(session)).then(QuitFlow::whenSaved).then(ViewFlow::listIfShown);
+        return SaveFlow.write(SaveFlow.saved(session, message.export()))
+                .then(QuitFlow::whenSaved)
+                .then(ViewFlow::listIfShown);
     }
 
     @Override

@@ -164,6 +164,12 @@ class CheckSubcommandTest {
         lines.remove(1);
         write(TAKEN, lines, "\n");
         assertEquals(
+                List.of("R0001.journal:1: the record of the loading is damaged or missing; the copy of it in this line "
+                        + "is read"),
+                check());
+        lines.set(0, sealed("{\"n\":0,\"format\":\"takeup-journal\",\"version\":1"));
+        write(TAKEN, lines, "\n");
+        assertEquals(
                 List.of("R0001.journal:2: in front of this line record 1 is missing; the others are whole", lost),
                 check());
         write(TAKEN, lines.subList(0, 1), "\n");

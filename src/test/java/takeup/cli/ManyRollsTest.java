@@ -62,7 +62,9 @@ class ManyRollsTest {
                     .run(new ByteArrayInputStream(String.join("\n", lines).getBytes(StandardCharsets.UTF_8)));
         }
         damage(DAMAGED, "5.6");
-        damage("R0077", "loaded");
+        // Once in the first line, once in the record itself.
+        damage("R0077", "\"loaded\"");
+        damage("R0077", "\"loaded\"");
     }
 
     private static void damage(String roll, String what) throws IOException {

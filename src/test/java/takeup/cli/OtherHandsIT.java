@@ -175,6 +175,42 @@ class OtherHandsIT {
         assertTrue(asked.err().contains("there is no roll R0001 that can be read"), asked.toString());
     }
 
+    /** An export that could not be written is not said to be there, and follows on whatever day the next start is. */
+    @Test
+    void anExportThatFailedIsNotClaimedAndIsWrittenByTheNextStart() throws Exception {
+        shell(scratch, "cp -a honest full; mv full/exports/R0001.json kept.json; mkfifo full/exports/R0001.json");
+        shell(scratch, "mkfifo full/exports/R0002.json");
+        Installed.Ended fix = Installed.run(
+                scratch,
+                "cam 35\nunload yes\nfix r1 1 8 60\n",
+                List.of("line", "--json", "--data", "full", "--clock", "2026-09-12T18:00+02:00"));
+        assertEquals(1, fix.status(), fix.toString());
+        assertFalse(fix.out().contains("Its JSON is"), fix.toString());
+        assertTrue(fix.err().contains("R0002.json is no plain file"), fix.toString());
+        shell(scratch, "rm full/exports/R000?.json");
+        allIsWrittenByAStartMonthsLater("full");
+        shell(scratch, "rm full/exports/R0002.json; cp -p kept.json full/exports/R0001.json");
+        Installed.Ended check = Installed.run(scratch, "", List.of("check", "full"));
+        assertTrue(check.out().contains("exports/R0001.json is behind its roll: revision "), check.toString());
+        assertTrue(check.out().contains("exports/R0002.json is missing; the next start writes it"), check.toString());
+        allIsWrittenByAStartMonthsLater("full");
+    }
+
+    private static void allIsWrittenByAStartMonthsLater(String folder) throws IOException {
+        Installed.Ended next =
+                Installed.run(scratch, "say\n", List.of("line", "--data", folder, "--clock", "2026-11-02T09:00+01:00"));
+        assertEquals(0, next.status(), next.toString());
+        assertEquals(
+                folder + ": 2 rolls, 4 frames, 1 day, all in order\n",
+                Installed.run(scratch, "", List.of("check", folder)).out());
+        for (int roll = 1; roll <= 2; roll++) {
+            assertEquals(
+                    Installed.run(scratch, "", List.of("roll", roll + "", "--json", "--data", folder))
+                            .out(),
+                    Files.readString(scratch.resolve(folder).resolve("exports/R000" + roll + ".json")));
+        }
+    }
+
     @Test
     void aDataFolderThatIsReachedByALinkIsOneAsGoodAsAnother() throws Exception {
         shell(scratch, "cp -a honest real; ln -s real linked");
