@@ -52,9 +52,14 @@ public record LightParts(OptionalDouble ambientStops, OptionalDouble flashStops,
             return "";
         }
         String total = Stops.error(totalStops.getAsDouble());
-        return !isMixed()
-                ? total
-                : total + " (ambient " + Stops.error(ambientStops.getAsDouble()) + ", flash "
-                        + Stops.error(flashStops.getAsDouble()) + ")";
+        return !isMixed() ? total : total + " (" + parts() + ")";
+    }
+
+    /** The parts in words, where there are two: {@code ambient 3.0 over, flash 1.5 under}; else "". */
+    public String parts() {
+        return isMixed()
+                ? "ambient " + Stops.error(ambientStops.getAsDouble()) + ", flash "
+                        + Stops.error(flashStops.getAsDouble())
+                : "";
     }
 }

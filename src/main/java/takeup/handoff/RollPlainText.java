@@ -181,6 +181,10 @@ public final class RollPlainText {
 
     private List<String> ofFrame(Frame frame) {
         List<String> words = new ArrayList<>();
+        String parts = ExposureResult.of(roll, frame).light().parts();
+        if (!parts.isEmpty()) {
+            words.add(parts);
+        }
         frame.was().ifPresent(it -> words.add("was " + it));
         if (!frame.further().isEmpty()) {
             words.add(1 + frame.further().size() + " exposures");
