@@ -1,7 +1,8 @@
 package takeup.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InterruptedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,9 +22,44 @@ import takeup.terminal.TerminalEnvironment;
  * has Java write down meanwhile what was loaded, so that later starts find it ready.
  */
 final class WarmUp {
-    /** A camera, a film, a reading, frames, the views; then the stream ends, and the screen with it. */
-    private static final String KEYS =
-            "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\n.\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
+    /** A word completed and cleared, a camera, a film, a reading, frames, the views; then the screen ends. */
+    private static final String KEYS = "fr\t\u0015"
+            + "cam 645\nload cn400\nm 5.6 125\n4 125 ; bow seat\n.\nundo\nredo\nframes\nrolls\nhelp\nshoot\nwhy\nquit\n";
+
+    /**
+     * Keys as somebody types them: each is drawn before the next. All at once they would be a paste, and what the very
+     * first key of a later start needs would not be among what was loaded.
+     */
+    private static final class Typed extends InputStream {
+        private static final int MILLIS_BETWEEN = 10;
+
+        private final byte[] keys;
+        private int at;
+
+        Typed(String keys) {
+            this.keys = keys.getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public int read() throws IOException {
+            try {
+                Thread.sleep(MILLIS_BETWEEN);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new InterruptedIOException("interrupted between two keys");
+            }
+            return at < keys.length ? keys[at++] : -1;
+        }
+
+        @Override
+        public int read(byte[] bytes, int offset, int length) throws IOException {
+            int key = read();
+            if (key >= 0) {
+                bytes[offset] = (byte) key;
+            }
+            return key >= 0 ? 1 : -1;
+        }
+    }
 
     private WarmUp() {}
 
@@ -35,9 +71,7 @@ final class WarmUp {
                         TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false);
                 for (String keys : List.of("", KEYS, "")) {
                     Terminal terminal = Terminal.withoutScreen(
-                            new ByteArrayInputStream(keys.getBytes(StandardCharsets.UTF_8)),
-                            environment,
-                            Theme.named("dark").orElseThrow());
+                            new Typed(keys), environment, Theme.named("dark").orElseThrow());
                     int status = new ScreenCommand(folder, Settings.of(folder), out).run(terminal, "dark");
                     if (status != 0) {
                         return status;
