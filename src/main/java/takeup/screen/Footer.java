@@ -1,7 +1,6 @@
 package takeup.screen;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import takeup.grid.Grid;
 
@@ -32,9 +31,14 @@ final class Footer {
 
     void draw(Grid grid, int row) {
         int margin = Layout.of(grid).margin();
-        // What takes back a line typed earlier is the first to go.
-        items.sort(Comparator.comparing(it -> it.key().equals("PgUp")));
+        // No Comparator.comparing: what it makes can be stored, so that no class archive holds it.
+        items.sort((one, other) -> Boolean.compare(isLast(one), isLast(other)));
         KeyItem.draw(end(items) > grid.columns() - margin ? together() : items, grid, row, margin);
+    }
+
+    /** What takes back a line typed earlier is the first to go. */
+    private static boolean isLast(KeyItem item) {
+        return item.key().equals("PgUp");
     }
 
     /** Whether it is one of F2 to F5. */

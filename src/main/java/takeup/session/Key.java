@@ -50,6 +50,16 @@ public record Key(Name name, String text) {
         }
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Key key && name == key.name && text.equals(key.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * text.hashCode() + name.ordinal();
+    }
+
     public Key {
         boolean one = !text.isEmpty()
                 && text.codePointCount(0, text.length()) == 1

@@ -26,10 +26,9 @@ public final class Update implements Message.Cases<Transition> {
     @Override
     public Transition pressed(Message.Pressed message) {
         Key key = message.key();
-        return SaveFlow.retry(at(message.at(), message.ticks()))
+        return ringing(SaveFlow.retry(at(message.at(), message.ticks()))
                 .then(it -> HeldKeyFlow.beforeKey(it, key))
-                .then(it -> act(key.equals(Key.ctrl('c')) ? it : QuitFlow.forgetCtrlC(it), key))
-                .then(this::ring);
+                .then(it -> act(key.equals(Key.ctrl('c')) ? it : QuitFlow.forgetCtrlC(it), key)));
     }
 
     private static Transition act(Session session, Key key) {
@@ -50,11 +49,16 @@ public final class Update implements Message.Cases<Transition> {
 
     @Override
     public Transition ticked(Message.Ticked message) {
-        return HeldKeyFlow.onTick(at(message.at(), message.ticks())).then(this::ring);
+        return ringing(HeldKeyFlow.onTick(at(message.at(), message.ticks())));
     }
 
     private Session at(OffsetDateTime now, long ticks) {
         return session.with(session.clock().at(now, ticks));
+    }
+
+    /** At one place, so that the class archive, which is made without a tick, holds it. */
+    private Transition ringing(Transition done) {
+        return done.then(this::ring);
     }
 
     /**

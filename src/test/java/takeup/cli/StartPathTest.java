@@ -1,0 +1,95 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InterruptedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import takeup.console.Console;
+import takeup.files.Settings;
+import takeup.grid.Theme;
+import takeup.terminal.Terminal;
+import takeup.terminal.TerminalEnvironment;
+
+/** What is loaded until the first picture stands, and with the first key: each class of it delays the start. */
+class StartPathTest {
+    /** Our own classes, lambdas left out, until the first picture; the words of the prompt come with the first key. */
+    private static final int MOST = 230;
+
+    @TempDir
+    Path scratch;
+
+    @Test
+    void theFirstPictureAndTheFirstKeyNeedNoMoreThanTheyDid() throws Exception {
+        List<String> first = loaded("");
+        List<String> own = first.stream()
+                .filter(it -> it.startsWith("takeup.") && !it.contains("$$") && !it.contains("StartPathTest"))
+                .toList();
+        Map<String, Long> rooms = own.stream()
+                .collect(Collectors.groupingBy(it -> it.split("\\.")[1], TreeMap::new, Collectors.counting()));
+        assertTrue(own.size() > 100, first.toString());
+        assertTrue(own.size() <= MOST, own.size() + " classes until the first picture: " + rooms);
+        assertEquals(List.of(), unwanted(first, "takeup.dispatch.CommandTable"));
+        assertEquals(List.of(), unwanted(first, "picocli."));
+        assertEquals(List.of(), unwanted(first, "java.util.Comparator$$Lambda"));
+        List<String> key = loaded("c");
+        assertTrue(key.contains("takeup.dispatch.CommandTable"), "no key was pressed");
+        assertEquals(List.of(), unwanted(key, "java.lang.runtime.ObjectMethods"));
+    }
+
+    private static List<String> unwanted(List<String> loaded, String name) {
+        return loaded.stream().filter(it -> it.startsWith(name)).toList();
+    }
+
+    private List<String> loaded(String keys) throws Exception {
+        Path log = scratch.resolve("loaded" + keys);
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xlog:class+load:file=" + log,
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        StartPathTest.class.getName(),
+                        scratch.resolve("data" + keys).toString(),
+                        keys)
+                .inheritIO()
+                .start();
+        assertEquals(0, process.waitFor());
+        return Files.readAllLines(log).stream()
+                .map(it -> it.replaceFirst("^(\\[.*?\\])+ ?", "").split(" ")[0])
+                .toList();
+    }
+
+    /** The screen on a first start, where nobody sees it; the keys come once it stands, and then the terminal goes. */
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Path.of(arguments[0]);
+        InputStream keys = new InputStream() {
+            private int at;
+
+            @Override
+            public int read() throws IOException {
+                try {
+                    Thread.sleep(1200);
+                } catch (InterruptedException e) {
+                    throw new InterruptedIOException("the keys were interrupted");
+                }
+                return at < arguments[1].length() ? arguments[1].charAt(at++) : -1;
+            }
+        };
+        Terminal terminal = Terminal.withoutScreen(
+                keys,
+                TerminalEnvironment.of(Map.of("TERM", "xterm-256color", "LANG", "C.UTF-8"), false),
+                Theme.named("dark").orElseThrow());
+        Console console = new Console(System.out, System.err, Map.of());
+        System.exit(new ScreenCommand(folder, Settings.of(folder), console).run(terminal, "dark"));
+    }
+}
