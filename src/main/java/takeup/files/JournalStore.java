@@ -116,7 +116,10 @@ public final class JournalStore implements AutoCloseable {
         }
     }
 
-    /** Puts each roll's journal where its last record says, as far as a crash or a disk that failed came in between. */
+    /**
+     * Brings each roll's export and the place of its journal to its last record, as far as a crash or a disk that
+     * failed came in between.
+     */
     public void settleLeftOvers(Iterable<Roll> rolls) throws IOException {
         IOException first = null;
         for (Roll roll : rolls) {
@@ -136,7 +139,7 @@ public final class JournalStore implements AutoCloseable {
     }
 
     private void settleLeftOver(Roll roll) throws IOException {
-        if (roll.state() == Roll.State.FINISHED) {
+        if (roll.state() == Roll.State.FINISHED || writer.isExported(roll.id())) {
             settle(List.of(roll));
         } else {
             writer.reopen(roll.id());

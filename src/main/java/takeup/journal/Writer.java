@@ -266,6 +266,11 @@ public final class Writer implements AutoCloseable {
         }
     }
 
+    /** Whether a roll has an export, as one has that was finished once. */
+    public boolean isExported(RollId roll) throws IOException {
+        return drive.kind(layout.export(roll)) == FileSystem.Kind.FILE;
+    }
+
     /** Puts a roll's journal with the finished ones. */
     public void settleFinished(RollId roll) throws IOException {
         moves.toFinished(roll);

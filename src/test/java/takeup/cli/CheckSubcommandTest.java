@@ -305,6 +305,18 @@ class CheckSubcommandTest {
     }
 
     @Test
+    void anExportThatWasNotWrittenWhenItsRollWasReopenedIsWrittenAtTheNextStart() throws IOException {
+        Path export = folder.resolve("exports/R0001.json");
+        type("cam 35", "unload", "yes");
+        byte[] finished = Files.readAllBytes(export);
+        type("undo");
+        String open = Files.readString(export);
+        Files.write(export, finished);
+        typeAt("2026-09-13T09:00+02:00");
+        assertEquals(open, Files.readString(export));
+    }
+
+    @Test
     void twoRollsInOnePlaceAreTold() throws IOException {
         byte[] first = Files.readAllBytes(open(TAKEN));
         type("cam 35", "unload", "yes", "load bw400", "8 60");
