@@ -134,7 +134,11 @@ public final class ShootCommand implements Command {
                 }
                 position = Optional.of(position(words.subList(at + 1, end)));
                 at = end - 1;
-            } else if (word.equals("client") && !name.isEmpty() && !next.isEmpty()) {
+            } else if (word.equals("client") && name.isEmpty()) {
+                // Taken for the name of the shoot it would go into every export.
+                throw new CommandRejected("client stands behind the name of the shoot, with a name of its own: "
+                        + "shoot Regatta day client Harriet Ruder");
+            } else if (word.equals("client") && !next.isEmpty()) {
                 client = Optional.of(String.join(" ", words.subList(at + 1, words.size())));
                 at = words.size();
             } else if (date.isPresent() || position.isPresent()) {

@@ -51,6 +51,8 @@ class ShootCommandTest {
             shoot on 2026-09-12                   | no name
             shoot Regatta on 2026-09-12 rain      | one word too many
             shoot 645                             | cam 645 takes it up
+            shoot client Harriet                  | client stands behind the name of the shoot
+            shoot on 2026-09-12 client Harriet    | client stands behind the name of the shoot
             """)
     void whatDoesNotFitIsRefused(String line, String why) {
         String said = Shooting.of().refused(line);
