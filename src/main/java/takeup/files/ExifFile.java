@@ -1,16 +1,13 @@
 package takeup.files;
 
-import com.drew.imaging.jpeg.JpegMetadataReader;
+import com.drew.imaging.ImageProcessingException;
 import com.drew.imaging.jpeg.JpegProcessingException;
 import com.drew.lang.Rational;
 import com.drew.metadata.Directory;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifIFD0Directory;
-import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
-import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -19,20 +16,35 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.scans.DigitalShot;
 import takeup.text.Plain;
 
 /** The Exif part of a digital camera's JPEG. */
 public final class ExifFile {
+    private static final Set<Integer> TAGS = Set.of(
+            ExifIFD0Directory.TAG_MODEL,
+            ExifSubIFDDirectory.TAG_BODY_SERIAL_NUMBER,
+            ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL,
+            ExifSubIFDDirectory.TAG_TIME_ZONE_ORIGINAL,
+            ExifSubIFDDirectory.TAG_FNUMBER,
+            ExifSubIFDDirectory.TAG_EXPOSURE_TIME,
+            ExifSubIFDDirectory.TAG_ISO_EQUIVALENT);
+
     private ExifFile() {}
 
     /** What a file says; empty where it has no time of its own. */
     public static Optional<DigitalShot> of(Path path, String name) throws IOException {
+        if (!Files.isRegularFile(path)) {
+            throw new IOException("it is no plain file");
+        }
         Metadata metadata;
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
-            metadata = JpegMetadataReader.readMetadata(in, List.of(new ExifReader()));
+        try {
+            metadata = ScanDate.ofJpeg(path, TAGS);
         } catch (JpegProcessingException e) {
             throw new IOException("it is no JPEG", e);
+        } catch (ImageProcessingException e) {
+            return Optional.empty();
         }
         Optional<Directory> exif = Optional.ofNullable(metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class));
         Optional<LocalDateTime> at =

@@ -40,6 +40,8 @@ final class ScanDate {
     /** No date is longer, in bytes; a longer one would be read into memory whole. */
     private static final int LONGEST = 100;
 
+    private static final Set<Integer> TAGS =
+            Set.of(ExifIFD0Directory.TAG_DATETIME, ExifSubIFDDirectory.TAG_DATETIME_DIGITIZED);
     private static final byte[] JPEG_START = {(byte) 0xff, (byte) 0xd8};
     private static final byte[] JPEG_END = {(byte) 0xff, (byte) 0xd9};
 
@@ -48,7 +50,10 @@ final class ScanDate {
     /** The date; empty where the file names none, or cannot be read. */
     static Optional<String> of(Path path) {
         try {
-            Metadata metadata = isJpeg(path) ? ofJpeg(path) : ofTiff(path);
+            if (!Files.isRegularFile(path)) {
+                return Optional.empty();
+            }
+            Metadata metadata = isJpeg(path) ? ofJpeg(path, TAGS) : ofTiff(path);
             return date(metadata, ExifSubIFDDirectory.class, ExifSubIFDDirectory.TAG_DATETIME_DIGITIZED)
                     .or(() -> date(metadata, ExifIFD0Directory.class, ExifIFD0Directory.TAG_DATETIME));
         } catch (IOException | ImageProcessingException | RuntimeException e) {
@@ -62,7 +67,8 @@ final class ScanDate {
         }
     }
 
-    private static Metadata ofJpeg(Path path) throws IOException, ImageProcessingException {
+    /** What the Exif parts of a JPEG say under a few tags; nothing is read but those, and no block behind a block. */
+    static Metadata ofJpeg(Path path, Set<Integer> tags) throws IOException, ImageProcessingException {
         Metadata metadata = new Metadata();
         try (InputStream file = Files.newInputStream(path)) {
             // A file that was cut off behind its Exif part has its date all the same.
@@ -73,7 +79,7 @@ final class ScanDate {
                     .getSegments(JpegSegmentType.APP1);
             for (byte[] segment : segments) {
                 if (ExifReader.startsWithJpegExifPreamble(segment)) {
-                    read(new ByteArrayReader(segment, ExifReader.JPEG_SEGMENT_PREAMBLE.length()), metadata);
+                    read(new ByteArrayReader(segment, ExifReader.JPEG_SEGMENT_PREAMBLE.length()), metadata, tags);
                 }
             }
         }
@@ -83,24 +89,35 @@ final class ScanDate {
     private static Metadata ofTiff(Path path) throws IOException, ImageProcessingException {
         Metadata metadata = new Metadata();
         try (RandomAccessFile file = new RandomAccessFile(path.toFile(), "r")) {
-            read(new RandomAccessFileReader(file), metadata);
+            read(new RandomAccessFileReader(file), metadata, TAGS);
         }
         return metadata;
     }
 
-    private static void read(RandomAccessReader in, Metadata into) throws IOException, ImageProcessingException {
-        new TiffReader().processTiff(in, new DatesOnly(into), 0);
+    private static void read(RandomAccessReader in, Metadata into, Set<Integer> tags)
+            throws IOException, ImageProcessingException {
+        new TiffReader().processTiff(in, new FewTags(into, tags), 0);
     }
 
-    /** Of a scan of many megabytes only the two dates are read. */
-    private static final class DatesOnly extends ExifTiffHandler {
-        DatesOnly(Metadata metadata) {
+    /**
+     * Of a scan of many megabytes only a few tags are read, and one block below the first: a file in which each block
+     * names a further one would be followed until the stack is full.
+     */
+    private static final class FewTags extends ExifTiffHandler {
+        private final Set<Integer> tags;
+        private boolean isBelow;
+
+        FewTags(Metadata metadata, Set<Integer> tags) {
             super(metadata, null, 0);
+            this.tags = tags;
         }
 
         @Override
         public boolean tryEnterSubIfd(int tag) {
-            return tag == ExifIFD0Directory.TAG_EXIF_SUB_IFD_OFFSET && super.tryEnterSubIfd(tag);
+            boolean isEntered =
+                    !isBelow && tag == ExifIFD0Directory.TAG_EXIF_SUB_IFD_OFFSET && super.tryEnterSubIfd(tag);
+            isBelow |= isEntered;
+            return isEntered;
         }
 
         @Override
@@ -111,8 +128,7 @@ final class ScanDate {
         @Override
         public boolean customProcessTag(
                 int at, Set<Integer> done, int header, RandomAccessReader in, int tag, int bytes) {
-            boolean isDate = tag == ExifIFD0Directory.TAG_DATETIME || tag == ExifSubIFDDirectory.TAG_DATETIME_DIGITIZED;
-            return !isDate || bytes > LONGEST;
+            return !tags.contains(tag) || bytes > LONGEST;
         }
     }
 
