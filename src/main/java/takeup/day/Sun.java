@@ -69,6 +69,17 @@ public final class Sun {
         return exact(position, date, offset, Event.SUNSET);
     }
 
+    /** Whether the sun stays below the horizon for all of a local day. */
+    public static boolean isDownAllDay(Coordinates position, LocalDate date, ZoneOffset offset) {
+        return SunTimes.compute()
+                .on(date.atStartOfDay().atZone(offset))
+                .oneDay()
+                .at(position.latitude(), position.longitude())
+                .twilight(Event.SUNSET.degrees)
+                .execute()
+                .isAlwaysDown();
+    }
+
     /**
      * For how many minutes a reading taken then is called fresh: 30, but 10 within an hour of sunset on either side,
      * and what is left until that hour begins where that is between the two.

@@ -162,7 +162,7 @@ public final class ExposureWarnings {
         if (spanStops.isEmpty() || stock.isEmpty()) {
             return Optional.empty();
         }
-        double latitude = stock.get().underStops() + stock.get().overStops();
+        double latitude = stock.get().underStops() + highlightStops(stock.get());
         if (!Stops.above(spanStops.getAsDouble(), latitude)) {
             return Optional.empty();
         }
@@ -173,6 +173,14 @@ public final class ExposureWarnings {
                         + (stock.get().kind().isNegative()
                                 ? ": m low sets for the shadows"
                                 : ": m high sets for the highlights")));
+    }
+
+    /**
+     * How far above box speed the highlights of a scene may lie. Of colour negative film sources name 4 stops (a film
+     * photographer's article) and 5 (qastack.com.br, photo 108458), more than for a whole frame.
+     */
+    public static double highlightStops(Stock stock) {
+        return stock.kind() == Stock.Kind.COLOUR_NEGATIVE ? Math.max(4, stock.overStops()) : stock.overStops();
     }
 
     /** The caution about looking into the sun. */

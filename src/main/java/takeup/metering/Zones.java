@@ -5,6 +5,7 @@ import takeup.advice.AdviceRequest;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
+import takeup.kit.ExposureWarnings;
 import takeup.kit.Suggestion;
 import takeup.prompt.Reading;
 
@@ -34,7 +35,7 @@ final class Zones {
     }
 
     private static String words(Light shadows, Suggestion row, double span, AdviceRequest request) {
-        double tolerated = request.stock().orElseThrow().overStops();
+        double tolerated = ExposureWarnings.highlightStops(request.stock().orElseThrow());
         double highlights = row.overBoxStops().getAsDouble() + span + request.pushStops();
         double past = highlights - tolerated;
         return " Shadows at " + shadows.ev100() + " ask for " + SettingChoice.pair(row) + "; the highlights, "

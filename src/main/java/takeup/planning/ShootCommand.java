@@ -211,7 +211,9 @@ public final class ShootCommand implements Command {
 
     private static String light(Coordinates position, LocalDate date, OffsetDateTime now) {
         String golden = "";
-        String set = ", the sun does not set";
+        String set = Sun.isDownAllDay(position, date, now.getOffset())
+                ? ", the sun does not rise"
+                : ", the sun does not set";
         for (Sun.At one : Sun.of(position, date, now.getOffset())) {
             String at = ClockText.clock(one.time());
             golden = one.event() == Sun.Event.GOLDEN_EVENING ? ", golden hour from " + at : golden;

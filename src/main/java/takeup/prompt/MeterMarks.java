@@ -1,5 +1,6 @@
 package takeup.prompt;
 
+import java.util.List;
 import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
@@ -91,5 +92,13 @@ public record MeterMarks(Scale step, boolean tenths) {
             throw new CommandRejected(word + " is no time: meter " + meter + " 1/125");
         }
         return step.time(token.value()).orElseGet(() -> Scale.anyTime(token.value()));
+    }
+
+    /** Whether two numbers are an aperture and a time also where EVs are read: 5.6 and 125, which is no EV. */
+    boolean isPair(List<Token> part) {
+        return part.size() == 2
+                && fNumber(part.get(0)).isPresent()
+                && time(part.get(1)).isPresent()
+                && (part.get(1).is(Token.Kind.TIME) || part.get(1).value() > 40);
     }
 }

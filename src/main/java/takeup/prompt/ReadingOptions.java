@@ -73,6 +73,23 @@ final class ReadingOptions {
         return zone;
     }
 
+    /** The zone for so many readings of a kind: a place for one reading of light that comes back from something. */
+    OptionalInt zone(Light.Method how, int readings) {
+        if (zone.isEmpty()) {
+            return zone;
+        }
+        String word = "z" + zone.getAsInt();
+        if (how != Light.Method.SPOT && how != Light.Method.REFLECTED && how != Light.Method.CAMERA) {
+            throw new CommandRejected("a zone needs a reading off the subject: m spot 9.3 " + word
+                    + ", or m reflected or m camera with its numbers and " + word);
+        }
+        if (readings > 1 && which.isEmpty()) {
+            throw new CommandRejected("several readings and one zone: which of them goes on " + word
+                    + "? m low or m high with them and " + word + ", or one alone");
+        }
+        return zone;
+    }
+
     /** Whether bare numbers are said to be exposure values. */
     boolean isEv() {
         return isEv;

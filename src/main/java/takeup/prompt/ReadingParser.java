@@ -101,12 +101,9 @@ public final class ReadingParser {
                 .map(it -> it == ReadingOptions.Which.LOW ? all.getMin() : all.getMax())
                 .orElse(mean());
         Light.Method how = method.orElse(Light.Method.INCIDENT);
-        OptionalInt zone = options.zone();
-        if (zone.isPresent() && how != Light.Method.SPOT) {
-            throw new CommandRejected("a zone belongs to a spot reading: m spot 9.3 z" + zone.getAsInt());
-        }
+        OptionalInt zone = options.zone(how, values.size());
         OptionalInt placed = how == Light.Method.SPOT ? OptionalInt.of(zone.orElse(5)) : zone;
-        double ev = counted + (how == Light.Method.SPOT ? 5 - placed.getAsInt() : 0);
+        double ev = counted + 5 - placed.orElse(5);
         if (!(ev >= -20 && ev <= 30)) {
             throw new CommandRejected(
                     "EV " + Plain.decimals(ev, 1) + " is no light that there is: EV -20 to 30 at ISO 100");
@@ -148,7 +145,7 @@ public final class ReadingParser {
             return;
         }
         boolean camera = isCamera();
-        boolean spot = method.equals(Optional.of(Light.Method.SPOT));
+        boolean spot = method.equals(Optional.of(Light.Method.SPOT)) && !(marks().isPair(part) && !options.isEv());
         boolean evs = options.isEv() || spot || meter.shows() == Meter.Shows.EV && !camera;
         List<Token> left = new ArrayList<>();
         for (Token token : part) {

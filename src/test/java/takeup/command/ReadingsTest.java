@@ -184,8 +184,7 @@ class ReadingsTest {
                 "       | m spot 9 z11   | z0 to z10",
                 "       | m spot 9 z3 z5 | two zones",
                 "       | m 9.3 z3       | spot",
-                "       | m spot f5.6 1/125 | EVs",
-                "       | m spot 5.6 125 | no exposure value",
+                "       | m spot 9 12 z3 | which of them",
                 "       | m spot reflected 9 | one way",
                 "       | m camera 4     | is missing",
                 "       | m camera 11.3  | is missing",
@@ -270,6 +269,16 @@ class ReadingsTest {
                         .startsWith("EV 11.2 at ISO 100, incident, span 3.1 stops, just now."),
                 shooting.answer().text());
         assertEquals("light", shooting.answer().event());
+    }
+
+    /** f/5.6 (5) 1/128 (7) at EI 200 is EV 12 - 1 = 11; zone III is two stops less light, so 13 is set for. */
+    @Test
+    void aZoneGoesWithAPairAndWithAnyReadingOffTheSubject() {
+        for (String how : new String[] {"spot", "reflected", "camera"}) {
+            Light placed = light("", "m " + how + " 5.6 125 z3" + (how.equals("camera") ? " @200" : ""));
+            assertEquals(13, placed.ev100().stops(), 1e-6, how);
+            assertEquals(OptionalInt.of(3), placed.zone(), how);
+        }
     }
 
     @Test

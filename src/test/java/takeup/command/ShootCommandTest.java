@@ -79,6 +79,9 @@ class ShootCommandTest {
         assertTrue(Shooting.of()
                 .type("shoot Regatta on 2026-06-01 at 69.6489,18.95508")
                 .contains("the sun does not set"));
+        // 69.65 north is past the polar circle: at the winter solstice the sun is up to 3 degrees below the horizon.
+        assertTrue(
+                Shooting.of().type("shoot Regatta on 2026-12-21 at 69.65,18.96").contains("the sun does not rise"));
     }
 
     @Test

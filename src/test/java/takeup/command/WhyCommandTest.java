@@ -123,19 +123,20 @@ class WhyCommandTest {
         assertEquals(before, shooting.situation());
     }
 
-    // cn400 at EI 200 lies 1 over box and bears 3. EV 9 is EV 10 there: f/4 1/64 is the best that can be held. With
+    // cn400 at EI 200 lies 1 over box, and in the highlights colour negative bears 4. EV 9 is EV 10 there: f/4 1/64 is
+    // the best that can be held. With
     // nothing in hand EV 11, EV 12 there, is f/8 1/64.
     @Test
     void twoReadingsSayWhatTheShadowsAskForAndWhatTheHighlightsGet() {
         String text = Shooting.medium().type("m ev 9 13");
         assertTrue(
                 text.contains("Shadows at EV 9.0 ask for f/4 1/60; the highlights, 4 stops up, then get 5 stops over "
-                        + "box speed, and this film bears 3 stops: 2 stops too much."),
+                        + "box speed, and this film bears 4 stops: 1 stop too much."),
                 text);
         String two = Shooting.medium().type("m 5.6 125 and 8 125");
         assertTrue(
                 two.endsWith("Shadows at EV 11.0 ask for f/8 1/60; the highlights, 1 stop up, then get 2 stops "
-                        + "over box speed, and this film bears 3 stops."),
+                        + "over box speed, and this film bears 4 stops."),
                 two);
         assertFalse(Shooting.medium().type("m ev 9").contains("Shadows"));
     }

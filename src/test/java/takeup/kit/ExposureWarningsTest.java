@@ -210,11 +210,11 @@ class ExposureWarningsTest {
     }
 
     /**
-     * Colour negative 400 bears 1 + 3 stops; reversal half a stop each way. Remedies differ: shadows first on negative,
-     * highlights on reversal.
+     * Colour negative 400 bears 1 under, and 4 over in the highlights of a scene (until now the 3 of a whole frame
+     * counted); reversal half a stop each way. Remedies differ: shadows first on negative, highlights on reversal.
      */
     @ParameterizedTest(name = "{0} stops on {1}: {2}")
-    @CsvSource({"4,cn400,''", "4.005,cn400,''", "4.2,cn400,m low", "1,cr100,''", "1.5,cr100,m high"})
+    @CsvSource({"5,cn400,''", "5.005,cn400,''", "5.2,cn400,m low", "1,cr100,''", "1.5,cr100,m high"})
     void readingsFurtherApartThanTheFilmBearsAreTold(double span, String stock, String remedy) {
         Optional<Warning> told = ExposureWarnings.span(OptionalDouble.of(span), Optional.of(Shipped.stock(stock)));
         assertEquals(!remedy.isEmpty(), told.isPresent());
