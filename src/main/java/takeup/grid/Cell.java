@@ -3,7 +3,7 @@ package takeup.grid;
 /**
  * One place on the screen: the letter {@code f}, drawn as a {@link TextRole#READOUT}.
  *
- * @param text one character with the marks that sit on it; "" is the second half of a wide one to its left
+ * @param text one character with its combining marks; "" is the second half of a wide one to its left
  * @param role what it is
  * @param pixels the dots of a picture that are drawn instead
  */
@@ -43,7 +43,7 @@ public record Cell(String text, TextRole role, PixelPair pixels) {
         return text.equals(" ");
     }
 
-    /** True where a terminal may think otherwise than {@link Width} about the columns it takes. */
+    /** Whether a terminal may count its columns differently from {@link Width}. */
     public boolean isUncertain() {
         return text.length() > 1
                 || text.length() == 1

@@ -2,7 +2,7 @@ package takeup.grid;
 
 import takeup.text.Hidden;
 
-/** Which characters the terminal can show; said once at the start, from its locale. */
+/** Which characters the terminal can show, by its locale. */
 public enum CharacterSet {
     /** All of them. */
     UNICODE,

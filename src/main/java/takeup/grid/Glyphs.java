@@ -1,8 +1,8 @@
 package takeup.grid;
 
 /**
- * The few signs beyond ASCII that the program itself draws, with the ASCII that stands for each where the terminal has
- * nothing better: {@code ─} is {@code -}, {@code ½} is {@code 1/2}.
+ * The few signs beyond ASCII that the program itself draws, with the ASCII form of each for a terminal that cannot show
+ * it: {@code ─} is {@code -}, {@code ½} is {@code 1/2}.
  */
 final class Glyphs {
     // One sign above, what stands for it below.
@@ -12,7 +12,7 @@ final class Glyphs {
     private Glyphs() {}
 
     /**
-     * What stands for this sign, "" if it is none of ours. After a digit a fraction says that it is added:
+     * The ASCII form of this sign, "" if it is not one of them. After a digit a fraction says that it is added:
      * {@code 5+1/2}.
      */
     static String ascii(int point, boolean afterDigit) {

@@ -7,7 +7,7 @@ package takeup.grid;
  * @param rows lines, 1 or more
  */
 public record Size(int columns, int rows) {
-    /** What is assumed where a terminal does not tell. */
+    /** The size of a terminal that does not say its own. */
     public static final Size USUAL = new Size(80, 24);
 
     public Size {

@@ -1,6 +1,6 @@
 package takeup.grid;
 
-/** How one {@link TextRole} is drawn: its colours, and what is left of it where there is no colour. */
+/** How one {@link TextRole} is drawn: its colours, and its weight where there is no colour. */
 public record Style(Colour foreground, Colour background, boolean bold, boolean reverse, boolean underline) {
     static final Style PLAIN = of(Colour.OWN, Colour.OWN);
 

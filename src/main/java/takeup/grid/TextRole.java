@@ -16,11 +16,11 @@ public enum TextRole {
     GOOD,
     /** A warning. */
     CAUTION,
-    /** Something is not saved. */
+    /** Something could not be saved. */
     ALARM,
     /** The prompt and what is typed on it. */
     PROMPT,
-    /** The place where typing goes on, where a theme draws it itself. */
+    /** The cursor, in a theme that draws it itself. */
     CURSOR,
     /** The highlighted row of a list. */
     CHOSEN,

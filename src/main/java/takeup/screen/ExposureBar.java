@@ -6,37 +6,33 @@ import takeup.advice.ExposureInHand;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
+import takeup.roll.Film;
 import takeup.roll.Roll;
 
 /**
  * The stops above box speed drawn as a bar, from where the film gets thin to where it gets dense: what rating, bias and
- * the error of the setting add up to, before the frame is spent. {@code thin ──┼█████▌──── dense}; ┼ is box speed. The
- * strip shows the same of each frame by its height.
+ * the error of the setting add up to, before the frame is exposed. {@code thin ──┼█████▌──── dense}; ┼ is box speed.
+ * The strip shows the same of each frame by its height.
  *
  * @param low where thin begins, in stops above box speed; below 0 on negative film
  * @param high where dense begins
- * @param sum where the setting in hand lies
+ * @param sum what the setting in hand comes to
  */
 record ExposureBar(double low, double high, double sum) {
-    /** What stands at the ends: {@code thin } and {@code dense}. */
+    /** Columns that the words at both ends take, with their blanks: {@code thin } and {@code dense}. */
     private static final int ENDS = 11;
 
     private static final int LEAST = 8;
 
-    /** The bar of the setting in hand; without a roll or a reading there is none. */
-    static OptionalDouble sum(ShootState s) {
-        OptionalDouble error = ExposureInHand.error(s);
-        if (error.isEmpty() || s.rollInHand().isEmpty()) {
+    /** Stops above box speed that the setting in hand comes to; empty without a roll or a reading. */
+    static OptionalDouble sum(ShootState state) {
+        OptionalDouble error = ExposureInHand.error(state);
+        if (error.isEmpty() || state.rollInHand().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(s.rollInHand()
-                        .get()
-                        .film()
-                        .stock()
-                        .boxSpeed()
-                        .stopsOver(s.rollInHand().get().film().index())
-                + s.inHand().setting().biasStops()
-                + error.getAsDouble());
+        Film film = state.rollInHand().get().film();
+        double rating = film.stock().boxSpeed().stopsOver(film.index());
+        return OptionalDouble.of(rating + state.inHand().setting().biasStops() + error.getAsDouble());
     }
 
     /** For a roll: pushing it moves both ends. */

@@ -10,8 +10,8 @@ import takeup.roll.Roll;
 import takeup.text.Width;
 
 /**
- * The roll drawn as film: a bar for each frame, as high as the light that the shadows got between thin and dense, and
- * the numbers on the rebate below. A roll that is longer than the screen shows the part around the next frame.
+ * The roll drawn as film: a bar for each frame; its height shows the exposure between thin and dense. The numbers are
+ * on the rebate below. A roll that is longer than the screen shows the part around the next frame.
  */
 final class FilmStrip {
     private final Grid grid;
@@ -24,7 +24,7 @@ final class FilmStrip {
     private final int end;
     private final int shown;
 
-    /** To be drawn so many rows high, without its rebates, and so many columns wide at most. */
+    /** A strip of so many rows, without its rebates, and so many columns at most. */
     FilmStrip(Grid grid, Roll roll, int column, int row, int high, int width) {
         this.grid = grid;
         this.roll = roll;
@@ -56,10 +56,7 @@ final class FilmStrip {
                 TextRole role = number <= roll.next() ? TextRole.FRAME : TextRole.EMPTY;
                 grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : unexposed(number), role);
             }
-            if (isNext
-                    || number == 1 && (roll.next() - 1) * step > 1
-                    || number % 5 == 0 && Math.abs(number - roll.next()) * step > 2
-                    || number == shown && (shown - roll.next()) * step > 2 && shown % 5 > (step > 2 ? 0 : 2)) {
+            if (isLabelled(number)) {
                 String label = Integer.toString(number);
                 grid.put(
                         Math.max(column, at + (bar - label.length() + 1) / 2),
@@ -70,12 +67,21 @@ final class FilmStrip {
         }
     }
 
-    /** A frame that the film went past and nobody knows of is no frame to come. */
+    /** The next frame, the first, every fifth and the last, where they do not run into the number of the next. */
+    private boolean isLabelled(int number) {
+        int distance = Math.abs(number - roll.next()) * step;
+        return distance == 0
+                || number == 1 && distance > 1
+                || number % 5 == 0 && distance > 2
+                || number == shown && distance > 2 && shown % 5 > (step > 2 ? 0 : 2);
+    }
+
+    /** A frame that the film went past without a record of it is not one that is still to come. */
     private String unexposed(int number) {
         return number < roll.next() ? "?" : "·";
     }
 
-    /** The upper rebate, on a row above: the holes of 135 film, on any other what the film says of itself. */
+    /** The upper rebate, on the row above: the perforation of 135 film, the edge print of any other. */
     void upperRebate() {
         edge(row - 1, " ", " ");
         int wide = (end - first) * step;
@@ -88,7 +94,7 @@ final class FilmStrip {
         }
     }
 
-    /** The ends of a row: where the roll goes on past the screen, it says so. */
+    /** The ends of a row, and its ground. */
     private void edge(int at, String left, String right) {
         int wide = (end - first) * step;
         grid.fill(column, at, wide + 2, TextRole.FILM);

@@ -7,7 +7,7 @@ import takeup.grid.Grid;
 /**
  * The last line of the screen: keys that work now, and what each does. The views F2 to F5 are named one by one where
  * there is room for all of them, and else together, {@code F2-F5 lists}: one that is named says nothing about its
- * neighbours. What finds no room is left to help.
+ * neighbours. A key without room is in help only.
  */
 final class Footer {
     private static final String LISTS = "lists";

@@ -77,7 +77,7 @@ final class FrameText {
         }
         row.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
         row.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
-        // Eleven stops under fill their column.
+        // A result as wide as its column, such as 11.0 under, leaves no blank.
         frame.was()
                 .ifPresent(it -> row.append(row.charAt(row.length() - 1) == ' ' ? "" : " ")
                         .append("(was ")
@@ -99,7 +99,7 @@ final class FrameText {
         String unjudged = isExposed ? "" : frame.kind().toString();
         String result = ExposuresText.soFar(roll, frame)
                 .orElseGet(() -> error.isPresent() ? Stops.error(error.getAsDouble()) : unjudged);
-        // With flash nothing is judged: there the note begins where the judgement would.
+        // With flash there is no result: the note begins in its place.
         boolean isShort = saved > 0 && isSet && result.isEmpty();
         return Width.pad(pair + " " + result, isShort ? 13 : 26 - 3 * saved);
     }

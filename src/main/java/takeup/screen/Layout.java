@@ -2,10 +2,7 @@ package takeup.screen;
 
 import takeup.grid.Grid;
 
-/**
- * How a screen of so many columns and rows is divided. All sizes from which on there is room for more stand here, so
- * that views do not each work them out.
- */
+/** How a screen of so many columns and rows is divided. The sizes from which on there is room for more are all here. */
 record Layout(int columns, int rows) {
     static Layout of(Grid grid) {
         return new Layout(grid.columns(), grid.rows());

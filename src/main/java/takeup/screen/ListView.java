@@ -16,7 +16,7 @@ final class ListView {
         draw(session, grid, title, lines, 0);
     }
 
-    /** The same, not scrolled less far than to a line. */
+    /** The same, scrolled at least to a line. */
     static void draw(Session session, Grid grid, String title, List<ListLine> lines, int atLeast) {
         Layout layout = Layout.of(grid);
         int rows = layout.rows();
@@ -48,7 +48,7 @@ final class ListView {
     private static void alarm(Session session, Grid grid, int row) {
         boolean isNotSaved = AlarmBar.drawNotSaved(grid, session, row);
         if (!isNotSaved && row > 1 && !session.lastAnswer().warnings().isEmpty()) {
-            // Some warnings are given once: a line that is typed here has no other place for them.
+            // Some warnings are given only once, and this view shows them nowhere else.
             grid.fill(row, TextRole.NORMAL);
             AlarmBar.draw(grid, session, row);
         }

@@ -29,7 +29,7 @@ final class PickRows {
     }
 
     void draw(int row) {
-        // What finds no room is counted on the last row, which is not one to pick from then.
+        // The last row then counts the ones without room, and is not one to pick from.
         boolean isCut = all.size() > (isTwo ? 2 * most : most) && most > 1;
         int rows = isCut ? most - 1 : most;
         int shown = isTwo ? 2 * rows : rows;
@@ -76,8 +76,7 @@ final class PickRows {
     }
 
     /**
-     * Where the right column begins: so that neither has a meaning cut, if there is room for that at all; in the
-     * middle, if there is not.
+     * Where the right column begins: so that no meaning is cut if there is room for that at all, else in the middle.
      */
     private int secondColumn(List<PickList.Row> left, List<PickList.Row> right) {
         List<Function<PickList.Row, String>> wordings = List.of(PickList.Row::text, PickList.Row::name);

@@ -84,7 +84,7 @@ final class SettingText {
 
     /**
      * The stops above box speed, and the habits that they are made of. What adds nothing is left out; where room is
-     * short the way of reading goes first.
+     * short, the way the light was metered is left out first.
      */
     static Optional<String> sum(ShootState state, int room) {
         OptionalDouble error = ExposureInHand.error(state);

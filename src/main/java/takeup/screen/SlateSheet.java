@@ -29,8 +29,8 @@ final class SlateSheet {
      * @param columns columns of the terminal
      * @param rows its rows
      * @param pixels their shape; in whole cells a code or letters that have no room are left out
-     * @param text what stands in the code
-     * @param lines the letters, a line each where they do not fit on one
+     * @param text what the code says
+     * @param lines the letters; on a line each where they do not fit on one
      */
     static SlateSheet of(int columns, int rows, PixelShape pixels, String text, String... lines) {
         SlateSheet sheet = new SlateSheet(columns, rows, pixels);

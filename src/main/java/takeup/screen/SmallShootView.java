@@ -77,7 +77,7 @@ final class SmallShootView {
     }
 
     private void withoutFilm(int bottom) {
-        // What the warning that just came says stands there already, and the guide needs the row.
+        // A warning that was just given is on the screen already, and the guide needs the row.
         List<Warning.Code> said =
                 session.lastAnswer().warnings().stream().map(Warning::code).toList();
         boolean isSaid = said.equals(StandingWarnings.of(state, session.now()));
@@ -96,8 +96,8 @@ final class SmallShootView {
         Optional<BulbTimer> timer = state.timerInHand();
         boolean isAutomatic = state.cameraInHand().map(Camera::isAutomatic).orElse(false);
         grid.put(column, 3, pair(timer, isAutomatic), TextRole.READOUT);
-        // The error is that of the setting in hand: while the timer runs, or where the camera sets itself, it would be
-        // no word on this frame.
+        // The error is that of the setting in hand: it says nothing of this frame while the timer runs, or where the
+        // camera sets itself.
         String error = isAutomatic ? "" : SettingText.error(state);
         String below = timer.map(it -> SettingText.timerBriefly(it, session)).orElse(error);
         grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);

@@ -47,7 +47,7 @@ public final class Painter {
         shown = null;
     }
 
-    /** What stands on the terminal is no longer known: the next picture is drawn whole. */
+    /** Forgets what the terminal shows: the next picture is drawn whole. */
     synchronized void forget() {
         shown = null;
     }
@@ -83,7 +83,7 @@ public final class Painter {
     }
 
     private void paint(Grid grid, Grid before, int row) {
-        // Where the terminal may count columns otherwise than we do, one change redraws the row from known places.
+        // Where the terminal may count columns differently, any change redraws the whole row.
         boolean whole =
                 before == null || (uncertain(grid, row) || uncertain(before, row)) && differs(grid, before, row);
         for (int column = 0; column < grid.columns(); column++) {

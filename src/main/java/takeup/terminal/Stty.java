@@ -8,8 +8,8 @@ import java.util.concurrent.TimeUnit;
 import takeup.grid.Size;
 
 /**
- * The modes of the terminal, set and restored by {@code stty} (POSIX.1-2017, stty). One helper process takes the
- * terminal; a further one gives it back.
+ * The modes of the terminal, set and restored by {@code stty} (POSIX.1-2017, stty). One process sets them; a further
+ * one restores them.
  */
 final class Stty {
     /**
@@ -29,8 +29,8 @@ final class Stty {
     private Size knownSize;
 
     /**
-     * No terminal at all: nothing is set and nothing put back. The helper is started all the same, once, for what it
-     * loads.
+     * No terminal at all: nothing is set and nothing restored. A process is started all the same, once, for the classes
+     * that this loads.
      */
     static Stty none() {
         run("exit 0", "");

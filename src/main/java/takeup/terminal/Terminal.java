@@ -21,14 +21,14 @@ import takeup.grid.Theme;
 import takeup.session.Key;
 
 /**
- * The terminal that the program runs in, taken over whole and given back as it was. Keys come in one at a time,
- * pictures go out as a {@link Grid}; what happens in between is kept in this class.
+ * The terminal that the program runs in: the whole of it while the program runs, and given back as it was found. Keys
+ * come in one at a time, pictures go out as a {@link Grid}; what happens in between is kept in this class.
  *
- * <p>Lanterna's own terminal class is not used as it is: it starts seven helpers, asks the terminal for its size and
- * waits for an answer, goes deaf after Ctrl-Z, and lets sequences it does not know through as typed letters.
+ * <p>Lanterna's own terminal class is not used as it is: it starts seven processes, asks the terminal for its size and
+ * waits for an answer, reads no keys any more after Ctrl-Z, and takes unknown sequences for typed letters.
  */
 public final class Terminal implements AutoCloseable {
-    // The other screen; plain arrows; no mouse and no focus reports, should another program have left them on;
+    // The alternate screen; plain arrows; no mouse and no focus reports, should another program have left them on;
     // pasted text marked as such; no cursor.
     private static final String ENTER =
             "\u001b[?1049h\u001b[?1l\u001b>\u001b[?1000l\u001b[?1002l\u001b[?1003l\u001b[?1004l"
@@ -61,7 +61,7 @@ public final class Terminal implements AutoCloseable {
         this.out.write(bytes(ENTER));
     }
 
-    /** Takes the terminal over. Refused, with a sentence that says why, where there is none that can be drawn on. */
+    /** Takes the terminal over. Refused with the reason where there is none that can be drawn on. */
     public static Terminal open(TerminalEnvironment environment, Theme theme) throws NoTerminal {
         if (!environment.canMoveItsCursor()) {
             throw new NoTerminal("The screen needs a terminal that can move its cursor, and TERM says "
@@ -81,7 +81,7 @@ public final class Terminal implements AutoCloseable {
         }
     }
 
-    /** A terminal that nobody sees: keys come from a stream until it ends, and pictures go nowhere. */
+    /** No screen at all: keys come from a stream until it ends, and pictures go nowhere. */
     public static Terminal withoutScreen(InputStream keys, TerminalEnvironment environment, Theme theme)
             throws IOException {
         return new Terminal(Stty.none(), keys, OutputStream.nullOutputStream(), environment, theme);
@@ -135,7 +135,7 @@ public final class Terminal implements AutoCloseable {
         }
     }
 
-    /** The shell had the terminal in the meantime, and set its modes and wrote on its screen as it liked. */
+    /** After a stop: the shell has changed the modes and written on the screen in the meantime. */
     private void resume() {
         synchronized (giveBackLock) {
             if (isGivenBack) {
@@ -234,7 +234,8 @@ public final class Terminal implements AutoCloseable {
     }
 
     /**
-     * Lanterna's part: its decoder of keys, and its hook that gives the terminal back when the program is told to end.
+     * What is used of Lanterna: its decoder of keys, and its hook that gives the terminal back when the program is told
+     * to end.
      */
     private final class LanternaTerminal extends UnixLikeTerminal {
         LanternaTerminal(InputStream keys) throws IOException {
@@ -251,7 +252,7 @@ public final class Terminal implements AutoCloseable {
             giveBack();
         }
 
-        // The rest is done already, by one helper instead of five, and the size is never asked from here.
+        // Stty does all this with one process instead of five, and nobody asks Lanterna for the size.
 
         @Override
         protected void saveTerminalSettings() {}

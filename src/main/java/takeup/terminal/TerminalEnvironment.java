@@ -6,7 +6,7 @@ import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 
 /**
- * What the surroundings say about the terminal, each "" where not set: {@code TERM=xterm-256color},
+ * What the environment says about the terminal, each "" where not set: {@code TERM=xterm-256color},
  * {@code LANG=en_GB.UTF-8}.
  *
  * @param term {@code TERM}
@@ -40,7 +40,7 @@ public record TerminalEnvironment(
     /**
      * How many colours may be asked for; none with NO_COLOR. By name, as the terminal database (terminfo) counts them:
      * the terminals of DEC and what is called monochrome have none, the consoles of kernels and what is named after 16
-     * colours have 16, a "direct" one has all. Any other of today knows 256.
+     * colours have 16, a "direct" one has all. Any other one today has 256.
      */
     ColourDepth depth() {
         if (!noColor.isEmpty() || term.startsWith("vt") || term.endsWith("-m") || term.endsWith("-mono")) {

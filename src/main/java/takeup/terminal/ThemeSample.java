@@ -14,7 +14,7 @@ import takeup.grid.TextRole;
 import takeup.grid.Theme;
 
 /**
- * What a theme looks like: a few lines as they stand on the screen, and its colours for other programs.
+ * What a theme looks like: a few lines of the screen, and its colours for other programs.
  *
  * @param role what is drawn so, {@code readout}
  * @param foreground {@code #f5cf7b}; empty for the terminal's own
