@@ -39,7 +39,7 @@ class CharacterSetTest {
     }
 
     @Test
-    void looksGoWithTheirLetters() {
+    void rolesGoWithTheirLetters() {
         Grid grid = Grid.of(30, 1);
         grid.put(0, 0, "ë", TextRole.ALARM);
         assertEquals(TextRole.ALARM, CharacterSet.ASCII.of(grid).role(5, 0));

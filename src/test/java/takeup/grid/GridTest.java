@@ -70,7 +70,7 @@ class GridTest {
     }
 
     @Test
-    void fillingBlanksARowInItsLook() {
+    void fillingBlanksARowInItsRole() {
         grid.put(0, 0, "stroke", TextRole.NORMAL);
         grid.fill(0, TextRole.BAR);
         grid.fill(8, 1, 5, TextRole.CHOSEN);

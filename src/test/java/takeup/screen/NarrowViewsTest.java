@@ -49,7 +49,7 @@ class NarrowViewsTest {
     }
 
     @Test
-    void whatAFrameIsWarnedOfIsAWordAndNotAColourAlone() {
+    void theWarningsOfAFrameAreWordsAndNotAColourAlone() {
         shows("3.0 under  thin", Playing.medium("m 5.6 125", "11 250").press(Key.Name.F2), 40, 12);
     }
 

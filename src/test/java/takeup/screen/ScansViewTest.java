@@ -120,13 +120,13 @@ class ScansViewTest {
 
     @ParameterizedTest(name = "{0} by {1}")
     @CsvSource({"120, 36", "80, 24", "40, 12"})
-    void theWayOutIsAlwaysTold(int columns, int rows) {
+    void theKeyThatLeavesIsAlwaysNamed(int columns, int rows) {
         String text = ScansView.render(desk(0.5), pictures(), columns, rows).text();
         assertTrue(text.contains("q leave"), text);
     }
 
     @Test
-    void at80ColumnsEveryLetterIsTold() {
+    void at80ColumnsEveryKeyIsNamed() {
         String text = grid(desk(0.5)).text();
         for (ScanKeys key : ScanKeys.all()) {
             assertTrue(

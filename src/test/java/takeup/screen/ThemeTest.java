@@ -50,7 +50,7 @@ class ThemeTest {
         "night, TRUE",
         "night, INDEXED"
     })
-    void everyLookHasTheContrastThatReadingNeeds(String name, ColourDepth depth) {
+    void everyRoleHasTheContrastThatReadingNeeds(String name, ColourDepth depth) {
         for (TextRole look : TextRole.values()) {
             reads(name, look, depth, AFAR.contains(look) ? 7 : 4.5);
         }
@@ -182,7 +182,7 @@ class ThemeTest {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"dark", "sun", "mono"})
-    void theLooksThatCostAFrameDifferInEveryTheme(String name) {
+    void theRolesThatCostAFrameWhenMistakenDifferInEveryTheme(String name) {
         Set<Style> styles = new HashSet<>();
         for (TextRole look : EnumSet.of(TextRole.NORMAL, TextRole.CAUTION, TextRole.ALARM, TextRole.CHOSEN)) {
             styles.add(theme(name).style(look));

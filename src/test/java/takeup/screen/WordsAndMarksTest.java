@@ -116,7 +116,7 @@ class WordsAndMarksTest {
     }
 
     @Test
-    void aFrameThatIsRemarkedOnHasTheWordsOfItInTheList() {
+    void aFrameWithAWarningHasTheWordsOfItInTheList() {
         Playing day = Playing.medium("m 5.6 125", "5.6 125", "16 500");
         List<String> rows = text(day.press(Key.of(Key.Name.F2)).shoot())
                 .lines()

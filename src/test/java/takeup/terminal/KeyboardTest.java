@@ -91,12 +91,12 @@ class KeyboardTest {
     }
 
     @Test
-    void aCharacterOfTwoHalvesIsOneKey() {
+    void twoSurrogatesAreOneKey() {
         reads("a\uD83D\uDEA3b", "a", "\uD83D\uDEA3", "b");
     }
 
     @Test
-    void halfACharacterIsNone() {
+    void aLoneSurrogateIsNoKey() {
         reads("a\uD83Db\uDEA3c", "a", "b", "c");
     }
 

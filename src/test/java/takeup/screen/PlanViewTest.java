@@ -10,7 +10,7 @@ import takeup.session.Playing;
 import takeup.session.Session;
 
 /** The plan and the bag on the screen, and the next moment on the shoot screen. The day begins at 15:00. */
-class DayViewsTest {
+class PlanViewTest {
     private static Playing day() {
         return States.busy()
                 .lines(
