@@ -165,6 +165,13 @@ final class RealFileSystem implements FileSystem {
 
     @Override
     public List<String> names(Path folder) throws IOException {
+        // The names alone, as all rolls ever shot are listed before the first picture: no Path is made of each.
+        String[] all = folder.toFile().list();
+        return all == null ? namesOrWhyNot(folder) : List.of(all);
+    }
+
+    /** None where there is no such folder; else it says why it cannot be read. */
+    private static List<String> namesOrWhyNot(Path folder) throws IOException {
         List<String> names = new ArrayList<>();
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
             for (Path path : all) {
