@@ -20,15 +20,21 @@ public record FlashLight(
      *
      * @param time the time that it was taken with; empty where it is not known
      * @param fill what a second light gave, measured alone as the first was
+     * @param room the room's light as it was metered by then
      */
-    public record Measured(Optional<ExposureTime> time, Optional<Aperture> fill) {
+    public record Measured(Optional<ExposureTime> time, Optional<Aperture> fill, Optional<ExposureValue> room) {
         /** Of a time that nobody knows. */
-        public static final Measured ANY_TIME = new Measured(Optional.empty(), Optional.empty());
+        public static final Measured ANY_TIME = new Measured(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** The second light, where there is one. */
     public Optional<Aperture> fill() {
         return measured.flatMap(Measured::fill);
+    }
+
+    /** The room's light that the reading holds, where it was metered. */
+    public Optional<ExposureValue> room() {
+        return measured.flatMap(Measured::room);
     }
 
     /** The aperture that is right for all of it: where two lights meet, the film gets the sum of both. */

@@ -16,9 +16,14 @@ public record FrameLight(
         Optional<ExposureValue> ambient, boolean isFlashOn, Optional<FlashLight> flash, boolean isAmbientNewer) {
     /** From the last readings. */
     public static FrameLight of(Optional<Light> light, boolean isFlashOn, Optional<FlashLight> flash) {
-        boolean isNewer = light.isPresent()
-                && flash.isPresent()
-                && light.get().at().isAfter(flash.get().at());
+        boolean isOther = light.isPresent()
+                && flash.flatMap(FlashLight::room)
+                        .filter(it -> !it.equals(light.get().ev100()))
+                        .isPresent();
+        boolean isNewer = isOther
+                || light.isPresent()
+                        && flash.isPresent()
+                        && light.get().at().isAfter(flash.get().at());
         return new FrameLight(light.map(Light::ev100), isFlashOn, flash, isNewer);
     }
 
@@ -48,9 +53,14 @@ public record FrameLight(
     }
 
     private OptionalDouble ambient(LightPath path, Aperture aperture, Optional<ExposureTime> time) {
-        return ambient.isEmpty() || time.isEmpty()
+        return error(ambient, path, aperture, time);
+    }
+
+    private static OptionalDouble error(
+            Optional<ExposureValue> light, LightPath path, Aperture aperture, Optional<ExposureTime> time) {
+        return light.isEmpty() || time.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(path.error(ambient.get(), aperture, time.get()));
+                : OptionalDouble.of(path.error(light.get(), aperture, time.get()));
     }
 
     /** The time that the flash meter's reading was taken with. */
@@ -84,7 +94,8 @@ public record FrameLight(
         LightParts unsplit = isAtAnotherTime(time)
                 ? LightParts.UNKNOWN
                 : new LightParts(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(read));
-        OptionalDouble then = ambient(path, aperture, taken().or(() -> time));
+        OptionalDouble then =
+                error(flash.flatMap(FlashLight::room).or(() -> ambient), path, aperture, taken().or(() -> time));
         if (now.isEmpty() || then.isEmpty()) {
             return unsplit;
         }

@@ -1,6 +1,7 @@
 package takeup.journal;
 
 import java.util.Optional;
+import takeup.exposure.ExposureValue;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.FlashLight;
 import takeup.json.Json;
@@ -23,6 +24,7 @@ final class FlashLightJson {
                 .and(GUIDE_NUMBER, flash.measured().isEmpty());
         flash.measured().flatMap(FlashLight.Measured::time).ifPresent(it -> json.and("time", ExposureJson.of(it)));
         flash.fill().ifPresent(it -> json.and("fill", ExposureJson.of(it)));
+        flash.room().ifPresent(it -> json.and("room", it.stops()));
         return json;
     }
 
@@ -37,7 +39,10 @@ final class FlashLightJson {
                         ? Optional.empty()
                         : Optional.of(new FlashLight.Measured(
                                 fields.inside("time").map(ExposureJson::time),
-                                fields.inside("fill").map(ExposureJson::aperture))),
+                                fields.inside("fill").map(ExposureJson::aperture),
+                                fields.maybeNumber("room", -ExposureJson.STOPS, ExposureJson.STOPS).stream()
+                                        .mapToObj(ExposureValue::new)
+                                        .findFirst())),
                 typed,
                 fields.time("at"));
     }

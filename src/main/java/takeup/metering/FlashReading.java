@@ -47,7 +47,7 @@ final class FlashReading {
         FlashLight flash = new FlashLight(
                 reading.flash().orElseThrow(),
                 reading.flashIndex().orElseThrow(),
-                Optional.of(new FlashLight.Measured(timeOf(reading, context), reading.fill())),
+                Optional.of(measured(reading, context)),
                 typed,
                 context.now());
         return run(
@@ -62,6 +62,20 @@ final class FlashReading {
                                         + chosen.map(it -> " Set: " + it).orElse(""))),
                 before,
                 context);
+    }
+
+    /**
+     * What the reading holds besides; a light that was brighter than all it saw is not that of the room it stood in.
+     */
+    private static FlashLight.Measured measured(Reading reading, CommandContext context) {
+        Optional<ExposureTime> time = timeOf(reading, context);
+        double seen = reading.flash().orElseThrow().stops()
+                - time.map(ExposureTime::stops).orElse(Double.POSITIVE_INFINITY)
+                - reading.flashIndex().orElseThrow().stopsFrom100();
+        return new FlashLight.Measured(
+                time,
+                reading.fill(),
+                context.state().day().light().map(Light::ev100).filter(it -> it.stops() < seen));
     }
 
     /** The time that a flash meter read with: the one that it is preset to, else the one in hand. */

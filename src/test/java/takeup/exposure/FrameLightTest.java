@@ -29,7 +29,7 @@ class FrameLightTest {
         return new FlashLight(
                 new Aperture(Stops.factor(av / 2), 0, av),
                 FilmSpeed.ISO_100,
-                Optional.of(new FlashLight.Measured(Optional.of(time), Optional.empty())),
+                Optional.of(new FlashLight.Measured(Optional.of(time), Optional.empty(), Optional.empty())),
                 "m flash",
                 NOON);
     }
@@ -62,6 +62,25 @@ class FrameLightTest {
         assertEquals(0.585, at(11, flash, time(5)).totalStops().orElseThrow(), 0.001);
         assertEquals(-1, at(11, flash, time(5)).flashStops().orElseThrow(), 1e-9);
         assertEquals(-0.415, at(11, flash, time(7)).totalStops().orElseThrow(), 0.001);
+    }
+
+    /**
+     * The same, and then the room goes a stop darker (EV 10): its half becomes a quarter, the flash stays: log2(0.25 +
+     * 0.5) = -0.415.
+     */
+    @Test
+    void aRoomThatIsMeteredAnewLeavesTheFlashAsItWas() {
+        FlashLight read = metered(6, time(6));
+        FlashLight inRoom = new FlashLight(
+                read.aperture(),
+                read.index(),
+                Optional.of(new FlashLight.Measured(
+                        Optional.of(time(6)), Optional.empty(), Optional.of(new ExposureValue(11)))),
+                read.typed(),
+                NOON);
+        assertEquals(-0.415, at(10, inRoom, time(6)).totalStops().orElseThrow(), 0.001);
+        assertEquals(-1, at(10, inRoom, time(6)).flashStops().orElseThrow(), 1e-9);
+        assertEquals(0, at(11, inRoom, time(6)).totalStops().orElseThrow(), 1e-9);
     }
 
     @Test

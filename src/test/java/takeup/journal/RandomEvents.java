@@ -209,7 +209,8 @@ final class RandomEvents {
         return new FlashLight(
                 aperture(),
                 new FilmSpeed(number(25, 3200)),
-                maybe(() -> new FlashLight.Measured(maybe(this::time), maybe(this::aperture))),
+                maybe(() -> new FlashLight.Measured(
+                        maybe(this::time), maybe(this::aperture), maybe(() -> new ExposureValue(number(-6, 20))))),
                 words(),
                 at());
     }
