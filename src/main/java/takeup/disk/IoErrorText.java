@@ -39,6 +39,10 @@ public final class IoErrorText {
         return says(e, "input/output error");
     }
 
+    private static boolean isWithoutLocks(IOException e) {
+        return says(e, "no locks available");
+    }
+
     /** Whether the disk has no room for what was to be written. */
     public static boolean isFull(IOException e) {
         return says(e, NO_SPACE) || says(e, "disk quota");
@@ -59,6 +63,9 @@ public final class IoErrorText {
         }
         if (isBroken(e)) {
             return "the disk reports an error";
+        }
+        if (isWithoutLocks(e)) {
+            return "this folder's disk cannot lock files";
         }
         if (e instanceof AccessDeniedException denied) {
             return "no permission for " + denied.getFile();
@@ -81,6 +88,9 @@ public final class IoErrorText {
         }
         if (isBroken(e)) {
             return " (Input/output error); copy the data folder to another disk";
+        }
+        if (isWithoutLocks(e)) {
+            return ", as some network folders; choose a folder on this machine (--data DIR)";
         }
         if (e instanceof AccessDeniedException) {
             return "; make it yours, or choose another data folder (--data DIR)";

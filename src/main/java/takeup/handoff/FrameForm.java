@@ -149,6 +149,6 @@ public final class FrameForm {
         }
         // 38 rows and the head fit the height of the paper: 297 mm, or 279 mm.
         String style = String.format(Locale.ROOT, STYLE, paper, paper.equals("A4") ? "6.1mm" : "5.6mm");
-        return html.page("<title>takeup: paper form</title>\n<style>\n" + style + "</style>\n");
+        return html.page(HtmlWriter.head("takeup: paper form", "\n" + style));
     }
 }

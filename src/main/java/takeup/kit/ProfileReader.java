@@ -271,6 +271,7 @@ public final class ProfileReader {
                 return false;
             }
         }
-        return !word.isEmpty() && word.length() <= 40;
+        // What begins with a stroke would be an option to every command that it is handed to.
+        return !word.isEmpty() && word.length() <= 40 && word.charAt(0) != '-';
     }
 }

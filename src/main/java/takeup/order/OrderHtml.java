@@ -1,9 +1,5 @@
 package takeup.order;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -99,24 +95,7 @@ public final class OrderHtml {
         for (ExposedRoll roll : frames) {
             FrameSheet.into(page.html, order, roll, extras);
         }
-        return page.html.page(head(order.order(), String.format(Locale.ROOT, STYLE, paper)));
-    }
-
-    /** The page may run and fetch nothing: its policy allows the one style block that it has, by its hash. */
-    private static String head(String title, String style) {
-        return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-"
-                + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>"
-                + HtmlWriter.escaped(PrintedText.of(title)) + "</title>\n<style>" + style + "</style>\n";
-    }
-
-    private static String hash(String style) {
-        try {
-            return Base64.getEncoder()
-                    .encodeToString(
-                            MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return page.html.page(HtmlWriter.head(PrintedText.of(order.order()), String.format(Locale.ROOT, STYLE, paper)));
     }
 
     private void sheet() {

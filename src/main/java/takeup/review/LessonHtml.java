@@ -10,18 +10,14 @@ public final class LessonHtml {
     private static final int MARGIN = 70;
     private static final int LEFT = LessonText.LEFT;
     private static final int RIGHT = LessonText.RIGHT;
-    private static final String HEAD = """
-            <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-            <meta name="viewport" content="width=device-width">
-            <title>What the verdicts teach</title>
-            <style>
+    private static final String STYLE = """
+
             body{font:16px/1.5 sans-serif;max-width:46em;margin:2em auto;padding:0 1em;color:#1c2226;background:#fff}
             table{border-collapse:collapse}
             td,th{padding:.2em .9em .2em 0;text-align:left}
             svg{max-width:100%;height:auto}
             text{font:13px sans-serif;fill:#1c2226}
             .thin{fill:#2b6f9e}.good{fill:#3c7d46}.dense{fill:#9a5a12}line{stroke:#9aa3a8}
-            </style>
             """;
 
     private final VerdictCounts counts;
@@ -35,7 +31,8 @@ public final class LessonHtml {
     public static String of(VerdictCounts counts, Lesson lesson) {
         LessonHtml page = new LessonHtml(counts);
         page.lesson(lesson);
-        return page.html.page(HEAD);
+        return page.html.page("<meta name=\"viewport\" content=\"width=device-width\">\n"
+                + HtmlWriter.head("What the verdicts teach", STYLE));
     }
 
     private void lesson(Lesson lesson) {

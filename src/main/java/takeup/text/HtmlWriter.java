@@ -1,5 +1,9 @@
 package takeup.text;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import java.util.function.UnaryOperator;
 
 /**
@@ -42,6 +46,26 @@ public final class HtmlWriter {
     public String page(String head) {
         return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n" + head + "</head>\n<body>\n"
                 + body + "</body>\n</html>\n";
+    }
+
+    /**
+     * The head of a page with one style block. The page may run and fetch nothing: its policy allows that block alone,
+     * by its hash.
+     */
+    public static String head(String title, String style) {
+        return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-"
+                + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>" + escaped(title)
+                + "</title>\n<style>" + style + "</style>\n";
+    }
+
+    private static String hash(String style) {
+        try {
+            return Base64.getEncoder()
+                    .encodeToString(
+                            MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /**

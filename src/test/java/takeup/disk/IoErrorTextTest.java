@@ -31,6 +31,10 @@ class IoErrorTextTest {
                         new IOException("Input/output error"),
                         "the disk reports an error (Input/output error); copy the data folder to another disk"),
                 Arguments.of(
+                        new IOException("No locks available"),
+                        "this folder's disk cannot lock files, as some network folders; choose a folder on this "
+                                + "machine (--data DIR)"),
+                Arguments.of(
                         new AccessDeniedException("/d/a"),
                         "no permission for /d/a; make it yours, or choose another data folder (--data DIR)"),
                 Arguments.of(new NoSuchFileException("/d/a"), "/d/a is not there"),

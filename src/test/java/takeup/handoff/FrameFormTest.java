@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.Base64;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import takeup.roll.Frame;
@@ -58,13 +62,24 @@ class FrameFormTest {
         lines.forEach(it -> assertTrue(it.length() <= 78, it));
     }
 
+    /** Content Security Policy Level 3, 6.7.3.3: the hash is that of the text between the tags. */
+    @Test
+    void thePolicyOfThePageAllowsItsOneStyleBlockAndNothingElse() throws NoSuchAlgorithmException {
+        String html = FrameForm.html(List.of(Rolls.loaded().roll()), "R0008", DATE, "A4");
+        String style = html.substring(html.indexOf("<style>") + 7, html.indexOf("</style>"));
+        String hash = Base64.getEncoder()
+                .encodeToString(MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8)));
+        assertTrue(html.contains("content=\"default-src 'none'; style-src 'sha256-" + hash + "'; "), html);
+        assertFalse(html.contains("unsafe") || html.contains("style="), html);
+    }
+
     @Test
     void thePageNeedsNothingElseAndRunsNothing() {
         Roll noted = Rolls.loaded().roll();
         String html = FrameForm.html(List.of(noted), "R0008", DATE, "Letter");
         assertTrue(html.contains("size: Letter"));
         assertTrue(html.contains("&quot; stands for the same as above"), html);
-        for (String no : List.of("http", "<script", "src=", "url(", "@import")) {
+        for (String no : List.of("http:", "https:", "<script", "src=", "url(", "@import")) {
             assertFalse(html.contains(no), no);
         }
         assertEquals(2, html.split("<section>", -1).length - 1);

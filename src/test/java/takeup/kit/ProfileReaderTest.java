@@ -291,6 +291,7 @@ class ProfileReaderTest {
         "cn400,true",
         "28-90,true",
         "Z_z,true",
+        "-rf,false",
         "a.b,false",
         "a/b,false",
         "a b,false",
