@@ -205,7 +205,8 @@ class CameraStateTest {
         assertEquals(1, SetupText.marks(shooting.inHand()).size() + 1);
         shooting.type("set 8 60");
         shooting.type("cam 645");
-        assertEquals("f/4 1/125", shooting.pair());
+        // The focal-plane shutter syncs to 1/60, so flash on brought the time there.
+        assertEquals("f/4 1/60", shooting.pair());
         assertEquals(
                 "[FILTER yellow, TUBE 30mm, BIAS +1/3, HOLD f/4, FLASH, TRIPOD]",
                 SetupText.marks(shooting.inHand()).toString());

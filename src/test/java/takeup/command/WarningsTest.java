@@ -33,7 +33,7 @@ class WarningsTest {
         says(shooting, "5.6 250", "");
         assertEquals("stale-light", shooting.standing());
         says(shooting, "cam 645", "");
-        says(shooting, "m low 5.6 15 and 5.6 1/500", "span");
+        says(shooting, "m low 5.6 15 and 5.6 1/1000", "span");
         says(shooting, "m ev16", "sun");
         says(shooting, "m ev16.2", "");
         says(shooting, "m ev10", "");
