@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import takeup.day.DayEvent;
+import takeup.records.DayEventJson;
+import takeup.records.RollEventJson;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 

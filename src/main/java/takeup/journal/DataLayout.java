@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import takeup.disk.Folders;
+import takeup.records.FastIsoParser;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.Quarantine;
+import takeup.records.Fields;
 
 /**
  * One journal that is being written: appended to, forced before anything is acknowledged.

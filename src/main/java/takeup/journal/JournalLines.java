@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.zip.CRC32C;
 import takeup.json.Json;
 import takeup.json.JsonText;
+import takeup.records.Fields;
 
 /**
  * A journal's lines: one JSON object each, which ends in a CRC-32C of all the bytes in front of {@code ,"crc"}. The

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import takeup.records.Fields;
 
 /**
  * Reads one file of {@link JournalLines} from its first byte to its last. A damaged line is passed over and reported,

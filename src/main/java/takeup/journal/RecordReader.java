@@ -7,6 +7,7 @@ import java.util.List;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
+import takeup.records.Fields;
 
 /**
  * Reads the records of one journal. What cannot be read is left out and told with its place, and the others are read.

@@ -13,6 +13,7 @@ import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.Reserve;
+import takeup.records.ReviewEventJson;
 import takeup.review.ReviewEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;

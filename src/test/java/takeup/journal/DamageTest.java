@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.disk.FileSystem;
 import takeup.disk.MemoryFileSystem;
+import takeup.records.RollEventJson;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;

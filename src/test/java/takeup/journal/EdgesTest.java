@@ -35,6 +35,8 @@ import takeup.disk.FolderInUse;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.MemoryFileSystem;
+import takeup.records.FastIsoParser;
+import takeup.records.RollEventJson;
 import takeup.review.ReviewEvent;
 import takeup.roll.Exposure;
 import takeup.roll.Frame;

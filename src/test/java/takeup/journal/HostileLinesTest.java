@@ -28,6 +28,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import takeup.disk.Folders;
 import takeup.json.Json;
 import takeup.json.JsonText;
+import takeup.records.DayEventJson;
+import takeup.records.RollEventJson;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.records.RollEventJson;
 import takeup.roll.RollEvent;
 
 /** A journal whose bytes were damaged: what is whole is kept, what is not is told of, nothing is made up. */

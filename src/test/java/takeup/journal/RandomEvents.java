@@ -64,7 +64,7 @@ import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
 /** Events of every kind with every field now there and now missing, the same for the same seed. */
-final class RandomEvents {
+public final class RandomEvents {
     private static final List<Camera> CAMERAS =
             List.of(camera("645", """
                     {"name": "645 reflex", "frameSize": "6x4.5", "frames": {"120": 16, "220": 32}, "backs": ["a", "b"],
@@ -100,7 +100,7 @@ final class RandomEvents {
 
     private final Random random;
 
-    RandomEvents(long seed) {
+    public RandomEvents(long seed) {
         random = new Random(seed);
     }
 
@@ -138,7 +138,7 @@ final class RandomEvents {
         return one(WORDS);
     }
 
-    OffsetDateTime at() {
+    public OffsetDateTime at() {
         LocalTime time = LocalTime.ofNanoOfDay(Math.floorMod(random.nextLong(), 86_400_000_000_000L));
         LocalTime cut = switch (random.nextInt(3)) {
             case 0 -> time;

@@ -17,6 +17,9 @@ import takeup.day.DayEvent;
 import takeup.day.DayRecord;
 import takeup.disk.MemoryFileSystem;
 import takeup.json.Json;
+import takeup.records.Fields;
+import takeup.records.RollEventJson;
+import takeup.records.ShootPlanJson;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -19,9 +19,9 @@ import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 
 /** The events of a roll to JSON and back. A kind that is not known is kept as it stands. */
-final class RollEventJson implements RollEvent.Cases<Json.Obj> {
+public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     /** The event as it is written down; a kind that is not known letter for letter. */
-    static String text(RollEvent event) {
+    public static String text(RollEvent event) {
         Json.Obj json = event.match(new RollEventJson());
         return event instanceof RollEvent.Unknown unknown ? unknown.text() : JsonText.line(json);
     }
@@ -211,7 +211,7 @@ final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         return RollId.parse(text).orElseThrow(() -> new Fields.Unreadable(text + " is no roll number"));
     }
 
-    static RollEvent event(Fields fields, Supplier<String> text) {
+    public static RollEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
             case "loaded" ->

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.journal.RandomEvents;
 
 /** Times as the class library writes them, read without its formats: it is the judge of both. */
 class FastIsoParserTest {

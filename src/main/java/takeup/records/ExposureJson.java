@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.time.DateTimeException;
 import java.time.ZoneOffset;

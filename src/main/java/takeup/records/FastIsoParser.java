@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -11,11 +11,11 @@ import java.util.Optional;
  * Dates and times from the form that {@code toString} gives them: {@code 2026-09-12T15:10:03.25+02:00}. The parser of
  * the class library needs its whole machinery of formats, which costs more than the reading of a roll.
  */
-final class FastIsoParser {
+public final class FastIsoParser {
     private FastIsoParser() {}
 
     /** A date such as {@code 2026-09-12}. */
-    static Optional<LocalDate> date(String text) {
+    public static Optional<LocalDate> date(String text) {
         try {
             return text.length() == 10 && is(text, 4, '-') && is(text, 7, '-')
                     ? Optional.of(LocalDate.of(digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10)))
@@ -26,7 +26,7 @@ final class FastIsoParser {
     }
 
     /** A time such as {@code 2026-09-12T15:10+02:00}; seconds and their fraction may be missing. */
-    static Optional<OffsetDateTime> time(String text) {
+    public static Optional<OffsetDateTime> time(String text) {
         int offset = 16;
         while (offset < text.length() && "Z+-".indexOf(text.charAt(offset)) < 0) {
             offset++;

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -23,7 +23,7 @@ import takeup.kit.FilmSize;
 import takeup.roll.RollId;
 
 /** The shoot, its plan and the bag to JSON and back. */
-final class ShootPlanJson {
+public final class ShootPlanJson {
     private ShootPlanJson() {}
 
     static Json.Obj of(ShootInfo shoot) {
@@ -75,7 +75,7 @@ final class ShootPlanJson {
         return json;
     }
 
-    static FilmLot lot(Fields fields) {
+    public static FilmLot lot(Fields fields) {
         String size = fields.text("filmSize");
         return new FilmLot(
                 fields.text("stock"),

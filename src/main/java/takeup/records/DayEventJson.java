@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,9 @@ import takeup.json.JsonText;
 import takeup.kit.Warning;
 
 /** The events of a day to JSON and back. A kind that is not known is kept as it stands. */
-final class DayEventJson implements DayEvent.Cases<Json.Obj> {
+public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     /** The event as it is written down; a kind that is not known letter for letter. */
-    static String text(DayEvent event) {
+    public static String text(DayEvent event) {
         Json.Obj json = event.match(new DayEventJson());
         return event instanceof DayEvent.Unknown unknown ? unknown.text() : JsonText.line(json);
     }
@@ -157,7 +157,7 @@ final class DayEventJson implements DayEvent.Cases<Json.Obj> {
         }
     }
 
-    static DayEvent event(Fields fields, Supplier<String> text) {
+    public static DayEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
             case "camera" -> new CameraEvent.CameraSelected(DayJson.place(fields.inner("place")));

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +10,9 @@ import takeup.review.FrameKey;
 import takeup.review.ReviewEvent;
 
 /** Decisions about scans to JSON and back. A kind that is not known is kept as it stands. */
-final class ReviewEventJson implements ReviewEvent.Cases<String> {
+public final class ReviewEventJson implements ReviewEvent.Cases<String> {
     /** The event as it is written down. */
-    static String text(ReviewEvent event) {
+    public static String text(ReviewEvent event) {
         return event.match(new ReviewEventJson());
     }
 
@@ -53,7 +53,7 @@ final class ReviewEventJson implements ReviewEvent.Cases<String> {
         return Json.object().and("number", key.number()).and("at", key.at());
     }
 
-    static ReviewEvent event(Fields fields, Supplier<String> text) {
+    public static ReviewEvent event(Fields fields, Supplier<String> text) {
         String kind = fields.text("event");
         return switch (kind) {
             case "accepted" ->

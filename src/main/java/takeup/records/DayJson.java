@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package takeup.journal;
+package takeup.records;
 
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -8,20 +8,20 @@ import java.util.OptionalInt;
 import takeup.json.Json;
 
 /** The fields of a record, read one by one; what is not as it must be makes the record unreadable. */
-record Fields(Json.Obj object) {
+public record Fields(Json.Obj object) {
     /** No count is larger. */
-    static final int MOST = 1_000_000;
+    public static final int MOST = 1_000_000;
 
     /** A record that does not say what it must. */
-    static final class Unreadable extends RuntimeException {
+    public static final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1;
 
-        Unreadable(String why) {
+        public Unreadable(String why) {
             super(why.length() > 200 ? why.substring(0, 200) + " …" : why, null, false, false);
         }
     }
 
-    static Fields of(Json json) {
+    public static Fields of(Json json) {
         if (json instanceof Json.Obj object) {
             return new Fields(object);
         }
@@ -32,7 +32,7 @@ record Fields(Json.Obj object) {
         return object.field(name).orElseThrow(() -> new Unreadable(name + " is missing"));
     }
 
-    Optional<Fields> inside(String name) {
+    public Optional<Fields> inside(String name) {
         return object.field(name).map(Fields::of);
     }
 
@@ -40,7 +40,7 @@ record Fields(Json.Obj object) {
         return of(need(name));
     }
 
-    String text(String name) {
+    public String text(String name) {
         return string(need(name));
     }
 
@@ -75,7 +75,7 @@ record Fields(Json.Obj object) {
         return object.field(name).isPresent() ? OptionalDouble.of(number(name, least, most)) : OptionalDouble.empty();
     }
 
-    long whole(String name) {
+    public long whole(String name) {
         double number = number(name);
         if (number != Math.rint(number) || Math.abs(number) > 1e15) {
             throw new Unreadable(name + " is a whole number");
@@ -83,7 +83,7 @@ record Fields(Json.Obj object) {
         return (long) number;
     }
 
-    int count(String name) {
+    public int count(String name) {
         long whole = whole(name);
         if (Math.abs(whole) > MOST) {
             throw new Unreadable(name + " is out of range");
@@ -108,7 +108,7 @@ record Fields(Json.Obj object) {
         return maybeFlag(name).orElse(false);
     }
 
-    OffsetDateTime time(String name) {
+    public OffsetDateTime time(String name) {
         return maybeTime(name).orElseThrow(() -> new Unreadable(name + " is missing"));
     }
 
