@@ -3,6 +3,7 @@ package takeup;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.stream.Collectors.toCollection;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -17,6 +18,8 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -128,6 +131,27 @@ class RoomsTest {
         List<Set<String>> large =
                 Knots.of(inside).stream().filter(it -> it.size() > LARGEST_KNOT).toList();
         assertEquals(List.of(), large);
+    }
+
+    /**
+     * What a room shows to the others is written down in {@code rooms.txt}, a line a room: a class that is used from
+     * outside for the first time is a decision, and a class that nobody outside needs any more is taken off the list.
+     */
+    @ParameterizedTest(name = "what {0} shows to other rooms is named")
+    @MethodSource("rooms")
+    void whatARoomShowsIsNamed(String room) throws IOException {
+        Set<String> shown = new TreeSet<>();
+        uses().forEach((from, all) -> all.stream()
+                .filter(to -> room(to).equals(room) && !room(from).equals(room))
+                .forEach(to -> shown.add(to.substring(room.length() + 1))));
+        try (InputStream file = RoomsTest.class.getResourceAsStream("/rooms.txt")) {
+            String named = new String(file.readAllBytes(), UTF_8)
+                    .lines()
+                    .filter(it -> it.startsWith(room + ":"))
+                    .findFirst()
+                    .orElse(room + ":");
+            assertEquals(named, (room + ": " + String.join(" ", shown)).strip());
+        }
     }
 
     /** What each class uses, by name without {@code takeup.}; a nested class counts with the one that it stands in. */
