@@ -138,7 +138,10 @@ class HostileFilesIT {
         List<String> wrong = new ArrayList<>();
         folders.forEach((hostile, folder) -> {
             List<String> lines = told.getOrDefault(folder, List.of("nothing"));
-            List<String> problems = lines.subList(0, lines.size() - 1);
+            // A roll that can still be read is one too many in the camera of R0002, which is told of besides.
+            List<String> problems = lines.subList(0, lines.size() - 1).stream()
+                    .filter(it -> !it.startsWith("R0002 and R0009 are all in 35: "))
+                    .toList();
             String last = lines.get(lines.size() - 1);
             boolean counted = last.contains(folder + ": 2 rolls, 3 frames, 1 day")
                     || last.contains(folder + ": 3 rolls, ")
@@ -194,10 +197,10 @@ class HostileFilesIT {
         assertTrue(names.size() > 80, names.size() + "");
         Map<String, String> there = sums("among");
         Installed.Ended day = small(
-                "say\n8 125\ncam bad10\ncam 645\nload bad11\nmeter bad12\nload cn400\n4 125\nunload yes\nundo\n",
+                "say\n8 125\ncam bad10\ncam 645\nload bad11\nmeter bad12\nload cn400\nyes\n4 125\nunload yes\nundo\n",
                 List.of("line", "--data", "among", "--clock", "2026-09-12T16:00+02:00"));
         List<String> said = day.out().lines().toList();
-        assertEquals(10, said.size(), day.toString());
+        assertEquals(11, said.size(), day.toString());
         assertTrue(said.get(1).startsWith("Frame 3 on R0002"), said.get(1));
         for (int i : new int[] {2, 4, 5}) {
             assertTrue(
@@ -205,12 +208,13 @@ class HostileFilesIT {
                             && said.get(i).contains("/bad1" + (i == 2 ? 0 : i - 3) + ".json:"),
                     said.get(i));
         }
-        String roll = said.get(7).substring("Frame 1 on ".length(), "Frame 1 on R0000".length());
+        assertTrue(said.get(6).contains("cannot be read, and may be in 645"), said.get(6));
+        String roll = said.get(8).substring("Frame 1 on ".length(), "Frame 1 on R0000".length());
         assertTrue(
-                said.get(7).startsWith("Frame 1 on R")
+                said.get(8).startsWith("Frame 1 on R")
                         && there.keySet().stream().noneMatch(it -> it.contains(roll)),
-                "the numbers of hostile rolls are taken, and no new roll gets one: " + said.get(7));
-        assertTrue(said.get(9).contains(roll), said.get(9));
+                "the numbers of hostile rolls are taken, and no new roll gets one: " + said.get(8));
+        assertTrue(said.get(10).contains(roll), said.get(10));
         assertEquals(List.of(), dangerous(day.all()));
         Map<String, String> after = sums("among");
         names.keySet()
