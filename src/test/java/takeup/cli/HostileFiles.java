@@ -403,7 +403,7 @@ final class HostileFiles {
 
     /** What has no sums to do, and is passed over without a word: nothing that was logged hangs on it. */
     private void others() {
-        all.add(new Hostile("a draft that is a pipe", "draft", "", it -> run("mkfifo", it.toString()), 0));
+        all.add(new Hostile("a draft that is a pipe", "draft", "draft", it -> run("mkfifo", it.toString()), 1));
         all.add(new Hostile(
                 "a draft of 1 GB",
                 "draft",
@@ -416,7 +416,11 @@ final class HostileFiles {
                 0));
         all.add(new Hostile("a draft that is no text", "draft", "", it -> Files.write(it, bytes(0xff, 0xfe, 0x1b)), 0));
         all.add(new Hostile(
-                "a mark of a day that is a pipe", "went-back-to", "", it -> run("mkfifo", it.toString()), 0));
+                "a mark of a day that is a pipe",
+                "went-back-to",
+                "went-back-to",
+                it -> run("mkfifo", it.toString()),
+                1));
         all.add(new Hostile(
                 "a mark of no day", "went-back-to", "", it -> Files.writeString(it, "../../../etc/passwd"), 0));
     }
