@@ -34,6 +34,10 @@ class ManualPagesTest {
     /** The pages as one day goes through them. */
     private static final List<String> PAGES = List.of("prepare.md", "shoot.md", "close.md", "hand-over.md", "learn.md");
 
+    /** The pages to look things up in. */
+    private static final List<String> REFERENCE =
+            List.of("reference-card.md", "settings.md", "files.md", "accuracy.md", "performance.md", "changelog.md");
+
     @TempDir
     Path day;
 
@@ -97,6 +101,9 @@ class ManualPagesTest {
             texts.add(page(name));
             commands.addAll(blocks(page(name), "sh"));
         }
+        for (String name : REFERENCE) {
+            texts.add(page(name));
+        }
         for (String text : texts) {
             for (Matcher inline = Pattern.compile("`(takeup [^`|>$]*)[^`]*`").matcher(text); inline.find(); ) {
                 commands.add(inline.group(1).strip());
@@ -152,7 +159,8 @@ class ManualPagesTest {
     @Test
     void everyLinkLeadsToAFileAndEveryPageIsReached() throws IOException {
         TreeSet<String> reached = new TreeSet<>();
-        for (String name : Stream.concat(PAGES.stream().map(it -> "src/docs/" + it), Stream.of("README.md"))
+        List<String> all = Stream.concat(PAGES.stream(), REFERENCE.stream()).toList();
+        for (String name : Stream.concat(all.stream().map(it -> "src/docs/" + it), Stream.of("README.md"))
                 .toList()) {
             Path page = Path.of(name);
             for (Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(Files.readString(page)); link.find(); ) {
@@ -163,7 +171,7 @@ class ManualPagesTest {
                 reached.add(to.toString());
             }
         }
-        for (String name : PAGES) {
+        for (String name : all) {
             assertTrue(reached.contains("src/docs/" + name), name + " is not reached");
         }
     }

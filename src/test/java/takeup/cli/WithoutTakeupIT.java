@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
 
-/** The line of the README that reads a roll's frames without the program, run by a shell as it is printed there. */
+/**
+ * The line of the page on files that reads a roll's frames without the program, run by a shell as it is printed there.
+ */
 class WithoutTakeupIT {
     @TempDir
     Path scratch;
@@ -24,10 +26,10 @@ class WithoutTakeupIT {
     }
 
     private static String printed() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
-        int from = readme.indexOf("\ngrep '\"event\":\"frame\"'");
-        assertTrue(from > 0, "the README has no such line");
-        return readme.substring(from + 1, readme.indexOf("\n```", from));
+        String page = Files.readString(Path.of("src/docs/files.md"));
+        int from = page.indexOf("\ngrep '\"event\":\"frame\"'");
+        assertTrue(from > 0, "the page has no such line");
+        return page.substring(from + 1, page.indexOf("\n```", from));
     }
 
     @Test

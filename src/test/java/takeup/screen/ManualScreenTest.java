@@ -18,8 +18,8 @@ import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.session.Session;
 
-/** The screen that the README shows is the one that the program draws. */
-class ReadmeScreenTest {
+/** The screen that the manual shows as text is the one that the program draws. */
+class ManualScreenTest {
     private static final List<String> DAY = List.of(
             "cam 35",
             "load bw400",
@@ -41,12 +41,12 @@ class ReadmeScreenTest {
             "5.6 125");
 
     @Test
-    void theScreenInTheReadmeIsTheRealOne() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
+    void theScreenInTheManualIsTheRealOne() throws IOException {
+        String page = Files.readString(Path.of("src/docs/shoot.md"));
         String screen = drawn();
         assertTrue(
-                readme.contains("```\n" + screen + "\n```"),
-                () -> "README.md shows another screen than this one:\n" + screen);
+                page.contains("```\n" + screen + "\n```"),
+                () -> "shoot.md shows another screen than this one:\n" + screen);
         assertEquals(24, screen.lines().count());
     }
 
