@@ -118,12 +118,8 @@ public record AdviceRequest(
     public List<Warning> warnings(Light light) {
         List<Warning> warnings = new ArrayList<>();
         ExposureWarnings.span(light.spanStops(), stock).ifPresent(warnings::add);
-        if (light.method() == Light.Method.CAMERA) {
-            warnings.add(new Warning(
-                    Warning.Code.CAMERA_METER,
-                    "a digital camera's meter guards the highlights and makes all mid-grey; "
-                            + "for negative film meter the shadow side, or hold an incident meter at the subject"));
-        }
+        ExposureWarnings.cameraMeter(light, stock).ifPresent(warnings::add);
+        ExposureWarnings.midGrey(light, stock).ifPresent(warnings::add);
         ExposureWarnings.sun(light.ev100()).ifPresent(warnings::add);
         return warnings;
     }

@@ -18,6 +18,7 @@ import takeup.console.Console;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
@@ -97,7 +98,8 @@ final class MeterSubcommand implements Callable<Integer> {
         }
         remarks(state.kit(), answer.asking());
         if (json.isAsked()) {
-            global.console().json(AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings()));
+            Json.Obj said = AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings());
+            global.console().json(answer.zones().isEmpty() ? said : said.and("zones", answer.zones()));
         } else {
             words(answer);
         }
@@ -131,6 +133,9 @@ final class MeterSubcommand implements Callable<Integer> {
         out.line(LightText.of(answer.light(), answer.light().at()) + "; at EI "
                 + answer.asking().index()
                 + answer.asking().stock().map(it -> ", " + it.name()).orElse(", no stock named"));
+        if (!answer.remarks().isEmpty()) {
+            out.line(answer.remarks());
+        }
         double loss = answer.asking().setting().filterStops()
                 + answer.asking().setting().extensionStops();
         if (loss > 0) {

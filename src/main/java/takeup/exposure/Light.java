@@ -46,6 +46,19 @@ public record Light(
         return new Light(ev100, method, typed, spanStops, zone, index, at, minutes);
     }
 
+    /** The same with a reading of so much light on a zone: a stop each from zone 5, the middle. */
+    public Light placed(ExposureValue read, int onZone) {
+        return new Light(
+                new ExposureValue(read.stops() + 5 - onZone),
+                method,
+                typed,
+                spanStops,
+                OptionalInt.of(onZone),
+                index,
+                at,
+                freshMinutes);
+    }
+
     /** How light was read. */
     public enum Method {
         INCIDENT("incident"),

@@ -7,6 +7,7 @@ import takeup.exposure.Aperture;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
+import takeup.exposure.Light;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.text.Plain;
@@ -15,6 +16,9 @@ import takeup.text.Plain;
 public final class ExposureWarnings {
     /** From here on, EV at ISO 100, light is called very bright: full sun on sand or snow is 16 (ANSI PH2.7 table). */
     private static final double VERY_BRIGHT = 16;
+
+    /** Full or slightly hazy sun, EV at ISO 100 (ANSI PH2.7 table). */
+    private static final double FULL_SUN = 15;
 
     private ExposureWarnings() {}
 
@@ -181,6 +185,46 @@ public final class ExposureWarnings {
      */
     public static double highlightStops(Stock stock) {
         return stock.kind() == Stock.Kind.COLOUR_NEGATIVE ? Math.max(4, stock.overStops()) : stock.overStops();
+    }
+
+    /** What a digital camera's own meter makes of a subject, and what to do instead on this film. */
+    public static Optional<Warning> cameraMeter(Light light, Optional<Stock> stock) {
+        boolean isNegative = stock.map(it -> it.kind().isNegative()).orElse(true);
+        return light.method() == Light.Method.CAMERA
+                ? Optional.of(new Warning(
+                        Warning.Code.CAMERA_METER,
+                        "a digital camera's meter guards the highlights and makes all mid-grey; "
+                                + (isNegative
+                                        ? "for negative film meter the shadow side, or hold an incident meter at the "
+                                                + "subject"
+                                        : "for slide film meter the highlights that must keep detail")))
+                : Optional.empty();
+    }
+
+    /**
+     * What reflected light from the whole subject does not say: it makes everything mid-grey (lightmetering.co.uk,
+     * weddings; hertze.com, metering light for colour negative film). More than full sun at EV 15 comes back from snow,
+     * sand or white alone (ANSI PH2.7 table), which is one to two stops lighter than mid-grey (common practice). A
+     * reading that was placed on a zone says how light its subject is.
+     */
+    public static Optional<Warning> midGrey(Light light, Optional<Stock> stock) {
+        boolean isReflected = light.method() == Light.Method.REFLECTED || light.method() == Light.Method.CAMERA;
+        if (!isReflected || light.zone().isPresent()) {
+            return Optional.empty();
+        }
+        if (Stops.above(light.ev100().stops(), FULL_SUN)) {
+            return Optional.of(new Warning(
+                    Warning.Code.MID_GREY,
+                    "above EV 15 the subject is snow, sand or white, and a reflected reading makes it grey: bias +1 to "
+                            + "+2, or read a mid-grey in the same light"));
+        }
+        return light.method() == Light.Method.REFLECTED
+                        && stock.filter(it -> !it.kind().isNegative()).isPresent()
+                ? Optional.of(new Warning(
+                        Warning.Code.MID_GREY,
+                        "a reflected reading makes all mid-grey; for slide film meter the highlights that must keep "
+                                + "detail (z7 places them)"))
+                : Optional.empty();
     }
 
     /** The caution about looking into the sun. */

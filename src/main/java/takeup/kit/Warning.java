@@ -28,6 +28,7 @@ public record Warning(Code code, String text) {
         STALE_LIGHT("stale-light", "OLD LIGHT"),
         NO_LIGHT("no-light", "NO READING"),
         CAMERA_METER("camera-meter", "CAMERA'S METER"),
+        MID_GREY("mid-grey", "MID-GREY"),
         SUN("sun", "SUN"),
         FLASH_VOLTAGE("flash-voltage", "FLASH VOLTAGE"),
         EXPIRED("expired", "EXPIRED"),

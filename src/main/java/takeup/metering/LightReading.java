@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import takeup.advice.AdviceRequest;
 import takeup.advice.EntryWarnings;
 import takeup.advice.ExposureInHand;
@@ -19,6 +20,7 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.ExposureWarnings;
+import takeup.kit.Stock;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
@@ -28,7 +30,6 @@ import takeup.report.LightText;
 import takeup.report.SetupText;
 import takeup.report.WarningText;
 import takeup.roll.Roll;
-import takeup.roll.Setting;
 
 /** A light reading that was typed: what it is recorded as, what is set then, and what is said. */
 final class LightReading {
@@ -59,14 +60,21 @@ final class LightReading {
         return reply.event("light")
                 .says(
                         LightText.of(light, context.now()),
-                        "." + choice.map(SettingChoice::text).orElseGet(() -> whyNone(request, context))
+                        "." + Zones.remarks(reading, request.flatMap(AdviceRequest::stock))
+                                + choice.map(SettingChoice::text).orElseGet(() -> whyNone(request, context))
                                 + sharp(after, suggestions)
                                 + request.map(it -> Zones.words(reading, light, it))
                                         .orElse("")
                                 + (after.inHand().setting().flash() ? FlashReading.ambient(after) : ""))
-                .fields(fields(after, light, suggestions, context.unsilenced(warnings), context))
+                .fields(withZones(
+                        fields(after, light, suggestions, context.unsilenced(warnings), context),
+                        Zones.json(reading, request.flatMap(AdviceRequest::stock))))
                 .warnings(warnings)
                 .accepted();
+    }
+
+    private static Json.Obj withZones(Json.Obj fields, List<Json> zones) {
+        return zones.isEmpty() ? fields : fields.and("zones", zones);
     }
 
     private static String whyNone(Optional<AdviceRequest> request, CommandContext context) {
@@ -109,6 +117,7 @@ final class LightReading {
         Set<Warning.Code> ofReading = EnumSet.of(
                 Warning.Code.SPAN,
                 Warning.Code.CAMERA_METER,
+                Warning.Code.MID_GREY,
                 Warning.Code.SUN,
                 Warning.Code.CLOCK,
                 Warning.Code.METER_SPEED);
@@ -136,22 +145,11 @@ final class LightReading {
                 .ifPresent(it -> all.add(WarningText.meterSpeed(it)));
         ExposureWarnings.span(light.spanStops(), roll.map(it -> it.film().stock()))
                 .ifPresent(all::add);
-        if (light.method() == Light.Method.CAMERA && !wasWarnedOfCameraMeter(context)) {
-            request
-                    .orElseGet(() -> new AdviceRequest(
-                            Optional.empty(),
-                            Setting.NONE,
-                            Optional.empty(),
-                            Optional.empty(),
-                            FilmSpeed.ISO_100,
-                            0,
-                            context.state().meterInHand(),
-                            Optional.empty()))
-                    .warnings(light)
-                    .stream()
-                    .filter(it -> it.code() == Warning.Code.CAMERA_METER)
-                    .forEach(all::add);
-        }
+        Optional<Stock> stock = request.flatMap(AdviceRequest::stock);
+        Stream.of(ExposureWarnings.cameraMeter(light, stock), ExposureWarnings.midGrey(light, stock))
+                .flatMap(Optional::stream)
+                .filter(it -> !wasSaidToday(it, stock, context))
+                .forEach(all::add);
         boolean wasBright = context.state()
                 .day()
                 .light()
@@ -163,11 +161,13 @@ final class LightReading {
         return all;
     }
 
-    private static boolean wasWarnedOfCameraMeter(CommandContext context) {
+    private static boolean wasSaidToday(Warning warning, Optional<Stock> stock, CommandContext context) {
         return context.state()
                 .history()
                 .on(context.now().toLocalDate())
                 .events(CameraEvent.LightMetered.class)
-                .anyMatch(it -> it.warned().contains(Warning.Code.CAMERA_METER));
+                .anyMatch(it -> it.warned().contains(warning.code())
+                        && (warning.code() != Warning.Code.MID_GREY
+                                || ExposureWarnings.midGrey(it.light(), stock).equals(Optional.of(warning))));
     }
 }

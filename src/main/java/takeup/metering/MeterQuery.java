@@ -10,6 +10,7 @@ import takeup.advice.AdviceRequest;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.history.ShootState;
+import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
@@ -67,8 +68,19 @@ public final class MeterQuery {
     /** The draw from lens to film, the size on film against that in life, the distance of the subject. */
     public record CloseUp(Optional<String> extension, Optional<String> magnification, Optional<String> distance) {}
 
-    /** The answer. */
-    public record Answer(AdviceRequest asking, Light light, Suggestions advice, List<Warning> warnings) {}
+    /**
+     * The answer.
+     *
+     * @param remarks what is to be said of the reading itself, in sentences; "" where there is nothing
+     * @param zones where each of several readings falls that have their zones, for other programs
+     */
+    public record Answer(
+            AdviceRequest asking,
+            Light light,
+            Suggestions advice,
+            List<Warning> warnings,
+            String remarks,
+            List<Json> zones) {}
 
     /** Something that cannot be understood, with what to do. */
     public static final class Unclear extends Exception {
@@ -121,7 +133,13 @@ public final class MeterQuery {
                 .or(() -> clean ? Optional.empty() : s.inHand().hold());
         List<String> words = Tokens.of(String.join(" ", options.reading)).words();
         Reading reading = ReadingParser.read(
-                "m " + String.join(" ", options.reading), words, meter, s.day().preset(), known, now);
+                        "m " + String.join(" ", options.reading),
+                        words,
+                        meter,
+                        s.day().preset(),
+                        known,
+                        now)
+                .on(stock);
         Light light = reading.light()
                 .orElseThrow(() -> new CommandRejected("a flash reading belongs to a roll: type it on the prompt"));
         AdviceRequest asking = new AdviceRequest(
@@ -133,7 +151,13 @@ public final class MeterQuery {
                 roll.map(it -> it.film().development().pushStops()).orElse(0.0),
                 meter,
                 clean ? Optional.empty() : s.day().flash());
-        return new Answer(asking, light, asking.advice(light, reading.shown()), asking.warnings(light));
+        return new Answer(
+                asking,
+                light,
+                asking.advice(light, reading.shown()),
+                asking.warnings(light),
+                Zones.remarks(reading, stock).trim(),
+                Zones.json(reading, stock));
     }
 
     private static Setting setting(Setting before, Optional<Camera> camera, Options options) {

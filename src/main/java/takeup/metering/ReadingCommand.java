@@ -35,11 +35,12 @@ public final class ReadingCommand implements Command {
             .form("m low 5.6 125 and 11 125", "several; the lowest counts, for the shadows")
             .form("m 5.6 125 and 11 125", "several; their mean counts")
             .form("m spot 9.3 z3", "a spot reading, placed on zone III")
+            .form("m spot 9 z3 and 12 z7", "shadow and highlight with their zones: the span, and whether it fits")
             .form("m reflected ev11", "reflected, not incident")
             .form("m flash 8", "the aperture that the flash meter shows; flash is on then")
             .form("m flash 8 and 5.6", "key and fill, each measured alone, with their ratio")
             .form("m camera 4 500 @400", "a digital camera's own meter")
-            .form("m sky shade", "the daylight rule: snow sun hazy cloudy overcast shade")
+            .form("m sky shade", "common light without a meter: snow sun shade sunset dusk stage moon (Tab: all)")
             .form("m 2500lx", "in lux; fc and cd too")
             .form("m", "the last reading again, with its age");
 
@@ -55,12 +56,13 @@ public final class ReadingCommand implements Command {
         }
         Meter meter = context.state().meterInHand();
         Reading reading = ReadingParser.read(
-                arguments.line(),
-                arguments.rest(),
-                meter,
-                context.state().day().preset(),
-                context.state().rollInHand().map(it -> it.film().index()),
-                context.now());
+                        arguments.line(),
+                        arguments.rest(),
+                        meter,
+                        context.state().day().preset(),
+                        context.state().rollInHand().map(it -> it.film().index()),
+                        context.now())
+                .on(context.state().rollInHand().map(it -> it.film().stock()));
         List<JournalEntry> entries = reading.preset()
                 .map(it -> List.<JournalEntry>of(
                         new JournalEntry.OnDay(new CameraEvent.MeterSelected(meter.key(), Optional.of(it)))))
@@ -140,8 +142,9 @@ public final class ReadingCommand implements Command {
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
-        return before.get(before.size() - 1).equals("sky")
-                ? Sky.words()
+        List<String> sky = Sky.after(before.get(before.size() - 1));
+        return !sky.isEmpty()
+                ? sky
                 : List.of("ev", "low", "high", "spot", "reflected", "flash", "camera", "sky", "and");
     }
 }

@@ -1,13 +1,21 @@
 package takeup.metering;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
+import takeup.json.Json;
 import takeup.kit.ExposureWarnings;
+import takeup.kit.Stock;
 import takeup.kit.Suggestion;
 import takeup.prompt.Reading;
+import takeup.prompt.Sky;
+import takeup.report.AdviceJson;
+import takeup.text.Plain;
 
 /** Several readings as zones: how far apart, what the shadows ask for, and what the highlights get then. */
 final class Zones {
@@ -32,6 +40,50 @@ final class Zones {
                 .filter(it -> it.overBoxStops().isPresent())
                 .map(it -> words(shadows, it, light.spanStops().orElse(0), request))
                 .orElse("");
+    }
+
+    /**
+     * What is to be said of a reading before its settings: where each of several readings falls that have their zones
+     * and whether that fits, or what the table says of a sky. Sentences, each with a blank in front.
+     */
+    static String remarks(Reading reading, Optional<Stock> stock) {
+        String sky = reading.basis()
+                .sky()
+                .flatMap(Sky::range)
+                .map(it -> " " + it + ".")
+                .orElse("");
+        Stock.Kind kind = stock.map(Stock::kind).orElse(Stock.Kind.COLOUR_NEGATIVE);
+        return reading.decisive(kind)
+                .map(placed -> reading.basis().placed().stream()
+                        .filter(it -> it != placed)
+                        .map(it -> " " + falls(it, placed) + ".")
+                        .collect(Collectors.joining()))
+                .orElse(sky);
+    }
+
+    private static String falls(Reading.Placed other, Reading.Placed placed) {
+        double on = other.fallsOn(placed);
+        double past = other.zone() > placed.zone() ? on - other.zone() : other.zone() - on;
+        double span = Math.abs(other.ev100().stops() - placed.ev100().stops());
+        String where = "With " + placed.ev100() + " on zone " + placed.zone() + ", " + other.ev100() + " falls on zone "
+                + Plain.number(Math.rint(on * 10) / 10) + ": the span of " + Stops.words(span);
+        return Stops.above(past, 0)
+                ? where + " does not fit, zone " + other.zone() + " is " + Stops.words(past)
+                        + (other.zone() > placed.zone() ? " below" : " above")
+                : where + " fits";
+    }
+
+    /** Where each of several readings falls that have their zones, for other programs; empty for any other reading. */
+    static List<Json> json(Reading reading, Optional<Stock> stock) {
+        Stock.Kind kind = stock.map(Stock::kind).orElse(Stock.Kind.COLOUR_NEGATIVE);
+        return reading.decisive(kind)
+                .map(placed -> reading.basis().placed().stream()
+                        .map(it -> (Json) Json.object()
+                                .and("ev100", AdviceJson.exact(it.ev100().stops()))
+                                .and("zone", it.zone())
+                                .and("fallsOn", AdviceJson.exact(it.fallsOn(placed))))
+                        .toList())
+                .orElse(List.of());
     }
 
     private static String words(Light shadows, Suggestion row, double span, AdviceRequest request) {

@@ -163,7 +163,7 @@ public final class MomentParser {
 
     /** Whether a word could be light: {@code Last light} is a name. */
     private static boolean isLight(String word) {
-        return Sky.named(word).isPresent()
+        return Sky.ofMoment(word).isPresent()
                 || word.equals("ev")
                 || !word.isEmpty() && (Tokens.isDigit(word.charAt(0)) || word.charAt(0) == '-')
                 || word.startsWith("ev")
@@ -184,7 +184,7 @@ public final class MomentParser {
     /** Light as EV at ISO 100, or as a sky: {@code ev12}, {@code 12}, {@code shade}. */
     public static double light(String typed) {
         String word = typed.replace(',', '.');
-        Optional<Sky> sky = Sky.named(word);
+        Optional<Sky> sky = Sky.ofMoment(word);
         if (sky.isPresent()) {
             return sky.get().ev100();
         }

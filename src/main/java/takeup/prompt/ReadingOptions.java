@@ -2,8 +2,10 @@ package takeup.prompt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.text.Nearest;
@@ -27,7 +29,8 @@ final class ReadingOptions {
     private Optional<Light.Method> method = Optional.empty();
     private Optional<Which> which = Optional.empty();
     private Optional<Sky> sky = Optional.empty();
-    private OptionalInt zone = OptionalInt.empty();
+    private final Map<Integer, Integer> zones = new TreeMap<>();
+    private double fromTheSide;
     private boolean isEv;
     private boolean isFlash;
 
@@ -39,6 +42,11 @@ final class ReadingOptions {
             if (words.get(at).equals("sky")) {
                 at++;
                 options.sky(at < words.size() ? words.get(at) : "");
+                if (at + 1 < words.size()) {
+                    Optional<Double> loss = options.sky.orElseThrow().lossFrom(words.get(at + 1));
+                    options.fromTheSide = loss.orElse(0.0);
+                    at += loss.isPresent() ? 1 : 0;
+                }
             } else {
                 options.word(words.get(at));
             }
@@ -69,19 +77,39 @@ final class ReadingOptions {
         return sky;
     }
 
-    OptionalInt zone() {
-        return zone;
+    /** What light from the side or from behind takes of a sunny sky, in EV. */
+    double fromTheSide() {
+        return fromTheSide;
+    }
+
+    boolean hasZone() {
+        return !zones.isEmpty();
+    }
+
+    /** The zone of each reading, in their order; empty unless there are several and each has one. */
+    List<Integer> zoneOfEach() {
+        return zones.size() > 1 ? List.copyOf(zones.values()) : List.of();
     }
 
     /** The zone for so many readings of a kind: a place for one reading of light that comes back from something. */
     OptionalInt zone(Light.Method how, int readings) {
-        if (zone.isEmpty()) {
-            return zone;
+        if (zones.isEmpty()) {
+            return OptionalInt.empty();
         }
+        OptionalInt zone = OptionalInt.of(zones.values().iterator().next());
         String word = "z" + zone.getAsInt();
         if (how != Light.Method.SPOT && how != Light.Method.REFLECTED && how != Light.Method.CAMERA) {
             throw new CommandRejected("a zone needs a reading off the subject: m spot 9.3 " + word
                     + ", or m reflected or m camera with its numbers and " + word);
+        }
+        if (!zoneOfEach().isEmpty()) {
+            if (which.isPresent()) {
+                throw new CommandRejected("a zone for each reading, or low or high, one of the two");
+            }
+            if (readings != zones.size() || parts.size() != zones.size()) {
+                throw new CommandRejected("each reading and its zone: m spot 9 z3 and 12 z7");
+            }
+            return zone;
         }
         if (readings > 1 && which.isEmpty()) {
             throw new CommandRejected("several readings and one zone: which of them goes on " + word
@@ -138,8 +166,10 @@ final class ReadingOptions {
         method(Light.Method.SKY);
         sky = Sky.named(word);
         if (sky.isEmpty()) {
-            throw new CommandRejected((word.isEmpty() ? "which sky" : word + " is no sky known here") + ": one of "
-                    + String.join(", ", Sky.words()) + Nearest.question(word, Sky.words()));
+            throw new CommandRejected((word.isEmpty() ? "which sky" : word + " is no sky known here")
+                    + Nearest.to(word, Sky.words())
+                            .map(it -> "; did you mean m sky " + it + "?")
+                            .orElseGet(() -> ": one of " + String.join(", ", Sky.words())));
         }
     }
 
@@ -163,7 +193,7 @@ final class ReadingOptions {
             }
             speed = Optional.of(other);
         } else if (isZone(word)) {
-            zone = OptionalInt.of(zone(word));
+            zone(word);
         } else if (token.is(Token.Kind.WORD)) {
             throw new CommandRejected(word + " is no reading"
                     + (Sky.named(word).isPresent()
@@ -179,21 +209,22 @@ final class ReadingOptions {
         return word.length() > 1 && word.charAt(0) == 'z' && Tokens.isDigit(word.charAt(1));
     }
 
-    private int zone(String word) {
-        if (zone.isPresent()) {
-            throw new CommandRejected("two zones in one reading");
+    private void zone(String word) {
+        if (zones.containsKey(parts.size())) {
+            throw new CommandRejected("two zones in one reading; and stands between two: m spot 9 z3 and 12 z7");
         }
-        return Tokens.number(word.substring(1))
+        int zone = Tokens.number(word.substring(1))
                 .filter(it -> it == Math.rint(it) && it <= 10)
                 .map(Double::intValue)
                 .orElseThrow(() -> new CommandRejected(word + " is no zone: z0 to z10, z5 is the middle"));
+        zones.put(parts.size(), zone);
     }
 
     private void check() {
         if (parts.size() > 1 && last().isEmpty()) {
             throw new CommandRejected("a reading is missing after and");
         }
-        if (isFlash && (method.isPresent() || which.isPresent() || zone.isPresent() || isEv)) {
+        if (isFlash && (method.isPresent() || which.isPresent() || hasZone() || isEv)) {
             throw new CommandRejected("a flash meter gives one aperture, and nothing else: m flash 8");
         }
         if (sky.isPresent() && (parts.size() > 1 || !last().isEmpty())) {

@@ -71,7 +71,7 @@ public final class ReadingParser {
             throw cameraPair("ev");
         }
         if (options.sky().isPresent()) {
-            values.add(options.sky().get().ev100());
+            values.add(options.sky().get().ev100() - options.fromTheSide());
         } else {
             options.parts().forEach(this::part);
         }
@@ -87,11 +87,9 @@ public final class ReadingParser {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                values.size() < 2
-                        ? OptionalDouble.empty()
-                        : values.stream().mapToDouble(Double::doubleValue).min(),
+                Reading.Basis.of(values, options),
                 presetNow.filter(it -> !presetNow.equals(preset)),
-                shown.filter(it -> values.size() == 1 && options.zone().isEmpty()));
+                shown.filter(it -> values.size() == 1 && !options.hasZone()));
     }
 
     private Light light(String typed, OffsetDateTime now) {
@@ -99,7 +97,7 @@ public final class ReadingParser {
                 values.stream().mapToDouble(Double::doubleValue).summaryStatistics();
         double counted = options.which()
                 .map(it -> it == ReadingOptions.Which.LOW ? all.getMin() : all.getMax())
-                .orElse(mean());
+                .orElseGet(() -> options.zoneOfEach().isEmpty() ? mean() : values.get(0));
         Light.Method how = method.orElse(Light.Method.INCIDENT);
         OptionalInt zone = options.zone(how, values.size());
         OptionalInt placed = how == Light.Method.SPOT ? OptionalInt.of(zone.orElse(5)) : zone;
@@ -108,8 +106,9 @@ public final class ReadingParser {
             throw new CommandRejected(
                     "EV " + Plain.decimals(ev, 1) + " is no light that there is: EV -20 to 30 at ISO 100");
         }
-        OptionalDouble span =
-                values.size() < 2 ? OptionalDouble.empty() : OptionalDouble.of(all.getMax() - all.getMin());
+        OptionalDouble span = values.size() < 2 || !options.zoneOfEach().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(all.getMax() - all.getMin());
         OptionalDouble index = usedIndex ? OptionalDouble.of(index().arithmetic()) : OptionalDouble.empty();
         return new Light(new ExposureValue(ev), how, typed, span, placed, index, now);
     }

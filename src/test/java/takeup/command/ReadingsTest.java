@@ -200,7 +200,7 @@ class ReadingsTest {
                 "       | m flash ev8    | no aperture",
                 "       | m flash spot 8 | one aperture",
                 "       | m sky          | which sky",
-                "       | m sky dusk     | no sky known here",
+                "       | m sky fog      | no sky known here",
                 "       | m sky sun 12   | alone",
                 "       | m sky sun and 5.6 125 | alone",
                 "       | m skye         | did you mean sky",
