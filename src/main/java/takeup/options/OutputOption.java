@@ -33,7 +33,7 @@ public final class OutputOption {
             return;
         }
         StringBuilder lines = new StringBuilder();
-        text.lines().forEach(it -> lines.append(Hidden.shown(it)).append('\n'));
+        text.lines().forEach(it -> lines.append(Hidden.printed(it)).append('\n'));
         write(Path.of(file), lines.toString());
     }
 

@@ -7,8 +7,9 @@ import java.util.List;
  * Comma-Separated Values Files).
  *
  * <p>A spreadsheet runs a cell as a formula that begins with one of {@code = + - @} or a tab; a single quote in front
- * keeps it text. A carriage return, which begins one too, and whatever else is {@link Hidden} becomes an escape that
- * can be seen. Numbers do not come here, so a minus in front of one stays.
+ * keeps it text. A carriage return, which begins one too, and whatever else steers a terminal or turns the writing
+ * direction ({@link Hidden#printed}) becomes an escape that can be seen. Numbers do not come here, so a minus in front
+ * of one stays.
  */
 public final class CsvCell {
     /** The signs that begin a formula, and their full-width twins. */
@@ -78,7 +79,7 @@ public final class CsvCell {
         StringBuilder seen = new StringBuilder(text.length());
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             String one = Character.toString(text.codePointAt(at));
-            seen.append(one.equals("\t") || one.equals("\n") ? one : Hidden.shown(one));
+            seen.append(one.equals("\t") || one.equals("\n") ? one : Hidden.printed(one));
         }
         return seen.toString();
     }

@@ -1,5 +1,7 @@
 package takeup.text;
 
+import java.util.function.IntPredicate;
+
 /**
  * Which characters steer a terminal or hide from the eye, such as ESC or U+202E: control characters, halves of
  * characters, marks that turn the writing direction or have no width, line and paragraph separators, and whatever
@@ -43,19 +45,41 @@ public final class Hidden {
 
     /** The text with each of them as a visible escape such as {@code \}{@code u{1b}}, and all else as it is. */
     public static String shown(String text) {
-        int at = first(text);
-        if (at == text.length()) {
-            return text;
-        }
-        StringBuilder seen = new StringBuilder(text.length() + 16).append(text, 0, at);
-        while (at < text.length()) {
+        return first(text) == text.length() ? text : escaped(text, Hidden::is);
+    }
+
+    /**
+     * The text as it is written on paper and in files, word for word: the joiners of Persian and of emoji stay, and so
+     * does whatever else has no width. Escapes are only what turns the writing direction (Unicode Standard Annex 9,
+     * section 2, the property Bidi_Control), what steers a terminal, and half a character.
+     */
+    public static String printed(String text) {
+        return escaped(text, Hidden::isSteering);
+    }
+
+    private static boolean isSteering(int point) {
+        return switch (Character.getType(point)) {
+            case Character.CONTROL, Character.SURROGATE, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
+                true;
+            case Character.FORMAT ->
+                point == 0x61c
+                        || point == 0x200e
+                        || point == 0x200f
+                        || point >= 0x202a && point <= 0x202e
+                        || point >= 0x2066 && point <= 0x2069;
+            default -> false;
+        };
+    }
+
+    private static String escaped(String text, IntPredicate hidden) {
+        StringBuilder seen = new StringBuilder(text.length() + 16);
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int point = text.codePointAt(at);
-            if (is(point)) {
+            if (hidden.test(point)) {
                 seen.append(escaped(point));
             } else {
                 seen.appendCodePoint(point);
             }
-            at += Character.charCount(point);
         }
         return seen.toString();
     }
