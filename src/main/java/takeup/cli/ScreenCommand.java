@@ -171,7 +171,11 @@ final class ScreenCommand {
         Session session = first;
         terminal.listen(
                 key -> {
-                    messages.add(new Message.Pressed(key, now(), ticks()));
+                    messages.add(new Message.Pressed(
+                            key,
+                            now(),
+                            ticks(),
+                            terminal.cameAlone() ? Message.Arrival.ALONE : Message.Arrival.WITH_OTHERS));
                     if (!mayLeave(key)) {
                         terminal.next();
                     }

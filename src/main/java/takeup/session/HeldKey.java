@@ -7,8 +7,9 @@ package takeup.session;
  * @param kind which key
  * @param count how often it came in; 0 if none waits
  * @param lastTicks when it did last, on the clock that only runs forward
+ * @param isRepeat whether the first of them followed another press so closely that no hand made it
  */
-record HeldKey(Kind kind, int count, long lastTicks) {
+record HeldKey(Kind kind, int count, long lastTicks, boolean isRepeat) {
     /** The keys that log frames. */
     enum Kind {
         /** Space logs a frame. */
@@ -23,10 +24,18 @@ record HeldKey(Kind kind, int count, long lastTicks) {
         }
     }
 
-    static final HeldKey NONE = new HeldKey(Kind.FRAME, 0, 0);
+    static final HeldKey NONE = new HeldKey(Kind.FRAME, 0, Long.MIN_VALUE / 2, false);
+
+    /** A second Space within so many milliseconds may be the first repeat of a held one. */
+    static final long BEFORE_REPEAT_MILLIS = 700;
 
     /** Key presses nearer to each other than this, in milliseconds, are a held key, a paste or a slow line. */
     static final long REPEAT_MILLIS = 60;
+
+    /** Whether the key is held down, or came in a burst: then none of it is a frame by itself. */
+    boolean isHeld() {
+        return count > 1 || isWaiting() && isRepeat;
+    }
 
     boolean isWaiting() {
         return count > 0;
@@ -42,7 +51,28 @@ record HeldKey(Kind kind, int count, long lastTicks) {
         return isWaiting() && key.equals(kind.key) && !isOver(ticks);
     }
 
+    /** Whether a press now comes so long after the one before that it cannot be a held key. */
+    boolean isFirst(long ticks) {
+        return count == 0 && ticks - lastTicks >= BEFORE_REPEAT_MILLIS;
+    }
+
+    /** As if a press had come right before. */
+    HeldKey inABurst(long ticks) {
+        return isWaiting() ? this : new HeldKey(kind, 0, ticks, false);
+    }
+
+    /** With nothing waiting; when the last press was is kept. */
+    HeldKey settled() {
+        return new HeldKey(kind, 0, lastTicks, false);
+    }
+
+    /** A press that was acted on at once. */
+    static HeldKey actedOn(long ticks) {
+        return new HeldKey(Kind.FRAME, 0, ticks, false);
+    }
+
     HeldKey pressed(Kind pressed, long ticks) {
-        return new HeldKey(pressed, count + 1, ticks);
+        boolean follows = pressed == kind && !isOver(ticks);
+        return new HeldKey(pressed, count + 1, ticks, isWaiting() ? isRepeat : follows);
     }
 }

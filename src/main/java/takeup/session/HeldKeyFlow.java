@@ -8,10 +8,12 @@ import takeup.kit.Suggestion;
 import takeup.session.HeldKey.Kind;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Tone;
+import takeup.text.English;
 
 /**
- * Space and Ctrl-T log a frame, but a held key logs none: the press waits for a moment, and is a frame only if it does
- * not come again within that.
+ * Space and Ctrl-T log a frame, and a held key logs no more than the first. A Space that comes alone is a frame at
+ * once; one soon after another, or in a burst of bytes, waits for a moment and is a frame only if it does not come
+ * again within that.
  */
 final class HeldKeyFlow {
     /** So many frames a line logs at most. */
@@ -20,7 +22,10 @@ final class HeldKeyFlow {
     private HeldKeyFlow() {}
 
     static Transition frame(Session session) {
-        return pressed(session, Kind.FRAME);
+        long ticks = session.clock().ticks();
+        return session.heldKey().isFirst(ticks)
+                ? oneFrame(session.with(HeldKey.actedOn(ticks)))
+                : pressed(session, Kind.FRAME);
     }
 
     static Transition tally(Session session) {
@@ -30,6 +35,11 @@ final class HeldKeyFlow {
     private static Transition pressed(Session session, Kind kind) {
         HeldKey held = session.heldKey().pressed(kind, session.clock().ticks());
         return Transition.to(session.with(held), new Effect.Wake(HeldKey.REPEAT_MILLIS));
+    }
+
+    /** A key that came with others in one read: no Space of it is acted on at once. */
+    static Session inABurst(Session session) {
+        return session.with(session.heldKey().inABurst(session.clock().ticks()));
     }
 
     /** Before a key is acted on: what waits is settled, unless this is the same key once more. */
@@ -48,20 +58,25 @@ final class HeldKeyFlow {
 
     /** No key will come any more: a single press is a frame. */
     static Transition onEnd(Session session) {
-        return session.heldKey().count() == 1 ? settle(session) : Transition.to(session);
+        return session.heldKey().isWaiting() && !session.heldKey().isHeld() ? settle(session) : Transition.to(session);
     }
 
     private static Transition settle(Session session) {
         HeldKey held = session.heldKey();
-        Session free = session.with(HeldKey.NONE);
+        Session free = session.with(held.settled());
         if (held.kind() == Kind.TALLY) {
-            return held.count() > 1 ? Transition.to(heldTally(free, held.count())) : LineFlow.take(free, "tally");
+            return held.isHeld() ? Transition.to(heldTally(free, held.count())) : LineFlow.take(free, "tally");
         }
+        if (held.isHeld()) {
+            Optional<String> setting = session.highlighted().map(it -> typed(session, it));
+            return Transition.to(heldSpace(free.withoutChoice(), held.count(), setting));
+        }
+        return oneFrame(free);
+    }
+
+    private static Transition oneFrame(Session session) {
         Optional<String> setting = session.highlighted().map(it -> typed(session, it));
-        free = free.withoutChoice();
-        if (held.count() > 1) {
-            return Transition.to(heldSpace(free, held.count(), setting));
-        }
+        Session free = session.withoutChoice();
         return setting.isPresent()
                 ? LineFlow.take(free, From.SUGGESTION, List.of(setting.get()))
                 : LineFlow.take(free, From.SPACE, List.of(RatingCommand.space(today(free))));
@@ -73,17 +88,17 @@ final class HeldKeyFlow {
 
     private static Session heldTally(Session session, int count) {
         int frames = Math.min(MOST_FRAMES, count);
-        return session.with(session.prompt().with("tally x" + frames))
-                .say(Tone.REFUSAL, "a held key counts nothing: Enter counts " + frames + " frames, Esc drops them");
+        return session.with(session.prompt().withSelected("tally x" + frames))
+                .say(Tone.REFUSAL, "Ctrl-T was held. Enter counts " + English.count(frames, "frame") + ", Esc none");
     }
 
     private static Session heldSpace(Session session, int count, Optional<String> setting) {
         int frames = Math.min(MOST_FRAMES, count);
         String line = setting.map(it -> it + " ").orElse("") + "x" + frames;
-        return session.with(session.prompt().with(line))
+        return session.with(session.prompt().withSelected(line))
                 .say(
                         Tone.REFUSAL,
-                        "a held key logs nothing: Enter logs " + frames + " frames, Esc drops them"
+                        "Space was held. Enter logs " + English.count(frames, "frame") + " more, Esc none"
                                 + (count > MOST_FRAMES
                                         ? " (" + count + " came in; one line logs up to " + MOST_FRAMES + ")"
                                         : ""));

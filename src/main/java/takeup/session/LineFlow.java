@@ -76,7 +76,7 @@ final class LineFlow {
             return without;
         }
         return session.prompt().isEmpty()
-                ? without.with(session.prompt().with(text))
+                ? without.with(session.prompt().withSelected(text))
                 : without.with(session.prompt().remembering(text))
                         .say(Tone.REFUSAL, session.lastAnswer().text() + "; PgUp brings the line back");
     }

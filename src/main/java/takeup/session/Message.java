@@ -38,12 +38,24 @@ public sealed interface Message {
      * @param key which
      * @param at the time of day
      * @param ticks milliseconds on a clock that only runs forward
+     * @param arrival whether it came alone
      */
-    record Pressed(Key key, OffsetDateTime at, long ticks) implements Message {
+    record Pressed(Key key, OffsetDateTime at, long ticks, Arrival arrival) implements Message {
+        /** A key that came alone, as from a hand. */
+        public Pressed(Key key, OffsetDateTime at, long ticks) {
+            this(key, at, ticks, Arrival.ALONE);
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.pressed(this);
         }
+    }
+
+    /** How a key came in: what comes with others in one read was hardly typed one by one. */
+    enum Arrival {
+        ALONE,
+        WITH_OTHERS
     }
 
     /** The clock: once a second or so, and when the model asked to be woken. */

@@ -22,6 +22,22 @@ final class PromptKeys {
                                 + more.length() + " more");
     }
 
+    /**
+     * A refused line stands there selected: what is written takes its place, Space drops it and does what it always
+     * does, and a key that edits goes on with it. PgUp brings it back.
+     */
+    static Session onSelected(Session session, Key key) {
+        if (!session.prompt().selected()) {
+            return session;
+        }
+        return switch (key.name()) {
+            case CHARACTER, PASTE -> edit(session, PromptLine::cleared);
+            case BACKSPACE, DELETE, LEFT, RIGHT, HOME, END, UP, DOWN, TAB, CTRL ->
+                session.with(session.prompt().unselected());
+            default -> session;
+        };
+    }
+
     static Session pasted(Session session, String text) {
         return typed(session, clean(text));
     }

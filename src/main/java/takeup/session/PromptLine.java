@@ -10,15 +10,16 @@ import java.util.List;
  * @param cursor the place of the cursor, 0 to the length
  * @param past what was cleared or entered, oldest first
  * @param recall how far back PgUp has gone; 0 is the line itself
+ * @param selected whether all of it gives way to the next letter, as a refused line does
  */
-public record PromptLine(String text, int cursor, List<String> past, int recall) {
+public record PromptLine(String text, int cursor, List<String> past, int recall, boolean selected) {
     /** Characters that it takes at most. */
     static final int LONGEST = 20_000;
 
     private static final int REMEMBERED = 200;
 
     /** Nothing typed, nothing past. */
-    public static final PromptLine EMPTY = new PromptLine("", 0, List.of(), 0);
+    public static final PromptLine EMPTY = new PromptLine("", 0, List.of(), 0, false);
 
     /** Whether nothing is typed. */
     public boolean isEmpty() {
@@ -41,21 +42,31 @@ public record PromptLine(String text, int cursor, List<String> past, int recall)
     }
 
     private PromptLine edited(String now, int place) {
-        return now.isBlank() ? new PromptLine("", 0, past, 0) : new PromptLine(now, place, past, 0);
+        return now.isBlank() ? new PromptLine("", 0, past, 0, false) : new PromptLine(now, place, past, 0, false);
     }
 
     PromptLine with(String other) {
-        return new PromptLine(other, other.length(), past, 0);
+        return new PromptLine(other, other.length(), past, 0, false);
+    }
+
+    /** With a text that gives way to the next letter. */
+    PromptLine withSelected(String other) {
+        return new PromptLine(other, other.length(), past, 0, !other.isEmpty());
+    }
+
+    /** The same to be gone on with: the next letter is put where the cursor is. */
+    PromptLine unselected() {
+        return new PromptLine(text, cursor, past, recall, false);
     }
 
     /** Emptied; what stood there can be called back. */
     PromptLine cleared() {
-        return new PromptLine("", 0, remembered(text), 0);
+        return new PromptLine("", 0, remembered(text), 0, false);
     }
 
     /** With a line among those that can be called back. */
     PromptLine remembering(String line) {
-        return new PromptLine(text, cursor, remembered(line), 0);
+        return new PromptLine(text, cursor, remembered(line), 0, selected);
     }
 
     private List<String> remembered(String line) {
@@ -93,7 +104,7 @@ public record PromptLine(String text, int cursor, List<String> past, int recall)
     }
 
     private PromptLine at(int place) {
-        return new PromptLine(text, place, past, recall);
+        return new PromptLine(text, place, past, recall, false);
     }
 
     private int before() {
@@ -124,10 +135,10 @@ public record PromptLine(String text, int cursor, List<String> past, int recall)
     /** One line further back, or forth for a negative number. What stands there unfinished is remembered first. */
     PromptLine recalled(int further) {
         PromptLine from = recall == 0 && further > 0 && !text.isBlank()
-                ? new PromptLine(text, cursor, remembered(text), 1)
+                ? new PromptLine(text, cursor, remembered(text), 1, false)
                 : this;
         int to = Math.max(0, Math.min(from.past.size(), from.recall + further));
         String line = to == 0 ? "" : from.past.get(from.past.size() - to);
-        return new PromptLine(line, line.length(), from.past, to);
+        return new PromptLine(line, line.length(), from.past, to, false);
     }
 }

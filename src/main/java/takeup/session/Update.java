@@ -26,12 +26,15 @@ public final class Update implements Message.Cases<Transition> {
     @Override
     public Transition pressed(Message.Pressed message) {
         Key key = message.key();
-        return ringing(SaveFlow.retry(at(message.at(), message.ticks()))
+        Session now = at(message.at(), message.ticks());
+        boolean isAlone = message.arrival() == Message.Arrival.ALONE;
+        return ringing(SaveFlow.retry(isAlone ? now : HeldKeyFlow.inABurst(now))
                 .then(it -> HeldKeyFlow.beforeKey(it, key))
                 .then(it -> act(key.equals(Key.ctrl('c')) ? it : QuitFlow.forgetCtrlC(it), key)));
     }
 
-    private static Transition act(Session session, Key key) {
+    private static Transition act(Session before, Key key) {
+        Session session = PromptKeys.onSelected(before, key);
         Optional<KeyBinding> binding = KeyBindings.of(key, session);
         if (binding.isPresent()) {
             Optional<String> whyNot = binding.get().whyNot().apply(session);

@@ -61,6 +61,11 @@ final class EscapeFilter extends InputStream {
         this.in = new TimedByteReader(in, sleeper);
     }
 
+    /** Whether the last byte was all that the terminal sent in one read. */
+    boolean cameAlone() {
+        return in.lastRead() <= 1;
+    }
+
     @Override
     public int available() throws IOException {
         if (passedAt == passedEnd && emptyAnswers > 0) {

@@ -41,6 +41,7 @@ public final class Terminal implements AutoCloseable {
     private final boolean colourless;
     private final CharacterSet characterSet;
     private final LanternaTerminal lanterna;
+    private final EscapeFilter keys;
 
     private final Semaphore permits = new Semaphore(0);
     private final AtomicBoolean ended = new AtomicBoolean();
@@ -57,7 +58,8 @@ public final class Terminal implements AutoCloseable {
         characterSet = environment.characterSet();
         colourless = environment.depth() == ColourDepth.NONE;
         painter = new Painter(this.out, environment.depth(), characterSet, theme);
-        lanterna = new LanternaTerminal(keys);
+        this.keys = new EscapeFilter(keys, Thread::sleep);
+        lanterna = new LanternaTerminal();
         this.out.write(bytes(ENTER));
     }
 
@@ -93,7 +95,7 @@ public final class Terminal implements AutoCloseable {
      * {@code resized} and {@code continued} (the program was stopped and goes on) ask {@link #size()} and show a
      * picture; it is drawn whole. {@code ended} comes once, when the terminal is gone.
      */
-    public void listen(Consumer<Key> keys, Runnable resized, Runnable continued, Consumer<String> ended) {
+    public void listen(Consumer<Key> pressed, Runnable resized, Runnable continued, Consumer<String> ended) {
         onEnd = ended;
         Signals.on("WINCH", () -> {
             sizeChanged = true;
@@ -104,16 +106,16 @@ public final class Terminal implements AutoCloseable {
             resume();
             continued.run();
         });
-        Thread thread = new Thread(() -> listen(keys), "keys");
+        Thread thread = new Thread(() -> listen(pressed), "keys");
         thread.setDaemon(true);
         thread.start();
     }
 
-    private void listen(Consumer<Key> keys) {
+    private void listen(Consumer<Key> pressed) {
         Keyboard keyboard = new Keyboard(lanterna.getInputDecoder(), Thread::sleep);
         try {
             for (Key key = keyboard.read(); key != null; key = keyboard.read()) {
-                keys.accept(key);
+                pressed.accept(key);
                 permits.acquire();
             }
             end();
@@ -122,6 +124,11 @@ public final class Terminal implements AutoCloseable {
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Whether the key that was handed over last came alone; asked on the thread that hands it over. */
+    public boolean cameAlone() {
+        return keys.cameAlone();
     }
 
     /** The key was taken: the next one may come. Ask for it at once, unless the program is about to end. */
@@ -238,8 +245,8 @@ public final class Terminal implements AutoCloseable {
      * to end.
      */
     private final class LanternaTerminal extends UnixLikeTerminal {
-        LanternaTerminal(InputStream keys) throws IOException {
-            super(new EscapeFilter(keys, Thread::sleep), out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+        LanternaTerminal() throws IOException {
+            super(keys, out, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
         }
 
         @Override

@@ -24,6 +24,7 @@ final class TimedByteReader {
     private final byte[] bytes = new byte[BUFFER_SIZE];
     private int at;
     private int end;
+    private int lastRead;
 
     TimedByteReader(InputStream in, Sleeper sleeper) {
         this.in = in;
@@ -33,6 +34,11 @@ final class TimedByteReader {
     /** How many bytes were read from the terminal and not handed on yet. */
     int buffered() {
         return end - at;
+    }
+
+    /** How many bytes came together when the terminal was read last. */
+    int lastRead() {
+        return lastRead;
     }
 
     /** The byte after so many others, 0 for the next one; fewer than {@link #buffered}. */
@@ -45,6 +51,7 @@ final class TimedByteReader {
         if (at == end) {
             at = 0;
             end = Math.max(0, in.read(bytes, 0, bytes.length));
+            lastRead = end;
             if (end == 0) {
                 return -1;
             }
@@ -80,6 +87,7 @@ final class TimedByteReader {
                 return;
             }
             end += more;
+            lastRead = end;
         }
     }
 

@@ -183,6 +183,11 @@ public final class Playing {
         return send(new Message.Pressed(key, now, ticks));
     }
 
+    /** A key that came in one read with others. */
+    public Playing burst(Key key) {
+        return send(new Message.Pressed(key, now, ticks, Message.Arrival.WITH_OTHERS));
+    }
+
     /** Text on the prompt, letter by letter. */
     public Playing type(String text) {
         text.codePoints().forEach(it -> press(Key.typed(Character.toString(it))));
