@@ -1,5 +1,6 @@
 package takeup.framing;
 
+import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
@@ -45,6 +46,6 @@ public enum BareFrameCommand implements Command {
         Frame.Kind kind = this == BLANK ? Frame.Kind.BLANK : Frame.Kind.UNLOGGED;
         context.roll();
         int count = FrameNumbering.count(kind.toString(), arguments.rest());
-        return NewFrames.bare(kind, count, arguments.note()).reply(context).accepted();
+        return NewFrames.bare(kind, count, arguments.note()).outcome(context, Optional.empty());
     }
 }

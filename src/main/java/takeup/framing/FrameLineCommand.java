@@ -74,8 +74,6 @@ public enum FrameLineCommand implements Command {
                 FrameArguments.ofFrame(this == SAME ? arguments.rest() : words, context.camera(), context.setting());
         return NewFrames.exposed(
                         context.setting().with(said.change()), said.count().orElse(1), arguments.note())
-                .reply(context)
-                .accepted()
-                .askedFirst(said.question());
+                .outcome(context, said.question());
     }
 }

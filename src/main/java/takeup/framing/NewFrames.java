@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import takeup.advice.LoadChecks;
 import takeup.command.CommandContext;
 import takeup.command.FrameNumbering;
+import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.day.DayEvent;
 import takeup.exposure.FrameLight;
@@ -74,6 +75,15 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .says(which + " on " + roll.id(), text(now, last))
                 .fields(fields(now, last))
                 .warnings(warnings(reply, now, context));
+    }
+
+    /** Writes the frames down; asked first where that is likely to be a slip of the fingers. */
+    Outcome outcome(CommandContext context, Optional<String> question) {
+        Roll before = context.roll();
+        Reply reply = reply(context, List.of());
+        int again = isExposed() ? Math.min(count, before.exposuresAwaited()) : 0;
+        return reply.accepted()
+                .askedFirst(question.or(() -> FrameQuestion.of(count - again, before, reply.roll(before.id()))));
     }
 
     Reply reply(CommandContext context) {

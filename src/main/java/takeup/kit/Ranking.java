@@ -51,6 +51,7 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                             .hold()
                             .filter(hold -> hold.isKeptBy(rows.get(it)))
                             .isPresent());
+            keep(Suggestions.Rule.STEADY, it -> isSteady(rows.get(it)));
             keepLeast(Suggestions.Rule.ERROR, this::errorBand);
             keepLeast(Suggestions.Rule.ERROR, this::wrongSide);
             keep(Suggestions.Rule.SPOILS_NOTHING, it -> !spoils(rows.get(it)));
@@ -127,6 +128,22 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         private double wrongSide(Suggestion row) {
             double error = row.errorStops().orElse(0);
             return !Stops.above(Math.abs(error), SIXTH) || error > 0 == asked.leansToLight() ? 0 : 1;
+        }
+
+        /**
+         * A second and longer needs a tripod, on the dial or by the watch. By hand it is put in hand only where it
+         * keeps what is held, or where no shorter time comes within a third of a stop: nobody holds a camera for 3 s to
+         * win a tenth of a stop.
+         */
+        private boolean isSteady(Suggestion row) {
+            boolean isThereShorter = left().mapToObj(rows::get)
+                    .anyMatch(it ->
+                            !isLong(it) && !Stops.above(Math.abs(it.errorStops().orElse(Double.MAX_VALUE)), 2 * SIXTH));
+            return asked.support().tripod() || !isThereShorter || !isLong(row);
+        }
+
+        private static boolean isLong(Suggestion row) {
+            return row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
         }
 
         private static boolean spoils(Suggestion row) {

@@ -36,6 +36,8 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         USABLE,
         /** It keeps the aperture or the time that is held. */
         KEEPS_HELD,
+        /** By hand it is shorter than a second, where such a time is within a third of a stop. */
+        STEADY,
         /** Its error is within a sixth of a stop, else smaller, and on the side that the film bears. */
         ERROR,
         /** No warning speaks of a spoilt frame. */
@@ -140,11 +142,11 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         return best() < 0 ? Optional.empty() : Optional.of(suggestions.get(best()));
     }
 
-    /** The least error, in stops, of all that can be set and keeps what is held. */
+    /** The least error, in stops, of all that can be set, keeps what is held, and is no long time by hand. */
     public OptionalDouble leastError() {
         return IntStream.range(0, suggestions.size())
                 .filter(it -> droppedBy(it)
-                        .filter(rule -> rule == Rule.USABLE || rule == Rule.KEEPS_HELD)
+                        .filter(rule -> rule.compareTo(Rule.ERROR) < 0)
                         .isEmpty())
                 .mapToObj(suggestions::get)
                 .flatMapToDouble(it -> it.errorStops().stream())

@@ -53,6 +53,7 @@ public final class AdviceText {
         return switch (rule) {
             case USABLE -> "it is the only pair that this camera can set in this light";
             case KEEPS_HELD -> explained.best().aperture() + " is held";
+            case STEADY -> "a second and longer needs a tripod";
             case ERROR -> "no other pair comes as near to the light";
             case SPOILS_NOTHING -> "of the pairs that come as near to the light it is the one without a warning";
             case NEAREST_IN_HAND, APERTURE_IN_HAND -> {
@@ -83,6 +84,7 @@ public final class AdviceText {
         return switch (neighbour.droppedBy()) {
             case USABLE -> row.time().isEmpty() ? "has no time that is long enough" : "is out of this camera's range";
             case KEEPS_HELD -> "does not keep what is held";
+            case STEADY -> "needs a tripod";
             case ERROR -> "is " + Stops.error(row.errorStops().orElse(0));
             case SPOILS_NOTHING ->
                 row.has(Warning.Code.RECIPROCITY_BEYOND) ? "is past the film's table" : "would spoil the frame";

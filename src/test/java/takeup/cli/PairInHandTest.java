@@ -69,6 +69,39 @@ class PairInHandTest {
     }
 
     /**
+     * EV 7.82 at EI 100, a ring in full stops: f/2.8 (3) asks for 2^-4.82, so 1/30 (-5) is 0.18 under, as each mark of
+     * the dial is. f/16 (8) is metered at 2^0.18 = 1.13 s and by the film's table needs 2 * 1.13^1.477 = 2.4 s: on a
+     * tripod 2.5 s by the watch are nearer, by hand nobody holds a camera for them. Held, or where the dial has nothing
+     * within a third of a stop (EV 3: f/2.8 1 s, metered, needs 2 s), the watch is what there is.
+     */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"ev7.82, f/2.8 1/30", "ev7.82 --tripod, f/16 2.5s", "ev7.82 --hold f16, f/16 2.5s", "ev3, f/2.8 2s"})
+    void byHandASecondAndLongerGivesWayToAShorterTime(String reading, String best) throws IOException {
+        List<String> arguments = new ArrayList<>(List.of("meter"));
+        arguments.addAll(List.of(reading.split(" ")));
+        arguments.addAll(List.of("--camera", "35", "--lens", "28", "--stock", "bw100", "--json"));
+        JsonNode row = best(tree(InProcess.run("", with(arguments)).out()));
+        assertEquals(best, row.get("aperture").asText() + " " + row.get("time").asText());
+    }
+
+    /**
+     * The 645's dial goes to 8 s: EV 8 at EI 80 is 7.68; f/4 (4) asks for 2^-3.68, 1/15 (-4) is 0.32 under, f/3.3 (3.5)
+     * 1/15 0.18 over.
+     */
+    @Test
+    void aLongTimeOnTheDialGivesWayToo() throws IOException {
+        List<JsonNode> answers = typed("cam 645", "load bw100 @80", "set 4 125", "m ev8");
+        assertEquals("f/3.3 1/15", pair(answers.get(3)));
+    }
+
+    @Test
+    void onATripodItIsTakenFor() throws IOException {
+        List<JsonNode> answers = typed("cam 35", "lens 28", "load bw100", "m ev7.82", "why", "tripod on", "m");
+        assertEquals("f/2.8 1/30", pair(answers.get(3)));
+        assertTrue(answers.get(6).get("text").asText().contains("Best: f/16 2.5s"), answers.toString());
+    }
+
+    /**
      * EV 11 is 12 at EI 200: f/8 1/60. A third more light: f/8 stays, 1/3 over is more than a sixth better elsewhere.
      */
     @Test

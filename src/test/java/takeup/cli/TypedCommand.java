@@ -24,8 +24,8 @@ record TypedCommand(char sign, List<String> arguments, String input, List<String
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     /**
-     * All commands of a script: a line each, under it {@code >} what is typed, {@code !} remarks, {@code @} where the
-     * answer lies.
+     * All commands of a script: a line each, under it {@code >} what is typed, {@code +} the answer to what is asked
+     * about the line before by now, {@code !} remarks, {@code @} where the answer lies.
      */
     static List<TypedCommand> of(Path script) throws IOException {
         List<TypedCommand> commands = new ArrayList<>();
@@ -51,7 +51,7 @@ record TypedCommand(char sign, List<String> arguments, String input, List<String
 
     private TypedCommand with(char mark, String text) {
         return switch (mark) {
-            case '>' -> new TypedCommand(sign, arguments, input + text + "\n", remarks, elsewhere);
+            case '>', '+' -> new TypedCommand(sign, arguments, input + text + "\n", remarks, elsewhere);
             case '!' ->
                 new TypedCommand(
                         sign,

@@ -25,9 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
  * asked of the folder, and {@code expected} the answers. Folder and answers were taken from the installed program of
  * version 1.0.0 (built from the commit whose id begins with d7636ce) in the zone Europe/Stockholm, and are its word:
  * they are never taken again from newer code. Where an answer is changed on purpose, change its lines by hand, in the
- * commit that changes the program; the folder and {@code written.txt} stay as they are for ever. To ask for more, build
- * that version, and run the new command with it on a copy of the folder, after those that stand in front of it in
- * {@code commands.txt}.
+ * commit that changes the program; the folder and what was typed in {@code written.txt} stay as they are for ever. To
+ * ask for more, build that version, and run the new command with it on a copy of the folder, after those that stand in
+ * front of it in {@code commands.txt}.
  *
  * <p>When a test fails, what the program says now lies in {@code target/written-before}, to be compared by {@code diff
  * -r src/test/resources/written-by-1.0.0/expected target/written-before}.

@@ -44,11 +44,14 @@ class WarningsTest {
         says(shooting, "flash on", "flash-voltage");
         says(shooting, "5.6 250", "sync-speed");
         says(shooting, "flash off", "");
-        says(shooting, "5.6 8", "dense hand-held");
+        shooting.asked("5.6 8");
+        says(shooting, "yes", "dense hand-held");
         says(shooting, "tripod on", "");
-        says(shooting, "f32 1/500", "out-of-range thin");
+        shooting.asked("f32 1/500");
+        says(shooting, "yes", "out-of-range thin");
         says(shooting, "m ev1", "reciprocity");
-        says(shooting, "5.6 500 x3", "thin reciprocity");
+        shooting.asked("5.6 500 x3");
+        says(shooting, "yes", "thin reciprocity");
         says(shooting, "m ev10", "");
         says(shooting, "f5.6 1/125", "frames-left");
         says(shooting, ".", "");
@@ -92,7 +95,7 @@ class WarningsTest {
         Shooting shooting = Shooting.medium("4 125 x11", "x2");
         assertEquals("frames-left", shooting.warnings());
         assertEquals("3 left", shooting.answer().warnings().get(0).text());
-        assertEquals("past-end", Shooting.medium("4 125 x14", "x3").warnings());
+        assertEquals("past-end", Shooting.medium("4 125 x14", ".", ".", ".").warnings());
     }
 
     @Test
@@ -156,7 +159,7 @@ class WarningsTest {
     void aBurstSaysEachOfThemOnce() {
         assertEquals(
                 "frames-left hand-held",
-                Shooting.medium("m ev10", "2.8 8 x16").warnings().replace("dense ", ""));
+                Shooting.medium("m ev10", "2.8 1/30 x16").warnings().replace("dense ", ""));
     }
 
     @Test

@@ -28,7 +28,7 @@ class BestPairTest {
             Suggestions.Request asked = scene(Optional.empty());
             Suggestions advice = Suggestions.of(asked);
             OptionalDouble least = advice.suggestions().stream()
-                    .filter(it -> isUsable(it, asked))
+                    .filter(it -> isUsable(it, asked) && isSteady(it, advice, asked))
                     .mapToDouble(it -> Math.abs(it.errorStops().orElseThrow()))
                     .min();
             if (least.isPresent()) {
@@ -86,6 +86,16 @@ class BestPairTest {
         double wanted = Stops.of(row.correctedSeconds().orElseThrow());
         return wanted >= fastest.stops() - 0.5 - Stops.TOLERANCE
                 && (wanted <= shutter.longest().stops() + 0.5 + Stops.TOLERANCE || shutter.bulb() && wanted >= 0);
+    }
+
+    /** By hand a second and longer counts only where no shorter time is within a third of a stop. */
+    private static boolean isSteady(Suggestion row, Suggestions advice, Suggestions.Request asked) {
+        return asked.support().tripod()
+                || row.time().orElseThrow().exactSeconds() < 1
+                || advice.suggestions().stream()
+                        .filter(it ->
+                                isUsable(it, asked) && it.time().orElseThrow().exactSeconds() < 1)
+                        .noneMatch(it -> Math.abs(it.errorStops().orElseThrow()) <= 1 / 3.0 + Stops.TOLERANCE);
     }
 
     private Suggestions.Request scene(Optional<Hold> hold) {

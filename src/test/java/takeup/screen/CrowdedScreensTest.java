@@ -69,7 +69,7 @@ class CrowdedScreensTest {
 
     @Test
     void thePairIsNotCutInTheBigViewAt40By12() {
-        Session shoot = Playing.medium("5.6 125 x19").press(Key.Name.F10).shoot();
+        Session shoot = Playing.medium("5.6 125 x19", "yes").press(Key.Name.F10).shoot();
         shows("3 past the end · f/5.6 1/125", shoot, 40, 12);
         shows("next frame · 3 past the end · f/5.6 1/125", shoot, 80, 24);
     }
@@ -86,14 +86,14 @@ class CrowdedScreensTest {
 
     @Test
     void framesPastTheEndAreWholeAtTwentyColumns() {
-        shows("3 past the end", Playing.medium("4 125 x19").shoot(), 20, 1);
+        shows("3 past the end", Playing.medium("4 125 x19", "yes").shoot(), 20, 1);
     }
 
     @Test
     void framesPastTheEndAreNotDrawnOverByThePair() {
         shows(
                 "123 past the end",
-                Playing.medium("4 125 x99", "x40").press(Key.Name.ESCAPE).shoot(),
+                Playing.medium("4 125 x99", "yes", "x40").press(Key.Name.ESCAPE).shoot(),
                 80,
                 24);
     }
@@ -243,7 +243,7 @@ class CrowdedScreensTest {
     void whatAnOldNumberWasDoesNotTouchTheErrorBeforeIt() {
         shows(
                 "11.0 under (was 3)",
-                Playing.medium("m 5.6 125", "5.6 125 x2", "22 1/16000", "drop 1")
+                Playing.medium("m 5.6 125", "5.6 125 x2", "22 1/16000", "yes", "drop 1")
                         .shoot(),
                 80,
                 24);

@@ -124,7 +124,7 @@ class LoadChecksTest {
     /** A roll of 36: frames 37 and 38 are usual, 39 is not (36 + 2). */
     @Test
     void pastTheEndByMoreThanTwoTheFilmIsAskedAboutOnce() {
-        Shooting day = Shooting.of("cam 35", "load cn400", "4 250 x38");
+        Shooting day = Shooting.of("cam 35", "load cn400", "4 250 x36", "4 250", "4 250");
         assertEquals("", asked(day));
         day.type("4 250");
         assertEquals("past-end", day.warnings());
@@ -140,8 +140,8 @@ class LoadChecksTest {
     void aBurstAcrossTheLimitIsAskedAboutToo() {
         assertEquals(
                 "frame 20 of 16: does the film still move? Winding has the pull of film",
-                asked(Shooting.medium("4 125 x15", "4 125 x5")));
-        assertEquals("", asked(Shooting.medium("4 125 x20", "4 125")));
+                asked(Shooting.medium("4 125 x15", ".", ".", "x3")));
+        assertEquals("", asked(Shooting.medium("4 125 x16", "4 125", "4 125 x3", "4 125")));
     }
 
     @Test

@@ -52,6 +52,18 @@ class SpaceTest {
         assertEquals("", day.prompt());
     }
 
+    /** EI 200, EV 12: f/4 1/15 is 5 over. The line is asked about, the shutter that Space follows was pressed. */
+    @Test
+    void aFrameFarOutsideTheLatitudeIsAskedAboutWhenTypedAndLoggedBySpace() {
+        Playing day = Playing.medium("m ev12", "set 4 1/15").after(500, SPACE).pass(500);
+        assertEquals(1, day.frames());
+        Playing typed = Playing.medium("m ev12", "4 1/15");
+        assertEquals(0, typed.frames());
+        assertTrue(typed.said().contains("5.0 over"), typed.said());
+        typed.type("yes").press(Key.Name.ENTER).pass(500);
+        assertEquals(1, typed.frames());
+    }
+
     @Test
     void escDropsWhatAHeldKeyCounted() {
         Playing day = held(7).press(Key.Name.ESCAPE).pass(500);
