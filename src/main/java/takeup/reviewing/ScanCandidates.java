@@ -73,6 +73,6 @@ record ScanCandidates(Archive archive, List<ScansByRoll.Candidate> near) {
     }
 
     private static ScansByRoll.Candidate candidate(Roll roll) {
-        return new ScansByRoll.Candidate(roll.id(), Slot.of(roll));
+        return new ScansByRoll.Candidate(roll.id(), Slot.of(roll), roll.film().framesNominal());
     }
 }

@@ -26,28 +26,34 @@ public final class Aligner {
 
     private final List<Scan> scans;
     private final List<Slot> singles;
+    private final int room;
     private final Optional<NameNumbers> numbers;
     /** The same where they may mean frames. */
     private final Optional<NameNumbers> frameNumbers;
 
-    private Aligner(List<Scan> scans, List<Slot> singles) {
+    private Aligner(List<Scan> scans, List<Slot> singles, int room) {
         this.scans = scans;
         this.singles = singles;
+        this.room = room;
         this.numbers = NameNumbers.of(scans.stream().map(Scan::name).toList());
         this.frameNumbers = numbers.filter(it -> !it.isPlain());
     }
 
-    /** The most likely alignment of scans, in natural order, with the frames of one film or of several in a row. */
-    public static Proposal of(List<Scan> scans, List<Slot> slots) {
+    /**
+     * The most likely alignment of scans, in natural order, with the frames of one film or of several in a row.
+     *
+     * @param room how many pictures beside those in the log the film may hold
+     */
+    public static Proposal of(List<Scan> scans, List<Slot> slots, int room) {
         if (scans.isEmpty() || slots.isEmpty()) {
             return Proposal.none(scans, slots, scans.isEmpty() ? "there are no scans" : "no frame is logged");
         }
-        return new Aligner(scans, slots).best();
+        return new Aligner(scans, slots, room).best();
     }
 
     /** Natural logarithm of how likely these scans are, as scans of these frames: to tell rolls apart. */
-    static double evidence(List<Scan> scans, List<Slot> slots) {
-        return LogSum.of(new Aligner(scans, slots).weigh().stream().mapToDouble(Way::total));
+    static double evidence(List<Scan> scans, List<Slot> slots, int room) {
+        return LogSum.of(new Aligner(scans, slots, room).weigh().stream().mapToDouble(Way::total));
     }
 
     /**
@@ -86,7 +92,7 @@ public final class Aligner {
                     Hypothesis plain = new Hypothesis(reversed, layout, false, false, slope, OptionalInt.empty());
                     Hypothesis byName = frameNumbers.isPresent() ? plain.numbered(0) : plain;
                     int[] chain = new AlignmentModel(
-                                    LikelihoodTable.of(scans, slots, first, plain), slots, byName, numbers)
+                                    LikelihoodTable.of(scans, slots, first, plain), film(slots), byName, numbers)
                             .best();
                     weigh(plain, slots, first.fitted(scans, slots, chain, slope), ways);
                 }
@@ -128,8 +134,12 @@ public final class Aligner {
         }
     }
 
+    private LoggedFilm film(List<Slot> slots) {
+        return new LoggedFilm(slots, room);
+    }
+
     private Way way(Hypothesis how, List<Slot> slots, LikelihoodTable likelihoods) {
-        AlignmentModel model = new AlignmentModel(likelihoods, slots, how, numbers);
+        AlignmentModel model = new AlignmentModel(likelihoods, film(slots), how, numbers);
         double names = frameNumbers
                 .map(it -> how.offset().isPresent() ? it.asFrameNumbers() : it.asOtherNumbers())
                 .orElse(0.0);

@@ -18,6 +18,7 @@ final class AlignmentModel {
     private final LikelihoodTable looks;
     private final int scans;
     private final int slots;
+    private final int room;
     private final boolean isPileLast;
     private final boolean isPileFirst;
     private final double[] keep;
@@ -31,8 +32,9 @@ final class AlignmentModel {
     private final double[] head;
     private final double[] tail;
 
-    /** The slots are in the order of the scanner. */
-    AlignmentModel(LikelihoodTable looks, List<Slot> slots, Hypothesis how, Optional<NameNumbers> numbers) {
+    AlignmentModel(LikelihoodTable looks, LoggedFilm film, Hypothesis how, Optional<NameNumbers> numbers) {
+        List<Slot> slots = film.slots();
+        room = film.room();
         this.looks = looks;
         this.scans = looks.top().length;
         this.slots = slots.size();
@@ -102,10 +104,14 @@ final class AlignmentModel {
     }
 
     private double extra(int scan, int consumed) {
+        if (consumed > 0 && consumed < slots) {
+            return number(scan, NO_SLOT) * MatchProbabilities.EXTRA_BETWEEN;
+        }
+        // At an end all from here to there are such scans, so that they are counted.
+        int soFar = consumed == 0 ? scan + 1 : scans - scan;
         return number(scan, NO_SLOT)
-                * (consumed == 0 || consumed == slots
-                        ? MatchProbabilities.EXTRA_AT_AN_END
-                        : MatchProbabilities.EXTRA_BETWEEN);
+                * MatchProbabilities.EXTRA_AT_AN_END
+                * (soFar > room ? MatchProbabilities.BEYOND_THE_FILM : 1);
     }
 
     private boolean isPile(int scan) {
@@ -193,8 +199,9 @@ final class AlignmentModel {
             skips[j + 1] = skips[j] + Math.log(skipMore[j]);
         }
         for (int i = 1; i <= scans; i++) {
-            double extraAtEnd = Math.log(extra(i - 1, 0));
-            double extraBetween = slots > 1 ? Math.log(extra(i - 1, 1)) : extraAtEnd;
+            double extraFirst = Math.log(extra(i - 1, 0));
+            double extraLast = Math.log(extra(i - 1, slots));
+            double extraBetween = slots > 1 ? Math.log(extra(i - 1, 1)) : extraLast;
             Arrays.fill(matched[i], LogSum.NEVER);
             Arrays.fill(more[i], LogSum.NEVER);
             // The best place up to here to come from over skipped frames, with the skips up to there taken off.
@@ -209,6 +216,7 @@ final class AlignmentModel {
                     cameMatched[i][j] = over > next ? highAt : direct;
                     matched[i][j] = from + match(i - 1, j - 1);
                 }
+                double extraBehind = j == slots ? extraLast : extraBetween;
                 double next = Math.max(matched[i - 1][j], more[i - 1][j]);
                 double over = high + skips[j];
                 double before = i == 1 ? LogSum.log(beforeExtra(j)) : Math.max(next, over);
@@ -216,7 +224,7 @@ final class AlignmentModel {
                 cameMore[i][j] = over > next ? highAt : direct;
                 more[i][j] = before
                         + looks.extra()[i - 1]
-                        + (j == 0 || j == slots ? extraAtEnd : extraBetween)
+                        + (j == 0 ? extraFirst : extraBehind)
                         + (i == scans && isPileLast ? LogSum.NEVER : 0);
                 if (i > 1 && j < slots && matched[i - 1][j] + logSkip[j] - skips[j + 1] > high) {
                     high = matched[i - 1][j] + logSkip[j] - skips[j + 1];

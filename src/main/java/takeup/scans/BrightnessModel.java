@@ -22,7 +22,13 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
     /**
      * Scans of one subject in a row are no independent witnesses, so brightness counts for less than it would. Opinion.
      */
-    private static final double TRUST = 0.8;
+    private static final double TRUST = 0.7;
+    /** How bright a blown scan is, and one of a frame with hardly any light; opinion. */
+    private static final double BLOWN = 0.9;
+
+    private static final double DARK = 0.1;
+    /** How often a scan looks like nothing that can be foretold; opinion. */
+    private static final double ANYTHING = 0.02;
 
     /** A first look, before any scan has its frame. */
     static BrightnessModel of(List<Scan> scans, List<Slot> slots) {
@@ -95,16 +101,12 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
         if (scan.tone().isWhite()) {
             return Math.log(white);
         }
-        double usual = Math.log(1 - black - white) + contrast(scan, 1, 0.25);
-        return usual
-                + TRUST
-                        * (slot.overStops().isEmpty()
-                                ? MatchProbabilities.normal(
-                                        scan.tone().brightness(), middle, Math.hypot(spread, 0.8 * slope))
-                                : MatchProbabilities.normal(
-                                        scan.tone().brightness(),
-                                        middle + slope * (slot.overStops().getAsDouble() - meanOver),
-                                        spread));
+        double share = Math.log(1 - black - white);
+        if (slot.overStops().isEmpty()) {
+            return share + look(scan, middle, Math.hypot(spread, 0.8 * slope), Tails.UNLOGGED);
+        }
+        double over = slot.overStops().getAsDouble();
+        return share + look(scan, middle + slope * (over - meanOver), spread, Tails.of(over));
     }
 
     /** The same as a scan that nobody logged. */
@@ -112,9 +114,36 @@ record BrightnessModel(double middle, double spread, double contrast, double mea
         if (scan.tone().isBlack() || scan.tone().isWhite()) {
             return Math.log(0.1);
         }
-        return Math.log(0.8)
-                + contrast(scan, 1, 0.35)
-                + TRUST * MatchProbabilities.normal(scan.tone().brightness(), middle, 1.5 * spread);
+        return Math.log(0.8) + look(scan, middle, 1.5 * spread, Tails.UNLOGGED);
+    }
+
+    /**
+     * How often a scan looks as if its light had nothing to say: blown, or without detail for want of light. The log
+     * foretells both.
+     */
+    private record Tails(double blown, double dark) {
+        private static final Tails UNLOGGED = new Tails(0.02, 0.03);
+        private static final Tails USUAL = new Tails(0.01, 0.01);
+
+        static Tails of(double over) {
+            if (over >= 2) {
+                return new Tails(over >= 2.7 ? 0.4 : 0.1, 0.002);
+            }
+            return over <= -1.5 ? new Tails(0.002, over <= -2.2 ? 0.4 : 0.1) : USUAL;
+        }
+    }
+
+    /** Natural logarithm of how likely a scan's tones are; anything at all may be seen now and then. */
+    private double look(Scan scan, double bright, double deviation, Tails tails) {
+        double usual = 1 - tails.blown - tails.dark - ANYTHING;
+        double tone = scan.tone().brightness();
+        double high = MatchProbabilities.normal(tone, BLOWN, 0.07) + contrast(scan, 0.4, 0.35);
+        double low = MatchProbabilities.normal(tone, DARK, 0.07) + contrast(scan, 0.4, 0.35);
+        double plain = MatchProbabilities.normal(tone, bright, deviation) + contrast(scan, 1, 0.25);
+        double sum = LogSum.add(
+                LogSum.add(Math.log(usual) + plain, Math.log(ANYTHING)),
+                LogSum.add(LogSum.log(tails.blown) + high, LogSum.log(tails.dark) + low));
+        return TRUST * sum;
     }
 
     /** The same as many frames on top of each other: very bright, and flat. */

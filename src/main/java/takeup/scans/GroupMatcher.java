@@ -40,14 +40,15 @@ final class GroupMatcher {
     ScansByRoll divided(List<Scan> scans) {
         for (int g = 0; g < groups.size(); g++) {
             for (int r = 0; r < candidates.size(); r++) {
-                fits[g][r] = Aligner.evidence(groups.get(g), candidates.get(r).slots());
+                Candidate candidate = candidates.get(r);
+                fits[g][r] = Aligner.evidence(groups.get(g), candidate.slots(), candidate.room());
             }
             fits[g][candidates.size()] = groups.get(g).size() * OF_NO_ROLL;
         }
         int[] rollOf = new int[groups.size()];
         spread(rollOf, 0, 0);
         Way best = Collections.max(ways, Comparator.comparingDouble(Way::weight));
-        if (wanted.mayHold(scans.size()) && Aligner.evidence(scans, wanted.slots()) > best.weight) {
+        if (wanted.mayHold(scans.size()) && Aligner.evidence(scans, wanted.slots(), wanted.room()) > best.weight) {
             return ScansByRoll.all(scans, wanted);
         }
         return result(best, LogSum.of(ways.stream().mapToDouble(Way::weight)));
@@ -83,7 +84,8 @@ final class GroupMatcher {
                 unmatched.addAll(groups.get(g));
                 continue;
             }
-            Proposal proposal = Aligner.of(groups.get(g), candidates.get(roll).slots());
+            Candidate candidate = candidates.get(roll);
+            Proposal proposal = Aligner.of(groups.get(g), candidate.slots(), candidate.room());
             double share = share(g, roll, all);
             List<String> reasons = new ArrayList<>(
                     List.of("the folder holds " + groups.size() + " groups of scans; this one begins with "

@@ -38,7 +38,7 @@ record Hypothesis(
      * Natural logarithm of how likely it is beforehand. All shares here are opinion; only their order of size matters.
      */
     double prior() {
-        double sum = Math.log(isReversed ? 0.2 : 0.8)
+        double sum = Math.log(isReversed ? 0.25 : 0.75)
                 + Math.log(isPiled ? 0.1 : 0.9)
                 + Math.log(isGoodOnly ? 0.4 : 0.6)
                 + Math.log(slope == 0 ? 0.4 : 0.6 / (SLOPES.length - 1));

@@ -12,6 +12,8 @@ final class MatchProbabilities {
     static final double BEGINS_LATE = 0.005;
     /** That a scan before the first or after the last logged frame is one that nobody logged: 00, 0, 37. */
     static final double EXTRA_AT_AN_END = 0.03;
+    /** A further picture where the film has no room for it: rolls that were logged wrong. */
+    static final double BEYOND_THE_FILM = 0.001;
     /** The same between two logged frames. */
     static final double EXTRA_BETWEEN = 0.001;
     /** That the frame after one that was left out is left out too: torn, or cut off with it. */

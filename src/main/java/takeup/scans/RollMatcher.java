@@ -60,7 +60,7 @@ public final class RollMatcher {
                 List<Candidate> row = candidates.subList(from, to);
                 List<Slot> slots = slots(row);
                 if (scans.size() <= slots.size() + ScansByRoll.MORE && slots.size() <= scans.size() * 3) {
-                    double evidence = Aligner.evidence(scans, slots);
+                    double evidence = Aligner.evidence(scans, slots, room(row));
                     all = LogSum.add(all, evidence);
                     best = evidence > high ? row : best;
                     high = Math.max(high, evidence);
@@ -70,12 +70,16 @@ public final class RollMatcher {
         if (best.isEmpty()) {
             return ScansByRoll.all(scans, wanted);
         }
-        Proposal whole = Aligner.of(scans, slots(best)).weighed(Math.exp(high - all));
+        Proposal whole = Aligner.of(scans, slots(best), room(best)).weighed(Math.exp(high - all));
         List<ScansByRoll.Other> others = best.stream()
                 .filter(it -> it != wanted)
                 .map(it -> new ScansByRoll.Other(it.roll(), part(whole, it)))
                 .toList();
         return new ScansByRoll(part(whole, wanted), others, List.of());
+    }
+
+    private static int room(List<Candidate> row) {
+        return row.stream().mapToInt(Candidate::room).sum();
     }
 
     private static List<Slot> slots(List<Candidate> row) {

@@ -14,17 +14,34 @@ public record ScansByRoll(Proposal asked, List<Other> others, List<Scan> unmatch
     /** Scans of another roll. */
     public record Other(RollId roll, Proposal proposal) {}
 
-    /** A roll that scans may belong to; rolls are in the order of loading. */
-    public record Candidate(RollId roll, List<Slot> slots) {
+    /**
+     * A roll that scans may belong to; rolls are in the order of loading.
+     *
+     * @param holds how many frames the film holds
+     */
+    public record Candidate(RollId roll, List<Slot> slots, int holds) {
         public Candidate {
             slots = List.copyOf(slots);
         }
 
-        /** Whether so many scans may be further frames of one film. Common practice: 39 fit on a 36. */
+        /** Of a film that was exposed to its end. */
+        Candidate(RollId roll, List<Slot> slots) {
+            this(roll, slots, slots.size());
+        }
+
+        /** Whether so many scans may be of this film alone. */
         boolean mayHold(int scans) {
-            return scans <= slots.size() + MORE;
+            return scans <= slots.size() + Math.min(MORE, room());
+        }
+
+        /** How many pictures beside those in the log the film may hold; rolls run long, so one is to spare. */
+        int room() {
+            return Math.max(0, holds - slots.size()) + SPARE;
         }
     }
+
+    /** So many pictures more than it says go on a film. Common practice. */
+    private static final int SPARE = 1;
 
     /** So many more scans than logged frames may come of one film. */
     static final int MORE = 3;
@@ -36,6 +53,6 @@ public record ScansByRoll(Proposal asked, List<Other> others, List<Scan> unmatch
 
     /** All scans are of the roll that was asked for. */
     static ScansByRoll all(List<Scan> scans, Candidate wanted) {
-        return new ScansByRoll(Aligner.of(scans, wanted.slots), List.of(), List.of());
+        return new ScansByRoll(Aligner.of(scans, wanted.slots, wanted.room()), List.of(), List.of());
     }
 }

@@ -97,7 +97,7 @@ final class SlateMatcher {
     private double evidence(List<Scan> scans, RollId roll) {
         return candidate(roll)
                 .filter(it -> !it.slots().isEmpty())
-                .map(it -> Aligner.evidence(scans, it.slots()))
+                .map(it -> Aligner.evidence(scans, it.slots(), it.room()))
                 .orElse(0.0);
     }
 
@@ -128,6 +128,6 @@ final class SlateMatcher {
     }
 
     private Proposal proposal(List<Scan> scans, Candidate roll) {
-        return Aligner.of(scans, roll.slots()).weighed(sure);
+        return Aligner.of(scans, roll.slots(), roll.room()).weighed(sure);
     }
 }

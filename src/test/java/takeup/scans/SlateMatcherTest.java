@@ -122,7 +122,7 @@ class SlateMatcherTest {
                     1.5,
                     Optional.of(new Slate(id, number))));
         }
-        return new ScansByRoll.Candidate(id, slots);
+        return new ScansByRoll.Candidate(id, slots, Math.max(16, frames));
     }
 
     /** Scans of a film, as alike as a lab's own correction makes them; a slate is odd to look at. */

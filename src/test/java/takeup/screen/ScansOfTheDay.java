@@ -49,7 +49,7 @@ final class ScansOfTheDay {
                 scans.add(new Scan(name, 3072, 2304, Tone.of(picture)));
             }
         }
-        Proposal proposal = Aligner.of(scans, Slot.of(roll));
+        Proposal proposal = Aligner.of(scans, Slot.of(roll), 1);
         day.desk = ScansState.of(roll, "/scans/4412", proposal, Review.NONE);
         for (int i = 0; i < good; i++) {
             day.press("g");
