@@ -69,6 +69,9 @@ public final class PlanImport {
 
     private Read read(String text) {
         List<Cells> rows = rows(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        if (!problems.isEmpty()) {
+            return new Read(problems, Optional.empty());
+        }
         if (rows.isEmpty()) {
             return new Read(
                     List.of(file + ":1: it is empty: the first line names the columns, such as time,moment,wants,must"),
@@ -180,7 +183,7 @@ public final class PlanImport {
     }
 
     /** The rows, without empty ones and those that begin with #. A cell may stand in quotes, a quote in it doubled. */
-    private static List<Cells> rows(String text) {
+    private List<Cells> rows(String text) {
         char part = parted(text);
         List<Cells> rows = new ArrayList<>();
         List<String> cells = new ArrayList<>();
@@ -188,6 +191,7 @@ public final class PlanImport {
         boolean quoted = false;
         int line = 1;
         int begun = 1;
+        int opened = 1;
         for (int at = 0; at <= text.length(); at++) {
             char c = at == text.length() ? '\n' : text.charAt(at);
             if (quoted && at < text.length()) {
@@ -202,6 +206,7 @@ public final class PlanImport {
             } else if (c == '"' && cell.toString().isBlank()) {
                 cell.setLength(0);
                 quoted = true;
+                opened = line;
             } else if (c == part) {
                 cells.add(cell.toString());
                 cell.setLength(0);
@@ -218,6 +223,11 @@ public final class PlanImport {
                 cell.append(c);
             }
             line += c == '\n' ? 1 : 0;
+        }
+        if (quoted) {
+            problems.add(file + ":" + opened
+                    + ": a quote is opened here and never closed: close it, or double it (\"\") where it is part of "
+                    + "the words");
         }
         return rows;
     }

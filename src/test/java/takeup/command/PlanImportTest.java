@@ -62,6 +62,22 @@ class PlanImportTest {
                 read.problems().toString());
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "time,moment\n16:00,Launch\n16:30,\"Prize-giving\n17:00,Crew\n",
+                "time,moment\n16:00,\"Launch\nof the \"\"Heron\"\"\"\n17:00,\"Crew",
+                "time,moment\n\n16:30,\"\"\"Prize-giving\"\"\n"
+            })
+    void aQuoteThatIsNeverClosedIsNamedByItsLineAndSwallowsNoMoment(String text) {
+        PlanImport.Read read = read(Shooting.of(), text);
+        assertEquals(Optional.empty(), read.does());
+        assertEquals(
+                List.of("day.csv:" + (text.contains("Heron") ? 4 : 3) + ": a quote is opened here and never closed: "
+                        + "close it, or double it (\"\") where it is part of the words"),
+                read.problems());
+    }
+
     @Test
     void theFirstLineMustNameTheColumns() {
         assertTrue(read(Shooting.of(), "16:30,Prize-giving\n")
