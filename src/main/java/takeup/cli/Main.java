@@ -30,6 +30,7 @@ public final class Main {
     static int status(String[] arguments, Console out) {
         int status;
         try {
+            UsageErrors.refuseUnreadable(arguments);
             status = run(arguments, out);
         } catch (InvalidPathException e) {
             out.error(UsageErrors.noPath(e));

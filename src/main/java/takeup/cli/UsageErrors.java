@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import takeup.console.CommandFailed;
 import takeup.text.Nearest;
 
 /** What is wrong with a command line, in words. */
@@ -15,6 +16,19 @@ final class UsageErrors {
         boolean isUnnamed = problem.getInput().indexOf('\ufffd') >= 0;
         return "this is no path: " + problem.getInput()
                 + (isUnnamed ? "; with LC_ALL=C.UTF-8 in the environment it may be one" : "");
+    }
+
+    /**
+     * Refuses what Java could not read: it hands on a sign of its own for such bytes, and a file of that name would be
+     * another one than was meant.
+     */
+    static void refuseUnreadable(String[] arguments) {
+        for (String argument : arguments) {
+            if (argument.indexOf('\ufffd') >= 0) {
+                throw new CommandFailed(
+                        2, argument + " is not UTF-8: give the file or folder a name of UTF-8 letters and name that");
+            }
+        }
     }
 
     /** What cannot be parsed; of several unknown words the first, with the nearest known one. */

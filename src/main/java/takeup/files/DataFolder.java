@@ -61,7 +61,12 @@ public final class DataFolder {
 
     /** The data folder of this run. */
     public static Path data(Optional<String> asked) {
-        return data(asked, System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home"));
+        Path folder = data(asked, System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home"));
+        if (folder.toString().indexOf('\ufffd') >= 0) {
+            throw new CommandFailed(
+                    2, "the name of the data folder " + folder + " is not UTF-8: name another one with --data");
+        }
+        return folder;
     }
 
     /** The folder of the shipped profiles: beside the jar, or above the classes while the program is being built. */
