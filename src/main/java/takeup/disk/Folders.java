@@ -107,11 +107,15 @@ public final class Folders {
         }
     }
 
-    /** Writes a file that is not there yet, and forces it. */
+    /** Writes a file that is not there yet, and forces it; one that is not as long as it should be is refused. */
     static void write(FileSystem drive, Path path, byte[] bytes) throws IOException {
         try (FileSystem.Open file = drive.create(path)) {
             write(file, bytes);
             file.force(true);
+            if (file.size() != bytes.length) {
+                throw new IOException("of the " + bytes.length + " bytes of " + path.getFileName() + " the disk holds "
+                        + file.size() + "; copy the data folder to another disk");
+            }
         }
     }
 

@@ -2,6 +2,7 @@ package takeup.journal;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
@@ -96,8 +97,7 @@ final class JournalFile implements AutoCloseable {
 
     /**
      * Appends the events of one step and forces them. Once this returns they are on the disk. The step that was
-     * appended last is not appended a second time: a step over several files is tried again as a whole. That the events
-     * can be read back is for the {@link Writer} to try.
+     * appended last is not appended a second time: a step over several files is tried again as a whole.
      *
      * @return why the journal was written anew
      */
@@ -129,18 +129,17 @@ final class JournalFile implements AutoCloseable {
     /** The lines that a step adds, or would add. */
     byte[] lines(long step, OffsetDateTime at, List<String> events) throws IOException {
         ByteArrayOutputStream lines = new ByteArrayOutputStream();
-        int n = lastN;
-        for (String event : events) {
-            lines.writeBytes(JournalLines.ofChecked(++n, step, at, event));
+        for (int it = 0; it < events.size(); it++) {
+            lines.writeBytes(JournalLines.ofChecked(lastN + it + 1, step, at, events.get(it)));
         }
-        if (acknowledged.size() + lines.size() > Folders.LARGEST || n > Fields.MOST) {
+        if (acknowledged.size() + lines.size() > Folders.LARGEST || lastN + events.size() > Fields.MOST) {
             throw new IOException(
                     path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
         }
         return lines.toByteArray();
     }
 
-    /** How long it is on the disk; 0 where it is not begun yet. */
+    /** Its length on the disk; 0 where it is not begun yet. */
     int size() {
         return lastN == 0 ? 0 : acknowledged.size();
     }
@@ -164,10 +163,7 @@ final class JournalFile implements AutoCloseable {
         lastN = lastBefore;
         lastStep = -1;
         displaced = false;
-        ByteArrayOutputStream whole = new ByteArrayOutputStream();
-        whole.writeBytes(before);
-        whole.writeBytes(tried);
-        if (drive.kind(path) == FileSystem.Kind.FILE && Quarantine.isBeginning(drive, path, whole.toByteArray())) {
+        if (drive.kind(path) == FileSystem.Kind.FILE && Quarantine.isBeginning(drive, path, joined(before, tried))) {
             cutOff();
         }
         keep();
@@ -180,23 +176,18 @@ final class JournalFile implements AutoCloseable {
             drive.forceNames(path.toAbsolutePath().getParent());
             return;
         }
-        if (channel.isEmpty()) {
-            try (FileSystem.Open open = drive.open(path)) {
-                cutOff(open);
-            }
-            return;
-        }
+        FileSystem.Open open = channel.isEmpty() ? drive.open(path) : channel.get();
+        boolean isCut = false;
         try {
-            cutOff(channel.get());
-        } catch (IOException e) {
-            closeQuietly();
-            throw e;
+            open.truncate(sizeBefore);
+            open.force(true);
+            isCut = channel.isPresent();
+        } finally {
+            if (!isCut) {
+                channel = Optional.of(open);
+                closeQuietly();
+            }
         }
-    }
-
-    private void cutOff(FileSystem.Open open) throws IOException {
-        open.truncate(sizeBefore);
-        open.force(true);
     }
 
     /** A step for a journal that counts its own: the same again until something was appended. */
@@ -267,17 +258,30 @@ final class JournalFile implements AutoCloseable {
 
     private void rewrite(byte[] more) throws IOException {
         closeQuietly();
-        byte[] whole = Arrays.copyOf(acknowledged.toByteArray(), acknowledged.size() + more.length);
-        System.arraycopy(more, 0, whole, acknowledged.size(), more.length);
+        byte[] whole = joined(acknowledged.toByteArray(), more);
         Quarantine.other(drive, path, whole);
         Folders.put(drive, path, whole);
+        boolean isWhole = true;
         try {
             key = drive.key(path);
-            channel = Optional.of(drive.open(path));
+            FileSystem.Open open = drive.open(path);
+            channel = Optional.of(open);
+            isWhole = open.size() == whole.length;
         } catch (IOException e) {
             // All of it is on the disk; only the next record has to begin here again.
             closeQuietly();
         }
+        if (!isWhole) {
+            throw new IOException(
+                    path.getFileName() + " is changed by another program as soon as it is written; stop that program");
+        }
+    }
+
+    private static byte[] joined(byte[] front, byte[] back) {
+        return ByteBuffer.allocate(front.length + back.length)
+                .put(front)
+                .put(back)
+                .array();
     }
 
     private void closeQuietly() {

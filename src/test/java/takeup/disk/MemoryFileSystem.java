@@ -105,6 +105,12 @@ public final class MemoryFileSystem implements FileSystem {
         folders.get(path.getParent()).put(path.getFileName().toString(), content);
     }
 
+    /** As if the disk had lost the end of a file. */
+    public void cut(Path path, int length) {
+        Content content = find(path);
+        content.bytes = Arrays.copyOf(content.bytes, length);
+    }
+
     /** Gives a file that was on the disk before a second name. */
     public void put(Path path, Path same) {
         folders.get(path.getParent())
