@@ -61,7 +61,8 @@ class RoomsTest {
             Map.entry("loading", Set.of("planning")),
             Map.entry("framing", Set.of("loading")),
             Map.entry("dispatch", Set.of("framing", "metering")),
-            Map.entry("session", Set.of("dispatch")),
+            Map.entry("action", Set.of("dispatch")),
+            Map.entry("session", Set.of("action")),
             Map.entry("grid", Set.of("text")),
             Map.entry("screen", Set.of("session", "grid")),
             Map.entry("terminal", Set.of("session", "grid")),
@@ -341,6 +342,7 @@ class RoomsTest {
                         "takeup.loading..",
                         "takeup.planning..",
                         "takeup.dispatch..",
+                        "takeup.action..",
                         "takeup.session..")
                 .should()
                 .dependOnClassesThat()

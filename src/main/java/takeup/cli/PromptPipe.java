@@ -140,7 +140,7 @@ final class PromptPipe {
             boolean isAsked = answer.event().equals("question");
             StringBuilder words = new StringBuilder(isAsked ? "Question: " : "")
                     .append(answer.text())
-                    .append(isAsked ? "." : "");
+                    .append(isAsked && !answer.text().endsWith("y/n") ? "." : "");
             for (Warning warning : answer.warnings()) {
                 boolean isInText = answer.text().contains(warning.text());
                 words.append(" Warning, ")

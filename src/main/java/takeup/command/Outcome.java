@@ -14,13 +14,15 @@ public sealed interface Outcome {
     /** It cannot be followed; nothing is logged, and the line stays on the prompt. */
     record Rejected(String why) implements Outcome {}
 
-    /** It needs a yes: {@code yes} on the next line answers it, {@code no} and any other line withdraw it. */
+    /**
+     * It needs a yes: {@code yes} or {@code y} on the next line answers it, {@code no} and any other line withdraw it.
+     */
     record NeedsConfirmation(String question, Accepted ifYes) implements Outcome {
         /** What yes or no comes to; empty for any other line, which is read as if nothing had been asked. */
         public Optional<Accepted> answer(String line, ShootState now) {
             return switch (line.strip().toLowerCase(Locale.ROOT)) {
-                case "yes" -> Optional.of(ifYes);
-                case "no" -> Optional.of(unchanged(now));
+                case "yes", "y" -> Optional.of(ifYes);
+                case "no", "n" -> Optional.of(unchanged(now));
                 default -> Optional.empty();
             };
         }

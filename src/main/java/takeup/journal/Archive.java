@@ -60,10 +60,6 @@ public final class Archive {
         return layout;
     }
 
-    FileSystem drive() {
-        return drive;
-    }
-
     /** The data folder. */
     public Path folder() {
         return layout.root();

@@ -17,7 +17,6 @@ import takeup.prompt.CommandRejected;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
-import takeup.text.English;
 
 /** {@code unload}: finishes a roll. */
 public final class UnloadCommand implements Command {
@@ -71,9 +70,7 @@ public final class UnloadCommand implements Command {
                 .accepted();
         return roll.framesLeft() > 0 && !isSure
                 ? new Outcome.NeedsConfirmation(
-                        roll.id() + " has " + English.count(roll.framesLeft(), "frame")
-                                + " left; yes unloads it all the same",
-                        accepted)
+                        roll.framesLeft() + " left on " + roll.id() + ". Unload anyway? y/n", accepted)
                 : accepted;
     }
 }

@@ -38,7 +38,6 @@ final class JsonOrder {
                 .and("lab", of(order.lab()))
                 .and("reference", order.reference())
                 .and("client", order.instructions().client())
-                .and("sender", order.instructions().sender().map(Sender::object))
                 .and("flies", order.instructions().flies())
                 .and("parcel", order.parcel().map(JsonOrder::of))
                 .and("counts", counts)
@@ -138,12 +137,11 @@ final class JsonOrder {
                 new Order.Version(
                         json.whole("revision", 1, Integer.MAX_VALUE), json.time("madeAt"), json.flag("withdrawn")),
                 to(json.object("lab")),
-                new OrderInstructions(
+                new Order.Instructions(
                         json.maybeText("reference"),
                         json.maybeText("client"),
                         json.flag("flies"),
-                        JsonLab.wishes(json.object("wishes")),
-                        json.has("sender") ? json.maybeObject("sender").map(Sender::of) : Optional.empty()),
+                        JsonLab.wishes(json.object("wishes"))),
                 parcel(json),
                 rolls,
                 checks,

@@ -3,7 +3,6 @@ package takeup.order;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +28,7 @@ public record Order(
         String order,
         Version version,
         Recipient lab,
-        OrderInstructions instructions,
+        Instructions instructions,
         Optional<Parcel> parcel,
         List<OrderedRoll> rolls,
         List<OrderCheck> checks,
@@ -52,6 +51,25 @@ public record Order(
     record Version(int revision, OffsetDateTime madeAt, boolean withdrawn) {
         Version next() {
             return new Version(revision + 1, madeAt, withdrawn);
+        }
+    }
+
+    /**
+     * What holds for all of its rolls.
+     *
+     * @param reference the photographer's own words for it
+     * @param client for whom, where that was asked for
+     * @param flies whether the parcel goes by air, or travels with somebody who flies
+     * @param wishes what the lab is asked for
+     */
+    public record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {
+        /** Without a client; a blank reference counts as none. */
+        public static Instructions of(Optional<String> reference, boolean flies, Wishes wishes) {
+            return new Instructions(reference.filter(it -> !it.isBlank()), Optional.empty(), flies, wishes);
+        }
+
+        private Instructions with(String clients) {
+            return new Instructions(reference, Optional.of(clients), flies, wishes);
         }
     }
 
@@ -116,7 +134,7 @@ public record Order(
             String number,
             OffsetDateTime at,
             Lab lab,
-            OrderInstructions instructions,
+            Instructions instructions,
             List<ExposedRoll> rolls,
             List<OrderCheck> checks,
             Set<OrderedRoll.Extra> extras) {
@@ -185,7 +203,7 @@ public record Order(
 
     /** The photographer's own words for it. */
     public Optional<String> reference() {
-        return instructions.reference();
+        return instructions.reference;
     }
 
     /** Whether it holds a roll. */
@@ -224,29 +242,10 @@ public record Order(
         return rolls.stream().anyMatch(it -> stage(it.roll()) != Stage.ORDERED);
     }
 
-    /** The rolls as they are printed, so that those of one tank are together: by process, then by number. */
-    List<OrderedRoll> sorted() {
-        return rolls.stream()
-                .sorted(Comparator.comparing(
-                                (OrderedRoll it) -> it.atLab().process().toLowerCase(Locale.ROOT))
-                        .thenComparing(it -> it.atLab().process())
-                        .thenComparing(it -> it.roll().replaceFirst("[0-9]+$", ""))
-                        .thenComparingInt(it -> Integer.parseInt(it.roll().replaceFirst("^[A-Z]+", ""))))
-                .toList();
-    }
-
-    /** The same, parted by process. */
-    Map<String, List<OrderedRoll>> byProcess() {
-        Map<String, List<OrderedRoll>> parted = new LinkedHashMap<>();
-        sorted().forEach(it -> parted.computeIfAbsent(it.atLab().process(), process -> new ArrayList<>())
-                .add(it));
-        return parted;
-    }
-
-    /** How many rolls go through which process and development, as they are sorted: {@code C-41, NORMAL} 3. */
+    /** How many rolls go through which process and development, in the order of the rolls: {@code C-41, NORMAL} 3. */
     public Map<String, Integer> counts() {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        sorted().forEach(it -> counts.merge(
+        rolls.forEach(it -> counts.merge(
                 PrintedText.of(it.atLab().process()) + ", " + it.development().order(), 1, Integer::sum));
         return counts;
     }

@@ -36,8 +36,8 @@ final class FooterKeys {
         Footer footer = new Footer();
         boolean isAsked = session.question().isPresent() && !isTyped;
         if (isAsked) {
-            footer.answer("yes", "does it");
-            footer.answer("Esc", "no");
+            footer.answer("y", "yes");
+            footer.answer("n", "no");
         }
         for (KeyHelp key : KeyHelp.now(session)) {
             String action = action(key.key());
@@ -69,7 +69,8 @@ final class FooterKeys {
             case "Space" -> isShoot ? "same again" : scrolls("page");
             case "Enter" -> isTyped ? "do it" : enter();
             case "Tab" -> isTyped ? "complete" : "camera";
-            case "Down" -> isShoot || page == Session.Page.HELP ? "choose" : scrolls("scroll");
+            case "Down" ->
+                isShoot || page == Session.Page.HELP || page == Session.Page.ACTIONS ? "choose" : scrolls("scroll");
             case "Ctrl-Z" -> "undo";
             case "Esc" -> isTyped ? "clear" : escape();
             case "F1" -> isTyped ? elsewhere(Session.Page.HELP, "help") : "";
@@ -85,6 +86,10 @@ final class FooterKeys {
         };
     }
 
+    private boolean isList() {
+        return page == Session.Page.FRAMES || page == Session.Page.ROLLS || page == Session.Page.PLAN;
+    }
+
     private String scrolls(String action) {
         return scrolls ? action : "";
     }
@@ -95,9 +100,15 @@ final class FooterKeys {
 
     private String enter() {
         if (session.view().chosen() >= 0) {
+            if (isList()) {
+                return "actions";
+            }
             return isShoot && PickList.of(session).rows().isEmpty() ? "set" : "do it";
         }
-        return isLoadCheck ? "yes" : "";
+        if (page == Session.Page.ACTIONS) {
+            return "take";
+        }
+        return isLoadCheck ? "yes" : "actions";
     }
 
     private String escape() {

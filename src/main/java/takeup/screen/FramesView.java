@@ -22,7 +22,7 @@ final class FramesView {
         String title = roll.map(
                         it -> "Frames of " + it.id() + " · " + it.film().stock().name() + " · " + it.place())
                 .orElse("Frames: no film");
-        ListView.draw(
+        ListView.drawPicked(
                 session,
                 grid,
                 title,
@@ -41,7 +41,9 @@ final class FramesView {
         FrameText.Columns columns = layout.hasFrameTimes() ? FrameText.Columns.ALL : FrameText.Columns.WARNED;
         for (int i = roll.frames().size() - 1; i >= 0; i--) {
             Frame frame = roll.frames().get(i);
-            TextRole role = warnings.get(i).isEmpty() ? TextRole.NORMAL : TextRole.CAUTION;
+            TextRole plain = warnings.get(i).isEmpty() ? TextRole.NORMAL : TextRole.CAUTION;
+            boolean isChosen = roll.frames().size() - 1 - i == session.view().chosen();
+            TextRole role = isChosen ? TextRole.CHOSEN : plain;
             lines.add(new ListLine(FrameText.of(roll, frame, columns, warnings.get(i)), role));
         }
         if (roll.frames().isEmpty()) {

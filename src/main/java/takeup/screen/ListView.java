@@ -16,6 +16,16 @@ final class ListView {
         draw(session, grid, title, lines, 0);
     }
 
+    /** The same, scrolled so that the row that is picked is seen. */
+    static void drawPicked(Session session, Grid grid, String title, List<ListLine> lines) {
+        int picked = 0;
+        while (picked < lines.size() && lines.get(picked).role() != TextRole.CHOSEN) {
+            picked++;
+        }
+        int above = Layout.of(grid).listRows() / 2;
+        draw(session, grid, title, lines, picked < lines.size() ? Math.max(0, picked - above) : 0);
+    }
+
     /** The same, scrolled at least to a line. */
     static void draw(Session session, Grid grid, String title, List<ListLine> lines, int atLeast) {
         Layout layout = Layout.of(grid);

@@ -30,6 +30,9 @@ final class MessageBar {
             // Another theme or view leaves the question open: so it stays on the screen, too.
             return StyledText.strong(session.question().get().question());
         }
+        if (lines.isEmpty() && session.view().menu().isPresent()) {
+            return session.echo().map(MessageBar::onEnter).orElseGet(() -> StyledText.quiet(""));
+        }
         if (lines.isEmpty() || tone == Session.Tone.REFUSAL || tone == Session.Tone.CHOICES) {
             return lastAnswer(session);
         }

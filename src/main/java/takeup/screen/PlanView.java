@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
@@ -30,14 +31,21 @@ final class PlanView {
             lines.add(new ListLine("      " + over + " of the sun's moments are over", TextRole.QUIET));
             rows = rows.stream().filter(it -> !isSunOver(it)).toList();
         }
-        lines.addAll(layout.isNarrow() ? narrow(rows, layout.room()) : table(rows, layout.room()));
+        List<PlanTable.Row> moments =
+                rows.stream().filter(it -> !it.number().isEmpty()).toList();
+        int chosen = session.view().chosen();
+        Optional<PlanTable.Row> picked =
+                chosen >= 0 && chosen < moments.size() ? Optional.of(moments.get(chosen)) : Optional.empty();
+        List<ListLine> table =
+                layout.isNarrow() ? narrow(rows, picked, layout.room()) : table(rows, picked, layout.room());
+        lines.addAll(table);
         if (rows.isEmpty()) {
             lines.addAll(hint("nothing is planned: plan 16:30 Prize-giving wants 12 must", layout));
         }
         if (!hasPosition) {
             lines.addAll(hint("the sun's times want a place: shoot NAME at 59.33,18.07", layout));
         }
-        ListView.draw(session, grid, "Plan · " + PlanTable.title(state), lines);
+        ListView.drawPicked(session, grid, "Plan · " + PlanTable.title(state), lines);
     }
 
     private static List<ListLine> hint(String text, Layout layout) {
@@ -49,7 +57,7 @@ final class PlanView {
     }
 
     /** A line a row, its columns as wide as what stands in them. */
-    private static List<ListLine> table(List<PlanTable.Row> rows, int columns) {
+    private static List<ListLine> table(List<PlanTable.Row> rows, Optional<PlanTable.Row> picked, int columns) {
         int when = 7;
         int in = 4;
         int what = 6;
@@ -65,7 +73,7 @@ final class PlanView {
         for (PlanTable.Row row : rows) {
             String name = row.details().isEmpty() ? row.what() : Width.pad(Width.cut(row.what(), what - 2), what);
             String text = start(row) + Width.pad(row.when(), when) + Width.pad(row.in(), in) + name + more(row);
-            lines.add(new ListLine(text, role(row)));
+            lines.add(new ListLine(text, role(row, picked)));
         }
         return lines;
     }
@@ -75,7 +83,7 @@ final class PlanView {
     }
 
     /** What is at which time, and on the rows below it how far away it is and what it wants. */
-    private static List<ListLine> narrow(List<PlanTable.Row> rows, int columns) {
+    private static List<ListLine> narrow(List<PlanTable.Row> rows, Optional<PlanTable.Row> picked, int columns) {
         List<ListLine> lines = new ArrayList<>();
         for (PlanTable.Row row : rows) {
             String start = start(row) + row.when() + "  ";
@@ -86,7 +94,7 @@ final class PlanView {
                 parts.addAll(row.details().isEmpty() ? List.of() : TextFit.rows(more(row), columns - indent));
             }
             for (int i = 0; i < parts.size(); i++) {
-                lines.add(new ListLine((i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row), i > 0));
+                lines.add(new ListLine((i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row, picked), i > 0));
             }
         }
         return lines;
@@ -96,7 +104,10 @@ final class PlanView {
         return (row.kind() == PlanTable.Kind.NEXT ? "► " : "  ") + Width.padLeft(row.number(), 2) + "  ";
     }
 
-    private static TextRole role(PlanTable.Row row) {
+    private static TextRole role(PlanTable.Row row, Optional<PlanTable.Row> picked) {
+        if (picked.equals(Optional.of(row))) {
+            return TextRole.CHOSEN;
+        }
         return switch (row.kind()) {
             case NEXT -> TextRole.READOUT;
             case MUST -> TextRole.STRONG;

@@ -21,6 +21,10 @@ final class PromptBar {
         grid.fill(row, TextRole.PROMPT);
         grid.put(0, row, "> ", TextRole.PROMPT);
         grid.put(2, row, TextFit.without(skipped, onOneLine(typed)), TextRole.PROMPT, room + 1);
+        if (typed.isEmpty()) {
+            // What the actions come to so far is shown where it would be typed, so that one learns it.
+            session.view().menu().ifPresent(it -> grid.put(2, row, Width.cut(it.preview(), room), TextRole.PROMPT));
+        }
         loadCheck(session).ifPresent(it -> grid.put(3, row, question(it, grid.columns() - 4), TextRole.PROMPT));
         grid.cursor(2 + cursor - skipped, row);
     }

@@ -20,9 +20,11 @@ final class RollsView {
     private final int room;
     private int place;
     private int stock;
+    private final int chosen;
     private int development;
 
-    private RollsView(List<RollSummary> rolls, int room) {
+    private RollsView(List<RollSummary> rolls, int chosen, int room) {
+        this.chosen = chosen;
         this.rolls = rolls;
         this.room = room;
         for (RollSummary roll : rolls) {
@@ -33,19 +35,21 @@ final class RollsView {
     }
 
     static void draw(Session session, Grid grid) {
-        RollsView view = new RollsView(session.allRolls(), Layout.of(grid).room());
+        RollsView view = new RollsView(
+                session.allRolls(), session.view().chosen(), Layout.of(grid).room());
         List<ListLine> lines = view.lines();
         if (lines.isEmpty()) {
             lines.add(new ListLine("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
         }
-        ListView.draw(session, grid, "Rolls, newest first", lines);
+        ListView.drawPicked(session, grid, "Rolls, newest first", lines);
     }
 
     private List<ListLine> lines() {
         List<ListLine> lines = new ArrayList<>();
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
-            TextRole role = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
+            TextRole plain = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;
+            TextRole role = rolls.size() - 1 - i == chosen ? TextRole.CHOSEN : plain;
             String start = Width.pad(roll.id().toString(), INDENT)
                     + Width.pad(roll.state().toString(), 10)
                     + Width.pad(roll.place().toString(), place);

@@ -35,6 +35,7 @@ public final class Screen {
             case BAG -> CheckListViews.bag(session, grid);
             case DAY_END -> CheckListViews.dayEnd(session, grid);
             case HELP -> HelpView.draw(session, grid);
+            case ACTIONS -> session.view().menu().ifPresent(it -> ActionsView.draw(session, grid, it));
         }
     }
 

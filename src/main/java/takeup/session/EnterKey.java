@@ -4,13 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
-import takeup.framing.RatingCommand;
 import takeup.kit.Suggestion;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
-/** Enter: does what is on the prompt, or takes the highlighted choice, or says what Space would do. */
+/** Enter: does what is on the prompt, or takes the highlighted choice, or shows what can be done. */
 final class EnterKey {
     private EnterKey() {}
 
@@ -29,7 +27,7 @@ final class EnterKey {
         if (isLoadCheckAsked(session)) {
             return LineFlow.take(session, "yes");
         }
-        return Transition.to(session.say(Tone.QUIET, hint(session)));
+        return ActionKeys.open(session);
     }
 
     private static Transition enterPrompt(Session session) {
@@ -52,27 +50,5 @@ final class EnterKey {
                 && session.settings().readOnly().isEmpty()
                 && Guide.of(session).isEmpty()
                 && LoadChecks.of(session.afterPending()).isPresent();
-    }
-
-    private static String hint(Session session) {
-        return switch (session.view().page()) {
-            case SHOOT ->
-                whatSpaceDoes(session)
-                        + (PickList.of(session).rows().isEmpty() ? "" : "; Down and Enter take a choice from the list");
-            case HELP -> "Down highlights an entry and Enter does it; typing looks for one; Esc goes back";
-            case FRAMES, ROLLS, PLAN, BAG, DAY_END ->
-                "Space turns the page here; Esc goes back to the shoot screen, where Space logs a frame";
-        };
-    }
-
-    private static String whatSpaceDoes(Session session) {
-        Outcome same =
-                session.outcome(RatingCommand.space(session.afterPending().asOf(session.now())));
-        if (same instanceof Outcome.Accepted accepted) {
-            return "Space logs: " + accepted.answer().text();
-        }
-        return same instanceof Outcome.Rejected rejected
-                ? "Space logs nothing: " + rejected.why()
-                : "Space logs the same again";
     }
 }

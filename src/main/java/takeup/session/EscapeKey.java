@@ -31,7 +31,11 @@ final class EscapeKey {
         if (wasAsked) {
             return Transition.to(session.say(Tone.QUIET, "withdrawn"));
         }
-        if (session.view().chosen() >= 0) {
+        Optional<Session> back = ActionKeys.back(session);
+        if (back.isPresent()) {
+            return Transition.to(back.get());
+        }
+        if (session.view().chosen() >= 0 && ActionKeys.rows(session) == 0) {
             return Transition.to(session.withoutChoice().saysNothing());
         }
         if (EnterKey.isLoadCheckAsked(session)) {

@@ -18,6 +18,9 @@ final class KeyBindings {
     private static final List<Page> ELSEWHERE =
             Arrays.stream(Page.values()).filter(it -> it != Page.SHOOT).toList();
 
+    /** More rows than any list has. */
+    private static final int FAR = 1_000_000;
+
     private static final WhyNot NEVER = session -> Optional.empty();
     private static final WhyNot NO_FILM = session -> Need.FILM.missing(session.afterPending());
 
@@ -32,7 +35,7 @@ final class KeyBindings {
                     When.EMPTY,
                     EVERYWHERE,
                     Key.of(Name.ENTER),
-                    "takes the highlighted choice, says yes to the load routine, or says what Space does",
+                    "takes the highlighted choice, says yes to the load routine, or shows what can be done",
                     KeyBindings::enter),
             shoot(Key.of(Name.TAB), "next camera or back in use", nextCamera(1))
                     .like("cam")
@@ -61,6 +64,10 @@ final class KeyBindings {
                     .unless(KeyBindings::whyNothingNewer),
             key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_UP), "page up", page(-1)),
             key(When.ALWAYS, ELSEWHERE, Key.of(Name.PAGE_DOWN), "page down", page(1)),
+            key(When.EMPTY, ELSEWHERE, Key.of(Name.HOME), "to the first row", scroll(-FAR)),
+            key(When.EMPTY, ELSEWHERE, Key.of(Name.END), "to the last row", scroll(FAR)),
+            key(When.EMPTY, List.of(Page.ACTIONS), Key.of(Name.BACKSPACE), "one step back", changes(ActionKeys::erase))
+                    .unless(ActionKeys::whyNoStepBack),
             always(Key.of(Name.F1), "help", turnTo(Page.HELP)).like("help"),
             key(When.EMPTY, EVERYWHERE, Key.typed("?"), "help", turnTo(Page.HELP))
                     .like("help"),
@@ -186,14 +193,24 @@ final class KeyBindings {
         return scroll(way * ViewFlow.PAGE_LINES);
     }
 
-    /** In help the highlight moves, and the list follows it. */
+    /** In help, in the actions and where rows can be picked the highlight moves, and the list follows it. */
     private static Step scroll(int lines) {
-        return changes(session -> session.view().page() == Page.HELP
-                ? HelpKeys.highlight(session, lines)
-                : ViewFlow.scroll(session, lines));
+        return changes(session -> scrolled(session, lines));
+    }
+
+    private static Session scrolled(Session session, int lines) {
+        if (session.view().menu().isPresent()) {
+            return ActionKeys.move(session, lines);
+        }
+        if (session.view().page() == Page.HELP) {
+            return HelpKeys.highlight(session, lines);
+        }
+        return ActionKeys.rows(session) > 0 ? ActionKeys.highlight(session, lines) : ViewFlow.scroll(session, lines);
     }
 
     private static Transition enter(Session session) {
-        return HelpKeys.enter(session).orElseGet(() -> EnterKey.enter(session));
+        return session.view().menu().isPresent() && session.prompt().isEmpty()
+                ? ActionKeys.enter(session)
+                : HelpKeys.enter(session).orElseGet(() -> EnterKey.enter(session));
     }
 }

@@ -66,7 +66,7 @@ final class SaveFlow {
             case FRAMES -> true;
             case PLAN -> accepted.answer().event().equals("plan");
             case BAG -> accepted.answer().event().equals("bag");
-            case ROLLS, DAY_END, HELP -> false;
+            case ROLLS, DAY_END, HELP, ACTIONS -> false;
         };
         return stays ? view.chosen(-1) : view.page(Session.Page.SHOOT);
     }

@@ -3,6 +3,7 @@ package takeup.session;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import takeup.action.Menu;
 import takeup.advice.AdviceRequest;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
@@ -89,7 +90,8 @@ public record Session(
         PLAN,
         BAG,
         DAY_END,
-        HELP
+        HELP,
+        ACTIONS
     }
 
     /**
@@ -259,7 +261,7 @@ public record Session(
     /** The suggestion that is highlighted. */
     Optional<Suggestion> highlighted() {
         List<Suggestion> choices = choices();
-        return view.chosen() >= 0 && view.chosen() < choices.size()
+        return view.page() == Page.SHOOT && view.chosen() >= 0 && view.chosen() < choices.size()
                 ? Optional.of(choices.get(view.chosen()))
                 : Optional.empty();
     }
@@ -269,6 +271,9 @@ public record Session(
      * is typed is looked for, so there only what Enter would really do is said.
      */
     public Optional<Outcome> echo() {
+        if (prompt.isEmpty() && view.menu().isPresent()) {
+            return view.menu().filter(Menu::isLast).map(it -> outcome(it.preview()));
+        }
         List<String> lines = prompt.lines();
         return lines.size() == 1
                 ? Optional.of(outcome(lines.get(0)))

@@ -35,6 +35,9 @@ public final class Update implements Message.Cases<Transition> {
 
     private static Transition act(Session before, Key key) {
         Session session = PromptKeys.onSelected(before, key);
+        if (ActionKeys.wants(session, key)) {
+            return ActionKeys.typed(session, key.text());
+        }
         Optional<KeyBinding> binding = KeyBindings.of(key, session);
         if (binding.isPresent()) {
             Optional<String> whyNot = binding.get().whyNot().apply(session);

@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import takeup.action.Menu;
 import takeup.command.ScreenAction.Sheet;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
@@ -35,9 +36,10 @@ public record View(
      * @param word the word that help explains; empty for all of them
      * @param heldRolls the rolls that are in the photographer's hand at the end of the day, where they were named
      * @param sheet what lies over the shoot screen to be photographed
+     * @param menu the actions to pick from
      */
-    record Subject(Optional<String> word, Optional<Set<RollId>> heldRolls, Optional<Sheet> sheet) {
-        static final Subject ALL = new Subject(Optional.empty(), Optional.empty(), Optional.empty());
+    record Subject(Optional<String> word, Optional<Set<RollId>> heldRolls, Optional<Sheet> sheet, Optional<Menu> menu) {
+        static final Subject ALL = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public View {
@@ -50,7 +52,9 @@ public record View(
 
     /** Another page, from its start. */
     View page(Page other) {
-        Page from = other != Page.HELP ? Page.SHOOT : page == Page.HELP ? previous : page;
+        boolean isOver = page == Page.HELP || page == Page.ACTIONS;
+        Page under = isOver ? previous : page;
+        Page from = other == Page.HELP || other == Page.ACTIONS ? under : Page.SHOOT;
         return new View(other, from, Subject.ALL, 0, -1, theme, big && other == Page.SHOOT, allRolls);
     }
 
@@ -60,17 +64,32 @@ public record View(
 
     /** Help on one word. */
     View explaining(String word) {
-        return page(Page.HELP).showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty()));
+        return page(Page.HELP)
+                .showing(new Subject(Optional.of(word), Optional.empty(), Optional.empty(), Optional.empty()));
     }
 
     /** The end of the day, with the rolls in the photographer's hand, where they were named. */
     View endingDay(Optional<Set<RollId>> heldRolls) {
-        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty()));
+        return page(Page.DAY_END).showing(new Subject(Optional.empty(), heldRolls, Optional.empty(), Optional.empty()));
+    }
+
+    /** Actions to pick from, over the view that they are of. */
+    View offering(Menu menu) {
+        Page under = page == Page.ACTIONS || page == Page.HELP ? previous : page;
+        Subject subject = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu));
+        return new View(Page.ACTIONS, under, subject, 0, -1, theme, false, allRolls);
+    }
+
+    /** The actions to pick from, where they are shown. */
+    public Optional<Menu> menu() {
+        return subject.menu();
     }
 
     /** The shoot screen with a sheet over it. */
     View withSheet(Sheet sheet) {
-        return page(Page.SHOOT).big(false).showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet)));
+        return page(Page.SHOOT)
+                .big(false)
+                .showing(new Subject(Optional.empty(), Optional.empty(), Optional.of(sheet), Optional.empty()));
     }
 
     /** The word that help explains; empty for all of them. */

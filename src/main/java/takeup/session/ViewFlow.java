@@ -53,7 +53,7 @@ final class ViewFlow {
 
     private static int length(Session session) {
         return switch (session.view().page()) {
-            case SHOOT, HELP -> 0;
+            case SHOOT, HELP, ACTIONS -> 0;
             case FRAMES ->
                 session.saved()
                         .rollInHand()

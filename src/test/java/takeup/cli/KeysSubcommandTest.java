@@ -23,7 +23,10 @@ import takeup.session.Session;
 /** {@code takeup keys --json} and the help of each view name the same keys and words. */
 class KeysSubcommandTest {
     @ParameterizedTest(name = "help on {0} lists its keys, none more and none less")
-    @EnumSource(value = Session.Page.class, names = "HELP", mode = EnumSource.Mode.EXCLUDE)
+    @EnumSource(
+            value = Session.Page.class,
+            names = {"HELP", "ACTIONS"},
+            mode = EnumSource.Mode.EXCLUDE)
     void helpListsTheKeysOfItsView(Session.Page page) {
         String view = page.name().toLowerCase(Locale.ROOT);
         TreeSet<String> told = new TreeSet<>();

@@ -127,7 +127,7 @@ class LoadCommandTest {
     @Test
     void unloadAsksWhileFramesAreLeftAndYesAnswers() {
         Shooting shooting = Shooting.medium("4 125");
-        assertEquals("R0001 has 15 frames left; yes unloads it all the same", shooting.asked("unload"));
+        assertEquals("15 left on R0001. Unload anyway? y/n", shooting.asked("unload"));
         assertEquals(Roll.State.OPEN, shooting.roll().state());
         assertEquals(
                 "R0001 finished: 1 of 16 frames, C-41, NORMAL (rated 200, box 400). Its JSON is exports/R0001.json.",
@@ -162,7 +162,7 @@ class LoadCommandTest {
                 Roll.State.FINISHED,
                 Shooting.medium("4 125 x17", "unload").roll("R1").state());
         assertEquals(
-                "R0001 has 1 frame left; yes unloads it all the same",
+                "1 left on R0001. Unload anyway? y/n",
                 Shooting.medium("4 125 x15").asked("unload"));
         Shooting.medium().refused("unload now");
         Shooting.medium("unload yes").refused("unload");

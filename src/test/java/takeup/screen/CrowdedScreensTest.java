@@ -212,15 +212,15 @@ class CrowdedScreensTest {
     void aQuestionStaysOnTheScreenWhileAYesWouldAnswerIt() {
         Playing day = Playing.medium("4 125", "unload").press(Key.Name.F9);
         for (Size size : List.of(new Size(40, 12), new Size(80, 24), new Size(120, 40))) {
-            shows("yes unloads", day.shoot(), size.columns(), size.rows());
-            shows("yes does it  Esc no", day.shoot(), size.columns(), size.rows());
+            shows("Unload anyway", day.shoot(), size.columns(), size.rows());
+            shows("y yes  n no", day.shoot(), size.columns(), size.rows());
         }
         Playing frames = Playing.medium("4 125", "unload").press(Key.Name.F2);
-        shows("yes does it  Esc no", frames.shoot(), 40, 12);
+        shows("y yes  n no", frames.shoot(), 40, 12);
         assertTrue(!Screen.render(frames.shoot(), 80, 24).text().contains("Esc shoot"));
         String withdrawn =
                 Screen.render(day.press(Key.Name.ESCAPE).shoot(), 80, 24).text();
-        assertTrue(!withdrawn.contains("yes does it") && !withdrawn.contains("yes unloads"), withdrawn);
+        assertTrue(!withdrawn.contains("y yes") && !withdrawn.contains("Unload anyway"), withdrawn);
     }
 
     @Test

@@ -38,7 +38,7 @@ class FooterTest {
     @Test
     void aListThatIsSeenWholeOffersNoPageAndNoWayToItself() {
         check(
-                "Esc shoot  Ctrl-Z undo  ? help  F3 rolls  F4 plan  F5 bag  F9 theme  F10 big",
+                "Esc shoot  Enter actions  Ctrl-Z undo  ? help  F3 rolls  F4 plan  F5 bag",
                 Playing.medium("4 125").press(Key.Name.F2),
                 80,
                 24);
@@ -46,7 +46,7 @@ class FooterTest {
 
     @Test
     void theWayBackStandsFirstAlsoWhereThereIsRoomForLittleElse() {
-        check("Esc shoot  Space page  Down scroll", Playing.medium("4 125 x9").press(Key.Name.F2), 40, 12);
+        check("Esc shoot  Space page  Enter actions", Playing.medium("4 125 x9").press(Key.Name.F2), 40, 12);
     }
 
     @Test

@@ -167,6 +167,7 @@ public final class Playing {
                     case BAG -> Key.Name.F5;
                     case DAY_END -> Key.Name.F6;
                     case HELP -> Key.Name.F1;
+                    case ACTIONS -> Key.Name.ENTER;
                 });
     }
 

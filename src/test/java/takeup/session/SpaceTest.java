@@ -168,7 +168,8 @@ class SpaceTest {
         assertTrue(
                 page == Session.Page.ROLLS
                         || day.shoot().view().scroll() > 0
-                        || day.shoot().view().chosen() >= 5,
+                        || day.shoot().view().chosen() >= 5
+                        || day.shoot().view().menu().map(it -> it.chosen()).orElse(0) >= 5,
                 "a long list moves on");
     }
 
@@ -296,13 +297,10 @@ class SpaceTest {
     }
 
     @Test
-    void enterOnAnEmptyPromptSaysWhatSpaceDoes() {
+    void enterOnAnEmptyPromptShowsWhatCanBeDoneAndLogsNothing() {
         Playing day = Playing.medium("4 125").press(Key.Name.ENTER);
         assertEquals(1, day.frames());
-        assertTrue(day.said().startsWith("Space logs: Frame 2 on R0001: f/4 1/125"), day.said());
-        assertTrue(Playing.of("cam 645").press(Key.Name.ENTER).said().startsWith("Space logs nothing: no film"));
-        day.press(Key.Name.F2).press(Key.Name.ENTER);
-        assertTrue(day.said().startsWith("Space turns the page"), day.said());
+        assertEquals(Session.Page.ACTIONS, day.page());
     }
 
     private static Playing held(int spaces) {

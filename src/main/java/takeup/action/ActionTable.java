@@ -1,0 +1,156 @@
+package takeup.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import takeup.dispatch.Completion;
+import takeup.history.ShootState;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+
+/** All that a day needs, as actions: a row each, in the order in which they are offered. */
+public final class ActionTable {
+    private static final List<Action> ALL = List.of(
+            Action.of("stop the bulb timer", "time")
+                    .where(s -> s.timerInHand().isPresent())
+                    .likely(s -> true),
+            Action.asking("take up a camera", "cam", FilmFields::camera)
+                    .where(s -> s.placeInHand().isEmpty())
+                    .likely(s -> true),
+            Action.asking("load a film", "load", FilmFields::load).likely(s -> true),
+            Action.asking("a frame with another setting", "", ActionTable::frame)
+                    .where(ActionTable::isSettable),
+            Action.asking("a note on the last frame", ";", ActionTable::note)
+                    .where(s -> newest(s).isPresent()),
+            Action.asking("new reading", "m", ExposureFields::reading)
+                    .likely(s -> s.day().light().isEmpty()),
+            Action.asking("another setting, no frame", "set", s -> pair(s)).where(ActionTable::isSettable),
+            Action.asking("filter", "filter", ExposureFields::filter),
+            Action.asking("flash", "flash", ExposureFields::flash),
+            Action.asking("hold an aperture or a time", "hold", ExposureFields::hold)
+                    .where(ActionTable::isSettable),
+            Action.asking("bias", "bias", ExposureFields::bias),
+            Action.of("start the bulb timer", "time").where(s -> s.timerInHand().isEmpty()),
+            Action.asking("another camera or back", "cam", FilmFields::camera)
+                    .where(s -> s.placeInHand().isPresent()),
+            Action.of("finish the roll", "unload")
+                    .likely(s ->
+                            s.rollInHand().filter(it -> it.framesLeft() <= 0).isPresent()),
+            Action.asking("another lens", "lens", ExposureFields::lens)
+                    .where(s -> s.cameraInHand()
+                            .filter(it -> it.lenses().size() > 1)
+                            .isPresent()),
+            Action.asking("tripod", "tripod", ExposureFields::onOff),
+            Action.asking("correct a frame", "fix", ActionTable::frameNumbers)
+                    .where(s -> newest(s).isPresent()),
+            Action.asking("the counter shows another number", "counter", ActionTable::counter),
+            Action.asking("frames that were not logged", "unlogged", s -> times()),
+            Action.asking("wasted frames", "blank", s -> times()),
+            Action.of("expose the frame once more", "double")
+                    .where(s -> newest(s).isPresent()),
+            Action.of("a slate frame", "slate"),
+            Action.of("rewind before the end", "rewind")
+                    .where(s -> s.rollInHand()
+                            .filter(it -> it.film().size().toString().equals("135"))
+                            .isPresent()),
+            Action.asking("push", "push", ExposureFields::stops),
+            Action.asking("pull", "pull", ExposureFields::stops),
+            Action.of("normal development", "normal"),
+            Action.asking("a note on the roll", "note", s -> List.of(Field.words("The note", "", List.of()))),
+            Action.asking("what the lab must know", "condition", FilmFields::condition),
+            Action.of("the plan", "plan"),
+            Action.asking("plan a moment", "plan", s -> RowActions.moment()),
+            Action.of("the bag", "bag"),
+            Action.asking("film into the bag", "bag add", FilmFields::lot),
+            Action.asking("film out of the bag", "bag take", FilmFields::inBag)
+                    .where(s -> !s.day().bag().filled().isEmpty()),
+            Action.of("all frames of this roll", "frames"),
+            Action.asking("open a shoot", "shoot", s -> List.of(Field.words("Its name", "", List.of()))),
+            Action.asking("another meter", "meter", FilmFields::meter),
+            Action.of("a rating test on this roll", "rating").where(ActionTable::isSettable),
+            Action.of("all rolls", "rolls"),
+            Action.of("why this setting", "why"),
+            Action.of("undo", "undo"),
+            Action.of("redo", "redo"),
+            Action.of("end of the day", "day-end"),
+            Action.of("big counter", "big"),
+            Action.of("next theme", "theme"),
+            Action.of("help", "help"),
+            Action.of("leave", "quit"));
+
+    private ActionTable() {}
+
+    /** What can be done now, the likeliest first. */
+    public static Menu menu(ShootState s) {
+        List<Choice> likely = new ArrayList<>();
+        List<Choice> rest = new ArrayList<>();
+        for (Action it : ALL) {
+            if (it.isPossible(s)) {
+                (it.isLikely().test(s) ? likely : rest).add(it.choice(s));
+            }
+        }
+        likely.addAll(rest);
+        return Menu.of(Field.list("What next?", likely));
+    }
+
+    /** The answers to a question, the safe one first. */
+    public static Menu answers(String question) {
+        return Menu.of(Field.list(question, List.of(Choice.of("no", "all stays as it is"), Choice.of("yes", "do it"))));
+    }
+
+    private static boolean isSettable(ShootState s) {
+        return s.cameraInHand().filter(it -> !it.isAutomatic()).isPresent();
+    }
+
+    private static Optional<Frame> newest(ShootState s) {
+        return s.rollInHand().flatMap(Roll::newest);
+    }
+
+    static List<Field> pair(ShootState s) {
+        return List.of(ExposureFields.aperture(s), ExposureFields.time(s));
+    }
+
+    private static List<Field> frame(ShootState s) {
+        List<Field> all = new ArrayList<>(pair(s));
+        all.add(Field.words("A note with it?", "; ", notes(s)).orNothing("no note"));
+        return all;
+    }
+
+    private static List<Field> note(ShootState s) {
+        return List.of(Field.words("The note", "", notes(s)));
+    }
+
+    private static List<String> notes(ShootState s) {
+        return newest(s)
+                .flatMap(it -> it.exposure().at())
+                .map(it -> Completion.notes(s, it.toLocalDate(), ""))
+                .orElse(List.of());
+    }
+
+    private static List<Field> times() {
+        return List.of(Field.digits(
+                "How many?",
+                "x",
+                IntStream.rangeClosed(1, 36).mapToObj(it -> "x" + it).toList(),
+                0));
+    }
+
+    private static List<Field> counter(ShootState s) {
+        int next = s.rollInHand().map(Roll::next).orElse(1);
+        return List.of(Field.digits(
+                "What does it show?",
+                "",
+                IntStream.rangeClosed(1, 40).mapToObj(Integer::toString).toList(),
+                Math.min(39, next - 1)));
+    }
+
+    private static List<Field> frameNumbers(ShootState s) {
+        List<Choice> frames = new ArrayList<>();
+        List<Frame> all = s.rollInHand().map(Roll::frames).orElse(List.of());
+        for (int i = all.size() - 1; i >= 0; i--) {
+            frames.add(Choice.of(Integer.toString(all.get(i).number()), RowActions.words(all.get(i))));
+        }
+        return List.of(Field.list("Which frame?", frames), RowActions.correction(s));
+    }
+}

@@ -1,0 +1,175 @@
+package takeup.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import takeup.day.CameraPlace;
+import takeup.day.FilmLot;
+import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.FilmSize;
+import takeup.kit.Kit;
+import takeup.kit.Meter;
+import takeup.kit.Stock;
+import takeup.roll.Film;
+import takeup.roll.Roll;
+
+/** What is asked for a camera, a film, the bag and the rolls. */
+final class FilmFields {
+    private FilmFields() {}
+
+    /** The cameras and backs in use first, then all others. */
+    static List<Field> camera(ShootState s) {
+        List<Choice> all = new ArrayList<>();
+        List<CameraPlace> inUse = s.placesInUse();
+        for (CameraPlace it : inUse) {
+            if (!Optional.of(it).equals(s.placeInHand())) {
+                all.add(Choice.of(it.typed(), contents(s, it)));
+            }
+        }
+        for (String key : s.kit().keys(Kit.Sort.CAMERAS)) {
+            if (inUse.stream().noneMatch(it -> it.camera().equals(key))) {
+                all.add(Choice.of(key, s.camera(key).map(Camera::name).orElse("")));
+            } else {
+                s.camera(key).map(Camera::backs).orElse(List.of()).stream()
+                        .map(it -> new CameraPlace(key, Optional.of(it)))
+                        .filter(it -> !inUse.contains(it))
+                        .forEach(it -> all.add(
+                                Choice.of(it.typed(), "back " + it.back().orElse("") + ", no film")));
+            }
+        }
+        return List.of(Field.list("Camera or back", all));
+    }
+
+    private static String contents(ShootState s, CameraPlace place) {
+        return s.rollIn(place)
+                .map(it -> it.film().stock().name() + ", " + it.framesLeft() + " left")
+                .orElse("no film");
+    }
+
+    /** What can go in: a half-shot roll, the film of before, what the bag holds, then what else fits. */
+    static List<Field> load(ShootState s) {
+        List<Choice> all = new ArrayList<>();
+        s.rolls().values().stream()
+                .filter(it -> it.state() == Roll.State.REWOUND && fits(s, it))
+                .forEach(it -> all.add(Choice.of(
+                        it.id().typed(),
+                        it.film().stock().name() + ", begun: goes on at frame " + it.next() + ", " + it.framesLeft()
+                                + " left")));
+        Optional<Film> before = s.placeInHand().map(it -> s.day().films().get(it));
+        before.ifPresent(it -> all.add(Choice.of("", it.stock().name() + " again, EI " + it.index())));
+        for (String key : stocks(s)) {
+            s.kit().stock(key).ifPresent(it -> all.add(Choice.of(key, words(s, it), rating(it))));
+        }
+        return List.of(Field.list("Which film goes in?", all));
+    }
+
+    private static boolean fits(ShootState s, Roll roll) {
+        return s.cameraInHand()
+                .filter(it -> it.frames().containsKey(roll.film().size()))
+                .isPresent();
+    }
+
+    /** The stocks that fit the camera in hand, those in the bag first. */
+    static List<String> stocks(ShootState s) {
+        List<FilmSize> sizes =
+                s.cameraInHand().map(it -> List.copyOf(it.frames().keySet())).orElse(List.of(FilmSize.values()));
+        List<String> all = new ArrayList<>();
+        for (boolean isInBag : new boolean[] {true, false}) {
+            for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
+                boolean fits = s.kit()
+                        .stock(key)
+                        .filter(it -> it.filmSizes().stream().anyMatch(sizes::contains))
+                        .isPresent();
+                if (fits && inBag(s, key) > 0 == isInBag) {
+                    all.add(key);
+                }
+            }
+        }
+        return all;
+    }
+
+    private static int inBag(ShootState s, String stock) {
+        return s.day().bag().filled().stream()
+                .filter(it -> it.getKey().stock().equals(stock))
+                .mapToInt(Map.Entry::getValue)
+                .sum();
+    }
+
+    private static String words(ShootState s, Stock stock) {
+        int inBag = inBag(s, stock.key());
+        return stock.name() + ", EI " + stock.usualIndex() + (inBag > 0 ? ", " + inBag + " in the bag" : "");
+    }
+
+    private static Field rating(Stock stock) {
+        double box = stock.boxSpeed().arithmetic();
+        TreeSet<Integer> speeds = new TreeSet<>();
+        for (double factor : new double[] {0.25, 0.5, 0.8, 1, 1.25, 2, 4, 8}) {
+            speeds.add((int) Math.rint(box * factor));
+        }
+        return Field.digits("Rated at", "@", speeds.stream().map(it -> "@" + it).toList(), 0)
+                .orNothing("EI " + stock.usualIndex() + ", as usual");
+    }
+
+    /** A lot of film, as it is typed: how many, which stock, which size. */
+    static List<Field> lot(ShootState s) {
+        List<Choice> all = new ArrayList<>();
+        for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
+            s.kit()
+                    .stock(key)
+                    .ifPresent(stock ->
+                            stock.filmSizes().forEach(size -> all.add(Choice.of(key + " " + size, stock.name()))));
+        }
+        return List.of(count("How many rolls?", 20), Field.list("Which film?", all));
+    }
+
+    /** What is in the bag, to be taken out. */
+    static List<Field> inBag(ShootState s) {
+        List<Choice> all = s.day().bag().filled().stream()
+                .map(it -> Choice.of(lot(it.getKey()), it.getValue() + " in the bag"))
+                .toList();
+        return List.of(count("How many rolls?", 20), Field.list("Which film?", all));
+    }
+
+    private static String lot(FilmLot lot) {
+        return lot.stock() + " " + lot.size();
+    }
+
+    static List<Field> meter(ShootState s) {
+        return List.of(Field.list(
+                "Which meter?",
+                s.kit().keys(Kit.Sort.METERS).stream()
+                        .map(it ->
+                                Choice.of(it, s.kit().meter(it).map(Meter::name).orElse("")))
+                        .toList()));
+    }
+
+    static Field count(String title, int most) {
+        return Field.digits(
+                title,
+                "",
+                IntStream.rangeClosed(1, most).mapToObj(Integer::toString).toList(),
+                0);
+    }
+
+    static List<Field> condition(ShootState s) {
+        return List.of(Field.list(
+                "What must the lab know?",
+                List.of("torn", "opened", "stuck", "partial").stream()
+                        .map(Choice::value)
+                        .toList()));
+    }
+
+    /** Half hours ahead, as they are typed. */
+    static Field clock(String title) {
+        List<String> times = new ArrayList<>();
+        for (int minutes = 6 * 60; minutes < 24 * 60; minutes += 30) {
+            times.add(String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60));
+        }
+        return Field.digits(title, "", times, 12);
+    }
+}

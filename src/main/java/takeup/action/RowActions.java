@@ -1,0 +1,154 @@
+package takeup.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import takeup.history.ShootState;
+import takeup.kit.Filter;
+import takeup.prompt.FrameArguments;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.RollId;
+import takeup.roll.SettingPatch;
+
+/** What can be done with the row of a list: a frame, a roll, a moment of the plan, the bag, the end of the day. */
+public final class RowActions {
+    private static final List<String> MOMENTS =
+            List.of("Arrival", "Portraits", "Group", "Start", "Finish", "Speeches", "Prize-giving", "Dinner");
+
+    private RowActions() {}
+
+    /** A frame of the roll in hand. */
+    public static Menu frame(ShootState s, int number) {
+        String n = Integer.toString(number);
+        return menu(
+                "Frame " + n,
+                Choice.of("fix " + n, "correct it", correction(s)),
+                Choice.of("fix " + n + " ;", "another note", Field.words("The note", "", List.of())),
+                Choice.of(
+                        "insert " + n,
+                        "a frame was forgotten before it",
+                        ExposureFields.aperture(s),
+                        ExposureFields.time(s)),
+                Choice.of("lost " + n, "it is fogged or lost"),
+                Choice.of("drop " + n, "it never happened; later ones are renumbered"));
+    }
+
+    /** A roll of the list of rolls. */
+    public static Menu roll(ShootState s, RollId id, Roll.State state) {
+        String r = id.typed();
+        List<Choice> all = new ArrayList<>();
+        boolean isInHand =
+                s.rollInHand().map(Roll::id).filter(it -> it.equals(id)).isPresent();
+        if (isInHand) {
+            all.add(Choice.of("frames", "its frames"));
+        }
+        if (isInHand || state == Roll.State.REWOUND) {
+            all.add(Choice.of(isInHand ? "unload" : "unload " + r, "finish it"));
+        }
+        if (state == Roll.State.REWOUND) {
+            all.add(Choice.of("load " + r, "goes on in the camera in hand"));
+        }
+        all.add(Choice.of("note " + r, "a note on it", Field.words("The note", "", List.of())));
+        all.add(Choice.of(
+                "condition " + r,
+                "what the lab must know",
+                FilmFields.condition(s).get(0)));
+        all.add(Choice.of("day-end", "where every roll of the day is"));
+        return menu(id.toString(), all.toArray(Choice[]::new));
+    }
+
+    /** A moment of the plan. */
+    public static Menu moment(int number) {
+        return menu(
+                "Moment " + number,
+                Choice.of("plan " + number, "at another time", FilmFields.clock("When?")),
+                Choice.of("plan drop " + number, "out of the plan"),
+                lateness("plan late", "all that are to come are later"),
+                lateness("plan early", "all that are to come are earlier"),
+                another());
+    }
+
+    /** The plan while it has no moment. */
+    public static Menu plan() {
+        return menu("Plan", another());
+    }
+
+    /** The bag. */
+    public static Menu bag(ShootState s) {
+        List<Choice> all = new ArrayList<>();
+        if (s.rollInHand().isEmpty() && s.cameraInHand().isPresent()) {
+            all.add(new Choice("load", "load a film", FilmFields.load(s)));
+        }
+        all.add(new Choice("bag add", "film into the bag", FilmFields.lot(s)));
+        if (!s.day().bag().filled().isEmpty()) {
+            all.add(new Choice("bag take", "film out of the bag", FilmFields.inBag(s)));
+        }
+        return menu("Bag", all.toArray(Choice[]::new));
+    }
+
+    private static Choice another() {
+        return new Choice("plan", "plan another moment", moment());
+    }
+
+    private static Choice lateness(String line, String name) {
+        return Choice.of(
+                line,
+                name,
+                Field.digits("By how many minutes?", "", List.of("5", "10", "15", "20", "30", "45", "60"), 2));
+    }
+
+    /** What a moment is made of. */
+    static List<Field> moment() {
+        return List.of(
+                FilmFields.clock("When?"),
+                new Field(
+                        "What?",
+                        Field.Entry.WORDS,
+                        "",
+                        MOMENTS.stream().map(Choice::value).toList(),
+                        0),
+                Field.digits(
+                                "How many frames?",
+                                "wants ",
+                                List.of(
+                                        "wants 4",
+                                        "wants 6",
+                                        "wants 8",
+                                        "wants 12",
+                                        "wants 16",
+                                        "wants 24",
+                                        "wants 36"),
+                                3)
+                        .orNothing("it does not matter"),
+                Field.list("Is the day lost without it?", List.of(Choice.of("", "no"), Choice.of("must", "yes"))));
+    }
+
+    /** What can be wrong with a frame. */
+    static Field correction(ShootState s) {
+        List<Choice> filters = new ArrayList<>(List.of(Choice.of("off", "none")));
+        Filter.names().forEach(it -> filters.add(Choice.value(it)));
+        return Field.list(
+                "What was it?",
+                List.of(
+                        Choice.of("", "another aperture", ExposureFields.aperture(s)),
+                        Choice.of("", "another time", ExposureFields.time(s)),
+                        Choice.of("filter", "another filter", Field.list("Filter", filters)),
+                        Choice.of("flash", "flash", ExposureFields.onOff(s).get(0)),
+                        Choice.of("blank", "nothing on it"),
+                        Choice.of("unlogged", "exposed, setting not known"),
+                        Choice.of("exposed", "exposed after all")));
+    }
+
+    static String words(Frame frame) {
+        String pair = FrameArguments.words(
+                frame.exposure().setting().aperture(),
+                frame.exposure().setting().time(),
+                SettingPatch.NOTHING);
+        return (pair.isEmpty() ? frame.kind().toString() : pair)
+                + frame.note().map(it -> "; " + it).orElse("");
+    }
+
+    private static Menu menu(String title, Choice... choices) {
+        return Menu.of(Field.list(title, List.of(choices)));
+    }
+}

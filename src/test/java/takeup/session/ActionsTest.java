@@ -1,0 +1,151 @@
+package takeup.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import takeup.action.Choice;
+import takeup.action.Field;
+import takeup.action.Menu;
+
+/** Everything without a command: Enter, arrows and digits alone make each line of a day. */
+class ActionsTest {
+    @Test
+    void aFrameWithAnotherSettingIsPickedAndItsLineIsShown() {
+        Playing day = Playing.medium("4 125");
+        pick(day, "a frame with another setting").type("8").press(Key.Name.ENTER);
+        assertEquals("f8 1/125", menu(day).preview());
+        day.type("250").press(Key.Name.ENTER);
+        assertEquals("f8 1/250", menu(day).preview());
+        day.press(Key.Name.ENTER);
+        assertEquals("f/8 1/250", day.framePair());
+        assertEquals(Session.Page.SHOOT, day.page());
+        day.press(Key.Name.PAGE_UP);
+        assertEquals("f8 1/250", day.prompt());
+    }
+
+    @Test
+    void aReadingIsPickedByItsKind() {
+        Playing day = Playing.medium("4 125");
+        pick(day, "new reading");
+        pickRow(day, "an exposure value").type("11.3").press(Key.Name.ENTER);
+        assertEquals(
+                11.3, day.shoot().shown().day().light().orElseThrow().ev100().stops(), 1e-9);
+    }
+
+    @Test
+    void aNoteIsTypedAndEscGoesBackStepByStep() {
+        Playing day = Playing.medium("4 125");
+        pick(day, "a note on the last frame").type("bow seat, 7 of 8?");
+        assertEquals("; bow seat, 7 of 8?", menu(day).preview());
+        day.press(Key.Name.ENTER);
+        assertEquals(
+                "bow seat, 7 of 8?",
+                day.roll("R0001").newest().orElseThrow().note().orElseThrow());
+        pick(day, "filter").press(Key.Name.ESCAPE);
+        assertEquals("What next?", menu(day).field().title());
+        day.press(Key.Name.ESCAPE);
+        assertEquals(Session.Page.SHOOT, day.page());
+    }
+
+    @Test
+    void aLetterLeavesTheActionsForThePrompt() {
+        Playing day = Playing.medium("4 125").press(Key.Name.ENTER).type("x2");
+        assertEquals("x2", day.prompt());
+        assertEquals(Session.Page.SHOOT, day.page());
+    }
+
+    @Test
+    void theRowOfAListHasItsOwnActions() {
+        Playing day = Playing.medium("4 125 x3")
+                .press(Key.Name.F2)
+                .press(Key.Name.DOWN)
+                .press(Key.Name.DOWN);
+        day.press(Key.Name.ENTER);
+        assertEquals("Frame 2", menu(day).field().title());
+        pickRow(day, "it is fogged or lost");
+        assertEquals("lost", day.roll("R0001").frames().get(1).kind().toString());
+        day = Playing.medium("plan 16:30 Prize-giving wants 12")
+                .press(Key.Name.F4)
+                .press(Key.Name.ENTER);
+        pickRow(day, "out of the plan");
+        assertTrue(day.shoot().shown().day().plan().moments().isEmpty());
+        day = Playing.medium("4 125").press(Key.Name.F3).pass(10).press(Key.Name.ENTER);
+        assertEquals("R0001", menu(day).field().title());
+    }
+
+    @Test
+    void whatComesNextMostLikelyStandsFirst() {
+        assertEquals("take up a camera", first(Playing.of()));
+        assertEquals("load a film", first(Playing.of("cam 645")));
+        assertEquals("new reading", first(Playing.medium()));
+        assertEquals("a frame with another setting", first(Playing.medium("m 5.6 125")));
+        assertEquals("finish the roll", first(Playing.medium("4 125", "m 5.6 125", "x15")));
+        assertEquals("stop the bulb timer", first(Playing.medium("m 5.6 125", "set b30s", "time")));
+    }
+
+    /** Each way through the actions, by its first rows, ends in a line that the program takes. */
+    @Test
+    void everyActionMakesALineThatIsTaken() {
+        for (List<String> lines : List.of(
+                List.<String>of(),
+                List.of("cam 645"),
+                List.of("cam 645", "load cn400", "m 5.6 125", "4 125", "bag add 3 cn400 120"),
+                List.of("cam 35", "load bw400", "4 125 x3"))) {
+            Playing day = Playing.of(lines.toArray(String[]::new)).press(Key.Name.ENTER);
+            List<String> refused = new ArrayList<>();
+            int whole = 0;
+            for (Menu end : ends(menu(day), 0)) {
+                whole++;
+                if (day.shoot().outcome(end.preview()) instanceof takeup.command.Outcome.Rejected why) {
+                    refused.add(end.preview() + ": " + why.why());
+                }
+            }
+            assertTrue(whole > 5, whole + " lines");
+            assertEquals(List.of(), refused);
+        }
+    }
+
+    /** The menus of which the next Enter makes a whole line: every row of a list of names, the first of numbers. */
+    private static List<Menu> ends(Menu menu, int depth) {
+        List<Menu> all = new ArrayList<>();
+        assertTrue(depth < 9, menu.preview());
+        boolean isList = menu.field().entry() == Field.Entry.NUMBERED;
+        for (int i = 0; i < Math.max(1, isList ? menu.field().choices().size() : 1); i++) {
+            Menu at = isList ? menu.moved(i - menu.chosen()) : menu;
+            at = at.canEnter() ? at : at.typed("bow seat");
+            if (at.isLast()) {
+                all.add(at);
+            } else {
+                all.addAll(ends(at.taken().next().orElseThrow(), depth + 1));
+            }
+        }
+        return all;
+    }
+
+    private static String first(Playing day) {
+        return menu(day.press(Key.Name.ENTER)).field().choices().get(0).name();
+    }
+
+    private static Menu menu(Playing day) {
+        return day.shoot().view().menu().orElseThrow();
+    }
+
+    private static Playing pick(Playing day, String name) {
+        return pickRow(day.press(Key.Name.ENTER), name);
+    }
+
+    private static Playing pickRow(Playing day, String name) {
+        List<Choice> choices = menu(day).field().choices();
+        int row = choices.stream().map(Choice::name).toList().indexOf(name);
+        assertFalse(row < 0, name + " in " + Set.copyOf(choices));
+        for (int i = 0; i < row; i++) {
+            day.press(Key.Name.DOWN);
+        }
+        return day.press(Key.Name.ENTER);
+    }
+}
