@@ -1,21 +1,15 @@
 package takeup.files;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
 import takeup.disk.IoErrorText;
 import takeup.scans.GreyPicture;
 import takeup.scans.NaturalOrder;
@@ -26,7 +20,8 @@ import takeup.scans.ScreenClock;
 import takeup.scans.Tone;
 
 /**
- * The scans in a folder, and in the folders within it: JPEG and TIFF, in natural order. They are only read.
+ * The scans in a folder, and in the folders within it: JPEG, PNG and TIFF, in natural order. They are only
+ * read.
  *
  * @param folder the folder
  * @param scans the scans
@@ -41,7 +36,6 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
     /** The long side of what a slate is looked for in. */
     private static final int FINEST = 1500;
 
-    private static final long LARGEST = 1_000_000_000;
     private static final int MOST = 2000;
     /** Some systems' Java has the decoders of pictures from other packages, which a machine may be without. */
     private static final String LACKING =
@@ -55,20 +49,7 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
      */
     public static ScanFolder read(Path folder, boolean slates) throws IOException {
         quiet();
-        List<String> names = new ArrayList<>();
-        for (Path path : list(folder)) {
-            String name = path.getFileName().toString();
-            if (Files.isDirectory(path)) {
-                for (Path inner : list(path)) {
-                    if (isPicture(inner)) {
-                        names.add(name + "/" + inner.getFileName());
-                    }
-                }
-            } else if (isPicture(path)) {
-                names.add(name);
-            }
-        }
-        names.sort(NaturalOrder.BY_NAME);
+        List<String> names = names(folder);
         if (names.size() > MOST) {
             throw new IOException(folder + " holds more than " + MOST + " pictures: name the folder of one film");
         }
@@ -76,8 +57,13 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
         Map<String, Picture> pictures = new LinkedHashMap<>();
         List<String> problems = new ArrayList<>();
         for (String name : names) {
+            Optional<String> whyNot = PictureKind.whyNotRead(name);
+            if (whyNot.isPresent()) {
+                problems.add(name + " is not read: " + whyNot.get());
+                continue;
+            }
             try {
-                read(folder, name, slates, scans, pictures);
+                read(folder, name, slates, scans, pictures, problems);
             } catch (IOException e) {
                 problems.add(name + " cannot be read: " + IoErrorText.words(e));
             } catch (LinkageError e) {
@@ -89,6 +75,25 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
         return new ScanFolder(folder, scans, pictures, problems);
     }
 
+    /** The pictures in a folder, and in the folders within it, in natural order. */
+    private static List<String> names(Path folder) throws IOException {
+        List<String> names = new ArrayList<>();
+        for (Path path : list(folder)) {
+            String name = path.getFileName().toString();
+            if (Files.isDirectory(path)) {
+                for (Path inner : list(path)) {
+                    if (PictureKind.isPicture(inner)) {
+                        names.add(name + "/" + inner.getFileName());
+                    }
+                }
+            } else if (PictureKind.isPicture(path)) {
+                names.add(name);
+            }
+        }
+        names.sort(NaturalOrder.BY_NAME);
+        return names;
+    }
+
     private static List<Path> list(Path folder) throws IOException {
         List<Path> paths = new ArrayList<>();
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
@@ -97,18 +102,11 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
         return paths;
     }
 
-    private static boolean isPicture(Path path) {
-        String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
-        return !name.startsWith(".")
-                && (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".tif") || name.endsWith(".tiff"))
-                && Files.isRegularFile(path);
-    }
-
     /** The screen's clock on a picture that a digital camera took of it. */
     public static Optional<ScreenClock> clock(Path file) throws IOException {
         quiet();
         try {
-            return QrReader.clock(GreyPicture.of(open(file, FINEST).picture));
+            return QrReader.clock(GreyPicture.of(PictureFile.open(file, FINEST).picture()));
         } catch (LinkageError e) {
             throw new IOException(file.getFileName() + " cannot be read: " + LACKING, e);
         }
@@ -120,51 +118,21 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
         ImageIO.setUseCache(false);
     }
 
-    private record Opened(Picture picture, int width, int height) {}
-
-    private static void read(Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures)
+    private static void read(
+            Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures, List<String> problems)
             throws IOException {
-        Opened opened = open(folder.resolve(name), slates ? FINEST : FINE);
-        Picture picture = small(opened.picture);
+        PictureFile opened = PictureFile.open(folder.resolve(name), slates ? FINEST : FINE);
+        Picture picture = small(opened.picture());
         pictures.put(name, picture);
         scans.add(new Scan(
                 name,
-                opened.width,
-                opened.height,
+                opened.width(),
+                opened.height(),
                 Tone.of(picture),
-                slates ? QrReader.slate(GreyPicture.of(opened.picture)) : Optional.empty()));
-    }
-
-    /** A picture with its long side at least so many dots, if it has them, and less than twice as many. */
-    private static Opened open(Path file, int side) throws IOException {
-        try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
-            Iterator<ImageReader> readers =
-                    in == null ? List.<ImageReader>of().iterator() : ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
-                throw new IOException("it is no JPEG and no TIFF");
-            }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(in, true, true);
-                int width = reader.getWidth(0);
-                int height = reader.getHeight(0);
-                if ((long) width * height > LARGEST) {
-                    throw new IOException("it is larger than a thousand million dots");
-                }
-                ImageReadParam param = reader.getDefaultReadParam();
-                int every = Math.max(1, Math.max(width, height) / side);
-                param.setSourceSubsampling(every, every, 0, 0);
-                return new Opened(whole(reader.read(0, param)), width, height);
-            } finally {
-                reader.dispose();
-            }
+                slates ? QrReader.slate(GreyPicture.of(opened.picture())) : Optional.empty()));
+        if (opened.isCut()) {
+            problems.add(name + " was cut off: what is there counts as its scan; download it again");
         }
-    }
-
-    private static Picture whole(BufferedImage image) {
-        int width = image.getWidth();
-        int height = image.getHeight();
-        return new Picture(width, height, image.getRGB(0, 0, width, height, null, 0, width));
     }
 
     private static Picture small(Picture whole) {

@@ -99,9 +99,12 @@ public final class ScansSubcommand implements Callable<Integer> {
             ScanFolder read = ScanFolder.read(path, candidates.haveSlates());
             read.problems().forEach(global.console()::error);
             isWhole &= read.problems().isEmpty();
+            if (read.scans().isEmpty()) {
+                throw new CommandFailed(1, folder + " holds no scan that can be read: JPEG, PNG or TIFF");
+            }
             ScansByRoll sorted = RollMatcher.of(read.scans(), candidates.withSlatesOf(read), found.id());
             Proposal proposal = adjust.apply(sorted.asked(), found);
-            if (isForTheEye() && opens(found, proposal, review, read)) {
+            if (isForTheEye() && !proposal.scans().isEmpty() && opens(found, proposal, review, read)) {
                 return isWhole ? 0 : 1;
             }
             if (accept) {
