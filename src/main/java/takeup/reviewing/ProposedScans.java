@@ -13,6 +13,7 @@ import takeup.scans.Proposal;
 import takeup.scans.Scan;
 import takeup.scans.ScansByRoll;
 import takeup.scans.Slot;
+import takeup.text.English;
 import takeup.text.Width;
 
 /**
@@ -33,12 +34,19 @@ record ProposedScans(Roll roll, ScansByRoll sorted, Proposal proposal, ScanFolde
         console.line((proposal.isSure() ? "sure: " : "NOT SURE: ") + percent(proposal.confidence()));
         lines(ScanRow.of(proposal, roll, review)).forEach(console::line);
         for (ScansByRoll.Other other : sorted.others()) {
-            console.line(other.proposal().scans().size() + " more scans look like " + other.roll() + " ("
-                    + percent(other.proposal().confidence()) + "): takeup scans " + other.roll() + " FOLDER");
+            int more = other.proposal().scans().size();
+            String scans = more + " more " + English.agree(more, "scan", "scans");
+            console.line((isComplete() ? roll.id() + " has all " + roll.frames().size() + "; the folder holds " : "")
+                    + scans + ", most like " + other.roll() + " (" + percent(other.proposal().confidence())
+                    + "): takeup scans " + other.roll() + " FOLDER");
         }
         if (!sorted.unmatched().isEmpty()) {
             console.line("of no roll here: " + String.join(", ", names(sorted.unmatched())));
         }
+    }
+
+    private boolean isComplete() {
+        return !proposal.slots().isEmpty() && proposal.missing().isEmpty();
     }
 
     static String percent(double share) {

@@ -15,7 +15,7 @@ import takeup.scans.ScansByRoll.Candidate;
 final class GroupMatcher {
     private static final double OUT_OF_ORDER = Math.log(0.1);
     /** That a scan is of no roll that is known, with what its looks would say on average. */
-    private static final double OF_NO_ROLL = Math.log(0.02) + 1;
+    static final double OF_NO_ROLL = Math.log(0.02) + 1;
 
     private static final int MOST_GROUPS = 6;
 

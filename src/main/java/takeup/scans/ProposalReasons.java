@@ -11,7 +11,7 @@ final class ProposalReasons {
     private final Hypothesis how;
     private final List<Slot> missing;
     private final List<Scan> extra;
-    /** {@code 12 scans, 13 logged}. */
+    /** {@code 12 scans, 13 logged on R0007}. */
     private final String counts;
 
     private final List<String> reasons = new ArrayList<>();
@@ -23,7 +23,13 @@ final class ProposalReasons {
         extra = proposal.extra();
         int frames =
                 proposal.slots().stream().mapToInt(it -> it.frames().size()).sum();
-        counts = English.count(proposal.scans().size(), "scan") + ", " + frames + " logged";
+        counts = English.count(proposal.scans().size(), "scan") + ", " + frames + " logged on "
+                + String.join(
+                        " and ",
+                        proposal.slots().stream()
+                                .map(it -> it.roll().toString())
+                                .distinct()
+                                .toList());
     }
 
     static List<String> of(Proposal proposal, Hypothesis how, boolean isOtherEndNext) {
@@ -49,7 +55,7 @@ final class ProposalReasons {
                             : ""));
         }
         if (how.isPiled()) {
-            reasons.add(counts + ", the last one of the film a pile, very bright and flat: the film stopped there, and "
+            reasons.add(counts + ", the last one of the film a pile, very bright and flat: the film " + guess() + "stopped there, and "
                     + missing.size() + " further " + English.agree(missing.size(), "frame lies", "frames lie")
                     + " on it");
         } else if (!missing.isEmpty()) {
@@ -59,11 +65,19 @@ final class ProposalReasons {
             String names =
                     String.join(", ", extra.stream().limit(4).map(Scan::name).toList())
                             + (extra.size() > 4 ? " …" : "");
-            reasons.add(counts + ": " + names + English.agree(extra.size(), " is a frame ", " are frames ") + place());
+            reasons.add(counts + ": " + names + " "
+                    + guess()
+                    + English.agree(extra.size(), "is a frame ", "are frames ")
+                    + place());
         }
         if (reasons.isEmpty()) {
             reasons.add(counts + ": one for each");
         }
+    }
+
+    /** What is not sure never reads as a fact. */
+    private String guess() {
+        return proposal.isSure() ? "" : "most likely ";
     }
 
     private String missingFrames() {
@@ -72,7 +86,7 @@ final class ProposalReasons {
         long far = missing.stream().filter(Slot::isFarOff).count();
         if (blank + far == missing.size()) {
             String kinds = blank == 0 ? "far off" : "blank, lost or far off";
-            return numbers(missing) + " left out, " + (far == 0 ? "blank or lost" : kinds) + " by the log"
+            return numbers(missing) + " " + guess() + "left out, " + (far == 0 ? "blank or lost" : kinds) + " by the log"
                     + (how.isGoodOnly() ? ": the lab returns good frames only" : "");
         }
         if (missing.size() > 1
@@ -80,7 +94,7 @@ final class ProposalReasons {
             return "nothing came back from frame " + missing.get(0).number()
                     + " on; the film ended there, or the lab left them out";
         }
-        return numbers(missing) + English.agree(missing.size(), " has", " have") + " no scan";
+        return numbers(missing) + " " + guess() + English.agree(missing.size(), "has", "have") + " no scan";
     }
 
     private static boolean isBlank(Slot slot) {
@@ -118,7 +132,7 @@ final class ProposalReasons {
 
     private void direction() {
         if (how.isReversed()) {
-            reasons.add("the film was scanned from its other end: "
+            reasons.add("the film was " + guess() + "scanned from its other end: "
                     + (how.slope() > 0
                             ? "bright and dark scans follow the logged light only so"
                             : "what is black or missing fits only so"));

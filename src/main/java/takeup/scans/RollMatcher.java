@@ -20,8 +20,20 @@ public final class RollMatcher {
                 .findFirst()
                 .orElseThrow();
         Optional<SlateMatcher> slates = SlateMatcher.of(scans, candidates);
-        return slates.map(it -> bySlates(it, candidates, wanted))
-                .orElseGet(() -> withoutSlates(scans, candidates, wanted));
+        if (slates.isPresent()) {
+            return bySlates(slates.get(), candidates, wanted);
+        }
+        // Where slates contradict each other, each scan that shows another roll's is of that roll.
+        boolean isNamed = scans.stream().anyMatch(it -> isOf(it, asked));
+        if (!isNamed && scans.stream().anyMatch(it -> it.slate().isPresent())) {
+            String why = "the slates in this folder name other rolls, and contradict each other: sort the scans first";
+            return new ScansByRoll(Proposal.none(List.of(), wanted.slots(), why), List.of(), scans);
+        }
+        return withoutSlates(scans, candidates, wanted);
+    }
+
+    private static boolean isOf(Scan scan, RollId roll) {
+        return scan.slate().filter(it -> it.roll().equals(roll)).isPresent();
     }
 
     private static ScansByRoll bySlates(SlateMatcher slates, List<Candidate> candidates, Candidate wanted) {

@@ -1,10 +1,13 @@
 package takeup.scans;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import takeup.roll.RollId;
 import takeup.scans.ScansByRoll.Candidate;
 import takeup.text.English;
@@ -17,6 +20,7 @@ final class SlateMatcher {
     private final List<Candidate> candidates;
     private final Map<RollId, List<Scan>> films = new LinkedHashMap<>();
     private final List<Scan> rest = new ArrayList<>();
+    private final Set<RollId> named = new HashSet<>();
     private double sure = 1;
 
     private SlateMatcher(List<Candidate> candidates) {
@@ -29,6 +33,7 @@ final class SlateMatcher {
             return Optional.empty();
         }
         SlateMatcher slates = new SlateMatcher(candidates);
+        scans.forEach(it -> it.slate().map(Slate::roll).ifPresent(slates.named::add));
         boolean isClear = ScanGroups.of(scans).stream().allMatch(slates::take);
         return isClear ? Optional.of(slates) : Optional.empty();
     }
@@ -62,10 +67,17 @@ final class SlateMatcher {
                 runs.add(new Run(next, i, i));
             }
         }
-        int from = 0;
+        int from = runs.isEmpty() ? 0 : begin(group, runs);
+        rest.addAll(group.subList(0, from));
         for (int i = 0; i < runs.size(); i++) {
             int end = i + 2 < runs.size() ? runs.get(i + 2).first : group.size();
-            int to = i + 1 < runs.size() ? border(group.subList(0, end), from, runs.get(i), runs.get(i + 1)) : end;
+            int to =
+                    i + 1 < runs.size() ? border(group.subList(0, end), from, runs.get(i), runs.get(i + 1)) : end;
+            if (i + 1 == runs.size()) {
+                int last = finish(group, from, runs.get(i));
+                rest.addAll(group.subList(last, to));
+                to = last;
+            }
             films.put(runs.get(i).roll, group.subList(from, to));
             from = to;
         }
@@ -80,17 +92,62 @@ final class SlateMatcher {
 
     /** Where the second film begins: behind the first one's last slate, and at the latest with its own first. */
     private int border(List<Scan> scans, int from, Run one, Run other) {
-        int best = other.first;
+        return cut(
+                one.last + 1,
+                other.first,
+                at -> evidence(scans.subList(from, at), one.roll)
+                        + evidence(scans.subList(at, scans.size()), other.roll));
+    }
+
+    /** Where the first film with a slate begins: scans before it that the film cannot hold are of one without a slate. */
+    private int begin(List<Scan> group, List<Run> runs) {
+        int end = runs.size() > 1 ? runs.get(1).first : group.size();
+        Run run = runs.get(0);
+        if (holds(run.roll, end)) {
+            return 0;
+        }
+        int least = candidate(run.roll).isEmpty() ? run.first : 0;
+        return cut(least, run.first, at -> evidence(group.subList(at, end), run.roll) + others(group.subList(0, at)));
+    }
+
+    /** Where the last film with a slate ends. */
+    private int finish(List<Scan> group, int from, Run run) {
+        if (holds(run.roll, group.size() - from)) {
+            return group.size();
+        }
+        return cut(
+                run.last + 1,
+                group.size(),
+                at -> evidence(group.subList(from, at), run.roll) + others(group.subList(at, group.size())));
+    }
+
+    private boolean holds(RollId roll, int scans) {
+        return candidate(roll).map(it -> it.mayHold(scans)).orElse(true);
+    }
+
+    /** The likeliest place of a cut; how sure it is goes into what is said of the films. */
+    private int cut(int from, int to, IntToDoubleFunction weigh) {
+        int best = to;
         double high = Double.NEGATIVE_INFINITY;
         double all = Double.NEGATIVE_INFINITY;
-        for (int at = one.last + 1; at <= other.first; at++) {
-            double weight =
-                    evidence(scans.subList(from, at), one.roll) + evidence(scans.subList(at, scans.size()), other.roll);
+        for (int at = from; at <= to; at++) {
+            double weight = weigh.applyAsDouble(at);
             all = LogSum.add(all, weight);
             best = weight > high ? at : best;
             high = Math.max(high, weight);
         }
         sure *= Math.exp(high - all);
+        return best;
+    }
+
+    /** How likely scans without a slate are as those of the roll that they fit best, or of none that is known. */
+    private double others(List<Scan> scans) {
+        double best = scans.size() * GroupMatcher.OF_NO_ROLL;
+        for (Candidate each : candidates) {
+            if (!scans.isEmpty() && !each.slots().isEmpty() && !named.contains(each.roll())) {
+                best = Math.max(best, Aligner.evidence(scans, each.slots(), each.room()));
+            }
+        }
         return best;
     }
 

@@ -74,7 +74,7 @@ class AlignerTest {
         assertTrue(proposal.isPiled());
         assertEquals(List.of(0, 1, 2, 3, 4, 5), proposal.slotOf());
         assertTrue(
-                proposal.reasons().get(0).startsWith("6 scans, 36 logged, the last one of the film a pile"),
+                proposal.reasons().get(0).startsWith("6 scans, 36 logged on R0007, the last one of the film a pile"),
                 proposal.reasons().toString());
     }
 
@@ -118,7 +118,7 @@ class AlignerTest {
         Proposal proposal = Aligner.of(scans, slots(10), 1);
         assertEquals(List.of(0, 1, 2, 4, 5, 8, 9), proposal.slotOf());
         assertTrue(
-                proposal.reasons().get(0).contains("frames 4, 7-8 have no scan"),
+                proposal.reasons().get(0).contains("frames 4, 7-8 most likely have no scan"),
                 proposal.reasons().toString());
     }
 

@@ -88,6 +88,30 @@ class SlateMatcherTest {
     }
 
     @Test
+    void ofTwoFilmsInOneCountTheFirstHasNoSlateAndKeepsItsOwnScans() {
+        List<ScansByRoll.Candidate> rolls = List.of(roll(ONE, 16), roll(OTHER, 16, 1));
+        List<Scan> scans = film(ONE, 16);
+        scans.addAll(film(OTHER, 16, 1));
+        for (RollId asked : List.of(ONE, OTHER)) {
+            ScansByRoll sorted = RollMatcher.of(named(scans), rolls, asked);
+            assertEquals(
+                    asked.equals(ONE) ? "crew_01.jpg" : "crew_17.jpg",
+                    sorted.asked().scans().get(0).name());
+            assertEquals(IntStream.range(0, 16).boxed().toList(), sorted.asked().slotOf());
+        }
+    }
+
+    @Test
+    void aRollWithoutASlateTakesNoFilmWhoseSlatesContradictEachOtherButNameAnother() {
+        List<Scan> scans = film(OTHER, 6, 1);
+        scans.addAll(film(new RollId("R", 3), 6, 1));
+        scans.addAll(film(OTHER, 6, 1));
+        ScansByRoll sorted = RollMatcher.of(named(scans), List.of(roll(ONE, 16), roll(OTHER, 16, 1)), ONE);
+        assertEquals(List.of(), sorted.asked().scans());
+        assertEquals(18, sorted.unmatched().size());
+    }
+
+    @Test
     void aFolderWithAnotherRollsSlateIsNotLaidBesideThisOne() {
         ScansByRoll sorted =
                 RollMatcher.of(named(film(OTHER, 12, 1)), List.of(roll(ONE, 12, 1), roll(OTHER, 12, 1)), ONE);
