@@ -262,7 +262,7 @@ class RoomsTest {
                 .dependOnClassesThat()
                 .resideInAPackage("com.google.."));
         check(noClasses()
-                .that(outermostIsNot("ScanFolder", it -> it.getName().equals("takeup.files.ScanFolder")))
+                .that(outermostIsNot("PictureFile", it -> it.getName().equals("takeup.files.PictureFile")))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.awt..", "javax.imageio.."));

@@ -24,6 +24,12 @@ import takeup.scans.Picture;
 record PictureFile(Picture picture, int width, int height, boolean isCut) {
     private static final long LARGEST = 1_000_000_000;
 
+    static {
+        // No window is ever opened for a picture.
+        System.setProperty("java.awt.headless", "true");
+        ImageIO.setUseCache(false);
+    }
+
     /** A picture with its long side at least so many dots, if it has them, and less than twice as many. */
     static PictureFile open(Path file, int side) throws IOException {
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {

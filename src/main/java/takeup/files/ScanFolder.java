@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import takeup.disk.IoErrorText;
 import takeup.scans.GreyPicture;
 import takeup.scans.NaturalOrder;
@@ -48,7 +47,6 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
      * @param slates whether slates are looked for, which takes its time
      */
     public static ScanFolder read(Path folder, boolean slates) throws IOException {
-        quiet();
         List<String> names = names(folder);
         if (names.size() > MOST) {
             throw new IOException(folder + " holds more than " + MOST + " pictures: name the folder of one film");
@@ -104,18 +102,11 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
 
     /** The screen's clock on a picture that a digital camera took of it. */
     public static Optional<ScreenClock> clock(Path file) throws IOException {
-        quiet();
         try {
             return QrReader.clock(GreyPicture.of(PictureFile.open(file, FINEST).picture()));
         } catch (LinkageError e) {
             throw new IOException(file.getFileName() + " cannot be read: " + LACKING, e);
         }
-    }
-
-    /** No window is ever opened for a picture. */
-    private static void quiet() {
-        System.setProperty("java.awt.headless", "true");
-        ImageIO.setUseCache(false);
     }
 
     private static void read(

@@ -11,7 +11,7 @@ final class ProposalReasons {
     private final Hypothesis how;
     private final List<Slot> missing;
     private final List<Scan> extra;
-    /** {@code 12 scans, 13 logged on R0007}. */
+    /** {@code 12 scans, R0007 has 13}. */
     private final String counts;
 
     private final List<String> reasons = new ArrayList<>();
@@ -23,13 +23,12 @@ final class ProposalReasons {
         extra = proposal.extra();
         int frames =
                 proposal.slots().stream().mapToInt(it -> it.frames().size()).sum();
-        counts = English.count(proposal.scans().size(), "scan") + ", " + frames + " logged on "
-                + String.join(
-                        " and ",
-                        proposal.slots().stream()
-                                .map(it -> it.roll().toString())
-                                .distinct()
-                                .toList());
+        List<String> rolls = proposal.slots().stream()
+                .map(it -> it.roll().toString())
+                .distinct()
+                .toList();
+        counts = English.count(proposal.scans().size(), "scan") + ", " + String.join(" and ", rolls)
+                + English.agree(rolls.size(), " has ", " have ") + frames;
     }
 
     static List<String> of(Proposal proposal, Hypothesis how, boolean isOtherEndNext) {

@@ -128,7 +128,7 @@ class ScansIT {
         Installed.Ended ended = takeup("", "scans", "1", "damaged", "--data", "day");
         assertEquals(1, ended.status());
         assertTrue(ended.err().contains("crew_05.jpg cannot be read"), ended.err());
-        assertTrue(ended.out().contains("15 scans, 16 logged"), ended.out());
+        assertTrue(ended.out().contains("15 scans, R0001 has 16"), ended.out());
     }
 
     @Test

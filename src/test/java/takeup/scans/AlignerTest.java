@@ -74,7 +74,7 @@ class AlignerTest {
         assertTrue(proposal.isPiled());
         assertEquals(List.of(0, 1, 2, 3, 4, 5), proposal.slotOf());
         assertTrue(
-                proposal.reasons().get(0).startsWith("6 scans, 36 logged on R0007, the last one of the film a pile"),
+                proposal.reasons().get(0).startsWith("6 scans, R0007 has 36, the last one of the film a pile"),
                 proposal.reasons().toString());
     }
 
