@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** What kind of picture a file is, by the ending of its name: one that is read, or one that is named with the reason. */
+/**
+ * What kind of picture a file is, by the ending of its name: one that is read, or one that is named with the reason.
+ */
 final class PictureKind {
     private static final Set<String> READ = Set.of("jpg", "jpeg", "tif", "tiff", "png");
     /** What digital cameras call the file of their sensor. */

@@ -19,8 +19,7 @@ import takeup.scans.ScreenClock;
 import takeup.scans.Tone;
 
 /**
- * The scans in a folder, and in the folders within it: JPEG, PNG and TIFF, in natural order. They are only
- * read.
+ * The scans in a folder, and in the folders within it: JPEG, PNG and TIFF, in natural order. They are only read.
  *
  * @param folder the folder
  * @param scans the scans
@@ -110,7 +109,12 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
     }
 
     private static void read(
-            Path folder, String name, boolean slates, List<Scan> scans, Map<String, Picture> pictures, List<String> problems)
+            Path folder,
+            String name,
+            boolean slates,
+            List<Scan> scans,
+            Map<String, Picture> pictures,
+            List<String> problems)
             throws IOException {
         PictureFile opened = PictureFile.open(folder.resolve(name), slates ? FINEST : FINE);
         Picture picture = small(opened.picture());

@@ -37,7 +37,8 @@ record ProposedScans(Roll roll, ScansByRoll sorted, Proposal proposal, ScanFolde
             int more = other.proposal().scans().size();
             String scans = more + " more " + English.agree(more, "scan", "scans");
             console.line((isComplete() ? roll.id() + " has all " + roll.frames().size() + "; the folder holds " : "")
-                    + scans + ", most like " + other.roll() + " (" + percent(other.proposal().confidence())
+                    + scans + ", most like " + other.roll() + " ("
+                    + percent(other.proposal().confidence())
                     + "): takeup scans " + other.roll() + " FOLDER");
         }
         if (!sorted.unmatched().isEmpty()) {

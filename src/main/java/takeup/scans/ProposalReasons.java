@@ -54,7 +54,8 @@ final class ProposalReasons {
                             : ""));
         }
         if (how.isPiled()) {
-            reasons.add(counts + ", the last one of the film a pile, very bright and flat: the film " + guess() + "stopped there, and "
+            reasons.add(counts + ", the last one of the film a pile, very bright and flat: the film " + guess()
+                    + "stopped there, and "
                     + missing.size() + " further " + English.agree(missing.size(), "frame lies", "frames lie")
                     + " on it");
         } else if (!missing.isEmpty()) {
@@ -85,8 +86,8 @@ final class ProposalReasons {
         long far = missing.stream().filter(Slot::isFarOff).count();
         if (blank + far == missing.size()) {
             String kinds = blank == 0 ? "far off" : "blank, lost or far off";
-            return numbers(missing) + " " + guess() + "left out, " + (far == 0 ? "blank or lost" : kinds) + " by the log"
-                    + (how.isGoodOnly() ? ": the lab returns good frames only" : "");
+            return numbers(missing) + " " + guess() + "left out, " + (far == 0 ? "blank or lost" : kinds)
+                    + " by the log" + (how.isGoodOnly() ? ": the lab returns good frames only" : "");
         }
         if (missing.size() > 1
                 && slots.subList(slots.size() - missing.size(), slots.size()).equals(missing)) {

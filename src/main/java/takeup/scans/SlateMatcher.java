@@ -71,8 +71,7 @@ final class SlateMatcher {
         rest.addAll(group.subList(0, from));
         for (int i = 0; i < runs.size(); i++) {
             int end = i + 2 < runs.size() ? runs.get(i + 2).first : group.size();
-            int to =
-                    i + 1 < runs.size() ? border(group.subList(0, end), from, runs.get(i), runs.get(i + 1)) : end;
+            int to = i + 1 < runs.size() ? border(group.subList(0, end), from, runs.get(i), runs.get(i + 1)) : end;
             if (i + 1 == runs.size()) {
                 int last = finish(group, from, runs.get(i));
                 rest.addAll(group.subList(last, to));
@@ -99,7 +98,9 @@ final class SlateMatcher {
                         + evidence(scans.subList(at, scans.size()), other.roll));
     }
 
-    /** Where the first film with a slate begins: scans before it that the film cannot hold are of one without a slate. */
+    /**
+     * Where the first film with a slate begins: scans before it that the film cannot hold are of one without a slate.
+     */
     private int begin(List<Scan> group, List<Run> runs) {
         int end = runs.size() > 1 ? runs.get(1).first : group.size();
         Run run = runs.get(0);

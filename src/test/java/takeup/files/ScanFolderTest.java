@@ -77,7 +77,9 @@ class ScanFolderTest {
         ScanFolder read = ScanFolder.read(folder, false);
         assertEquals(2, read.scans().size());
         assertEquals(1, read.problems().size(), read.problems().toString());
-        assertTrue(read.problems().get(0).startsWith("2.jpg was cut off"), read.problems().toString());
+        assertTrue(
+                read.problems().get(0).startsWith("2.jpg was cut off"),
+                read.problems().toString());
     }
 
     private static byte[] picture(String kind) throws IOException {

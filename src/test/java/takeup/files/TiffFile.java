@@ -54,13 +54,24 @@ final class TiffFile {
         }
         out.putInt(4, out.position());
         int[][] fields = {
-            {256, 4, 1, width}, {257, 4, 1, height}, {258, 3, 3, depths}, {259, 3, 1, packing.code}, {262, 3, 1, 2},
-            {273, 4, strips, offsets}, {277, 3, 1, 3}, {278, 4, 1, ROWS_A_STRIP}, {279, 4, strips, lengths},
-            {284, 3, 1, 1}, {317, 3, 1, 2}
+            {256, 4, 1, width},
+            {257, 4, 1, height},
+            {258, 3, 3, depths},
+            {259, 3, 1, packing.code},
+            {262, 3, 1, 2},
+            {273, 4, strips, offsets},
+            {277, 3, 1, 3},
+            {278, 4, 1, ROWS_A_STRIP},
+            {279, 4, strips, lengths},
+            {284, 3, 1, 1},
+            {317, 3, 1, 2}
         };
         out.putShort((short) fields.length);
         for (int[] field : fields) {
-            out.putShort((short) field[0]).putShort((short) field[1]).putInt(field[2]).putInt(field[3]);
+            out.putShort((short) field[0])
+                    .putShort((short) field[1])
+                    .putInt(field[2])
+                    .putInt(field[3]);
         }
         out.putInt(0);
         byte[] file = new byte[out.position()];
@@ -69,8 +80,7 @@ final class TiffFile {
     }
 
     private static byte[] strip(int width, int rows, int bits) {
-        ByteBuffer strip =
-                ByteBuffer.allocate(width * rows * 3 * bits / 8).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer strip = ByteBuffer.allocate(width * rows * 3 * bits / 8).order(ByteOrder.LITTLE_ENDIAN);
         int most = (1 << bits) - 1;
         for (int row = 0; row < rows; row++) {
             for (int x = 0; x < width; x++) {
