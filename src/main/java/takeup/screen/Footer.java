@@ -65,11 +65,16 @@ final class Footer {
         if (lists.size() < 2) {
             return items;
         }
+        int at = 0;
+        while (!isList(items.get(at))) {
+            at++;
+        }
         String first = lists.get(0).key();
         String last = lists.get(lists.size() - 1).key();
+        // Nothing is looked for here: the generated equals of a record costs milliseconds before the first paint.
         List<KeyItem> all = new ArrayList<>(items);
-        all.set(items.indexOf(lists.get(0)), new KeyItem(first + (lists.size() == 2 ? " " : "-") + last, LISTS));
-        all.removeAll(lists);
+        all.removeIf(Footer::isList);
+        all.add(at, new KeyItem(first + (lists.size() == 2 ? " " : "-") + last, LISTS));
         return all;
     }
 }

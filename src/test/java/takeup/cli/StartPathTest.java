@@ -46,12 +46,33 @@ class StartPathTest {
         assertEquals(List.of(), unwanted(key, "java.lang.runtime.ObjectMethods"));
     }
 
+    @Test
+    void aStartInTheMiddleOfARollComparesNoRecordsEither() throws Exception {
+        Path folder = scratch.resolve("datafilm");
+        for (String profile : List.of("cameras/645.json", "stocks/cn400.json")) {
+            Path copy = folder.resolve("profiles").resolve(profile);
+            Files.createDirectories(copy.getParent());
+            Files.copy(Path.of("profiles").resolve(profile), copy);
+        }
+        String lines = "cam 645\nload cn400\nm 5.6 125\n.\n.\n";
+        Installed.Ended typed = InProcess.run(lines, List.of("line", "--data", folder.toString()));
+        assertEquals(0, typed.status(), typed.toString());
+        List<String> first = loaded("film", "");
+        assertTrue(first.contains("takeup.kit.Suggestions"), "no advice was shown");
+        assertEquals(List.of(), unwanted(first, "java.lang.runtime.ObjectMethods"));
+        assertEquals(List.of(), unwanted(first, "java.util.Comparator$$Lambda"));
+    }
+
     private static List<String> unwanted(List<String> loaded, String name) {
         return loaded.stream().filter(it -> it.startsWith(name)).toList();
     }
 
     private List<String> loaded(String keys) throws Exception {
-        Path log = scratch.resolve("loaded" + keys);
+        return loaded(keys, keys);
+    }
+
+    private List<String> loaded(String folder, String keys) throws Exception {
+        Path log = scratch.resolve("loaded" + folder);
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xlog:class+load:file=" + log,
@@ -59,7 +80,7 @@ class StartPathTest {
                         "-cp",
                         System.getProperty("java.class.path"),
                         StartPathTest.class.getName(),
-                        scratch.resolve("data" + keys).toString(),
+                        scratch.resolve("data" + folder).toString(),
                         keys)
                 .inheritIO()
                 .start();
