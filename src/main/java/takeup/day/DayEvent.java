@@ -20,8 +20,10 @@ public sealed interface DayEvent
                 DayEvent.Undone,
                 DayEvent.Redone,
                 DayEvent.Unknown {
-    /** The day as it stands once this has happened. */
-    Day appliedTo(Day day);
+    /** The day as it stands once this has happened; as it was, for what changes nothing by itself. */
+    default Day appliedTo(Day day) {
+        return day;
+    }
 
     /** Whether {@code undo} counts it: selecting another camera is not a step. */
     default boolean isStep() {
@@ -133,11 +135,6 @@ public sealed interface DayEvent
     /** The guide to the first frame was dismissed, and does not come again. */
     record GuideDismissed() implements DayEvent {
         @Override
-        public Day appliedTo(Day day) {
-            return day;
-        }
-
-        @Override
         public boolean isStep() {
             return false;
         }
@@ -153,11 +150,6 @@ public sealed interface DayEvent
      * step.
      */
     record ClockShifted(ClockShift shift) implements DayEvent {
-        @Override
-        public Day appliedTo(Day day) {
-            return day;
-        }
-
         @Override
         public boolean isStep() {
             return false;
@@ -185,11 +177,6 @@ public sealed interface DayEvent
     /** A step was undone: what it did here counts no longer. */
     record Undone(long step) implements DayEvent {
         @Override
-        public Day appliedTo(Day day) {
-            return day;
-        }
-
-        @Override
         public <R> R match(Cases<R> cases) {
             return cases.undone(this);
         }
@@ -198,11 +185,6 @@ public sealed interface DayEvent
     /** A step that was undone was done again. */
     record Redone(long step) implements DayEvent {
         @Override
-        public Day appliedTo(Day day) {
-            return day;
-        }
-
-        @Override
         public <R> R match(Cases<R> cases) {
             return cases.redone(this);
         }
@@ -210,11 +192,6 @@ public sealed interface DayEvent
 
     /** A kind that a later version wrote: kept, and shown as such. */
     record Unknown(String kind, String text) implements DayEvent {
-        @Override
-        public Day appliedTo(Day day) {
-            return day;
-        }
-
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unknown(this);

@@ -28,6 +28,7 @@ import takeup.kit.Kit;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderHtml;
+import takeup.order.OrderNumbers;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
@@ -70,7 +71,7 @@ public record OrderFolder(Path base, boolean isLoose) {
 
     /** All orders, oldest first. */
     public Found<Order> allOrders() {
-        return files(orders(), it -> Order.parse(it).equals(Optional.of(it)), "orders/", (file, text) -> {
+        return files(orders(), it -> OrderNumbers.parse(it).equals(Optional.of(it)), "orders/", (file, text) -> {
             Order order = Order.read(file, text);
             if (!file.equals("orders/" + order.order() + ENDING)) {
                 throw new IllegalArgumentException(

@@ -1,7 +1,6 @@
 package takeup.journal;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -132,19 +131,7 @@ public final class Archive {
 
     /** What was being typed when the program ended last; empty if nothing was, or it cannot be read. */
     public Optional<String> draft() {
-        Path file = layout.draft();
-        try {
-            if (drive.kind(file) != FileSystem.Kind.FILE || drive.size(file) > 200_000) {
-                return Optional.empty();
-            }
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(drive.read(file)))
-                    .toString();
-            return Optional.of(text).filter(it -> !it.isBlank());
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return new DraftFile(drive, layout.draft()).read();
     }
 
     /** The numbers of the rolls whose journals lie with the open ones. */

@@ -1,8 +1,6 @@
 package takeup.journal;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
@@ -11,15 +9,14 @@ import java.util.Optional;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.Quarantine;
-import takeup.records.Fields;
 
 /**
  * One journal that is being written: appended to, forced before anything is acknowledged.
  *
- * <p>What was acknowledged is held in memory too. After a failed force the system may have dropped what it was to write
- * and call the next force a success, so that channel is never used again; and a file that was deleted or replaced takes
- * records without a word. In both cases the journal is written anew at once, whole, beside the old one, and put in its
- * place. A new journal comes into being the same way, with its first record in it.
+ * <p>What was acknowledged is held in memory too ({@link JournalMemory}). After a failed force the system may have
+ * dropped what it was to write and call the next force a success, so that channel is never used again; and a file that
+ * was deleted or replaced takes records without a word. In both cases the journal is written anew at once, whole,
+ * beside the old one, and put in its place. A new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
     /** Why a journal was rewritten, if it was: it could not be forced, or somebody had moved, deleted or changed it. */
@@ -31,25 +28,16 @@ final class JournalFile implements AutoCloseable {
 
     private final FileSystem drive;
     private final Path path;
-    private final ByteArrayOutputStream acknowledged = new ByteArrayOutputStream();
+    private final JournalMemory memory;
     private Optional<FileSystem.Open> channel = Optional.empty();
     private Object key = "";
-    private int lastN;
-    private long lastStep = -1;
-    private List<String> lastEvents = List.of();
     private boolean displaced;
     private boolean broken;
-    /** What the step that is being written adds, and where it begins; a step that is refused is taken back. */
-    private byte[] tried = new byte[0];
-
-    private int sizeBefore;
-    private int lastBefore;
 
     private JournalFile(FileSystem drive, Path path, byte[] bytes, int lastN) {
         this.drive = drive;
         this.path = path;
-        this.lastN = lastN;
-        acknowledged.writeBytes(bytes);
+        this.memory = new JournalMemory(path.getFileName().toString(), bytes, lastN);
     }
 
     /**
@@ -80,7 +68,7 @@ final class JournalFile implements AutoCloseable {
                 channel.truncate(good);
                 if (content.lacksLineFeed()) {
                     Folders.write(channel, new byte[] {'\n'});
-                    file.acknowledged.write('\n');
+                    file.memory.hold(file.memory.with(new byte[] {'\n'}));
                 }
                 channel.force(true);
             }
@@ -102,51 +90,36 @@ final class JournalFile implements AutoCloseable {
      * @return why the journal was written anew
      */
     Rewritten append(long step, OffsetDateTime at, List<String> events) throws IOException {
-        if (step == lastStep && events.equals(lastEvents)) {
+        if (memory.isLast(step, events)) {
             return mend();
         }
-        if (lastN == 0 && channel.isEmpty()) {
-            acknowledged.reset();
-            acknowledged.writeBytes(JournalLines.header(step, at, events.get(0)));
+        if (!memory.isBegun() && channel.isEmpty()) {
+            memory.hold(JournalLines.header(step, at, events.get(0)));
         }
-        byte[] more = lines(step, at, events);
-        tried = more;
-        sizeBefore = acknowledged.size();
-        lastBefore = lastN;
+        byte[] more = memory.begin(step, at, events);
         if (isSound(0)) {
             write(channel.orElseThrow(), more);
         }
         if (!isSound(more.length)) {
             rewrite(more);
         }
-        acknowledged.writeBytes(more);
-        lastN += events.size();
-        lastStep = step;
-        lastEvents = List.copyOf(events);
+        memory.acknowledge(step, events);
         return takeReason();
     }
 
     /** The lines that a step adds, or would add. */
     byte[] lines(long step, OffsetDateTime at, List<String> events) throws IOException {
-        ByteArrayOutputStream lines = new ByteArrayOutputStream();
-        for (int it = 0; it < events.size(); it++) {
-            lines.writeBytes(JournalLines.ofChecked(lastN + it + 1, step, at, events.get(it)));
-        }
-        if (acknowledged.size() + lines.size() > Folders.LARGEST || lastN + events.size() > Fields.MOST) {
-            throw new IOException(
-                    path.getFileName() + " is as large as a journal can be; unload the roll, or go on tomorrow");
-        }
-        return lines.toByteArray();
+        return memory.lines(step, at, events);
     }
 
     /** Its length on the disk; 0 where it is not begun yet. */
     int size() {
-        return lastN == 0 ? 0 : acknowledged.size();
+        return memory.isBegun() ? memory.length() : 0;
     }
 
     /** The step is whole: nothing of it is taken back any more. */
     void keep() {
-        tried = new byte[0];
+        memory.keep();
     }
 
     /**
@@ -154,23 +127,19 @@ final class JournalFile implements AutoCloseable {
      * Cutting needs no space. Where that fails it is to be tried again before anything else is written.
      */
     void takeBack() throws IOException {
-        if (tried.length == 0) {
+        if (!memory.holdsTried()) {
             return;
         }
-        byte[] before = Arrays.copyOf(acknowledged.toByteArray(), sizeBefore);
-        acknowledged.reset();
-        acknowledged.writeBytes(before);
-        lastN = lastBefore;
-        lastStep = -1;
+        byte[] whole = memory.forget();
         displaced = false;
-        if (drive.kind(path) == FileSystem.Kind.FILE && Quarantine.isBeginning(drive, path, joined(before, tried))) {
+        if (drive.kind(path) == FileSystem.Kind.FILE && Quarantine.isBeginning(drive, path, whole)) {
             cutOff();
         }
         keep();
     }
 
     private void cutOff() throws IOException {
-        if (lastN == 0) {
+        if (!memory.isBegun()) {
             closeQuietly();
             drive.delete(path);
             drive.forceNames(path.toAbsolutePath().getParent());
@@ -179,7 +148,7 @@ final class JournalFile implements AutoCloseable {
         FileSystem.Open open = channel.isEmpty() ? drive.open(path) : channel.get();
         boolean isCut = false;
         try {
-            open.truncate(sizeBefore);
+            open.truncate(memory.length());
             open.force(true);
             isCut = channel.isPresent();
         } finally {
@@ -192,12 +161,12 @@ final class JournalFile implements AutoCloseable {
 
     /** A step for a journal that counts its own: the same again until something was appended. */
     long nextStep() {
-        return lastN + 1;
+        return memory.lastN() + 1;
     }
 
     /** Writes the journal anew if it cannot be trusted or found any more; answers as {@link #append} does. */
     Rewritten mend() throws IOException {
-        if (lastN > 0 && !isSound(0)) {
+        if (memory.isBegun() && !isSound(0)) {
             rewrite(new byte[0]);
         }
         return takeReason();
@@ -217,7 +186,7 @@ final class JournalFile implements AutoCloseable {
             return false;
         }
         try {
-            displaced = channel.get().size() != acknowledged.size() + more || !key.equals(drive.key(path));
+            displaced = channel.get().size() != memory.length() + more || !key.equals(drive.key(path));
         } catch (IOException e) {
             displaced = true;
         }
@@ -249,7 +218,7 @@ final class JournalFile implements AutoCloseable {
     /** Cuts off what was never acknowledged: a full disk leaves half a record, and cutting needs no space. */
     private boolean cutBack(FileSystem.Open open) {
         try {
-            open.truncate(acknowledged.size());
+            open.truncate(memory.length());
             return true;
         } catch (IOException e) {
             return false;
@@ -258,7 +227,7 @@ final class JournalFile implements AutoCloseable {
 
     private void rewrite(byte[] more) throws IOException {
         closeQuietly();
-        byte[] whole = joined(acknowledged.toByteArray(), more);
+        byte[] whole = memory.with(more);
         Quarantine.other(drive, path, whole);
         Folders.put(drive, path, whole);
         boolean isWhole = true;
@@ -275,13 +244,6 @@ final class JournalFile implements AutoCloseable {
             throw new IOException(
                     path.getFileName() + " is changed by another program as soon as it is written; stop that program");
         }
-    }
-
-    private static byte[] joined(byte[] front, byte[] back) {
-        return ByteBuffer.allocate(front.length + back.length)
-                .put(front)
-                .put(back)
-                .array();
     }
 
     private void closeQuietly() {

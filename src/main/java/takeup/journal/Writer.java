@@ -247,13 +247,7 @@ public final class Writer implements AutoCloseable {
 
     /** Keeps what is being typed; nothing is kept of an empty line. */
     public void draft(String text) throws IOException {
-        if (text.isBlank()) {
-            if (Folders.whyLeftAlone(drive, layout.draft()).isEmpty()) {
-                drive.delete(layout.draft());
-            }
-        } else {
-            Folders.replace(drive, layout.draft(), text.getBytes(StandardCharsets.UTF_8));
-        }
+        new DraftFile(drive, layout.draft()).keep(text);
     }
 
     /** Writes the export of a roll: the old one or the new one is there, never half of one. */

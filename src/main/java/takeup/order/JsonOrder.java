@@ -112,7 +112,7 @@ final class JsonOrder {
             throw json.wrong("version", "is newer than 1, the one that is known here: use a newer takeup");
         }
         String number = json.text("order");
-        if (!Order.parse(number).equals(Optional.of(number))) {
+        if (!OrderNumbers.parse(number).equals(Optional.of(number))) {
             throw json.wrong("order", "is no order number, such as ORD-001");
         }
         json.mustHave("reference", "client", "parcel");

@@ -5,7 +5,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,8 +32,6 @@ public record Order(
         List<OrderedRoll> rolls,
         List<OrderCheck> checks,
         List<Progress> progress) {
-    private static final String LETTERS = "ORD-";
-
     public Order {
         rolls = List.copyOf(rolls);
         checks = List.copyOf(checks);
@@ -163,29 +160,6 @@ public record Order(
     /** The file of the order, ending in a line feed; it names the program's version. */
     public String json(String programVersion) {
         return JsonOrder.text(this, programVersion);
-    }
-
-    /** The next free number: {@code ORD-002} after {@code ORD-001}. */
-    public static String next(List<String> taken) {
-        return id(taken.stream().mapToInt(Order::number).max().orElse(0) + 1);
-    }
-
-    private static String id(int number) {
-        String digits = Integer.toString(number);
-        return LETTERS + "000".substring(Math.min(3, digits.length())) + digits;
-    }
-
-    private static int number(String id) {
-        return Integer.parseInt(id.substring(LETTERS.length()));
-    }
-
-    /** A number as it is typed: {@code ORD-001}, {@code ord1} or {@code 1}. */
-    public static Optional<String> parse(String typed) {
-        String word = typed.toUpperCase(Locale.ROOT);
-        String digits = word.replaceFirst("^ORD-?", "");
-        boolean isNumber =
-                !digits.isEmpty() && digits.length() <= 6 && digits.chars().allMatch(it -> it >= '0' && it <= '9');
-        return isNumber && Integer.parseInt(digits) > 0 ? Optional.of(id(Integer.parseInt(digits))) : Optional.empty();
     }
 
     public int revision() {

@@ -19,6 +19,7 @@ import takeup.options.GlobalOptions;
 import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
+import takeup.order.OrderNumbers;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
 import takeup.order.Stage;
@@ -73,7 +74,7 @@ record OrderDesk(GlobalOptions global, OrderFolder folder, Clock clock) {
 
     /** The order that was typed. */
     Order order(String typed) {
-        String number = Order.parse(typed)
+        String number = OrderNumbers.parse(typed)
                 .orElseThrow(() -> new CommandFailed(2, typed + " is no order number: ORD-001, or 1"));
         OrderFolder.Found<Order> found = folder.allOrders();
         return found.all().stream()

@@ -25,6 +25,7 @@ import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.OrderCheck;
 import takeup.order.OrderChecks;
+import takeup.order.OrderNumbers;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
 import takeup.order.Wishes;
@@ -177,7 +178,7 @@ final class OrderNewSubcommand implements Callable<Integer> {
             return 1;
         }
         Order made = Order.of(
-                Order.next(earlier.stream().map(Order::order).toList()),
+                OrderNumbers.next(earlier.stream().map(Order::order).toList()),
                 desk.clock().now(),
                 chosenLab,
                 instructions,

@@ -15,6 +15,7 @@ import takeup.options.JsonOption;
 import takeup.order.ExposedRoll;
 import takeup.order.MustHaveMoment;
 import takeup.order.Order;
+import takeup.order.OrderNumbers;
 import takeup.order.OrderedRoll;
 import takeup.order.Split;
 
@@ -79,7 +80,7 @@ final class OrderSplitSubcommand implements Callable<Integer> {
                 throw new CommandFailed(1, roll.roll() + " cannot be read, so " + whole.order() + " cannot be split");
             }
         }
-        String other = Order.next(all.stream().map(Order::order).toList());
+        String other = OrderNumbers.next(all.stream().map(Order::order).toList());
         refuseRollsThatAreOrderedTwice(whole, all);
         Split split = split(rolls, mustNotBeLost);
         if (split.first().isEmpty() || split.second().isEmpty()) {

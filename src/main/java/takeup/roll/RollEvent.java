@@ -7,8 +7,10 @@ import takeup.kit.Camera;
 
 /** What happened to one roll. A mistake is corrected by a further event, never by an edit. */
 public sealed interface RollEvent {
-    /** The roll as it stands once this has happened. */
-    Roll appliedTo(Roll roll, OffsetDateTime at);
+    /** The roll as it stands once this has happened; as it was, for what changes nothing by itself. */
+    default Roll appliedTo(Roll roll, OffsetDateTime at) {
+        return roll;
+    }
 
     /** One method for each kind, for rooms that must know which it is. */
     <R> R match(Cases<R> cases);
@@ -262,11 +264,6 @@ public sealed interface RollEvent {
     /** A step was undone: what it did here counts no longer. */
     record Undone(long step) implements RollEvent {
         @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll;
-        }
-
-        @Override
         public <R> R match(Cases<R> cases) {
             return cases.undone(this);
         }
@@ -275,11 +272,6 @@ public sealed interface RollEvent {
     /** A step that was undone was done again. */
     record Redone(long step) implements RollEvent {
         @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll;
-        }
-
-        @Override
         public <R> R match(Cases<R> cases) {
             return cases.redone(this);
         }
@@ -287,11 +279,6 @@ public sealed interface RollEvent {
 
     /** A kind that a later version wrote: kept, and shown as such. */
     record Unknown(String kind, String text) implements RollEvent {
-        @Override
-        public Roll appliedTo(Roll roll, OffsetDateTime at) {
-            return roll;
-        }
-
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unknown(this);

@@ -148,14 +148,14 @@ class OrderTrackerTest {
 
     @Test
     void numbersAreTypedShortAndCountedOn() {
-        assertEquals(Optional.of("ORD-001"), Order.parse("1"));
-        assertEquals(Optional.of("ORD-012"), Order.parse("ord12"));
-        assertEquals(Optional.of("ORD-1234"), Order.parse("ORD-1234"));
+        assertEquals(Optional.of("ORD-001"), OrderNumbers.parse("1"));
+        assertEquals(Optional.of("ORD-012"), OrderNumbers.parse("ord12"));
+        assertEquals(Optional.of("ORD-1234"), OrderNumbers.parse("ORD-1234"));
         for (String none : List.of("", "0", "ORD-", "R0001", "ORD-1x", "ORD-1234567", "-1")) {
-            assertEquals(Optional.empty(), Order.parse(none), none);
+            assertEquals(Optional.empty(), OrderNumbers.parse(none), none);
         }
-        assertEquals("ORD-001", Order.next(List.of()));
-        assertEquals("ORD-1000", Order.next(List.of("ORD-002", "ORD-999")));
+        assertEquals("ORD-001", OrderNumbers.next(List.of()));
+        assertEquals("ORD-1000", OrderNumbers.next(List.of("ORD-002", "ORD-999")));
     }
 
     private static void check(Order order, String today, String due) {
