@@ -4,17 +4,21 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.handoff.Sidecar;
+import takeup.handoff.SidecarDigest;
 import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
@@ -23,7 +27,10 @@ import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.text.English;
 
-/** Sidecars beside accepted scans. A file that is there already is never overwritten. */
+/**
+ * Sidecars beside accepted scans. One that takeup wrote, and nobody changed since, is renewed; another program's file
+ * is never touched: the facts go into a second file beside it.
+ */
 public final class SidecarFiles {
     /** How a sidecar is named after its scan: programs that read sidecars look for one name or the other. */
     public enum Naming {
@@ -43,12 +50,17 @@ public final class SidecarFiles {
             };
         }
 
-        private Path sidecar(Path scan) {
+        /** The usual name, and the one beside another program's file. */
+        private List<Path> sidecars(Path scan) {
             String name = scan.getFileName().toString();
             int dot = name.lastIndexOf('.');
-            return scan.resolveSibling((this == FULL || dot < 1 ? name : name.substring(0, dot)) + ".xmp");
+            String front = this == FULL || dot < 1 ? name : name.substring(0, dot);
+            return List.of(scan.resolveSibling(front + ".xmp"), scan.resolveSibling(front + ".takeup.xmp"));
         }
     }
+
+    /** No sidecar of takeup's own is longer, in bytes. */
+    private static final long LARGEST = 1 << 20;
 
     private final Console out;
 
@@ -56,50 +68,135 @@ public final class SidecarFiles {
         this.out = out;
     }
 
+    /** What became of one sidecar. */
+    private enum Outcome {
+        WRITTEN,
+        RENEWED,
+        SAME,
+        FAILED
+    }
+
+    /** A sidecar as it should be: its scan and its text. */
+    private record Wanted(String file, Path scan, String text) {}
+
     /** Writes one for each scan that shows a frame; false if one could not be written. */
     public boolean write(Roll roll, Review review, Naming naming) {
         ReviewEvent.Accepted accepted = review.accepted()
                 .orElseThrow(() ->
                         new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
-        int written = 0;
-        boolean isWhole = true;
+        Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
+        for (Wanted wanted : wanted(roll, review, accepted)) {
+            counts.merge(write(wanted, Path.of(accepted.folder()), naming), 1, Integer::sum);
+        }
+        out.line(English.count(counts.getOrDefault(Outcome.WRITTEN, 0), "sidecar") + " written"
+                + more(counts, Outcome.RENEWED, " renewed") + more(counts, Outcome.SAME, " up to date") + " in "
+                + accepted.folder());
+        return !counts.containsKey(Outcome.FAILED);
+    }
+
+    private static String more(Map<Outcome, Integer> counts, Outcome outcome, String words) {
+        return counts.containsKey(outcome) ? ", " + counts.get(outcome) + words : "";
+    }
+
+    /** The names of sidecars of takeup's own that say something else than the log now does. */
+    public static List<String> stale(Roll roll, Review review) {
+        if (review.accepted().isEmpty()) {
+            return List.of();
+        }
+        List<String> stale = new ArrayList<>();
+        for (Wanted wanted : wanted(roll, review, review.accepted().get())) {
+            for (Naming naming : Naming.values()) {
+                for (Path path : naming.sidecars(wanted.scan)) {
+                    Optional<String> there = read(path);
+                    if (there.filter(it -> SidecarDigest.isOwn(it) && !it.equals(wanted.text))
+                            .isPresent()) {
+                        stale.add(path.getFileName().toString());
+                    }
+                }
+            }
+        }
+        return stale;
+    }
+
+    private static List<Wanted> wanted(Roll roll, Review review, ReviewEvent.Accepted accepted) {
+        List<Wanted> all = new ArrayList<>();
+        Path folder = Path.of(accepted.folder());
         for (ReviewEvent.PlacedScan placed : accepted.scans()) {
-            List<Integer> frames = new ArrayList<>();
+            List<Integer> places = new ArrayList<>();
             for (FrameKey key : placed.frames()) {
                 int at = key.placeIn(roll.frames());
                 if (at >= 0) {
-                    frames.add(at);
+                    places.add(at);
                 }
             }
-            if (!frames.isEmpty()) {
-                boolean isDone = write(roll, review, frames, Path.of(accepted.folder()), placed.file(), naming);
-                isWhole &= isDone;
-                written += isDone ? 1 : 0;
+            if (!places.isEmpty()) {
+                Path scan = folder.resolve(placed.file()).normalize();
+                List<Frame> frames = places.stream().map(roll.frames()::get).toList();
+                Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
+                String text =
+                        Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), Version.number());
+                all.add(new Wanted(placed.file(), scan, text));
             }
         }
-        out.line(English.count(written, "sidecar") + " written in " + accepted.folder());
-        return isWhole;
+        return all;
     }
 
-    private boolean write(Roll roll, Review review, List<Integer> places, Path folder, String file, Naming naming) {
-        Path scan = folder.resolve(file).normalize();
-        if (!scan.startsWith(folder) || !Files.isRegularFile(scan)) {
-            out.error(file + " is not in " + folder + " any more, so it gets no sidecar");
-            return false;
+    private Outcome write(Wanted wanted, Path folder, Naming naming) {
+        if (!wanted.scan.startsWith(folder) || !Files.isRegularFile(wanted.scan)) {
+            out.error(wanted.file + " is not in " + folder + " any more, so it gets no sidecar");
+            return Outcome.FAILED;
         }
-        Path path = naming.sidecar(scan);
-        List<Frame> frames = places.stream().map(roll.frames()::get).toList();
-        Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
-        String text = Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), Version.number());
+        List<Path> paths = naming.sidecars(wanted.scan);
+        Path usual = paths.get(0);
+        Path path = isAnothers(usual) ? paths.get(1) : usual;
         try {
-            writeNew(path, text.getBytes(StandardCharsets.UTF_8));
-            return true;
-        } catch (FileAlreadyExistsException e) {
-            out.error(path.getFileName() + " is there already and is not touched");
+            if (isAnothers(path)) {
+                out.error(usual.getFileName() + " and " + path.getFileName()
+                        + " are another program's and are not touched");
+                return Outcome.FAILED;
+            }
+            Outcome outcome = write(path, wanted.text);
+            if (path != usual) {
+                out.line(usual.getFileName() + " is another program's and is not touched: takeup's facts are in "
+                        + path.getFileName());
+            }
+            return outcome;
         } catch (IOException e) {
             out.error(path.getFileName() + " could not be written: " + IoErrorText.words(e));
+            return Outcome.FAILED;
         }
-        return false;
+    }
+
+    private static Outcome write(Path path, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+            writeNew(path, bytes);
+            return Outcome.WRITTEN;
+        }
+        if (read(path).filter(text::equals).isPresent()) {
+            return Outcome.SAME;
+        }
+        Path fresh = path.resolveSibling("." + path.getFileName() + ".new");
+        Files.deleteIfExists(fresh);
+        writeNew(fresh, bytes);
+        Files.move(fresh, path, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        return Outcome.RENEWED;
+    }
+
+    /** Whether something is there that takeup did not write, or that was changed since. */
+    private static boolean isAnothers(Path path) {
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
+                && read(path).filter(SidecarDigest::isOwn).isEmpty();
+    }
+
+    private static Optional<String> read(Path path) {
+        try {
+            return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS) && Files.size(path) <= LARGEST
+                    ? Optional.of(Files.readString(path))
+                    : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     /** Forced, and taken away again where it could not be written whole. */

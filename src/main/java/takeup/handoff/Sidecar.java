@@ -43,6 +43,7 @@ public final class Sidecar {
             Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version) {
         try {
             XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
+            XMPMetaFactory.getSchemaRegistry().registerNamespace(SidecarDigest.SPACE, "takeup");
             XMPMeta meta = XMPMetaFactory.create();
             Frame frame = frames.get(0);
             exposure(meta, roll, RollJson.shown(frame));
@@ -58,11 +59,12 @@ public final class Sidecar {
                         XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
             }
             set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + version);
+            set(meta, SidecarDigest.SPACE, SidecarDigest.NAME, SidecarDigest.OPEN);
             SerializeOptions options = new SerializeOptions()
                     .setUseCanonicalFormat(true)
                     .setNewline("\n")
                     .setReadOnlyPacket(true);
-            return XMPMetaFactory.serializeToString(meta, options) + "\n";
+            return SidecarDigest.sealed(XMPMetaFactory.serializeToString(meta, options) + "\n");
         } catch (XMPException e) {
             throw new IllegalStateException("this frame cannot be written as XMP: " + e.getMessage(), e);
         }

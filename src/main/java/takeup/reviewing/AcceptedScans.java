@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.console.Console;
+import takeup.files.SidecarFiles;
 import takeup.json.Json;
 import takeup.options.JsonOption;
 import takeup.review.Density;
@@ -24,6 +25,10 @@ record AcceptedScans(Roll roll, Review review) {
                         .map(it -> it.scans().size() + " scans in " + it.folder())
                         .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
         lines().forEach(console::line);
+        List<String> stale = SidecarFiles.stale(roll, review);
+        if (!stale.isEmpty()) {
+            console.line("sidecars that are behind the log: " + String.join(", ", stale) + "; --sidecars renews them");
+        }
         List<Integer> gone = review.missingFrames(roll.frames());
         if (!gone.isEmpty()) {
             console.line("frames that were there when the scans were accepted, and are not now: "
@@ -59,6 +64,7 @@ record AcceptedScans(Roll roll, Review review) {
         return Json.object()
                 .and("roll", roll.id())
                 .and("folder", review.accepted().map(ReviewEvent.Accepted::folder))
-                .and("frames", frames);
+                .and("frames", frames)
+                .and("staleSidecars", SidecarFiles.stale(roll, review));
     }
 }

@@ -75,7 +75,7 @@ public final class ScansSubcommand implements Callable<Integer> {
             names = "--sidecars",
             paramLabel = "HABIT",
             description = "Writes an XMP file beside each accepted scan: full (crew_01.jpg.xmp) or short "
-                    + "(crew_01.xmp). None is ever overwritten.")
+                    + "(crew_01.xmp), and renews its own. Another program's is never touched.")
     String sidecars;
 
     @Override

@@ -142,7 +142,13 @@ class ScansIT {
                 0,
                 takeup("", "scans", "1", "--data", "cars", "--sidecars", "full").status());
         Installed.Ended twice = takeup("", "scans", "1", "--data", "cars", "--sidecars", "short");
-        assertEquals(1, twice.status(), "one is there already");
+        assertEquals(0, twice.status(), twice.toString());
+        assertTrue(
+                twice.out()
+                        .contains("crew_02.xmp is another program's and is not touched: takeup's facts are in "
+                                + "crew_02.takeup.xmp"),
+                twice.out());
+        assertTrue(Files.exists(folder.resolve("crew_02.takeup.xmp")));
         assertEquals("mine", Files.readString(folder.resolve("crew_02.xmp")));
         String[] marks = {
             "5.6", "5.6", "8", "5.6", "4", "5.6", "11", "11", "5.6", "4", "5.6", "4", "5.6", "5.6", "5.6", "5.6"
@@ -180,6 +186,20 @@ class ScansIT {
                             && (i > 0 || cells[6].endsWith("Ines & Tarek <bow>")),
                     said);
         }
+    }
+
+    @Test
+    void sidecarsThatAreBehindTheLogAreNamedAndRenewed() throws IOException {
+        takeup(ROLL, "line", "--data", "behind", "--clock", "2026-09-12T15:00+02:00");
+        Path folder = folder("behind-back");
+        takeup("yes\n", "scans", "1", "behind-back", "--data", "behind", "--accept", "--sidecars", "full");
+        takeup("fix r1 3 f/11\n", "line", "--data", "behind", "--clock", "2026-09-12T16:00+02:00");
+        String shown = takeup("", "scans", "1", "--data", "behind").out();
+        assertTrue(shown.contains("sidecars that are behind the log: crew_03.jpg.xmp; --sidecars renews them"), shown);
+        Installed.Ended renewed = takeup("", "scans", "1", "--data", "behind", "--sidecars", "full");
+        assertTrue(renewed.out().contains("0 sidecars written, 1 renewed, 15 up to date"), renewed.toString());
+        assertTrue(Files.readString(folder.resolve("crew_03.jpg.xmp")).contains("<exif:FNumber>11/1<"));
+        assertFalse(takeup("", "scans", "1", "--data", "behind").out().contains("behind the log"));
     }
 
     /** The roll scanned without these frames, brighter by 0.08 for each stop. */

@@ -34,6 +34,16 @@ class SidecarTest {
         return ReferenceTable.rows("metadata_properties").filter(it -> !LEFT_OUT.contains(it.text("property")));
     }
 
+    @Test
+    void isKnownAsTakeupsOwnUntilAnythingInItIsChanged() {
+        String text = sample();
+        assertTrue(SidecarDigest.isOwn(text), text);
+        assertFalse(
+                SidecarDigest.isOwn(text.replace("<xmp:CreatorTool>", "<xmp:Rating>4</xmp:Rating><xmp:CreatorTool>")));
+        assertFalse(SidecarDigest.isOwn(text.replaceAll("<takeup:digest>.*</takeup:digest>", "")));
+        assertFalse(SidecarDigest.isOwn("mine"));
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("properties")
     void eachPropertyOfTheTableIsThereInItsForm(ReferenceTable.Row row) throws Exception {
