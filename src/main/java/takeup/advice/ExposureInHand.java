@@ -5,8 +5,7 @@ import java.util.OptionalDouble;
 import takeup.exposure.FrameLight;
 import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
-import takeup.exposure.Reciprocity;
-import takeup.exposure.Stops;
+import takeup.exposure.LongExposure;
 import takeup.history.ShootState;
 import takeup.roll.ExposureResult;
 import takeup.roll.Roll;
@@ -15,23 +14,6 @@ import takeup.roll.Setting;
 /** What the setting in hand comes to in the light of the day. */
 public final class ExposureInHand {
     private ExposureInHand() {}
-
-    /**
-     * What reciprocity makes of the aperture in hand.
-     *
-     * @param meteredSeconds the time before the correction
-     * @param correctedSeconds the time after it; empty where no time is long enough
-     * @param openStops by how much to open the lens instead
-     * @param isBeyondTable whether it is past what the film's maker has published
-     */
-    public record ReciprocityInHand(
-            double meteredSeconds, OptionalDouble correctedSeconds, OptionalDouble openStops, boolean isBeyondTable) {
-        private boolean isNeeded() {
-            return correctedSeconds.isEmpty()
-                    || isBeyondTable
-                    || Stops.above(Stops.of(correctedSeconds.getAsDouble() / meteredSeconds), 0);
-        }
-    }
 
     /** The error of the setting for all light there is, in stops; - is under. */
     public static OptionalDouble error(ShootState s) {
@@ -67,7 +49,7 @@ public final class ExposureInHand {
     }
 
     /** What reciprocity costs; empty where nothing is lost, and with flash. */
-    public static Optional<ReciprocityInHand> reciprocity(ShootState s) {
+    public static Optional<LongExposure> reciprocity(ShootState s) {
         Setting setting = s.inHand().setting();
         if (s.rollInHand().isEmpty()
                 || s.day().light().isEmpty()
@@ -75,12 +57,11 @@ public final class ExposureInHand {
                 || setting.flash()) {
             return Optional.empty();
         }
-        Reciprocity film = s.rollInHand().get().film().stock().reciprocity();
         double metered = path(s).metered(
                         s.day().light().get().ev100(), setting.aperture().get());
-        return Optional.of(new ReciprocityInHand(
-                        metered, film.corrected(metered), film.openStops(metered), film.beyond(metered)))
-                .filter(ReciprocityInHand::isNeeded);
+        return Optional.of(new LongExposure(
+                        metered, s.rollInHand().get().film().stock().reciprocity()))
+                .filter(LongExposure::isNeeded);
     }
 
     private static LightPath path(ShootState s) {

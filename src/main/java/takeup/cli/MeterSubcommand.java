@@ -16,6 +16,7 @@ import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.LongExposure;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.json.Json;
@@ -170,14 +171,14 @@ final class MeterSubcommand implements Callable<Integer> {
         List<String> parts = new ArrayList<>();
         row.errorStops().ifPresent(it -> parts.add(Stops.error(it)));
         row.overBoxStops().ifPresent(it -> parts.add(Stops.isRight(it) ? "at box speed" : Stops.error(it) + " box"));
-        if (row.correctedSeconds().isPresent()
-                && Stops.above(Stops.of(row.correctedSeconds().getAsDouble() / row.meteredSeconds()), 0)) {
-            parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs "
-                    + ExposureTime.words(row.correctedSeconds().getAsDouble())
-                    + row.openStops().stream()
-                            .mapToObj(it -> ", or open " + Stops.words(it))
-                            .findFirst()
-                            .orElse(""));
+        LongExposure exposure =
+                new LongExposure(row.meteredSeconds(), asking.path().reciprocity());
+        if (exposure.isNeeded() && row.correctedSeconds().isPresent()) {
+            parts.add("metered " + ExposureTime.words(row.meteredSeconds()) + ", needs " + exposure.needs()
+                    + (exposure.orOpen().isEmpty() ? "" : ", or " + exposure.orOpen()));
+        }
+        if (exposure.isGeneric()) {
+            parts.add("generic");
         }
         row.depth()
                 .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "

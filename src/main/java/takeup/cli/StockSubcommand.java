@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import takeup.exposure.ExposureTime;
+import takeup.exposure.LongExposure;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.files.ProfileFiles;
@@ -145,6 +146,9 @@ final class StockSubcommand extends ProfileSubcommand<Stock> {
         }
         if (guess) {
             lines.add("* past the last published point: a guess");
+        }
+        if (new LongExposure(TIMES[TIMES.length - 1], film).isGeneric()) {
+            lines.add(LongExposure.GENERIC);
         }
         lines.add("");
         lines.addAll(ReciprocityCurve.of(film));

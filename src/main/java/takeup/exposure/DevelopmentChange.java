@@ -72,8 +72,8 @@ public record DevelopmentChange(Reciprocity times, List<Point> points) implement
     }
 
     @Override
-    public boolean beyond(double metered) {
-        return times.beyond(metered);
+    public boolean beyond(double metered, double factor) {
+        return times.beyond(metered, factor);
     }
 
     @Override
@@ -84,5 +84,10 @@ public record DevelopmentChange(Reciprocity times, List<Point> points) implement
     /** A change in words: {@code develop 10 % less}; whole percent. */
     public static String words(double percent) {
         return "develop " + Plain.decimals(Math.abs(percent), 0) + " % " + (percent > 0 ? "more" : "less");
+    }
+
+    /** The same as advice for a whole roll, on which other frames may stand. */
+    public static String wholeRoll(double percent) {
+        return "if the whole roll is exposed so long, " + words(percent);
     }
 }

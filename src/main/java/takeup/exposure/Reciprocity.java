@@ -19,7 +19,12 @@ public sealed interface Reciprocity
     double worth(double exposed);
 
     /** Whether the answer for a metered time lies past the last published point. */
-    boolean beyond(double metered);
+    default boolean beyond(double metered) {
+        return beyond(metered, 1);
+    }
+
+    /** Whether it lies past so many times that point. */
+    boolean beyond(double metered, double times);
 
     /**
      * Stops to open the lens if the time is kept; empty where nothing is lost, and for a model that is given as times.
@@ -49,8 +54,8 @@ public sealed interface Reciprocity
         }
 
         @Override
-        public boolean beyond(double metered) {
-            return upToSeconds.isPresent() && past(metered, upToSeconds.getAsDouble());
+        public boolean beyond(double metered, double times) {
+            return upToSeconds.isPresent() && past(metered, times * upToSeconds.getAsDouble());
         }
     }
 
@@ -83,7 +88,7 @@ public sealed interface Reciprocity
         }
 
         @Override
-        public boolean beyond(double metered) {
+        public boolean beyond(double metered, double times) {
             return false;
         }
     }
@@ -119,8 +124,8 @@ public sealed interface Reciprocity
         }
 
         @Override
-        public boolean beyond(double metered) {
-            return past(metered, points.get(points.size() - 1).seconds());
+        public boolean beyond(double metered, double times) {
+            return past(metered, times * points.get(points.size() - 1).seconds());
         }
 
         private double along(double time, boolean forth) {
@@ -211,8 +216,8 @@ public sealed interface Reciprocity
         }
 
         @Override
-        public boolean beyond(double metered) {
-            double last = points.get(points.size() - 1).seconds();
+        public boolean beyond(double metered, double times) {
+            double last = times * points.get(points.size() - 1).seconds();
             OptionalDouble corrected = corrected(metered);
             return past(metered, last) || corrected.isEmpty() || past(corrected.getAsDouble(), last);
         }

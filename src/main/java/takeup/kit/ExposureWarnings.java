@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Aperture;
-import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
 import takeup.exposure.Light;
+import takeup.exposure.LongExposure;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Stops;
 import takeup.text.Plain;
@@ -112,35 +112,36 @@ public final class ExposureWarnings {
         return Optional.empty();
     }
 
-    /** What a long exposure loses, and whether anybody published it. */
+    /** What a long exposure loses, and how good that figure is. */
     public static void reciprocity(double metered, Reciprocity reciprocity, List<Warning> into) {
-        OptionalDouble corrected = reciprocity.corrected(metered);
-        if (corrected.isEmpty()) {
+        LongExposure exposure = new LongExposure(metered, reciprocity);
+        String time = "metered " + ExposureTime.words(metered);
+        if (exposure.isUnknown()) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY_BEYOND,
-                    "metered " + ExposureTime.words(metered)
-                            + ": by this film's numbers no time is long enough; open the lens"));
+                    time + " lies past ten times the last published point for this film: no figure is worth anything; "
+                            + "open the lens, or bracket in steps of two stops"));
             return;
         }
-        double gain = Stops.of(corrected.getAsDouble() / metered);
-        if (Stops.above(gain, 0)) {
-            OptionalDouble open = reciprocity.openStops(metered);
-            OptionalDouble change = reciprocity.developmentPercent(metered);
-            into.add(new Warning(
-                    Warning.Code.RECIPROCITY,
-                    "metered " + ExposureTime.words(metered) + ", this film needs "
-                            + ExposureTime.words(corrected.getAsDouble())
-                            + (open.isPresent()
-                                    ? ", or " + ExposureTime.words(metered) + " and open "
-                                            + Stops.words(open.getAsDouble())
-                                    : "")
-                            + (change.isPresent() ? "; " + DevelopmentChange.words(change.getAsDouble()) : "")));
-        }
-        if (reciprocity.beyond(metered)) {
+        if (exposure.seconds().isEmpty()) {
             into.add(new Warning(
                     Warning.Code.RECIPROCITY_BEYOND,
-                    "metered " + ExposureTime.words(metered)
-                            + " lies past the last published point for this film: a guess"));
+                    time + ": by this film's numbers no time is long enough; open the lens"));
+            return;
+        }
+        if (Stops.above(Stops.of(exposure.seconds().getAsDouble() / metered), 0)) {
+            into.add(new Warning(
+                    Warning.Code.RECIPROCITY,
+                    time + ", this film needs " + exposure.needs()
+                            + (exposure.orOpen().isEmpty()
+                                    ? ""
+                                    : ", or " + ExposureTime.words(metered) + " and " + exposure.orOpen())
+                            + (exposure.isGeneric() ? "; " + LongExposure.GENERIC : "")));
+        }
+        if (exposure.isGuess()) {
+            into.add(new Warning(
+                    Warning.Code.RECIPROCITY_BEYOND,
+                    time + " lies past the last published point for this film: a guess"));
         }
     }
 

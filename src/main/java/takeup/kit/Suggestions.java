@@ -13,6 +13,7 @@ import takeup.exposure.ExposureValue;
 import takeup.exposure.FrameLight;
 import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
+import takeup.exposure.LongExposure;
 import takeup.exposure.Stops;
 
 /**
@@ -199,13 +200,22 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         return Optional.ofNullable(best);
     }
 
+    /** The nearest time; by the watch a guess is to two figures. */
+    private static ExposureTime time(Shutter shutter, LongExposure exposure, boolean leansToLight) {
+        double seconds = exposure.seconds().orElseThrow();
+        ExposureTime nearest = shutter.nearest(seconds, leansToLight);
+        return exposure.isGuess() && shutter.isByTheWatch(nearest)
+                ? ExposureTime.literal(LongExposure.guess(seconds))
+                : nearest;
+    }
+
     private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request request) {
         double metered = request.path.metered(request.ambient(), aperture);
-        OptionalDouble corrected = request.path.reciprocity().corrected(metered);
+        LongExposure exposure = new LongExposure(metered, request.path.reciprocity());
+        OptionalDouble corrected = exposure.seconds();
         Optional<ExposureTime> time = corrected.isEmpty()
                 ? Optional.empty()
-                : request.shutter()
-                        .map(it -> held.orElseGet(() -> it.nearest(corrected.getAsDouble(), request.leansToLight())));
+                : request.shutter().map(it -> held.orElseGet(() -> time(it, exposure, request.leansToLight())));
         LightParts light = request.light.known().through(request.path, Optional.of(aperture), time);
         OptionalDouble error = light.totalStops();
         OptionalDouble overBox = request.film.stock.isEmpty() || error.isEmpty()

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.Light;
 import takeup.exposure.LightParts;
+import takeup.exposure.LongExposure;
 import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Stock;
@@ -24,7 +25,7 @@ public final class AdviceJson {
         Setting setting = request.setting();
         List<Json> rows = new ArrayList<>();
         for (int i = 0; i < advice.suggestions().size(); i++) {
-            rows.add(row(advice.suggestions().get(i)).and("best", i == advice.best()));
+            rows.add(row(advice.suggestions().get(i), request).and("best", i == advice.best()));
         }
         return Json.object()
                 .and("ev100", exact(light.ev100().stops()))
@@ -46,7 +47,7 @@ public final class AdviceJson {
                 .and("warnings", warnings.stream().map(Warning::json).toList());
     }
 
-    private static Json.Obj row(Suggestion row) {
+    private static Json.Obj row(Suggestion row, AdviceRequest request) {
         Json.Obj json = Json.object()
                 .and("aperture", row.aperture())
                 .and("fNumber", row.aperture().fNumber())
@@ -59,6 +60,14 @@ public final class AdviceJson {
                 .and("openStops", exact(row.openStops()))
                 .and("errorStops", exact(row.errorStops()))
                 .and("overBoxStops", exact(row.overBoxStops()));
+        LongExposure exposure =
+                new LongExposure(row.meteredSeconds(), request.path().reciprocity());
+        if (exposure.isGeneric()) {
+            json.and("genericReciprocity", true);
+        }
+        if (exposure.leastSeconds().isPresent()) {
+            json.and("leastCorrectedSeconds", exact(exposure.leastSeconds()));
+        }
         if (row.light().flashStops().isPresent()) {
             json.and("lightParts", of(row.light()));
         }

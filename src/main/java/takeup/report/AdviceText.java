@@ -38,6 +38,9 @@ public final class AdviceText {
 
     private static String reason(AdviceExplanation explained) {
         AdviceRequest request = explained.request();
+        if (explained.best().time().isEmpty()) {
+            return "no time is known for this film in so little light; bring more light, or bracket";
+        }
         String inVain = explained
                 .heldInVain()
                 .map(it -> it + " is held but does not serve here; ")

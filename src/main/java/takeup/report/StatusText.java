@@ -4,14 +4,13 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import takeup.advice.ExposureInHand;
 import takeup.advice.LoadChecks;
 import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
 import takeup.day.CameraPlace;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.Stops;
+import takeup.exposure.LongExposure;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
@@ -99,16 +98,20 @@ public final class StatusText {
         return ExposureInHand.reciprocity(s).map(StatusText::words);
     }
 
-    private static String words(ExposureInHand.ReciprocityInHand reciprocity) {
-        String metered = ExposureTime.words(reciprocity.meteredSeconds());
-        if (reciprocity.correctedSeconds().isEmpty()) {
-            return "metered " + metered + ": no time is long enough, open the lens";
+    private static String words(LongExposure exposure) {
+        String metered = "metered " + ExposureTime.words(exposure.metered());
+        if (exposure.isUnknown()) {
+            return metered + ", FAR PAST THE TABLE: bracket";
         }
-        OptionalDouble open = reciprocity.openStops();
-        return "metered " + metered + ", needs "
-                + ExposureTime.words(reciprocity.correctedSeconds().getAsDouble())
-                + (open.isPresent() ? ", or " + metered + " and open " + Stops.words(open.getAsDouble()) : "")
-                + (reciprocity.isBeyondTable() ? ", PAST THE TABLE" : "");
+        if (exposure.seconds().isEmpty()) {
+            return metered + ": no time is long enough, open the lens";
+        }
+        return metered + ", needs " + exposure.needs()
+                + (exposure.orOpen().isEmpty()
+                        ? ""
+                        : ", or " + ExposureTime.words(exposure.metered()) + " and " + exposure.orOpen())
+                + (exposure.isGuess() ? ", PAST THE TABLE" : "")
+                + (exposure.isGeneric() ? " (generic)" : "");
     }
 
     /** Whole seconds as people say them: {@code 0s}, {@code 27s}, {@code 4m10s}. */

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import takeup.exposure.DevelopmentChange;
+import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Warning;
@@ -37,6 +39,7 @@ public final class FrameWarnings {
     private static List<List<Warning>> of(Roll roll, int few, int from) {
         List<List<Warning>> all = new ArrayList<>();
         boolean saidNoLight = false;
+        boolean saidDevelopment = false;
         int before = Integer.MAX_VALUE;
         Optional<OffsetDateTime> saidStale = Optional.empty();
         Optional<Frame> last = Optional.empty();
@@ -48,6 +51,9 @@ public final class FrameWarnings {
             if (frame.kind() == Frame.Kind.EXPOSED) {
                 if (all.size() >= from) {
                     set(roll, frame, warnings);
+                }
+                if (!saidDevelopment) {
+                    saidDevelopment = development(roll, frame, warnings);
                 }
                 Exposure exposure = frame.exposure();
                 if (exposure.light().isEmpty()
@@ -131,6 +137,22 @@ public final class FrameWarnings {
         }
     }
 
+    /**
+     * What a long exposure changes in the development is the whole roll's, and said with the first of them. True once
+     * it was said.
+     */
+    private static boolean development(Roll roll, Frame frame, List<Warning> into) {
+        Setting setting = frame.exposure().setting();
+        OptionalDouble metered = setting.flash() ? OptionalDouble.empty() : metered(roll, frame);
+        OptionalDouble percent = metered.isEmpty()
+                ? OptionalDouble.empty()
+                : roll.film().stock().reciprocity().developmentPercent(metered.getAsDouble());
+        percent.ifPresent(it -> into.replaceAll(one -> one.code() == Warning.Code.RECIPROCITY
+                ? new Warning(one.code(), one.text() + "; " + DevelopmentChange.wholeRoll(it))
+                : one));
+        return percent.isPresent();
+    }
+
     private static void set(Roll roll, Frame frame, List<Warning> into) {
         Setting setting = frame.exposure().setting();
         ExposureWarnings.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens())
@@ -139,11 +161,7 @@ public final class FrameWarnings {
                 .ifPresent(it -> ExposureWarnings.ofTime(
                         it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
         ExposureResult verdict = ExposureResult.of(roll, frame);
-        OptionalDouble metered = verdict.meteredSeconds();
-        if (metered.isEmpty() && setting.time().isPresent()) {
-            metered = OptionalDouble.of(
-                    roll.film().stock().reciprocity().worth(setting.time().get().exactSeconds()));
-        }
+        OptionalDouble metered = metered(roll, frame);
         if (metered.isPresent() && !setting.flash()) {
             ExposureWarnings.reciprocity(
                     metered.getAsDouble(), roll.film().stock().reciprocity(), into);
@@ -155,5 +173,15 @@ public final class FrameWarnings {
                             roll.film().stock())
                     .ifPresent(into::add);
         }
+    }
+
+    /** What the light asked for before reciprocity; without a reading, what the set time is worth. */
+    private static OptionalDouble metered(Roll roll, Frame frame) {
+        OptionalDouble metered = ExposureResult.of(roll, frame).meteredSeconds();
+        Optional<ExposureTime> time = frame.exposure().setting().time();
+        return metered.isPresent() || time.isEmpty()
+                ? metered
+                : OptionalDouble.of(
+                        roll.film().stock().reciprocity().worth(time.get().exactSeconds()));
     }
 }
