@@ -59,6 +59,10 @@ public final class Archive {
         return layout;
     }
 
+    FileSystem drive() {
+        return drive;
+    }
+
     /** The data folder. */
     public Path folder() {
         return layout.root();

@@ -59,7 +59,7 @@ public final class Writer implements AutoCloseable {
 
     /** Takes the folder of an archive to write in, as that archive's writer. */
     public static Writer take(Archive archive) throws IOException {
-        return take(FileSystem.REAL, archive.layout());
+        return take(archive.drive(), archive.layout());
     }
 
     static Writer take(FileSystem drive, Path folder) throws IOException {
