@@ -99,7 +99,10 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         private boolean isUsable(Suggestion row) {
-            if (row.time().isEmpty() || row.correctedSeconds().isEmpty()) {
+            if (row.time().isPresent() && Suggestions.isRightWithFlash(row.errorStops(), asked)) {
+                return true;
+            }
+            if (row.time().isEmpty()) {
                 return false;
             }
             Optional<ExposureTime> held = asked.wishes().hold().flatMap(Hold::time);
@@ -110,11 +113,12 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                                     asked.camera(),
                                     asked.optics().lens())
                             .isEmpty()
-                    : ExposureWarnings.beyondDial(
-                                    row.correctedSeconds().getAsDouble(),
-                                    asked.camera(),
-                                    asked.support().flash())
-                            .isEmpty();
+                    : row.correctedSeconds().isPresent()
+                            && ExposureWarnings.beyondDial(
+                                            row.correctedSeconds().getAsDouble(),
+                                            asked.camera(),
+                                            asked.support().flash())
+                                    .isEmpty();
         }
 
         /** 1 within a sixth of a stop, 2 within a third, and so on in sixths. */
@@ -131,9 +135,10 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         /**
-         * A second and longer needs a tripod, on the dial or by the watch. By hand it is put in hand only where it
-         * keeps what is held, or where no shorter time comes within a third of a stop: nobody holds a camera for 3 s to
-         * win a tenth of a stop.
+         * A second and longer needs a tripod, on the dial or by the watch; beside a flash, which is there so that the
+         * camera need not stand, whatever the hand cannot hold. By hand such a time is put in hand only where it keeps
+         * what is held, or where no shorter one comes within a third of a stop: nobody holds a camera for 3 s to win a
+         * tenth of a stop.
          */
         private boolean isSteady(Suggestion row) {
             boolean isThereShorter = left().mapToObj(rows::get)
@@ -142,8 +147,10 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
             return asked.support().tripod() || !isThereShorter || !isLong(row);
         }
 
-        private static boolean isLong(Suggestion row) {
-            return row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
+        private boolean isLong(Suggestion row) {
+            return BesideFlash.counts(asked)
+                    ? row.has(Warning.Code.HAND_HELD)
+                    : row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
         }
 
         private static boolean spoils(Suggestion row) {

@@ -170,7 +170,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         List<Suggestion> rows = new ArrayList<>();
         if (request.optics.lens.isPresent()) {
             Optional<Aperture> heldTimeAt =
-                    request.wishes.hold.flatMap(Hold::time).flatMap(it -> nearestTo(it, request));
+                    request.wishes.hold.flatMap(Hold::time).flatMap(it -> nearest(it, request));
             for (Aperture aperture : request.optics.lens.get().ring().marks()) {
                 Optional<ExposureTime> held = heldTimeAt.equals(Optional.of(aperture))
                         ? request.wishes.hold.flatMap(Hold::time)
@@ -179,6 +179,10 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
             }
         }
         return new Suggestions(rows, Ranking.of(rows, request));
+    }
+
+    private static Optional<Aperture> nearest(ExposureTime held, Request request) {
+        return BesideFlash.counts(request) ? BesideFlash.nearestTo(held, request) : nearestTo(held, request);
     }
 
     /** The aperture whose corrected time lies nearest to a held one; a tie goes as for times. */
@@ -201,21 +205,28 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
     }
 
     /** The nearest time; by the watch a guess is to two figures. */
-    private static ExposureTime time(Shutter shutter, LongExposure exposure, boolean leansToLight) {
-        double seconds = exposure.seconds().orElseThrow();
-        ExposureTime nearest = shutter.nearest(seconds, leansToLight);
-        return exposure.isGuess() && shutter.isByTheWatch(nearest)
-                ? ExposureTime.literal(LongExposure.guess(seconds))
-                : nearest;
+    private static Optional<ExposureTime> time(Aperture aperture, LongExposure exposure, Request request) {
+        if (BesideFlash.counts(request)) {
+            return BesideFlash.time(aperture, request);
+        }
+        if (exposure.seconds().isEmpty() || request.shutter().isEmpty()) {
+            return Optional.empty();
+        }
+        double seconds = exposure.seconds().getAsDouble();
+        ExposureTime nearest = request.shutter().get().nearest(seconds, request.leansToLight());
+        return Optional.of(
+                exposure.isGuess() && request.shutter().get().isByTheWatch(nearest)
+                        ? ExposureTime.literal(LongExposure.guess(seconds))
+                        : nearest);
     }
 
     private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request request) {
         double metered = request.path.metered(request.ambient(), aperture);
         LongExposure exposure = new LongExposure(metered, request.path.reciprocity());
         OptionalDouble corrected = exposure.seconds();
-        Optional<ExposureTime> time = corrected.isEmpty()
+        Optional<ExposureTime> time = corrected.isEmpty() && !BesideFlash.counts(request)
                 ? Optional.empty()
-                : request.shutter().map(it -> held.orElseGet(() -> time(it, exposure, request.leansToLight())));
+                : held.or(() -> time(aperture, exposure, request));
         LightParts light = request.light.known().through(request.path, Optional.of(aperture), time);
         OptionalDouble error = light.totalStops();
         OptionalDouble overBox = request.film.stock.isEmpty() || error.isEmpty()
@@ -240,13 +251,15 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         if (error.isPresent() && keeps && Stops.above(Math.abs(error.getAsDouble()), 0.5)) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
-        } else if (corrected.isPresent()) {
+        } else if (corrected.isPresent() && !isRightWithFlash(error, request)) {
             ExposureWarnings.beyondDial(corrected.getAsDouble(), request.camera, request.support.flash)
                     .ifPresent(warnings::add);
         }
         time.ifPresent(it -> ExposureWarnings.ofTime(
                 it, request.camera, request.optics.focalMm, request.support.flash, request.support.tripod, warnings));
-        ExposureWarnings.reciprocity(metered, request.path.reciprocity(), warnings);
+        if (!BesideFlash.counts(request)) {
+            ExposureWarnings.reciprocity(metered, request.path.reciprocity(), warnings);
+        }
         if (overBox.isPresent()) {
             ExposureWarnings.latitude(overBox.getAsDouble() + request.film.pushStops, request.film.stock.get())
                     .ifPresent(warnings::add);
@@ -260,5 +273,10 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
                 overBox,
                 depth,
                 warnings);
+    }
+
+    /** Whether the flash makes up for what no time of the dial would bring. */
+    static boolean isRightWithFlash(OptionalDouble error, Request request) {
+        return BesideFlash.counts(request) && error.isPresent() && !Stops.above(Math.abs(error.getAsDouble()), 0.5);
     }
 }

@@ -3,9 +3,7 @@ package takeup.metering;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import takeup.advice.AdviceRequest;
 import takeup.advice.ExposureInHand;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
@@ -25,7 +23,6 @@ import takeup.json.Json;
 import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.Lens;
-import takeup.kit.Shutter;
 import takeup.kit.Warning;
 import takeup.prompt.Reading;
 import takeup.report.AdviceJson;
@@ -149,37 +146,6 @@ final class FlashReading {
 
     private static Aperture nearest(FlashLight flash, CameraSetup setup, Lens lens, CommandContext context) {
         return setup.hold().flatMap(Hold::aperture).orElseGet(() -> lens.ring().nearest(wanted(flash, setup, context)));
-    }
-
-    /** Whether a flash reading decides the aperture: flash is on, and both are known. */
-    static boolean decides(ShootState state) {
-        return state.inHand().setting().flash()
-                && state.inHand().setting().aperture().isPresent()
-                && state.day().flash().isPresent();
-    }
-
-    /**
-     * The time beside a flash reading: the one in hand, but none that is faster than the sync, and none that gives the
-     * light that is there anyway too much. Empty on a camera without a dial.
-     */
-    static Optional<ExposureTime> timeBeside(Light light, AdviceRequest request, Camera camera) {
-        if (camera.shutter().isEmpty()) {
-            return request.setting().time();
-        }
-        Shutter shutter = camera.shutter().get();
-        ExposureTime sync = camera.syncTime().orElse(shutter.fastest());
-        ExposureTime time = request.setting()
-                .time()
-                .filter(it -> !Stops.above(sync.stops(), it.stops()))
-                .orElse(sync);
-        Aperture aperture = request.setting().aperture().orElseThrow();
-        OptionalDouble wanted = request.path().corrected(light.ev100(), aperture);
-        if (wanted.isEmpty()
-                || !Stops.above(request.path().error(light.ev100(), aperture, time), request.toleratedOverStops())) {
-            return Optional.of(time);
-        }
-        ExposureTime shorter = shutter.nearest(wanted.getAsDouble(), request.prefersOverexposure());
-        return Optional.of(Stops.above(sync.stops(), shorter.stops()) ? sync : shorter);
     }
 
     /**

@@ -1,6 +1,5 @@
 package takeup.metering;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
 import takeup.kit.Camera;
-import takeup.kit.ExposureWarnings;
 import takeup.kit.Hold;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -35,9 +33,6 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
     private static final String STAYS = " The setting in hand stays: ";
 
     static SettingChoice of(Light light, AdviceRequest request, Suggestions suggestions, CommandContext context) {
-        if (FlashReading.decides(context.state())) {
-            return besideFlash(light, request, context);
-        }
         CameraSetup inHand = context.state().inHand(context.camera());
         OptionalDouble now = error(light, request);
         Optional<Suggestion> best = withinAStop(suggestions, request.hold());
@@ -83,28 +78,6 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
     }
 
     /**
-     * While a flash reading decides, its aperture stays, and the time only as far as the flash and the light that is
-     * there need it.
-     */
-    private static SettingChoice besideFlash(Light light, AdviceRequest request, CommandContext context) {
-        Camera camera = context.camera();
-        Optional<ExposureTime> time = FlashReading.timeBeside(light, request, camera);
-        boolean stays = time.equals(context.state().inHand(camera).setting().time());
-        List<Warning> warnings = new ArrayList<>();
-        time.ifPresent(it -> ExposureWarnings.ofTime(
-                it, camera, request.setting().focalMm(), true, request.setting().tripod(), warnings));
-        double flash = request.path()
-                .flashError(
-                        context.state().day().flash().orElseThrow(),
-                        request.setting().aperture().orElseThrow());
-        return new SettingChoice(
-                time.filter(it -> !stays).map(SettingPatch::time),
-                (stays ? STAYS : " Set: ") + pair(request.setting().aperture(), time) + ", flash " + Stops.error(flash)
-                        + ".",
-                warnings);
-    }
-
-    /**
      * The best suggestion; where that one is more than a stop off and keeps nothing that is held, the one that comes
      * nearest to the light.
      */
@@ -135,7 +108,10 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
         Optional<ExposureTime> time = request.setting().time();
         return aperture.isEmpty() || time.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(request.path().error(light.ev100(), aperture.get(), time.get()));
+                : request.light(light)
+                        .known()
+                        .through(request.path(), aperture, time)
+                        .totalStops();
     }
 
     /** Within a third of a stop; on negative film up to two thirds over. */

@@ -160,7 +160,7 @@ class LoadCommandTest {
                 Shooting.medium("4 125 x16", "unload").roll("R1").state());
         assertEquals(
                 Roll.State.FINISHED,
-                Shooting.medium("4 125 x17", "unload").roll("R1").state());
+                Shooting.medium("4 125 x16", ".", "unload").roll("R1").state());
         assertEquals(
                 "1 left on R0001. Unload anyway? y/n",
                 Shooting.medium("4 125 x15").asked("unload"));

@@ -130,7 +130,9 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({"x1,1", "1x,1", "*1,1", "x99,99", "99x,99", "* 7,7"})
     void aCountRunsFrom1To99(String count, int frames) {
-        assertEquals(frames, Shooting.medium("4 125 " + count).roll().frames().size());
+        Shooting shooting = Shooting.medium();
+        shooting.typeSurely("4 125 " + count);
+        assertEquals(frames, shooting.roll().frames().size());
     }
 
     @ParameterizedTest

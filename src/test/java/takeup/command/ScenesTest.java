@@ -305,7 +305,7 @@ class ScenesTest {
         "foma200,     m ev9, f8 1/15,    0,    ''",
         "bw100,       m ev6, f8 2s,      0,    reciprocity",
         "bw100,       m ev6, f8 1s,     -0.5,  reciprocity",
-        "bw100,      m ev-4, f8 b1024s, -3.53, thin reciprocity-beyond reciprocity",
+        "bw100,      m ev-4, f8 b1024s, -3.53, thin reciprocity-beyond",
         "cr100,       m ev2, f8 b16s,   -1.70, thin reciprocity",
         "cr100,       m ev2, f8 b1m25s, -0.02, reciprocity",
         "apx100,      m ev3, f8 8s,     -1.90, thin reciprocity-beyond reciprocity"
@@ -367,7 +367,7 @@ class ScenesTest {
 
     private static void frame(Shooting shooting, String line, double error, double overBox) {
         int before = shooting.roll().frames().size();
-        shooting.type(line);
+        shooting.typeSurely(line);
         assertEquals(before + 1, shooting.roll().frames().size(), line);
         assertEquals(error, shooting.error().orElseThrow(), NEAR, line);
         assertEquals(

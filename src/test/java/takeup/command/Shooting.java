@@ -85,6 +85,16 @@ public final class Shooting {
         return Assertions.fail("\"" + line + "\" should do something, but " + outcome);
     }
 
+    /** A line that does something, and a question about it is answered with yes. */
+    public String typeSurely(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.Accepted does) {
+            last = does.answer();
+            return last.text();
+        }
+        return type("yes");
+    }
+
     /** A line that is refused: why. Nothing has changed. */
     public String refused(String line) {
         ShootState before = situation();

@@ -3,13 +3,16 @@ package takeup.kit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
+import takeup.exposure.FlashLight;
 import takeup.exposure.FrameLight;
 import takeup.exposure.LightPath;
 import takeup.exposure.Stops;
@@ -76,6 +79,12 @@ class BestPairTest {
         if (asked.wishes().hold().flatMap(Hold::time).equals(row.time())) {
             return true;
         }
+        if (asked.light().flash().isPresent() && Math.abs(row.errorStops().orElseThrow()) <= 0.5 + Stops.TOLERANCE) {
+            return true;
+        }
+        if (row.correctedSeconds().isEmpty()) {
+            return false;
+        }
         Shutter shutter = asked.camera().shutter().orElseThrow();
         ExposureTime fastest = asked.support().flash()
                 ? asked.camera()
@@ -88,14 +97,22 @@ class BestPairTest {
                 && (wanted <= shutter.longest().stops() + 0.5 + Stops.TOLERANCE || shutter.bulb() && wanted >= 0);
     }
 
-    /** By hand a second and longer counts only where no shorter time is within a third of a stop. */
+    /**
+     * By hand a second and longer, beside a flash what the hand cannot hold, counts only where no shorter time is
+     * within a third of a stop.
+     */
     private static boolean isSteady(Suggestion row, Suggestions advice, Suggestions.Request asked) {
         return asked.support().tripod()
-                || row.time().orElseThrow().exactSeconds() < 1
+                || !isLong(row, asked)
                 || advice.suggestions().stream()
-                        .filter(it ->
-                                isUsable(it, asked) && it.time().orElseThrow().exactSeconds() < 1)
+                        .filter(it -> isUsable(it, asked) && !isLong(it, asked))
                         .noneMatch(it -> Math.abs(it.errorStops().orElseThrow()) <= 1 / 3.0 + Stops.TOLERANCE);
+    }
+
+    private static boolean isLong(Suggestion row, Suggestions.Request asked) {
+        return asked.light().flash().isPresent()
+                ? row.has(Warning.Code.HAND_HELD)
+                : row.time().orElseThrow().exactSeconds() >= 1;
     }
 
     private Suggestions.Request scene(Optional<Hold> hold) {
@@ -109,15 +126,22 @@ class BestPairTest {
                         random.nextBoolean()
                                 ? Optional.empty()
                                 : Optional.of(any(camera.shutter().orElseThrow().marks()))));
-        boolean flash = random.nextInt(4) == 0;
+        boolean flash = random.nextInt(3) == 0;
+        Optional<FlashLight> known = flash && random.nextBoolean()
+                ? Optional.of(new FlashLight(
+                        Aperture.literal(1 + random.nextDouble() * 30),
+                        stock.usualIndex(),
+                        Optional.empty(),
+                        "flash",
+                        OffsetDateTime.parse("2026-09-12T15:00+02:00")))
+                : Optional.empty();
         return new Suggestions.Request(
                 camera,
                 new Suggestions.LensInUse(
                         Optional.of(lens), OptionalDouble.of(lens.shortestMm()), OptionalDouble.empty()),
                 new Suggestions.FilmInUse(Optional.of(stock), random.nextInt(3) == 0 ? 1 : 0),
                 new LightPath(stock.usualIndex(), random.nextInt(4), 0, random.nextInt(3) - 1, stock.reciprocity()),
-                new FrameLight(
-                        Optional.of(new ExposureValue(random.nextDouble() * 20 - 3)), flash, Optional.empty(), false),
+                new FrameLight(Optional.of(new ExposureValue(random.nextDouble() * 20 - 3)), flash, known, false),
                 new Suggestions.Wishes(hold, inHand, Optional.empty()),
                 new Suggestions.Support(flash, random.nextBoolean()));
     }

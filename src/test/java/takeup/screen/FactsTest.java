@@ -145,7 +145,7 @@ class FactsTest {
 
     @Test
     void furtherWarningsAreNamed() {
-        Session shoot = Playing.medium("m 5.6 125", "4 125 x13", "22 500").shoot();
+        Session shoot = Playing.medium("m 5.6 125", "4 125 x13", "11 500").shoot();
         List<String> rest = shoot.lastAnswer().warnings().stream()
                 .skip(1)
                 .map(it -> it.code().standing())

@@ -82,7 +82,7 @@ class PicturesTest {
                         "dark",
                         ScansOfTheDay.of(
                                 portraits()
-                                        .lines("11 500 ; typed late", "2.8 60", "8 250", "5.6 125", "4 60")
+                                        .lines("11 500 ; typed late", "2.8 60", "yes", "8 250", "5.6 125", "4 60")
                                         .shoot()
                                         .shown()
                                         .rollInHand()

@@ -117,7 +117,7 @@ class WordsAndMarksTest {
 
     @Test
     void aFrameWithAWarningHasTheWordsOfItInTheList() {
-        Playing day = Playing.medium("m 5.6 125", "5.6 125", "16 500");
+        Playing day = Playing.medium("m 5.6 125", "5.6 125", "11 500");
         List<String> rows = text(day.press(Key.of(Key.Name.F2)).shoot())
                 .lines()
                 .filter(it -> it.contains("f/"))
