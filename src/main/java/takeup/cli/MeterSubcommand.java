@@ -159,7 +159,7 @@ final class MeterSubcommand implements Callable<Integer> {
         if (advice.suggestions().isEmpty()) {
             out.line(
                     answer.asking().camera().isPresent()
-                            ? "this camera sets itself"
+                            ? "this is an automatic camera"
                             : "no camera named: --camera K gives settings");
         }
         advice.bestOne().ifPresent(it -> it.warnings().forEach(warning -> warn(out, warning)));

@@ -45,7 +45,7 @@ final class NewProfile {
             instead of the step and its ends",
                "key": "50", "name": "50mm f/1.8", "focalMm": 50, "widest": 1.8, "narrowest": 16, "step": "full"}],
              "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with \
-            changeable backs add their names, backs, as a list; without times and lenses the camera sets itself"}
+            changeable backs add their names, backs, as a list; without times and lenses the camera is automatic"}
             """;
 
     private final GlobalOptions global;

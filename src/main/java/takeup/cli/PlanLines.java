@@ -16,7 +16,7 @@ final class PlanLines {
         lines.add("Plan: " + PlanTable.title(state));
         PlanTable.of(state, now).forEach(it -> lines.add(line(it)));
         if (state.day().plan().moments().isEmpty()) {
-            lines.add("  nothing is planned: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
+            lines.add("  No plan yet. Try: takeup plan import FILE, or plan 16:30 Prize-giving wants 12 "
                     + "on the prompt");
         }
         return lines;

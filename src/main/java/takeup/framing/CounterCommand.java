@@ -37,7 +37,7 @@ public final class CounterCommand implements Command {
                         difference == 0
                                 ? "."
                                 : ": " + Math.abs(difference) + (difference > 0 ? " more" : " fewer")
-                                        + " on the camera, recorded" + between(roll, context) + ". Next is frame "
+                                        + " on the camera" + between(roll, context) + ". Next is frame "
                                         + shown + ".");
         Json.Obj fields = Json.object().and("frame", shown).and("shown", shown).and("expected", roll.next());
         return Correction.finish(reply, roll, context, fields).accepted();

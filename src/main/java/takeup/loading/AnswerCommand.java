@@ -45,10 +45,10 @@ public enum AnswerCommand implements Command {
         Optional<String> next = LoadChecks.of(reply.after()).map(LoadCheckText::question);
         String text = switch (answer) {
             case YES ->
-                found(look) + ", and that is on record."
+                found(look) + "."
                         + next.map(it -> " Next, " + it).orElse("");
             case NO -> LoadCheckText.afterNo(look);
-            case SKIPPED -> "the load routine is skipped, and that is on record.";
+            case SKIPPED -> "the load routine is skipped.";
         };
         return reply.event("routine")
                 .says(look.roll().id().toString(), ": " + text)

@@ -20,7 +20,7 @@ public final class RewindCommand implements Command {
     public static final CommandInfo INFO = CommandInfo.of(
                     "rewind", "a 35mm roll comes out before its end; load r3 goes on with it")
             .form("rewind", "out of the camera with its tongue out; says what to write on the cassette")
-            .form("load r3", "goes on with it: so many blank frames first, lens capped")
+            .form("load r3", "goes on with it: winds past what was exposed: cap the lens")
             .form("unload r3", "or closes it")
             .needs(Need.FILM);
 

@@ -102,7 +102,7 @@ public final class TimeCommand implements Command {
                 .mapToObj(it -> ", " + Stops.error(it))
                 .findFirst()
                 .orElse("");
-        return reply.says(stopped, ": " + time + " is in hand" + error + "; a point alone logs it.")
+        return reply.says(stopped, ": " + time + " is in hand" + error + "; press Space to log it.")
                 .fields(StatusJson.of(reply.after()).and("seconds", seconds))
                 .accepted();
     }

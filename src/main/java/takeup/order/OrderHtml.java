@@ -112,7 +112,7 @@ public final class OrderHtml {
         html.raw("</tbody>\n</table>\n")
                 .element(
                         "p class=\"foot\"",
-                        "The roll number stands on each cassette or band. Rated is the speed that it was "
+                        "The roll number is on each cassette or backing paper. Rated is the speed that it was "
                                 + "exposed for, box the speed on its box.")
                 .raw("</section>\n");
     }

@@ -17,7 +17,7 @@ final class FilmAge {
         String past = lot.stock() + " expired " + lot.expires().orElseThrow() + ", "
                 + Plain.decimals(lot.yearsPast(context.now().toLocalDate()), 1) + " years ago";
         if (stock.isEmpty() || !stock.get().kind().isNegative()) {
-            return past + ": more light mends no reversal film, test a roll first";
+            return past + ": extra exposure will not save slide film; test a roll first";
         }
         double stops = lot.agedStops(context.now().toLocalDate()).orElseThrow();
         FilmSpeed usual = stock.get().usualIndex();

@@ -156,7 +156,7 @@ public final class PlanCommand implements Command {
                 .map(Double::intValue)
                 .flatMap(plan::moment)
                 .orElseThrow(() -> new CommandRejected("no moment in the plan has the number " + number
-                        + (plan.moments().isEmpty() ? ": nothing is planned" : ": plan shows them")));
+                        + (plan.moments().isEmpty() ? ": there is no plan yet" : ": plan shows them")));
     }
 
     private static Outcome late(CommandContext context, String word, List<String> rest) {
@@ -198,7 +198,7 @@ public final class PlanCommand implements Command {
     static String sentence(ShootState s, OffsetDateTime now) {
         List<KeyMoment> moments = s.day().plan().moments();
         if (moments.isEmpty()) {
-            return "Nothing is planned: plan 16:30 Prize-giving wants 12.";
+            return "No plan yet. Try: plan 16:30 Prize-giving wants 12";
         }
         List<String> all = new ArrayList<>();
         moments.forEach(it -> all.add(MomentText.planned(it, now.toLocalDateTime())));

@@ -113,9 +113,9 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
             ExposureTime time = asTime(second)
                     .orElseThrow(() -> asAperture(second).isPresent()
                             ? new CommandRejected(first.text() + " and " + second.text()
-                                    + " are both apertures here; a time is a print of the dial (" + "nearest "
-                                    + nearTimes(second.value()) + "), or typed with its sign (1/"
-                                    + Plain.number(second.value()) + ")")
+                                    + " are both apertures here; the dial has no " + second.text() + " (nearest "
+                                    + nearTimes(second.value()) + "), and 1/" + Plain.number(second.value())
+                                    + " s is typed 1/" + Plain.number(second.value()))
                             : noMark(second, true, false));
             return SettingPatch.aperture(aperture.get()).and(SettingPatch.time(time));
         }
@@ -130,7 +130,7 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
 
     private CommandRejected noMark(Token number, boolean apertureKnown, boolean timeKnown) {
         if (ring.isEmpty() && shutter.isEmpty()) {
-            return new CommandRejected("this camera sets itself: a bare " + number.text()
+            return new CommandRejected("this is an automatic camera: a bare " + number.text()
                     + " means nothing here; type . or x5, or numbers with their signs (f8 1/125)");
         }
         StringBuilder why = new StringBuilder(number.text()).append(" is ");

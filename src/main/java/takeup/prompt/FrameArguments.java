@@ -107,10 +107,10 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
                 case WORD ->
                     throw bulb(word)
                             ? new CommandRejected(
-                                    word + " needs its unit: " + word + "s is bulb, so many seconds by the watch")
+                                    word + " needs its unit; for bulb, type " + word + "s")
                             : new CommandRejected(word + " is no number and no word of a frame line"
                                     + Nearest.question(word, states ? CORRECTIONS : List.of())
-                                    + "; words for the frame stand behind a semicolon");
+                                    + "; put a note after a semicolon");
             }
         }
         SettingPatch pair = DialNumbers.of(camera, lens).pair(numbers);

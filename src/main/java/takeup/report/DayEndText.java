@@ -30,7 +30,7 @@ public final class DayEndText {
                 .map(it -> CheckList.Item.caution(English.capitalised(it)))
                 .toList();
         if (!questions.isEmpty()) {
-            all.add(new CheckList.Section("To ask", questions));
+            all.add(new CheckList.Section("To check", questions));
         }
         if (!end.elsewhere().isEmpty()) {
             all.add(CheckList.Section.of(
@@ -45,7 +45,7 @@ public final class DayEndText {
         List<String> labels =
                 end.rolls().stream().flatMap(it -> label(it).stream()).toList();
         if (!labels.isEmpty()) {
-            all.add(CheckList.Section.of("To write on each roll", labels));
+            all.add(CheckList.Section.of("Label for each roll", labels));
         }
         return all;
     }
@@ -65,7 +65,7 @@ public final class DayEndText {
         List<String> questions = questions(end);
         return English.count(end.rolls().size(), "roll") + ": " + String.join(", ", parts) + "."
                 + (end.isRollMissing() ? "" : " None is missing.")
-                + (questions.isEmpty() ? "" : " To ask: " + String.join("; ", questions) + ".");
+                + (questions.isEmpty() ? "" : " To check: " + String.join("; ", questions) + ".");
     }
 
     private static String joined(

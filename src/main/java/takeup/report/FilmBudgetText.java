@@ -8,7 +8,7 @@ import takeup.text.English;
 public final class FilmBudgetText {
     private FilmBudgetText() {}
 
-    /** The sum in words; empty where nothing is planned. */
+    /** The sum in words; empty where there is no plan yet. */
     public static Optional<String> words(FilmBudget budget) {
         return budget.framesWanted() == 0 ? Optional.empty() : Optional.of(sum(budget));
     }

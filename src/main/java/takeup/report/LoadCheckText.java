@@ -9,7 +9,7 @@ import takeup.roll.Roll;
 public final class LoadCheckText {
     private LoadCheckText() {}
 
-    /** What is asked, whole: {@code 3 of 3: does the film move? The rewind knob turns as you wind}. */
+    /** What is asked, whole: {@code 3 of 3: does the film advance? The rewind knob turns as you wind}. */
     public static String question(LoadChecks asked) {
         return count(asked) + ": " + asked(asked)
                 + (asked.check() == LoadCheck.What.MOVING ? " " + whereToLook(asked) : "");
@@ -36,7 +36,7 @@ public final class LoadCheckText {
                 "is it " + roll.film().stock().key() + " in " + roll.place() + ", rated "
                         + roll.film().index() + "?";
             case METER -> "does the meter say " + roll.film().index() + "?";
-            case MOVING -> asked.isPastEnd() ? "does the film still move?" : "does the film move?";
+            case MOVING -> asked.isPastEnd() ? "does the film still advance?" : "does the film advance?";
         };
     }
 

@@ -53,7 +53,7 @@ public record ScanRow(
             }
             String file = proposal.scans().get(at).name();
             if (slot < 0) {
-                rows.add(new ScanRow(at, List.of(), file, NONE, "", "", "", "nobody logged it"));
+                rows.add(new ScanRow(at, List.of(), file, NONE, "", "", "", "not in the log"));
             } else {
                 rows.add(row(at, file, proposal.slots().get(slot), roll, verdicts));
                 next = Math.max(next, slot + 1);

@@ -37,7 +37,7 @@ final class HelpView {
                 session.prompt().isEmpty() && session.view().helpWord().isEmpty();
         sections(help);
         if (lines.isEmpty()) {
-            lines.add(new ListLine("nothing here has that in it", TextRole.QUIET));
+            lines.add(new ListLine("No match", TextRole.QUIET));
         } else if (isWhole) {
             lines.add(new ListLine("Cautions", TextRole.LABEL));
             CAUTIONS.forEach(it -> lines.addAll(ListLine.wrapped(it, 0, room, TextRole.NORMAL)));

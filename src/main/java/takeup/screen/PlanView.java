@@ -40,10 +40,10 @@ final class PlanView {
                 layout.isNarrow() ? narrow(rows, picked, layout.room()) : table(rows, picked, layout.room());
         lines.addAll(table);
         if (rows.isEmpty()) {
-            lines.addAll(hint("nothing is planned: plan 16:30 Prize-giving wants 12 must", layout));
+            lines.addAll(hint("No plan yet. Try: plan 16:30 Prize-giving wants 12 must", layout));
         }
         if (!hasPosition) {
-            lines.addAll(hint("the sun's times want a place: shoot NAME at 59.33,18.07", layout));
+            lines.addAll(hint("For sunrise and sunset, give the place: shoot NAME at 59.33,18.07", layout));
         }
         ListView.drawPicked(session, grid, "Plan · " + PlanTable.title(state), lines);
     }

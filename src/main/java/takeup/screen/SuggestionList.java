@@ -117,7 +117,7 @@ final class SuggestionList {
 
     private static String brief(Warning warning) {
         return switch (warning.code()) {
-            case OUT_OF_RANGE -> "beyond dial";
+            case OUT_OF_RANGE -> "not on dial";
             case SYNC_SPEED -> "sync";
             case RECIPROCITY_BEYOND -> "past table";
             default -> warning.code().toString();

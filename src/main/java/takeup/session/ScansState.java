@@ -179,7 +179,7 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
 
     /** This scan shows no logged frame. */
     public ScansState unlogged() {
-        return onScan(it -> it.proposing(it.proposal.placed(it.scan(), -1), "nobody logged this one"));
+        return onScan(it -> it.proposing(it.proposal.placed(it.scan(), -1), "this one is not in the log"));
     }
 
     /** A verdict on the frame under the cursor; the cursor goes to the next row. */

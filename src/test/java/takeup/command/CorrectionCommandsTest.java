@@ -288,7 +288,7 @@ class CorrectionCommandsTest {
     void theCameraIsRightAboutTheNextFrameAndTheDifferenceIsRecorded() {
         Shooting shooting = five();
         assertEquals(
-                "The camera shows 8, the log came to 6: 2 more on the camera, recorded; it came about between "
+                "The camera shows 8, the log came to 6: 2 more on the camera; it came about between "
                         + "15:00 (loaded) and 15:00. Next is frame 8.",
                 shooting.type("counter 8"));
         assertEquals(8, shooting.roll().counterChecks().get(0).shown());

@@ -54,8 +54,8 @@ class PlanCommandTest {
             plan 16:30 Start light ev50               | no light
             plan 16:30 Start on 2026-02-30            | no date
             plan 16:30 Start wants 12 for the club    | not understood here
-            plan 3 16:45                              | nothing is planned
-            plan drop 3                               | nothing is planned
+            plan 3 16:45                              | there is no plan yet
+            plan drop 3                               | there is no plan yet
             plan late                                 | how many minutes
             plan late 20                              | no moment is still to come
             """)
@@ -110,6 +110,6 @@ class PlanCommandTest {
                 "2, 15:30 Start, in 30 min; 1, 16:30 Prize-giving, wants 12, in 1 h 30 min. 15:30 Start in 30 "
                         + "min: 645 back 1 has 16 left.",
                 shooting.type("plan"));
-        assertTrue(Shooting.of().type("plan").contains("Nothing is planned"));
+        assertTrue(Shooting.of().type("plan").contains("No plan yet"));
     }
 }

@@ -114,7 +114,7 @@ class PlanViewTest {
                 text.indexOf("Prize-giving  ") < text.indexOf("sunset")
                         && text.indexOf("Start of the eights  ") > text.indexOf("sunrise"),
                 text);
-        shows(Playing.of().press(Key.Name.F4).shoot(), 80, 24, "nothing is planned", "the sun's times want a place");
+        shows(Playing.of().press(Key.Name.F4).shoot(), 80, 24, "No plan yet", "For sunrise and sunset, give the place");
     }
 
     @Test

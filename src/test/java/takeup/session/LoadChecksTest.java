@@ -43,11 +43,11 @@ class LoadChecksTest {
         Shooting day = Shooting.medium();
         assertEquals("1 of 3: is it cn400 in 645 back 1, rated 200?", asked(day));
         assertEquals(
-                "R0001: the right film at the right index, and that is on record. Next, 2 of 3: does the meter "
+                "R0001: the right film at the right index. Next, 2 of 3: does the meter "
                         + "say 200?",
                 day.type("yes"));
         assertEquals(
-                "R0001: the meter says 200, and that is on record. Next, 3 of 3: does the film move? Arrows on "
+                "R0001: the meter says 200. Next, 3 of 3: does the film advance? Arrows on "
                         + "the marks, slide out",
                 day.type("yes"));
         day.type("yes");
@@ -104,7 +104,7 @@ class LoadChecksTest {
             """)
     void theLastLookIsThatOfTheCamera(String camera, String look) {
         Shooting day = Shooting.of(camera, "load cn400", "yes", "yes");
-        assertEquals("3 of 3: does the film move? " + look, asked(day));
+        assertEquals("3 of 3: does the film advance? " + look, asked(day));
     }
 
     @Test
@@ -128,7 +128,7 @@ class LoadChecksTest {
         assertEquals("", asked(day));
         day.type("4 250");
         assertEquals("past-end", day.warnings());
-        assertEquals("frame 39 of 36: does the film still move? The rewind knob turns as you wind", asked(day));
+        assertEquals("frame 39 of 36: does the film still advance? The rewind knob turns as you wind", asked(day));
         day.type("yes");
         assertEquals("moving yes", answers(day.roll()));
         day.type("4 250");
@@ -139,7 +139,7 @@ class LoadChecksTest {
     @Test
     void aBurstAcrossTheLimitIsAskedAboutToo() {
         assertEquals(
-                "frame 20 of 16: does the film still move? Winding has the pull of film",
+                "frame 20 of 16: does the film still advance? Winding has the pull of film",
                 asked(Shooting.medium("4 125 x15", ".", ".", "x3")));
         assertEquals("", asked(Shooting.medium("4 125 x16", "4 125", "4 125 x3", "4 125")));
     }
