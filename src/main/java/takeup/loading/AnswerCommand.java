@@ -44,9 +44,7 @@ public enum AnswerCommand implements Command {
         Reply reply = context.reply(context.on(look.roll(), new RollEvent.LoadChecked(look.check(), answer)));
         Optional<String> next = LoadChecks.of(reply.after()).map(LoadCheckText::question);
         String text = switch (answer) {
-            case YES ->
-                found(look) + "."
-                        + next.map(it -> " Next, " + it).orElse("");
+            case YES -> found(look) + "." + next.map(it -> " Next, " + it).orElse("");
             case NO -> LoadCheckText.afterNo(look);
             case SKIPPED -> "the load routine is skipped.";
         };

@@ -106,8 +106,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
                 case EV, LUX, CANDELAS -> throw new CommandRejected(word + " is light: m " + word + " takes a reading");
                 case WORD ->
                     throw bulb(word)
-                            ? new CommandRejected(
-                                    word + " needs its unit; for bulb, type " + word + "s")
+                            ? new CommandRejected(word + " needs its unit; for bulb, type " + word + "s")
                             : new CommandRejected(word + " is no number and no word of a frame line"
                                     + Nearest.question(word, states ? CORRECTIONS : List.of())
                                     + "; put a note after a semicolon");

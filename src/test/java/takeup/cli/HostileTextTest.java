@@ -234,8 +234,13 @@ class HostileTextTest {
         outputs.forEach((name, text) -> {
             assertTrue(!text.isEmpty(), name + " says nothing");
             boolean csv = name.endsWith("--csv");
+            boolean forOthers = csv || name.equals("a text file");
             TreeSet<String> raw =
                     new TreeSet<>(dangerous(csv ? text.replace("\r\n", "\n").replace("\t", " ") : text));
+            if (forOthers) {
+                // Persian and joined emoji are written with these, and nobody's words are rewritten for other programs.
+                raw.removeIf(HostileTextTest::isHarmlessInAFile);
+            }
             if (!raw.isEmpty()) {
                 wrong.add(name + ": " + raw);
             }
@@ -389,6 +394,17 @@ class HostileTextTest {
 
     private static Console out(ByteArrayOutputStream to) {
         return new Console(to, to, Map.of("LC_ALL", "C.UTF-8"));
+    }
+
+    /** What is seen by nobody and turns nothing round, as the hexadecimal number of a character. */
+    private static boolean isHarmlessInAFile(String hex) {
+        int character = Integer.parseInt(hex, 16);
+        boolean turnsTheLine = character == 0x61c
+                || character == 0x200e
+                || character == 0x200f
+                || character >= 0x2028 && character <= 0x202e
+                || character >= 0x2066 && character <= 0x2069;
+        return character > 0x9f && !turnsTheLine;
     }
 
     /**

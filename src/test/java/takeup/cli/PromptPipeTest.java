@@ -57,7 +57,7 @@ class PromptPipeTest {
         assertEquals(1, run("cam 35\nload bw400\n8 125\nunload\n8 11\nyes\nunload\nYES\n", () -> {}));
         List<String> said = answers().lines().toList();
         assertTrue(
-                said.get(3).contains("35 frames left")
+                said.get(3).contains("35 left")
                         && said.get(4).startsWith("Not done")
                         && said.get(5).startsWith("Not done"),
                 answers());

@@ -119,7 +119,7 @@ class RewindCommandTest {
     void aRewoundRollIsClosedByItsNumber() {
         Shooting day = at17();
         day.type("rewind");
-        assertTrue(day.asked("unload r1").contains("19 frames left"));
+        assertTrue(day.asked("unload r1").contains("19 left"));
         day.type("yes");
         assertEquals(Roll.State.FINISHED, day.roll("R0001").state());
         assertTrue(day.refused("unload r1").contains("finished already"));

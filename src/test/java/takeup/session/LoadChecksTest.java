@@ -43,12 +43,10 @@ class LoadChecksTest {
         Shooting day = Shooting.medium();
         assertEquals("1 of 3: is it cn400 in 645 back 1, rated 200?", asked(day));
         assertEquals(
-                "R0001: the right film at the right index. Next, 2 of 3: does the meter "
-                        + "say 200?",
+                "R0001: the right film at the right index. Next, 2 of 3: does the meter " + "say 200?",
                 day.type("yes"));
         assertEquals(
-                "R0001: the meter says 200. Next, 3 of 3: does the film advance? Arrows on "
-                        + "the marks, slide out",
+                "R0001: the meter says 200. Next, 3 of 3: does the film advance? Arrows on " + "the marks, slide out",
                 day.type("yes"));
         day.type("yes");
         assertEquals("film yes, meter yes, moving yes", answers(day.roll()));
