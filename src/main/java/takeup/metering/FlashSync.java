@@ -58,6 +58,14 @@ record FlashSync(Optional<CameraSetup> setup, Optional<Warning> warning) {
                         Optional.empty());
     }
 
+    /** The same exposure with a time that flash can be used at; a held time stays. */
+    static CameraSetup inSync(CameraSetup inHand, Camera camera) {
+        return beside(inHand, camera)
+                .setup
+                .map(it -> inHand.with(closed(inHand, it.setting().time().orElseThrow())))
+                .orElse(inHand);
+    }
+
     /** The best pair for the light of the day, which is none faster than sync. */
     private static Optional<SettingPatch> best(ShootState state) {
         Optional<Suggestion> best = state.day()

@@ -30,6 +30,7 @@ final class GuideNumberReading {
     private final CommandContext context;
     private final Film film;
     private final CameraSetup setup;
+    private final boolean isSynced;
     private final LightPath path;
 
     private GuideNumberReading(GuideNumberArguments typed, String line, CommandContext context) {
@@ -37,7 +38,11 @@ final class GuideNumberReading {
         this.line = line;
         this.context = context;
         this.film = context.roll().film();
-        this.setup = context.state().inHand(context.camera()).with(SettingPatch.flash(true));
+        CameraSetup inHand = context.state().inHand(context.camera()).with(SettingPatch.flash(true));
+        boolean isFill = typed.fillStops().isPresent() && typed.aperture().isEmpty();
+        // A fill goes with a pair that is right without it, so that the lens closes by what the time gets longer.
+        this.setup = isFill ? FlashSync.inSync(inHand, context.camera()) : inHand;
+        this.isSynced = !setup.equals(inHand);
         this.path = ExposureResult.path(film, setup.setting());
     }
 
@@ -111,7 +116,7 @@ final class GuideNumberReading {
                         (reply, chosen) -> reply.says(
                                 "Flash at EI " + film.index() + ", " + typed.distanceWords(metres) + ": power "
                                         + words(part) + " is " + wanted,
-                                ".")),
+                                isSynced ? ". Set: " + aperture + " " + time() + ", flash sync." : ".")),
                 List.of(),
                 context);
     }
@@ -135,6 +140,10 @@ final class GuideNumberReading {
                 .or(() -> setup.setting().aperture())
                 .orElseThrow(() -> new CommandRejected("the power follows from an aperture: set one first, or type it: "
                         + "flash " + typed.heads().get(0) + " 3m f8"));
+    }
+
+    private String time() {
+        return setup.setting().time().map(Object::toString).orElse("");
     }
 
     private double metres() {
