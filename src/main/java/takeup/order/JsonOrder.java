@@ -137,7 +137,7 @@ final class JsonOrder {
                 new Order.Version(
                         json.whole("revision", 1, Integer.MAX_VALUE), json.time("madeAt"), json.flag("withdrawn")),
                 to(json.object("lab")),
-                new Order.Instructions(
+                new OrderInstructions(
                         json.maybeText("reference"),
                         json.maybeText("client"),
                         json.flag("flies"),

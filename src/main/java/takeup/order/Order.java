@@ -27,7 +27,7 @@ public record Order(
         String order,
         Version version,
         Recipient lab,
-        Instructions instructions,
+        OrderInstructions instructions,
         Optional<Parcel> parcel,
         List<OrderedRoll> rolls,
         List<OrderCheck> checks,
@@ -48,25 +48,6 @@ public record Order(
     record Version(int revision, OffsetDateTime madeAt, boolean withdrawn) {
         Version next() {
             return new Version(revision + 1, madeAt, withdrawn);
-        }
-    }
-
-    /**
-     * What holds for all of its rolls.
-     *
-     * @param reference the photographer's own words for it
-     * @param client for whom, where that was asked for
-     * @param flies whether the parcel goes by air, or travels with somebody who flies
-     * @param wishes what the lab is asked for
-     */
-    public record Instructions(Optional<String> reference, Optional<String> client, boolean flies, Wishes wishes) {
-        /** Without a client; a blank reference counts as none. */
-        public static Instructions of(Optional<String> reference, boolean flies, Wishes wishes) {
-            return new Instructions(reference.filter(it -> !it.isBlank()), Optional.empty(), flies, wishes);
-        }
-
-        private Instructions with(String clients) {
-            return new Instructions(reference, Optional.of(clients), flies, wishes);
         }
     }
 
@@ -131,7 +112,7 @@ public record Order(
             String number,
             OffsetDateTime at,
             Lab lab,
-            Instructions instructions,
+            OrderInstructions instructions,
             List<ExposedRoll> rolls,
             List<OrderCheck> checks,
             Set<OrderedRoll.Extra> extras) {
@@ -177,7 +158,7 @@ public record Order(
 
     /** The photographer's own words for it. */
     public Optional<String> reference() {
-        return instructions.reference;
+        return instructions.reference();
     }
 
     /** Whether it holds a roll. */

@@ -44,7 +44,7 @@ public final class OrderChecks {
             List<ExposedRoll> loaded,
             Lab lab,
             List<Order> earlier,
-            Order.Instructions instructions) {
+            OrderInstructions instructions) {
         OrderChecks checks = new OrderChecks(rolls);
         List<Order> valid = earlier.stream().filter(it -> !it.withdrawn()).toList();
         rolls.forEach(checks::blank);
@@ -248,7 +248,7 @@ public final class OrderChecks {
     }
 
     /** What the lab's form needs to know of the whole order: a wish, or the photographer's reference. */
-    private void need(String need, Lab lab, Order.Instructions instructions) {
+    private void need(String need, Lab lab, OrderInstructions instructions) {
         Optional<Wish> wish = Wish.named(need);
         Optional<String> given = wish.isPresent() ? instructions.wishes().of(wish.get()) : instructions.reference();
         if (given.isEmpty()) {

@@ -25,6 +25,7 @@ import takeup.order.Lab;
 import takeup.order.Order;
 import takeup.order.OrderCheck;
 import takeup.order.OrderChecks;
+import takeup.order.OrderInstructions;
 import takeup.order.OrderNumbers;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
@@ -161,7 +162,7 @@ final class OrderNewSubcommand implements Callable<Integer> {
         if (chosen.rolls.isEmpty()) {
             return nothing(desk);
         }
-        Order.Instructions instructions = Order.Instructions.of(Optional.ofNullable(reference), flies, chosenWishes);
+        OrderInstructions instructions = OrderInstructions.of(Optional.ofNullable(reference), flies, chosenWishes);
         List<OrderCheck> checks = OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, instructions);
         // A journal that cannot be read is told of, and keeps no other roll from the lab; a folder of files may be
         // half copied, so there it stops.

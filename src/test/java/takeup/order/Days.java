@@ -199,9 +199,9 @@ final class Days {
                 "ORD-001",
                 MONDAY,
                 lab,
-                Order.Instructions.of(reference, flies, wishes),
+                OrderInstructions.of(reference, flies, wishes),
                 rolls,
-                OrderChecks.of(rolls, List.of(), lab, List.of(), Order.Instructions.of(reference, flies, wishes)),
+                OrderChecks.of(rolls, List.of(), lab, List.of(), OrderInstructions.of(reference, flies, wishes)),
                 Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (ExposedRoll roll : rolls) {
             order = random.nextBoolean() ? order : order.withLabNumber(roll.roll(), any(random, NASTY));

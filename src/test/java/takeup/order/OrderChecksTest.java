@@ -80,7 +80,7 @@ class OrderChecksTest {
                         List.of(),
                         Labs.SHIPPED,
                         List.of(order("ORD-001", PLAIN, PLAIN, PLAIN, PLAIN)),
-                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
+                        OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 
     @Test
@@ -93,7 +93,7 @@ class OrderChecksTest {
                         List.of(),
                         Labs.SHIPPED,
                         List.of(withdrawn),
-                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
+                        OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 
     @Test
@@ -106,7 +106,7 @@ class OrderChecksTest {
                 List.of(open.read()),
                 Labs.SHIPPED,
                 List.of(),
-                Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
+                OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
         assertEquals(
                 "R0002 is still in 645 reflex, and not in this order",
                 left.get(0).text());
@@ -133,7 +133,7 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(),
-                Order.Instructions.of(Optional.empty(), true, Labs.SHIPPED.usual()));
+                OrderInstructions.of(Optional.empty(), true, Labs.SHIPPED.usual()));
         assertEquals("flies", codes(said));
         assertEquals(
                 isNamed,
@@ -160,7 +160,7 @@ class OrderChecksTest {
                 "ORD-001",
                 Days.MONDAY,
                 other,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 rolls(6),
                 List.of(),
                 Set.of());
@@ -179,7 +179,7 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(),
-                Order.Instructions.of(
+                OrderInstructions.of(
                         Optional.empty(), false, Labs.SHIPPED.usual().with(Wish.SCAN_SIZE, "")));
         assertEquals(
                 "The lab wants to know the scan size: say it with --scan-size",
@@ -195,7 +195,7 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(),
-                Order.Instructions.of(Optional.empty(), true, Wishes.NONE));
+                OrderInstructions.of(Optional.empty(), true, Wishes.NONE));
         assertTrue(all.size() > 6, all.toString());
         assertTrue(
                 all.stream()
@@ -212,7 +212,7 @@ class OrderChecksTest {
                 List.of(),
                 Labs.SHIPPED,
                 List.of(earlier),
-                Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
+                OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
     }
 
     private static List<ExposedRoll> rolls(int... numbers) {
@@ -226,7 +226,7 @@ class OrderChecksTest {
                 number,
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(rolls),
                 List.of(),
                 Set.of());
@@ -249,6 +249,6 @@ class OrderChecksTest {
                         List.of(),
                         Labs.SHIPPED,
                         List.of(),
-                        Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
+                        OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()))));
     }
 }

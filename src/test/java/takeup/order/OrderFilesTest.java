@@ -122,7 +122,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
                 Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
@@ -142,7 +142,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 lab,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
                 Set.of());
@@ -168,7 +168,7 @@ class OrderFilesTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(roll.read()),
                 List.of(),
                 Set.of());

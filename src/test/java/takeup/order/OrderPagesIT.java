@@ -71,7 +71,7 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.of("Regatta crew portraits"), true, wishes),
+                OrderInstructions.of(Optional.of("Regatta crew portraits"), true, wishes),
                 rolls,
                 List.of(),
                 Set.of());
@@ -115,17 +115,17 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.of(String.join(" ", Days.NASTY)), false, Wishes.NONE),
+                OrderInstructions.of(Optional.of(String.join(" ", Days.NASTY)), false, Wishes.NONE),
                 rolls,
                 List.of(),
                 Set.of(OrderedRoll.Extra.NOTES, OrderedRoll.Extra.CLIENT));
         for (Wish wish : Wish.values()) {
-            Order.Instructions said = order.instructions();
+            OrderInstructions said = order.instructions();
             order = new Order(
                     order.order(),
                     order.version(),
                     order.lab(),
-                    new Order.Instructions(
+                    new OrderInstructions(
                             said.reference(),
                             said.client(),
                             false,
@@ -167,7 +167,7 @@ class OrderPagesIT {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(Days.roll("R0001").read()),
                 List.of(),
                 Set.of());

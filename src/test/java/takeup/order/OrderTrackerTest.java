@@ -18,7 +18,7 @@ class OrderTrackerTest {
             "ORD-001",
             Days.MONDAY,
             Labs.SHIPPED,
-            Order.Instructions.of(Optional.empty(), false, Labs.SHIPPED.usual()),
+            OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()),
             List.of(Days.roll("R0001").read(), Days.roll("R0002").read()),
             List.of(),
             Set.of());
@@ -76,7 +76,7 @@ class OrderTrackerTest {
                 "ORD-001",
                 Days.MONDAY,
                 Labs.SHIPPED,
-                Order.Instructions.of(Optional.empty(), false, Wishes.NONE),
+                OrderInstructions.of(Optional.empty(), false, Wishes.NONE),
                 List.of(Days.roll("R0001").read()),
                 List.of(),
                 Set.of());
