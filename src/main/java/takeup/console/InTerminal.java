@@ -4,15 +4,34 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Whether input and output are a terminal, and a yes-or-no question to whoever sits at it. */
 public final class InTerminal {
+    /** Bytes that an answer has at most. */
+    private static final int LONGEST = 2_000;
+
     private InTerminal() {}
 
     /** Whether a person answers with yes. False, without a word, where input or output is no terminal. */
     public static boolean saysYes(Console out, String question) {
-        return is("[ -t 0 ] && [ -t 1 ]") && answersYes(out::line, question);
+        return isAnswered() && answersYes(out::line, question);
+    }
+
+    /** Whether a person sees a question and can answer it. */
+    public static boolean isAnswered() {
+        return is("[ -t 0 ] && [ -t 1 ]");
+    }
+
+    /** The line that comes back to a question; empty at the end of the input. */
+    public static Optional<String> answer(Consumer<String> ask, String question) {
+        ask.accept(question);
+        try {
+            return Optional.of(line(System.in, LONGEST).strip()).filter(it -> !it.isEmpty());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -23,7 +42,7 @@ public final class InTerminal {
     public static boolean answersYes(Consumer<String> ask, String question) {
         ask.accept(question);
         try {
-            return line(System.in).strip().equalsIgnoreCase("yes");
+            return line(System.in, 100).strip().equalsIgnoreCase("yes");
         } catch (IOException e) {
             return false;
         }
@@ -47,9 +66,9 @@ public final class InTerminal {
         }
     }
 
-    private static String line(InputStream in) throws IOException {
+    private static String line(InputStream in, int longest) throws IOException {
         ByteArrayOutputStream line = new ByteArrayOutputStream();
-        for (int read = in.read(); read >= 0 && read != '\n' && line.size() < 100; read = in.read()) {
+        for (int read = in.read(); read >= 0 && read != '\n' && line.size() < longest; read = in.read()) {
             line.write(read);
         }
         return line.toString(StandardCharsets.UTF_8);

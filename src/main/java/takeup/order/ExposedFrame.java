@@ -29,14 +29,14 @@ record ExposedFrame(
         return !kind.equals("blank");
     }
 
-    /** {@code 0.3 over}, {@code right}, or nothing where it is not known. */
+    /** {@code 0.3 over}, {@code on meter}, or nothing where it is not known. */
     String error() {
         if (errorStops.isEmpty()) {
             return "";
         }
         String stops = PrintedText.tenths(errorStops.get());
         if (stops.equals("0")) {
-            return "right";
+            return "on meter";
         }
         return stops + (errorStops.get() > 0 ? " over" : " under");
     }

@@ -13,9 +13,9 @@ final class FrameSheet {
 
     private FrameSheet() {}
 
-    static void into(HtmlWriter html, Order order, ExposedRoll roll, Set<OrderedRoll.Extra> extras) {
+    static void into(HtmlWriter html, ExposedRoll roll, Set<OrderedRoll.Extra> extras) {
         RollFilm film = roll.film();
-        html.raw("<section class=\"roll\">\n").element("h2", roll.roll() + " · " + film.stock());
+        html.element("h2", roll.roll() + " · " + film.stock());
         Map<String, String> heads = new LinkedHashMap<>();
         heads.put(
                 "development",
@@ -30,14 +30,13 @@ final class FrameSheet {
                 "frames",
                 roll.exposures().expected() + " exposed · loaded "
                         + roll.shoot().date());
-        heads.put("order", order.order());
         if (!roll.notes().condition().isEmpty()) {
-            heads.put("to be known", String.join("; ", roll.notes().condition()));
+            heads.put("special instructions", String.join("; ", roll.notes().condition()));
         }
         heads(html, heads);
         List<ExposedFrame> frames = roll.frames();
         if (frames.isEmpty()) {
-            html.element("p", "no frames logged").raw("</section>\n");
+            html.element("p", "no frames logged");
             return;
         }
         html.raw(FrameStrip.of(frames, film.filmSize())).raw("<div class=\"frames\">\n");
@@ -45,11 +44,11 @@ final class FrameSheet {
         for (int from = 0; from < frames.size(); from += rows) {
             table(html, frames.subList(from, Math.min(frames.size(), from + rows)), extras);
         }
-        html.raw("</div>\n</section>\n");
+        html.raw("</div>\n");
     }
 
     /** Names and words, side by side in two columns. */
-    static void heads(HtmlWriter html, Map<String, String> heads) {
+    private static void heads(HtmlWriter html, Map<String, String> heads) {
         html.raw("<dl class=\"heads\">\n");
         heads.forEach((name, words) ->
                 html.raw("<div>").element("dt", name).element("dd", words).raw("</div>\n"));

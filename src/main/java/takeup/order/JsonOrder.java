@@ -38,6 +38,7 @@ final class JsonOrder {
                 .and("lab", of(order.lab()))
                 .and("reference", order.reference())
                 .and("client", order.instructions().client())
+                .and("sender", order.instructions().sender().map(Sender::object))
                 .and("flies", order.instructions().flies())
                 .and("parcel", order.parcel().map(JsonOrder::of))
                 .and("counts", counts)
@@ -141,7 +142,8 @@ final class JsonOrder {
                         json.maybeText("reference"),
                         json.maybeText("client"),
                         json.flag("flies"),
-                        JsonLab.wishes(json.object("wishes"))),
+                        JsonLab.wishes(json.object("wishes")),
+                        json.has("sender") ? json.maybeObject("sender").map(Sender::of) : Optional.empty()),
                 parcel(json),
                 rolls,
                 checks,

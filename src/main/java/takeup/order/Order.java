@@ -3,6 +3,7 @@ package takeup.order;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -197,10 +198,29 @@ public record Order(
         return rolls.stream().anyMatch(it -> stage(it.roll()) != Stage.ORDERED);
     }
 
-    /** How many rolls go through which process and development, in the order of the rolls: {@code C-41, NORMAL} 3. */
+    /** The rolls as they are printed, so that those of one tank are together: by process, then by number. */
+    List<OrderedRoll> sorted() {
+        return rolls.stream()
+                .sorted(Comparator.comparing(
+                                (OrderedRoll it) -> it.atLab().process().toLowerCase(Locale.ROOT))
+                        .thenComparing(it -> it.atLab().process())
+                        .thenComparing(it -> it.roll().replaceFirst("[0-9]+$", ""))
+                        .thenComparingInt(it -> Integer.parseInt(it.roll().replaceFirst("^[A-Z]+", ""))))
+                .toList();
+    }
+
+    /** The same, parted by process. */
+    Map<String, List<OrderedRoll>> byProcess() {
+        Map<String, List<OrderedRoll>> parted = new LinkedHashMap<>();
+        sorted().forEach(it -> parted.computeIfAbsent(it.atLab().process(), process -> new ArrayList<>())
+                .add(it));
+        return parted;
+    }
+
+    /** How many rolls go through which process and development, as they are sorted: {@code C-41, NORMAL} 3. */
     public Map<String, Integer> counts() {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        rolls.forEach(it -> counts.merge(
+        sorted().forEach(it -> counts.merge(
                 PrintedText.of(it.atLab().process()) + ", " + it.development().order(), 1, Integer::sum));
         return counts;
     }

@@ -29,7 +29,7 @@ public final class OrderCsv {
                 "condition",
                 "note",
                 "stage")));
-        for (OrderedRoll roll : order.rolls()) {
+        for (OrderedRoll roll : order.sorted()) {
             LabDevelopment development = roll.development();
             table.append(row(List.of(
                     order.order(),

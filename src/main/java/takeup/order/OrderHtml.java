@@ -1,66 +1,91 @@
 package takeup.order;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
-import takeup.text.English;
 import takeup.text.HtmlWriter;
 
 /**
  * An order to print: the sheet that goes with the film, labels for the rolls, and a page for each roll's frames where
- * asked for.
+ * asked for. Each page begins with order, reference, sender and which page of how many it is.
  */
 public final class OrderHtml {
     /** The paper that can be printed on. */
     public static final List<String> PAPERS = List.of("A4", "Letter");
-    // Sizes in mm fit the smaller of both papers in each direction: 210 mm wide (A4) and 279 mm high (Letter).
+    // Sizes in mm fit the smaller of both papers in each direction: 210 mm wide (A4) and 279 mm high (Letter). What a
+    // lab must see at arm's length, some 60 cm, is 12 points or more.
     private static final String STYLE = """
 
             @page { size: %1$s; margin: 8mm 10mm; }
             * { box-sizing: border-box; }
-            body { margin: 0; padding: 0 0.3mm; color: #000; background: #fff; font: 8.5pt/1.3 "Liberation \
+            body { margin: 0; padding: 0 0.3mm; color: #000; background: #fff; font: 9.5pt/1.25 "Liberation \
             Sans", Arial, Helvetica, sans-serif; }
             section { break-after: page; }
             section:last-child { break-after: auto; }
-            h1 { font-size: 15pt; line-height: 1.2; margin: 0 0 1.5mm; }
-            h2 { font-size: 13pt; margin: 0 0 2mm; }
-            table { border-collapse: collapse; width: 100%%; }
-            th, td { text-align: left; vertical-align: top; padding: 0.7mm 1.5mm; border: 0.2mm solid #000; \
-            overflow-wrap: anywhere; }
-            th, .rolls th { font-size: 7.5pt; font-weight: bold; }
-            thead { display: table-header-group; }
-            tr { break-inside: avoid; }
-            .heads { display: block; font-size: 8pt; line-height: 1.25; columns: 2; column-gap: 6mm; margin: \
-            0 0 2mm; padding: 0; }
-            .heads div { display: flex; break-inside: avoid; }
-            .heads dt { flex: 0 0 24mm; font-weight: bold; }
-            .heads dd { margin: 0; overflow-wrap: anywhere; }
-            .counts { margin: 0 0 2mm; padding: 1mm 2mm; border: 0.5mm solid #000; font-weight: bold; font-size: 10pt; }
+            p, dl, dd { margin: 0; padding: 0; }
+            .bar { display: flex; align-items: baseline; gap: 5mm; border-bottom: 0.7mm solid #000; height: 8.5mm; \
+            margin: 0 0 2mm; font-size: 12pt; line-height: 1.1; white-space: nowrap; overflow: hidden; }
+            .bar .order { font-size: 17pt; font-weight: bold; }
+            .bar .words { flex: 1 1 auto; overflow: hidden; text-overflow: ellipsis; }
+            .bar .page { font-size: 14pt; font-weight: bold; }
+            .ends { display: flex; gap: 5mm; margin: 0 0 2mm; min-height: 25mm; }
+            .ends dl { flex: 1 1 0; border: 0.3mm solid #000; padding: 1.2mm 2mm; font-size: 11pt; line-height: 1.3; }
+            dl div { display: flex; break-inside: avoid; }
+            dt { flex: 0 0 26mm; font-size: 9pt; padding-top: 0.5mm; }
+            dd { flex: 1 1 auto; overflow-wrap: anywhere; }
+            .ends div:first-child dd { font-size: 13pt; font-weight: bold; }
+            .ends .wanted { font-weight: bold; }
+            .write { border-bottom: 0.2mm solid #000; height: 5.4mm; }
+            .wishes { columns: 2; column-gap: 5mm; margin: 0 0 1.5mm; font-size: 9.5pt; }
+            .wishes dt { font-size: 8.5pt; padding-top: 0.3mm; }
+            .wishes dd { font-weight: bold; }
+            .counts { margin: 0 0 1mm; padding: 1mm 2mm; border: 0.3mm solid #000; font-weight: bold; font-size: 12pt; }
             .counts span { margin-right: 6mm; display: inline-block; }
-            .rolls { table-layout: fixed; font-size: 8pt; line-height: 1.15; }
-            .rolls tr { height: 8.2mm; }
-            .rolls td { padding-top: 0.4mm; padding-bottom: 0.3mm; }
-            .rolls thead tr { height: auto; }
-            .number { width: 18mm; font-size: 11pt; font-weight: bold; }
-            .blank { width: 18mm; }
-            .film { width: 23mm; }
-            .stock { width: 31mm; }
-            .frames-due { width: 14mm; }
-            .rolls span { display: inline-block; }
-            .known { width: 42mm; font-size: 6.5pt; }
-            .foot { margin: 1.5mm 0 0; font-size: 7pt; }
-            .labels { display: grid; grid-template-columns: 62mm 62mm 62mm; grid-auto-rows: 32mm; }
-            .label { border: 0.2mm dashed #000; padding: 2mm; overflow: hidden; break-inside: avoid; }
-            .label b { font-size: 17pt; line-height: 1.1; display: block; }
-            .label p { margin: 0; font-size: 8pt; line-height: 1.25; }
-            .label .order { font-weight: bold; font-size: 9pt; }
+            h2 { font-size: 14pt; line-height: 1.2; margin: 1.5mm 0 0.8mm; break-after: avoid; }
+            table { border-collapse: collapse; width: 100%%; }
+            th, td { text-align: left; vertical-align: top; padding: 0.7mm 1.4mm; border: 0.2mm solid #000; \
+            overflow-wrap: anywhere; }
+            th { font-size: 7.5pt; font-weight: normal; padding-top: 0.2mm; padding-bottom: 0.2mm; \
+            overflow-wrap: normal; line-height: 1.05; }
+            tr { break-inside: avoid; }
+            .rolls { table-layout: fixed; line-height: 1.15; }
+            .rolls td.number { font-size: 14pt; font-weight: bold; }
+            .rolls td.process { font-size: 12.5pt; font-weight: bold; }
+            .rolls td.known b { font-size: 12.5pt; }
+            .rolls td.known span, .rolls td.dev span { font-size: 9pt; }
+            .rolls td.film { font-size: 8pt; }
+            .rolls .number { width: 20mm; }
+            .rolls .yours { width: 14mm; }
+            .rolls td.yours { font-size: 11pt; }
+            .rolls .process { width: 33mm; }
+            .rolls .dev { width: 48mm; }
+            .rolls .film { width: 29mm; }
+            .rolls td.dev .normal { font-size: 12.5pt; }
+            .push, .pull { display: inline-block; font-size: 12.5pt; line-height: 1; padding: 0.5mm 0.6mm; \
+            margin: 0 0 0.4mm; }
+            .push { border: 0.8mm solid #000; }
+            .pull { border: 0.8mm dashed #000; }
+            .foot { margin: 1.5mm 0 0; font-size: 8.5pt; }
+            .grid { display: grid; grid-template-columns: 63mm 63mm 63mm; grid-auto-rows: 35.5mm; }
+            .label { border: 0.2mm dashed #000; padding: 1.2mm 1.8mm; overflow: hidden; break-inside: avoid; \
+            line-height: 1.15; overflow-wrap: anywhere; }
+            .label .top { display: flex; justify-content: space-between; align-items: baseline; gap: 2mm; }
+            .label .number { font-size: 16pt; line-height: 1; white-space: nowrap; }
+            .label .process { font-size: 13pt; line-height: 1; text-align: right; }
+            .label .long { font-size: 10.5pt; line-height: 1; font-weight: bold; text-align: right; }
+            .label .dev { margin: 0.5mm 0 0.3mm; }
+            .label .dev .normal { font-size: 13pt; }
+            .label .flags { font-size: 13pt; font-weight: bold; line-height: 1.05; }
+            .label .sender { font-size: 9.5pt; font-weight: bold; white-space: nowrap; }
+            .label .small { font-size: 7.5pt; }
             .strip { display: block; width: 100%%; margin: 2mm 0; }
+            .heads { columns: 2; column-gap: 6mm; margin: 0 0 2mm; }
+            .heads dt { font-weight: bold; }
             .frames { columns: 2; column-gap: 4mm; }
-            .frames table { font-size: 7.5pt; margin-bottom: 2mm; }
+            .frames table { table-layout: fixed; font-size: 7.5pt; margin-bottom: 2mm; }
+            .frames th { font-size: 7.5pt; font-weight: bold; }
             .frames th, .frames td { padding: 0.4mm 0.8mm; }
-            .frames table { table-layout: fixed; }
             .at { width: 12mm; }
             .set { width: 21mm; }
             .lens { width: 19mm; }
@@ -74,12 +99,7 @@ public final class OrderHtml {
             .noted .light { width: 12mm; }
             """;
 
-    private final Order order;
-    private final HtmlWriter html = new HtmlWriter(PrintedText::of);
-
-    private OrderHtml(Order order) {
-        this.order = order;
-    }
+    private OrderHtml() {}
 
     /**
      * One file that needs nothing else.
@@ -89,126 +109,33 @@ public final class OrderHtml {
      * @param extras whether the notes of these frames are printed
      */
     public static String of(Order order, String paper, List<ExposedRoll> frames, Set<OrderedRoll.Extra> extras) {
-        OrderHtml page = new OrderHtml(order);
-        page.sheet();
-        page.labels();
-        for (ExposedRoll roll : frames) {
-            FrameSheet.into(page.html, order, roll, extras);
+        List<OrderPage> pages = new ArrayList<>(OrderSheet.of(order));
+        pages.addAll(OrderLabels.of(order));
+        frames.forEach(it -> pages.add(new OrderPage("roll", html -> FrameSheet.into(html, it, extras))));
+        HtmlWriter html = new HtmlWriter(PrintedText::of);
+        for (int at = 0; at < pages.size(); at++) {
+            html.raw("<section class=\"" + pages.get(at).look() + "\">\n");
+            bar(html, order, (at + 1) + " of " + pages.size());
+            pages.get(at).body().accept(html);
+            html.raw("</section>\n");
         }
-        return page.html.page(HtmlWriter.head(PrintedText.of(order.order()), String.format(Locale.ROOT, STYLE, paper)));
+        return html.page(HtmlWriter.head(PrintedText.of(order.order()), String.format(Locale.ROOT, STYLE, paper)));
     }
 
-    private void sheet() {
-        html.raw("<section class=\"sheet\">\n")
-                .element("h1", "Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
-        FrameSheet.heads(html, OrderText.heads(order));
-        html.raw("<p class=\"counts\">")
-                .element("span", English.count(order.rolls().size(), "roll"));
-        order.counts().forEach((what, many) -> html.raw(" ").element("span", many + " × " + what));
-        html.raw("</p>\n<table class=\"rolls\">\n<thead><tr>");
-        columns().forEach((head, kind) -> html.element("th class=\"" + kind + "\"", head));
-        html.raw("</tr></thead>\n<tbody>\n");
-        order.rolls().forEach(this::row);
-        html.raw("</tbody>\n</table>\n")
-                .element(
-                        "p class=\"foot\"",
-                        "The roll number is on each cassette or backing paper. Rated is the speed that it was "
-                                + "exposed for, box the speed on its box.")
-                .raw("</section>\n");
-    }
-
-    private boolean asks(FormColumn column) {
-        return order.lab().asksFor(column);
-    }
-
-    /** The heads of the columns, with the name of their look. */
-    private Map<String, String> columns() {
-        Map<String, String> columns = new LinkedHashMap<>();
-        columns.put("roll", "number");
-        if (asks(FormColumn.LAB_NUMBER)) {
-            columns.put("your number", "blank");
-        }
-        columns.put("film", "film");
-        if (asks(FormColumn.STOCK)) {
-            columns.put("stock", "stock");
-        }
-        columns.put("process and development", "process");
-        if (asks(FormColumn.FRAMES)) {
-            columns.put("frames", "frames-due");
-        }
-        if (asks(FormColumn.CONDITION)
-                || order.rolls().stream().anyMatch(it -> it.notes().note().isPresent())) {
-            columns.put("to be known", "known");
-        }
-        return columns;
-    }
-
-    private void row(OrderedRoll roll) {
-        LabDevelopment development = roll.development();
-        html.raw("<tr>").element("td class=\"number\"", roll.roll());
-        if (asks(FormColumn.LAB_NUMBER)) {
-            html.element("td class=\"blank\"", roll.labNumber().orElse(""));
-        }
-        html.element(
-                "td class=\"film\"",
-                asks(FormColumn.FRAME_SIZE) || roll.film().special().isPresent()
-                        ? roll.film().format()
-                        : roll.film().filmSize());
-        if (asks(FormColumn.STOCK)) {
-            html.element("td class=\"stock\"", shortened(roll.film().stock(), 40));
-        }
-        html.raw("<td class=\"process\">")
-                .element("b", shortened(roll.atLab().process(), 24) + ", " + development.order())
+    private static void bar(HtmlWriter html, Order order, String page) {
+        List<String> words = new ArrayList<>();
+        order.reference().ifPresent(words::add);
+        order.instructions()
+                .sender()
+                .map(Sender::name)
+                .filter(it -> !it.isEmpty())
+                .ifPresent(words::add);
+        html.raw("<div class=\"bar\">")
+                .element("span class=\"order\"", order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""))
                 .raw(" ")
-                .element("span", speeds(development))
-                .raw("</td>");
-        if (asks(FormColumn.FRAMES)) {
-            html.element("td class=\"frames-due\"", Integer.toString(roll.framesExpected()));
-        }
-        if (columns().containsKey("to be known")) {
-            html.element(
-                    "td class=\"known\"",
-                    asks(FormColumn.CONDITION)
-                            ? roll.notes().printed()
-                            : roll.notes().note().orElse(""));
-        }
-        html.raw("</tr>\n");
-    }
-
-    /**
-     * The rating is printed where it matters even if the form does not ask for it: a push without it can be misread.
-     */
-    private String speeds(LabDevelopment development) {
-        if (asks(FormColumn.RATING) || !development.order().equals("NORMAL")) {
-            return development.speeds();
-        }
-        return asks(FormColumn.BOX_SPEED) ? "box " + PrintedText.number(development.boxSpeed()) : "";
-    }
-
-    /** Words too long for their place are cut with a mark; the plain text and the JSON have all of them. */
-    private static String shortened(String words, int longest) {
-        int end = words.offsetByCodePoints(0, Math.min(words.codePointCount(0, words.length()), longest));
-        return end == words.length() ? words : words.substring(0, end) + "…";
-    }
-
-    private void labels() {
-        html.raw("<section class=\"labels\">\n");
-        for (OrderedRoll roll : order.rolls()) {
-            html.raw("<div class=\"label\">")
-                    .element("b", roll.roll())
-                    .element(
-                            "p class=\"order\"",
-                            shortened(roll.atLab().process(), 24) + ", "
-                                    + roll.development().order())
-                    .element("p", roll.development().speeds())
-                    .element(
-                            "p",
-                            roll.film().format() + " · " + shortened(roll.film().stock(), 40))
-                    .element(
-                            "p",
-                            order.order() + " · EXPOSED" + (order.instructions().flies() ? " · NO X-RAYS" : ""))
-                    .raw("</div>\n");
-        }
-        html.raw("</section>\n");
+                .element("span class=\"words\"", words.isEmpty() ? "Film order" : String.join(" · ", words))
+                .raw(" ")
+                .element("span class=\"page\"", page)
+                .raw("</div>\n");
     }
 }

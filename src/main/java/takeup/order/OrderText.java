@@ -18,15 +18,21 @@ public final class OrderText {
         List<String> lines = new ArrayList<>();
         lines.add("Film order " + order.order() + (order.withdrawn() ? " (WITHDRAWN)" : ""));
         lines.add("");
-        heads(order).forEach((name, words) -> lines.add(Padding.cell(name, 13) + words));
+        Map<String, String> heads = heads(order);
+        int across = Math.max(
+                13, 2 + heads.keySet().stream().mapToInt(String::length).max().orElse(0));
+        heads.forEach((name, words) -> lines.add(Padding.cell(name, across) + words));
         lines.add("");
-        order.counts().forEach((what, many) -> lines.add(Padding.cell(English.count(many, "roll"), 13) + what));
+        order.counts().forEach((what, many) -> lines.add(Padding.cell(English.count(many, "roll"), across) + what));
         lines.add("");
-        for (OrderedRoll roll : order.rolls()) {
-            lines.add(Padding.cell(roll.roll(), 11) + roll.words());
+        for (OrderedRoll roll : order.sorted()) {
+            List<RollFlag> flags = roll.flags();
+            lines.add(Padding.cell(roll.roll(), 11)
+                    + roll.words()
+                    + (flags.isEmpty() ? "" : " · " + RollFlag.words(flags)));
             List<String> rest = new ArrayList<>();
             RollFilm film = roll.film();
-            rest.add(order.lab().asksFor(FormColumn.FRAME_SIZE) ? film.format() : film.filmSize());
+            rest.add(order.lab().asksFor(FormColumn.FRAME_SIZE) ? film.sizes() : film.filmSize());
             if (order.lab().asksFor(FormColumn.STOCK)) {
                 rest.add(PrintedText.of(film.stock()));
             }
@@ -43,21 +49,49 @@ public final class OrderText {
         return String.join("\n", lines) + "\n";
     }
 
-    /** What holds for the whole order, each with its name. */
-    static Map<String, String> heads(Order order) {
-        Map<String, String> heads = new LinkedHashMap<>();
-        heads.put("for", PrintedText.of(order.lab().name()));
-        order.reference().ifPresent(it -> heads.put("reference", PrintedText.of(it)));
-        order.instructions().client().ifPresent(it -> heads.put("client", PrintedText.of(it)));
-        heads.put("date", order.madeAt().toLocalDate().toString());
-        order.parcel().ifPresent(it -> heads.put("parcel", it.words().substring("parcel ".length())));
-        if (order.instructions().flies()) {
-            heads.put("transport", "this film travels by air: no X-rays, no CT, please inspect by hand");
-        }
-        for (Wish wish : Wish.values()) {
-            order.instructions().wishes().of(wish).ifPresent(it -> heads.put(wish.words(), PrintedText.of(it)));
-        }
+    private static Map<String, String> heads(Order order) {
+        Map<String, String> heads = sender(order);
+        heads.putAll(recipient(order));
+        heads.putAll(wishes(order));
         return heads;
+    }
+
+    /** Who sends it; empty where nobody is named. */
+    static Map<String, String> sender(Order order) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        order.instructions()
+                .sender()
+                .ifPresent(it -> it.lines().forEach((name, words) -> lines.put(name, PrintedText.of(words))));
+        return lines;
+    }
+
+    /** Whom it goes to and when, and what is said of the parcel. */
+    static Map<String, String> recipient(Order order) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        lines.put("for", PrintedText.of(order.lab().name()));
+        order.reference().ifPresent(it -> lines.put("reference", PrintedText.of(it)));
+        order.instructions().client().ifPresent(it -> lines.put("client", PrintedText.of(it)));
+        lines.put("date", order.madeAt().toLocalDate().toString());
+        order.instructions()
+                .wishes()
+                .of(Wish.WANTED_BY)
+                .ifPresent(it -> lines.put(Wish.WANTED_BY.words(), PrintedText.of(it)));
+        order.parcel().ifPresent(it -> lines.put("parcel", it.words().substring("parcel ".length())));
+        if (order.instructions().flies()) {
+            lines.put("transport", "this film travels by air: no X-rays, no CT, please inspect by hand");
+        }
+        return lines;
+    }
+
+    /** All else that the lab is asked for, each with its name. */
+    static Map<String, String> wishes(Order order) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (Wish wish : Wish.values()) {
+            if (wish != Wish.WANTED_BY) {
+                order.instructions().wishes().of(wish).ifPresent(it -> lines.put(wish.words(), PrintedText.of(it)));
+            }
+        }
+        return lines;
     }
 
     private static void wrap(String indent, String text, List<String> lines) {

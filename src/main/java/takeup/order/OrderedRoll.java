@@ -1,5 +1,6 @@
 package takeup.order;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -54,6 +55,11 @@ public record OrderedRoll(
     /** The lab's own number of the roll, once it is known. */
     public Optional<String> labNumber() {
         return atLab.number;
+    }
+
+    /** What the lab must see before it opens it. */
+    List<RollFlag> flags() {
+        return RollFlag.of(film, notes);
     }
 
     LabDevelopment development() {

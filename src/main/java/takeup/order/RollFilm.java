@@ -1,6 +1,5 @@
 package takeup.order;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -22,9 +21,8 @@ public record RollFilm(String filmSize, String frameSize, String stock, String k
         };
     }
 
-    /** Both sizes, and what is unusual about them: {@code 135 18x24, HALF-FRAME}. */
-    String format() {
-        return filmSize + " " + frameSize
-                + special().map(it -> ", " + it.toUpperCase(Locale.ROOT)).orElse("");
+    /** Film and frame: {@code 135 18x24}. */
+    String sizes() {
+        return filmSize + " " + frameSize;
     }
 }

@@ -12,9 +12,11 @@ import java.util.TreeSet;
 import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
+import takeup.console.InTerminal;
 import takeup.disk.IoErrorText;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
+import takeup.files.SenderFile;
 import takeup.options.GlobalOptions;
 import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
@@ -22,6 +24,7 @@ import takeup.order.Order;
 import takeup.order.OrderNumbers;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
+import takeup.order.Sender;
 import takeup.order.Stage;
 
 /**
@@ -38,6 +41,40 @@ record OrderDesk(GlobalOptions global, OrderFolder folder, Clock clock) {
 
     LabFiles labs() {
         return LabFiles.of(global.folder());
+    }
+
+    /** Who sends the film, whatever folder the rolls lie in. */
+    SenderFile sender() {
+        return new SenderFile(global.folder());
+    }
+
+    /**
+     * Asks a person for the lines of the sender and keeps them, so that it is asked once; where nobody sits at a
+     * terminal nothing is asked and nothing kept.
+     */
+    Sender askSender() throws IOException {
+        if (!InTerminal.isAnswered()) {
+            return Sender.NOBODY;
+        }
+        console()
+                .line("Who sends the film? It is printed on sheet and labels, and asked once. Enter leaves a line "
+                        + "empty.");
+        try {
+            Sender sender = new Sender(
+                    asked("Name?"),
+                    asked("Account at the lab?"),
+                    asked("Telephone?"),
+                    asked("E-mail?"),
+                    asked("Return address, on one line?"));
+            sender().save(sender);
+            return sender;
+        } catch (IllegalArgumentException e) {
+            throw new CommandFailed(2, e.getMessage());
+        }
+    }
+
+    private String asked(String question) {
+        return InTerminal.answer(console()::line, question).orElse("");
     }
 
     /** Something to do while nobody else writes in the folder. */

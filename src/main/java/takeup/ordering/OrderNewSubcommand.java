@@ -29,6 +29,7 @@ import takeup.order.OrderInstructions;
 import takeup.order.OrderNumbers;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
+import takeup.order.Sender;
 import takeup.order.Wishes;
 import takeup.text.English;
 
@@ -94,7 +95,11 @@ final class OrderNewSubcommand implements Callable<Integer> {
         Chosen first = choose(desk, desk.orders());
         Lab chosenLab = lab(desk, desk.orders());
         Wishes chosenWishes = wishes.with(chosenLab);
-        return first.rolls.isEmpty() ? nothing(desk) : desk.alone(() -> make(desk, chosenLab, chosenWishes));
+        if (first.rolls.isEmpty()) {
+            return nothing(desk);
+        }
+        Optional<Sender> sender = sender(desk);
+        return desk.alone(() -> make(desk, chosenLab, chosenWishes, sender));
     }
 
     private static int nothing(OrderDesk desk) {
@@ -156,13 +161,14 @@ final class OrderNewSubcommand implements Callable<Integer> {
         return read.lab().get();
     }
 
-    private int make(OrderDesk desk, Lab chosenLab, Wishes chosenWishes) throws IOException {
+    private int make(OrderDesk desk, Lab chosenLab, Wishes chosenWishes, Optional<Sender> sender) throws IOException {
         List<Order> earlier = desk.orders();
         Chosen chosen = choose(desk, earlier);
         if (chosen.rolls.isEmpty()) {
             return nothing(desk);
         }
-        OrderInstructions instructions = OrderInstructions.of(Optional.ofNullable(reference), flies, chosenWishes);
+        OrderInstructions instructions = OrderInstructions.of(Optional.ofNullable(reference), flies, chosenWishes)
+                .from(sender);
         List<OrderCheck> checks = OrderChecks.of(chosen.rolls, chosen.loaded, chosenLab, earlier, instructions);
         // A journal that cannot be read is told of, and keeps no other roll from the lab; a folder of files may be
         // half copied, so there it stops.
@@ -195,6 +201,12 @@ final class OrderNewSubcommand implements Callable<Integer> {
         return 0;
     }
 
+    /** Who sends it: asked the first time where somebody can answer. */
+    private Optional<Sender> sender(OrderDesk desk) throws IOException {
+        Optional<Sender> known = desk.sender().read();
+        return known.isPresent() || json ? known : Optional.of(desk.askSender());
+    }
+
     private void say(OrderDesk desk, Order made, List<OrderCheck> checks) {
         desk.console().line(made.order() + " for " + made.lab().name() + ", " + made.summary());
         chosenLines(made).forEach(desk.console()::line);
@@ -204,6 +216,11 @@ final class OrderNewSubcommand implements Callable<Integer> {
                 .forEach(it -> desk.console().line("to know: " + it.text()));
         desk.console()
                 .line("print " + desk.folder().file(made, ".html") + ": the sheet that goes with the film, and labels");
+        if (made.instructions().sender().isEmpty()) {
+            desk.console()
+                    .line(
+                            "nobody is named as the sender: takeup order sender --name NAME, once for all orders to come");
+        }
         desk.console().line("once it is on its way: takeup order mark " + made.order() + " sent");
     }
 

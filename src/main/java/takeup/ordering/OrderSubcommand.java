@@ -25,6 +25,7 @@ import picocli.CommandLine.Command;
             OrderMarkSubcommand.class,
             OrderNumberSubcommand.class,
             OrderWithdrawSubcommand.class,
+            OrderSenderSubcommand.class,
             OrderLabsSubcommand.class
         })
 public final class OrderSubcommand extends OrderOptions implements Callable<Integer> {

@@ -270,6 +270,40 @@ class OrderCommandTest {
         check(run("new", "2"), 0, "to know: R0002 is still in a camera: unload it before it goes");
     }
 
+    @Test
+    void theSenderIsKeptAndStandsOnEveryOrderToCome() {
+        check(run("sender"), 0, "Nobody is named yet in");
+        check(from("new"), 0, "nobody is named as the sender: takeup order sender --name NAME");
+        check(
+                run("sender", "--name", "Mara Lindqvist", "--telephone", "+1 212 555 0100"),
+                0,
+                "from       Mara Lindqvist");
+        check(run("sender", "--account", "4412", "--telephone", ""), 0, "account    4412");
+        assertFalse(said().contains("555"), said());
+        check(run("sender", "--json"), 0, "\"telephone\" : null");
+        check(from("withdraw", "1"), 0, "withdrawn");
+        check(
+                from("new", "--service", "develop, scan", "--wanted-by", "2026-09-24", "--may-be-cut", "no"),
+                0,
+                "ORD-002");
+        assertFalse(said().contains("nobody is named"), said());
+        check(from("show", "2"), 0, "from         Mara Lindqvist");
+        for (String words : List.of(
+                "account      4412", "wanted by    2026-09-24", "service      develop, scan", "may be cut   no")) {
+            assertTrue(said().contains(words), said());
+        }
+        check(from("show", "2", "--json"), 0, "\"name\" : \"Mara Lindqvist\"");
+    }
+
+    @Test
+    void aSenderThatCannotBeReadStopsTheOrderAndSaysWhere() throws IOException {
+        Files.createDirectories(scratch.resolve("data"));
+        Files.writeString(
+                scratch.resolve("data").resolve("sender.json"), "{\"name\": \"Mara\",\n \"acount\": \"4412\"}");
+        check(from("new"), 1, "sender.json:2: acount is not a field of the sender; known: name, account");
+        assertFalse(Files.exists(loose.resolve("orders").resolve("ORD-001.json")));
+    }
+
     @ParameterizedTest(name = "order {0}: {2}")
     @CsvSource(delimiter = '|', textBlock = """
         new R9                                | 1 | there is no roll R0009

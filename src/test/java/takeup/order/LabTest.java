@@ -47,7 +47,7 @@ class LabTest {
         {"name": ""}                                                       | labs/own.json:1: name is a name of 1 to 100 characters
         {"name": "a", "paper": "A5"}                                       | labs/own.json:1: paper is one of A4, Letter
         {"name": "a", "asks": ["colour"]}                                  | labs/own.json:1: asks does not know colour; known: labNumber, frameSize
-        {"name": "a", "needs": ["money"]}                                  | labs/own.json:1: needs does not know money; known: scanSize
+        {"name": "a", "needs": ["money"]}                                  | labs/own.json:1: needs does not know money; known: service
         {"name": "a", "scansKeptDays": 0}                                  | labs/own.json:1: scansKeptDays is a number from 1 to 3650
         {"name": "a", "scanSizes": "big"}                                  | labs/own.json:1: scanSizes is no list
         {"name": "a", "processes": {"C-41": 1}}                            | labs/own.json:1: processes.C-41 is no text

@@ -60,7 +60,7 @@ class OrderPagesIT {
 
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"A4", "Letter"})
-    void twentyRollsAndTheirLabelsAndThirtySixFramesTakeAPageEach(String paper)
+    void twentyTornRollsAndEveryWishTakeTwoSheetsAndLabelsAndThirtySixFramesAPageEach(String paper)
             throws IOException, InterruptedException {
         List<ExposedRoll> rolls = twenty();
         Wishes wishes = Wishes.NONE;
@@ -81,9 +81,9 @@ class OrderPagesIT {
         chromium("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
         String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
         assertEquals(
-                3,
+                4,
                 Pattern.compile("/Type\\s*/Page\\b").matcher(printed).results().count(),
-                "sheet, labels, frames");
+                "two sheets, labels, frames");
         // Sheets of 210 x 297 mm and 8.5 x 11 in, in points of 1/72 in, to a whole point.
         Matcher box =
                 Pattern.compile("/MediaBox\\s*\\[\\s*0 0 ([0-9.]+) ([0-9.]+)").matcher(printed);
@@ -91,6 +91,93 @@ class OrderPagesIT {
         assertEquals(
                 paper.equals("A4") ? "595 842" : "612 792",
                 Math.round(Double.parseDouble(box.group(1))) + " " + Math.round(Double.parseDouble(box.group(2))));
+    }
+
+    /** Three processes, pushes and pulls, and every condition, none of which the lab's form asks for. */
+    private static List<ExposedRoll> forty() {
+        List<String> conditions = List.of(
+                "",
+                "",
+                "",
+                "{\"kind\": \"torn\", \"words\": \"third perforation, and the leader is inside\"}",
+                "",
+                "{\"kind\": \"opened\", \"words\": \"back opened at frame 12\"}",
+                "{\"kind\": \"other\", \"words\": \"expired 2019-03\"}",
+                "",
+                "{\"kind\": \"partial\", \"words\": null}",
+                "");
+        List<ExposedRoll> rolls = new ArrayList<>();
+        for (int at = 1; at <= 40; at++) {
+            Days.Roll roll = Days.roll("R" + (1000 + at));
+            roll.filmSize = at % 2 == 0 ? "120" : "135";
+            roll.frameSize = at % 2 == 0 ? "6x4.5" : at % 5 == 0 ? "18x24" : "24x36";
+            roll.exposed = at % 2 == 0 ? 16 : at % 5 == 0 ? 72 : 36;
+            roll.condition = conditions.get(at % 10);
+            if (at % 3 == 0) {
+                roll.film("bw-negative", "black-and-white");
+                roll.stock = "Black-and-white 400";
+            } else if (at % 7 == 0) {
+                roll.film("colour-reversal", "E-6");
+                roll.stock = "Colour reversal 100";
+                roll.box = 100;
+                roll.rated(100, 0);
+            }
+            if (at % 6 == 0) {
+                roll.rated(1600, 2);
+            } else if (at % 11 == 0) {
+                roll.rated(800, 1);
+            } else if (at % 13 == 0) {
+                roll.rated(200, -1);
+            }
+            rolls.add(roll.read());
+        }
+        return rolls;
+    }
+
+    private static Order order(List<ExposedRoll> rolls) {
+        Wishes wishes = Wishes.NONE
+                .with(Wish.SERVICE, "develop, scan, contact sheet")
+                .with(Wish.SCAN_SIZE, "medium")
+                .with(Wish.FILE_TYPE, "TIFF")
+                .with(Wish.NEGATIVES, "returned")
+                .with(Wish.MAY_CUT, "no")
+                .with(Wish.SLEEVES, "sleeved")
+                .with(Wish.WANTED_BY, "2026-09-24")
+                .with(Wish.PAYMENT, "invoice")
+                .with(Wish.PRICE_LIMIT, "ask above 600");
+        Sender sender = new Sender(
+                "Mara Lindqvist",
+                "4412",
+                "+1 212 555 0100",
+                "mara@boathouse.example",
+                "Boathouse, 3 River Lane, Hollow");
+        return Order.of(
+                "ORD-001",
+                Days.MONDAY,
+                Labs.lab("lab", "{\"name\": \"Harbour Lab\", \"asks\": [\"labNumber\", \"stock\"]}"),
+                OrderInstructions.of(Optional.of("Regatta crew portraits"), true, wishes)
+                        .from(Optional.of(sender)),
+                rolls,
+                List.of(),
+                Set.of());
+    }
+
+    /** What a browser prints is looked at as a picture too: the files stay in the build's folder. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"A4", "Letter"})
+    void anOrderOfFortyRollsIsParted(String paper) throws IOException, InterruptedException {
+        Path page = Path.of("target", "order-of-forty-" + paper + ".html").toAbsolutePath();
+        Path pdf = Path.of("target", "order-of-forty-" + paper + ".pdf").toAbsolutePath();
+        Files.writeString(page, OrderHtml.of(order(forty()), paper, List.of(), Set.of()));
+        chromium("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+        String printed = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+        String numbered = Files.readString(page);
+        long pages =
+                Pattern.compile("/Type\\s*/Page\\b").matcher(printed).results().count();
+        for (long at = 1; at <= pages; at++) {
+            assertTrue(numbered.contains("<span class=\"page\">" + at + " of " + pages + "</span>"), "page " + at);
+        }
+        assertEquals(5, pages, "three sheets and two of labels");
     }
 
     /**
@@ -129,7 +216,13 @@ class OrderPagesIT {
                             said.reference(),
                             said.client(),
                             false,
-                            said.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5))),
+                            said.wishes().with(wish, Days.NASTY.get(9 + wish.ordinal() % 5)),
+                            Optional.of(new Sender(
+                                    Days.NASTY.get(9),
+                                    Days.NASTY.get(10),
+                                    Days.NASTY.get(11),
+                                    Days.NASTY.get(12),
+                                    Days.NASTY.get(13)))),
                     order.parcel(),
                     order.rolls(),
                     order.checks(),
