@@ -11,6 +11,7 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.framing.PaperForm;
+import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
@@ -53,7 +54,9 @@ public final class Dispatcher {
             throw new CommandRejected(
                     "a line holds up to " + LONGEST_LINE + " characters, this one has " + line.length());
         }
-        Arguments arguments = Arguments.of(line);
+        // A point stands for the space bar, which logs the next card while a rating test has it in hand.
+        boolean isSpace = line.equals(".") && context.state().day().paper().isEmpty();
+        Arguments arguments = Arguments.of(isSpace ? RatingCommand.space(context.state()) : line);
         Optional<Command> command = CommandTable.of(arguments.tokens());
         if (context.state().day().paper().isPresent() && !has(command, CommandInfo.Trait.WORKS_DURING_PAPER)) {
             if (command.isPresent() && !has(command, CommandInfo.Trait.IS_PAPER_LINE)) {

@@ -15,7 +15,8 @@ import takeup.text.Plain;
  * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of
  * the test carries a card, {@code 1 STOP OVER}, and a note that names it.
  *
- * @param bestStops stops above box speed of each frame that was called the best, of all rolls of the stock
+ * @param bestStops stops above box speed of each roll's best frame, of all rolls of the stock; frames that are as good as
+ *     each other are one answer, halfway between them
  * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers
  *     differ
  * @param isOpenEnded whether a best frame stands at the end of its bracket, so that a further one might have been
@@ -67,16 +68,21 @@ public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boole
         double above = 0;
         boolean isOpenEnded = false;
         for (Answer test : tests) {
-            for (double over : test.best()) {
-                OptionalDouble lower =
-                        test.bracketStops().filter(it -> it < over - 0.01).max();
-                OptionalDouble upper =
-                        test.bracketStops().filter(it -> it > over + 0.01).min();
-                isOpenEnded |= lower.isEmpty() || upper.isEmpty();
-                below += (over - lower.orElse(over - 1)) / 2;
-                above += (upper.orElse(over + 1) - over) / 2;
-                best.add(over);
+            if (test.best.isEmpty()) {
+                continue;
             }
+            double least = test.best.stream().mapToDouble(it -> it).min().getAsDouble();
+            double most = test.best.stream().mapToDouble(it -> it).max().getAsDouble();
+            double middle =
+                    test.best.stream().mapToDouble(it -> it).average().getAsDouble();
+            OptionalDouble lower =
+                    test.bracketStops().filter(it -> it < least - 0.01).max();
+            OptionalDouble upper =
+                    test.bracketStops().filter(it -> it > most + 0.01).min();
+            isOpenEnded |= lower.isEmpty() || upper.isEmpty();
+            below += middle - (least + lower.orElse(least - 1)) / 2;
+            above += (most + upper.orElse(most + 1)) / 2 - middle;
+            best.add(middle);
         }
         int count = best.size();
         if (count == 0) {

@@ -78,6 +78,13 @@ class RatingCommandTest {
     }
 
     @Test
+    void aPointLogsTheNextCardInThePipeAsSpaceDoes() {
+        Shooting shooting = Shooting.medium("m ev11", "rating");
+        assertTrue(shooting.type(".").contains("Card 2 of 6: set"), shooting.answer().text());
+        assertTrue(shooting.type(".").contains("Card 3 of 6: set"), shooting.answer().text());
+    }
+
+    @Test
     void sixSpacesAreTheBracketByTheApertureAlone() {
         Playing day = Playing.medium("m ev11", "rating");
         for (int i = 0; i < 6; i++) {

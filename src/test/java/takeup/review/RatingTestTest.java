@@ -49,6 +49,26 @@ class RatingTestTest {
                 .isSure());
     }
 
+    /** Two cards that are as good: halfway between them, and as far as half the way to the cards beside both. */
+    @Test
+    void aTieOnOneRollIsOneAnswer() {
+        RatingTest test = RatingTest.of(List.of(new RatingTest.Answer(BRACKET, List.of(0.5, 1.0))))
+                .orElseThrow();
+        assertEquals(List.of(0.75), test.bestStops());
+        assertEquals(0.25, test.stops().low(), 1e-9);
+        assertEquals(1.5, test.stops().high(), 1e-9);
+        assertTrue(test.isSure());
+        assertEquals(
+                2,
+                RatingTest.of(List.of(answer(1), new RatingTest.Answer(BRACKET, List.of(0.5, 1.0))))
+                        .orElseThrow()
+                        .bestStops()
+                        .size());
+        assertTrue(RatingTest.of(List.of(new RatingTest.Answer(BRACKET, List.of(1.0, 2.0))))
+                .orElseThrow()
+                .isOpenEnded());
+    }
+
     @Test
     void aBestFrameAtTheEndOfItsBracketIsOpenToThatSide() {
         assertTrue(RatingTest.of(List.of(answer(2))).orElseThrow().isOpenEnded());
