@@ -91,9 +91,12 @@ public record OrderFolder(Path base, boolean isLoose) {
 
     /** The same, of each only what is made of it, so that not all of them are held with their frames. */
     public <T> Found<T> rolls(Predicate<String> wanted, Function<ExposedRoll, Optional<T>> made) throws IOException {
-        // The published JSON is all that an order sees of a roll, wherever it comes from.
+        // The published JSON is all that an order sees of a roll, wherever it comes from; the client is in it, and
+        // goes no further than the order was told to take it.
         return rolls(
-                wanted, made, it -> made.apply(ExposedRoll.of(it.id() + ENDING, RollJson.text(it, Version.number()))));
+                wanted,
+                made,
+                it -> made.apply(ExposedRoll.of(it.id() + ENDING, RollJson.textWithClient(it, Version.number()))));
     }
 
     /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */

@@ -25,8 +25,8 @@ public record ExposedRoll(
         RollFilm film,
         Exposures exposures,
         LabNotes notes) {
-    /** A state, open, rewound, finished or withdrawn, and when the roll was unloaded. */
-    record Status(String state, Optional<OffsetDateTime> finishedAt) {}
+    /** A state, open, rewound, finished or withdrawn, and when the roll was loaded and unloaded. */
+    record Status(String state, OffsetDateTime loadedAt, Optional<OffsetDateTime> finishedAt) {}
 
     /** The day of the shoot, 2026-09-12, and the client, if the file names one. */
     record Shoot(String date, Optional<String> client) {}
@@ -55,6 +55,12 @@ public record ExposedRoll(
     /** Open, rewound, finished or withdrawn. */
     public String state() {
         return status.state;
+    }
+
+    /** Whether this roll went into the same camera and back after another one. */
+    public boolean isLoadedAfter(ExposedRoll other) {
+        int later = status.loadedAt.compareTo(other.status.loadedAt);
+        return camera.equals(other.camera) && (later > 0 || later == 0 && roll.compareTo(other.roll) > 0);
     }
 
     /** When it was unloaded. */

@@ -54,11 +54,11 @@ final class JsonRoll {
         json.whole("framesUsed", 0, 10_000);
         json.whole("framesNominal", 1, 250);
         json.objects("counterChecks");
-        json.time("loadedAt");
         return new ExposedRoll(
                 number(json, "roll"),
                 json.whole("revision", 1, Integer.MAX_VALUE),
-                new ExposedRoll.Status(json.oneOf("state", STATES), json.maybeTime("finishedAt")),
+                new ExposedRoll.Status(
+                        json.oneOf("state", STATES), json.time("loadedAt"), json.maybeTime("finishedAt")),
                 new ExposedRoll.Shoot(shoot.text("date"), shoot.maybeText("client")),
                 new ExposedRoll.Body(camera.text("name"), camera.maybeText("back")),
                 new RollFilm(

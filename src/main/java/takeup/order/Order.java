@@ -3,12 +3,12 @@ package takeup.order;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import takeup.text.English;
 
@@ -179,13 +179,19 @@ public record Order(
 
     /** The last step that a roll came to; empty while it is ordered and no more. */
     public Optional<Progress> last(String roll) {
-        Optional<Progress> last = Optional.empty();
-        for (Progress step : progress) {
-            if (step.rolls().isEmpty() || step.rolls().contains(roll)) {
-                last = Optional.of(step);
-            }
-        }
-        return last.filter(it -> it.stage() != Stage.ORDERED);
+        return last(roll, it -> true).filter(it -> it.stage() != Stage.ORDERED);
+    }
+
+    /** The last step of a roll to another stage than this one. */
+    public Optional<Progress> lastOther(String roll, Stage than) {
+        return last(roll, it -> it != than);
+    }
+
+    private Optional<Progress> last(String roll, Predicate<Stage> which) {
+        return progress.stream()
+                .filter(it -> which.test(it.stage())
+                        && (it.rolls().isEmpty() || it.rolls().contains(roll)))
+                .reduce((before, after) -> after);
     }
 
     /** Where a roll of the order is. */
@@ -200,21 +206,7 @@ public record Order(
 
     /** The rolls as they are printed, so that those of one tank are together: by process, then by number. */
     List<OrderedRoll> sorted() {
-        return rolls.stream()
-                .sorted(Comparator.comparing(
-                                (OrderedRoll it) -> it.atLab().process().toLowerCase(Locale.ROOT))
-                        .thenComparing(it -> it.atLab().process())
-                        .thenComparing(it -> it.roll().replaceFirst("[0-9]+$", ""))
-                        .thenComparingInt(it -> Integer.parseInt(it.roll().replaceFirst("^[A-Z]+", ""))))
-                .toList();
-    }
-
-    /** The same, parted by process. */
-    Map<String, List<OrderedRoll>> byProcess() {
-        Map<String, List<OrderedRoll>> parted = new LinkedHashMap<>();
-        sorted().forEach(it -> parted.computeIfAbsent(it.atLab().process(), process -> new ArrayList<>())
-                .add(it));
-        return parted;
+        return rolls.stream().sorted(OrderedRoll.BY_PROCESS).toList();
     }
 
     /** How many rolls go through which process and development, as they are sorted: {@code C-41, NORMAL} 3. */

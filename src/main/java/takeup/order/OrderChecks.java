@@ -41,7 +41,7 @@ public final class OrderChecks {
      */
     public static List<OrderCheck> of(
             List<ExposedRoll> rolls,
-            List<ExposedRoll> loaded,
+            List<LeftInCamera> loaded,
             Lab lab,
             List<Order> earlier,
             OrderInstructions instructions) {
@@ -52,8 +52,7 @@ public final class OrderChecks {
         rolls.forEach(checks::process);
         rolls.forEach(checks::development);
         rolls.forEach(checks::loaded);
-        loaded.forEach(it ->
-                checks.note("left-in-camera", it, "is still in " + it.camera().printed() + ", and not in this order"));
+        loaded.forEach(it -> checks.note("left-in-camera", it.roll(), it.words()));
         checks.mixed();
         if (instructions.flies()) {
             checks.flight();

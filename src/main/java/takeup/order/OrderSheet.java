@@ -61,7 +61,7 @@ final class OrderSheet {
         List<List<Group>> pages = new ArrayList<>();
         List<Group> page = new ArrayList<>();
         double left = HEIGHT - headsHeight();
-        for (Map.Entry<String, List<OrderedRoll>> all : order.byProcess().entrySet()) {
+        for (Map.Entry<String, List<OrderedRoll>> all : byProcess().entrySet()) {
             List<OrderedRoll> rolls = all.getValue();
             int from = 0;
             double used = GROUP;
@@ -84,6 +84,14 @@ final class OrderSheet {
         }
         pages.add(page);
         return pages;
+    }
+
+    private Map<String, List<OrderedRoll>> byProcess() {
+        Map<String, List<OrderedRoll>> parted = new LinkedHashMap<>();
+        order.sorted()
+                .forEach(it -> parted.computeIfAbsent(it.atLab().process(), process -> new ArrayList<>())
+                        .add(it));
+        return parted;
     }
 
     /** The height of a row in mm, by the letters that fit into its cells. */

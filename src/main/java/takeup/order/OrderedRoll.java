@@ -1,6 +1,8 @@
 package takeup.order;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +27,13 @@ public record OrderedRoll(
         String body,
         String date,
         LabNotes notes) {
+    /** Those of one tank together: by process, then by number. */
+    static final Comparator<OrderedRoll> BY_PROCESS = Comparator.comparing(
+                    (OrderedRoll it) -> it.atLab.process.toLowerCase(Locale.ROOT))
+            .thenComparing(it -> it.atLab.process)
+            .thenComparing(it -> it.roll.replaceFirst("[0-9]+$", ""))
+            .thenComparingInt(it -> Integer.parseInt(it.roll.replaceFirst("^[A-Z]+", "")));
+
     /** The lab's own number of the roll, once it is known, and the lab's own word for the process. */
     record AtLab(Optional<String> number, String process) {}
 

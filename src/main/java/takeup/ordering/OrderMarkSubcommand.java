@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -12,6 +13,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.options.RollArgument;
 import takeup.order.Order;
+import takeup.order.OrderedRoll;
 import takeup.order.Stage;
 import takeup.text.Nearest;
 
@@ -49,6 +51,7 @@ final class OrderMarkSubcommand implements Callable<Integer> {
         return desk.alone(() -> {
             Order found = desk.standing(number);
             List<String> some = desk.rollsOf(found, rolls);
+            refuseDayBeforeAnotherStage(found, some, reached, day);
             Order marked = found.with(new Order.Progress(reached, day, some));
             desk.folder().save(marked);
             desk.console()
@@ -57,6 +60,23 @@ final class OrderMarkSubcommand implements Callable<Integer> {
             desk.due(List.of(marked)).forEach(desk.console()::line);
             return 0;
         });
+    }
+
+    /** What comes later cannot have been earlier; the same stage again puts its day right. */
+    private static void refuseDayBeforeAnotherStage(Order found, List<String> some, Stage reached, LocalDate day) {
+        for (OrderedRoll roll : found.rolls()) {
+            Optional<Order.Progress> last = found.lastOther(roll.roll(), reached)
+                    .filter(it -> some.isEmpty() || some.contains(roll.roll()))
+                    .filter(it -> day.isBefore(it.on()));
+            if (last.isPresent()) {
+                String word = last.get().stage().word();
+                throw new CommandFailed(
+                        1,
+                        day + " is before " + last.get().on() + ", when " + roll.roll() + " was marked " + word
+                                + ": give a later day, or put that one right first (takeup order mark " + found.order()
+                                + " " + word + " --on DATE)");
+            }
+        }
     }
 
     private LocalDate day(OrderDesk desk) {

@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,6 +24,7 @@ import takeup.files.Version;
 import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
+import takeup.order.LeftInCamera;
 import takeup.order.Order;
 import takeup.order.OrderCheck;
 import takeup.order.OrderChecks;
@@ -108,7 +111,7 @@ final class OrderNewSubcommand implements Callable<Integer> {
     }
 
     /** The rolls of the new order, those that are left in cameras, and what could not be read. */
-    private record Chosen(List<ExposedRoll> rolls, List<ExposedRoll> loaded, List<String> problems) {}
+    private record Chosen(List<ExposedRoll> rolls, List<LeftInCamera> loaded, List<String> problems) {}
 
     private Chosen choose(OrderDesk desk, List<Order> earlier) throws IOException {
         List<String> asked = desk.numbers(rolls);
@@ -143,7 +146,25 @@ final class OrderNewSubcommand implements Callable<Integer> {
         List<ExposedRoll> loaded = asked.isEmpty()
                 ? found.all().stream().filter(ExposedRoll::isLoaded).toList()
                 : List.of();
-        return new Chosen(chosen, loaded, found.problems());
+        return new Chosen(chosen, leftInCamera(desk, loaded), found.problems());
+    }
+
+    /** Rolls that were not unloaded, and what was loaded into their cameras since; only then are other rolls read. */
+    private static List<LeftInCamera> leftInCamera(OrderDesk desk, List<ExposedRoll> loaded) throws IOException {
+        if (loaded.isEmpty()) {
+            return List.of();
+        }
+        Map<String, String> since = new ConcurrentHashMap<>();
+        desk.folder().rolls(it -> true, later -> {
+            loaded.stream()
+                    .filter(later::isLoadedAfter)
+                    .forEach(it -> since.merge(
+                            it.roll(), later.roll(), (one, other) -> one.compareTo(other) <= 0 ? one : other));
+            return Optional.empty();
+        });
+        return loaded.stream()
+                .map(it -> new LeftInCamera(it, Optional.ofNullable(since.get(it.roll()))))
+                .toList();
     }
 
     private Lab lab(OrderDesk desk, List<Order> earlier) {

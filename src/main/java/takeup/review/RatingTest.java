@@ -15,8 +15,8 @@ import takeup.text.Plain;
  * What a rating test says once its scans are back: best at one stop over box speed, so rate 400 at 200. Each frame of
  * the test carries a card, {@code 1 STOP OVER}, and a note that names it.
  *
- * @param bestStops stops above box speed of each roll's best frame, of all rolls of the stock; frames that are as good as
- *     each other are one answer, halfway between them
+ * @param bestStops stops above box speed of each roll's best frame, of all rolls of the stock; frames that are as good
+ *     as each other are one answer, halfway between them
  * @param stops their mean, and how sure it is: within half the way to the next card, and wider the more the answers
  *     differ
  * @param isOpenEnded whether a best frame stands at the end of its bracket, so that a further one might have been
@@ -73,8 +73,7 @@ public record RatingTest(List<Double> bestStops, ConfidenceInterval stops, boole
             }
             double least = test.best.stream().mapToDouble(it -> it).min().getAsDouble();
             double most = test.best.stream().mapToDouble(it -> it).max().getAsDouble();
-            double middle =
-                    test.best.stream().mapToDouble(it -> it).average().getAsDouble();
+            double middle = test.best.stream().mapToDouble(it -> it).average().getAsDouble();
             OptionalDouble lower =
                     test.bracketStops().filter(it -> it < least - 0.01).max();
             OptionalDouble upper =

@@ -209,7 +209,7 @@ class OrderCommandTest {
         check(from("new"), 0, "ORD-001");
         check(from("number", "1", "7", "44-12"), 0, "R0007 is 44-12 at The lab");
         check(from("show", "1"), 0, "lab's number 44-12");
-        check(from("mark", "1", "sent", "--on", "2026-09-15"), 0, "at the lab since 2026-09-15");
+        check(from("mark", "1", "sent", "--on", "2026-09-13"), 0, "at the lab since 2026-09-13");
         check(from("split", "1"), 1, "has gone to the lab");
         check(from("withdraw", "1"), 1, "tell the lab, then say --yes");
         check(from("mark", "1", "scans"), 0, "the scans are deleted on 2026-10-14, in 30 days");
@@ -268,6 +268,59 @@ class OrderCommandTest {
         assertTrue(
                 said().contains("\"where\" : \"at the lab\"") && said().contains("\"where\" : \"in camera\""), said());
         check(run("new", "2"), 0, "to know: R0002 is still in a camera: unload it before it goes");
+    }
+
+    @Test
+    void noStageIsEarlierThanTheOneBefore() {
+        check(from("new"), 0, "ORD-001");
+        check(from("mark", "1", "sent", "--on", "2026-09-15"), 0, "at the lab since 2026-09-15");
+        check(
+                from("mark", "1", "scans", "--on", "2026-09-14"),
+                1,
+                "2026-09-14 is before 2026-09-15, when R0007 was marked sent: give a later day");
+        check(from("mark", "1", "scans", "--on", "2026-09-20"), 0, "scans back since 2026-09-20");
+        check(from("mark", "1", "scans", "--on", "2026-09-18"), 0, "scans back since 2026-09-18");
+        check(from("mark", "1", "negatives", "7", "--on", "2026-09-17"), 1, "is before 2026-09-18");
+        check(from("mark", "1", "sent", "--on", "2026-09-14"), 1, "is before 2026-09-18");
+    }
+
+    @Test
+    void theClientOfADataFolderGoesAlongWhereItIsAskedFor() throws IOException {
+        Path data = scratch.resolve("data");
+        written(data, "shoot Regatta client Rowing club\ncam 645 1\nload cn400\nm 5.6 125\n4 125\nunload yes\n");
+        check(run("new"), 0, "ORD-001");
+        check(run("show", "1", "--json"), 0, "\"client\" : null");
+        assertFalse(
+                Files.readString(data.resolve("orders").resolve("ORD-001.html")).contains("Rowing club"));
+        check(run("withdraw", "1"), 0, "withdrawn");
+        check(run("new", "--with-client"), 0, "ORD-002");
+        check(run("show", "2"), 0, "client       Rowing club");
+    }
+
+    @Test
+    void aRollThatWasRewoundIsNotStillInTheCamera() throws IOException {
+        written(
+                scratch.resolve("data"),
+                "cam 35\nload cn400\nm 5.6 125\n8 125\nrewind yes\nload bw400\n8 125\nunload yes\n");
+        check(
+                run("new"),
+                0,
+                "to know: R0001 was rewound in 35mm mechanical reflex to be loaded again, and is not in this order; R0002 was loaded since");
+    }
+
+    private void written(Path data, String lines) throws IOException {
+        try (JournalStore disk = JournalStore.take(new Archive(data))) {
+            new PromptPipe(
+                            disk,
+                            StartupState.of(
+                                            disk.archive(),
+                                            new Kit(new ProfileFiles(data.resolve("profiles"), DataFolder.profiles())))
+                                    .state(),
+                            Clock.of(Optional.of(Clock.parse("2026-09-12T15:00+02:00"))),
+                            new Console(answers, errors, Map.of()),
+                            PromptPipe.Format.TEXT)
+                    .run(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+        }
     }
 
     @Test

@@ -80,8 +80,12 @@ class RatingCommandTest {
     @Test
     void aPointLogsTheNextCardInThePipeAsSpaceDoes() {
         Shooting shooting = Shooting.medium("m ev11", "rating");
-        assertTrue(shooting.type(".").contains("Card 2 of 6: set"), shooting.answer().text());
-        assertTrue(shooting.type(".").contains("Card 3 of 6: set"), shooting.answer().text());
+        assertTrue(
+                shooting.type(".").contains("Card 2 of 6: set"),
+                shooting.answer().text());
+        assertTrue(
+                shooting.type(".").contains("Card 3 of 6: set"),
+                shooting.answer().text());
     }
 
     @Test

@@ -103,13 +103,27 @@ class OrderChecksTest {
         check(List.of(open.read()), "in-camera");
         List<OrderCheck> left = OrderChecks.of(
                 List.of(PLAIN),
-                List.of(open.read()),
+                List.of(new LeftInCamera(open.read(), Optional.empty())),
                 Labs.SHIPPED,
                 List.of(),
                 OrderInstructions.of(Optional.empty(), false, Labs.SHIPPED.usual()));
         assertEquals(
                 "R0002 is still in 645 reflex, and not in this order",
                 left.get(0).text());
+    }
+
+    @Test
+    void aCameraThatWasLoadedSinceDoesNotHoldTheRoll() {
+        Days.Roll open = Days.roll("R0002");
+        open.state = "open";
+        assertEquals(
+                "is not in this order and was never unloaded, but R0003 was loaded into 645 reflex since: look for it, "
+                        + "and unload it",
+                new LeftInCamera(open.read(), Optional.of("R0003")).words());
+        open.state = "rewound";
+        assertEquals(
+                "was rewound in 645 reflex to be loaded again, and is not in this order; R0003 was loaded since",
+                new LeftInCamera(open.read(), Optional.of("R0003")).words());
     }
 
     @Test
