@@ -35,6 +35,8 @@ public record Alternatives(
     private static final double MOST_PUSH = 3;
 
     private static final int MOST_STOCKS = 3;
+    /** A time over an hour is no offer, in seconds. */
+    private static final double LONGEST = 3600;
 
     /** A grey filter by its name, and what it brings. */
     public record GreyFilter(String filter, Suggestion suggestion) {}
@@ -91,7 +93,8 @@ public record Alternatives(
         return row.errorStops().isPresent()
                 && !Stops.above(Math.abs(row.errorStops().getAsDouble()), 1)
                 && !row.has(Warning.Code.OUT_OF_RANGE)
-                && !row.has(Warning.Code.HAND_HELD);
+                && !row.has(Warning.Code.HAND_HELD)
+                && row.time().filter(it -> it.exactSeconds() <= LONGEST).isPresent();
     }
 
     private static Optional<GreyFilter> filter(AdviceRequest request, Light light) {

@@ -60,4 +60,11 @@ class LongExposuresOnThePromptTest {
         String why = shooting.type("why");
         assertTrue(why.contains("no time is known") && !why.contains("nearest"), why);
     }
+
+    /** EV -9 at f/16: a film of figures without an end would get days, which nobody waits for. */
+    @Test
+    void nothingOverAnHourIsOfferedInstead() {
+        String text = evening("hold f16").type("m ev-9");
+        assertTrue(text.contains("stays") && !text.contains("another stock serves"), text);
+    }
 }
