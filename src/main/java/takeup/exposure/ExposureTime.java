@@ -91,7 +91,7 @@ public record ExposureTime(double seconds, double exactSeconds) {
     /** {@code 1h}, {@code 1h30m}, {@code 1h02m30s}: two digits each, so that no minute is taken for ten. */
     private static String hours(long hours, double seconds) {
         double past = Plain.rounded(seconds - 3600.0 * hours, 9);
-        long minutes = (long) (past / 60);
+        double minutes = Math.floor(past / 60);
         double rest = Plain.rounded(past - 60 * minutes, 9);
         return hours + "h" + (past == 0 ? "" : two(minutes) + "m") + (rest == 0 ? "" : two(rest) + "s");
     }

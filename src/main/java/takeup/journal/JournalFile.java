@@ -161,7 +161,7 @@ final class JournalFile implements AutoCloseable {
 
     /** A step for a journal that counts its own: the same again until something was appended. */
     long nextStep() {
-        return memory.lastN() + 1;
+        return memory.lastN() + 1L;
     }
 
     /** Writes the journal anew if it cannot be trusted or found any more; answers as {@link #append} does. */

@@ -101,13 +101,14 @@ final class UnfinishedStep {
             }
         }
         forget();
-        return isOther
-                ? Optional.of("the last line before the program ended was not written whole, and the journals were "
-                        + "changed since: look at the newest frames")
-                : isCut
-                        ? Optional.of("the last line before the program ended was not written whole, and was never "
-                                + "confirmed: it is taken back; type it again")
-                        : Optional.empty();
+        if (isOther) {
+            return Optional.of("the last line before the program ended was not written whole, and the journals were "
+                    + "changed since: look at the newest frames");
+        }
+        return isCut
+                ? Optional.of("the last line before the program ended was not written whole, and was never "
+                        + "confirmed: it is taken back; type it again")
+                : Optional.empty();
     }
 
     /** Whether behind its former end a journal holds nothing whole that is not of the step. */

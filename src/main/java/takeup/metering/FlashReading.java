@@ -3,7 +3,7 @@ package takeup.metering;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.BiConsumer;
 import takeup.advice.ExposureInHand;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
@@ -96,7 +96,7 @@ final class FlashReading {
             CameraSetup setup,
             Optional<Aperture> aperture,
             Json.Obj fields,
-            BiFunction<Reply, Optional<String>, Reply> says) {}
+            BiConsumer<Reply, Optional<String>> says) {}
 
     static Outcome run(Found found, List<JournalEntry> more, CommandContext context) {
         FlashLight flash = found.flash;
@@ -125,7 +125,7 @@ final class FlashReading {
         Reply reply = context.reply(entries);
         Optional<String> chosen =
                 aperture.map(it -> it + ", " + Stops.error(wanted(flash, before, context) - it.stops()) + ".");
-        found.says.apply(reply, chosen);
+        found.says.accept(reply, chosen);
         LightParts light = ExposureInHand.light(reply.after());
         Json.Obj fields = StatusJson.of(reply.after());
         found.fields.fields().forEach(fields::and);

@@ -204,7 +204,8 @@ public final class BagCommand implements Command {
     private static BigDecimal price(String word) {
         boolean plain = !word.isEmpty() && word.length() <= 12;
         int points = 0;
-        for (char c : word.toCharArray()) {
+        for (int at = 0; at < word.length(); at++) {
+            char c = word.charAt(at);
             plain &= Tokens.isDigit(c) || c == '.';
             points += c == '.' ? 1 : 0;
         }

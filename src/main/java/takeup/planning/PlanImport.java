@@ -236,7 +236,8 @@ public final class PlanImport {
     private static char parted(String text) {
         for (String line : text.split("\n")) {
             if (!line.isBlank() && !line.startsWith("#")) {
-                return line.indexOf(';') >= 0 ? ';' : line.indexOf('\t') >= 0 ? '\t' : ',';
+                char other = line.indexOf('\t') >= 0 ? '\t' : ',';
+                return line.indexOf(';') >= 0 ? ';' : other;
             }
         }
         return ',';

@@ -26,7 +26,7 @@ public final class AdviceText {
         explained.tie().ifPresent(it -> words.append("; ").append(tie(it, explained.request())));
         explained.best().depth().ifPresent(it -> words.append("; sharp from ").append(SetupText.depth(it)));
         List<String> neighbours = explained.neighbours().stream()
-                .map(it -> pair(it.suggestion()) + " " + drawback(it, explained.request()))
+                .map(it -> pair(it.suggestion()) + " " + drawback(it))
                 .toList();
         return words + "." + (neighbours.isEmpty() ? "" : " Beside it " + String.join(", ", neighbours) + ".");
     }
@@ -82,7 +82,7 @@ public final class AdviceText {
                         : "reversal film takes the shorter, less light");
     }
 
-    private static String drawback(AdviceExplanation.Neighbour neighbour, AdviceRequest request) {
+    private static String drawback(AdviceExplanation.Neighbour neighbour) {
         Suggestion row = neighbour.suggestion();
         return switch (neighbour.droppedBy()) {
             case USABLE -> row.time().isEmpty() ? "has no time that is long enough" : "is out of this camera's range";

@@ -96,8 +96,9 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
 
         Lesson lesson() {
             double limit = ConfidenceInterval.chiSquared(1 - RISK / Math.max(1, suspects.size()), 1);
-            while (findings.size() < MOST && takeUp(limit)) {
-                continue;
+            boolean isMore = true;
+            while (isMore && findings.size() < MOST) {
+                isMore = takeUp(limit);
             }
             ConfidenceInterval scatter = new ExposureFit(cases, offsets).scatterInterval();
             scattered(scatter);

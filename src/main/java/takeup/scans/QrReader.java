@@ -26,7 +26,7 @@ public final class QrReader {
     /** A code that lies askew in a soft picture may show only once the picture is turned. */
     private static final int[] TURNS = {45, 22, 68};
 
-    private static final Map<DecodeHintType, Object> HARDER = Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE);
+    private static final Map<DecodeHintType, Object> HARDER = Map.of(DecodeHintType.TRY_HARDER, true);
 
     private QrReader() {}
 

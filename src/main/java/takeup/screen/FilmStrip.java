@@ -119,7 +119,7 @@ final class FilmStrip {
         double under = roll.film().stock().underStops();
         double span = Math.max(0.5, under + roll.film().stock().overStops());
         double margin = over.getAsDouble() + roll.film().development().pushStops() + under;
-        int eighths = (int) Math.max(1, Math.min(8 * high, Math.round(8 * high * margin / span)));
+        int eighths = (int) Math.max(1, Math.min(8L * high, Math.round(8L * high * margin / span)));
         for (int y = 0; y < high; y++) {
             int here = Math.min(8, eighths - 8 * (high - 1 - y));
             if (here > 0) {

@@ -63,13 +63,13 @@ final class FullShootView {
         moment.ifPresent(it -> MomentLine.draw(grid, it, end - 1));
         int lists = end - (layout.isGrand() ? 1 : 0) - (moment.isPresent() ? 1 : 0);
         if (PickList.of(session).rows().isEmpty()) {
-            lists(roll, row, lists - row - 1);
+            lists(row, lists - row - 1);
         } else {
             new GuidePanel(session, grid).drawChoices(row, lists - row);
         }
     }
 
-    private void lists(Roll roll, int row, int count) {
+    private void lists(int row, int count) {
         SuggestionList suggestions = new SuggestionList(session, grid);
         suggestions.draw(row, count);
         if (suggestions.isEmpty()) {

@@ -175,11 +175,13 @@ public record HelpList(String title, List<Section> sections) {
 
     /** What of an entry stands on the prompt then, with room for the rest of the line. */
     static String line(Entry entry, Optional<String> helpWord) {
-        boolean isWhole = entry.key().isPresent()
-                || helpWord.isPresent()
+        boolean isWhole = helpWord.isPresent()
                 || Character.isDigit(entry.typed().charAt(0))
                 || entry.typed().equals(entry.word());
-        return entry.key().isPresent() ? entry.word() : isWhole ? entry.typed() : entry.word() + " ";
+        if (entry.key().isPresent()) {
+            return entry.word();
+        }
+        return isWhole ? entry.typed() : entry.word() + " ";
     }
 
     /** What Enter will do with an entry, in words. */

@@ -61,7 +61,8 @@ public record TerminalEnvironment(
 
     /** Which characters may be sent. The first of the three locale variables that is set decides, as POSIX has it. */
     public CharacterSet characterSet() {
-        String locale = !lcAll.isEmpty() ? lcAll : !lcCtype.isEmpty() ? lcCtype : lang;
+        String ofCharacters = lcCtype.isEmpty() ? lang : lcCtype;
+        String locale = lcAll.isEmpty() ? ofCharacters : lcAll;
         String small = locale.toLowerCase(Locale.ROOT);
         if (ascii || !(small.contains("utf-8") || small.contains("utf8"))) {
             return CharacterSet.ASCII;
