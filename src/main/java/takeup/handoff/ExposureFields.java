@@ -3,7 +3,6 @@ package takeup.handoff;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
@@ -35,10 +34,10 @@ final class ExposureFields {
         json.and("at", exposure.at().map(IsoTime::of))
                 .and("atKnown", exposure.at().isPresent());
         json.and("aperture", setting.aperture());
-        json.and("fNumber", setting.aperture().map(Aperture::fNumber));
+        json.and("fNumber", setting.aperture().map(it -> RoundedJson.number(it.fNumber())));
         json.and("exactFNumber", setting.aperture().map(it -> RoundedJson.number(it.exactFNumber())));
         json.and("time", setting.time());
-        json.and("seconds", setting.time().map(it -> it.seconds()));
+        json.and("seconds", setting.time().map(it -> RoundedJson.exact(it.seconds())));
         json.and("exactSeconds", setting.time().map(it -> RoundedJson.number(it.exactSeconds())));
         json.and("lens", setting.lens().map(Lens::name));
         json.and("focalLengthMm", RoundedJson.number(setting.focalMm()));
@@ -84,7 +83,7 @@ final class ExposureFields {
         Optional<ExposureTime> time = flash.measured().flatMap(FlashLight.Measured::time);
         Json.Obj json = Json.object()
                 .and("method", flash.measured().isPresent() ? "meter" : "guide-number")
-                .and("fNumber", flash.aperture().fNumber())
+                .and("fNumber", RoundedJson.number(flash.aperture().fNumber()))
                 .and("exactFNumber", RoundedJson.number(flash.aperture().exactFNumber()))
                 .and("index", flash.index().arithmetic())
                 .and("time", time)
@@ -96,7 +95,7 @@ final class ExposureFields {
                 .and("typed", flash.typed())
                 .and("at", IsoTime.of(flash.at()));
         flash.fill()
-                .ifPresent(it -> json.and("fillFNumber", it.fNumber())
+                .ifPresent(it -> json.and("fillFNumber", RoundedJson.number(it.fNumber()))
                         .and("exactFillFNumber", RoundedJson.number(it.exactFNumber())));
         return json;
     }

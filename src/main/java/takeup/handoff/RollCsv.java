@@ -85,8 +85,9 @@ public final class RollCsv {
     }
 
     private static String cell(Json value, String name) {
-        if (value instanceof Json.Num number) {
-            String plain = Plain.number(number.value());
+        if (value instanceof Json.Num || value instanceof Json.Decimal) {
+            double number = value instanceof Json.Decimal decimal ? decimal.value() : ((Json.Num) value).value();
+            String plain = Plain.number(number);
             return (name.endsWith("Stops") || name.equals("ev100")) && plain.indexOf('.') < 0 ? plain + ".0" : plain;
         }
         if (value instanceof Json.Bool bool) {

@@ -51,6 +51,9 @@ public sealed interface Json {
     /** A finite number. */
     record Num(double value, int line) implements Json {}
 
+    /** A finite number of a column of decimals: it is written with a point in any case, as 8.0. */
+    record Decimal(double value, int line) implements Json {}
+
     /** true or false. */
     record Bool(boolean value, int line) implements Json {}
 

@@ -263,6 +263,8 @@ public final class JsonText {
             generator.writeEndArray();
         } else if (json instanceof Json.Text string) {
             generator.writeString(string.value());
+        } else if (json instanceof Json.Decimal number) {
+            generator.writeNumber(Plain.decimal(number.value()));
         } else if (json instanceof Json.Num number) {
             generator.writeNumber(Plain.number(number.value()));
         } else if (json instanceof Json.Bool bool) {

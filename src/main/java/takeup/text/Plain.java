@@ -24,6 +24,12 @@ public final class Plain {
                 : new BigDecimal(text).stripTrailingZeros().toPlainString();
     }
 
+    /** The same with a point in any case: {@code 8.0} for 8. */
+    public static String decimal(double value) {
+        String plain = number(value);
+        return plain.indexOf('.') < 0 ? plain + ".0" : plain;
+    }
+
     /**
      * Exactly so many decimals, halves away from zero: {@code decimals(0.25, 1)} is {@code 0.3}. A zero carries no
      * sign.

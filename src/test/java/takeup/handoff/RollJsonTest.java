@@ -1,6 +1,7 @@
 package takeup.handoff;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,10 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,14 +46,17 @@ class RollJsonTest {
     @Test
     void aRollIsHandedOverFieldForFieldInThePublishedOrder() throws IOException, JsonText.NotJson {
         String published = Files.readString(Path.of("src/test/resources/handoff/R0007.json"));
-        assertEquals(JsonText.line(JsonText.read(published)), JsonText.line(RollJson.of(Rolls.regatta(), "1.0.0")));
+        assertEquals(
+                published.replaceAll("\\s", ""),
+                RollJson.text(Rolls.regatta(), "1.0.0").replaceAll("\\s", ""));
     }
 
     @Test
     void theTextIsTheSameDataAndEndsInALineFeed() throws JsonText.NotJson {
         String text = RollJson.text(Rolls.regatta(), "1.0.0");
         assertEquals('\n', text.charAt(text.length() - 1));
-        assertEquals(JsonText.line(RollJson.of(Rolls.regatta(), "1.0.0")), JsonText.line(JsonText.read(text)));
+        String line = JsonText.line(RollJson.of(Rolls.regatta(), "1.0.0"));
+        assertEquals(JsonText.read(line), JsonText.read(text.replaceAll("\\n *", "")));
     }
 
     @Test
@@ -126,7 +133,7 @@ class RollJsonTest {
         check(
                 pulled,
                 "development",
-                "{\"process\":\"C-41\",\"pushStops\":-1,\"words\":\"C-41, PULL 1 STOP (rated 200, box 400)\"}");
+                "{\"process\":\"C-41\",\"pushStops\":-1.0,\"words\":\"C-41, PULL 1 STOP (rated 200, box 400)\"}");
     }
 
     @Test
@@ -201,13 +208,13 @@ class RollJsonTest {
                 Optional.empty(),
                 Optional.of(flash));
         Roll roll = Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll();
-        checkFrame(roll, 0, "errorStops", "1");
-        checkFrame(roll, 0, "overBoxStops", "2");
+        checkFrame(roll, 0, "errorStops", "1.0");
+        checkFrame(roll, 0, "overBoxStops", "2.0");
         checkFrame(
                 roll,
                 0,
                 "flashLight",
-                "{\"method\":\"meter\",\"fNumber\":8,\"exactFNumber\":8,\"index\":200,\"time\":null,"
+                "{\"method\":\"meter\",\"fNumber\":8.0,\"exactFNumber\":8.0,\"index\":200,\"time\":null,"
                         + "\"exactSeconds\":null,\"typed\":\"m flash 8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
     }
 
@@ -234,7 +241,7 @@ class RollJsonTest {
                 .roll();
         checkFrame(roll, 0, "extensionStops", "null");
         checkFrame(roll, 0, "focalLengthMm", "null");
-        checkFrame(roll, 1, "extensionStops", "2");
+        checkFrame(roll, 1, "extensionStops", "2.0");
     }
 
     @Test
@@ -245,7 +252,7 @@ class RollJsonTest {
                 .roll();
         checkFrame(roll, 0, "kind", "\"blank\"");
         checkFrame(roll, 0, "filters", "[]");
-        checkFrame(roll, 0, "filterStops", "0");
+        checkFrame(roll, 0, "filterStops", "0.0");
     }
 
     @Test
@@ -259,7 +266,7 @@ class RollJsonTest {
                 Rolls.loaded().frame(1, Frame.Kind.EXPOSED, exposure).roll(),
                 0,
                 "filters",
-                "[{\"name\":\"1 stop\",\"stops\":1}]");
+                "[{\"name\":\"1 stop\",\"stops\":1.0}]");
     }
 
     @Test
@@ -292,9 +299,22 @@ class RollJsonTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.9000000000000004, -0.9", "1e-16, 0", "-1e-10, 0", "0.333333333333, 0.333333333", "-0.0, 0"})
+    @CsvSource({"-0.9000000000000004, -0.9", "1e-16, 0.0", "-1e-10, 0.0", "0.333333333333, 0.333333333", "-0.0, 0.0"})
     void whatASumMissesIsRoundedAway(double stops, String written) {
         assertEquals(written, JsonText.line(RoundedJson.stops(stops)));
+    }
+
+    @Test
+    void aWholeNumberOfAColumnOfDecimalsHasAPointForReadersThatSampleTheFirstLines() {
+        String lines = FrameJsonLines.of(
+                Rolls.regatta(),
+                Collections.nCopies(Rolls.regatta().frames().size(), Optional.empty()),
+                Collections.nCopies(Rolls.regatta().frames().size(), Optional.empty()));
+        Matcher whole = Pattern.compile(
+                        "\"(fNumber|[a-zA-Z]*[sS]econds|[a-zA-Z]*Stops|focalLengthMm|distanceM|lightEv100"
+                                + "|exactFNumber|flashFNumber)\":-?[0-9]+[,}]")
+                .matcher(lines);
+        assertFalse(whole.find(), () -> whole.group());
     }
 
     @Test

@@ -101,8 +101,8 @@ class SchemasTest {
         "exactSeconds": 0.00390625                   | "exactSeconds": 0
         "method": "incident"                         | "method": "guess"
         "zone": 3                                    | "zone": 11
-        "filterStops": 1                             | "filterStops": null
-        "biasStops": 0                               | "biasStops": null
+        "filterStops": 1.0                           | "filterStops": null
+        "biasStops": 0.0                             | "biasStops": null
         "kind": "torn"                               | "kind": "wet"
         """)
     void aWrongValueIsRefused(String right, String wrong) throws IOException {
