@@ -27,7 +27,7 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
                 new ScanKeys(Key.typed("a"), "accept", ScansState::accepted),
                 new ScanKeys(OTHER_VIEW, "contact sheet", ScansState::otherView),
                 new ScanKeys(Key.typed("q"), "leave", UnaryOperator.identity()),
-                new ScanKeys(Key.typed("l"), "shift by one from here", it -> it.shifted(1)),
+                new ScanKeys(Key.typed("l"), "shift from here", it -> it.shifted(1)),
                 new ScanKeys(Key.typed("e"), "earlier", it -> it.shifted(-1)),
                 new ScanKeys(Key.typed("s"), "swap", ScansState::swapped),
                 new ScanKeys(Key.typed("r"), "reverse", ScansState::turned),

@@ -117,7 +117,7 @@ class BareNumbersTest {
     @Test
     void onACameraThatSetsItselfABareNumberMeansNothingButASignDoes() {
         Shooting shooting = Shooting.of("cam compact", "load cn400");
-        assertTrue(shooting.refused("8").contains("sets itself"));
+        assertTrue(shooting.refused("8").contains("automatic camera"));
         shooting.type("f8 1/125");
         assertEquals("f/8 1/125", Shooting.pair(shooting.frame()));
         shooting.type("x2");

@@ -206,7 +206,7 @@ class FactsTest {
     void theEchoStandsThereBeforeEnter() {
         shows("Frame 7 on R0003: f/4", States.of("a line being typed"), ALL);
         shows("8 11", States.busy().type("8 11").shoot(), ALL);
-        shows("unloads it", States.busy().type("unload").shoot(), LARGE);
+        shows("Unload anyway?", States.busy().type("unload").shoot(), LARGE);
         shows("3 lines", States.of("several pasted lines"), ALL);
         shows(
                 "reading",
@@ -221,7 +221,7 @@ class FactsTest {
 
     @Test
     void answersQuestionsAndRefusalsAreSaid() {
-        shows("R0003 has 10 frames", States.of("a question"), ALL);
+        shows("10 left on R0003", States.of("a question"), ALL);
         shows("8 11", States.of("a refused line"), ALL);
         shows("saving", States.of("being saved"), ALL);
         shows("READ ONLY: another takeup", States.of("read only"), LARGE);
