@@ -34,6 +34,9 @@ import takeup.json.JsonText;
 class KillIT {
     private static final int KILLS = Integer.getInteger("kills", 25);
     private static final int KILLS_IN_A_FOLDER = 8;
+    /** How many frames the film in each holds. */
+    private static final List<Integer> HELD = List.of(36, 16);
+
     private static final List<String> ROLLS = List.of("R0001", "R0002");
 
     @TempDir
@@ -106,6 +109,11 @@ class KillIT {
                     }
                 } else if (what < 8) {
                     int count = 2 + random.nextInt(5);
+                    int left = HELD.get(active)
+                            - logged.rolls.get(ROLLS.get(active)).size();
+                    if (left >= 0 && count > left) {
+                        count = 1; // more than the film holds would be asked about
+                    }
                     logged = logged.and(ROLLS.get(active), note, count);
                     type("8 125 x" + count + " ; " + note, logged);
                 } else if (what == 8) {
