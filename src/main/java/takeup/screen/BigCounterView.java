@@ -3,6 +3,8 @@ package takeup.screen;
 import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.BigText;
+import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
+import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;

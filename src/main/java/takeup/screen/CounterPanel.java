@@ -7,6 +7,7 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
+import takeup.lettering.BigText;
 import takeup.report.ExposuresText;
 import takeup.report.RollText;
 import takeup.report.SetupText;

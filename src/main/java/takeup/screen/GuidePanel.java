@@ -4,6 +4,7 @@ import java.util.Optional;
 import takeup.day.CameraPlace;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.report.SetupText;
 import takeup.session.Guide;
 import takeup.session.PickList;

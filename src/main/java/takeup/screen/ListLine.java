@@ -3,6 +3,7 @@ package takeup.screen;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 
 /**
  * A line of a list. An entry may take several: a list is scrolled by whole entries.

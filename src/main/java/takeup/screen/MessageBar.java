@@ -10,8 +10,11 @@ import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;
+import takeup.lettering.StyledText;
+import takeup.lettering.TextFit;
 import takeup.session.HelpList;
 import takeup.session.Session;
+import takeup.text.Width;
 
 /** The rows above the prompt: what Enter would do with the line that is typed, or what was answered last. */
 final class MessageBar {
@@ -19,7 +22,16 @@ final class MessageBar {
 
     static void draw(Grid grid, Session session, int row, int rows) {
         if (rows > 0) {
-            TextFit.draw(grid, row, rows, message(session));
+            draw(grid, message(session), row, rows);
+        }
+    }
+
+    /** Writes a text between the margins over so many rows at most; the last one is cut where it is too long. */
+    static void draw(Grid grid, StyledText text, int row, int rows) {
+        int width = Layout.of(grid).right() - 1;
+        List<String> lines = TextFit.rows(text.text(), width, rows);
+        for (int i = 0; i < lines.size(); i++) {
+            grid.put(Layout.of(grid).margin(), row + i, Width.cut(lines.get(i), width), text.role());
         }
     }
 

@@ -3,6 +3,7 @@ package takeup.screen;
 import takeup.advice.NextMoment;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.report.MomentText;
 
 /** The next key moment of the plan: the one thing to do about it, else its countdown. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.session.PickList;
 import takeup.text.Width;
 

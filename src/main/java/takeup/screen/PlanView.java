@@ -6,6 +6,7 @@ import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
+import takeup.lettering.TextFit;
 import takeup.report.CheckList;
 import takeup.report.PlanTable;
 import takeup.session.Session;

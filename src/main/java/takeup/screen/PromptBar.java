@@ -4,6 +4,7 @@ import java.util.Optional;
 import takeup.advice.LoadChecks;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.report.LoadCheckText;
 import takeup.session.Guide;
 import takeup.session.Session;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.scans.Picture;
 import takeup.session.ScansState;
 import takeup.text.Width;

@@ -10,6 +10,7 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.LightParts;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
+import takeup.lettering.TextFit;
 import takeup.report.ExposuresText;
 import takeup.report.LightText;
 import takeup.report.StatusText;

@@ -7,6 +7,8 @@ import takeup.grid.Grid;
 import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.TextRole;
+import takeup.lettering.StyledText;
+import takeup.lettering.TextFit;
 import takeup.roll.Frame;
 import takeup.scans.ScreenClock;
 import takeup.scans.Slate;
@@ -63,7 +65,7 @@ public final class SlateView {
             String words = "the code needs " + fewest.columns() + " columns and " + (fewest.rows() + rowsBelow)
                     + " rows: make the window larger, or its letters smaller";
             int high = TextFit.rows(words, Layout.of(grid).right() - 1).size();
-            TextFit.draw(grid, Math.max(0, rows - high), rows, StyledText.caution(words));
+            MessageBar.draw(grid, StyledText.caution(words), Math.max(0, rows - high), rows);
         }
     }
 }

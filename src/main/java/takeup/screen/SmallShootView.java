@@ -11,6 +11,8 @@ import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;
+import takeup.lettering.BigText;
+import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;

@@ -6,6 +6,7 @@ import takeup.advice.StandingWarnings;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
+import takeup.lettering.StyledText;
 import takeup.report.RatingText;
 import takeup.report.SetupText;
 import takeup.report.StatusText;

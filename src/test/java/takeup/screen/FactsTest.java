@@ -22,6 +22,7 @@ import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.grid.TextRole;
 import takeup.kit.Warning;
+import takeup.lettering.BigText;
 import takeup.report.RollText;
 import takeup.session.Key;
 import takeup.session.KeyHelp;

@@ -1,16 +1,15 @@
-package takeup.screen;
+package takeup.lettering;
 
 import java.util.ArrayList;
 import java.util.List;
-import takeup.grid.Grid;
 import takeup.text.Width;
 
 /** Makes texts fit: picks the fullest wording that has room, breaks a long one into rows, drops the start of a line. */
-final class TextFit {
+public final class TextFit {
     private TextFit() {}
 
     /** The first of these wordings that fits into so many columns; where none does, the last one, cut. */
-    static String first(int columns, String... wordings) {
+    public static String first(int columns, String... wordings) {
         for (String wording : wordings) {
             if (Width.of(wording) <= columns) {
                 return wording;
@@ -20,12 +19,12 @@ final class TextFit {
     }
 
     /** A text broken at blanks into rows of so many columns. */
-    static List<String> rows(String text, int columns) {
+    public static List<String> rows(String text, int columns) {
         return rows(text, columns, Integer.MAX_VALUE);
     }
 
     /** The same in so many rows at most; the last one has all the rest, and may be too long. */
-    static List<String> rows(String text, int columns, int most) {
+    public static List<String> rows(String text, int columns, int most) {
         List<String> rows = new ArrayList<>();
         String rest = text;
         while (Width.of(rest) > Math.max(1, columns) && rows.size() < most - 1) {
@@ -35,15 +34,6 @@ final class TextFit {
         }
         rows.add(rest);
         return rows;
-    }
-
-    /** Writes a text between the margins over so many rows at most; the last one is cut where it is too long. */
-    static void draw(Grid grid, int row, int rows, StyledText text) {
-        int width = Layout.of(grid).right() - 1;
-        List<String> lines = rows(text.text(), width, rows);
-        for (int i = 0; i < lines.size(); i++) {
-            grid.put(Layout.of(grid).margin(), row + i, Width.cut(lines.get(i), width), text.role());
-        }
     }
 
     /** Where the first row of a text ends: at the last blank that fits. */
@@ -60,7 +50,7 @@ final class TextFit {
     }
 
     /** A text without its first columns. */
-    static String without(int columns, String text) {
+    public static String without(int columns, String text) {
         int at = 0;
         int passed = 0;
         while (at < text.length() && passed < columns) {

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.lettering;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,22 +1,22 @@
-package takeup.screen;
+package takeup.lettering;
 
 import takeup.grid.TextRole;
 
 /** A text and what it is on the screen. */
-record StyledText(String text, TextRole role) {
-    static StyledText quiet(String text) {
+public record StyledText(String text, TextRole role) {
+    public static StyledText quiet(String text) {
         return new StyledText(text, TextRole.QUIET);
     }
 
-    static StyledText normal(String text) {
+    public static StyledText normal(String text) {
         return new StyledText(text, TextRole.NORMAL);
     }
 
-    static StyledText strong(String text) {
+    public static StyledText strong(String text) {
         return new StyledText(text, TextRole.STRONG);
     }
 
-    static StyledText caution(String text) {
+    public static StyledText caution(String text) {
         return new StyledText(text, TextRole.CAUTION);
     }
 }

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.lettering;
 
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
@@ -7,7 +7,7 @@ import takeup.grid.TextRole;
  * Letters several rows high, for what is read across a room: frame numbers and the pair to set. A pixel is half a cell
  * high, so that it is nearly square; where such halves cannot be drawn, {@code Glyphs} keeps the shapes.
  */
-final class BigText {
+public final class BigText {
     private static final String LETTERS = "0123456789f/.sm-+";
 
     /**
@@ -47,22 +47,22 @@ final class BigText {
     private BigText() {}
 
     /** How many columns a text takes when it is 5 * scale rows high. */
-    static int width(String text, int scale) {
+    public static int width(String text, int scale) {
         return width(LARGE, text) * scale;
     }
 
     /** How many columns a text takes when it is three rows high. */
-    static int smallWidth(String text) {
+    public static int smallWidth(String text) {
         return width(SMALL, text);
     }
 
     /** Draws 5 * scale rows high. */
-    static void draw(Grid grid, int column, int row, String text, int scale, TextRole role) {
+    public static void draw(Grid grid, int column, int row, String text, int scale, TextRole role) {
         draw(LARGE, grid, column, row, text, scale, role);
     }
 
     /** Draws three rows high. */
-    static void drawSmall(Grid grid, int column, int row, String text, TextRole role) {
+    public static void drawSmall(Grid grid, int column, int row, String text, TextRole role) {
         draw(SMALL, grid, column, row, text, 1, role);
     }
 
