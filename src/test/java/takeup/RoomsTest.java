@@ -64,7 +64,7 @@ class RoomsTest {
             Map.entry("action", Set.of("dispatch")),
             Map.entry("session", Set.of("action")),
             Map.entry("grid", Set.of("text")),
-            Map.entry("lettering", Set.of("grid")),
+            Map.entry("lettering", Set.of("grid", "scans")),
             Map.entry("screen", Set.of("session", "lettering")),
             Map.entry("terminal", Set.of("session", "grid")),
             Map.entry("console", Set.of("terminal", "journal")),

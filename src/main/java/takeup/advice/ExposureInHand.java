@@ -7,7 +7,11 @@ import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
 import takeup.exposure.LongExposure;
 import takeup.history.ShootState;
+import takeup.kit.Camera;
+import takeup.kit.ExposureWarnings;
+import takeup.kit.Warning;
 import takeup.roll.ExposureResult;
+import takeup.roll.Film;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 
@@ -27,6 +31,38 @@ public final class ExposureInHand {
                 ? LightParts.UNKNOWN
                 : FrameLight.of(s.day().light(), setting.flash(), s.day().flash())
                         .through(path(s), setting.aperture(), setting.time());
+    }
+
+    /** The first thing by which the pair in hand would spoil the next frame: past the rings, the sync or the film. */
+    public static Optional<Warning> fault(ShootState state) {
+        Setting setting = state.inHand().setting();
+        if (state.rollInHand().isEmpty() || state.cameraInHand().isEmpty()) {
+            return Optional.empty();
+        }
+        Camera camera = state.cameraInHand().get();
+        return ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens())
+                .or(() -> setting.time().filter(it -> setting.flash()).flatMap(it -> ExposureWarnings.sync(it, camera)))
+                .or(() -> latitude(state));
+    }
+
+    private static Optional<Warning> latitude(ShootState state) {
+        Film film = state.rollInHand().orElseThrow().film();
+        OptionalDouble sum = overBox(state);
+        return sum.isEmpty()
+                ? Optional.empty()
+                : ExposureWarnings.latitude(
+                        sum.getAsDouble() + film.development().pushStops(), film.stock());
+    }
+
+    /** Stops above box speed that the setting in hand comes to; empty without a roll or a reading. */
+    public static OptionalDouble overBox(ShootState state) {
+        OptionalDouble error = error(state);
+        if (error.isEmpty() || state.rollInHand().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Film film = state.rollInHand().get().film();
+        double rating = film.stock().boxSpeed().stopsOver(film.index());
+        return OptionalDouble.of(rating + state.inHand().setting().biasStops() + error.getAsDouble());
     }
 
     /** What the setting would make of a frame that is still open, with what is on it by now; empty without one. */

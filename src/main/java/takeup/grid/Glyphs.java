@@ -6,8 +6,8 @@ package takeup.grid;
  */
 final class Glyphs {
     // One sign above, what stands for it below.
-    private static final String SIGNS = "─│┌┐└┘├┤┬┴┼▁▂▃▄▅▆▇█▪▫·…–→►✓▌▐▀×µ";
-    private static final String ASCII = "-|+++++++++__.ooOO##..~->>*##\"xu";
+    private static final String SIGNS = "─│┌┐└┘├┤┬┴┼▁▂▃▄▅▆▇█▪▫·…–→►✓▌▐▀×µ◇•";
+    private static final String ASCII = "-|+++++++++__.ooOO##..~->>*##\"xu^o";
 
     private Glyphs() {}
 

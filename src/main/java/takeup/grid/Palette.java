@@ -23,7 +23,8 @@ final class Palette {
                 .set(TextRole.GOOD, Style.of(Colour.rgb(0x8fd19e, 10), ground))
                 .set(
                         TextRole.CAUTION,
-                        Style.of(Colour.rgb(0xffb86b, 11), ground).strong())
+                        Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xffb86b, 6))
+                                .strong())
                 .set(
                         TextRole.ALARM,
                         Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7))
@@ -71,8 +72,9 @@ final class Palette {
      * Red on black, for a theatre or a church. The brightest pure red has 5.25:1 on black, (0.2126 + 0.05) / 0.05, so
      * 7:1 cannot be had without another primary: what is read from afar and what warns takes the least green that
      * reaches it, 99 of 255, and no blue. Of the 256 colours only 203 has no more than 95 of green and 7:1; it has as
-     * much blue. Of sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters and the
-     * cursor.
+     * much blue. Of sixteen the bright red is all there is, with 5.25:1 or more. Nothing is lit but letters, the
+     * cursor, and the plate of a warning, which must not be missed; with sixteen colours its letters are yellow on dark
+     * red, without blue.
      */
     static Theme night() {
         Colour dark = Colour.rgb(0x000000, 16, 0);
@@ -80,6 +82,8 @@ final class Palette {
         Colour full = Colour.rgb(0xff0000, 196, 9);
         Colour dim = Colour.rgb(0xee0000, 196, 9);
         Colour far = Colour.rgb(0xff6300, 203, 9);
+        Colour lit = Colour.rgb(0xff6300, 203, 1);
+        Colour cut = Colour.rgb(0x000000, 16, 11);
         return new Table()
                 .set(TextRole.NORMAL, Style.of(dim, dark))
                 .set(TextRole.QUIET, Style.of(dim, dark))
@@ -87,8 +91,8 @@ final class Palette {
                 .set(TextRole.READOUT, Style.of(far, dark).strong())
                 .set(TextRole.LABEL, Style.of(dim, dark))
                 .set(TextRole.GOOD, Style.of(full, dark))
-                .set(TextRole.CAUTION, Style.of(far, dark).strong().underlined())
-                .set(TextRole.ALARM, Style.of(far, dark).strong().underlined())
+                .set(TextRole.CAUTION, Style.of(cut, lit).strong())
+                .set(TextRole.ALARM, Style.of(cut, lit).strong().underlined())
                 .set(TextRole.PROMPT, Style.of(full, ember))
                 .set(TextRole.CURSOR, Style.of(full, dark).reversed())
                 .set(TextRole.CHOSEN, Style.of(full, ember).strong().underlined())
@@ -109,8 +113,8 @@ final class Palette {
                 .set(TextRole.READOUT, Style.PLAIN.strong())
                 .set(TextRole.LABEL, Style.PLAIN)
                 .set(TextRole.GOOD, Style.PLAIN)
-                .set(TextRole.CAUTION, Style.PLAIN.strong().underlined())
-                .set(TextRole.ALARM, Style.PLAIN.strong().reversed())
+                .set(TextRole.CAUTION, Style.PLAIN.strong().reversed())
+                .set(TextRole.ALARM, Style.PLAIN.strong().reversed().underlined())
                 .set(TextRole.PROMPT, Style.PLAIN)
                 .set(TextRole.CURSOR, Style.PLAIN.reversed())
                 .set(TextRole.CHOSEN, Style.PLAIN.reversed())

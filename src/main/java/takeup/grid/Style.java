@@ -20,6 +20,11 @@ public record Style(Colour foreground, Colour background, boolean bold, boolean 
         return new Style(foreground, background, bold, true, underline);
     }
 
+    /** The same with letters and ground exchanged, and no line: for an area that is filled with the letters' colour. */
+    public Style filling() {
+        return new Style(foreground, background, bold, !reverse, false);
+    }
+
     public Style underlined() {
         return new Style(foreground, background, bold, reverse, true);
     }

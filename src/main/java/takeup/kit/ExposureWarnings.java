@@ -35,13 +35,8 @@ public final class ExposureWarnings {
             boolean flash,
             boolean tripod,
             List<Warning> into) {
-        if (flash
-                && camera.syncTime().isPresent()
-                && Stops.above(camera.syncTime().get().stops(), time.stops())) {
-            into.add(new Warning(
-                    Warning.Code.SYNC_SPEED,
-                    time + " is faster than this camera's flash sync, "
-                            + camera.syncTime().get() + ": part of the frame stays dark"));
+        if (flash) {
+            sync(time, camera).ifPresent(into::add);
         }
         if (!tripod && focalMm.isPresent()) {
             double limit = camera.frameSize().handHeldLimit(focalMm.getAsDouble());
@@ -54,6 +49,15 @@ public final class ExposureWarnings {
                                 + "; a tripod lifts it (tripod on)"));
             }
         }
+    }
+
+    /** Whether a time is faster than the flash sync. */
+    public static Optional<Warning> sync(ExposureTime time, Camera camera) {
+        return camera.syncTime()
+                .filter(it -> Stops.above(it.stops(), time.stops()))
+                .map(it -> new Warning(
+                        Warning.Code.SYNC_SPEED,
+                        time + " is faster than this camera's flash sync, " + it + ": part of the frame stays dark"));
     }
 
     /**

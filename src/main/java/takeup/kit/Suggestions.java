@@ -165,6 +165,21 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         return ranking.droppedBy().stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
+    /** Without the rows that the shutter cannot do, while there are others; the best one stays. */
+    public Suggestions withoutImpossible() {
+        List<Integer> kept = IntStream.range(0, suggestions.size())
+                .filter(it -> it == best() || !suggestions.get(it).has(Warning.Code.OUT_OF_RANGE))
+                .boxed()
+                .toList();
+        return kept.isEmpty()
+                ? this
+                : new Suggestions(
+                        kept.stream().map(suggestions::get).toList(),
+                        new Ranking(
+                                kept.indexOf(best()),
+                                kept.stream().map(ranking.droppedBy()::get).toList()));
+    }
+
     /** The advice for all that. */
     public static Suggestions of(Request request) {
         List<Suggestion> rows = new ArrayList<>();

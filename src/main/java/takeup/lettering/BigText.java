@@ -14,7 +14,7 @@ public final class BigText {
      * Ten rows of pixels for each letter, joined by blanks; a dot is an empty pixel. Drawn five rows high, or a
      * multiple.
      */
-    private static final String[] LARGE = {
+    private static final String[] LARGE_SHAPES = {
         ".####. ###### ##..## ##..## ##..## ##..## ##..## ##..## ###### .####.",
         "..## .### #### ..## ..## ..## ..## ..## ..## ..##",
         ".####. ###### ##..## ....## ...### ..###. .###.. ###... ###### ######",
@@ -34,62 +34,108 @@ public final class BigText {
         "...... ...... ..##.. ..##.. ###### ###### ..##.. ..##.. ...... ......"
     };
 
-    /** Five rows of narrow pixels: three rows high, for a pair that finds no more room. */
-    private static final String[] SMALL = {
-        "### #.# #.# #.# ###", ".#. ##. .#. .#. ###", "### ..# ### #.. ###", "### ..# ### ..# ###",
-                "#.# #.# ### ..# ..#", "### #.. ### ..# ###",
-        "### #.. ### #.# ###", "### ..# .#. .#. .#.", "### #.# ### #.# ###", "### #.# ### ..# ###",
-                ".## #.. ##. #.. #..", "..# ..# .#. #.. #..",
-        ". . . . #", "... .## #.. ..# ##.", "..... ##.#. #.#.# #.#.# #.#.#", "... ... ### ... ...",
-                "... .#. ### .#. ..."
+    /** What {@link #NARROW} has. */
+    private static final String NARROW_LETTERS = LETTERS + "ABCDEFGHIJKLMNOPQRSTUVWXYZ:";
+
+    /** Five rows of narrow pixels: three rows high, for a pair that finds no more room, and for names. */
+    private static final String[] NARROW = {
+        "### #.# #.# #.# ###",
+        ".#. ##. .#. .#. ###",
+        "### ..# ### #.. ###",
+        "### ..# .## ..# ###",
+        "#.# #.# ### ..# ..#",
+        "### #.. ### ..# ###",
+        "### #.. ### #.# ###",
+        "### ..# .#. .#. .#.",
+        "### #.# ### #.# ###",
+        "### #.# ### ..# ###",
+        ".## #.. ##. #.. #..",
+        "...# ..#. .##. .#.. #...",
+        ". . . . #",
+        ".... .### ##.. ..## ###.",
+        "..... ##.#. #.#.# #.#.# #.#.#",
+        "... ... ### ... ...",
+        "... .#. ### .#. ...",
+        ".#. #.# ### #.# #.#",
+        "##. #.# ##. #.# ##.",
+        ".## #.. #.. #.. .##",
+        "##. #.# #.# #.# ##.",
+        "### #.. ##. #.. ###",
+        "### #.. ##. #.. #..",
+        ".### #... #.## #..# .##.",
+        "#.# #.# ### #.# #.#",
+        "### .#. .#. .#. ###",
+        "..# ..# ..# #.# .#.",
+        "#..# #.#. ##.. #.#. #..#",
+        "#.. #.. #.. #.. ###",
+        "#...# ##.## #.#.# #...# #...#",
+        "#..# ##.# #.## #..# #..#",
+        ".##. #..# #..# #..# .##.",
+        "### #.# ### #.. #..",
+        ".##. #..# #..# #.## .###",
+        "### #.# ##. #.# #.#",
+        ".### #... .##. ...# ###.",
+        "### .#. .#. .#. .#.",
+        "#.# #.# #.# #.# ###",
+        "#.# #.# #.# #.# .#.",
+        "#...# #...# #.#.# ##.## #...#",
+        "#.# #.# .#. #.# #.#",
+        "#.# #.# .#. .#. .#.",
+        "### ..# .#. #.. ###",
+        ". # . # ."
     };
 
     private BigText() {}
 
+    /** Whether each letter of a text has a shape. */
+    public static boolean isDrawable(String text) {
+        return text.chars().allMatch(it -> it == ' ' || NARROW_LETTERS.indexOf(it) >= 0);
+    }
+
     /** How many columns a text takes when it is 5 * scale rows high. */
     public static int width(String text, int scale) {
-        return width(LARGE, text) * scale;
+        return width(true, text) * scale;
     }
 
     /** How many columns a text takes when it is three rows high. */
     public static int smallWidth(String text) {
-        return width(SMALL, text);
+        return width(false, text);
+    }
+
+    /** How many columns a text takes when it is so many rows high. */
+    public static int tallWidth(String text, int rows) {
+        return width(true, text) * rows / 5;
     }
 
     /** Draws 5 * scale rows high. */
     public static void draw(Grid grid, int column, int row, String text, int scale, TextRole role) {
-        draw(LARGE, grid, column, row, text, scale, role);
+        drawTall(grid, column, row, text, 5 * scale, role);
     }
 
     /** Draws three rows high. */
     public static void drawSmall(Grid grid, int column, int row, String text, TextRole role) {
-        draw(SMALL, grid, column, row, text, 1, role);
+        paint(false, grid, column, row, text, 5, 5, role);
     }
 
-    private static int width(String[] face, String text) {
-        int width = 0;
-        for (int at = 0; at < text.length(); at++) {
-            width += letterWidth(face, text.charAt(at)) + 1;
-        }
-        return Math.max(0, width - 1);
+    /** Draws so many rows high, and as much wider. */
+    public static void drawTall(Grid grid, int column, int row, String text, int rows, TextRole role) {
+        paint(true, grid, column, row, text, 2 * rows, rows, role);
     }
 
-    private static void draw(String[] face, Grid grid, int column, int row, String text, int scale, TextRole role) {
-        int high = face == LARGE ? 10 : 5;
-        int at = column;
-        for (int i = 0; i < text.length(); i++) {
-            char letter = text.charAt(i);
-            int wide = letterWidth(face, letter);
-            for (int x = 0; x < wide * scale; x++) {
-                for (int half = 0; half < high * scale; half += 2) {
-                    boolean above = isSet(face, letter, x / scale, half / scale);
-                    boolean below = (half + 1) / scale < high && isSet(face, letter, x / scale, (half + 1) / scale);
-                    if (above || below) {
-                        grid.put(at + x, row + half / 2, block(above, below), role);
-                    }
+    /** Draws a text so many half rows high; {@code fifths} columns stand for five pixels. */
+    private static void paint(
+            boolean large, Grid grid, int column, int row, String text, int halves, int fifths, TextRole role) {
+        int width = width(large, text) * fifths / 5;
+        int high = large ? 10 : 5;
+        for (int x = 0; x < width; x++) {
+            int pixel = x * 5 / fifths;
+            for (int half = 0; half < halves; half += 2) {
+                boolean above = isSet(large, text, pixel, half * high / halves);
+                boolean below = half + 1 < halves && isSet(large, text, pixel, (half + 1) * high / halves);
+                if (above || below) {
+                    grid.put(column + x, row + half / 2, block(above, below), role);
                 }
             }
-            at += (wide + 1) * scale;
         }
     }
 
@@ -100,13 +146,46 @@ public final class BigText {
         return above ? "▀" : "▄";
     }
 
-    private static int letterWidth(String[] face, char letter) {
-        int at = LETTERS.indexOf(letter);
-        return at < 0 ? 2 : face[at].indexOf(' ');
+    private static int width(boolean large, String text) {
+        int width = 0;
+        for (int at = 0; at < text.length(); at++) {
+            width += letterWidth(large, text.charAt(at)) + 1;
+        }
+        return Math.max(0, width - 1);
     }
 
-    private static boolean isSet(String[] face, char letter, int x, int y) {
-        int at = LETTERS.indexOf(letter);
-        return at >= 0 && face[at].charAt(y * (letterWidth(face, letter) + 1) + x) == '#';
+    /** Whether a pixel of a text is set; none is in the gaps, nor in a letter that has no shape. */
+    private static boolean isSet(boolean large, String text, int x, int y) {
+        int left = 0;
+        for (int at = 0; at < text.length(); at++) {
+            int wide = letterWidth(large, text.charAt(at));
+            if (x < left + wide) {
+                return x >= left && isSet(large, text.charAt(at), x - left, y);
+            }
+            left += wide + 1;
+        }
+        return false;
+    }
+
+    private static int letterWidth(boolean large, char letter) {
+        int wide = LETTERS.indexOf(letter);
+        int narrow = NARROW_LETTERS.indexOf(letter);
+        if (large && wide >= 0) {
+            return LARGE_SHAPES[wide].indexOf(' ');
+        }
+        if (narrow < 0) {
+            return 2;
+        }
+        return NARROW[narrow].indexOf(' ') * (large ? 2 : 1);
+    }
+
+    private static boolean isSet(boolean large, char letter, int x, int y) {
+        int wide = LETTERS.indexOf(letter);
+        int narrow = NARROW_LETTERS.indexOf(letter);
+        if (large && wide >= 0) {
+            return LARGE_SHAPES[wide].charAt(y * (LARGE_SHAPES[wide].indexOf(' ') + 1) + x) == '#';
+        }
+        int zoom = large ? 2 : 1;
+        return narrow >= 0 && NARROW[narrow].charAt(y / zoom * (NARROW[narrow].indexOf(' ') + 1) + x / zoom) == '#';
     }
 }

@@ -16,13 +16,18 @@ public final class LightText {
 
     /** A light reading in words: {@code EV 11.3 at ISO 100, incident, 12 min old}. */
     public static String of(Light light, OffsetDateTime now) {
-        return light.ev100() + " at ISO 100, " + light.method().word()
+        return light.ev100() + " at ISO 100, " + how(light) + ", " + age(light.at(), now);
+    }
+
+    /** The way it was read: {@code incident}, {@code spot on zone 3}. */
+    public static String how(Light light) {
+        return light.method().word()
                 + (light.zone().isPresent() && light.zone().getAsInt() != 5
                         ? " on zone " + light.zone().getAsInt()
                         : "")
                 + (light.spanStops().isPresent()
                         ? ", span " + Stops.words(light.spanStops().getAsDouble())
-                        : "") + ", " + age(light.at(), now);
+                        : "");
     }
 
     /**

@@ -1,27 +1,22 @@
 package takeup.screen;
 
-import java.util.List;
 import java.util.stream.Stream;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
-import takeup.kit.Warning;
 import takeup.session.SaveError;
 import takeup.session.Session;
 import takeup.text.Width;
 
-/** A row for what must not be missed: what is not saved and why, else the warnings that came with the last answer. */
+/** A row for what must not be missed: what is not saved and why, or that nothing can be saved. */
 final class AlarmBar {
     private AlarmBar() {}
 
-    static boolean isNotSaved(Session session) {
+    private static boolean isNotSaved(Session session) {
         return session.saveError().isPresent() && !session.waiting().isEmpty();
     }
 
-    /** What is not saved, why, and what to do; answers whether there is anything. */
-    static boolean drawNotSaved(Grid grid, Session session, int row) {
-        if (!isNotSaved(session)) {
-            return false;
-        }
+    /** What is not saved, why, and what to do. */
+    private static void drawNotSaved(Grid grid, Session session, int row) {
         SaveError error = session.saveError().orElseThrow();
         String all = notSaved(session) + more(session);
         String first = notSaved(session);
@@ -34,11 +29,10 @@ final class AlarmBar {
                 first + ": " + error,
                 all + ": " + error.reason(),
                 first + ": " + error.reason());
-        return true;
     }
 
     /** The same over two rows, where one is too narrow for the reason. */
-    static void drawNotSavedInTwo(Grid grid, Session session, int row) {
+    private static void drawNotSavedInTwo(Grid grid, Session session, int row) {
         String error = session.saveError().orElseThrow().text();
         alarm(grid, row, notSaved(session) + more(session), notSaved(session));
         alarm(grid, row + 1, error + "; held", error);
@@ -64,33 +58,29 @@ final class AlarmBar {
         return more > 0 ? ", and " + more + " more" : "";
     }
 
-    /** What is not saved, else the warnings of the last answer; answers whether there is anything. */
-    static boolean draw(Grid grid, Session session, int row) {
-        if (drawNotSaved(grid, session, row)) {
-            return true;
+    /** How many rows it takes: two for what is not saved where one is too narrow for the reason. */
+    static int rows(Grid grid, Session session) {
+        if (isNotSaved(session)) {
+            return grid.columns() < 72 ? 2 : 1;
         }
-        int margin = Layout.of(grid).margin();
-        int room = Layout.of(grid).right() - 1;
-        if (session.settings().readOnly().isPresent()) {
-            String text = "READ ONLY: " + session.settings().readOnly().get();
-            grid.put(margin, row, Width.cut(text, room), TextRole.CAUTION);
-        } else if (!session.lastAnswer().warnings().isEmpty()) {
-            grid.put(margin, row, warnings(session.lastAnswer().warnings(), room), TextRole.CAUTION);
-        } else if (!session.waiting().isEmpty()) {
-            grid.put(margin, row, "saving …", TextRole.QUIET);
-        } else {
-            return false;
-        }
-        return true;
+        return session.settings().readOnly().isPresent() || !session.waiting().isEmpty() ? 1 : 0;
     }
 
-    /** The first in full, the others by name or as a number. */
-    private static String warnings(List<Warning> warnings, int room) {
-        Warning first = warnings.get(0);
-        List<String> others =
-                warnings.stream().skip(1).map(it -> it.code().standing()).toList();
-        String also = others.isEmpty() ? "" : ", also " + String.join(", ", others);
-        String more = Width.of(also) <= room / 2 ? also : ", and " + others.size() + " more";
-        return Width.cut(first.code().standing() + ": " + first.text(), room - Width.of(more)) + more;
+    /** What is not saved, else why nothing can be, else that it is being saved. */
+    static void draw(Grid grid, Session session, int row) {
+        int margin = Layout.of(grid).margin();
+        int room = Layout.of(grid).right() - 1;
+        if (isNotSaved(session) && rows(grid, session) == 2) {
+            drawNotSavedInTwo(grid, session, row);
+        } else if (isNotSaved(session)) {
+            drawNotSaved(grid, session, row);
+        } else if (session.settings().readOnly().isPresent()) {
+            grid.fill(row, TextRole.NORMAL);
+            String text = " READ ONLY: " + session.settings().readOnly().get() + " ";
+            grid.put(margin, row, Width.cut(text, room), TextRole.CAUTION);
+        } else if (!session.waiting().isEmpty()) {
+            grid.fill(row, TextRole.NORMAL);
+            grid.put(margin, row, "saving …", TextRole.QUIET);
+        }
     }
 }

@@ -1,40 +1,95 @@
 package takeup.screen;
 
+import java.util.List;
 import java.util.Optional;
+import takeup.advice.ExposureInHand;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.kit.Camera;
 import takeup.lettering.BigText;
+import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.Width;
 
-/** The number of the next frame as large as the screen allows, to be read across a room. */
+/** The same facts as large as the screen allows, to be read across a room: camera and film above the counter. */
 final class BigCounterView {
-    private BigCounterView() {}
+    private final Session session;
+    private final Grid grid;
 
-    static void draw(Session session, Grid grid) {
-        int columns = grid.columns();
-        int rows = grid.rows();
-        TopBar.draw(grid, session);
-        Optional<Roll> roll = session.shown().rollInHand();
-        String number = roll.map(it -> Integer.toString(it.next())).orElse("-");
-        int scale = Math.max(1, Math.min((rows - 8) / 5, (columns - 2) / Math.max(1, BigText.width(number, 1))));
-        int top = rows < 14 ? 1 : 2;
-        BigText.draw(grid, centred(columns, BigText.width(number, scale)), top, number, scale, TextRole.READOUT);
-        int row = Math.min(top + 1 + 5 * scale, rows - 6);
-        String counted = roll.map(RollText::left)
-                        .orElseGet(() -> session.shown().noFilm(session.shown().placeInHand()))
-                + SettingText.pair(session).map(it -> " · " + it).orElse("");
-        // A pair that is cut, as 1/12 of 1/125, is another pair.
-        String whole = roll.isPresent() ? "next frame · " + counted : counted;
-        String line = TextFit.first(columns, whole, counted);
-        grid.put(centred(columns, Width.of(line)), row, line, TextRole.STRONG);
-        BottomBars.drawWithAlarm(grid, session);
+    private BigCounterView(Session session, Grid grid) {
+        this.session = session;
+        this.grid = grid;
     }
 
-    private static int centred(int columns, int width) {
-        return Math.max(0, (columns - width) / 2);
+    static void draw(Session session, Grid grid) {
+        new BigCounterView(session, grid).draw();
+    }
+
+    private void draw() {
+        TopBar.draw(grid, session);
+        int bottom = BottomBars.top(grid, session, 1);
+        List<StyledText> words = StatusWords.of(session);
+        int plates = Math.min(2, TextFit.plateRows(words, grid.columns()));
+        int foot = bottom - plates;
+        TextFit.drawPlates(
+                grid, words, Layout.of(grid).margin(), foot, Layout.of(grid).room(), plates);
+        boolean hasNames = foot >= 14;
+        int top = 1;
+        if (hasNames) {
+            new NamePlates(session, grid).names(Math.max(1, Layout.of(grid).margin()), 1, grid.columns());
+            top = Layout.of(grid).isGrand() ? 7 : 5;
+        }
+        Optional<Roll> roll = session.shown().rollInHand();
+        if (roll.isEmpty()) {
+            String words2 = session.shown().noFilm(session.shown().placeInHand());
+            grid.put(centred(Width.of(words2)), Math.min(foot - 1, top + 2), words2, TextRole.STRONG);
+        } else {
+            withFilm(roll.get(), top, foot, hasNames);
+        }
+        BottomBars.draw(grid, session, 1, FooterKeys.List.WHOLE);
+    }
+
+    /** The counter, below it what is left and the pair: large where three rows are free for them. */
+    private void withFilm(Roll roll, int top, int foot, boolean isTall) {
+        int below = isTall ? 5 : 1;
+        String number = Integer.toString(roll.next());
+        int wide = Math.max(BigText.width("00", 1), BigText.width(number, 1));
+        int scale = Math.max(1, Math.min((foot - top - below) / 5, (grid.columns() - 2) / wide));
+        CounterPanel.counter(grid, roll, centred(BigText.width(number, scale)), top, scale, 1);
+        String pair = pair();
+        String left = RollText.left(roll);
+        boolean isWrong = ExposureInHand.fault(session.shown()).isPresent();
+        if (isTall) {
+            String count = Integer.toString(Math.abs(roll.framesLeft()));
+            int row = foot - 4;
+            int column = 1 + BigText.smallWidth(count) + 2;
+            BigText.drawSmall(grid, 1, row, count, TextRole.STRONG);
+            int start = Math.max(column + 6, grid.columns() - BigText.smallWidth(pair) - 2);
+            if (BigText.isDrawable(pair) && start + BigText.smallWidth(pair) < grid.columns()) {
+                for (int y = 0; isWrong && y < 3; y++) {
+                    grid.fill(start - 1, row + y, BigText.smallWidth(pair) + 2, TextRole.ALARM);
+                }
+                BigText.drawSmall(grid, start, row, pair, isWrong ? TextRole.ALARM : TextRole.READOUT);
+            } else {
+                grid.put(column + 8, row + 1, pair, isWrong ? TextRole.ALARM : TextRole.READOUT);
+            }
+        }
+        // A pair that is cut, as 1/12 of 1/125, is another pair.
+        String counted = left + (pair.isEmpty() ? "" : " · " + pair);
+        String line = TextFit.first(grid.columns(), "next frame · " + counted, counted);
+        grid.put(centred(Width.of(line)), foot - 1, line, !isTall && isWrong ? TextRole.ALARM : TextRole.STRONG);
+    }
+
+    private String pair() {
+        boolean isAutomatic =
+                session.shown().cameraInHand().map(Camera::isAutomatic).orElse(false);
+        return isAutomatic ? "" : SettingText.pair(session).orElse("");
+    }
+
+    private int centred(int width) {
+        return Math.max(0, (grid.columns() - width) / 2);
     }
 }

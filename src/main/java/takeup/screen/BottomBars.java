@@ -8,21 +8,38 @@ final class BottomBars {
     private BottomBars() {}
 
     /**
-     * Draws them.
+     * Draws them. A longer message, and the warnings with it, may grow over what stands above; what is not saved stands
+     * between it and the prompt.
      *
-     * @param messageRows how many rows above the prompt a message may take
+     * @param messageRows how many rows above the prompt a message has anyway
      * @param list how much of the view's list is seen
      */
     static void draw(Grid grid, Session session, int messageRows, FooterKeys.List list) {
+        int least = messageRows(grid, session, messageRows);
+        draw(grid, session, least, Math.max(least, grid.rows() / 2 - 1), list);
+    }
+
+    /** The same with a message of one row, below what must not be drawn over. */
+    static void drawStill(Grid grid, Session session) {
+        draw(grid, session, 1, 1, FooterKeys.List.WHOLE);
+    }
+
+    private static void draw(Grid grid, Session session, int least, int most, FooterKeys.List list) {
         int prompt = grid.rows() - 2;
-        MessageBar.draw(grid, session, prompt - messageRows, messageRows);
+        int alarm = AlarmBar.rows(grid, session);
+        MessageBar.drawOver(grid, session, prompt - alarm, least, most);
+        AlarmBar.draw(grid, session, prompt - alarm);
         PromptBar.draw(grid, session, prompt);
         FooterKeys.of(session, list).draw(grid, grid.rows() - 1);
     }
 
-    /** The same below a row for what is not saved or warned of, as on the larger shoot screens. */
-    static void drawWithAlarm(Grid grid, Session session) {
-        AlarmBar.draw(grid, session, grid.rows() - 5);
-        draw(grid, session, 2, FooterKeys.List.WHOLE);
+    /** The first row that they take. */
+    static int top(Grid grid, Session session, int messageRows) {
+        return grid.rows() - 2 - AlarmBar.rows(grid, session) - messageRows(grid, session, messageRows);
+    }
+
+    /** A second row of what is not saved costs the message one. */
+    private static int messageRows(Grid grid, Session session, int wanted) {
+        return Math.max(1, wanted - Math.max(0, AlarmBar.rows(grid, session) - 1));
     }
 }

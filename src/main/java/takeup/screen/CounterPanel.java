@@ -2,12 +2,16 @@ package takeup.screen;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import takeup.day.BulbTimer;
+import takeup.advice.ExposureInHand;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
 import takeup.lettering.BigText;
+import takeup.lettering.StyledText;
+import takeup.lettering.TextFit;
 import takeup.report.ExposuresText;
 import takeup.report.RollText;
 import takeup.report.SetupText;
@@ -16,8 +20,12 @@ import takeup.roll.Setting;
 import takeup.session.Session;
 import takeup.text.Width;
 
-/** The number of the next frame, what is left, the pair to set or the running timer, and what the pair comes to. */
+/** The number of the next frame, what is left, the pair to set, and what the pair comes to. */
 final class CounterPanel {
+    private static final int GAP = 3;
+    /** Columns of what is left, with its words: {@code 10 left of 16}. */
+    private static final int LEFT = 13;
+
     private final Session session;
     private final ShootState state;
     private final Grid grid;
@@ -34,75 +42,176 @@ final class CounterPanel {
 
     /** Draws it from a row on; answers the row after it. */
     int draw(Roll roll, int row) {
+        int column = counter(grid, roll, Math.max(1, layout.margin()), row, scale, 2) + GAP;
+        int high = Math.max(5, 5 * scale);
+        left(roll, column, row, high);
+        setting(roll, column + Math.max(LEFT, Width.of(RollText.left(roll)) + 1) + GAP - 1, row);
+        return row + high;
+    }
+
+    /**
+     * The number of the next frame, 5 * scale rows high; at the end of the roll a plate in its place, since there is no
+     * next frame. Answers the column after it, or after so many digits.
+     */
+    static int counter(Grid grid, Roll roll, int column, int row, int scale, int digits) {
+        if (roll.framesLeft() <= 0) {
+            int wide = plateWidth(scale);
+            for (int y = 0; y < 5 * scale; y++) {
+                grid.fill(column, row + y, wide, TextRole.ALARM);
+            }
+            if (scale == 1) {
+                BigText.drawSmall(grid, column + 2, row + 1, "END", TextRole.ALARM);
+            } else {
+                BigText.draw(grid, column + 2, row + 2 + scale / 3, "END", scale - 1, TextRole.ALARM);
+            }
+            return column + wide;
+        }
         String number = Integer.toString(roll.next());
-        int left = Math.max(1, layout.margin());
-        BigText.draw(grid, left, row, number, scale, TextRole.READOUT);
-        int column = left + Math.max(BigText.width("00", scale), BigText.width(number, scale)) + 3;
-        grid.put(column, row, "next frame", TextRole.LABEL);
-        grid.put(column, row + 1, RollText.left(roll), TextRole.READOUT);
-        grid.put(column, row + 2, "of " + roll.film().framesNominal(), TextRole.QUIET);
+        BigText.draw(grid, column, row, number, scale, TextRole.READOUT);
+        return column + Math.max(BigText.width("0".repeat(digits), scale), BigText.width(number, scale));
+    }
+
+    private static int plateWidth(int scale) {
+        return scale == 1 ? BigText.smallWidth("END") + 4 : BigText.width("END", scale - 1) + 4;
+    }
+
+    private void left(Roll roll, int column, int row, int high) {
+        int left = roll.framesLeft();
+        String number = left < 0 ? "+" + -left : Integer.toString(left);
+        TextRole role = left > 0 ? TextRole.STRONG : TextRole.READOUT;
+        if (scale > 1) {
+            BigText.draw(grid, column, row, number, 1, role);
+        } else {
+            BigText.drawSmall(grid, column, row, number, role);
+        }
+        int foot = row + high - 2;
+        if (left <= 0) {
+            int nominal = roll.film().framesNominal();
+            grid.put(column, foot, RollText.left(roll), TextRole.READOUT);
+            grid.put(column, foot + 1, "END " + nominal + "/" + nominal, TextRole.STRONG);
+            return;
+        }
+        int after = grid.put(column, foot, RollText.left(roll), TextRole.READOUT);
+        grid.put(after, foot, " of " + roll.film().framesNominal(), TextRole.LABEL);
         if (roll.doubleAwaited()) {
             String count =
                     ExposuresText.count(roll, roll.newest().orElseThrow()).orElse("");
-            grid.put(column, row + 3, "DOUBLE", TextRole.CAUTION);
-            grid.put(column, row + 4, count, TextRole.CAUTION);
+            grid.put(column, foot + 1, "DOUBLE " + count, TextRole.CAUTION);
+        } else {
+            grid.put(column, foot + 1, "next frame", TextRole.LABEL);
         }
-        int right = column + Math.max(13, Width.of(RollText.left(roll)) + 3);
-        return Math.max(row + 5 * scale, setting(roll, right, row));
     }
 
-    /** What to set; answers the row after it. */
-    private int setting(Roll roll, int column, int row) {
+    /** What to set. */
+    private void setting(Roll roll, int column, int row) {
         int below = row + (layout.isAiry() ? 6 : 3);
+        int room = layout.right() - column;
         Setting setting = state.inHand().setting();
-        Optional<BulbTimer> timer = state.timerInHand();
-        if (timer.isPresent()) {
-            large(SettingText.elapsed(timer.get(), session), column, row);
-            String text = SettingText.timer(timer.get(), session);
-            grid.put(column, below, Width.cut(text, layout.columns() - column), TextRole.STRONG);
-        } else if (state.cameraInHand().map(Camera::isAutomatic).orElse(false)) {
-            grid.put(column, row, "sets itself", TextRole.LABEL);
-            return row;
+        if (state.cameraInHand().map(Camera::isAutomatic).orElse(false)) {
+            grid.put(column, row + 1, "sets itself", TextRole.READOUT);
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
-            grid.put(column, row, "nothing set", TextRole.LABEL);
+            grid.put(column, row, "nothing set", TextRole.READOUT);
             String example = SetupText.example(state);
             String hint = session.choices().isEmpty()
                     ? "type " + example + ", or a reading: m 5.6 125"
                     : "Down and Enter take one below; or type " + example;
-            grid.put(column, row + 1, Width.cut(hint, layout.right() - column), TextRole.QUIET);
-            return row;
+            int line = row + 1;
+            for (String part : TextFit.rows(hint, room, 3)) {
+                grid.put(column, line++, part, TextRole.QUIET);
+            }
         } else {
             String aperture = setting.aperture().map(Object::toString).orElse("-");
-            large(aperture + " " + setting.time().map(Object::toString).orElse("-"), column, row);
-            sum(roll, column, below);
+            Optional<Warning> fault = ExposureInHand.fault(state);
+            pair(aperture + " " + setting.time().map(Object::toString).orElse("-"), column, row, fault);
+            int line = layout.isAiry() ? below - 1 : below;
+            if (roll.framesLeft() <= 0) {
+                end(roll, column, line);
+            } else if (fault.isPresent()) {
+                wrong(roll, fault.get(), column, line);
+            } else {
+                sum(roll, column, line);
+            }
         }
-        return below + 2;
+    }
+
+    private void end(Roll roll, int column, int row) {
+        String past = roll.framesLeft() < 0 ? "Frames past the end may be cut off." : "The roll is full.";
+        int line = row;
+        for (String part : TextFit.rows(past + " Rewind or wind off, then unload.", layout.right() - column, 2)) {
+            grid.put(column, line++, part, TextRole.STRONG);
+        }
+    }
+
+    /** What is wrong with the pair, and the one that would do. */
+    private void wrong(Roll roll, Warning fault, int column, int row) {
+        int room = layout.right() - column;
+        int at = grid.put(column, row, TextFit.plate(fault.code().standing()).text(), TextRole.CAUTION);
+        Optional<String> remedy = instead().map(it -> "set " + it);
+        String error = SettingText.error(state);
+        String words =
+                remedy.map(it -> error.isEmpty() ? it : it + " · " + error).orElse(error);
+        grid.put(at + 1, row, TextFit.first(room - (at + 1 - column), words, remedy.orElse(error)), TextRole.STRONG);
+        bar(roll, column, row + 1, room);
+        if (layout.isAiry() || ExposureInHand.overBox(state).isEmpty()) {
+            int line = layout.isAiry() ? row + 3 : row + 1;
+            grid.put(column, line, Width.cut(fault.text(), room), TextRole.NORMAL);
+        }
+    }
+
+    /** The pair that would do; empty where the light is not known, or there is none. */
+    private Optional<String> instead() {
+        int best = session.bestChoice();
+        if (best < 0 || best >= session.choices().size()) {
+            return Optional.empty();
+        }
+        Suggestion it = session.choices().get(best);
+        return it.time().map(time -> it.aperture() + " " + time);
     }
 
     /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */
     private void sum(Roll roll, int column, int row) {
         int room = layout.right() - column;
-        boolean hasRuler = scale > 1;
         int end = grid.put(column, row, Width.cut(SettingText.error(state), room), TextRole.STRONG);
-        OptionalDouble sum = ExposureBar.sum(state);
-        if (sum.isPresent() && hasRuler) {
-            ExposureBar.of(roll, sum.getAsDouble()).ruler(grid, column, row + 1, room);
-        } else if (sum.isPresent()) {
-            ExposureBar.of(roll, sum.getAsDouble()).inline(grid, end + 2, row, layout.right() - end - 2);
+        if (layout.isAiry()) {
+            bar(roll, column, row + 1, room);
+        } else if (ExposureInHand.overBox(state).isPresent()) {
+            bar(roll, end + 2, row, layout.right() - end - 2);
         }
-        SettingText.sum(state, room).ifPresent(it -> grid.put(column, row + (hasRuler ? 3 : 1), it, TextRole.NORMAL));
+        int below = layout.isAiry() ? row + (scale > 1 ? 3 : 2) : row + 1;
+        SettingText.sum(state, room).ifPresent(it -> grid.put(column, below, it, TextRole.NORMAL));
     }
 
-    /** As large as fits: five rows, three, or plain letters in the middle of the three. */
-    private void large(String text, int column, int row) {
+    private void bar(Roll roll, int column, int row, int room) {
+        OptionalDouble sum = ExposureInHand.overBox(state);
+        if (sum.isPresent() && scale > 1) {
+            ExposureBar.of(roll, sum.getAsDouble()).ruler(grid, column, row, room);
+        } else if (sum.isPresent()) {
+            ExposureBar.of(roll, sum.getAsDouble()).inline(grid, column, row, room);
+        }
+    }
+
+    /**
+     * As large as fits: five rows, three, or plain letters in the middle of the three; on a plate where it is wrong.
+     */
+    private void pair(String text, int column, int row, Optional<Warning> fault) {
         int room = layout.right() - column;
-        boolean isDrawable = text.indexOf('+') < 0;
-        if (layout.isAiry() && isDrawable && BigText.width(text, 1) <= room) {
-            BigText.draw(grid, column, row, text, 1, TextRole.READOUT);
-        } else if (isDrawable && BigText.smallWidth(text) <= room) {
-            BigText.drawSmall(grid, column, row, text, TextRole.READOUT);
+        boolean isDrawable = text.indexOf('+') < 0 && BigText.isDrawable(text);
+        TextRole role = fault.isPresent() ? TextRole.ALARM : TextRole.READOUT;
+        boolean isLarge = layout.isAiry() && isDrawable && BigText.width(text, 1) <= room;
+        boolean isSmall = isDrawable && BigText.smallWidth(text) <= room;
+        if (fault.isPresent() && (isLarge || isSmall)) {
+            int wide = (isLarge ? BigText.width(text, 1) : BigText.smallWidth(text)) + 2;
+            for (int y = 0; y < (isLarge ? 5 : 3); y++) {
+                grid.fill(column - 1, row + y, Math.min(wide, room + 1), role);
+            }
+        }
+        if (isLarge) {
+            BigText.draw(grid, column, row, text, 1, role);
+        } else if (isSmall) {
+            BigText.drawSmall(grid, column, row, text, role);
         } else {
-            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), TextRole.READOUT);
+            StyledText plain = new StyledText(Width.cut(text.replace(" ", "  "), room), role);
+            grid.put(column, row + 1, plain.text(), plain.role());
         }
     }
 }

@@ -1,18 +1,15 @@
 package takeup.screen;
 
 import java.util.Locale;
-import java.util.OptionalDouble;
-import takeup.advice.ExposureInHand;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
-import takeup.history.ShootState;
-import takeup.roll.Film;
 import takeup.roll.Roll;
 
 /**
  * The stops above box speed drawn as a bar, from where the film gets thin to where it gets dense: what rating, bias and
  * the error of the setting add up to, before the frame is exposed. {@code thin ──┼█████▌──── dense}; ┼ is box speed.
- * The strip shows the same of each frame by its height.
+ * The strip shows the same of each frame by its height. A sum beyond the film ends in an arrow: the bar is as long as
+ * it gets.
  *
  * @param low where thin begins, in stops above box speed; below 0 on negative film
  * @param high where dense begins
@@ -23,17 +20,6 @@ record ExposureBar(double low, double high, double sum) {
     private static final int ENDS = 11;
 
     private static final int LEAST = 8;
-
-    /** Stops above box speed that the setting in hand comes to; empty without a roll or a reading. */
-    static OptionalDouble sum(ShootState state) {
-        OptionalDouble error = ExposureInHand.error(state);
-        if (error.isEmpty() || state.rollInHand().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Film film = state.rollInHand().get().film();
-        double rating = film.stock().boxSpeed().stopsOver(film.index());
-        return OptionalDouble.of(rating + state.inHand().setting().biasStops() + error.getAsDouble());
-    }
 
     /** For a roll: pushing it moves both ends. */
     static ExposureBar of(Roll roll, double sum) {
@@ -119,5 +105,8 @@ record ExposureBar(double low, double high, double sum) {
                     TextRole.READOUT);
         }
         grid.put(column + box, row, "┼", TextRole.STRONG);
+        if (isThin() || isDense()) {
+            grid.put(column + (isOver ? cells - 1 : 0), row, isOver ? ">" : "<", TextRole.CAUTION);
+        }
     }
 }

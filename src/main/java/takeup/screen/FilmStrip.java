@@ -23,8 +23,9 @@ final class FilmStrip {
     private final int first;
     private final int end;
     private final int shown;
+    private final int width;
 
-    /** A strip of so many rows, without its rebates, and so many columns at most. */
+    /** A strip of so many rows, without its rebates, and so many columns. */
     FilmStrip(Grid grid, Roll roll, int column, int row, int high, int width) {
         this.grid = grid;
         this.roll = roll;
@@ -32,8 +33,9 @@ final class FilmStrip {
         this.row = row;
         this.high = high;
         this.shown = Math.max(roll.film().framesNominal(), roll.next());
-        this.step = Math.max(1, Math.min(7, (width - 2) / shown));
-        int most = (width - 2) / step;
+        this.step = Math.max(1, Math.min(7, (width - 3) / shown));
+        this.width = width;
+        int most = (width - 3) / step;
         this.first = shown <= most ? 0 : Math.max(0, Math.min(shown - most, roll.next() - 1 - most / 2));
         this.end = Math.min(shown, first + most);
     }
@@ -42,19 +44,20 @@ final class FilmStrip {
     void draw() {
         for (int y = 0; y < high; y++) {
             edge(row + y, first > 0 ? "…" : "│", end < shown ? "…" : "│");
+            endOfRoll(row + y);
         }
         edge(row + high, " ", " ");
         int bar = Math.max(1, step - 1);
         for (int i = first; i < end; i++) {
             int number = i + 1;
-            int at = column + 1 + (i - first) * step;
+            int at = column(i);
             int index = roll.indexOf(number);
             boolean isNext = number == roll.next();
             if (index >= 0) {
                 bar(roll.frames().get(index), at, bar);
             } else {
                 TextRole role = number <= roll.next() ? TextRole.FRAME : TextRole.EMPTY;
-                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "►" : unexposed(number), role);
+                grid.put(at + (bar - 1) / 2, row + high - 1, isNext ? "◇" : unexposed(number), role);
             }
             if (isLabelled(number)) {
                 String label = Integer.toString(number);
@@ -64,6 +67,19 @@ final class FilmStrip {
                         label,
                         isNext ? TextRole.FRAME : TextRole.FILM);
             }
+        }
+    }
+
+    /** Where a frame begins; past the end of the roll, behind the mark of that. */
+    private int column(int index) {
+        return column + 1 + (index - first) * step + (index >= roll.film().framesNominal() ? 1 : 0);
+    }
+
+    /** Where the film that was paid for ends. */
+    private void endOfRoll(int at) {
+        int nominal = roll.film().framesNominal();
+        if (nominal > first && nominal <= end) {
+            grid.put(column(nominal) - 1, at, "▌", TextRole.FRAME);
         }
     }
 
@@ -84,7 +100,7 @@ final class FilmStrip {
     /** The upper rebate, on the row above: the perforation of 135 film, the edge print of any other. */
     void upperRebate() {
         edge(row - 1, " ", " ");
-        int wide = (end - first) * step;
+        int wide = width - 2;
         if (roll.film().size() == FilmSize.F135) {
             grid.put(column + 1, row - 1, "▪ ".repeat(wide / 2), TextRole.FILM, wide);
         } else {
@@ -96,10 +112,10 @@ final class FilmStrip {
 
     /** The ends of a row, and its ground. */
     private void edge(int at, String left, String right) {
-        int wide = (end - first) * step;
-        grid.fill(column, at, wide + 2, TextRole.FILM);
+        int wide = width - 2;
+        grid.fill(column, at, width, TextRole.FILM);
         grid.put(column, at, left, TextRole.FILM);
-        grid.put(column + 1 + wide, at, right, TextRole.FILM);
+        grid.put(column + width - 1, at, right, TextRole.FILM);
     }
 
     private void bar(Frame frame, int at, int wide) {

@@ -7,16 +7,18 @@ import takeup.advice.NextMoment;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
-import takeup.report.LightText;
-import takeup.roll.Film;
+import takeup.lettering.StyledText;
+import takeup.lettering.TextFit;
 import takeup.roll.Roll;
 import takeup.session.PickList;
 import takeup.session.Session;
 import takeup.text.Width;
 
-/** The whole shoot screen, from 72 by 22 on: film and light, counter, strip, suggestions, newest frames. */
+/** The whole shoot screen, from 72 by 22 on: camera and film, counter, strip, suggestions, newest frames. */
 final class FullShootView {
     private static final String BETWEEN_PLACES = "     ";
+    /** Rows of the list below its heading that stand there whatever else is on. */
+    private static final int LEAST_LIST = 5;
 
     private final Session session;
     private final ShootState state;
@@ -32,40 +34,67 @@ final class FullShootView {
 
     void draw() {
         TopBar.draw(grid, session);
-        int row = head(layout.isGrand() ? 2 : 1) + (layout.isAiry() ? 1 : 0);
-        Optional<NextMoment> moment = NextMoment.of(state, session.now());
-        if (state.rollInHand().isPresent()) {
-            withFilm(state.rollInHand().get(), row, moment);
-        } else {
-            int end = layout.rows() - (moment.isPresent() ? 7 : 6);
-            new GuidePanel(session, grid).drawChoices(row, end - row);
-            moment.ifPresent(it -> MomentLine.draw(grid, it, layout.rows() - 6));
+        int row = layout.isGrand() ? 2 : 1;
+        if (state.placeInHand().isPresent()) {
+            row = new NamePlates(session, grid).draw(row) + (layout.isAiry() ? 1 : 0);
         }
-        BottomBars.drawWithAlarm(grid, session);
+        int bottom = BottomBars.top(grid, session, messageRows());
+        Optional<NextMoment> moment = NextMoment.of(state, session.now());
+        if (moment.isPresent()) {
+            MomentLine.draw(grid, moment.get(), --bottom);
+        }
+        List<StyledText> words = StatusWords.of(session);
+        int plates = Math.min(3, TextFit.plateRows(words, layout.room()));
+        TextFit.drawPlates(grid, words, layout.margin(), row, layout.room(), plates);
+        if (state.rollInHand().isPresent()) {
+            withFilm(state.rollInHand().get(), row + plates, bottom);
+        } else {
+            new GuidePanel(session, grid).drawChoices(row + plates + 1, bottom - row - plates - 1);
+        }
+        BottomBars.draw(grid, session, messageRows(), FooterKeys.List.WHOLE);
     }
 
-    /** Counter and strip from above, the other cameras and the next moment from below, the lists in between. */
-    private void withFilm(Roll roll, int top, Optional<NextMoment> moment) {
-        int blank = layout.isAiry() ? 1 : 0;
-        int row = new CounterPanel(session, grid).draw(roll, top) + blank + (layout.hasUpperRebate() ? 1 : 0);
-        int stripRows = layout.isGrand() ? 3 : 2;
-        FilmStrip strip = new FilmStrip(grid, roll, layout.margin(), row, stripRows, layout.room());
-        if (layout.hasUpperRebate()) {
-            strip.upperRebate();
-        }
-        strip.draw();
-        row += stripRows + 1 + blank;
-        List<String> others = otherPlaces(layout.isGrand() ? 4 : 2);
-        int end = layout.rows() - 5 - others.size() - (layout.isGrand() ? 1 : 0);
+    private int messageRows() {
+        return layout.isAiry() ? 2 : 1;
+    }
+
+    /**
+     * Counter and strip from above, the other cameras from below, the list in between; it has its rows before the strip
+     * and before anything is set apart.
+     */
+    private void withFilm(Roll roll, int top, int bottom) {
+        int counterRows = 5 * layout.counterScale();
+        int most = Math.max(1, Math.min(layout.placeRows(), bottom - top - counterRows - 2 - LEAST_LIST - 1));
+        List<String> others = otherPlaces(most);
+        int end = bottom - others.size();
         for (int i = 0; i < others.size(); i++) {
             grid.put(layout.margin(), end + i, Width.cut(others.get(i), layout.right()), TextRole.LABEL);
         }
-        moment.ifPresent(it -> MomentLine.draw(grid, it, end - 1));
-        int lists = end - (layout.isGrand() ? 1 : 0) - (moment.isPresent() ? 1 : 0);
+        int stripRows = layout.isGrand() ? 3 : 1;
+        int rebate = layout.hasUpperRebate() ? 1 : 0;
+        int spare = end - top - counterRows - stripRows - 1 - rebate - LEAST_LIST - 1;
+        boolean hasStrip = spare >= 0;
+        // One row more of film comes before any blank row.
+        boolean isTaller = spare >= 2 && stripRows == 1;
+        stripRows += isTaller ? 1 : 0;
+        int free = hasStrip ? spare - (isTaller ? 1 : 0) : spare + stripRows + 1 + rebate;
+        int above = free >= 1 ? 1 : 0;
+        int between = free >= 3 ? 1 : 0;
+        int below = free >= 4 ? 1 : 0;
+        int row = new CounterPanel(session, grid).draw(roll, top + above) + between;
+        if (hasStrip) {
+            FilmStrip strip = new FilmStrip(grid, roll, layout.margin(), row + rebate, stripRows, layout.room());
+            if (layout.hasUpperRebate()) {
+                strip.upperRebate();
+            }
+            strip.draw();
+            row += rebate + stripRows + 1 + below;
+        }
+        int rows = end - row - (free >= 2 && !others.isEmpty() ? 1 : 0);
         if (PickList.of(session).rows().isEmpty()) {
-            lists(row, lists - row - 1);
+            lists(row, rows - 1);
         } else {
-            new GuidePanel(session, grid).drawChoices(row, lists - row);
+            new GuidePanel(session, grid).drawChoices(row, rows);
         }
     }
 
@@ -77,30 +106,6 @@ final class FullShootView {
         } else if (layout.isTwoLists()) {
             NewestFrames.draw(grid, session, suggestions.end(), row, count, suggestions.columnsBeside());
         }
-    }
-
-    /** Film, light, and the words for all that is not neutral or stands; answers the row after it. */
-    private int head(int row) {
-        state.rollInHand().ifPresent(it -> film(it.film(), row));
-        int margin = layout.margin();
-        Optional<String> light = state.day().light().map(it -> "light " + LightText.of(it, session.now()));
-        if (state.rollInHand().isPresent()) {
-            String meter = "meter at " + state.rollInHand().get().film().index();
-            int column = grid.put(margin, row + 1, meter, TextRole.READOUT) + 2;
-            String known = light.orElse("no light reading today");
-            grid.put(column, row + 1, Width.cut(known, layout.columns() - column), TextRole.NORMAL);
-        } else {
-            grid.put(margin, row + 1, Width.cut(light.orElse(""), layout.right()), TextRole.NORMAL);
-        }
-        return StatusWords.draw(grid, StatusWords.of(session), row + 2);
-    }
-
-    /** A long name gives way to how the film is rated and developed: that costs money. */
-    private void film(Film film, int row) {
-        String development = film.developmentWords();
-        String name = Width.cut(film.stock().name(), Math.max(16, layout.room() - 2 - Width.of(development)));
-        int column = grid.put(layout.margin(), row, name, TextRole.STRONG) + 2;
-        grid.put(column, row, Width.cut(development, layout.columns() - column), TextRole.NORMAL);
     }
 
     /** The other cameras and backs, as many side by side as fit; what finds no room on so many lines is counted. */

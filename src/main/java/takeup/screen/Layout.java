@@ -33,6 +33,11 @@ record Layout(int columns, int rows) {
         return isGrand() && rows >= 38;
     }
 
+    /** How many rows the other cameras and backs have at most. */
+    int placeRows() {
+        return isGrand() ? 4 : 2;
+    }
+
     /** How many times five rows the counter is high. */
     int counterScale() {
         if (!isGrand()) {

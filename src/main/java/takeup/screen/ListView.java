@@ -50,17 +50,7 @@ final class ListView {
             grid.put(layout.margin(), rows - 4, seen, TextRole.QUIET);
         }
         if (rows > 3) {
-            alarm(session, grid, rows - 4);
             BottomBars.draw(grid, session, 1, scrolls ? FooterKeys.List.SCROLLS : FooterKeys.List.WHOLE);
-        }
-    }
-
-    private static void alarm(Session session, Grid grid, int row) {
-        boolean isNotSaved = AlarmBar.drawNotSaved(grid, session, row);
-        if (!isNotSaved && row > 1 && !session.lastAnswer().warnings().isEmpty()) {
-            // Some warnings are given only once, and this view shows them nowhere else.
-            grid.fill(row, TextRole.NORMAL);
-            AlarmBar.draw(grid, session, row);
         }
     }
 

@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.session.HelpList;
 import takeup.session.Session;
+import takeup.text.ClockText;
 import takeup.text.Width;
 
 /** The rows above the prompt: what Enter would do with the line that is typed, or what was answered last. */
@@ -24,6 +26,59 @@ final class MessageBar {
         if (rows > 0) {
             draw(grid, message(session), row, rows);
         }
+    }
+
+    /**
+     * The same above a row, whole: over as many rows as it needs, and over what stands there, with the warnings of the
+     * answer in full. It needs no key to go: the next one does something else.
+     *
+     * @param end the row after the last
+     * @param least rows that it may have anyway
+     * @param most rows that it may take
+     */
+    static void drawOver(Grid grid, Session session, int end, int least, int most) {
+        int margin = Layout.of(grid).margin();
+        int width = Layout.of(grid).room() - 1;
+        List<Integer> plates = new ArrayList<>();
+        List<StyledText> lines = lines(session, width, plates);
+        boolean isRead = session.lastAnswer().isRead() && session.prompt().isEmpty();
+        int shown = Math.min(isRead ? least : most, lines.size());
+        int first = end - Math.max(shown, Math.min(least, most));
+        for (int i = 0; i < shown; i++) {
+            StyledText line = lines.get(i);
+            boolean isCut = i == shown - 1 && shown < lines.size();
+            String text = isCut ? Width.cut(line.text() + " …", width) : line.text();
+            grid.fill(first + i, TextRole.NORMAL);
+            grid.put(margin, first + i, text, line.role());
+            grid.put(margin, first + i, text, TextRole.CAUTION, plates.get(i));
+        }
+    }
+
+    /** The rows of what is said; how many columns of each are the plate of a warning is put into a list beside them. */
+    private static List<StyledText> lines(Session session, int width, List<Integer> plates) {
+        StyledText message = message(session);
+        List<StyledText> lines = new ArrayList<>();
+        for (String row : TextFit.rows(message.text(), width)) {
+            lines.add(new StyledText(row, message.role()));
+            plates.add(0);
+        }
+        for (Warning warning : warnings(session)) {
+            String plate = TextFit.plate(warning.code().standing()).text();
+            List<String> rows = TextFit.rows(plate + " " + warning.text(), width);
+            for (int i = 0; i < rows.size(); i++) {
+                lines.add(StyledText.normal(rows.get(i)));
+                plates.add(i == 0 ? Width.of(plate) : 0);
+            }
+        }
+        return lines;
+    }
+
+    /** The warnings that came with what is said; what is typed, and a quiet word, are not held up by them. */
+    private static List<Warning> warnings(Session session) {
+        Session.Tone tone = session.lastAnswer().tone();
+        return session.prompt().isEmpty() && tone != Session.Tone.QUIET
+                ? session.lastAnswer().warnings()
+                : List.of();
     }
 
     /** Writes a text between the margins over so many rows at most; the last one is cut where it is too long. */
@@ -81,19 +136,26 @@ final class MessageBar {
         Session.LastAnswer answer = session.lastAnswer();
         return switch (answer.tone()) {
             case QUIET -> StyledText.quiet(answer.text());
-            case ANSWER -> new StyledText(answer.text(), TextRole.GOOD);
-            case LARGE -> new StyledText(inCapitals(session.shown()) + answer.text(), TextRole.READOUT);
+            case ANSWER -> new StyledText(saved(answer) + answer.text(), TextRole.GOOD);
+            case LARGE -> new StyledText(saved(answer) + inCapitals(session.shown()) + answer.text(), TextRole.READOUT);
             case QUESTION, CHOICES -> StyledText.strong(answer.text());
-            case REFUSAL -> StyledText.caution("! " + answer.text());
+            case REFUSAL -> StyledText.strong("! " + answer.text());
         };
     }
 
-    /** The camera and back in hand, where they changed: {@code 645 REFLEX BACK 2 ► }. */
+    /** When it was saved: {@code ✓ 15:16:04 }; nothing where nothing was. */
+    private static String saved(Session.LastAnswer answer) {
+        return answer.savedAt()
+                .map(it -> "✓ " + ClockText.clock(it) + ":" + ClockText.twoDigits(it.getSecond()) + " ")
+                .orElse("");
+    }
+
+    /** The camera and back in hand, where they changed: {@code 645 REFLEX BACK 2: }. */
     private static String inCapitals(ShootState state) {
         String back = state.placeInHand()
                 .flatMap(CameraPlace::back)
                 .map(it -> " BACK " + it)
                 .orElse("");
-        return state.cameraInHand().map(Camera::name).orElse("").toUpperCase(Locale.ROOT) + back + " ► ";
+        return state.cameraInHand().map(Camera::name).orElse("").toUpperCase(Locale.ROOT) + back + ": ";
     }
 }

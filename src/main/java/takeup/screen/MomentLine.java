@@ -12,12 +12,14 @@ final class MomentLine {
 
     static void draw(Grid grid, NextMoment moment, int row) {
         Layout layout = Layout.of(grid);
-        String line = "► " + MomentText.line(moment);
+        String line = MomentText.line(moment);
         boolean isMust = moment.moment().must() && moment.advice() != NextMoment.Advice.NOTHING;
+        String text = TextFit.first(layout.room() - 2, line + (isMust ? " · MUST" : ""), line);
+        boolean isUrgent = moment.isUrgent();
         grid.put(
                 layout.margin(),
                 row,
-                TextFit.first(layout.right(), line + (isMust ? " · MUST" : ""), line),
-                moment.isUrgent() ? TextRole.CAUTION : TextRole.STRONG);
+                isUrgent ? " " + text + " " : text,
+                isUrgent ? TextRole.CAUTION : TextRole.STRONG);
     }
 }

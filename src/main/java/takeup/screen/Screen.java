@@ -1,5 +1,7 @@
 package takeup.screen;
 
+import java.util.Optional;
+import takeup.day.BulbTimer;
 import takeup.grid.Grid;
 import takeup.grid.PixelShape;
 import takeup.session.Session;
@@ -40,7 +42,10 @@ public final class Screen {
     }
 
     private static void shoot(Session session, Grid grid) {
-        if (session.view().big()) {
+        Optional<BulbTimer> timer = session.shown().timerInHand();
+        if (timer.isPresent()) {
+            new TimerView(session, grid, timer.get()).draw();
+        } else if (session.view().big()) {
             BigCounterView.draw(session, grid);
         } else if (Layout.of(grid).isSmall()) {
             new SmallShootView(session, grid).draw();

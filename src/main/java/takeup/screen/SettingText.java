@@ -75,6 +75,9 @@ final class SettingText {
                     + Stops.error(open.getAsDouble());
         }
         if (light.totalStops().isPresent()) {
+            if (!light.isMixed() && Stops.isRight(light.totalStops().getAsDouble())) {
+                return "ON METER";
+            }
             return light.isMixed() ? light.words() : light.words() + " for this light";
         }
         if (state.inHand().setting().flash() && state.day().flash().isPresent()) {
@@ -97,7 +100,7 @@ final class SettingText {
         part("rating", roll.film().stock().boxSpeed().stopsOver(roll.film().index()), parts);
         part("bias", state.inHand().setting().biasStops(), parts);
         part("error", error.getAsDouble(), parts);
-        String total = overBox(ExposureBar.sum(state).orElseThrow());
+        String total = overBox(ExposureInHand.overBox(state).orElseThrow());
         List<String> withHabit = new ArrayList<>(parts);
         if (!state.inHand().setting().flash()) {
             state.day().light().flatMap(LightText::habit).ifPresent(withHabit::add);

@@ -7,6 +7,7 @@ import takeup.grid.Grid;
 import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.TextRole;
+import takeup.lettering.SlateSheet;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.roll.Frame;
@@ -36,8 +37,7 @@ public final class SlateView {
                     : "the slate is shown once the disk has it";
             grid.put(0, 0, Width.cut(text, grid.columns()), TextRole.STRONG);
         }
-        AlarmBar.drawNotSaved(grid, session, grid.rows() - 4);
-        BottomBars.draw(grid, session, 1, FooterKeys.List.WHOLE);
+        BottomBars.drawStill(grid, session);
     }
 
     /** A slate alone, with a line of words below it: what {@code takeup slate} shows. */

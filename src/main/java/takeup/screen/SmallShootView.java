@@ -2,6 +2,7 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.Optional;
+import takeup.advice.ExposureInHand;
 import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
 import takeup.day.BulbTimer;
@@ -11,7 +12,7 @@ import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Warning;
-import takeup.lettering.BigText;
+import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.RollText;
 import takeup.roll.Roll;
@@ -37,7 +38,7 @@ final class SmallShootView {
 
     void draw() {
         top();
-        int bottom = alarm();
+        int bottom = BottomBars.top(grid, session, 2) - 1;
         Optional<NextMoment> moment = NextMoment.of(state, session.now()).filter(it -> it.minutes() <= NextMoment.LEAD);
         if (moment.isPresent()) {
             MomentLine.draw(grid, moment.get(), bottom--);
@@ -69,15 +70,6 @@ final class SmallShootView {
         grid.put(columns - 5, 0, ClockText.clock(session.now()), TextRole.BAR);
     }
 
-    /** What is not saved, in two rows, or the warnings in one; answers the last row above them. */
-    private int alarm() {
-        if (AlarmBar.isNotSaved(session)) {
-            AlarmBar.drawNotSavedInTwo(grid, session, rows - 6);
-            return rows - 7;
-        }
-        return AlarmBar.draw(grid, session, rows - 5) ? rows - 6 : rows - 5;
-    }
-
     private void withoutFilm(int bottom) {
         // A warning that was just given is on the screen already, and the guide needs the row.
         List<Warning.Code> said =
@@ -91,19 +83,27 @@ final class SmallShootView {
     /** The counter with the pair beside it, and the words for all that is not neutral; answers the row after them. */
     private int counter(Roll roll, int bottom) {
         String number = Integer.toString(roll.next());
-        BigText.draw(grid, 0, 1, number, 1, TextRole.READOUT);
-        int column = BigText.width(number, 1) + 2;
-        grid.put(column, 1, "next frame", TextRole.LABEL);
+        int column = CounterPanel.counter(grid, roll, 0, 1, 1, number.length()) + 2;
+        int nominal = roll.film().framesNominal();
+        boolean isFull = roll.framesLeft() <= 0;
+        grid.put(column, 1, isFull ? "END " + nominal + "/" + nominal + ", unload" : "next frame", TextRole.LABEL);
         grid.put(column, 2, RollText.left(roll), TextRole.READOUT);
         Optional<BulbTimer> timer = state.timerInHand();
         boolean isAutomatic = state.cameraInHand().map(Camera::isAutomatic).orElse(false);
-        grid.put(column, 3, pair(timer, isAutomatic), TextRole.READOUT);
+        Optional<Warning> fault = isAutomatic ? Optional.empty() : ExposureInHand.fault(state);
+        String pair = fault.map(it -> " " + it.code().standing() + " ").orElse("");
+        int end = grid.put(column, 3, pair(timer, isAutomatic), fault.isPresent() ? TextRole.ALARM : TextRole.READOUT);
+        grid.put(end + 1, 3, pair, TextRole.CAUTION);
         // The error is that of the setting in hand: it says nothing of this frame while the timer runs, or where the
         // camera sets itself.
         String error = isAutomatic ? "" : SettingText.error(state);
         String below = timer.map(it -> SettingText.timerBriefly(it, session)).orElse(error);
         grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);
-        return StatusWords.drawBeside(grid, StatusWords.of(session), column, bottom);
+        List<StyledText> words = StatusWords.of(session);
+        int most = Math.max(0, bottom - 5);
+        int plates = Math.min(most, TextFit.plateRows(words, columns));
+        TextFit.drawPlates(grid, words, 0, 6, columns, plates);
+        return 6 + plates;
     }
 
     private String pair(Optional<BulbTimer> timer, boolean isAutomatic) {

@@ -87,7 +87,7 @@ final class SuggestionList {
         String time = it.time().map(Object::toString).orElse("–") + (isChosen ? "]" : "");
         String error = it.errorStops().isPresent() ? Stops.error(it.errorStops().getAsDouble()) : "";
         String sum = it.overBoxStops().isPresent() ? overBox(it.overBoxStops().getAsDouble()) : "";
-        String row = (index == best ? "►" : " ")
+        String row = mark(index)
                 + (isChosen ? "[" : " ")
                 + Width.pad(it.aperture().toString(), 6)
                 + Width.pad(Width.pad(time, 7) + " " + error, 18)
@@ -96,6 +96,14 @@ final class SuggestionList {
         return hasDepth
                 ? Width.pad(row, PLAIN) + it.depth().map(SetupText::depth).orElse("")
                 : row;
+    }
+
+    /** The arrow is what Enter takes, here as in every list; the dot is the best. */
+    private String mark(int index) {
+        if (index == chosen) {
+            return "►";
+        }
+        return index == best ? "•" : " ";
     }
 
     /** What spoils the frame first; then that the time is none of the dial's; then what else there is to say. */

@@ -2,6 +2,7 @@ package takeup.screen;
 
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.lettering.TextFit;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
@@ -18,7 +19,13 @@ final class TopBar {
                         + CameraText.age(it, session).map(age -> " " + age).orElse("") + "  ")
                 .orElse("");
         String right = roll + ClockText.clock(session.now());
-        draw(grid, CameraText.inHand(session.shown(), room(grid, right)), right);
+        int room = room(grid, right);
+        String camera = CameraText.inHand(session.shown(), room);
+        String film = session.shown()
+                .rollInHand()
+                .map(it -> " · " + it.film().stock().name())
+                .orElse("");
+        draw(grid, TextFit.first(room, camera + film, camera), right);
     }
 
     static void draw(Grid grid, String title, String right) {

@@ -77,6 +77,10 @@ final class HeldKeyFlow {
     private static Transition oneFrame(Session session) {
         Optional<String> setting = session.highlighted().map(it -> typed(session, it));
         Session free = session.withoutChoice();
+        if (today(free).timerInHand().isPresent()) {
+            // The shutter is open: this Space closes it, and what the watch says is what the frame got.
+            return LineFlow.take(free, From.SPACE, List.of("time", RatingCommand.space(today(free))));
+        }
         return setting.isPresent()
                 ? LineFlow.take(free, From.SUGGESTION, List.of(setting.get()))
                 : LineFlow.take(free, From.SPACE, List.of(RatingCommand.space(today(free))));

@@ -99,7 +99,8 @@ final class SaveFlow {
         LastAnswer said = isOpen
                 ? new LastAnswer(
                         session.lastAnswer().tone(), session.lastAnswer().text(), answer.warnings())
-                : new LastAnswer(first.isLarge() ? Tone.LARGE : Tone.ANSWER, answer.text(), answer.warnings());
+                : new LastAnswer(first.isLarge() ? Tone.LARGE : Tone.ANSWER, answer.text(), answer.warnings())
+                        .savedAt(first.step().at());
         Session saved = session.with(said).with(session.saveQueue().written());
         return session.view().chosen() >= 0 && !offersTheSame(session, saved) ? saved.withoutChoice() : saved;
     }

@@ -47,12 +47,30 @@ public record Session(
         CHOICES
     }
 
-    /** What was said last, and the warnings with it. */
-    public record LastAnswer(Tone tone, String text, List<Warning> warnings) {
+    /**
+     * What was said last, and the warnings with it.
+     *
+     * @param savedAt when what it tells of was saved; empty where nothing was
+     * @param isRead whether a key was pressed since
+     */
+    public record LastAnswer(
+            Tone tone, String text, List<Warning> warnings, Optional<OffsetDateTime> savedAt, boolean isRead) {
         static final LastAnswer NOTHING = new LastAnswer(Tone.QUIET, "", List.of());
 
         public LastAnswer {
             warnings = List.copyOf(warnings);
+        }
+
+        LastAnswer(Tone tone, String text, List<Warning> warnings) {
+            this(tone, text, warnings, Optional.empty(), false);
+        }
+
+        LastAnswer savedAt(OffsetDateTime at) {
+            return new LastAnswer(tone, text, warnings, Optional.of(at), false);
+        }
+
+        LastAnswer read() {
+            return new LastAnswer(tone, text, warnings, savedAt, true);
         }
 
         static LastAnswer quiet(String text) {
@@ -233,7 +251,10 @@ public record Session(
 
     private Optional<Suggestions> advice() {
         ShootState state = shown();
-        return state.day().light().flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)));
+        return state.day()
+                .light()
+                .flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)))
+                .map(Suggestions::withoutImpossible);
     }
 
     /** The suggestion that is highlighted. */

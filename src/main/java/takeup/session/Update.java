@@ -26,7 +26,8 @@ public final class Update implements Message.Cases<Transition> {
     @Override
     public Transition pressed(Message.Pressed message) {
         Key key = message.key();
-        Session now = at(message.at(), message.ticks());
+        Session then = at(message.at(), message.ticks());
+        Session now = then.with(then.lastAnswer().read());
         boolean isAlone = message.arrival() == Message.Arrival.ALONE;
         return ringing(SaveFlow.retry(isAlone ? now : HeldKeyFlow.inABurst(now))
                 .then(it -> HeldKeyFlow.beforeKey(it, key))

@@ -15,10 +15,16 @@ public final class Painter {
     private static final String HIDE = "\u001b[?25l";
     private static final String SHOW = "\u001b[?25h";
 
+    /** Blocks of large figures, and below each what is drawn on a ground of its colour instead. */
+    private static final String BLOCKS = "█▀▄";
+
+    private static final String BLOCKS_BY_GROUND = " ▄▀";
+
     private final OutputStream out;
     private final ColourDepth depth;
     private final CharacterSet characterSet;
     private final String[] sequences = new String[TextRole.values().length];
+    private final String[] filled = new String[TextRole.values().length];
 
     /** What the terminal shows now; null when that is not known. */
     private Grid shown;
@@ -42,6 +48,7 @@ public final class Painter {
         Theme seen = depth == ColourDepth.NONE ? Theme.MONO : theme;
         for (TextRole each : TextRole.values()) {
             sequences[each.ordinal()] = seen.style(each).sequence(depth);
+            filled[each.ordinal()] = seen.style(each).filling().sequence(depth);
         }
         cursorDrawn = seen.isCursorDrawn();
         shown = null;
@@ -104,6 +111,10 @@ public final class Painter {
             }
             frame.append(cell.pixels().written(depth, characterSet));
             role = depth == ColourDepth.NONE ? TextRole.NORMAL : null;
+        } else if (ground(cell.text()) >= 0) {
+            // No font draws a block to the very edge of its cell, but every terminal fills a background that far.
+            frame.append(filled[cell.role().ordinal()]).append(BLOCKS_BY_GROUND.charAt(ground(cell.text())));
+            role = null;
         } else {
             if (role != cell.role()) {
                 role = cell.role();
@@ -114,6 +125,10 @@ public final class Painter {
         penRow = row;
         // After the last column terminals disagree where the cursor is.
         penColumn = cell.isUncertain() || column + 1 == columns ? -1 : column + 1;
+    }
+
+    private static int ground(String text) {
+        return text.length() == 1 ? BLOCKS.indexOf(text.charAt(0)) : -1;
     }
 
     private void cursor(Grid grid, Grid before) {

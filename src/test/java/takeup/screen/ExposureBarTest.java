@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.advice.ExposureInHand;
 import takeup.grid.Grid;
 import takeup.session.Playing;
 import takeup.session.Session;
@@ -19,11 +20,11 @@ class ExposureBarTest {
          1.3 | thin ────┼█████─────── dense
          1.4 | thin ────┼█████▌────── dense
          3   | thin ────┼████████████ dense
-         4   | thin ────┼████████████ DENSE
+         4   | thin ────┼███████████> DENSE
         -0.5 | thin ──██┼──────────── dense
         -0.4 | thin ──▐█┼──────────── dense
         -1   | thin ████┼──────────── dense
-        -2   | THIN ████┼──────────── dense
+        -2   | THIN <███┼──────────── dense
         """)
     void theBarReachesFromBoxSpeedToTheSum(double sum, String expected) {
         Grid grid = Grid.of(40, 1);
@@ -40,7 +41,7 @@ class ExposureBarTest {
         -0.5 | 0.5 |  0.25 | thin ────┼██── dense
         -0.5 | 0.5 | -0.25 | thin ──██┼──── dense
          0   | 2   |  1    | thin ┼████──── dense
-         0   | 2   | -1    | THIN ┼──────── dense
+         0   | 2   | -1    | THIN <──────── dense
         """)
     void theEndsAreThoseOfTheFilm(double low, double high, double sum, String expected) {
         Grid grid = Grid.of(40, 1);
@@ -77,10 +78,10 @@ class ExposureBarTest {
                 .shoot();
         ExposureBar a = ExposureBar.of(
                 plain.shown().rollInHand().orElseThrow(),
-                ExposureBar.sum(plain.shown()).orElseThrow());
+                ExposureInHand.overBox(plain.shown()).orElseThrow());
         ExposureBar b = ExposureBar.of(
                 pushed.shown().rollInHand().orElseThrow(),
-                ExposureBar.sum(pushed.shown()).orElseThrow());
+                ExposureInHand.overBox(pushed.shown()).orElseThrow());
         assertEquals(a.low() - 1, b.low(), 1e-9);
         assertEquals(a.high() - 1, b.high(), 1e-9);
         assertEquals(0, a.sum(), 0.01);
@@ -89,7 +90,8 @@ class ExposureBarTest {
 
     @Test
     void withoutAReadingThereIsNoBar() {
-        assertTrue(ExposureBar.sum(Playing.medium("4 125").shoot().shown()).isEmpty());
+        assertTrue(
+                ExposureInHand.overBox(Playing.medium("4 125").shoot().shown()).isEmpty());
         assertTrue(
                 !Screen.render(Playing.medium("4 125").shoot(), 80, 24).text().contains("thin "));
     }

@@ -1,12 +1,15 @@
 package takeup.screen;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.OffsetDateTime;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.roll.Setting;
 import takeup.session.Message;
 import takeup.session.Playing;
 
@@ -46,17 +49,42 @@ class LongExposuresTest {
         day.send(new Message.Ticked(
                 OffsetDateTime.parse("2026-09-12T15:00:00+02:00").plusMinutes(2), 200_000));
         String text = text(day, columns, rows);
-        assertTrue(text.contains("CLOSE: 30s are over"), text);
+        assertTrue(text.contains("CLOSE +84 s · 30s are over"), text);
         Playing fresh = Playing.medium("set 8 b30s", "time");
-        assertTrue(text(fresh, columns, rows).contains("of 30s; time stops it"), text(fresh, columns, rows));
+        assertTrue(text(fresh, columns, rows).contains("of 30s · Space closes"), text(fresh, columns, rows));
         fresh.lines("time");
-        assertFalse(text(fresh, columns, rows).contains("time stops it"));
+        assertFalse(text(fresh, columns, rows).contains("Space closes"));
+    }
+
+    @Test
+    void spaceClosesTheShutterAndLogsTheTimeThatItWasOpen() {
+        Playing day = Playing.medium("set 8 b30s", "time").pass(12_000).space();
+        Setting logged = day.shoot()
+                .shown()
+                .rollInHand()
+                .orElseThrow()
+                .newest()
+                .orElseThrow()
+                .exposure()
+                .setting();
+        assertEquals(12, logged.time().orElseThrow().seconds(), 0.5);
+        assertTrue(day.shoot().shown().timerInHand().isEmpty(), "the timer runs on");
+    }
+
+    /** Rows between the first and the last that hold a block of a figure. */
+    @Test
+    void theSecondsThatAreLeftAreTwelveRowsHigh() {
+        List<String> rows = text(Playing.medium("set 8 b30s", "time"), 80, 24)
+                .lines()
+                .limit(15)
+                .toList();
+        assertEquals(12, rows.stream().filter(it -> it.matches(".*[█▀▄].*")).count(), String.join("\n", rows));
     }
 
     @Test
     void aSmallScreenShowsTheTimerToo() {
         String text = text(Playing.medium("set 8 b30s", "time"), 40, 12);
-        assertTrue(text.contains("0s of 30s") && text.contains("time stops it"), text);
+        assertTrue(text.contains("0s of 30s") && text.contains("Space closes"), text);
     }
 
     // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (the formulas of the depth of field, circle diagonal /

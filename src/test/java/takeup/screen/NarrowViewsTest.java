@@ -67,7 +67,7 @@ class NarrowViewsTest {
     @Test
     void wordsThatAreNotNeutralGoOnInTheNextRow() {
         Playing day = Playing.medium("m 5.6 125", "filter yellow", "bias +1/3", "tripod on");
-        shows("FILTER yellow · BIAS +1/3", day, 40, 12);
+        shows("FILTER yellow  BIAS +1/3", day, 40, 12);
         shows("TRIPOD", day, 40, 12);
     }
 
@@ -78,7 +78,7 @@ class NarrowViewsTest {
 
     @Test
     void theRollIsDrawnWhereRowsAreFree() {
-        shows("►", Playing.medium("m 5.6 125", "4 125"), 40, 12);
+        shows("◇", Playing.medium("m 5.6 125", "4 125"), 40, 12);
     }
 
     private static void shows(String fact, Playing day, int columns, int rows) {

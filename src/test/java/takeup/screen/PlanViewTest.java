@@ -34,20 +34,27 @@ class PlanViewTest {
 
     @Test
     void theNextMomentStandsOnTheShootScreenWithItsCountdownAndOneRecommendation() {
-        Session shoot =
-                Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12").shoot();
-        shows(shoot, 80, 24, "► change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
-        shows(shoot, 120, 40, "► change now: 4 left, Start in 6 min wants 12");
-        shows(shoot, 40, 12, "► change now: 4 left", "next frame", "f/4 1/125");
+        Session shoot = Playing.medium("plan 15:06 Start wants 12 must", "4 125 x12")
+                .press(Key.Name.F9)
+                .shoot();
+        shows(shoot, 80, 24, "change now: 4 left, Start in 6 min wants 12 · MUST", "MOMENT", "newest frames");
+        shows(shoot, 120, 40, "change now: 4 left, Start in 6 min wants 12");
+        shows(shoot, 40, 12, "change now: 4 left", "next frame", "f/4 1/125");
         shows(
                 Playing.medium("plan 16:30 Prize-giving wants 12 must").shoot(),
                 80,
                 24,
-                "► 16:30 Prize-giving in 1 h 30 min, wants 12, MUST: 645 back 1 has 16 left");
+                "16:30 Prize-giving in 1 h 30 min, wants 12, MUST: 645 back 1 has 16 left");
         assertFalse(
-                text(Playing.medium("plan 16:30 Prize-giving").shoot(), 40, 12).contains("►"),
+                text(
+                                Playing.medium("plan 16:30 Prize-giving")
+                                        .press(Key.Name.F9)
+                                        .shoot(),
+                                40,
+                                12)
+                        .contains("16:30 Prize"),
                 "where there is little room it comes when it is near");
-        shows(Playing.of("cam 645", "plan 15:06 Start wants 12").shoot(), 80, 24, "► load now: no film in 645 back 1");
+        shows(Playing.of("cam 645", "plan 15:06 Start wants 12").shoot(), 80, 24, "load now: no film in 645 back 1");
     }
 
     @Test
@@ -55,7 +62,7 @@ class PlanViewTest {
         Playing day = Playing.medium("plan 16:30 Prize-giving");
         shows(day.later(60).shoot(), 80, 24, "Prize-giving in 30 min");
         shows(day.later(30).shoot(), 80, 24, "Prize-giving now");
-        assertFalse(text(day.later(16).shoot(), 80, 24).contains("► 16:30"));
+        assertFalse(text(day.press(Key.Name.F9).later(16).shoot(), 80, 24).contains("16:30 Prize"));
     }
 
     /** All that must be found at 80 columns and 24 rows without a plan is found with one too. */
@@ -87,8 +94,7 @@ class PlanViewTest {
                 "\n>",
                 "Space same again",
                 "f/5.6",
-                "newest frames",
-                "► ");
+                "newest frames");
     }
 
     @Test

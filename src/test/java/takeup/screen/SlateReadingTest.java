@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.grid.PixelShape;
+import takeup.lettering.SlateSheet;
 import takeup.roll.RollId;
 import takeup.scans.QrReader;
 import takeup.scans.Slate;

@@ -51,7 +51,7 @@ final class States {
         all.put("a fresh roll", () -> Playing.medium());
         all.put("everything in use", States::busy);
         all.put("the second day", () -> busy().later(26 * 60));
-        all.put("a roll past its end", () -> Playing.medium("m 5.6 125", "4 125 x20"));
+        all.put("a roll past its end", () -> Playing.medium("m 5.6 125", "4 125 x20", "yes"));
         all.put("a half-frame roll of 72", () -> Playing.of("cam half", "load cn400", "8 250 x70"));
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", ". x3"));
         all.put("a second exposure awaited", () -> Playing.medium("m 5.6 125", "4 125", "double"));

@@ -77,7 +77,7 @@ class WordsAndMarksTest {
                 .skip(1)
                 .findFirst()
                 .orElseThrow();
-        assertTrue(strip.matches("│[▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ +► +·.*"), strip);
+        assertTrue(strip.matches("│[▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ [▁▂▃▄▅▆▇█]+ +◇ +·.*"), strip);
     }
 
     /** Thin, blank, lost, unlogged, exposed without light, not exposed: six signs. */
@@ -85,7 +85,7 @@ class WordsAndMarksTest {
     void eachKindOfFrameHasItsOwnSignInTheStrip() {
         String text =
                 text(Playing.medium("4 125 x3", "blank", "unlogged", "lost 2").shoot());
-        for (String sign : List.of("▪", "×", "–", "▫", "·", "►")) {
+        for (String sign : List.of("▪", "×", "–", "▫", "·", "◇")) {
             assertTrue(
                     text.lines().filter(it -> it.startsWith("│")).anyMatch(it -> it.contains(sign)),
                     sign + " is missing:\n" + text);

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.lettering;
 
 /**
  * Capital letters and figures of five by seven dots, for a slate that is read off a photograph; a zero has a stroke.

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.lettering;
 
 import takeup.grid.Grid;
 import takeup.grid.PixelPair;
@@ -10,7 +10,7 @@ import takeup.scans.QrCode;
  * A light sheet over the terminal, to be photographed: a code and beside it a few letters as large as they go, dark on
  * light. Two dots to a cell, one above the other, so that a dot is nearly square.
  */
-final class SlateSheet {
+public final class SlateSheet {
     private static final int LIGHT = 0xffffff;
     private static final int DARK = 0x000000;
     private static final int HIGH = 7;
@@ -32,7 +32,7 @@ final class SlateSheet {
      * @param text what the code says
      * @param lines the letters; on a line each where they do not fit on one
      */
-    static SlateSheet of(int columns, int rows, PixelShape pixels, String text, String... lines) {
+    public static SlateSheet of(int columns, int rows, PixelShape pixels, String text, String... lines) {
         SlateSheet sheet = new SlateSheet(columns, rows, pixels);
         boolean[][] code = QrCode.of(text);
         int side = code.length + 2 * QrCode.QUIET;
@@ -48,7 +48,7 @@ final class SlateSheet {
     }
 
     /** The fewest columns and rows in which the code of that text has room: 33 by 17, and 66 by 33 in whole cells. */
-    static Size fewest(String text, PixelShape pixels) {
+    public static Size fewest(String text, PixelShape pixels) {
         int side = QrCode.of(text).length + 2 * QrCode.QUIET;
         return pixels == PixelShape.HALF_CELL ? new Size(side, (side + 1) / 2) : new Size(2 * side, side);
     }
@@ -102,12 +102,12 @@ final class SlateSheet {
     }
 
     /** The dots row by row, true for dark. */
-    boolean[][] dots() {
+    public boolean[][] dots() {
         return dark;
     }
 
     /** Draws it, from a row on. */
-    void draw(Grid grid, int top) {
+    public void draw(Grid grid, int top) {
         for (int row = 0; row < dark.length / 2; row++) {
             for (int column = 0; column < dark[0].length; column++) {
                 grid.putPixels(
