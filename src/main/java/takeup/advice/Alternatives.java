@@ -85,16 +85,20 @@ public record Alternatives(
         Optional<Aperture> held = request.hold().flatMap(Hold::aperture);
         return !advice.suggestions().isEmpty()
                 && advice.suggestions().stream()
-                        .noneMatch(it -> serves(it)
+                        .noneMatch(it -> serves(it, request)
                                 && held.map(at -> at.isSameMark(it.aperture())).orElse(true));
     }
 
-    static boolean serves(Suggestion row) {
+    static boolean serves(Suggestion row, AdviceRequest request) {
+        boolean isByHand = !request.setting().tripod();
         return row.errorStops().isPresent()
                 && !Stops.above(Math.abs(row.errorStops().getAsDouble()), 1)
                 && !row.has(Warning.Code.OUT_OF_RANGE)
                 && !row.has(Warning.Code.HAND_HELD)
-                && row.time().filter(it -> it.exactSeconds() <= LONGEST).isPresent();
+                && row.time().filter(it -> it.exactSeconds() <= LONGEST).isPresent()
+                && row.time()
+                        .filter(it -> isByHand && Stops.above(it.stops(), 0))
+                        .isEmpty();
     }
 
     private static Optional<GreyFilter> filter(AdviceRequest request, Light light) {
@@ -120,7 +124,7 @@ public record Alternatives(
                             .advice(light)
                             .suggestions()
                             .stream()
-                            .filter(it -> serves(it) && it.aperture().isSameMark(wanted))
+                            .filter(it -> serves(it, request) && it.aperture().isSameMark(wanted))
                             .findFirst();
             if (row.isPresent()) {
                 return Optional.of(new GreyFilter("nd" + grey, row.get()));
@@ -137,7 +141,7 @@ public record Alternatives(
 
     private static Optional<Suggestion> best(AdviceRequest request, Light light) {
         Suggestions advice = request.advice(light);
-        return advice.bestOne().filter(Alternatives::serves);
+        return advice.bestOne().filter(it -> serves(it, request));
     }
 
     private static List<OtherStock> stocks(AdviceRequest request, Light light, Kit kit) {
@@ -178,7 +182,7 @@ public record Alternatives(
         OptionalDouble focal = request.setting().focalMm();
         double limit = request.setting().tripod() || focal.isEmpty()
                 ? Double.POSITIVE_INFINITY
-                : request.camera().get().frameSize().handHeldLimit(focal.getAsDouble());
+                : request.camera().get().handHeldLimit(focal.getAsDouble());
         Optional<ExposureTime> longest = shutter.get().marks().stream()
                 .filter(it -> !Stops.above(it.stops(), Stops.of(limit)))
                 .findFirst();

@@ -38,7 +38,11 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
 
     /** The meter at another speed than the roll in hand is rated at. */
     public static Optional<MeterSpeed> meterSpeed(ShootState s) {
-        return s.rollInHand().flatMap(roll -> s.day().light().flatMap(it -> meterSpeed(it, roll)));
+        return s.rollInHand()
+                .flatMap(roll -> s.day()
+                        .light()
+                        .flatMap(it -> meterSpeed(it, roll))
+                        .filter(it -> !wasReadFor(roll, it.light(), s)));
     }
 
     /** A reading at another speed than a roll's; a digital camera's own meter may be at any. */
@@ -49,6 +53,23 @@ public record EntryWarnings(Optional<CameraPlace> noFilm, Optional<MeterSpeed> m
                                 / roll.film().index().arithmetic()))
                         > Stops.TOLERANCE;
         return isOther ? Optional.of(new MeterSpeed(light, roll)) : Optional.empty();
+    }
+
+    /** Whether the meter was brought from another speed to the roll's for a reading since it was loaded. */
+    private static boolean wasReadFor(Roll roll, Light latest, ShootState s) {
+        boolean wasOther = false;
+        for (CameraEvent.LightMetered metered : s.history()
+                .on(latest.at().toLocalDate())
+                .events(CameraEvent.LightMetered.class)
+                .toList()) {
+            Light light = metered.light();
+            boolean isOther = meterSpeed(light, roll).isPresent();
+            if (wasOther && !isOther && light.index().isPresent() && !light.at().isBefore(roll.loadedAt())) {
+                return true;
+            }
+            wasOther |= isOther;
+        }
+        return false;
     }
 
     /**

@@ -134,7 +134,7 @@ public record StockChoice(Stock stock, OptionalDouble ev100, boolean serves) {
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 OffsetDateTime.MIN);
-        return asking.advice(expected).suggestions().stream().anyMatch(Alternatives::serves);
+        return asking.advice(expected).suggestions().stream().anyMatch(it -> Alternatives.serves(it, asking));
     }
 
     /** Whether it is another film than the one on a roll, and better for this light. */

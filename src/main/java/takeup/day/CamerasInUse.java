@@ -15,7 +15,7 @@ import takeup.roll.Film;
  * @param lastBack the back that was last active on each camera with backs
  * @param setups how each camera is set, by its key
  * @param films what was last loaded in each place
- * @param cautioned the cameras that the caution about old flash units was given for: once ever on each
+ * @param cautioned the cameras in hand when the caution about old flash units was given, on any day
  * @param timers the bulb exposures that run now, by the camera's key
  */
 public record CamerasInUse(

@@ -24,6 +24,8 @@ final class Correction {
             Warning.Code.OUT_OF_RANGE,
             Warning.Code.THIN,
             Warning.Code.DENSE,
+            Warning.Code.DARK,
+            Warning.Code.LIGHT,
             Warning.Code.RECIPROCITY_BEYOND,
             Warning.Code.RECIPROCITY,
             Warning.Code.HAND_HELD);

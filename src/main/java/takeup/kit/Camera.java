@@ -1,8 +1,10 @@
 package takeup.kit;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -48,7 +50,15 @@ public record Camera(
             Optional<Shutter> shutter,
             Optional<ExposureTime> syncTime,
             List<Lens> lenses) {
-        this(key, name, new Picture(frameSize, OptionalDouble.empty()), frames, backs, shutter, syncTime, lenses);
+        this(
+                key,
+                name,
+                new Picture(frameSize, OptionalDouble.empty(), HandHeldRule.SCALED),
+                frames,
+                backs,
+                shutter,
+                syncTime,
+                lenses);
     }
 
     /**
@@ -56,8 +66,28 @@ public record Camera(
      *
      * @param size the size of one picture
      * @param ownCircleMm the circle of confusion that the photographer wants for it, in mm; empty for that of the size
+     * @param handHeld how the longest time for the hand is reckoned
      */
-    public record Picture(FrameSize size, OptionalDouble ownCircleMm) {}
+    public record Picture(FrameSize size, OptionalDouble ownCircleMm, HandHeldRule handHeld) {}
+
+    /** The two habits on roll film (photrio, thread 153382). On 35 mm film they are one. */
+    public enum HandHeldRule {
+        /** 1 / focal length as on 35 mm film. */
+        SCALED,
+        /** 1 / focal length, whatever the frame. */
+        UNSCALED;
+
+        static Optional<HandHeldRule> named(String word) {
+            return Arrays.stream(values())
+                    .filter(it -> it.name().toLowerCase(Locale.ROOT).equals(word))
+                    .findFirst();
+        }
+    }
+
+    /** The longest time that can be held by hand, in seconds, by the rule that the profile chose. */
+    public double handHeldLimit(double focalMm) {
+        return picture.handHeld == HandHeldRule.UNSCALED ? 1 / focalMm : picture.size.handHeldLimit(focalMm);
+    }
 
     public FrameSize frameSize() {
         return picture.size;

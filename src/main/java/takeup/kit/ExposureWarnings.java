@@ -22,6 +22,9 @@ public final class ExposureWarnings {
 
     private ExposureWarnings() {}
 
+    /** A time that is so little longer than the rule for the hand is no other time: 1/125 for 135 mm. */
+    private static final double NEAR_ENOUGH = 1 / 6.0;
+
     /** How many frames left of a roll of so many are few: a quarter, rounded down, but at most 5. */
     public static int fewLeft(int framesNominal) {
         return Math.min(5, framesNominal / 4);
@@ -39,8 +42,8 @@ public final class ExposureWarnings {
             sync(time, camera).ifPresent(into::add);
         }
         if (!tripod && focalMm.isPresent()) {
-            double limit = camera.frameSize().handHeldLimit(focalMm.getAsDouble());
-            if (Stops.above(time.stops(), Stops.of(limit))) {
+            double limit = camera.handHeldLimit(focalMm.getAsDouble());
+            if (Stops.above(time.stops(), Stops.of(limit) + NEAR_ENOUGH) && !Stops.above(time.stops(), 0)) {
                 into.add(new Warning(
                         Warning.Code.HAND_HELD,
                         time + " is long for the hand: the rule for "
@@ -149,17 +152,19 @@ public final class ExposureWarnings {
         }
     }
 
-    /** Thin or dense: stops above box speed, push counted in, against the stock's latitude. */
+    /**
+     * Thin or dense, on slide film dark or light: stops above box speed, push counted in, against the stock's latitude.
+     */
     public static Optional<Warning> latitude(double overBoxAndPush, Stock stock) {
         if (Stops.above(-stock.underStops(), overBoxAndPush)) {
             return Optional.of(new Warning(
-                    Warning.Code.THIN,
+                    stock.kind().isNegative() ? Warning.Code.THIN : Warning.Code.DARK,
                     Stops.words(overBoxAndPush) + " under box speed, push counted in; this film bears "
                             + Stops.words(stock.underStops()) + ": give it more light"));
         }
         if (Stops.above(overBoxAndPush, stock.overStops())) {
             return Optional.of(new Warning(
-                    Warning.Code.DENSE,
+                    stock.kind().isNegative() ? Warning.Code.DENSE : Warning.Code.LIGHT,
                     Stops.words(overBoxAndPush) + " over box speed, push counted in; this film bears "
                             + Stops.words(stock.overStops())));
         }
@@ -171,7 +176,10 @@ public final class ExposureWarnings {
         if (spanStops.isEmpty() || stock.isEmpty()) {
             return Optional.empty();
         }
-        double latitude = stock.get().underStops() + highlightStops(stock.get());
+        double over = stock.get().kind() == Stock.Kind.COLOUR_NEGATIVE
+                ? highlightStops(stock.get())
+                : stock.get().overStops();
+        double latitude = stock.get().underStops() + over;
         if (!Stops.above(spanStops.getAsDouble(), latitude)) {
             return Optional.empty();
         }
@@ -185,11 +193,17 @@ public final class ExposureWarnings {
     }
 
     /**
-     * How far above box speed the highlights of a scene may lie. Of colour negative film sources name 4 stops (a film
-     * photographer's article) and 5 (qastack.com.br, photo 108458), more than for a whole frame.
+     * How far above box speed the highlights of a scene may lie on negative film, more than a whole frame: 4 stops, to
+     * 5 (johnnypatience.com, metering for film: -1 to +4; qastack.com.br, photo 108458: 0 to +4 fine, +5 usable; both
+     * of colour film). Black-and-white: zone 8, three stops above the middle, is the last with texture (zone system;
+     * common practice).
      */
     public static double highlightStops(Stock stock) {
-        return stock.kind() == Stock.Kind.COLOUR_NEGATIVE ? Math.max(4, stock.overStops()) : stock.overStops();
+        return switch (stock.kind()) {
+            case COLOUR_NEGATIVE -> Math.max(4, stock.overStops());
+            case BW_NEGATIVE -> Math.max(3, stock.overStops());
+            case COLOUR_REVERSAL, BW_REVERSAL -> stock.overStops();
+        };
     }
 
     /** What a digital camera's own meter makes of a subject, and what to do instead on this film. */
@@ -241,42 +255,5 @@ public final class ExposureWarnings {
                 Warning.Code.SUN,
                 "very bright: never look at the sun through a finder or a spot meter; keep to the "
                         + "makers' instructions"));
-    }
-
-    /** Rating and development that do not go together. */
-    public static Optional<Warning> pushMismatch(double boxSpeed, double index, double pushStops) {
-        double rated = Stops.of(index / boxSpeed);
-        if (pushStops > 0 && !Stops.above(rated, 0)) {
-            return Optional.of(new Warning(
-                    Warning.Code.PUSH_MISMATCH,
-                    development(pushStops) + " but not rated above box: dense; normal, or fix roll @N"));
-        }
-        if (pushStops < 0 && !Stops.above(0, rated)) {
-            return Optional.of(new Warning(
-                    Warning.Code.PUSH_MISMATCH,
-                    development(pushStops) + " but not rated below box: thin; normal, or fix roll @N"));
-        }
-        if (Stops.above(rated - pushStops, 1 / 3.0)) {
-            return Optional.of(new Warning(
-                    Warning.Code.PUSH_MISMATCH,
-                    "rated " + Stops.words(rated) + (rated > 0 ? " above" : " below")
-                            + " box speed, development is " + development(pushStops)
-                            + ": thin unless " + remedy(pushStops) + ", or fix roll @N"));
-        }
-        return Optional.empty();
-    }
-
-    private static String remedy(double pushStops) {
-        if (pushStops < 0) {
-            return "pulled less (pull N)";
-        }
-        return pushStops > 0 ? "pushed further (push N)" : "pushed (push N)";
-    }
-
-    private static String development(double pushStops) {
-        if (pushStops == 0) {
-            return "normal";
-        }
-        return (pushStops > 0 ? "push " : "pull ") + Stops.words(pushStops);
     }
 }

@@ -34,6 +34,9 @@ public final class ProfileJson {
         camera.shutter().ifPresent(it -> json.and("times", of(it)));
         camera.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
         camera.picture().ownCircleMm().ifPresent(it -> json.and("circleOfConfusionMm", it));
+        if (camera.picture().handHeld() == Camera.HandHeldRule.UNSCALED) {
+            json.and("handHeld", "unscaled");
+        }
         if (!camera.lenses().isEmpty()) {
             json.and("lenses", camera.lenses().stream().map(ProfileJson::of).toList());
         }
@@ -69,7 +72,7 @@ public final class ProfileJson {
 
     /** A stock. */
     public static Json.Obj of(Stock stock) {
-        return Json.object()
+        Json.Obj json = Json.object()
                 .and("name", stock.name())
                 .and("kind", stock.kind())
                 .and("process", stock.process())
@@ -82,6 +85,8 @@ public final class ProfileJson {
                         "latitude",
                         Json.object().and("underStops", stock.underStops()).and("overStops", stock.overStops()))
                 .and("reciprocity", of(stock.reciprocity()));
+        stock.mostPushStops().ifPresent(it -> json.and("mostPushStops", it));
+        return json;
     }
 
     private static Json.Obj of(Reciprocity reciprocity) {

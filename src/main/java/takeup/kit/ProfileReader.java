@@ -111,8 +111,12 @@ public final class ProfileReader {
         OptionalDouble circle = fields.has("circleOfConfusionMm")
                 ? OptionalDouble.of(fields.number("circleOfConfusionMm", 0.001, 1))
                 : OptionalDouble.empty();
+        Camera.HandHeldRule handHeld = fields.has("handHeld")
+                ? fields.word("handHeld", Camera.HandHeldRule::named, "scaled, unscaled")
+                : Camera.HandHeldRule.SCALED;
         fields.done();
-        return new Camera(key, name, new Camera.Picture(frameSize, circle), frames, backs, shutter, sync, lenses);
+        return new Camera(
+                key, name, new Camera.Picture(frameSize, circle, handHeld), frames, backs, shutter, sync, lenses);
     }
 
     private static Shutter shutter(ProfileFields fields, ProfileFields around) {
@@ -212,6 +216,9 @@ public final class ProfileReader {
         Reciprocity reciprocity = fields.has("reciprocity")
                 ? ReciprocityReader.reciprocity(fields.inside("reciprocity"), fields)
                 : new Reciprocity.None(OptionalDouble.empty());
+        OptionalDouble mostPush = fields.has("mostPushStops")
+                ? OptionalDouble.of(fields.number("mostPushStops", 0, 5))
+                : OptionalDouble.empty();
         fields.done();
         return new Stock(
                 key,
@@ -221,7 +228,7 @@ public final class ProfileReader {
                 new FilmSpeed(box),
                 new FilmSpeed(usual),
                 sizes,
-                new Stock.Response(under, over, reciprocity));
+                new Stock.Response(under, over, reciprocity, mostPush));
     }
 
     static Meter meter(String key, ProfileFields fields) {

@@ -60,7 +60,7 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                     .ifPresentOrElse(
                             it -> keepLeast(Suggestions.Rule.NEAREST_IN_HAND, row -> it.stopsTo(row), 2 * SIXTH),
                             () -> keep(Suggestions.Rule.SHOWN_BY_METER, it -> isShown(rows.get(it))));
-            keepLeast(Suggestions.Rule.HAND_HOLDABLE, Rows::shake);
+            keepLeast(Suggestions.Rule.HAND_HOLDABLE, this::shake);
             asked.wishes()
                     .inHand()
                     .ifPresent(it -> keepLeast(Suggestions.Rule.APERTURE_IN_HAND, row -> it.apertureStopsTo(row)));
@@ -148,9 +148,8 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         private boolean isLong(Suggestion row) {
-            return BesideFlash.counts(asked)
-                    ? row.has(Warning.Code.HAND_HELD)
-                    : row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
+            return BesideFlash.counts(asked) && row.has(Warning.Code.HAND_HELD)
+                    || row.time().filter(it -> it.exactSeconds() >= 1).isPresent();
         }
 
         private static boolean spoils(Suggestion row) {
@@ -158,12 +157,21 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                     || row.has(Warning.Code.SYNC_SPEED)
                     || row.has(Warning.Code.THIN)
                     || row.has(Warning.Code.DENSE)
+                    || row.has(Warning.Code.DARK)
+                    || row.has(Warning.Code.LIGHT)
                     || row.has(Warning.Code.RECIPROCITY_BEYOND);
         }
 
-        /** How long a time is that the hand cannot hold; the same for all that it can. */
-        private static double shake(Suggestion row) {
-            return row.has(Warning.Code.HAND_HELD) ? row.time().orElseThrow().stops() : NO_SHAKE;
+        /**
+         * How long a time is that the hand cannot hold; the same for all that it can. Past a second nobody is told so,
+         * and it shakes all the same.
+         */
+        private double shake(Suggestion row) {
+            boolean isLong = !asked.support().tripod()
+                    && row.time().filter(it -> Stops.above(it.stops(), 0)).isPresent();
+            return isLong || row.has(Warning.Code.HAND_HELD)
+                    ? row.time().orElseThrow().stops()
+                    : NO_SHAKE;
         }
 
         private boolean isShown(Suggestion row) {

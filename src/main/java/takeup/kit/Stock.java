@@ -2,6 +2,7 @@ package takeup.kit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Reciprocity;
 
@@ -36,8 +37,17 @@ public record Stock(
      * @param underStops how many stops of underexposure it tolerates, not below 0
      * @param overStops how many stops of overexposure it tolerates, not below 0
      * @param reciprocity how it behaves in long exposures
+     * @param mostPushStops how far it is pushed at most; empty where its profile does not say
      */
-    public record Response(double underStops, double overStops, Reciprocity reciprocity) {}
+    public record Response(double underStops, double overStops, Reciprocity reciprocity, OptionalDouble mostPushStops) {
+        public Response(double underStops, double overStops, Reciprocity reciprocity) {
+            this(underStops, overStops, reciprocity, OptionalDouble.empty());
+        }
+    }
+
+    public OptionalDouble mostPushStops() {
+        return response.mostPushStops;
+    }
 
     public double underStops() {
         return response.underStops;

@@ -19,6 +19,8 @@ public record Warning(Code code, String text) {
         OUT_OF_RANGE("out-of-range", "BEYOND THE RINGS"),
         THIN("thin", "THIN"),
         DENSE("dense", "DENSE"),
+        DARK("dark", "DARK"),
+        LIGHT("light", "LIGHT"),
         FRAMES_LEFT("frames-left", "FEW LEFT"),
         RECIPROCITY_BEYOND("reciprocity-beyond", "PAST THE TABLE"),
         RECIPROCITY("reciprocity", "RECIPROCITY"),

@@ -79,13 +79,13 @@ public final class LoadCommand implements Command {
         List<Warning> warnings =
                 new ArrayList<>(WarningText.begunBetween(context.state(), reply.after(), context.now()));
         warnings.addAll(ofBag.warnings());
-        film.pushMismatch().ifPresent(warnings::add);
+        warnings.addAll(film.warnings());
         Stock stock = film.stock();
         Outcome.Accepted loaded = reply.event("load")
                 .says(
                         id + " in " + place,
                         ": " + stock.name() + ", " + film.size() + ", " + film.framesNominal() + " frames, "
-                                + film.developmentWords() + ". The meter must be set to " + film.index() + ". Write "
+                                + film.developmentWords() + ". " + speed(film, camera) + " Write "
                                 + id + " on the film."
                                 + FilmChangeText.of(reply.after())
                                 + context.state().kit().remark(Kit.Sort.STOCKS, stock.key()))
@@ -94,6 +94,17 @@ public final class LoadCommand implements Command {
                 .warnings(warnings)
                 .accepted();
         return RollWords.asking(loaded, place, context);
+    }
+
+    /** What is to be set to the film's speed; a camera that sets itself reads the box speed off the cassette. */
+    private static String speed(Film film, Camera camera) {
+        if (!camera.isAutomatic()) {
+            return "The meter must be set to " + film.index() + ".";
+        }
+        return film.index().equals(film.stock().boxSpeed())
+                ? "The camera sets itself to box speed."
+                : "The camera sets itself to box speed, " + film.stock().boxSpeed() + ", unless you set it to "
+                        + film.index() + ".";
     }
 
     /** The film as it was typed; without a stock it is the one before, as far as nothing else is said. */
@@ -116,7 +127,9 @@ public final class LoadCommand implements Command {
         return new Film(
                 stock,
                 size,
-                said.index().or(() -> before.map(Film::index)).orElse(stock.usualIndex()),
+                said.index()
+                        .or(() -> before.map(Film::index))
+                        .orElse(camera.isAutomatic() ? stock.boxSpeed() : stock.usualIndex()),
                 development,
                 said.framesNominal().orElse(camera.frames().getOrDefault(size, 36)));
     }

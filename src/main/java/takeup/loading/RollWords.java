@@ -70,12 +70,13 @@ final class RollWords {
     static Outcome corrected(Roll roll, RollChange change, Function<Roll, String> text, CommandContext context) {
         Reply reply = context.reply(context.on(roll, new RollEvent.RollCorrected(change)));
         Roll now = reply.roll(roll.id());
-        Optional<Warning> before = roll.film().pushMismatch();
+        List<Warning> before = roll.film().warnings();
         return reply.event("fix")
                 .says(roll.id().toString(), text.apply(now))
                 .titled("correction of " + roll.id())
                 .fields(fields(now))
-                .warnings(now.film().pushMismatch().filter(it -> !before.equals(Optional.of(it))).stream()
+                .warnings(now.film().warnings().stream()
+                        .filter(it -> !before.contains(it))
                         .toList())
                 .exports(context.rollsToExport(roll))
                 .accepted();

@@ -54,7 +54,7 @@ public final class FlashCommand implements Command {
         String value = arguments.one("flash on, flash gn36 3m");
         Camera camera = context.camera();
         boolean isOn = CameraStateParser.onOrOff("flash", value);
-        boolean isFirst = isOn && isFirstOn(camera, context);
+        boolean isFirst = isOn && isFirstToday(context);
         List<JournalEntry> entries =
                 new ArrayList<>(List.of(new JournalEntry.OnDay(context.changedSetup(SettingPatch.flash(isOn)))));
         if (isFirst) {
@@ -73,9 +73,14 @@ public final class FlashCommand implements Command {
                 .accepted();
     }
 
-    /** Whether the caution about old units was not given for a camera yet: it is given once ever. */
-    static boolean isFirstOn(Camera camera, CommandContext context) {
-        return !context.state().day().cameras().cautioned().contains(camera.key());
+    /** Whether the caution about old units was not given for any camera today: it is given once a day. */
+    static boolean isFirstToday(CommandContext context) {
+        return context.state()
+                .history()
+                .on(context.now().toLocalDate())
+                .events(CameraEvent.FlashCautioned.class)
+                .findAny()
+                .isEmpty();
     }
 
     /** That the caution was given. */

@@ -117,7 +117,7 @@ final class FlashReading {
         if (aperture.isPresent() || !after.equals(context.state().inHand(camera))) {
             entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(camera.key(), after)));
         }
-        if (FlashCommand.isFirstOn(camera, context)) {
+        if (FlashCommand.isFirstToday(context)) {
             entries.add(FlashCommand.cautioned(camera));
             warnings.add(FlashCommand.CAUTION);
         }

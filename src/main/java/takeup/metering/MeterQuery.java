@@ -125,7 +125,7 @@ public final class MeterQuery {
         Optional<FilmSpeed> given =
                 options.wanted.index.map(it -> LoadArguments.speed(Tokens.token(it.startsWith("@") ? it : "@" + it)));
         Optional<FilmSpeed> known =
-                given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(Stock::usualIndex));
+                given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(it -> usualIndex(it, camera)));
         Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
         Optional<Hold> hold = options.wanted
                 .hold
@@ -158,6 +158,11 @@ public final class MeterQuery {
                 asking.warnings(light),
                 Zones.remarks(reading, stock).trim(),
                 Zones.json(reading, stock));
+    }
+
+    /** A camera that sets itself takes the box speed. */
+    private static FilmSpeed usualIndex(Stock stock, Optional<Camera> camera) {
+        return camera.filter(Camera::isAutomatic).isPresent() ? stock.boxSpeed() : stock.usualIndex();
     }
 
     private static Setting setting(Setting before, Optional<Camera> camera, Options options) {

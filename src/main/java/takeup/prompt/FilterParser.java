@@ -118,7 +118,10 @@ public final class FilterParser {
                     + (bare.get() >= 1 ? Stops.words(Stops.of(bare.get())) : "a factor") + ") or +" + name + " ("
                     + Plain.number(bare.get()) + " stops)");
         }
-        return new CommandRejected(name + " is no filter known here" + Nearest.question(name, Filter.names())
-                + "; its strength makes it known: filter " + name + " 3x");
+        Optional<Filter> near = Nearest.to(name, Filter.allNames()).flatMap(Filter::named);
+        return new CommandRejected(name + " is no filter known here"
+                + near.map(it -> "; did you mean " + it.name() + "? " + it.words())
+                        .orElseGet(
+                                () -> "; its factor makes it known: filter " + name + " 4x is one that takes 2 stops"));
     }
 }

@@ -1,8 +1,10 @@
 package takeup.roll;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import takeup.exposure.FilmSpeed;
-import takeup.kit.ExposureWarnings;
+import takeup.kit.DevelopmentWarnings;
 import takeup.kit.FilmSize;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
@@ -35,10 +37,16 @@ public record Film(Stock stock, FilmSize size, FilmSpeed index, Development deve
                 change.framesNominal().orElse(framesNominal));
     }
 
-    /** The warning that the rating and the push do not fit each other. */
+    /** The warning that the rating and the push do not fit each other, or the push the film. */
     public Optional<Warning> pushMismatch() {
-        return ExposureWarnings.pushMismatch(
-                stock.boxSpeed().arithmetic(), index.arithmetic(), development.pushStops());
+        return DevelopmentWarnings.pushMismatch(stock, index, development.pushStops());
+    }
+
+    /** What is to be said of rating and development at the line that causes it. */
+    public List<Warning> warnings() {
+        return Stream.of(pushMismatch(), DevelopmentWarnings.ratedTooLow(stock, index, development.pushStops()))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** {@code C-41, NORMAL (rated 200, box 400)}. */

@@ -14,8 +14,25 @@ import takeup.roll.Roll;
  * @param low where thin begins, in stops above box speed; below 0 on negative film
  * @param high where dense begins
  * @param sum what the setting in hand comes to
+ * @param ends the words at both ends
  */
-record ExposureBar(double low, double high, double sum) {
+record ExposureBar(double low, double high, double sum, Ends ends) {
+    /** What too little and too much light make of the film. */
+    enum Ends {
+        /** Of a negative. */
+        THIN_DENSE("thin", "dense"),
+        /** Of a slide. */
+        DARK_LIGHT("dark", "light");
+
+        private final String under;
+        private final String over;
+
+        Ends(String under, String over) {
+            this.under = under;
+            this.over = over;
+        }
+    }
+
     /** Columns that the words at both ends take, with their blanks: {@code thin } and {@code dense}. */
     private static final int ENDS = 11;
 
@@ -26,7 +43,8 @@ record ExposureBar(double low, double high, double sum) {
         double push = roll.film().development().pushStops();
         double low = -roll.film().stock().underStops() - push;
         double high = roll.film().stock().overStops() - push;
-        return new ExposureBar(low, Math.max(high, low + 0.5), sum);
+        Ends ends = roll.film().stock().kind().isNegative() ? Ends.THIN_DENSE : Ends.DARK_LIGHT;
+        return new ExposureBar(low, Math.max(high, low + 0.5), sum, ends);
     }
 
     /** One row: the ends in words, in capitals where the sum lies beyond. Nothing where there is no room for it. */
@@ -35,9 +53,9 @@ record ExposureBar(double low, double high, double sum) {
         if (cells < LEAST) {
             return;
         }
-        int at = end(grid, column, row, isThin(), "thin");
+        int at = end(grid, column, row, isThin(), ends.under);
         line(grid, at + 1, row, cells);
-        end(grid, at + 2 + cells, row, isDense(), "dense");
+        end(grid, at + 2 + cells, row, isDense(), ends.over);
     }
 
     /** Two rows: above the bar the ends, box speed and the whole stops. */
@@ -46,7 +64,7 @@ record ExposureBar(double low, double high, double sum) {
         if (cells < 2 * LEAST) {
             return;
         }
-        int free = end(grid, column, row, isThin(), "thin") + 1;
+        int free = end(grid, column, row, isThin(), ends.under) + 1;
         int dense = column + cells - 5;
         for (int stop = (int) Math.ceil(low); stop <= high; stop++) {
             String words = stop == 0 ? "box" : Integer.toString(Math.abs(stop));
@@ -55,7 +73,7 @@ record ExposureBar(double low, double high, double sum) {
                 free = grid.put(from, row, words, TextRole.LABEL) + 1;
             }
         }
-        end(grid, dense, row, isDense(), "dense");
+        end(grid, dense, row, isDense(), ends.over);
         line(grid, column, row + 1, cells);
         for (int stop = (int) Math.ceil(low); stop <= high; stop++) {
             int at = column + cell(stop, cells);

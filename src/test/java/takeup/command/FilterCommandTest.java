@@ -108,7 +108,7 @@ class FilterCommandTest {
     @Test
     void aNearlyRightNameIsAskedFor() {
         assertTrue(Shooting.medium().refused("filter yelow").contains("did you mean yellow?"));
-        assertTrue(Shooting.medium().refused("filter mist").contains("filter mist 3x"));
+        assertTrue(Shooting.medium().refused("filter mist").contains("filter mist 4x"));
     }
 
     @Test

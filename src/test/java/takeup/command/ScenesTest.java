@@ -90,7 +90,7 @@ class ScenesTest {
         logs(shooting, ".", 0, 0, "");
         // The draw taken off, the setting not: two over, and reversal bears half a stop.
         shooting.type("ext off");
-        logs(shooting, ".", 2, 2, "dense");
+        logs(shooting, ".", 2, 2, "light");
     }
 
     // Flash: the aperture alone counts. Box 160 at EI 80 is one stop above box speed.
@@ -180,19 +180,19 @@ class ScenesTest {
     void snowOnTheBoathouseRoofIsSetBySkyOrBySpotOnZoneSeven() {
         Shooting shooting = Shooting.of("cam pan", "load cr50");
         shooting.type("m sky snow");
-        // f/8: 6 - 15 = -9, 1/500; f/5.6 asks for 1/1000, the fastest. f/4 asks for a stop beyond, too dense for
+        // f/8: 6 - 15 = -9, 1/500; f/5.6 asks for 1/1000, the fastest. f/4 asks for a stop beyond, too light for
         // reversal at 1 over.
         says(shooting, "Set: f/8 1/500, right", "sun");
         row(shooting, "f/5.6", "1/1000", 0);
         // f/6.7: -9.5, midway between 1/500 and 1/1000: reversal film takes the shorter.
         row(shooting, "f/6.7", "1/1000", -0.5);
-        row(shooting, "f/4", "1/1000", 1, Warning.Code.OUT_OF_RANGE, Warning.Code.DENSE);
+        row(shooting, "f/4", "1/1000", 1, Warning.Code.OUT_OF_RANGE, Warning.Code.LIGHT);
         // The snow itself reads 18; on zone VII, two up, 16 again.
         shooting.type("m spot 18 z7");
         assertEquals(16, shooting.ev(), 1e-6);
         says(shooting, "stays: f/8 1/500, right", "");
         logs(shooting, ".", 0, 0, "");
-        logs(shooting, "8 1000", -1, -1, "thin");
+        logs(shooting, "8 1000", -1, -1, "dark");
     }
 
     // EV 15 at EI 200 is 16; ND 1000 takes log2 1000 = 9.97: 6.03 is left. Colour negative opens 0 at 1/2 s, 1 at 1 s,
@@ -280,7 +280,7 @@ class ScenesTest {
         logs(shooting, ".", 0, 0, "");
         // The shade at that pair: 11 - 15.
         shooting.type("m 5.6 60");
-        logs(shooting, "8 500", -4, -4, "thin");
+        logs(shooting, "8 500", -4, -4, "dark");
     }
 
     /*
@@ -306,7 +306,7 @@ class ScenesTest {
         "bw100,       m ev6, f8 2s,      0,    reciprocity",
         "bw100,       m ev6, f8 1s,     -0.5,  reciprocity",
         "bw100,      m ev-4, f8 b1024s, -3.53, thin reciprocity-beyond",
-        "cr100,       m ev2, f8 b16s,   -1.70, thin reciprocity",
+        "cr100,       m ev2, f8 b16s,   -1.70, dark reciprocity",
         "cr100,       m ev2, f8 b1m25s, -0.02, reciprocity",
         "apx100,      m ev3, f8 8s,     -1.90, thin reciprocity-beyond reciprocity"
     })

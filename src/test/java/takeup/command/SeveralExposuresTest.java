@@ -52,7 +52,7 @@ class SeveralExposuresTest {
 
     /** A third each: 1/125 less log2(3) = 1.58. 1/250 three times is log2(1.5) = 0.585 over, 1/500 is 0.415 under. */
     @ParameterizedTest(name = "three of 1/{0}: {1}")
-    @CsvSource({"250, 0.585, dense", "500, -0.415, ''"})
+    @CsvSource({"250, 0.585, light", "500, -0.415, ''"})
     void threeAreJudgedAtTheThird(int time, double error, String warned) {
         Shooting shooting = slide("4 " + time);
         assertTrue(shooting.type("double 3").endsWith("For 3 equal parts: bias -1.6 each."));

@@ -109,10 +109,10 @@ class BestPairTest {
                         .noneMatch(it -> Math.abs(it.errorStops().orElseThrow()) <= 1 / 3.0 + Stops.TOLERANCE);
     }
 
+    /** Past a second no row is said to be long for the hand, and it is. */
     private static boolean isLong(Suggestion row, Suggestions.Request asked) {
-        return asked.light().flash().isPresent()
-                ? row.has(Warning.Code.HAND_HELD)
-                : row.time().orElseThrow().exactSeconds() >= 1;
+        return asked.light().flash().isPresent() && row.has(Warning.Code.HAND_HELD)
+                || row.time().orElseThrow().exactSeconds() >= 1;
     }
 
     private Suggestions.Request scene(Optional<Hold> hold) {

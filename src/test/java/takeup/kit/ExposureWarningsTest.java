@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import takeup.ReferenceTable;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.ExposureValue;
+import takeup.exposure.FilmSpeed;
 import takeup.exposure.LongExposure;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
@@ -49,7 +50,7 @@ class ExposureWarningsTest {
         "200,640,1.678072,false"
     })
     void ratingAndDevelopmentThatDoNotGoTogetherAreNamed(double box, double index, double push, boolean told) {
-        assertEquals(told, ExposureWarnings.pushMismatch(box, index, push).isPresent());
+        assertEquals(told, pushMismatch(box, index, push).isPresent());
     }
 
     /** Words, not signs, for what costs money (design, 2.6). */
@@ -59,11 +60,11 @@ class ExposureWarningsTest {
             400 | 1 | push 1 stop but not rated above box: dense; normal, or fix roll @N
             1600 | 1 | rated 2 stops above box speed, development is push 1 stop: thin unless pushed further (push N), or fix roll @N
             200 | -2 | rated 1 stop below box speed, development is pull 2 stops: thin unless pulled less (pull N), or fix roll @N
+            800 | 3 | push 3 stops but rated only 1 stop above box: 2 stops dense; push 1 stop, or fix roll @N
             400 | -2 | pull 2 stops but not rated below box: thin; normal, or fix roll @N
             """)
     void aMismatchSaysWhatWillComeOfIt(double index, double push, String text) {
-        String told =
-                ExposureWarnings.pushMismatch(400, index, push).orElseThrow().text();
+        String told = pushMismatch(400, index, push).orElseThrow().text();
         assertEquals(text, told);
     }
 
@@ -80,9 +81,7 @@ class ExposureWarningsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("push_pull")
     void aFilmDevelopedAsItWasRatedIsRight(ReferenceTable.Row row) {
-        assertEquals(
-                Optional.empty(),
-                ExposureWarnings.pushMismatch(row.number("box"), row.number("ei"), row.number("stops")));
+        assertEquals(Optional.empty(), pushMismatch(row.number("box"), row.number("ei"), row.number("stops")));
     }
 
     /** The limits of the table handholding: a longer time is told, the next faster full stop is not. */
@@ -284,5 +283,18 @@ class ExposureWarningsTest {
         List<Warning> into = new ArrayList<>();
         ExposureWarnings.ofTime(time, camera, OptionalDouble.of(focalMm), flash, tripod, into);
         return into.stream().map(Warning::code).toList();
+    }
+
+    private static Optional<Warning> pushMismatch(double box, double index, double pushStops) {
+        Stock stock = new Stock(
+                "film",
+                "Film",
+                Stock.Kind.COLOUR_NEGATIVE,
+                "C-41",
+                new FilmSpeed(box),
+                new FilmSpeed(box),
+                List.of(FilmSize.F135),
+                new Stock.Response(1, 3, new Reciprocity.None(OptionalDouble.empty())));
+        return DevelopmentWarnings.pushMismatch(stock, new FilmSpeed(index), pushStops);
     }
 }

@@ -28,7 +28,7 @@ class ExposureBarTest {
         """)
     void theBarReachesFromBoxSpeedToTheSum(double sum, String expected) {
         Grid grid = Grid.of(40, 1);
-        new ExposureBar(-1, 3, sum).inline(grid, 0, 0, 17 + 11);
+        new ExposureBar(-1, 3, sum, ExposureBar.Ends.THIN_DENSE).inline(grid, 0, 0, 17 + 11);
         assertEquals(expected, grid.text());
     }
 
@@ -45,14 +45,14 @@ class ExposureBarTest {
         """)
     void theEndsAreThoseOfTheFilm(double low, double high, double sum, String expected) {
         Grid grid = Grid.of(40, 1);
-        new ExposureBar(low, high, sum).inline(grid, 0, 0, 9 + 11);
+        new ExposureBar(low, high, sum, ExposureBar.Ends.THIN_DENSE).inline(grid, 0, 0, 9 + 11);
         assertEquals(expected, grid.text());
     }
 
     @Test
     void theRulerCountsTheStopsFromBoxSpeed() {
         Grid grid = Grid.of(50, 2);
-        new ExposureBar(-1, 3, 1.5).ruler(grid, 0, 0, 41);
+        new ExposureBar(-1, 3, 1.5, ExposureBar.Ends.THIN_DENSE).ruler(grid, 0, 0, 41);
         // Ten cells a stop: box speed in cell 10, the stops in 20 and 30; 3 would stand where dense does.
         assertEquals(
                 "thin     box        1         2     dense",
@@ -65,7 +65,7 @@ class ExposureBarTest {
     @Test
     void withoutRoomThereIsNoBarAndNothingElseIsDrawnOver() {
         Grid grid = Grid.of(18, 1);
-        new ExposureBar(-1, 3, 1).inline(grid, 0, 0, 18);
+        new ExposureBar(-1, 3, 1, ExposureBar.Ends.THIN_DENSE).inline(grid, 0, 0, 18);
         assertEquals("", grid.text());
     }
 
