@@ -17,6 +17,7 @@ public record ClockShift(long seconds, ZoneOffset from, ZoneOffset to) {
     private static final long MINUTE = 60;
     private static final long HOUR = 60 * MINUTE;
     private static final long DAY = 24 * HOUR;
+    private static final long[] UNITS = {DAY, HOUR, MINUTE, 1};
 
     public ClockShift {
         if (seconds == 0 && from.equals(to)) {
@@ -39,17 +40,27 @@ public record ClockShift(long seconds, ZoneOffset from, ZoneOffset to) {
         return "the clock " + English.list(changes) + " since " + since + "; the order of the frames is not touched";
     }
 
-    /** The two greatest units: {@code 1 day 2 h}, {@code 2 h}, {@code 45 s}. */
+    /** The two greatest units, the lesser one to the nearest: {@code 1 day 2 h}, {@code 2 h}, {@code 45 s}. */
     private String length() {
-        long left = Math.abs(seconds);
+        long exact = Math.abs(seconds);
+        // A clock that is set while seconds pass went back two hours, not 1 h 59 min.
+        long step = step(exact);
+        long left = (exact + step / 2) / step * step;
         String[] names = {English.plural(left / DAY, "day"), "h", "min", "s"};
-        long[] units = {DAY, HOUR, MINUTE, 1};
-        for (int i = 0; i < units.length; i++) {
-            if (left >= units[i]) {
-                long rest = i + 1 < units.length ? left % units[i] / units[i + 1] : 0;
-                return left / units[i] + " " + names[i] + (rest == 0 ? "" : " " + rest + " " + names[i + 1]);
+        for (int i = 0; i < UNITS.length; i++) {
+            if (left >= UNITS[i]) {
+                long rest = i + 1 < UNITS.length ? left % UNITS[i] / UNITS[i + 1] : 0;
+                return left / UNITS[i] + " " + names[i] + (rest == 0 ? "" : " " + rest + " " + names[i + 1]);
             }
         }
         return "0 s";
+    }
+
+    /** The lesser of the two units that are said of so many seconds. */
+    private static long step(long exact) {
+        if (exact >= DAY) {
+            return HOUR;
+        }
+        return exact >= HOUR ? MINUTE : 1;
     }
 }
