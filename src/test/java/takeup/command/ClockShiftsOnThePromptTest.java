@@ -217,7 +217,7 @@ class ClockShiftsOnThePromptTest {
         Playing day = Playing.medium("4 125").clockMoved(Duration.ofHours(-2)).restart();
         day.lines(".");
         assertEquals(
-                "the clock went back 1 h 59 min since frame 1" + ORDER,
+                "the clock went back 2 h since frame 1" + ORDER,
                 warning(day),
                 "of the restart only the two times of day are known");
         day.restart().clockMoved(Duration.ZERO).lines(".");
