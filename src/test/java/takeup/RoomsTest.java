@@ -66,13 +66,14 @@ class RoomsTest {
             Map.entry("grid", Set.of("text")),
             Map.entry("lettering", Set.of("grid", "scans")),
             Map.entry("screen", Set.of("session", "lettering")),
+            Map.entry("scanview", Set.of("screen")),
             Map.entry("terminal", Set.of("session", "grid")),
             Map.entry("console", Set.of("terminal", "journal")),
             Map.entry("files", Set.of("console", "handoff", "order")),
             Map.entry("shell", Set.of("files")),
             Map.entry("options", Set.of("files")),
             Map.entry("ordering", Set.of("options")),
-            Map.entry("reviewing", Set.of("options", "screen")),
+            Map.entry("reviewing", Set.of("options", "scanview")),
             Map.entry("cli", Set.of("ordering", "reviewing", "shell")));
 
     /**

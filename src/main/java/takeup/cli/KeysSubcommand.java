@@ -13,8 +13,8 @@ import takeup.dispatch.CommandTable;
 import takeup.json.Json;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
+import takeup.scanview.ScanKeys;
 import takeup.session.KeyHelp;
-import takeup.session.ScanKeys;
 import takeup.session.Session;
 import takeup.text.Padding;
 

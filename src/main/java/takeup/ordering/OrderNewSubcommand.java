@@ -239,8 +239,8 @@ final class OrderNewSubcommand implements Callable<Integer> {
                 .line("print " + desk.folder().file(made, ".html") + ": the sheet that goes with the film, and labels");
         if (made.instructions().sender().isEmpty()) {
             desk.console()
-                    .line(
-                            "nobody is named as the sender: takeup order sender --name NAME, once for all orders to come");
+                    .line("nobody is named as the sender: takeup order sender --name NAME, once for all orders "
+                            + "to come");
         }
         desk.console().line("once it is on its way: takeup order mark " + made.order() + " sent");
     }

@@ -8,10 +8,10 @@ import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.journal.Archive;
 import takeup.scans.Picture;
-import takeup.screen.ScansView;
+import takeup.scanview.ScanKeys;
+import takeup.scanview.ScansState;
+import takeup.scanview.ScansView;
 import takeup.session.Key;
-import takeup.session.ScanKeys;
-import takeup.session.ScansState;
 import takeup.terminal.Terminal;
 
 /** The Scans view on a terminal: what a key decides is on the disk before the view says so. */

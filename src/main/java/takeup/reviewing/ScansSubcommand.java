@@ -27,7 +27,7 @@ import takeup.roll.Roll;
 import takeup.scans.Proposal;
 import takeup.scans.RollMatcher;
 import takeup.scans.ScansByRoll;
-import takeup.session.ScansState;
+import takeup.scanview.ScansState;
 import takeup.terminal.NoTerminal;
 import takeup.text.English;
 

@@ -14,6 +14,7 @@ import takeup.kit.Warning;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.session.HelpList;
+import takeup.session.LastAnswer;
 import takeup.session.Session;
 import takeup.text.ClockText;
 import takeup.text.Width;
@@ -75,8 +76,8 @@ final class MessageBar {
 
     /** The warnings that came with what is said; what is typed, and a quiet word, are not held up by them. */
     private static List<Warning> warnings(Session session) {
-        Session.Tone tone = session.lastAnswer().tone();
-        return session.prompt().isEmpty() && tone != Session.Tone.QUIET
+        LastAnswer.Tone tone = session.lastAnswer().tone();
+        return session.prompt().isEmpty() && tone != LastAnswer.Tone.QUIET
                 ? session.lastAnswer().warnings()
                 : List.of();
     }
@@ -92,7 +93,7 @@ final class MessageBar {
 
     private static StyledText message(Session session) {
         List<String> lines = session.prompt().lines();
-        Session.Tone tone = session.lastAnswer().tone();
+        LastAnswer.Tone tone = session.lastAnswer().tone();
         if (lines.isEmpty() && session.question().isPresent()) {
             // Another theme or view leaves the question open: so it stays on the screen, too.
             return StyledText.strong(session.question().get().question());
@@ -100,7 +101,7 @@ final class MessageBar {
         if (lines.isEmpty() && session.view().menu().isPresent()) {
             return session.echo().map(MessageBar::onEnter).orElseGet(() -> StyledText.quiet(""));
         }
-        if (lines.isEmpty() || tone == Session.Tone.REFUSAL || tone == Session.Tone.CHOICES) {
+        if (lines.isEmpty() || tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES) {
             return lastAnswer(session);
         }
         Optional<HelpList.Entry> helpEntry = HelpList.onEnter(session);
@@ -133,7 +134,7 @@ final class MessageBar {
     }
 
     private static StyledText lastAnswer(Session session) {
-        Session.LastAnswer answer = session.lastAnswer();
+        LastAnswer answer = session.lastAnswer();
         return switch (answer.tone()) {
             case QUIET -> StyledText.quiet(answer.text());
             case ANSWER -> new StyledText(saved(answer) + answer.text(), TextRole.GOOD);
@@ -144,7 +145,7 @@ final class MessageBar {
     }
 
     /** When it was saved: {@code ✓ 15:16:04 }; nothing where nothing was. */
-    private static String saved(Session.LastAnswer answer) {
+    private static String saved(LastAnswer answer) {
         return answer.savedAt()
                 .map(it -> "✓ " + ClockText.clock(it) + ":" + ClockText.twoDigits(it.getSecond()) + " ")
                 .orElse("");

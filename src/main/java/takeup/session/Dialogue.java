@@ -2,7 +2,6 @@ package takeup.session;
 
 import java.util.Optional;
 import takeup.command.Outcome;
-import takeup.session.Session.LastAnswer;
 
 /**
  * What was said last and what is asked.

@@ -10,7 +10,6 @@ import takeup.history.ShootState;
 import takeup.report.StatusJson;
 import takeup.session.PendingLines.From;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /** Esc: takes back the nearest thing that was begun, one at a time, and then goes back to the shoot screen. */
 final class EscapeKey {
@@ -20,16 +19,16 @@ final class EscapeKey {
         boolean wasAsked = before.question().isPresent();
         Session session = before.withoutQuestion();
         if (session.pendingLines().awaitedRoll().isPresent() || session.leaving() == Leaving.WHEN_SAVED) {
-            return LineFlow.giveUp(session.say(Tone.QUIET, "given up"));
+            return LineFlow.giveUp(session.say(LastAnswer.Tone.QUIET, "given up"));
         }
         if (!session.prompt().isEmpty()) {
             return Transition.to(session.with(session.prompt().cleared())
                     .say(
-                            Tone.QUIET,
+                            LastAnswer.Tone.QUIET,
                             (wasAsked ? "withdrawn and cleared; " : "cleared; ") + PromptKeys.recallHint(session)));
         }
         if (wasAsked) {
-            return Transition.to(session.say(Tone.QUIET, "withdrawn"));
+            return Transition.to(session.say(LastAnswer.Tone.QUIET, "withdrawn"));
         }
         Optional<Session> back = ActionKeys.back(session);
         if (back.isPresent()) {

@@ -7,7 +7,6 @@ import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.session.HeldKey.Kind;
 import takeup.session.PendingLines.From;
-import takeup.session.Session.Tone;
 import takeup.text.English;
 
 /**
@@ -93,7 +92,9 @@ final class HeldKeyFlow {
     private static Session heldTally(Session session, int count) {
         int frames = Math.min(MOST_FRAMES, count);
         return session.with(session.prompt().withSelected("tally x" + frames))
-                .say(Tone.REFUSAL, "Ctrl-T was held. Enter counts " + English.count(frames, "frame") + ", Esc none");
+                .say(
+                        LastAnswer.Tone.REFUSAL,
+                        "Ctrl-T was held. Enter counts " + English.count(frames, "frame") + ", Esc none");
     }
 
     private static Session heldSpace(Session session, int count, Optional<String> setting) {
@@ -101,7 +102,7 @@ final class HeldKeyFlow {
         String line = setting.map(it -> it + " ").orElse("") + "x" + frames;
         return session.with(session.prompt().withSelected(line))
                 .say(
-                        Tone.REFUSAL,
+                        LastAnswer.Tone.REFUSAL,
                         "Space was held. Enter logs " + English.count(frames, "frame") + " more, Esc none"
                                 + (count > MOST_FRAMES
                                         ? " (" + count + " came in; one line logs up to " + MOST_FRAMES + ")"

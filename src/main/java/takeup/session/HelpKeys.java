@@ -3,7 +3,6 @@ package takeup.session;
 import java.util.List;
 import java.util.Optional;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /** Keys of the help view: the highlight, and Enter on what is highlighted. */
 final class HelpKeys {
@@ -13,14 +12,16 @@ final class HelpKeys {
     static Session highlight(Session session, int by) {
         List<HelpList.Entry> entries = HelpList.of(session).entries();
         if (entries.isEmpty()) {
-            return session.say(Tone.QUIET, "nothing here to go to");
+            return session.say(LastAnswer.Tone.QUIET, "nothing here to go to");
         }
         int from = session.view().chosen() < 0 && by > 0
                 ? -1
                 : Math.max(0, session.view().chosen());
         int to = Math.max(0, Math.min(entries.size() - 1, from + by));
         return session.with(session.view().chosen(to))
-                .say(Tone.QUIET, HelpList.words(entries.get(to), session.view().helpWord()));
+                .say(
+                        LastAnswer.Tone.QUIET,
+                        HelpList.words(entries.get(to), session.view().helpWord()));
     }
 
     /** What is highlighted, or was looked for, is done where help was asked for; empty if that is nothing. */
@@ -31,7 +32,7 @@ final class HelpKeys {
     private static Transition run(Session session, HelpList.Entry entry) {
         Optional<String> helpWord = session.view().helpWord();
         if (entry.whyNot().isPresent()) {
-            return Transition.to(session.say(Tone.REFUSAL, HelpList.words(entry, helpWord)));
+            return Transition.to(session.say(LastAnswer.Tone.REFUSAL, HelpList.words(entry, helpWord)));
         }
         Page previous = session.view().previous();
         return ViewFlow.show(session.with(session.prompt().with("")), previous)

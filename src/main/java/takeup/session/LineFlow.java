@@ -6,7 +6,6 @@ import takeup.command.Outcome;
 import takeup.history.ShootState;
 import takeup.session.PendingLines.Batch;
 import takeup.session.PendingLines.From;
-import takeup.session.Session.Tone;
 
 /** Lines are read one after the other, until one waits for a roll or for the end of the program. */
 final class LineFlow {
@@ -52,13 +51,13 @@ final class LineFlow {
             return LineResult.refused(session, rejected.why());
         }
         if (outcome instanceof Outcome.NeedsConfirmation asked && !isShot(from)) {
-            return LineResult.done(
-                    session.with(session.dialogue().asking(Optional.of(asked))).say(Tone.QUESTION, asked.question()));
+            return LineResult.done(session.with(session.dialogue().asking(Optional.of(asked)))
+                    .say(LastAnswer.Tone.QUESTION, asked.question()));
         }
         if (outcome instanceof Outcome.NeedsRoll needs) {
             return LineResult.waits(Transition.to(
                     session.with(session.pendingLines().awaiting(needs.roll()))
-                            .say(Tone.QUIET, "reading " + needs.roll() + " …"),
+                            .say(LastAnswer.Tone.QUIET, "reading " + needs.roll() + " …"),
                     new Effect.Fetch(needs.roll())));
         }
         Outcome.Accepted accepted =
@@ -84,7 +83,7 @@ final class LineFlow {
         return session.prompt().isEmpty()
                 ? without.with(session.prompt().withSelected(text))
                 : without.with(session.prompt().remembering(text))
-                        .say(Tone.REFUSAL, session.lastAnswer().text() + "; PgUp brings the line back");
+                        .say(LastAnswer.Tone.REFUSAL, session.lastAnswer().text() + "; PgUp brings the line back");
     }
 
     /** No longer waits for a roll or for leaving: the line that did goes back, what came after it goes on. */
@@ -110,7 +109,8 @@ final class LineFlow {
         String why = message.problems().isEmpty()
                 ? message.roll() + " cannot be read"
                 : message.problems().get(0);
-        return giveUp(after.say(Tone.REFUSAL, why + (isThere ? "; Enter goes on with what could be read" : "")));
+        return giveUp(
+                after.say(LastAnswer.Tone.REFUSAL, why + (isThere ? "; Enter goes on with what could be read" : "")));
     }
 
     private static boolean knows(ShootState state, Message.Fetched message) {

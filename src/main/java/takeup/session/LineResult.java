@@ -25,7 +25,7 @@ record LineResult(Progress progress, Transition transition) {
     }
 
     static LineResult refused(Session session, String why) {
-        return new LineResult(Progress.REFUSED, Transition.to(session.say(Session.Tone.REFUSAL, why)));
+        return new LineResult(Progress.REFUSED, Transition.to(session.say(LastAnswer.Tone.REFUSAL, why)));
     }
 
     static LineResult waits(Transition transition) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import takeup.dispatch.Completion;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /** Keys that write on the prompt: letters, a paste, the editing keys, Tab. */
 final class PromptKeys {
@@ -17,7 +16,7 @@ final class PromptKeys {
         return session.prompt().takes(more)
                 ? edit(session, it -> it.typed(more))
                 : session.say(
-                        Tone.REFUSAL,
+                        LastAnswer.Tone.REFUSAL,
                         "the prompt holds up to " + PromptLine.LONGEST + " characters, so this was not taken: "
                                 + more.length() + " more");
     }
@@ -60,8 +59,8 @@ final class PromptKeys {
         }
         View view = session.view().chosen(-1);
         edited = edited.with(view.page() == Page.HELP ? view.scrolledTo(0) : view);
-        Tone tone = session.lastAnswer().tone();
-        return tone == Tone.REFUSAL || tone == Tone.CHOICES ? edited.saysNothing() : edited;
+        LastAnswer.Tone tone = session.lastAnswer().tone();
+        return tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.CHOICES ? edited.saysNothing() : edited;
     }
 
     /** How what was cleared comes back. */
@@ -74,7 +73,7 @@ final class PromptKeys {
         String before = session.prompt().text().substring(0, session.prompt().cursor());
         int note = Completion.noteStart(before);
         if (before.indexOf('\n') >= 0) {
-            return session.say(Tone.CHOICES, "only the first line is completed");
+            return session.say(LastAnswer.Tone.CHOICES, "only the first line is completed");
         }
         return note >= 0 ? completeNote(session, before.substring(note)) : completeWord(session, before);
     }
@@ -82,7 +81,7 @@ final class PromptKeys {
     private static Session completeWord(Session session, String before) {
         List<String> fitting = Completion.of(session.afterPending(), before);
         if (fitting.isEmpty()) {
-            return session.say(Tone.CHOICES, "no word known here begins so");
+            return session.say(LastAnswer.Tone.CHOICES, "no word known here begins so");
         }
         String begun = before.substring(before.lastIndexOf(' ') + 1);
         if (fitting.size() == 1) {
@@ -95,7 +94,7 @@ final class PromptKeys {
         List<String> fitting =
                 Completion.notes(session.afterPending(), session.now().toLocalDate(), begun);
         if (fitting.isEmpty()) {
-            return session.say(Tone.CHOICES, "no other note of today or of this roll begins so");
+            return session.say(LastAnswer.Tone.CHOICES, "no other note of today or of this roll begins so");
         }
         Session completed = edit(session, it -> it.typed(rest(fitting, begun)));
         return fitting.size() == 1 ? completed : choices(completed, fitting, MOST_NOTES, " · ");
@@ -108,6 +107,7 @@ final class PromptKeys {
     private static Session choices(Session session, List<String> fitting, int most, String between) {
         boolean isCut = fitting.size() > most;
         return session.say(
-                Tone.CHOICES, String.join(between, isCut ? fitting.subList(0, most) : fitting) + (isCut ? " …" : ""));
+                LastAnswer.Tone.CHOICES,
+                String.join(between, isCut ? fitting.subList(0, most) : fitting) + (isCut ? " …" : ""));
     }
 }

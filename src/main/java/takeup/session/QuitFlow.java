@@ -1,7 +1,5 @@
 package takeup.session;
 
-import takeup.session.Session.Tone;
-
 /** Leaving the program: Ctrl-C, {@code quit} and {@code quit yes}, and waiting for the disk before that. */
 final class QuitFlow {
     private static final String QUIT_YES =
@@ -27,7 +25,8 @@ final class QuitFlow {
         if (session.saveQueue().isEmpty() || session.leaving() == Leaving.ANYWAY) {
             return quit(leaving);
         }
-        return SaveFlow.write(leaving.say(Tone.QUIET, "leaving as soon as the disk answers; Ctrl-C leaves now"));
+        return SaveFlow.write(
+                leaving.say(LastAnswer.Tone.QUIET, "leaving as soon as the disk answers; Ctrl-C leaves now"));
     }
 
     /** Ctrl-C: clears the prompt; twice: leaves. */
@@ -37,10 +36,11 @@ final class QuitFlow {
         }
         if (session.leaving() == Leaving.WHEN_SAVED) {
             return Transition.to(session.say(
-                    Tone.QUIET, "leaving as soon as the disk answers; quit yes leaves whatever it says, Esc stays"));
+                    LastAnswer.Tone.QUIET,
+                    "leaving as soon as the disk answers; quit yes leaves whatever it says, Esc stays"));
         }
         Session once = leaving(session, Leaving.CTRL_C_ONCE).withoutQuestion();
-        Tone tone = session.saveError().isPresent() ? Tone.REFUSAL : Tone.QUIET;
+        LastAnswer.Tone tone = session.saveError().isPresent() ? LastAnswer.Tone.REFUSAL : LastAnswer.Tone.QUIET;
         String how = session.saveError().isPresent() ? NOT_SAVED : "Ctrl-C again, or quit, leaves";
         if (!session.prompt().isEmpty()) {
             return Transition.to(once.with(session.prompt().cleared())

@@ -10,8 +10,6 @@ import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.roll.Roll;
 import takeup.session.PendingLines.From;
-import takeup.session.Session.LastAnswer;
-import takeup.session.Session.Tone;
 
 /**
  * What a line or a key did on its way to the disk: it waits in the {@link SaveQueue}, goes out as {@link Effect.Save},
@@ -23,7 +21,7 @@ final class SaveFlow {
     /** Takes what a line does into the queue, and hands it to the disk if that is idle. */
     static Transition accept(Session session, Outcome.Accepted accepted, From from) {
         Session queued = queued(session, accepted, from);
-        if (queued.lastAnswer().tone() == Tone.REFUSAL) {
+        if (queued.lastAnswer().tone() == LastAnswer.Tone.REFUSAL) {
             queued = queued.saysNothing();
         }
         queued = queued.with(viewAfter(queued.view(), accepted));
@@ -93,13 +91,16 @@ final class SaveFlow {
                 export == Message.Export.WRITTEN ? first.answer().exported() : first.answer();
         // A question, or why the line on the prompt was refused, came later than this step and is not talked over.
         boolean isOpen = session.question().isPresent()
-                || session.lastAnswer().tone() == Tone.REFUSAL
+                || session.lastAnswer().tone() == LastAnswer.Tone.REFUSAL
                         && !session.prompt().isEmpty()
                         && session.saveError().isEmpty();
         LastAnswer said = isOpen
                 ? new LastAnswer(
                         session.lastAnswer().tone(), session.lastAnswer().text(), answer.warnings())
-                : new LastAnswer(first.isLarge() ? Tone.LARGE : Tone.ANSWER, answer.text(), answer.warnings())
+                : new LastAnswer(
+                                first.isLarge() ? LastAnswer.Tone.LARGE : LastAnswer.Tone.ANSWER,
+                                answer.text(),
+                                answer.warnings())
                         .savedAt(first.step().at());
         Session saved = session.with(said).with(session.saveQueue().written());
         return session.view().chosen() >= 0 && !offersTheSame(session, saved) ? saved.withoutChoice() : saved;

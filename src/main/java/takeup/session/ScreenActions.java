@@ -2,9 +2,7 @@ package takeup.session;
 
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
-import takeup.session.Session.LastAnswer;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /**
  * What a line that logs nothing does to the screen.
@@ -25,7 +23,7 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
     }
 
     private Session answering() {
-        return session.with(new LastAnswer(Tone.ANSWER, answer.text(), answer.warnings()));
+        return session.with(new LastAnswer(LastAnswer.Tone.ANSWER, answer.text(), answer.warnings()));
     }
 
     @Override

@@ -10,7 +10,6 @@ import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
-import takeup.kit.Warning;
 import takeup.planning.ShootCommand;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
@@ -37,47 +36,6 @@ public record Session(
         View view,
         SessionClock clock,
         Settings settings) {
-    /** How something is said; {@code CHOICES} are what Tab could complete, until the line is typed on. */
-    public enum Tone {
-        QUIET,
-        ANSWER,
-        LARGE,
-        QUESTION,
-        REFUSAL,
-        CHOICES
-    }
-
-    /**
-     * What was said last, and the warnings with it.
-     *
-     * @param savedAt when what it tells of was saved; empty where nothing was
-     * @param isRead whether a key was pressed since
-     */
-    public record LastAnswer(
-            Tone tone, String text, List<Warning> warnings, Optional<OffsetDateTime> savedAt, boolean isRead) {
-        static final LastAnswer NOTHING = new LastAnswer(Tone.QUIET, "", List.of());
-
-        public LastAnswer {
-            warnings = List.copyOf(warnings);
-        }
-
-        LastAnswer(Tone tone, String text, List<Warning> warnings) {
-            this(tone, text, warnings, Optional.empty(), false);
-        }
-
-        LastAnswer savedAt(OffsetDateTime at) {
-            return new LastAnswer(tone, text, warnings, Optional.of(at), false);
-        }
-
-        LastAnswer read() {
-            return new LastAnswer(tone, text, warnings, savedAt, true);
-        }
-
-        static LastAnswer quiet(String text) {
-            return new LastAnswer(Tone.QUIET, text, List.of());
-        }
-    }
-
     /** Which view. */
     public enum Page {
         SHOOT,
@@ -104,7 +62,7 @@ public record Session(
             ShootState state, Settings settings, String theme, List<String> problems, OffsetDateTime now, long ticks) {
         LastAnswer first = problems.isEmpty()
                 ? ShootCommand.stillIn(state, now).map(LastAnswer::quiet).orElse(LastAnswer.NOTHING)
-                : new LastAnswer(Tone.REFUSAL, firstOf(problems), List.of());
+                : new LastAnswer(LastAnswer.Tone.REFUSAL, firstOf(problems), List.of());
         return new Session(
                 SaveQueue.of(state),
                 PromptLine.EMPTY,
@@ -124,7 +82,7 @@ public record Session(
     /** The same, offering back what was being typed when the program ended last. */
     public Session offering(String draft) {
         Session offered = with(prompt.with(draft).cleared());
-        return lastAnswer().tone() == Tone.QUIET
+        return lastAnswer().tone() == LastAnswer.Tone.QUIET
                 ? offered.with(LastAnswer.quiet("PgUp brings back what was being typed: " + draft))
                 : offered;
     }
@@ -164,8 +122,8 @@ public record Session(
     }
 
     /** With a sentence; a warning stays beside it, but for a refusal and a question. */
-    Session say(Tone tone, String text) {
-        boolean isNew = tone == Tone.REFUSAL || tone == Tone.QUESTION;
+    Session say(LastAnswer.Tone tone, String text) {
+        boolean isNew = tone == LastAnswer.Tone.REFUSAL || tone == LastAnswer.Tone.QUESTION;
         return with(new LastAnswer(tone, text, isNew ? List.of() : lastAnswer().warnings()));
     }
 
@@ -176,7 +134,7 @@ public record Session(
     /** Without the question that was not answered, and without its words. */
     Session withoutQuestion() {
         Session without = with(dialogue.asking(Optional.empty()));
-        return lastAnswer().tone() == Tone.QUESTION ? without.saysNothing() : without;
+        return lastAnswer().tone() == LastAnswer.Tone.QUESTION ? without.saysNothing() : without;
     }
 
     /** With nothing highlighted. */

@@ -4,7 +4,6 @@ import java.util.List;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /** Keys of the shoot screen: the highlight in the list of choices, the next camera, the end of the day. */
 final class ShootKeys {
@@ -22,7 +21,7 @@ final class ShootKeys {
                         + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame")
                 .or(() ->
                         PickList.highlighted(chosen).map(it -> "Enter does what " + it.line() + " does: " + it.text()))
-                .map(it -> chosen.say(Tone.QUIET, it))
+                .map(it -> chosen.say(LastAnswer.Tone.QUIET, it))
                 .orElse(chosen);
     }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.BulbTimer;
-import takeup.session.Session.Tone;
 
 /**
  * What each message makes of the model: a key is looked up in {@link KeyBindings}, the answers of the disk move what it
@@ -43,7 +42,7 @@ public final class Update implements Message.Cases<Transition> {
         if (binding.isPresent()) {
             Optional<String> whyNot = binding.get().whyNot().apply(session);
             return whyNot.isPresent()
-                    ? Transition.to(session.say(Tone.REFUSAL, whyNot.get()))
+                    ? Transition.to(session.say(LastAnswer.Tone.REFUSAL, whyNot.get()))
                     : binding.get().step().apply(session);
         }
         return Transition.to(
@@ -107,14 +106,14 @@ public final class Update implements Message.Cases<Transition> {
         Session failed = session.with(session.saveQueue().failed(message.why()));
         return switch (session.leaving()) {
             case ANYWAY -> QuitFlow.quit(failed);
-            case WHEN_SAVED -> LineFlow.giveUp(failed.say(Tone.REFUSAL, QuitFlow.STILL_NOT_SAVED));
+            case WHEN_SAVED -> LineFlow.giveUp(failed.say(LastAnswer.Tone.REFUSAL, QuitFlow.STILL_NOT_SAVED));
             case NO, CTRL_C_ONCE -> Transition.to(failed);
         };
     }
 
     @Override
     public Transition notice(Message.Notice message) {
-        return Transition.to(session.say(Tone.REFUSAL, message.text()));
+        return Transition.to(session.say(LastAnswer.Tone.REFUSAL, message.text()));
     }
 
     @Override

@@ -7,7 +7,6 @@ import takeup.report.NightBefore;
 import takeup.report.NightBeforeText;
 import takeup.report.PlanTable;
 import takeup.session.Session.Page;
-import takeup.session.Session.Tone;
 
 /** Which view is shown, and what part of it. */
 final class ViewFlow {
@@ -42,7 +41,7 @@ final class ViewFlow {
     static Session theme(Session session, String name) {
         List<String> known = ThemeCommand.THEMES;
         String theme = name.isEmpty() ? known.get((known.indexOf(session.view().theme()) + 1) % known.size()) : name;
-        return session.with(session.view().theme(theme)).say(Tone.QUIET, "theme " + theme);
+        return session.with(session.view().theme(theme)).say(LastAnswer.Tone.QUIET, "theme " + theme);
     }
 
     /** Down to the last line of the list at most, so that the way back up begins at once. */

@@ -95,7 +95,7 @@ class GuideTest {
                     entries(typed, before.length),
                     entries(picked, before.length),
                     rows.get(i).line());
-            assertEquals(Session.Tone.ANSWER, picked.tone(), rows.get(i).line());
+            assertEquals(LastAnswer.Tone.ANSWER, picked.tone(), rows.get(i).line());
         }
     }
 

@@ -85,7 +85,7 @@ class KeysTest {
         assertTrue(taken > 0, "the binding is reached somewhere");
     }
 
-    private record Looks(PromptLine prompt, Session.LastAnswer said, View view, SaveQueue ledger) {}
+    private record Looks(PromptLine prompt, LastAnswer said, View view, SaveQueue ledger) {}
 
     private static Looks looks(Session shoot) {
         return new Looks(shoot.prompt(), shoot.lastAnswer(), shoot.view(), shoot.saveQueue());
@@ -223,7 +223,7 @@ class KeysTest {
     @Test
     void tabSaysWhyNotWhereThereIsOnlyOne() {
         Playing day = Playing.medium().press(Key.Name.TAB);
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertTrue(day.said().contains("one camera"), day.said());
         assertTrue(Playing.of().press(Key.Name.TAB).said().contains("no camera"));
     }
@@ -232,7 +232,7 @@ class KeysTest {
     void aCameraThatWasUsedYesterdayAndIsEmptyIsNotInUseToday() {
         Playing day =
                 Playing.of("cam 35", "cam 645", "load cn400").later(24 * 60).press(Key.Name.TAB);
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertEquals("645 back 1", day.camera());
         day = Playing.two().later(24 * 60).press(Key.Name.TAB);
         assertEquals("35", day.camera());
@@ -344,7 +344,7 @@ class KeysTest {
         assertEquals("mono", day.lines("theme mono").shoot().view().theme());
         day.lines("theme neon");
         assertEquals("mono", day.shoot().view().theme());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertEquals("theme neon", day.prompt());
     }
 

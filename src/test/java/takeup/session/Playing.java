@@ -309,7 +309,7 @@ public final class Playing {
         return shoot.lastAnswer().text();
     }
 
-    Session.Tone tone() {
+    LastAnswer.Tone tone() {
         return shoot.lastAnswer().tone();
     }
 

@@ -87,7 +87,7 @@ class PromptLineTest {
     void aRefusedLineStaysOnThePromptWithItsReason() {
         Playing day = Playing.medium("8 11");
         assertEquals("8 11", day.prompt());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertEquals(0, day.frames());
         day.press(Key.Name.BACKSPACE).press(Key.Name.BACKSPACE).type("125").press(Key.Name.ENTER);
         assertEquals("f/8 1/125", day.framePair());
@@ -96,7 +96,7 @@ class PromptLineTest {
     @Test
     void theReasonGoesOnceTheLineIsMended() {
         Playing day = Playing.medium("8 11").press(Key.Name.BACKSPACE);
-        assertEquals(Session.Tone.QUIET, day.tone());
+        assertEquals(LastAnswer.Tone.QUIET, day.tone());
         assertEquals("", day.said());
     }
 
@@ -143,7 +143,7 @@ class PromptLineTest {
     void pgDnOnAHalfTypedLineLeavesItAloneAndSaysWhy() {
         Playing day = Playing.medium("4 125").type("8 25").press(Key.Name.PAGE_DOWN);
         assertEquals("8 25", day.prompt());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
     }
 
     @Test
@@ -179,7 +179,7 @@ class PromptLineTest {
         day.press(Key.ctrl('y'));
         assertEquals(2, day.frames());
         day.press(Key.ctrl('y'));
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertEquals(before, day.shoot().prompt());
     }
 
@@ -215,7 +215,7 @@ class PromptLineTest {
         Playing day = Playing.medium().paste("4 125\n8 11\n5.6 60\nundo").press(Key.Name.ENTER);
         assertEquals(1, day.frames());
         assertEquals("8 11\n5.6 60\nundo", day.prompt());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         day.press(Key.Name.ESCAPE);
         assertEquals(1, day.frames());
     }
@@ -228,7 +228,7 @@ class PromptLineTest {
                 .press(Key.Name.ENTER)
                 .disk(Playing.Disk.WELL);
         assertEquals(1, day.frames());
-        assertEquals(Session.Tone.QUESTION, day.tone());
+        assertEquals(LastAnswer.Tone.QUESTION, day.tone());
         assertEquals(Roll.State.FINISHED, day.lines("yes").roll("R0001").state());
     }
 
@@ -272,7 +272,7 @@ class PromptLineTest {
     void aPasteThatThePromptCannotHoldIsNotCutButRefused() {
         Playing day = Playing.medium().type("4").paste("x".repeat(30_000));
         assertEquals("4", day.prompt());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertTrue(day.said().contains("20000"), day.said());
     }
 
@@ -311,7 +311,7 @@ class PromptLineTest {
     @Test
     void aQuestionIsAnsweredByYes() {
         Playing day = Playing.medium("4 125", "unload");
-        assertEquals(Session.Tone.QUESTION, day.tone());
+        assertEquals(LastAnswer.Tone.QUESTION, day.tone());
         assertEquals(1, day.frames());
         day.type("yes");
         assertTrue(
@@ -330,7 +330,7 @@ class PromptLineTest {
         assertFalse(day.said().contains("unloads"), day.said());
         day.lines("yes");
         assertEquals(Roll.State.OPEN, day.roll("R0001").state());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
     }
 
     @Test
@@ -339,7 +339,7 @@ class PromptLineTest {
         assertEquals("All is left as it was.", day.said());
         assertEquals("", day.prompt());
         assertEquals(Roll.State.OPEN, day.roll("R0001").state());
-        assertEquals(Session.Tone.REFUSAL, day.lines("no").tone(), "a second no has nothing to answer");
+        assertEquals(LastAnswer.Tone.REFUSAL, day.lines("no").tone(), "a second no has nothing to answer");
     }
 
     @ParameterizedTest(name = "{0} withdraws the question and says so")
@@ -348,7 +348,7 @@ class PromptLineTest {
         Playing day = Playing.medium("4 125", "unload");
         day.press(key.equals("ESCAPE") ? Key.of(Key.Name.ESCAPE) : key.equals("CTRL") ? Key.ctrl('c') : Key.typed(" "))
                 .pass(200);
-        assertFalse(day.tone() == Session.Tone.QUESTION, day.said());
+        assertFalse(day.tone() == LastAnswer.Tone.QUESTION, day.said());
         day.lines("yes");
         assertEquals(Roll.State.OPEN, day.roll("R0001").state());
     }

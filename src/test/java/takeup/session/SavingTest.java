@@ -328,7 +328,7 @@ class SavingTest {
         assertFalse(day.isOver());
         assertTrue(day.said().contains("NOT SAVED"), day.said());
         assertTrue(day.said().contains("quit yes"), day.said());
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
     }
 
     /** How often a step was handed to the disk. */

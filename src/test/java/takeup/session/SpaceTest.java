@@ -176,7 +176,7 @@ class SpaceTest {
     @Test
     void withoutAFilmSpaceSaysWhyNot() {
         Playing day = Playing.of("cam 645").space();
-        assertEquals(Session.Tone.REFUSAL, day.tone());
+        assertEquals(LastAnswer.Tone.REFUSAL, day.tone());
         assertTrue(day.said().contains("no film in 645"), day.said());
         assertTrue(Playing.of().space().said().contains("no camera"));
     }
@@ -265,14 +265,14 @@ class SpaceTest {
     void theFirstSpaceOnAnotherCameraNamesItLarge() {
         Playing day = Playing.two("4 125").space().press(Key.Name.TAB).pass(0);
         assertEquals("35", day.camera());
-        assertEquals(Session.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
         assertTrue(day.said().contains("R0001"), day.said());
-        assertEquals(Session.Tone.ANSWER, day.space().tone());
+        assertEquals(LastAnswer.Tone.ANSWER, day.space().tone());
         day.lines("cam 645 2", "load cn400");
-        assertEquals(Session.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
         day.lines("back 1");
-        assertEquals(Session.Tone.LARGE, day.space().tone());
-        assertEquals(Session.Tone.ANSWER, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.ANSWER, day.space().tone());
     }
 
     @Test
@@ -281,19 +281,19 @@ class SpaceTest {
                 Playing.two("4 125", "cam 35").space().space().lines("cam 645").space();
         day.press(Key.ctrl('z')).press(Key.ctrl('z'));
         assertEquals("35", day.camera());
-        assertEquals(Session.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
     }
 
     @Test
     void aTypedFrameInBetweenDoesNotSpendTheLargeName() {
         Playing day = Playing.two("4 125").space().lines("cam 35", "8 250");
-        assertEquals(Session.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
     }
 
     @Test
     void afterARestartAChangeOfCameraIsNamedLarge() {
         Playing day = Playing.two("4 125").restart().lines("cam 35");
-        assertEquals(Session.Tone.LARGE, day.space().tone());
+        assertEquals(LastAnswer.Tone.LARGE, day.space().tone());
     }
 
     @Test

@@ -1,9 +1,10 @@
-package takeup.session;
+package takeup.scanview;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.review.Density;
+import takeup.session.Key;
 
 /**
  * A key of the Scans view and what it does: one table for handling, footer and {@code takeup keys}.

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import java.util.List;
 import takeup.grid.TextRole;

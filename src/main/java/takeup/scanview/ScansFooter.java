@@ -1,11 +1,10 @@
-package takeup.screen;
+package takeup.scanview;
 
 import java.util.ArrayList;
 import java.util.List;
 import takeup.grid.Grid;
+import takeup.screen.KeyItem;
 import takeup.session.Key;
-import takeup.session.ScanKeys;
-import takeup.session.ScansState;
 
 /** The keys of the scans view over one row or two; arrows need no mention. */
 final class ScansFooter {

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import java.util.List;
 import java.util.Map;
@@ -8,7 +8,6 @@ import takeup.grid.PixelPair;
 import takeup.grid.TextRole;
 import takeup.review.ScanRow;
 import takeup.scans.Picture;
-import takeup.session.ScansState;
 
 /**
  * The scans and the place that they are drawn in: what the list and the contact sheet share.

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import takeup.grid.Grid;
 import takeup.grid.TextRole;

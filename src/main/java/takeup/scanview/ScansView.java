@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import java.util.List;
 import java.util.Map;
@@ -6,7 +6,6 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
 import takeup.scans.Picture;
-import takeup.session.ScansState;
 import takeup.text.Width;
 
 /** Scans beside what was set and read: a list with the scan under the cursor large, or a contact sheet of them all. */

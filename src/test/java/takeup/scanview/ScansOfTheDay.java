@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,14 +16,12 @@ import takeup.scans.Scan;
 import takeup.scans.Slot;
 import takeup.scans.Tone;
 import takeup.session.Key;
-import takeup.session.ScanKeys;
-import takeup.session.ScansState;
 
 /**
  * What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that
  * it left out.
  */
-final class ScansOfTheDay {
+public final class ScansOfTheDay {
     private static final int WIDE = 96;
     private static final int HIGH = 72;
 
@@ -34,7 +32,7 @@ final class ScansOfTheDay {
     private ScansOfTheDay() {}
 
     /** The scans of a roll, as far as they came back, with so many frames judged good and the one after them thin. */
-    static Grid of(Roll roll, int leftOut, int good, int columns, int rows) {
+    public static Grid of(Roll roll, int leftOut, int good, int columns, int rows) {
         ScansOfTheDay day = new ScansOfTheDay();
         List<Scan> scans = new ArrayList<>();
         for (int i = 0; i < roll.frames().size(); i++) {

@@ -1,4 +1,4 @@
-package takeup.session;
+package takeup.scanview;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package takeup.screen;
+package takeup.scanview;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -47,8 +47,6 @@ import takeup.scans.Slot;
 import takeup.scans.Tone;
 import takeup.session.Key;
 import takeup.session.Playing;
-import takeup.session.ScanKeys;
-import takeup.session.ScansState;
 import takeup.terminal.Painter;
 
 /** Four frames and three scans: the second frame has none. Keys in, screen and decisions out. */
