@@ -85,6 +85,9 @@ public final class BigText {
         ". # . # ."
     };
 
+    /** A row of pixels of what has no shape, in both sizes. */
+    private static final String BLANK = "..";
+
     private BigText() {}
 
     /** Whether each letter of a text has a shape. */
@@ -94,17 +97,17 @@ public final class BigText {
 
     /** How many columns a text takes when it is 5 * scale rows high. */
     public static int width(String text, int scale) {
-        return width(true, text) * scale;
+        return tallWidth(text, 5 * scale);
     }
 
     /** How many columns a text takes when it is three rows high. */
     public static int smallWidth(String text) {
-        return width(false, text);
+        return narrow(text, 0).length();
     }
 
     /** How many columns a text takes when it is so many rows high. */
     public static int tallWidth(String text, int rows) {
-        return width(true, text) * rows / 5;
+        return large(text, 0).length() * rows / 5;
     }
 
     /** Draws 5 * scale rows high. */
@@ -114,29 +117,39 @@ public final class BigText {
 
     /** Draws three rows high. */
     public static void drawSmall(Grid grid, int column, int row, String text, TextRole role) {
-        paint(false, grid, column, row, text, 5, 5, role);
+        String[] pixels = new String[5];
+        for (int y = 0; y < pixels.length; y++) {
+            pixels[y] = narrow(text, y);
+        }
+        paint(pixels, grid, column, row, 5, 5, role);
     }
 
     /** Draws so many rows high, and as much wider. */
     public static void drawTall(Grid grid, int column, int row, String text, int rows, TextRole role) {
-        paint(true, grid, column, row, text, 2 * rows, rows, role);
+        String[] pixels = new String[10];
+        for (int y = 0; y < pixels.length; y++) {
+            pixels[y] = large(text, y);
+        }
+        paint(pixels, grid, column, row, 2 * rows, rows, role);
     }
 
-    /** Draws a text so many half rows high; {@code fifths} columns stand for five pixels. */
-    private static void paint(
-            boolean large, Grid grid, int column, int row, String text, int halves, int fifths, TextRole role) {
-        int width = width(large, text) * fifths / 5;
-        int high = large ? 10 : 5;
+    /** Draws pixels so many half rows high; {@code fifths} columns stand for five of them. */
+    private static void paint(String[] pixels, Grid grid, int column, int row, int halves, int fifths, TextRole role) {
+        int width = pixels[0].length() * fifths / 5;
         for (int x = 0; x < width; x++) {
             int pixel = x * 5 / fifths;
             for (int half = 0; half < halves; half += 2) {
-                boolean above = isSet(large, text, pixel, half * high / halves);
-                boolean below = half + 1 < halves && isSet(large, text, pixel, (half + 1) * high / halves);
+                boolean above = isSet(pixels, pixel, half, halves);
+                boolean below = half + 1 < halves && isSet(pixels, pixel, half + 1, halves);
                 if (above || below) {
                     grid.put(column + x, row + half / 2, block(above, below), role);
                 }
             }
         }
+    }
+
+    private static boolean isSet(String[] pixels, int x, int half, int halves) {
+        return pixels[half * pixels.length / halves].charAt(x) == '#';
     }
 
     private static String block(boolean above, boolean below) {
@@ -146,46 +159,44 @@ public final class BigText {
         return above ? "▀" : "▄";
     }
 
-    private static int width(boolean large, String text) {
-        int width = 0;
-        for (int at = 0; at < text.length(); at++) {
-            width += letterWidth(large, text.charAt(at)) + 1;
+    /** A row of pixels of a text ten rows high; a letter that has no large shape is a narrow one, doubled. */
+    private static String large(String text, int y) {
+        StringBuilder row = new StringBuilder();
+        for (char letter : text.toCharArray()) {
+            int at = LETTERS.indexOf(letter);
+            row.append(row.isEmpty() ? "" : ".").append(at >= 0 ? row(LARGE_SHAPES[at], y) : widened(letter, y / 2));
         }
-        return Math.max(0, width - 1);
+        return row.toString();
     }
 
-    /** Whether a pixel of a text is set; none is in the gaps, nor in a letter that has no shape. */
-    private static boolean isSet(boolean large, String text, int x, int y) {
-        int left = 0;
-        for (int at = 0; at < text.length(); at++) {
-            int wide = letterWidth(large, text.charAt(at));
-            if (x < left + wide) {
-                return x >= left && isSet(large, text.charAt(at), x - left, y);
-            }
-            left += wide + 1;
+    /** A row of pixels of a text five rows high. */
+    private static String narrow(String text, int y) {
+        StringBuilder row = new StringBuilder();
+        for (char letter : text.toCharArray()) {
+            row.append(row.isEmpty() ? "" : ".").append(narrow(letter, y));
         }
-        return false;
+        return row.toString();
     }
 
-    private static int letterWidth(boolean large, char letter) {
-        int wide = LETTERS.indexOf(letter);
-        int narrow = NARROW_LETTERS.indexOf(letter);
-        if (large && wide >= 0) {
-            return LARGE_SHAPES[wide].indexOf(' ');
-        }
-        if (narrow < 0) {
-            return 2;
-        }
-        return NARROW[narrow].indexOf(' ') * (large ? 2 : 1);
+    /** A row of pixels of a narrow letter. */
+    private static String narrow(char letter, int y) {
+        int at = NARROW_LETTERS.indexOf(letter);
+        return at >= 0 ? row(NARROW[at], y) : BLANK;
     }
 
-    private static boolean isSet(boolean large, char letter, int x, int y) {
-        int wide = LETTERS.indexOf(letter);
-        int narrow = NARROW_LETTERS.indexOf(letter);
-        if (large && wide >= 0) {
-            return LARGE_SHAPES[wide].charAt(y * (LARGE_SHAPES[wide].indexOf(' ') + 1) + x) == '#';
+    private static String widened(char letter, int y) {
+        if (NARROW_LETTERS.indexOf(letter) < 0) {
+            return BLANK;
         }
-        int zoom = large ? 2 : 1;
-        return narrow >= 0 && NARROW[narrow].charAt(y / zoom * (NARROW[narrow].indexOf(' ') + 1) + x / zoom) == '#';
+        StringBuilder twice = new StringBuilder();
+        for (char pixel : narrow(letter, y).toCharArray()) {
+            twice.append(pixel).append(pixel);
+        }
+        return twice.toString();
+    }
+
+    private static String row(String shape, int y) {
+        int wide = shape.indexOf(' ');
+        return shape.substring(y * (wide + 1), y * (wide + 1) + wide);
     }
 }

@@ -7,7 +7,7 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
-import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.lettering.BigText;
 import takeup.lettering.StyledText;
@@ -26,15 +26,19 @@ final class CounterPanel {
     /** Columns of what is left, with its words: {@code 10 left of 16}. */
     private static final int LEFT = 13;
 
-    private final Session session;
     private final ShootState state;
+    private final Optional<Suggestions> advice;
+    /** Stops above box speed that the pair in hand comes to; empty where that is not known. */
+    private final OptionalDouble overBox;
+
     private final Grid grid;
     private final Layout layout;
     private final int scale;
 
-    CounterPanel(Session session, Grid grid) {
-        this.session = session;
+    CounterPanel(Session session, Optional<Suggestions> advice, Grid grid) {
         this.state = session.shown();
+        this.advice = advice;
+        this.overBox = ExposureInHand.overBox(state);
         this.grid = grid;
         this.layout = Layout.of(grid);
         this.scale = layout.counterScale();
@@ -112,7 +116,7 @@ final class CounterPanel {
         } else if (setting.aperture().isEmpty() && setting.time().isEmpty()) {
             grid.put(column, row, "nothing set", TextRole.READOUT);
             String example = SetupText.example(state);
-            String hint = session.choices().isEmpty()
+            String hint = advice.filter(it -> !it.suggestions().isEmpty()).isEmpty()
                     ? "type " + example + ", or a reading: m 5.6 125"
                     : "Down and Enter take one below; or type " + example;
             int line = row + 1;
@@ -152,7 +156,7 @@ final class CounterPanel {
                 remedy.map(it -> error.isEmpty() ? it : it + " · " + error).orElse(error);
         grid.put(at + 1, row, TextFit.first(room - (at + 1 - column), words, remedy.orElse(error)), TextRole.STRONG);
         bar(roll, column, row + 1, room);
-        if (layout.isAiry() || ExposureInHand.overBox(state).isEmpty()) {
+        if (layout.isAiry() || overBox.isEmpty()) {
             int line = layout.isAiry() ? row + 3 : row + 1;
             grid.put(column, line, Width.cut(fault.text(), room), TextRole.NORMAL);
         }
@@ -160,12 +164,7 @@ final class CounterPanel {
 
     /** The pair that would do; empty where the light is not known, or there is none. */
     private Optional<String> instead() {
-        int best = session.bestChoice();
-        if (best < 0 || best >= session.choices().size()) {
-            return Optional.empty();
-        }
-        Suggestion it = session.choices().get(best);
-        return it.time().map(time -> it.aperture() + " " + time);
+        return advice.flatMap(Suggestions::bestOne).flatMap(it -> it.time().map(time -> it.aperture() + " " + time));
     }
 
     /** What the setting comes to in this light: in words, as a bar, and what the sum is made of. */
@@ -174,7 +173,7 @@ final class CounterPanel {
         int end = grid.put(column, row, Width.cut(SettingText.error(state), room), TextRole.STRONG);
         if (layout.isAiry()) {
             bar(roll, column, row + 1, room);
-        } else if (ExposureInHand.overBox(state).isPresent()) {
+        } else if (overBox.isPresent()) {
             bar(roll, end + 2, row, layout.right() - end - 2);
         }
         int below = layout.isAiry() ? row + (scale > 1 ? 3 : 2) : row + 1;
@@ -182,11 +181,10 @@ final class CounterPanel {
     }
 
     private void bar(Roll roll, int column, int row, int room) {
-        OptionalDouble sum = ExposureInHand.overBox(state);
-        if (sum.isPresent() && scale > 1) {
-            ExposureBar.of(roll, sum.getAsDouble()).ruler(grid, column, row, room);
-        } else if (sum.isPresent()) {
-            ExposureBar.of(roll, sum.getAsDouble()).inline(grid, column, row, room);
+        if (overBox.isPresent() && scale > 1) {
+            ExposureBar.of(roll, overBox.getAsDouble()).ruler(grid, column, row, room);
+        } else if (overBox.isPresent()) {
+            ExposureBar.of(roll, overBox.getAsDouble()).inline(grid, column, row, room);
         }
     }
 

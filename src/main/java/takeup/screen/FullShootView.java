@@ -7,6 +7,7 @@ import takeup.advice.NextMoment;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
+import takeup.kit.Suggestions;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.roll.Roll;
@@ -24,12 +25,14 @@ final class FullShootView {
     private final ShootState state;
     private final Grid grid;
     private final Layout layout;
+    private final Optional<Suggestions> advice;
 
     FullShootView(Session session, Grid grid) {
         this.session = session;
         this.state = session.shown();
         this.grid = grid;
         this.layout = Layout.of(grid);
+        this.advice = session.advice();
     }
 
     void draw() {
@@ -81,7 +84,7 @@ final class FullShootView {
         int above = free >= 1 ? 1 : 0;
         int between = free >= 3 ? 1 : 0;
         int below = free >= 4 ? 1 : 0;
-        int row = new CounterPanel(session, grid).draw(roll, top + above) + between;
+        int row = new CounterPanel(session, advice, grid).draw(roll, top + above) + between;
         if (hasStrip) {
             FilmStrip strip = new FilmStrip(grid, roll, layout.margin(), row + rebate, stripRows, layout.room());
             if (layout.hasUpperRebate()) {
@@ -99,7 +102,7 @@ final class FullShootView {
     }
 
     private void lists(int row, int count) {
-        SuggestionList suggestions = new SuggestionList(session, grid);
+        SuggestionList suggestions = new SuggestionList(session, advice, grid);
         suggestions.draw(row, count);
         if (suggestions.isEmpty()) {
             NewestFrames.draw(grid, session, layout.margin(), row, count, FrameText.Columns.TIMED);

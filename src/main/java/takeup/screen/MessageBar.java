@@ -40,36 +40,37 @@ final class MessageBar {
     static void drawOver(Grid grid, Session session, int end, int least, int most) {
         int margin = Layout.of(grid).margin();
         int width = Layout.of(grid).room() - 1;
-        List<Integer> plates = new ArrayList<>();
-        List<StyledText> lines = lines(session, width, plates);
+        List<List<StyledText>> lines = lines(session, width);
         boolean isRead = session.lastAnswer().isRead() && session.prompt().isEmpty();
         int shown = Math.min(isRead ? least : most, lines.size());
         int first = end - Math.max(shown, Math.min(least, most));
         for (int i = 0; i < shown; i++) {
-            StyledText line = lines.get(i);
-            boolean isCut = i == shown - 1 && shown < lines.size();
-            String text = isCut ? Width.cut(line.text() + " …", width) : line.text();
             grid.fill(first + i, TextRole.NORMAL);
-            grid.put(margin, first + i, text, line.role());
-            grid.put(margin, first + i, text, TextRole.CAUTION, plates.get(i));
+            int column = margin;
+            List<StyledText> parts = lines.get(i);
+            for (StyledText part : parts) {
+                column = grid.put(column, first + i, part.text(), part.role());
+            }
+            if (i == shown - 1 && shown < lines.size()) {
+                TextRole role = parts.get(parts.size() - 1).role();
+                grid.put(Math.min(column, margin + width - 2), first + i, " …", role);
+            }
         }
     }
 
-    /** The rows of what is said; how many columns of each are the plate of a warning is put into a list beside them. */
-    private static List<StyledText> lines(Session session, int width, List<Integer> plates) {
+    /** The rows of what is said, each in its parts: the plate of a warning, and words. */
+    private static List<List<StyledText>> lines(Session session, int width) {
         StyledText message = message(session);
-        List<StyledText> lines = new ArrayList<>();
+        List<List<StyledText>> lines = new ArrayList<>();
         for (String row : TextFit.rows(message.text(), width)) {
-            lines.add(new StyledText(row, message.role()));
-            plates.add(0);
+            lines.add(List.of(new StyledText(row, message.role())));
         }
         for (Warning warning : warnings(session)) {
-            String plate = TextFit.plate(warning.code().standing()).text();
-            List<String> rows = TextFit.rows(plate + " " + warning.text(), width);
-            for (int i = 0; i < rows.size(); i++) {
-                lines.add(StyledText.normal(rows.get(i)));
-                plates.add(i == 0 ? Width.of(plate) : 0);
-            }
+            StyledText plate = TextFit.plate(warning.code().standing());
+            List<String> rows = TextFit.rows(plate.text() + " " + warning.text(), width);
+            String beside = rows.get(0).substring(plate.text().length());
+            lines.add(List.of(new StyledText(plate.text(), TextRole.CAUTION), StyledText.normal(beside)));
+            rows.subList(1, rows.size()).forEach(row -> lines.add(List.of(StyledText.normal(row))));
         }
         return lines;
     }

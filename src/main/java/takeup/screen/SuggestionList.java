@@ -8,6 +8,7 @@ import takeup.grid.TextRole;
 import takeup.kit.Camera;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.report.SetupText;
 import takeup.session.Session;
@@ -29,12 +30,12 @@ final class SuggestionList {
     private final int chosen;
     private final boolean hasDepth;
 
-    SuggestionList(Session session, Grid grid) {
+    SuggestionList(Session session, Optional<Suggestions> advice, Grid grid) {
         this.grid = grid;
         this.layout = Layout.of(grid);
-        this.suggestions = session.choices();
+        this.suggestions = advice.map(Suggestions::suggestions).orElse(List.of());
         this.shutter = session.shown().cameraInHand().flatMap(Camera::shutter);
-        this.best = session.bestChoice();
+        this.best = advice.map(Suggestions::best).orElse(-1);
         this.chosen = session.view().chosen();
         this.hasDepth = layout.isWideList()
                 && suggestions.stream().anyMatch(it -> it.depth().isPresent());

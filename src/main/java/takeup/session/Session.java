@@ -198,16 +198,17 @@ public record Session(
     }
 
     /** The suggestions that stand on the screen; none without film or light. */
-    public List<Suggestion> choices() {
+    List<Suggestion> choices() {
         return advice().map(Suggestions::suggestions).orElse(List.of());
     }
 
     /** Which of them is the best; -1 where there is none. */
-    public int bestChoice() {
+    int bestChoice() {
         return advice().map(Suggestions::best).orElse(-1);
     }
 
-    private Optional<Suggestions> advice() {
+    /** What the light of the day asks for, without what the shutter cannot do; worked out anew at each call. */
+    public Optional<Suggestions> advice() {
         ShootState state = shown();
         return state.day()
                 .light()

@@ -248,7 +248,15 @@ class FactsTest {
             }
             assertEquals(1, marked);
         }
-        shows(shoot.choices().get(shoot.view().chosen()).aperture().toString(), shoot, LARGE);
+        shows(
+                shoot.advice()
+                        .orElseThrow()
+                        .suggestions()
+                        .get(shoot.view().chosen())
+                        .aperture()
+                        .toString(),
+                shoot,
+                LARGE);
     }
 
     @Test

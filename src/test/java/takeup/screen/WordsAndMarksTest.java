@@ -55,7 +55,9 @@ class WordsAndMarksTest {
         assertTrue(!text(day.shoot()).contains("["));
         String pair = day.press(Key.of(Key.Name.DOWN))
                 .shoot()
-                .choices()
+                .advice()
+                .orElseThrow()
+                .suggestions()
                 .get(day.shoot().view().chosen())
                 .aperture()
                 .toString();
