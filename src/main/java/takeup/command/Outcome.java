@@ -69,7 +69,7 @@ public sealed interface Outcome {
         /** The same once a question about what was typed is answered with yes; at once where there is none. */
         public Outcome askedFirst(Optional<String> question) {
             return question.isPresent()
-                    ? new NeedsConfirmation(question.get() + "; yes takes it as typed", this)
+                    ? new NeedsConfirmation(question.get() + ". Take it as typed? y/n", this)
                     : this;
         }
     }

@@ -218,7 +218,7 @@ class FrameCommandsTest {
     void twoMetresAreQuestionedWhileTheTimeInHandIsOneSecondOrLonger() {
         Shooting shooting = Shooting.medium("8 2s");
         assertEquals(
-                "2m is a distance in metres; the time in hand is 2s, and minutes are typed 2min; yes takes it as typed",
+                "2m is a distance in metres; the time in hand is 2s, and minutes are typed 2min. Take it as typed? y/n",
                 shooting.asked("8 2m"));
         assertEquals(1, shooting.roll().frames().size());
         shooting.type("yes");
@@ -251,7 +251,7 @@ class FrameCommandsTest {
     void onAFixedLensAnotherFocalLengthIsQuestioned() {
         Shooting shooting = Shooting.medium();
         assertEquals(
-                "the lens in hand is 80mm f/2.8 (80 mm), not 85mm; yes takes it as typed",
+                "the lens in hand is 80mm f/2.8 (80 mm), not 85mm. Take it as typed? y/n",
                 shooting.asked("4 125 85mm"));
         shooting.type("yes");
         assertEquals(85, shooting.frame().exposure().setting().focalMm().orElseThrow());

@@ -15,12 +15,12 @@ class FrameQuestionTest {
     @Test
     void aLineThatLogsMoreThanTheFramesLeftIsAskedAboutAndYesTakesIt() {
         Shooting shooting = Shooting.medium("4 125 x13");
-        assertEquals("R0001 has 3 frames left, this line logs 5; yes takes it as typed", shooting.asked("x5"));
+        assertEquals("R0001 has 3 frames left, this line logs 5. Take it as typed? y/n", shooting.asked("x5"));
         assertEquals(13, frames(shooting));
         shooting.type("x3");
         assertEquals(16, frames(shooting));
         assertEquals(
-                "R0001 is at its end by the counter, this line logs 2; yes takes it as typed",
+                "R0001 is at its end by the counter, this line logs 2. Take it as typed? y/n",
                 shooting.asked("blank x2"));
         shooting.type("yes");
         assertEquals(18, frames(shooting));
@@ -46,7 +46,7 @@ class FrameQuestionTest {
         Shooting shooting = Shooting.medium("m ev12", "4 1/30", "f22 1/125");
         assertEquals(2, frames(shooting));
         assertEquals(
-                "this frame is 5.0 over, and the film tolerates 3 stops; yes takes it as typed",
+                "this frame is 5.0 over, and the film tolerates 3 stops. Take it as typed? y/n",
                 shooting.asked("4 1/15"));
         assertEquals(2, frames(shooting));
         shooting.type("yes");
