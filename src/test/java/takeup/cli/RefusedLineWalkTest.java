@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.command.Outcome;
+import takeup.disk.FailingCalls;
 import takeup.disk.MemoryFileSystem;
 
 /**
@@ -61,54 +60,6 @@ class RefusedLineWalkTest {
         RESTART_THE_NEXT_DAY
     }
 
-    /** What a disk says, and whether half of what was to be written is on it. */
-    private enum Kind {
-        BROKEN("Input/output error"),
-        FULL("No space left on device"),
-        READ_ONLY("Read-only file system"),
-        DENIED("Permission denied"),
-        HALF_WRITTEN("No space left on device");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-    }
-
-    private static final class Failing implements MemoryFileSystem.Fault {
-        private final int first;
-        private final int count;
-        private final Kind kind;
-        private int calls;
-        private boolean isHalf;
-
-        Failing(int first, int count, Kind kind) {
-            this.first = first;
-            this.count = count;
-            this.kind = kind;
-        }
-
-        @Override
-        public void before(String call, Path path) throws IOException {
-            calls++;
-            boolean fails = isHalf || calls >= first && calls < first + count;
-            if (fails && !isHalf && kind == Kind.HALF_WRITTEN && call.equals("write")) {
-                isHalf = true;
-                return;
-            }
-            isHalf = false;
-            if (fails) {
-                throw new FileSystemException(path.toString(), null, kind.words);
-            }
-        }
-
-        @Override
-        public int takes(int bytes) {
-            return isHalf ? bytes / 2 : bytes;
-        }
-    }
-
     /** Something that counts: a line that was accepted with its answer, or a start on that day. */
     private record Deed(String line, OffsetDateTime at, String answer) {}
 
@@ -125,11 +76,11 @@ class RefusedLineWalkTest {
         boolean walking = true;
         for (int first = 1; walking; first += ALL ? 1 : 4) {
             walking = false;
-            for (Kind kind : Kind.values()) {
-                if (ALL || kind.ordinal() == first / 4 % Kind.values().length) {
-                    Failing fault = new Failing(first, count, kind);
+            for (FailingCalls.Kind kind : FailingCalls.Kind.values()) {
+                if (ALL || kind.ordinal() == first / 4 % FailingCalls.Kind.values().length) {
+                    FailingCalls fault = new FailingCalls(first, count, kind);
                     refused += day(fault, way, "call " + first + ", " + count + " " + kind + ", " + way);
-                    walking |= fault.calls >= first;
+                    walking |= fault.calls() >= first;
                     days++;
                 }
             }
@@ -147,7 +98,7 @@ class RefusedLineWalkTest {
         }
     }
 
-    private int day(Failing fault, Way way, String where) throws IOException {
+    private int day(FailingCalls fault, Way way, String where) throws IOException {
         MemoryFileSystem drive = new MemoryFileSystem();
         drive.fault(fault);
         List<Deed> deeds = new ArrayList<>();

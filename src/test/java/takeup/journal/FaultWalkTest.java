@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.disk.FailingCalls;
 import takeup.disk.IoErrorText;
 import takeup.disk.MemoryFileSystem;
 import takeup.history.JournalEntry;
@@ -34,70 +32,6 @@ class FaultWalkTest {
     /** A step is tried so often: the faults are over by then. */
     private static final int TRIES = 9;
 
-    /** What a disk says, as Java hands it on. */
-    private enum Kind {
-        BROKEN,
-        FULL,
-        READ_ONLY,
-        DENIED,
-        HALF_WRITTEN;
-
-        IOException of(String call, Path path) {
-            boolean byName = !List.of("write", "force", "truncate", "channel size", "close")
-                    .contains(call);
-            return switch (this) {
-                case BROKEN -> said(byName, path, "Input/output error");
-                case FULL, HALF_WRITTEN -> said(byName, path, "No space left on device");
-                case READ_ONLY -> said(byName, path, "Read-only file system");
-                case DENIED ->
-                    byName ? new AccessDeniedException(path.toString()) : new IOException("Permission denied");
-            };
-        }
-
-        private static IOException said(boolean byName, Path path, String words) {
-            return byName ? new FileSystemException(path.toString(), null, words) : new IOException(words);
-        }
-    }
-
-    /** Lets the calls from one on fail, so many of them. */
-    private static final class Failing implements MemoryFileSystem.Fault {
-        private final int first;
-        private final int count;
-        private final Kind kind;
-        private int calls;
-        private int failed;
-        private boolean half;
-
-        Failing(int first, int count, Kind kind) {
-            this.first = first;
-            this.count = count;
-            this.kind = kind;
-        }
-
-        @Override
-        public void before(String call, Path path) throws IOException {
-            calls++;
-            if (half) {
-                half = false;
-                failed++;
-                throw kind.of(call, path);
-            }
-            if (calls >= first && calls < first + count) {
-                if (kind == Kind.HALF_WRITTEN && call.equals("write")) {
-                    half = true;
-                    return;
-                }
-                failed++;
-                throw kind.of(call, path);
-            }
-        }
-
-        @Override
-        public int takes(int bytes) {
-            return half ? bytes / 2 : bytes;
-        }
-    }
-
     private final RegattaDay day = RegattaDay.brief();
 
     @ParameterizedTest(name = "{0} calls in a row fail")
@@ -109,11 +43,11 @@ class FaultWalkTest {
         boolean walking = true;
         for (int first = 1; walking; first += ALL ? 1 : count) {
             walking = false;
-            for (Kind kind : Kind.values()) {
-                if (ALL || kind.ordinal() == first / count % Kind.values().length) {
-                    Failing fault = new Failing(first, count, kind);
+            for (FailingCalls.Kind kind : FailingCalls.Kind.values()) {
+                if (ALL || kind.ordinal() == first / count % FailingCalls.Kind.values().length) {
+                    FailingCalls fault = new FailingCalls(first, count, kind);
                     refusals += walk(fault, "call " + first + ", " + kind);
-                    walking |= fault.calls >= first;
+                    walking |= fault.calls() >= first;
                 }
             }
             calls = first;
@@ -124,7 +58,7 @@ class FaultWalkTest {
     }
 
     /** A day with that fault; how often something was refused, or said to be wrong with the disk. */
-    private int walk(Failing fault, String where) throws IOException {
+    private int walk(FailingCalls fault, String where) throws IOException {
         MemoryFileSystem drive = new MemoryFileSystem();
         drive.fault(fault);
         int refusals = 0;
@@ -188,11 +122,11 @@ class FaultWalkTest {
         boolean walking = true;
         for (int first = 1; walking; first += ALL ? 1 : count + 2) {
             walking = false;
-            for (Kind kind : Kind.values()) {
-                if (ALL || kind.ordinal() == first % Kind.values().length) {
-                    Failing fault = new Failing(first, count, kind);
+            for (FailingCalls.Kind kind : FailingCalls.Kind.values()) {
+                if (ALL || kind.ordinal() == first % FailingCalls.Kind.values().length) {
+                    FailingCalls fault = new FailingCalls(first, count, kind);
                     refusals += goOn(fault, way, "call " + first + ", " + kind + ", " + way);
-                    walking |= fault.calls >= first;
+                    walking |= fault.calls() >= first;
                 }
             }
         }
@@ -203,7 +137,7 @@ class FaultWalkTest {
     /**
      * A day with that fault; after each line that is accepted the disk holds those, and of the refused ones nothing.
      */
-    private int goOn(Failing fault, Way way, String where) throws IOException {
+    private int goOn(FailingCalls fault, Way way, String where) throws IOException {
         MemoryFileSystem drive = new MemoryFileSystem();
         List<RegattaDay.Line> accepted = new ArrayList<>();
         int refused = 0;
@@ -266,7 +200,7 @@ class FaultWalkTest {
                 List.of());
     }
 
-    private void exact(MemoryFileSystem drive, Failing fault, List<RegattaDay.Line> accepted, String where)
+    private void exact(MemoryFileSystem drive, FailingCalls fault, List<RegattaDay.Line> accepted, String where)
             throws IOException {
         drive.fault((call, path) -> {});
         RegattaDay.same(RegattaDay.records(accepted), RegattaDay.read(drive, new ArrayList<>()), where);
@@ -315,6 +249,6 @@ class FaultWalkTest {
 
     @Test
     void withNoFaultNothingIsRefused() throws IOException {
-        assertEquals(0, walk(new Failing(Integer.MAX_VALUE - 9, 1, Kind.BROKEN), "no fault"));
+        assertEquals(0, walk(new FailingCalls(Integer.MAX_VALUE - 9, 1, FailingCalls.Kind.BROKEN), "no fault"));
     }
 }
