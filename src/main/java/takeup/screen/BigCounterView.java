@@ -67,12 +67,11 @@ final class BigCounterView {
             int row = foot - 4;
             int column = 1 + BigText.smallWidth(count) + 2;
             BigText.drawSmall(grid, 1, row, count, TextRole.STRONG);
-            int start = Math.max(column + 6, grid.columns() - BigText.smallWidth(pair) - 2);
-            if (BigText.isDrawable(pair) && start + BigText.smallWidth(pair) < grid.columns()) {
-                for (int y = 0; isWrong && y < 3; y++) {
-                    grid.fill(start - 1, row + y, BigText.smallWidth(pair) + 2, TextRole.ALARM);
-                }
-                BigText.drawSmall(grid, start, row, pair, isWrong ? TextRole.ALARM : TextRole.READOUT);
+            int columns = BigText.smallWidth(pair);
+            int start = Math.max(column + 6, grid.columns() - columns - 6);
+            if (BigText.isDrawable(pair) && start + columns + 3 < grid.columns()) {
+                int at = isWrong ? CounterPanel.bars(grid, start, row, columns, 3) : start;
+                BigText.drawSmall(grid, at, row, pair, TextRole.READOUT);
             } else {
                 grid.put(column + 8, row + 1, pair, isWrong ? TextRole.ALARM : TextRole.READOUT);
             }

@@ -10,7 +10,6 @@ import takeup.kit.Camera;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
 import takeup.lettering.BigText;
-import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.report.ExposuresText;
 import takeup.report.RollText;
@@ -25,6 +24,8 @@ final class CounterPanel {
     private static final int GAP = 3;
     /** Columns of what is left, with its words: {@code 10 left of 16}. */
     private static final int LEFT = 13;
+    /** Columns of a bar of alarm. */
+    private static final int BAR = 2;
 
     private final ShootState state;
     private final Optional<Suggestions> advice;
@@ -188,28 +189,36 @@ final class CounterPanel {
         }
     }
 
-    /**
-     * As large as fits: five rows, three, or plain letters in the middle of the three; on a plate where it is wrong.
-     */
+    /** As large as fits: five rows, three, or plain letters in the middle of the three; an alarm where it is wrong. */
     private void pair(String text, int column, int row, Optional<Warning> fault) {
-        int room = layout.right() - column;
+        int room = layout.right() - column - (fault.isPresent() ? BAR + 2 : 0);
         boolean isDrawable = text.indexOf('+') < 0 && BigText.isDrawable(text);
-        TextRole role = fault.isPresent() ? TextRole.ALARM : TextRole.READOUT;
         boolean isLarge = layout.isAiry() && isDrawable && BigText.width(text, 1) <= room;
         boolean isSmall = isDrawable && BigText.smallWidth(text) <= room;
-        if (fault.isPresent() && (isLarge || isSmall)) {
-            int wide = (isLarge ? BigText.width(text, 1) : BigText.smallWidth(text)) + 2;
-            for (int y = 0; y < (isLarge ? 5 : 3); y++) {
-                grid.fill(column - 1, row + y, Math.min(wide, room + 1), role);
-            }
-        }
+        int wide = isLarge ? BigText.width(text, 1) : BigText.smallWidth(text);
+        boolean isBarred = fault.isPresent() && (isLarge || isSmall);
+        int start = isBarred ? bars(grid, column, row, wide, isLarge ? 5 : 3) : column;
         if (isLarge) {
-            BigText.draw(grid, column, row, text, 1, role);
+            BigText.draw(grid, start, row, text, 1, TextRole.READOUT);
         } else if (isSmall) {
-            BigText.drawSmall(grid, column, row, text, role);
+            BigText.drawSmall(grid, start, row, text, TextRole.READOUT);
         } else {
-            StyledText plain = new StyledText(Width.cut(text.replace(" ", "  "), room), role);
-            grid.put(column, row + 1, plain.text(), plain.role());
+            TextRole role = fault.isPresent() ? TextRole.ALARM : TextRole.READOUT;
+            grid.put(column, row + 1, Width.cut(text.replace(" ", "  "), room), role);
         }
+    }
+
+    /**
+     * Bars of alarm on both sides of large letters, the right one as far as there is room. Letters on a plate would run
+     * into the page where the page has their colour. Answers the column at which the letters begin.
+     */
+    static int bars(Grid grid, int column, int row, int wide, int rows) {
+        int start = column - 1 + BAR + 1;
+        int end = start + wide + 1;
+        for (int y = row; y < row + rows; y++) {
+            grid.fill(column - 1, y, BAR, TextRole.ALARM);
+            grid.fill(end, y, Math.max(0, Math.min(BAR, grid.columns() - end)), TextRole.ALARM);
+        }
+        return start;
     }
 }
