@@ -72,8 +72,9 @@ public enum FrameLineCommand implements Command {
         context.roll();
         FrameArguments said =
                 FrameArguments.ofFrame(this == SAME ? arguments.rest() : words, context.camera(), context.setting());
-        return NewFrames.exposed(
-                        context.setting().with(said.change()), said.count().orElse(1), arguments.note())
-                .outcome(context, said.question());
+        NewFrames frames = NewFrames.exposed(
+                context.setting().with(said.change()), said.count().orElse(1), arguments.note());
+        boolean isPointAlone = this == SAME && arguments.rest().isEmpty();
+        return isPointAlone ? frames.reply(context).accepted() : frames.outcome(context, said.question());
     }
 }

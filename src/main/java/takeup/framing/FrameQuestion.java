@@ -11,8 +11,8 @@ import takeup.text.English;
 /**
  * What is asked before a typed line logs frames, where a slip of the fingers is likelier than the truth: a count that
  * cannot be on the roll, or light that no print can save. A single frame past the end is none of them, a roll gives one
- * more as often as not, and one that is past its end already was asked about; and the space bar asks nothing, it
- * follows a shutter that was pressed.
+ * more as often as not, and one that is past its end already was asked about; and a point alone, as the space bar, asks
+ * nothing: it follows a shutter that was pressed.
  */
 final class FrameQuestion {
     /** So many stops outside what the film tolerates are asked about. */

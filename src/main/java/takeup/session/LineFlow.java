@@ -50,7 +50,7 @@ final class LineFlow {
         if (outcome instanceof Outcome.Rejected rejected) {
             return LineResult.refused(session, rejected.why());
         }
-        if (outcome instanceof Outcome.NeedsConfirmation asked && !isShot(from)) {
+        if (outcome instanceof Outcome.NeedsConfirmation asked && from != From.SUGGESTION) {
             return LineResult.done(session.with(session.dialogue().asking(Optional.of(asked)))
                     .say(LastAnswer.Tone.QUESTION, asked.question()));
         }
@@ -60,16 +60,12 @@ final class LineFlow {
                             .say(LastAnswer.Tone.QUIET, "reading " + needs.roll() + " …"),
                     new Effect.Fetch(needs.roll())));
         }
+        // Space on a highlighted pair follows a shutter that was pressed: its frame is never kept waiting.
         Outcome.Accepted accepted =
                 outcome instanceof Outcome.NeedsConfirmation asked ? asked.ifYes() : (Outcome.Accepted) outcome;
         return accepted.entries().isEmpty()
                 ? ScreenActions.run(session, accepted)
                 : LineResult.done(SaveFlow.accept(session, accepted, from));
-    }
-
-    /** The space bar follows a shutter that was pressed: its frame is remarked on, and never kept waiting. */
-    private static boolean isShot(From from) {
-        return from == From.SPACE || from == From.SUGGESTION;
     }
 
     /** Lines of the prompt go back to it; where something else is being typed by now, PgUp brings them. */

@@ -60,6 +60,14 @@ class FrameQuestionTest {
         assertTrue(shooting.asked("4 1/15").contains("5.0 over"));
     }
 
+    /** EI 200, EV 12: f/4 1/125 is 2 over; behind three stops of filter and ten more 11 under, 10 under box. */
+    @Test
+    void aPointAloneIsLoggedAtOnceAsTheSpaceBarIs() {
+        Shooting shooting = Shooting.medium("m ev12", "4 125", "filter nd0.9 and nd3.0", ".", ". ; bow seat");
+        assertEquals(3, frames(shooting));
+        assertTrue(shooting.asked("5.6 125").contains("the film tolerates 1 stop"));
+    }
+
     /** Push 2 on the same film at EI 200: 3 over box and 2 more of development are 5; one stop more is asked about. */
     @Test
     void theDevelopmentCounts() {
