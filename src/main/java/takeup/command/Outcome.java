@@ -11,8 +11,17 @@ import takeup.roll.RollId;
 
 /** What a line comes to, before anything is written. */
 public sealed interface Outcome {
-    /** It cannot be followed; nothing is logged, and the line stays on the prompt. */
-    record Rejected(String why) implements Outcome {}
+    /**
+     * It cannot be followed; nothing is logged, and the line stays on the prompt.
+     *
+     * @param why what is wrong, and what to do
+     * @param instead the line that was probably meant, which Tab takes over
+     */
+    record Rejected(String why, Optional<String> instead) implements Outcome {
+        public Rejected(String why) {
+            this(why, Optional.empty());
+        }
+    }
 
     /**
      * It needs a yes: {@code yes} or {@code y} on the next line answers it, {@code no} and any other line withdraw it.

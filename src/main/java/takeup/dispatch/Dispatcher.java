@@ -1,5 +1,6 @@
 package takeup.dispatch;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
+import takeup.prompt.Tokens;
 import takeup.report.WarningText;
 
 /** Finds the command of a typed line and asks it what the line comes to. Pure: nothing is written. */
@@ -40,8 +42,46 @@ public final class Dispatcher {
      */
     public static Outcome read(ShootState state, String line, OffsetDateTime now, long drift, String letters) {
         CommandContext context = CommandContext.of(state, now, drift, letters);
+        String typed = line.strip();
+        Outcome outcome = outcomeOf(isReading(typed, context) ? "m " + typed : typed, context);
+        if (!(outcome instanceof Outcome.Rejected rejected)
+                || state.day().paper().isPresent()
+                || typed.length() > LONGEST_LINE) {
+            return outcome;
+        }
+        Optional<Outcome> meant = NaturalLine.meant(typed, context.state())
+                .map(it -> outcomeOf(it, context))
+                .filter(it -> !(it instanceof Outcome.Rejected));
+        return meant.orElseGet(() -> offering(rejected, typed, context));
+    }
+
+    /** A refusal with the line that was probably meant, where that one could be done. */
+    private static Outcome offering(Outcome.Rejected rejected, String typed, CommandContext context) {
+        return NaturalLine.offered(typed, context.state())
+                .filter(it -> !(outcomeOf(it, context) instanceof Outcome.Rejected))
+                .map(it -> (Outcome) new Outcome.Rejected(rejected.why() + ". Try: " + it, Optional.of(it)))
+                .orElse(rejected);
+    }
+
+    /** Within a minute of a reading a pair with a meter's tenth, {@code 5.6.3 125}, is the next one. */
+    private static boolean isReading(String typed, CommandContext context) {
+        boolean isRecent = context.state()
+                .day()
+                .light()
+                .filter(it -> Math.abs(Duration.between(it.at(), context.now()).toSeconds()) <= 60)
+                .isPresent();
+        List<String> words = isRecent && Character.isDigit(typed.isEmpty() ? ' ' : typed.charAt(0))
+                ? Tokens.of(typed).words()
+                : List.of();
+        return words.size() == 2
+                && typed.indexOf(';') < 0
+                && context.state().day().paper().isEmpty()
+                && Tokens.token(words.get(0)).tenths() >= 0;
+    }
+
+    private static Outcome outcomeOf(String line, CommandContext context) {
         try {
-            return withTimedWarnings(outcome(line.strip(), context), context);
+            return withTimedWarnings(outcome(line, context), context);
         } catch (CommandRejected e) {
             return new Outcome.Rejected(e.getMessage());
         } catch (CommandContext.RollNotRead e) {

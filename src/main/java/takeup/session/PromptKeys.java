@@ -1,7 +1,9 @@
 package takeup.session;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import takeup.command.Outcome;
 import takeup.dispatch.Completion;
 import takeup.session.Session.Page;
 
@@ -68,7 +70,7 @@ final class PromptKeys {
         return session.view().page() == Page.SHOOT ? "PgUp brings it back" : "PgUp on the shoot screen brings it back";
     }
 
-    /** Completes the word, or the note, in front of the cursor. */
+    /** Completes the word, or the note, in front of the cursor; where none fits, takes over the line that was meant. */
     static Session complete(Session session) {
         String before = session.prompt().text().substring(0, session.prompt().cursor());
         int note = Completion.noteStart(before);
@@ -81,13 +83,24 @@ final class PromptKeys {
     private static Session completeWord(Session session, String before) {
         List<String> fitting = Completion.of(session.afterPending(), before);
         if (fitting.isEmpty()) {
-            return session.say(LastAnswer.Tone.CHOICES, "no word known here begins so");
+            Optional<String> instead = meant(session);
+            return instead.isPresent()
+                    ? edit(session, it -> it.with(instead.get()))
+                    : session.say(LastAnswer.Tone.CHOICES, "no word known here begins so");
         }
         String begun = before.substring(before.lastIndexOf(' ') + 1);
         if (fitting.size() == 1) {
             return edit(session, it -> it.typed(rest(fitting, begun) + " "));
         }
         return choices(edit(session, it -> it.typed(rest(fitting, begun))), fitting, MOST_WORDS, "  ");
+    }
+
+    /** The line that was probably meant by one that is refused. */
+    private static Optional<String> meant(Session session) {
+        return session.prompt().lines().size() == 1
+                        && session.outcome(session.prompt().text()) instanceof Outcome.Rejected rejected
+                ? rejected.instead()
+                : Optional.empty();
     }
 
     private static Session completeNote(Session session, String begun) {

@@ -173,8 +173,6 @@ class OtherCommandsTest {
                 "yes",
                 "yes please",
                 "🚣",
-                "ev11",
-                "2500lx",
                 "say ; words",
                 "push 1 ; words",
                 "/",
@@ -192,9 +190,9 @@ class OtherCommandsTest {
     }
 
     @Test
-    void lightTypedWithoutItsWordIsPointedToM() {
-        assertTrue(Shooting.medium().refused("ev11").contains("m ev11"));
-        assertTrue(Shooting.medium().refused("2500lx").contains("m 2500lx"));
+    void lightTypedWithoutItsWordIsAReadingButNotInAFrame() {
+        assertTrue(Shooting.medium().type("ev11").contains("EV 11.0"));
+        assertTrue(Shooting.medium().type("2500lx").contains("EV 10.0"));
         assertTrue(Shooting.medium().refused("4 125 ev11").contains("m ev11"));
     }
 
@@ -219,7 +217,6 @@ class OtherCommandsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "exit | quit leaves",
                 "delete 4 | drop 7 a frame",
                 "iso 400 | fix roll (@400)",
                 "film | load cn400",

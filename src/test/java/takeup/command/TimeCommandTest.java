@@ -109,7 +109,6 @@ class TimeCommandTest {
     void eachCameraHasItsOwn() {
         Shooting shooting = Shooting.of("cam 35", "load bw400", "time", "cam 645", "time");
         assertEquals(2, shooting.situation().day().timers().size());
-        shooting.refused("time 3s");
         Shooting.of().refused("time");
     }
 
