@@ -91,7 +91,10 @@ final class PipeOnMemory {
     static String found(MemoryFileSystem drive, OffsetDateTime at, String where) throws IOException {
         PipeOnMemory next = start(drive, at);
         next.end();
-        assertEquals(List.of(), MemoryArchive.problems(drive), where);
+        List<String> problems = new ArrayList<>(MemoryArchive.problems(drive));
+        // Half a line at a journal's end is told of until it is cut off, and then that it was kept aside.
+        problems.removeIf(it -> it.contains("never confirmed on screen"));
+        assertEquals(List.of(), problems, where);
         StringBuilder all = new StringBuilder();
         Archive archive = MemoryArchive.on(drive);
         Set<CameraPlace> places = new HashSet<>();
