@@ -3,7 +3,6 @@ package takeup.action;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -11,12 +10,9 @@ import takeup.day.CameraPlace;
 import takeup.day.FilmLot;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
-import takeup.kit.FilmSize;
 import takeup.kit.Kit;
 import takeup.kit.Meter;
 import takeup.kit.Stock;
-import takeup.roll.Film;
-import takeup.roll.Roll;
 
 /** What is asked for a camera, a film, the bag and the rolls. */
 final class FilmFields {
@@ -51,58 +47,18 @@ final class FilmFields {
                 .orElse("no film");
     }
 
-    /** What can go in: a half-shot roll, the film of before, what the bag holds, then what else fits. */
+    /** What can go in, each at its rating or another. */
     static List<Field> load(ShootState s) {
-        List<Choice> all = new ArrayList<>();
-        s.rolls().values().stream()
-                .filter(it -> it.state() == Roll.State.REWOUND && fits(s, it))
-                .forEach(it -> all.add(Choice.of(
-                        it.id().typed(),
-                        it.film().stock().name() + ", begun: goes on at frame " + it.next() + ", " + it.framesLeft()
-                                + " left")));
-        Optional<Film> before = s.placeInHand().map(it -> s.day().films().get(it));
-        before.ifPresent(it -> all.add(Choice.of("", it.stock().name() + " again, EI " + it.index())));
-        for (String key : stocks(s)) {
-            s.kit().stock(key).ifPresent(it -> all.add(Choice.of(key, words(s, it), rating(it))));
-        }
+        List<Choice> all = FilmList.of(s).stream().map(FilmFields::film).toList();
         return List.of(Field.list("Which film goes in?", all));
     }
 
-    private static boolean fits(ShootState s, Roll roll) {
-        return s.cameraInHand()
-                .filter(it -> it.frames().containsKey(roll.film().size()))
-                .isPresent();
-    }
-
-    /** The stocks that fit the camera in hand, those in the bag first. */
-    static List<String> stocks(ShootState s) {
-        List<FilmSize> sizes =
-                s.cameraInHand().map(it -> List.copyOf(it.frames().keySet())).orElse(List.of(FilmSize.values()));
-        List<String> all = new ArrayList<>();
-        for (boolean isInBag : new boolean[] {true, false}) {
-            for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
-                boolean fits = s.kit()
-                        .stock(key)
-                        .filter(it -> it.filmSizes().stream().anyMatch(sizes::contains))
-                        .isPresent();
-                if (fits && inBag(s, key) > 0 == isInBag) {
-                    all.add(key);
-                }
-            }
-        }
-        return all;
-    }
-
-    private static int inBag(ShootState s, String stock) {
-        return s.day().bag().filled().stream()
-                .filter(it -> it.getKey().stock().equals(stock))
-                .mapToInt(Map.Entry::getValue)
-                .sum();
-    }
-
-    private static String words(ShootState s, Stock stock) {
-        int inBag = inBag(s, stock.key());
-        return stock.name() + ", EI " + stock.usualIndex() + (inBag > 0 ? ", " + inBag + " in the bag" : "");
+    private static Choice film(FilmList.Row row) {
+        String words = row.detail().isEmpty() ? row.name() : row.name() + ", " + row.detail();
+        List<Field> then = row.stock().filter(it -> !row.typed().isEmpty()).stream()
+                .map(FilmFields::rating)
+                .toList();
+        return new Choice(row.typed(), words, then);
     }
 
     private static Field rating(Stock stock) {

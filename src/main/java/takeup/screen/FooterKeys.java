@@ -1,7 +1,6 @@
 package takeup.screen;
 
 import takeup.session.KeyHelp;
-import takeup.session.PickList;
 import takeup.session.Session;
 
 /** Which keys the footer names now, and in which words: only those that do something here. */
@@ -103,7 +102,7 @@ final class FooterKeys {
             if (isList()) {
                 return "actions";
             }
-            return isShoot && PickList.of(session).rows().isEmpty() ? "set" : "do it";
+            return isShoot && session.picks().rows().isEmpty() ? "set" : "do it";
         }
         if (page == Session.Page.ACTIONS) {
             return "take";

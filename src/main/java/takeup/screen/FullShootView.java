@@ -11,7 +11,6 @@ import takeup.kit.Suggestions;
 import takeup.lettering.StyledText;
 import takeup.lettering.TextFit;
 import takeup.roll.Roll;
-import takeup.session.PickList;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -94,7 +93,7 @@ final class FullShootView {
             row += rebate + stripRows + 1 + below;
         }
         int rows = end - row - (free >= 2 && !others.isEmpty() ? 1 : 0);
-        if (PickList.of(session).rows().isEmpty()) {
+        if (session.picks().rows().isEmpty()) {
             lists(row, rows - 1);
         } else {
             new GuidePanel(session, grid).drawChoices(row, rows);

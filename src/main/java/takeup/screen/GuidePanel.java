@@ -1,13 +1,13 @@
 package takeup.screen;
 
 import java.util.Optional;
+import takeup.action.PickList;
 import takeup.day.CameraPlace;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
 import takeup.report.SetupText;
 import takeup.session.Guide;
-import takeup.session.PickList;
 import takeup.session.Session;
 import takeup.text.Width;
 
@@ -31,7 +31,7 @@ final class GuidePanel {
 
     /** What is asked, and the rows to pick from, in so many rows of the screen. */
     void drawChoices(int row, int count) {
-        PickList choices = PickList.of(session);
+        PickList choices = session.picks();
         int margin = layout.margin();
         int room = layout.right() - 1;
         grid.put(margin, row, title(room), TextRole.STRONG);

@@ -2,10 +2,10 @@ package takeup.screen;
 
 import java.util.List;
 import java.util.function.Function;
+import takeup.action.PickList;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
-import takeup.session.PickList;
 import takeup.text.Width;
 
 /** Rows to pick from, side by side in up to two columns; where there are more, the part with the chosen one. */

@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.List;
 import java.util.Optional;
+import takeup.action.PickList;
 import takeup.advice.LoadChecks;
 import takeup.command.Outcome;
 import takeup.kit.Suggestion;
@@ -20,7 +21,7 @@ final class EnterKey {
         if (suggestion.isPresent()) {
             return LineFlow.take(session.withoutChoice(), "set " + HeldKeyFlow.typed(session, suggestion.get()));
         }
-        Optional<PickList.Row> row = PickList.highlighted(session);
+        Optional<PickList.Row> row = session.highlightedPick();
         if (row.isPresent()) {
             return LineFlow.take(session.withoutChoice(), row.get().line());
         }

@@ -147,7 +147,7 @@ final class KeyBindings {
     }
 
     private static Optional<String> whyNoChoice(Session session) {
-        return session.choices().isEmpty() && PickList.of(session).rows().isEmpty()
+        return session.choices().isEmpty() && session.picks().rows().isEmpty()
                 ? Optional.of("no suggestions yet: load a film, then a reading (m 5.6 125)")
                 : Optional.empty();
     }

@@ -108,6 +108,6 @@ final class SaveFlow {
 
     private static boolean offersTheSame(Session before, Session after) {
         List<Suggestion> choices = before.choices();
-        return after.choices().equals(choices) && PickList.of(after).equals(PickList.of(before));
+        return after.choices().equals(choices) && after.picks().equals(before.picks());
     }
 }

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import takeup.action.Menu;
+import takeup.action.PickList;
 import takeup.advice.AdviceRequest;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
@@ -214,6 +215,16 @@ public record Session(
                 .light()
                 .flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)))
                 .map(Suggestions::withoutImpossible);
+    }
+
+    /** What can be picked where there is nothing to suggest yet. */
+    public PickList picks() {
+        return Guide.of(this).isPresent() ? PickList.guided(shown()) : PickList.of(shown());
+    }
+
+    /** The row of it that is highlighted. */
+    Optional<PickList.Row> highlightedPick() {
+        return view.page() == Page.SHOOT && view.chosen() >= 0 ? picks().row(view.chosen()) : Optional.empty();
     }
 
     /** The suggestion that is highlighted. */

@@ -11,16 +11,14 @@ final class ShootKeys {
 
     /** Moves the highlight; the first press puts it on the best choice. */
     static Session choose(Session session, int by) {
-        int last =
-                Math.max(session.choices().size(), PickList.of(session).rows().size()) - 1;
+        int last = Math.max(session.choices().size(), session.picks().rows().size()) - 1;
         int from = Math.min(last, session.view().chosen());
         int to = from < 0 ? session.bestChoice() : Math.min(last, from + by);
         Session chosen = session.with(session.view().chosen(Math.max(0, to)));
         return chosen.highlighted()
                 .map(it -> "Enter sets " + it.aperture()
                         + it.time().map(time -> " " + time).orElse("") + ", Space sets it and logs a frame")
-                .or(() ->
-                        PickList.highlighted(chosen).map(it -> "Enter does what " + it.line() + " does: " + it.text()))
+                .or(() -> chosen.highlightedPick().map(it -> "Enter does what " + it.line() + " does: " + it.text()))
                 .map(it -> chosen.say(LastAnswer.Tone.QUIET, it))
                 .orElse(chosen);
     }

@@ -78,6 +78,36 @@ class ActionsTest {
         assertEquals("R0001", menu(day).field().title());
     }
 
+    /** Half shot, then as before, then what the bag holds, then the newest rolls' films, then the others. */
+    @Test
+    void theLikelyFilmsStandFirstAndEachHasItsRating() {
+        Playing day = Playing.of(
+                "bag add 3 cn400 120",
+                "bag add 2 bw400 135",
+                "cam 35",
+                "load bw400",
+                "4 125 x3",
+                "rewind",
+                "load bw100",
+                "4 125 x36",
+                "unload");
+        pick(day, "load a film");
+        List<Choice> films = menu(day).field().choices();
+        assertEquals(
+                List.of("r1", "", "bw400", "bw100"),
+                films.stream().map(Choice::typed).limit(4).toList(),
+                films.toString());
+        assertTrue(films.stream().allMatch(it -> it.name().contains("EI ")), films.toString());
+        assertTrue(films.get(2).name().endsWith("1 in the bag"), films.toString());
+        assertTrue(films.get(0).name().contains("frame 4"), films.toString());
+        assertEquals(
+                List.of("load r1", "load", "load bw400", "load bw100"),
+                day.shoot().picks().rows().stream()
+                        .map(it -> it.line())
+                        .limit(4)
+                        .toList());
+    }
+
     @Test
     void whatComesNextMostLikelyStandsFirst() {
         assertEquals("take up a camera", first(Playing.of()));

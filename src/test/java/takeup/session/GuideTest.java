@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.action.PickList;
 
 /** The first minute in an empty folder: a guide that only speaks, and lists to pick from. */
 class GuideTest {
@@ -79,7 +80,7 @@ class GuideTest {
     @ValueSource(strings = {"", "cam 645", "cam 35", "cam 67", "cam compact", "cam 645; load cn400"})
     void aRowIsALineOfThePrompt(String lines) {
         String[] before = lines.isEmpty() ? new String[0] : lines.split("; ");
-        List<PickList.Row> rows = PickList.of(Playing.of(before).shoot()).rows();
+        List<PickList.Row> rows = Playing.of(before).shoot().picks().rows();
         assertTrue(rows.size() >= 5, rows.toString());
         for (int i = 0; i < rows.size(); i++) {
             Playing picked = Playing.of(before);
@@ -171,10 +172,10 @@ class GuideTest {
     @Test
     void anEmptyCameraOffersTheFilmOfTheRollBeforeAlsoLater() {
         Playing day = Playing.of("cam 645", "load cn400 @100", "4 125", "unload yes");
-        assertEquals("load", PickList.of(day.shoot()).rows().get(0).line());
+        assertEquals("load", day.shoot().picks().rows().get(0).line());
         assertEquals(
                 "Colour negative 400 again, EI 100",
-                PickList.of(day.shoot()).rows().get(0).text());
+                day.shoot().picks().rows().get(0).text());
         day.press(Key.Name.DOWN).press(Key.Name.ENTER);
         assertEquals("cn400", day.roll("R0002").film().stock().key());
         assertEquals("100", day.roll("R0002").film().index().toString());
@@ -187,9 +188,9 @@ class GuideTest {
                 .press(Key.Name.DOWN)
                 .press(Key.Name.ENTER)
                 .press(Key.Name.DOWN);
-        assertFalse(PickList.highlighted(day.shoot()).isEmpty());
+        assertFalse(day.shoot().highlightedPick().isEmpty());
         day.disk(Playing.Disk.WELL);
-        assertTrue(PickList.highlighted(day.shoot()).isEmpty(), "the second list came while the first was still shown");
+        assertTrue(day.shoot().highlightedPick().isEmpty(), "the second list came while the first was still shown");
     }
 
     private static String step(Playing day) {

@@ -1,15 +1,10 @@
-package takeup.session;
+package takeup.action;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import takeup.day.CameraPlace;
 import takeup.history.ShootState;
-import takeup.kit.Camera;
-import takeup.kit.FilmSize;
 import takeup.kit.Kit;
-import takeup.kit.Stock;
-import takeup.roll.Film;
 
 /**
  * What can be picked from a list where there is nothing to suggest yet: a camera, a film for it, and in the first
@@ -39,28 +34,24 @@ public record PickList(List<Row> rows) {
     }
 
     /** What is offered now; often nothing. */
-    public static PickList of(Session session) {
-        ShootState s = session.shown();
+    public static PickList of(ShootState s) {
         if (s.cameraInHand().isEmpty()) {
             return s.placeInHand().isPresent() ? NOTHING : cameras(s.kit());
         }
-        if (s.rollInHand().isEmpty()) {
-            return films(s);
-        }
-        return s.day().light().isEmpty()
-                        && !s.cameraInHand().get().isAutomatic()
-                        && Guide.of(session).isPresent()
-                ? skies()
-                : NOTHING;
+        return s.rollInHand().isEmpty() ? films(s) : NOTHING;
     }
 
-    /** The row that is highlighted. */
-    static Optional<Row> highlighted(Session session) {
-        int chosen = session.view().chosen();
-        List<Row> rows = chosen >= 0 && session.view().page() == Session.Page.SHOOT
-                ? of(session).rows()
-                : List.of();
-        return chosen >= 0 && chosen < rows.size() ? Optional.of(rows.get(chosen)) : Optional.empty();
+    /** The same in the first minute, when the sky may stand for a meter. */
+    public static PickList guided(ShootState s) {
+        boolean isDark = s.rollInHand().isPresent()
+                && s.day().light().isEmpty()
+                && s.cameraInHand().filter(it -> !it.isAutomatic()).isPresent();
+        return isDark ? skies() : of(s);
+    }
+
+    /** The row of that number; empty where there is none. */
+    public Optional<Row> row(int number) {
+        return number >= 0 && number < rows.size() ? Optional.of(rows.get(number)) : Optional.empty();
     }
 
     private static PickList cameras(Kit kit) {
@@ -73,26 +64,10 @@ public record PickList(List<Row> rows) {
         return new PickList(rows);
     }
 
-    /** The film of the roll before, if there was one here, then every stock that comes in the camera's film size. */
     private static PickList films(ShootState s) {
-        List<Row> rows = new ArrayList<>();
-        Optional<Film> before =
-                s.placeInHand().map((CameraPlace it) -> s.day().films().get(it));
-        before.ifPresent(it -> rows.add(new Row("load", it.stock().name() + " again", "EI " + it.index())));
-        List<FilmSize> sizes = s.cameraInHand()
-                .map(Camera::frames)
-                .map(it -> List.copyOf(it.keySet()))
-                .orElse(List.of());
-        for (String key : s.kit().keys(Kit.Sort.STOCKS)) {
-            Optional<Stock> stock = s.kit().stock(key);
-            if (stock.isEmpty()) {
-                rows.add(unreadable("load " + key));
-            } else if (stock.get().filmSizes().stream().anyMatch(sizes::contains)) {
-                rows.add(new Row(
-                        "load " + key, stock.get().name(), "EI " + stock.get().usualIndex()));
-            }
-        }
-        return new PickList(rows);
+        return new PickList(FilmList.of(s).stream()
+                .map(it -> new Row(("load " + it.typed()).strip(), it.name(), it.detail()))
+                .toList());
     }
 
     private static Row unreadable(String line) {
