@@ -38,6 +38,7 @@ final class NaturalLine {
             Rule.of("(\\d+) ?(?:lux|lx)", "m $1lx"),
             Rule.of("(\\d+) ?(fc|cd)", "m $1$2"),
             Rule.of("flash f?/?" + NUMBER + "(.*)", "m flash $1$2"),
+            Rule.of("(\\d+) ?(?:sec|secs|seconds?)", "$1s"),
             Rule.of("(?:full )?(?:sun|sunny)", "m sky sun"),
             Rule.of("(?:open |in the )?(shade|hazy|cloudy|overcast|snow)", "m sky $1"),
             Rule.of("f?/?" + NUMBER + " ?(?:/|, | at ) ?(?:1/)?(\\d+)", "f$1 1/$2"),

@@ -7,8 +7,13 @@ import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
+import takeup.command.Reply;
+import takeup.day.CameraEvent;
+import takeup.day.CameraSetup;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Tokens;
+import takeup.report.SetupText;
+import takeup.roll.Setting;
 
 /** A line that logs a frame: its numbers, {@code 4 125}, or a point for the same again. */
 public enum FrameLineCommand implements Command {
@@ -72,9 +77,31 @@ public enum FrameLineCommand implements Command {
         context.roll();
         FrameArguments said =
                 FrameArguments.ofFrame(this == SAME ? arguments.rest() : words, context.camera(), context.setting());
+        if (isApertureAlone(said, arguments, context)) {
+            return aperture(said, context).accepted();
+        }
         NewFrames frames = NewFrames.exposed(
                 context.setting().with(said.change()), said.count().orElse(1), arguments.note());
         boolean isPointAlone = this == SAME && arguments.rest().isEmpty();
         return isPointAlone ? frames.reply(context).accepted() : frames.outcome(context, said.question());
+    }
+
+    /** An aperture on a body whose time is not set yet: there is no frame in it. */
+    private static boolean isApertureAlone(FrameArguments said, Arguments arguments, CommandContext context) {
+        Setting setting = context.setting().with(said.change());
+        return arguments.tokens().words().size() == 1
+                && said.change().aperture().isPresent()
+                && setting.time().isEmpty()
+                && arguments.note().isEmpty()
+                && !context.camera().isAutomatic();
+    }
+
+    private static Reply aperture(FrameArguments said, CommandContext context) {
+        CameraSetup setup = context.state().inHand(context.camera()).with(said.change());
+        return context.reply(new CameraEvent.CameraSetupChanged(context.camera().key(), setup))
+                .says(
+                        "Set on " + context.camera().key() + ": " + SetupText.of(setup),
+                        ". No time is set yet, so nothing was logged: type the time too, 8 125, or a point for a frame"
+                                + " without one.");
     }
 }

@@ -270,4 +270,15 @@ class FrameCommandsTest {
             assertTrue(shooting.asked("8 125 " + mm + "mm").contains("28 to 90 mm"));
         }
     }
+
+    /** It is what a hand does before the shot: nothing was exposed. */
+    @Test
+    void anApertureAloneIsNoFrameWhereTheTimeIsNotSet() {
+        Shooting shooting = Shooting.of("cam 645", "load cn400");
+        String said = shooting.type("f8");
+        assertTrue(said.contains("nothing was logged"), said);
+        assertEquals("", shooting.frames());
+        shooting.type("1/60");
+        assertTrue(shooting.type("f5.6").startsWith("Frame 2"), "both are set by now");
+    }
 }

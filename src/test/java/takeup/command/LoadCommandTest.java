@@ -179,17 +179,7 @@ class LoadCommandTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "push",
-                "pull",
-                "push 0",
-                "push +1",
-                "push -1",
-                "push 6",
-                "push 1 stop",
-                "normal 1",
-                "push @400",
-                "pull f8"
+            strings = {"push", "pull", "push 0", "push -1", "push 6", "push 1 stop", "normal 1", "push @400", "pull f8"
             })
     void developmentIsInStopsAboveZero(String line) {
         Shooting.medium().refused(line);
