@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import takeup.disk.ReadAhead;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.roll.Roll;

@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import takeup.disk.ReadAhead;
 import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;

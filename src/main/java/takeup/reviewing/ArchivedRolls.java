@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import takeup.files.ReadAhead;
+import takeup.disk.ReadAhead;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;

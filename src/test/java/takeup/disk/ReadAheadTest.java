@@ -1,4 +1,4 @@
-package takeup.files;
+package takeup.disk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

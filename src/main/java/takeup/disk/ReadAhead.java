@@ -1,4 +1,4 @@
-package takeup.files;
+package takeup.disk;
 
 import java.util.ArrayDeque;
 import java.util.Collection;
