@@ -36,7 +36,7 @@ final class RollsSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Console console = global.console();
-        AllRolls<RollSummary> all = AllRolls.of(global.archive(), RollSummary::of);
+        AllRolls<RollSummary> all = AllRolls.summaries(global.index());
         List<RollSummary> rolls = all.rolls();
         List<String> problems = new ArrayList<>(all.problems());
         OrderFolder.Found<Order> orders = new OrderFolder(global.folder(), false).allOrders();

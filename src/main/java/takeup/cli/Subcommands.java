@@ -55,6 +55,7 @@ public final class Subcommands {
             ScansSubcommand.class,
             ReviewSubcommand.class,
             FramesSubcommand.class,
+            FindSubcommand.class,
             SlateSubcommand.class,
             DigitalSubcommand.class,
             RatingSubcommand.class);

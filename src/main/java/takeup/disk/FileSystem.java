@@ -69,6 +69,9 @@ public interface FileSystem {
     /** The length of a file in bytes. */
     long size(Path path) throws IOException;
 
+    /** Size and time of change of a plain file as one word; empty where something else or nothing lies there. */
+    String stamp(Path path) throws IOException;
+
     /** What tells one file from another that took its name; of a link to a folder, that folder. */
     Object key(Path path) throws IOException;
 

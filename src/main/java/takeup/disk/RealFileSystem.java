@@ -20,6 +20,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 
 /** The disk of this machine. It decides nothing: each call is one of the system's. */
 final class RealFileSystem implements FileSystem {
@@ -146,6 +147,19 @@ final class RealFileSystem implements FileSystem {
     @Override
     public long size(Path path) throws IOException {
         return Files.size(path);
+    }
+
+    @Override
+    public String stamp(Path path) throws IOException {
+        try {
+            BasicFileAttributes attributes =
+                    Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            return attributes.isRegularFile()
+                    ? attributes.size() + "@" + attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS)
+                    : "";
+        } catch (NoSuchFileException e) {
+            return "";
+        }
     }
 
     @Override

@@ -9,11 +9,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import takeup.disk.ReadAhead;
+import takeup.index.ArchiveIndex;
+import takeup.index.RollReading;
 import takeup.journal.Archive;
-import takeup.journal.JournalRecords;
+import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.roll.RollRecord;
 
 /**
  * Every roll of an archive in the order of loading, or of each only what is made of it, so that an archive of years is
@@ -37,6 +38,20 @@ public record AllRolls<T>(List<T> rolls, List<String> problems) {
             problems.addAll(it.problems);
             return it.made.isEmpty() || rolls.add(it);
         });
+        return new AllRolls<>(inOrder(rolls), problems);
+    }
+
+    /** The line of each in a list, from the index where that is quicker. */
+    public static AllRolls<RollSummary> summaries(ArchiveIndex index) throws IOException {
+        List<Placed<RollSummary>> rolls = new ArrayList<>();
+        List<String> problems = index.forEach(it -> rolls.add(
+                new Placed<>(it.id(), it.loading(), Optional.of(it.head().summary()), List.of())));
+        return new AllRolls<>(
+                inOrder(rolls),
+                problems.stream().filter(it -> !it.startsWith("reviews/")).toList());
+    }
+
+    private static <T> List<T> inOrder(List<Placed<T>> rolls) {
         // Steps are counted by each writer apart.
         rolls.sort(Comparator.comparing((Placed<T> it) -> it.id.letters())
                 .thenComparing(it -> it.loading)
@@ -45,20 +60,12 @@ public record AllRolls<T>(List<T> rolls, List<String> problems) {
         for (Placed<T> roll : rolls) {
             all.add(roll.made.orElseThrow());
         }
-        return new AllRolls<>(all, problems);
+        return all;
     }
 
     private static <T> Placed<T> placed(Archive archive, RollId id, Function<Roll, T> made) {
-        JournalRecords<RollRecord> opened = archive.roll(id);
-        Optional<Roll> roll = Roll.of(opened.records());
-        if (roll.isPresent()) {
-            return new Placed<>(roll.get().id(), opened.records().get(0).step(), roll.map(made), opened.problems());
-        }
-        List<String> problems = new ArrayList<>(opened.problems());
-        if (problems.isEmpty() || !opened.records().isEmpty()) {
-            problems.add(id + ".journal:1: the record of its loading is missing, so the roll cannot be shown");
-        }
-        return new Placed<>(id, 0, Optional.empty(), problems);
+        RollReading reading = RollReading.of(archive, id);
+        return new Placed<>(reading.id(), reading.loading(), reading.roll().map(made), reading.problems());
     }
 
     /** What was made of a roll, with what it is put in order by, and what could not be read. */

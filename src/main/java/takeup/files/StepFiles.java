@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
 import takeup.history.JournalStep;
+import takeup.index.ArchiveIndex;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.report.RollSummary;
@@ -65,13 +66,17 @@ public final class StepFiles implements StepStore {
         return new Message.Fetched(roll, StartupState.stepsOf(roll, opened.records()), opened.problems());
     }
 
+    private ArchiveIndex index() {
+        return new ArchiveIndex(archive, Version.number(), told -> {});
+    }
+
     @Override
     public RollList list() {
         try {
-            AllRolls<RollSummary> all = AllRolls.of(archive, RollSummary::of);
+            AllRolls<RollSummary> all = AllRolls.summaries(index());
             if (!all.problems().isEmpty()) {
                 // A roll that is written to or moved at this very moment may look damaged: what is, is so again.
-                all = AllRolls.of(archive, RollSummary::of);
+                all = AllRolls.summaries(index());
             }
             return new RollList(Optional.of(all.rolls()), all.problems());
         } catch (IOException e) {

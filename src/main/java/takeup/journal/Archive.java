@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
@@ -153,6 +155,33 @@ public final class Archive {
         List<String> names = new ArrayList<>(drive.names(layout.openRolls()));
         names.addAll(drive.names(layout.finishedRolls()));
         return DataLayout.rolls(names);
+    }
+
+    /**
+     * The numbers of all rolls, each with sizes and times of the files that it is read from: what is the same as before
+     * was not written to. A number whose file is none to be read has an empty stamp.
+     */
+    public SortedMap<RollId, String> stamps() throws IOException {
+        SortedMap<RollId, String> stamps = new TreeMap<>();
+        // In this order a roll that is finished at this very moment is in one of the two.
+        stamp(layout.openRolls(), "open ", stamps);
+        stamp(layout.finishedRolls(), "finished ", stamps);
+        SortedMap<RollId, String> reviews = new TreeMap<>();
+        stamp(layout.reviews(), " review ", reviews);
+        reviews.forEach((id, stamp) -> stamps.computeIfPresent(id, (roll, own) -> stamp.isEmpty() ? "" : own + stamp));
+        return stamps;
+    }
+
+    private void stamp(Path folder, String where, SortedMap<RollId, String> into) throws IOException {
+        for (RollId id : ids(folder)) {
+            String stamp = drive.stamp(folder.resolve(id + DataLayout.ENDING));
+            into.merge(id, stamp.isEmpty() ? "" : where + stamp, (one, other) -> one + " " + other);
+        }
+    }
+
+    /** The files of the index, which is no record of anything. */
+    public IndexFiles indexFiles() {
+        return new IndexFiles(drive, layout.index());
     }
 
     private List<RollId> ids(Path in) throws IOException {

@@ -58,6 +58,11 @@ record DataLayout(Path root, String writer) {
         return root.resolve("reviews");
     }
 
+    /** Holds what is made of the journals so that large archives are listed quickly. */
+    Path index() {
+        return root.resolve("index");
+    }
+
     Path lock() {
         return root.resolve("lock");
     }

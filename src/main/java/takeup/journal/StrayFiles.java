@@ -29,6 +29,7 @@ final class StrayFiles {
             look(folder);
         }
         look(layout.reviews());
+        look(layout.index());
         for (Path file : List.of(
                 layout.lock(),
                 layout.draft(),
@@ -42,7 +43,8 @@ final class StrayFiles {
                 layout.finishedRolls(),
                 layout.days(),
                 layout.exports(),
-                layout.reviews())) {
+                layout.reviews(),
+                layout.index())) {
             if (drive.kind(folder) == FileSystem.Kind.LINK) {
                 leftAlone(folder);
             }

@@ -16,7 +16,9 @@ import takeup.files.ProcessEnvironment;
 import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
+import takeup.files.Version;
 import takeup.grid.Theme;
+import takeup.index.ArchiveIndex;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
 import takeup.terminal.TerminalEnvironment;
@@ -86,6 +88,11 @@ public abstract class GlobalOptions {
 
     public final Archive archive() {
         return new Archive(folder(), settings().writer());
+    }
+
+    /** What is listed and found in all rolls; a sentence on how far it is goes to the console. */
+    public final ArchiveIndex index() {
+        return new ArchiveIndex(archive(), Version.number(), console::error);
     }
 
     public final Kit kit() {

@@ -269,6 +269,13 @@ public final class MemoryFileSystem implements FileSystem {
     }
 
     @Override
+    public String stamp(Path path) throws IOException {
+        fault.before("stamp", path);
+        Content content = find(path);
+        return content == null ? "" : content.bytes.length + "@" + content.number;
+    }
+
+    @Override
     public Object key(Path path) throws IOException {
         fault.before("key", path);
         return folders.containsKey(path) ? "folder " + path : need(path);

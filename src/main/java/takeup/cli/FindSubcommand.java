@@ -1,0 +1,91 @@
+package takeup.cli;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicLong;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import takeup.console.CommandFailed;
+import takeup.console.Console;
+import takeup.json.JsonText;
+import takeup.options.GlobalOptions;
+import takeup.roll.RollId;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrame;
+import takeup.text.English;
+
+/** {@code takeup find}: the frames of the whole archive that meet all that is asked. Only reads. */
+@Command(
+        name = "find",
+        description = {
+            "Finds frames in all rolls: by film, camera, f2.8, 1/125, lens 28, filter red,",
+            "shoot NAME, since, until or on 2026-05, judged thin, error over 1, over 1,",
+            "under 1, roll r7, or words of notes. A frame must meet all that is said."
+        })
+final class FindSubcommand implements Callable<Integer> {
+    /** So many lines go out in one write. */
+    private static final int LINES = 1000;
+
+    @ParentCommand
+    GlobalOptions global;
+
+    @Parameters(
+            paramLabel = "WORD",
+            arity = "1..*",
+            description = "What to look for, such as " + FindQuery.EXAMPLE + ".")
+    List<String> words;
+
+    @Option(names = "--json", description = "As JSON lines.")
+    boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        FindQuery query;
+        try {
+            query = FindQuery.of(FindQuery.joined(words));
+        } catch (IllegalArgumentException e) {
+            throw new CommandFailed(2, e.getMessage());
+        }
+        Console console = global.console();
+        StringBuilder lines = new StringBuilder();
+        Set<RollId> rolls = new HashSet<>();
+        AtomicLong frames = new AtomicLong();
+        List<String> problems = global.index().forEach(roll -> {
+            roll.forEachFrame(row -> {
+                if (query.matches(row)) {
+                    rolls.add(roll.id());
+                    lines.append(json ? JsonText.line(FoundFrame.json(row)) : FoundFrame.line(row))
+                            .append('\n');
+                    if (frames.incrementAndGet() % LINES == 0) {
+                        write(lines);
+                    }
+                }
+            });
+            return !console.failed();
+        });
+        write(lines);
+        problems.forEach(console::error);
+        if (!json) {
+            console.line(
+                    rolls.isEmpty()
+                            ? "no frame meets all of: " + query.typed()
+                            : English.count((int) frames.get(), "frame") + " on "
+                                    + English.count(rolls.size(), "roll"));
+        }
+        return problems.isEmpty() ? 0 : 1;
+    }
+
+    private void write(StringBuilder lines) {
+        if (json) {
+            global.console().raw(lines.toString());
+        } else {
+            global.console().lines(lines.toString());
+        }
+        lines.setLength(0);
+    }
+}

@@ -1,0 +1,249 @@
+package takeup.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import takeup.review.Density;
+import takeup.roll.RollId;
+
+/**
+ * Which frames are looked for, as it is typed: {@code bw400 f2.8 lens 28 since 2026-05}. A frame must meet all of it.
+ *
+ * @param typed the words
+ */
+public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
+    /** What is said of how it is typed. */
+    public static final String EXAMPLE = "bw400 f2.8 lens 28";
+
+    private static final List<FrameColumn> WORDS = List.of(
+            FrameColumn.NOTE,
+            FrameColumn.LENS,
+            FrameColumn.FILTERS,
+            FrameColumn.FLASH,
+            FrameColumn.TRIPOD,
+            FrameColumn.KIND,
+            FrameColumn.SCAN);
+
+    /** Reads what was typed; an IllegalArgumentException says in a sentence what it cannot be. */
+    public static FindQuery of(String typed) {
+        List<String> words = words(typed);
+        if (words.isEmpty()) {
+            throw new IllegalArgumentException("say what to look for, such as " + EXAMPLE);
+        }
+        List<Predicate<FrameRow>> terms = new ArrayList<>();
+        Words left = new Words(words);
+        while (left.isMore()) {
+            terms.add(term(left));
+        }
+        return new FindQuery(typed.strip(), List.copyOf(terms));
+    }
+
+    /** Words of a command line as one text: a word that a shell kept together stays together. */
+    public static String joined(List<String> words) {
+        return String.join(
+                " ",
+                words.stream()
+                        .map(it -> words.size() > 1 && it.indexOf(' ') >= 0 ? '"' + it + '"' : it)
+                        .toList());
+    }
+
+    public boolean matches(FrameRow row) {
+        for (Predicate<FrameRow> term : terms) {
+            if (!term.test(row)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The words that are still to be read. */
+    private static final class Words {
+        private final List<String> all;
+        private int at;
+
+        Words(List<String> all) {
+            this.all = all;
+        }
+
+        boolean isMore() {
+            return at < all.size();
+        }
+
+        String next() {
+            return all.get(at++);
+        }
+
+        String after(String word, String example) {
+            if (!isMore()) {
+                throw new IllegalArgumentException(word + " takes a word more, such as " + word + " " + example);
+            }
+            return next();
+        }
+    }
+
+    /** Cut at blanks; what stands between quotation marks is one word. */
+    private static List<String> words(String typed) {
+        List<String> words = new ArrayList<>();
+        String[] quoted = typed.toLowerCase(Locale.ROOT).split("\"", -1);
+        for (int i = 0; i < quoted.length; i++) {
+            if (i % 2 == 1) {
+                words.add(quoted[i]);
+            } else {
+                words.addAll(List.of(quoted[i].strip().split("\\s+")));
+            }
+        }
+        words.removeIf(String::isBlank);
+        return words;
+    }
+
+    private static Predicate<FrameRow> term(Words words) {
+        String word = words.next();
+        return switch (word) {
+            case "lens" -> lens(words.after(word, "28"));
+            case "since", "until", "on", "in" -> date(word, words.after(word, "2026-05"));
+            case "error" -> error(words);
+            case "over", "under" -> off(word, words.after(word, "1"));
+            case "judged" -> judged(words.after(word, "thin"));
+            case "filter" -> text(FrameColumn.FILTERS, words.after(word, "red"));
+            case "scan" -> text(FrameColumn.SCAN, words.after(word, "0042"));
+            case "roll" -> roll(words.after(word, "r7"));
+            case "frame" -> frame(words.after(word, "7"));
+            case "shoot" -> {
+                String name = words.after(word, "regatta");
+                yield row ->
+                        row.roll().shoot().filter(it -> FrameRow.has(it, name)).isPresent();
+            }
+            default -> setting(word);
+        };
+    }
+
+    private static Predicate<FrameRow> text(FrameColumn column, String words) {
+        return row -> row.has(column, words);
+    }
+
+    /** A lens by its focal length, or by words of its name. */
+    private static Predicate<FrameRow> lens(String typed) {
+        String focal = typed.endsWith("mm") ? typed.substring(0, typed.length() - 2) : typed;
+        Optional<Double> mm = number(focal);
+        return mm.isPresent() ? row -> is(row, FrameColumn.FOCAL_LENGTH, mm.get()) : text(FrameColumn.LENS, typed);
+    }
+
+    /** Dates of one length compare as texts: 2026, 2026-05 or 2026-05-03 with as much of the frame's own. */
+    private static Predicate<FrameRow> date(String word, String date) {
+        if (!date.matches("\\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\\d|3[01]))?)?")) {
+            throw new IllegalArgumentException(
+                    word + " takes a date, such as 2026, 2026-05 or 2026-05-03; " + date + " is none");
+        }
+        return row -> {
+            String at = row.text(FrameColumn.AT);
+            int way = at.length() < date.length()
+                    ? 0
+                    : at.substring(0, date.length()).compareTo(date);
+            return at.length() >= date.length()
+                    && switch (word) {
+                        case "since" -> way >= 0;
+                        case "until" -> way <= 0;
+                        default -> way == 0;
+                    };
+        };
+    }
+
+    /** {@code error over 1}: off by more than a stop, to either side; {@code error under 0.5}: by less. */
+    private static Predicate<FrameRow> error(Words words) {
+        String way = words.after("error", "over 1");
+        if (!way.equals("over") && !way.equals("under")) {
+            throw new IllegalArgumentException("error takes over or under and stops, such as error over 1");
+        }
+        double stops = stops("error " + way, words.after("error " + way, "1"));
+        return row -> {
+            OptionalDouble error = row.number(FrameColumn.ERROR);
+            return error.isPresent()
+                    && (way.equals("over")
+                            ? Math.abs(error.getAsDouble()) > stops
+                            : Math.abs(error.getAsDouble()) < stops);
+        };
+    }
+
+    /** {@code over 1}: overexposed by more than a stop. */
+    private static Predicate<FrameRow> off(String way, String typed) {
+        double stops = stops(way, typed);
+        return row -> {
+            OptionalDouble error = row.number(FrameColumn.ERROR);
+            return error.isPresent() && (way.equals("over") ? error.getAsDouble() : -error.getAsDouble()) > stops;
+        };
+    }
+
+    private static double stops(String word, String typed) {
+        return number(typed)
+                .filter(it -> it >= 0)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        word + " takes stops, such as " + word + " 1; " + typed + " is no number of them"));
+    }
+
+    private static Predicate<FrameRow> judged(String verdict) {
+        if (Density.named(verdict).isEmpty()) {
+            throw new IllegalArgumentException("judged takes thin, good or dense; " + verdict + " is none of them");
+        }
+        return row -> row.text(FrameColumn.VERDICT).equals(verdict);
+    }
+
+    private static Predicate<FrameRow> roll(String typed) {
+        RollId id = RollId.parse(typed)
+                .orElseThrow(() -> new IllegalArgumentException(typed + " is no roll number, such as r7"));
+        return row -> row.roll().summary().id().equals(id);
+    }
+
+    private static Predicate<FrameRow> frame(String typed) {
+        double number = number(typed)
+                .orElseThrow(() -> new IllegalArgumentException(typed + " is no frame number, such as frame 7"));
+        return row -> is(row, FrameColumn.FRAME, number);
+    }
+
+    /** {@code f2.8}, {@code 1/125}, {@code 2s}, or a word. */
+    private static Predicate<FrameRow> setting(String word) {
+        String bare = word.startsWith("f/") ? word.substring(2) : word.substring(1);
+        Optional<Double> fNumber = word.startsWith("f") ? number(bare) : Optional.empty();
+        if (fNumber.isPresent()) {
+            return row -> is(row, FrameColumn.F_NUMBER, fNumber.get());
+        }
+        Optional<Double> below = word.startsWith("1/") ? number(word.substring(2)) : Optional.empty();
+        if (below.isPresent() && below.get() > 0) {
+            return row -> row.text(FrameColumn.TIME).equals(word) || is(row, FrameColumn.SECONDS, 1 / below.get());
+        }
+        Optional<Double> seconds = word.endsWith("s") ? number(word.substring(0, word.length() - 1)) : Optional.empty();
+        return seconds.isPresent() ? row -> is(row, FrameColumn.SECONDS, seconds.get()) : word(word);
+    }
+
+    /** A word is the key of a film or camera, or stands in one of the texts of a frame or its roll. */
+    private static Predicate<FrameRow> word(String word) {
+        return row -> {
+            RollHead roll = row.roll();
+            if (roll.summary().film().stock().equals(word)
+                    || roll.summary().place().camera().equals(word)
+                    || FrameRow.has(roll.summary().film().stockName(), word)
+                    || FrameRow.has(roll.shoot().orElse(""), word)) {
+                return true;
+            }
+            for (FrameColumn column : WORDS) {
+                if (row.has(column, word)) {
+                    return true;
+                }
+            }
+            return false;
+        };
+    }
+
+    /** Equal but for what is lost where a number is written down. */
+    private static boolean is(FrameRow row, FrameColumn column, double wanted) {
+        OptionalDouble value = row.number(column);
+        return value.isPresent() && Math.abs(value.getAsDouble() - wanted) <= 1e-6 * Math.abs(wanted);
+    }
+
+    private static Optional<Double> number(String typed) {
+        boolean isNumber = typed.matches("\\d{1,6}(\\.\\d{1,6})?");
+        return isNumber ? Optional.of(Double.parseDouble(typed)) : Optional.empty();
+    }
+}

@@ -1,0 +1,134 @@
+package takeup.search;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import takeup.kit.Filter;
+import takeup.kit.Lens;
+import takeup.review.Density;
+import takeup.review.Review;
+import takeup.roll.Exposure;
+import takeup.roll.ExposureResult;
+import takeup.roll.Frame;
+import takeup.roll.Roll;
+import takeup.roll.Setting;
+import takeup.text.IsoTime;
+import takeup.text.Plain;
+
+/**
+ * A frame as it is found: its values in one line of text, cut apart only where a value is asked for, so that hundreds
+ * of thousands are gone through in a second.
+ *
+ * @param roll what it shares with the other frames of its roll
+ * @param line its values in the order of {@link FrameColumn}, a tab between two; what is not known is empty
+ */
+public record FrameRow(RollHead roll, String line) {
+    /** The lines of all frames of a roll, each ending in a line feed. */
+    public static String lines(Roll roll, Review review) {
+        List<Optional<String>> scans = review.scans(roll);
+        List<Optional<Density>> verdicts = review.verdicts(roll);
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < roll.frames().size(); i++) {
+            Frame frame = roll.frames().get(i);
+            lines.append(i + 1).append('\t').append(frame.number()).append('\t').append(frame.kind());
+            exposure(frame, lines);
+            value(lines, decimal(ExposureResult.of(roll, frame).errorStops()));
+            boolean isBlank = frame.kind() == Frame.Kind.BLANK;
+            value(lines, !isBlank && frame.exposure().setting().flash() ? "flash" : "");
+            value(lines, !isBlank && frame.exposure().setting().tripod() ? "tripod" : "");
+            value(lines, frame.note().orElse(""));
+            value(lines, scans.get(i).orElse(""));
+            value(lines, verdicts.get(i).map(Density::toString).orElse(""));
+            lines.append('\n');
+        }
+        return lines.toString();
+    }
+
+    /** When, and how the camera was set; a blank frame had no exposure, whatever was set. */
+    private static void exposure(Frame frame, StringBuilder line) {
+        Exposure exposure = frame.exposure();
+        Setting setting = frame.kind() == Frame.Kind.BLANK ? Setting.NONE : exposure.setting();
+        value(line, exposure.at().map(IsoTime::of).orElse(""));
+        value(line, setting.aperture().map(Object::toString).orElse(""));
+        value(line, setting.aperture().map(it -> Plain.number(it.fNumber())).orElse(""));
+        value(line, setting.time().map(Object::toString).orElse(""));
+        value(line, setting.time().map(it -> Plain.number(it.seconds())).orElse(""));
+        value(line, setting.lens().map(Lens::name).orElse(""));
+        value(line, decimal(setting.focalMm()));
+        value(
+                line,
+                String.join(", ", setting.filters().stream().map(Filter::name).toList()));
+    }
+
+    private static String decimal(OptionalDouble value) {
+        return value.isPresent() ? Plain.number(Plain.rounded(value.getAsDouble(), 9)) : "";
+    }
+
+    private static void value(StringBuilder line, String value) {
+        line.append('\t').append(escaped(value));
+    }
+
+    /** A value as it stands in a line: without a tab or a line feed of its own. */
+    public static String escaped(String value) {
+        boolean isPlain = value.indexOf('\t') < 0
+                && value.indexOf('\n') < 0
+                && value.indexOf('\r') < 0
+                && value.indexOf('\\') < 0;
+        return isPlain
+                ? value
+                : value.replace("\\", "\\\\")
+                        .replace("\t", "\\t")
+                        .replace("\n", "\\n")
+                        .replace("\r", "\\r");
+    }
+
+    /** The value again. */
+    public static String unescaped(String written) {
+        if (written.indexOf('\\') < 0) {
+            return written;
+        }
+        StringBuilder value = new StringBuilder();
+        for (int i = 0; i < written.length(); i++) {
+            char c = written.charAt(i);
+            if (c == '\\' && i + 1 < written.length()) {
+                char next = written.charAt(++i);
+                value.append(
+                        switch (next) {
+                            case 't' -> '\t';
+                            case 'n' -> '\n';
+                            case 'r' -> '\r';
+                            default -> next;
+                        });
+            } else {
+                value.append(c);
+            }
+        }
+        return value.toString();
+    }
+
+    /** A value; empty text where it is not known. */
+    public String text(FrameColumn column) {
+        int from = 0;
+        for (int tabs = column.ordinal(); tabs > 0; tabs--) {
+            from = line.indexOf('\t', from) + 1;
+        }
+        int end = line.indexOf('\t', from);
+        return unescaped(line.substring(from, end < 0 ? line.length() : end));
+    }
+
+    /** A number; empty where it is not known. */
+    OptionalDouble number(FrameColumn column) {
+        String text = text(column);
+        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+    }
+
+    /** Whether a value has these words in it, which are in lower case. */
+    boolean has(FrameColumn column, String words) {
+        return has(text(column), words);
+    }
+
+    static boolean has(String text, String words) {
+        return !text.isEmpty() && text.toLowerCase(Locale.ROOT).contains(words);
+    }
+}

@@ -1,0 +1,17 @@
+package takeup.search;
+
+import java.util.Optional;
+import takeup.report.RollSummary;
+import takeup.roll.Assignment;
+import takeup.roll.Roll;
+
+/**
+ * What the frames of a roll have in common, as far as they are found by it.
+ *
+ * @param shoot the name of the shoot that it belongs to
+ */
+public record RollHead(RollSummary summary, Optional<String> shoot) {
+    public static RollHead of(Roll roll) {
+        return new RollHead(RollSummary.of(roll), roll.assignment().map(Assignment::name));
+    }
+}

@@ -1,0 +1,207 @@
+package takeup.index;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import takeup.cli.TypedRolls;
+import takeup.journal.Archive;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrame;
+
+/** The index answers as the journals do, whatever happened to it or to them. */
+class ArchiveIndexTest {
+    @TempDir
+    Path folder;
+
+    private final List<String> told = new ArrayList<>();
+
+    @BeforeEach
+    void twoRolls() throws IOException {
+        TypedRolls.type(
+                folder,
+                "shoot Regatta day",
+                "cam 35",
+                "load bw400",
+                "m 5.6 125",
+                "5.6 125 ; the cox",
+                "8 125",
+                "unload yes");
+        TypedRolls.type(folder, "cam 645 1", "load cn400", "4 60 ; bow seat", "undo", "4 30");
+    }
+
+    private ArchiveIndex index(String version) {
+        return new ArchiveIndex(new Archive(folder), version, told::add, 1);
+    }
+
+    private List<String> found(String typed) throws IOException {
+        return found(index("1"), typed);
+    }
+
+    private static List<String> found(ArchiveIndex index, String typed) throws IOException {
+        FindQuery query = FindQuery.of(typed);
+        List<String> found = new ArrayList<>();
+        assertEquals(List.of(), index.forEach(roll -> {
+            roll.forEachFrame(row -> {
+                if (query.matches(row)) {
+                    found.add(FoundFrame.name(row));
+                }
+            });
+            return true;
+        }));
+        return found;
+    }
+
+    /** All that is known of every roll. */
+    private static List<IndexedRoll> all(ArchiveIndex index) throws IOException {
+        List<IndexedRoll> all = new ArrayList<>();
+        index.forEach(all::add);
+        return all;
+    }
+
+    private Path part() {
+        return folder.resolve("index/R-0.index");
+    }
+
+    @Test
+    void whatIsIndexedIsWhatTheJournalsSay() throws IOException {
+        List<IndexedRoll> read = all(new ArchiveIndex(new Archive(folder), "1", told::add, 1000));
+        assertFalse(Files.exists(folder.resolve("index")), "so few rolls need no index");
+        assertEquals(read, all(index("1")));
+        assertTrue(Files.exists(part()));
+        assertEquals(read, all(index("1")));
+        assertEquals(List.of("R0001 frame 1"), found("cox"));
+        assertEquals(List.of("R0002 frame 1"), found("645"));
+        assertEquals(List.of(), told);
+    }
+
+    @Test
+    void aRollThatWasWrittenToIsReadAgainAndTheOthersAreNot() throws IOException {
+        all(index("1"));
+        String before = Files.readString(part());
+        // What the index says of R0001 is made wrong, checksum and all: it is believed, so R0001 is not read again.
+        byte[] body = before.substring(before.indexOf('\n') + 1)
+                .replace("the cox", "a coach")
+                .getBytes(StandardCharsets.UTF_8);
+        CRC32 sum = new CRC32();
+        sum.update(body);
+        Files.writeString(
+                part(),
+                "takeup-index 1 1 " + Long.toHexString(sum.getValue()) + "\n"
+                        + new String(body, StandardCharsets.UTF_8));
+        TypedRolls.type(folder, "cam 645 1", "5.6 30 ; stroke");
+        assertEquals(List.of("R0002 frame 2"), found("stroke"));
+        assertEquals(List.of("R0001 frame 1"), found("coach"));
+        TypedRolls.type(folder, "fix r1 1 8 60 ; the bank");
+        assertEquals(List.of("R0001 frame 1"), found("bank"));
+        assertEquals(List.of(), found("coach"));
+    }
+
+    @Test
+    void anotherTimeOfChangeIsAnotherFile() throws IOException {
+        all(index("1"));
+        Path journal = folder.resolve("rolls/finished/R0001.journal");
+        String text = Files.readString(journal);
+        FileTime time = Files.getLastModifiedTime(journal);
+        Files.setLastModifiedTime(journal, FileTime.fromMillis(time.toMillis() + 5000));
+        List<IndexedRoll> again = all(index("1"));
+        assertTrue(Files.readString(part()).contains(again.get(0).stamp()));
+        assertEquals(text, Files.readString(journal), "a journal is never touched");
+    }
+
+    @Test
+    void aDamagedPartIsToldAndMadeAnew() throws IOException {
+        List<IndexedRoll> read = all(index("1"));
+        byte[] bytes = Files.readAllBytes(part());
+        for (int at : new int[] {0, 20, bytes.length / 2, bytes.length - 2}) {
+            byte[] damaged = bytes.clone();
+            damaged[at] ^= 1;
+            Files.write(part(), damaged);
+            told.clear();
+            assertEquals(read, all(index("1")));
+            assertEquals(1, told.size(), "byte " + at);
+            assertEquals(new String(bytes, StandardCharsets.UTF_8), Files.readString(part()));
+        }
+        Files.write(part(), new byte[0]);
+        assertEquals(read, all(index("1")));
+    }
+
+    @Test
+    void anotherVersionMakesItsOwn() throws IOException {
+        List<IndexedRoll> read = all(index("1"));
+        assertEquals(read, all(index("2")));
+        assertTrue(Files.readString(part()).startsWith("takeup-index 1 2 "));
+        assertEquals(List.of(), told);
+    }
+
+    @Test
+    void aVerdictIsFoundAsSoonAsItIsGiven() throws IOException {
+        assertEquals(List.of(), found("judged thin"));
+        TypedRolls.run(folder, "scans", "1", "--thin", "2");
+        assertEquals(List.of("R0001 frame 2"), found("judged thin"));
+    }
+
+    @Test
+    void aRollThatIsGoneIsFoundNoLonger() throws IOException {
+        all(index("1"));
+        Files.delete(folder.resolve("rolls/finished/R0001.journal"));
+        assertEquals(List.of(), found("cox"));
+        assertFalse(Files.readString(part()).contains("R0001"));
+    }
+
+    @Test
+    void aDamagedJournalIsToldEachTime() throws IOException {
+        Path journal = folder.resolve("rolls/finished/R0001.journal");
+        Files.writeString(journal, Files.readString(journal).replace("the cox", "the fox"));
+        for (int i = 0; i < 2; i++) {
+            List<String> problems = index("1").forEach(it -> true);
+            assertEquals(2, problems.size(), problems.toString());
+            assertTrue(problems.get(0).startsWith("R0001.journal:"));
+        }
+    }
+
+    @Test
+    void aLinkInItsPlaceIsNotFollowed(@TempDir Path elsewhere) throws IOException {
+        Files.createSymbolicLink(folder.resolve("index"), elsewhere);
+        List<IndexedRoll> read = all(index("1"));
+        assertEquals(2, read.size());
+        try (Stream<Path> there = Files.list(elsewhere)) {
+            assertEquals(0, there.count());
+        }
+        assertTrue(Files.isSymbolicLink(folder.resolve("index")));
+        assertTrue(new Archive(folder).leftOvers().stream().anyMatch(it -> it.startsWith("index: it is a link")));
+        Files.delete(folder.resolve("index"));
+        Files.createDirectory(folder.resolve("index"));
+        Path target = Files.writeString(elsewhere.resolve("mine"), "mine");
+        Files.createSymbolicLink(part(), target);
+        assertEquals(read, all(index("1")));
+        assertEquals("mine", Files.readString(target));
+        assertTrue(Files.isSymbolicLink(part()) && Files.exists(part(), LinkOption.NOFOLLOW_LINKS));
+    }
+
+    @Test
+    void partsComeByLettersThenByNumber() throws IOException {
+        Path finished = folder.resolve("rolls/finished/");
+        for (String name : List.of("R0250", "R1100", "AB0007", "R0999")) {
+            Files.copy(finished.resolve("R0001.journal"), finished.resolve(name + ".journal"));
+        }
+        List<String> names = new ArrayList<>();
+        for (String problem : index("1").forEach(it -> true)) {
+            names.add(problem.substring(0, problem.indexOf('.')));
+        }
+        assertEquals(List.of("AB0007", "R0250", "R0999", "R1100"), names);
+    }
+}
