@@ -75,6 +75,9 @@ public interface FileSystem {
     /** What tells one file from another that took its name; of a link to a folder, that folder. */
     Object key(Path path) throws IOException;
 
+    /** Whether a file bears another name too, here or elsewhere: what is written to it stands under both. */
+    boolean hasSecondName(Path path) throws IOException;
+
     /** Where a link leads; of anything else the same path. */
     Path target(Path path) throws IOException;
 

@@ -72,7 +72,7 @@ final class Lock implements FileSystem.Hold {
     /** What somebody else wrote there, under a second name of the same file, is not overwritten. */
     private static void sign(Path path, FileChannel channel) {
         try {
-            if (RealFileSystem.hasSecondName(path)) {
+            if (FileSystem.REAL.hasSecondName(path)) {
                 return;
             }
             ByteBuffer pid =

@@ -87,13 +87,6 @@ final class RealFileSystem implements FileSystem {
         }
     }
 
-    /** Whether the file bears another name too, in this folder or in another. */
-    static boolean hasSecondName(Path path) throws IOException {
-        return UNIX
-                && !Files.getAttribute(path, "unix:nlink", LinkOption.NOFOLLOW_LINKS)
-                        .equals(1);
-    }
-
     /** Refuses a file that somebody mounted there from another file system: its folder's disk does not hold it. */
     static void refuseForeign(Path path) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
@@ -170,6 +163,11 @@ final class RealFileSystem implements FileSystem {
             attributes = Files.readAttributes(path, BasicFileAttributes.class);
         }
         return attributes.fileKey() == null ? attributes.creationTime() : attributes.fileKey();
+    }
+
+    @Override
+    public boolean hasSecondName(Path path) throws IOException {
+        return UNIX && (int) Files.getAttribute(path, "unix:nlink", LinkOption.NOFOLLOW_LINKS) > 1;
     }
 
     @Override

@@ -60,6 +60,8 @@ public final class CameraClocks {
                     NAME
                             + " cannot be read: move it away, and photograph the clock again (takeup digital "
                             + "--clock FILE)");
+        } catch (IOException e) {
+            throw new CommandFailed(1, NAME + " cannot be read: " + IoErrorText.words(e));
         }
     }
 

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import takeup.disk.IoErrorText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 
@@ -46,6 +49,10 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
 
     @Override
     public List<String> strangers(Kit.Sort sort) {
+        Optional<String> unreadable = whyUnreadable(sort);
+        if (unreadable.isPresent()) {
+            return List.of(unreadable.get());
+        }
         return names(own, sort).stream()
                 .filter(it -> !isKey(it))
                 .sorted()
@@ -60,6 +67,17 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
      */
     private static boolean isKey(String name) {
         return ProfileReader.isKey(name) && name.equals(name.toLowerCase(Locale.ROOT));
+    }
+
+    /** Why the photographer's own profiles cannot be listed, if they are there and cannot. */
+    private Optional<String> whyUnreadable(Kit.Sort sort) {
+        try (Stream<Path> files = Files.list(own.resolve(folder(sort)))) {
+            return Optional.empty();
+        } catch (NoSuchFileException | NotDirectoryException e) {
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of("profiles/" + folder(sort) + " cannot be read: " + IoErrorText.words(e));
+        }
     }
 
     /** The names of a folder's files without their ending. */

@@ -19,12 +19,18 @@ import takeup.disk.Quarantine;
  * beside the old one, and put in its place. A new journal comes into being the same way, with its first record in it.
  */
 final class JournalFile implements AutoCloseable {
-    /** Why a journal was rewritten, if it was: it could not be forced, or somebody had moved, deleted or changed it. */
+    /**
+     * Why a journal was rewritten, if it was: it could not be forced, somebody had given it a second name elsewhere, or
+     * had moved, deleted or changed it.
+     */
     enum Rewritten {
         NOT,
         BROKEN,
+        SHARED,
         DISPLACED
     }
+
+    private static final byte[] LINE_FEED = {'\n'};
 
     private final FileSystem drive;
     private final Path path;
@@ -32,6 +38,7 @@ final class JournalFile implements AutoCloseable {
     private Optional<FileSystem.Open> channel = Optional.empty();
     private Object key = "";
     private boolean displaced;
+    private boolean shared;
     private boolean broken;
 
     private JournalFile(FileSystem drive, Path path, byte[] bytes, int lastN) {
@@ -61,14 +68,19 @@ final class JournalFile implements AutoCloseable {
             Quarantine.damaged(drive, path, content.damaged());
         }
         JournalFile file = new JournalFile(drive, path, Arrays.copyOf(bytes, good), content.lastN());
+        if (drive.hasSecondName(path)) {
+            file.shared = true;
+            file.endLine(content);
+            return file;
+        }
         FileSystem.Open channel = drive.open(path);
         try {
             if (content.torn() || content.lacksLineFeed()) {
                 Quarantine.tail(drive, path, Arrays.copyOfRange(bytes, good, bytes.length));
                 channel.truncate(good);
                 if (content.lacksLineFeed()) {
-                    Folders.write(channel, new byte[] {'\n'});
-                    file.memory.hold(file.memory.with(new byte[] {'\n'}));
+                    Folders.write(channel, LINE_FEED);
+                    file.endLine(content);
                 }
                 channel.force(true);
             }
@@ -80,6 +92,12 @@ final class JournalFile implements AutoCloseable {
         } catch (IOException | RuntimeException e) {
             channel.close();
             throw e;
+        }
+    }
+
+    private void endLine(JournalLines.Content content) {
+        if (content.lacksLineFeed()) {
+            memory.hold(memory.with(LINE_FEED));
         }
     }
 
@@ -97,10 +115,11 @@ final class JournalFile implements AutoCloseable {
             memory.hold(JournalLines.header(step, at, events.get(0)));
         }
         byte[] more = memory.begin(step, at, events);
-        if (isSound(0)) {
+        boolean isSound = isSound(0);
+        if (isSound) {
             write(channel.orElseThrow(), more);
         }
-        if (!isSound(more.length)) {
+        if (!isSound || !isSound(more.length)) {
             rewrite(more);
         }
         memory.acknowledge(step, events);
@@ -174,23 +193,29 @@ final class JournalFile implements AutoCloseable {
 
     private Rewritten takeReason() {
         Rewritten was = broken ? Rewritten.BROKEN : Rewritten.NOT;
+        was = shared ? Rewritten.SHARED : was;
         was = displaced ? Rewritten.DISPLACED : was;
         displaced = false;
+        shared = false;
         broken = false;
         return was;
     }
 
-    /** Whether the file under that name is the one that is open, and holds so many bytes more than was acknowledged. */
+    /**
+     * Whether the file under that name is the one that is open, bears that name alone, and holds so many bytes more
+     * than was acknowledged.
+     */
     private boolean isSound(int more) {
         if (channel.isEmpty()) {
             return false;
         }
         try {
             displaced = channel.get().size() != memory.length() + more || !key.equals(drive.key(path));
+            shared = !displaced && drive.hasSecondName(path);
         } catch (IOException e) {
             displaced = true;
         }
-        return !displaced;
+        return !displaced && !shared;
     }
 
     /**

@@ -128,6 +128,9 @@ final class OpenJournals implements AutoCloseable {
             isOneDisplaced = true;
             remarks.add(path.getFileName()
                     + " was moved, deleted or changed by another program; all of it was written anew");
+        } else if (rewritten == JournalFile.Rewritten.SHARED) {
+            remarks.add(path.getFileName() + " had a second name elsewhere, as in a backup made of links; it is a file "
+                    + "of its own now, and the other stays as it was");
         } else if (rewritten == JournalFile.Rewritten.BROKEN) {
             remarks.add("the disk reported an error in " + path.getFileName()
                     + "; all of it was written anew and is safe: copy the data folder to another disk");

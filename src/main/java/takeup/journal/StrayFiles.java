@@ -37,6 +37,10 @@ final class StrayFiles {
                 layout.root().resolve("reserve"))) {
             leftAlone(file);
         }
+        if (drive.kind(layout.lock()) == FileSystem.Kind.FILE && drive.hasSecondName(layout.lock())) {
+            found.add("lock: it has a second name elsewhere, so that nothing is written to it. Delete it; the next "
+                    + "start makes its own");
+        }
         for (Path folder : List.of(
                 layout.root().resolve("rolls"),
                 layout.openRolls(),

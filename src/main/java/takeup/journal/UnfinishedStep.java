@@ -96,7 +96,7 @@ final class UnfinishedStep {
                 isOther |= !isOwn;
                 isCut |= isOwn;
                 if (isOwn) {
-                    cutOff(part);
+                    cutOff(part, bytes);
                 }
             }
         }
@@ -120,10 +120,14 @@ final class UnfinishedStep {
         return JournalReader.read("", tail).lines().stream().allMatch(it -> own.contains(it.text()));
     }
 
-    private void cutOff(Part part) throws IOException {
+    private void cutOff(Part part, byte[] bytes) throws IOException {
         if (part.length() == 0) {
             drive.delete(part.journal());
             drive.forceNames(part.journal().toAbsolutePath().getParent());
+            return;
+        }
+        if (drive.hasSecondName(part.journal())) {
+            Folders.put(drive, part.journal(), Arrays.copyOf(bytes, part.length()));
             return;
         }
         try (FileSystem.Open open = drive.open(part.journal())) {

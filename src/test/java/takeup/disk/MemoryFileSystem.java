@@ -282,6 +282,17 @@ public final class MemoryFileSystem implements FileSystem {
     }
 
     @Override
+    public boolean hasSecondName(Path path) throws IOException {
+        fault.before("hasSecondName", path);
+        Content content = need(path);
+        return folders.values().stream()
+                        .flatMap(it -> it.values().stream())
+                        .filter(it -> it == content)
+                        .count()
+                > 1;
+    }
+
+    @Override
     public Path target(Path path) throws IOException {
         fault.before("target", path);
         return path;
