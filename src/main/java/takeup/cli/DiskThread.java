@@ -14,7 +14,7 @@ import takeup.session.StoreEffects;
 
 /**
  * The thread of the shoot screen that reads and writes the data folder: one effect after the other, never interrupted,
- * so that no key waits for the disk. The list of rolls goes through the whole archive and has a thread beside it, so
+ * so that no key waits for the disk. The lists of rolls go through the whole archive and have a thread beside it, so
  * that no frame waits for a list. What came of an effect goes into the queue of messages.
  */
 final class DiskThread extends Thread {
@@ -24,8 +24,8 @@ final class DiskThread extends Thread {
     private static final long LONGEST_END = 5000;
 
     private final LinkedBlockingQueue<Effect> effects = new LinkedBlockingQueue<>();
-    /** One list that waits sees all that was saved when it begins, so there is never a second one to wait for. */
-    private final LinkedBlockingQueue<Effect> lists = new LinkedBlockingQueue<>(1);
+    /** A list that waits sees all that was saved when it begins, so there is never a second one of it to wait for. */
+    private final LinkedBlockingQueue<Effect> lists = new LinkedBlockingQueue<>();
 
     private final BlockingQueue<Message> messages;
     private final StepStore store;
@@ -52,7 +52,9 @@ final class DiskThread extends Thread {
 
     /** Has a list read beside this thread: it shows all that was asked for before. */
     private void list(Effect effect) {
-        lists.offer(effect);
+        if (!lists.contains(effect)) {
+            lists.add(effect);
+        }
         if (!isListing) {
             isListing = true;
             Thread thread = new Thread(this::list, "list of rolls");
@@ -91,7 +93,7 @@ final class DiskThread extends Thread {
             if (effect instanceof Effect.Quit) {
                 return;
             }
-            if (effect instanceof Effect.ListRolls) {
+            if (effect instanceof Effect.ListRolls || effect instanceof Effect.ReadOrders) {
                 list(effect);
             } else {
                 run(saving, effect);

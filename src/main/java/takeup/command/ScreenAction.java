@@ -54,6 +54,14 @@ public sealed interface ScreenAction {
         }
     }
 
+    /** Makes the lab order: shows it, or does to it what the words say. */
+    record MakeOrder(String words) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.makeOrder(this);
+        }
+    }
+
     /** Leaves the program. */
     record Quit(Leaving leaving) implements ScreenAction {
         @Override
@@ -98,6 +106,8 @@ public sealed interface ScreenAction {
         R changeTheme(ChangeTheme action);
 
         R toggleBigCounter(ToggleBigCounter action);
+
+        R makeOrder(MakeOrder action);
 
         R quit(Quit action);
     }

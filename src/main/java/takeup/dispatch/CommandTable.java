@@ -98,6 +98,7 @@ public final class CommandTable {
             new PlanCommand(),
             new BagCommand(),
             new DayEndCommand(),
+            new OrderCommand(),
             ViewCommand.FRAMES,
             ViewCommand.ROLLS,
             new HelpCommand(),

@@ -14,11 +14,6 @@ final class UnknownWord {
             return new CommandRejected(
                     "scans are laid beside the log by a command of its own, once this is left: takeup scans 7 FOLDER");
         }
-        if (word.equals("order")) {
-            return new CommandRejected(
-                    "order is a command of its own, for when the day is over: leave with quit, then type takeup "
-                            + "order new");
-        }
         if (word.startsWith("+") || word.startsWith("-")) {
             return new CommandRejected(word + " could be " + (word.startsWith("+") ? "more" : "less")
                     + " light on the film (bias " + word + ") or an order to the lab ("

@@ -1,9 +1,11 @@
 package takeup.files;
 
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
+import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.index.ArchiveIndex;
 import takeup.journal.Archive;
@@ -82,6 +84,18 @@ public final class StepFiles implements StepStore {
         } catch (IOException e) {
             return new RollList(Optional.empty(), List.of("the rolls cannot be listed: " + IoErrorText.words(e)));
         }
+    }
+
+    @Override
+    public Message readOrders() {
+        return new OrderSources(archive.folder()).read();
+    }
+
+    @Override
+    public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
+        return disk.isEmpty()
+                ? new Message.Notice("nothing was ordered: this is read only")
+                : new OrderSources(archive.folder()).write(draft, at);
     }
 
     /** A draft is a help and no record: nothing that was logged hangs on it. */

@@ -59,7 +59,8 @@ public record Lab(
         return offered(Wish.SCAN_SIZE);
     }
 
-    private List<String> offered(Wish wish) {
+    /** What can be had of a wish; empty where any words will do. */
+    public List<String> offered(Wish wish) {
         return offers.getOrDefault(wish, List.of());
     }
 

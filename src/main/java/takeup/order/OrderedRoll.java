@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import takeup.text.English;
 
 /**
  * A roll as the order has it, whatever its file says later.
@@ -73,6 +74,12 @@ public record OrderedRoll(
 
     LabDevelopment development() {
         return film.development();
+    }
+
+    /** All of it on one line: {@code C-41, NORMAL (rated 200, box 400) Colour negative 400, 120 6x4.5, 16 frames}. */
+    public String description() {
+        return words() + "  " + PrintedText.of(film.stock()) + ", " + film.sizes() + ", "
+                + English.count(framesExpected, "frame");
     }
 
     /** Process and development in the lab's word: {@code C-41, PUSH 1 STOP (rated 800, box 400)}. */

@@ -13,6 +13,7 @@ import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.console.InTerminal;
+import takeup.disk.FolderInUse;
 import takeup.disk.IoErrorText;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
@@ -87,6 +88,9 @@ record OrderDesk(GlobalOptions global, OrderFolder folder, Clock clock) {
         Closeable taken;
         try {
             taken = folder.take();
+        } catch (FolderInUse e) {
+            throw new CommandFailed(
+                    1, e.getMessage() + ". Orders can be made on its screen: press F7 there, or leave it first");
         } catch (IOException e) {
             throw new CommandFailed(1, folder.base() + " cannot be used: " + IoErrorText.words(e));
         }

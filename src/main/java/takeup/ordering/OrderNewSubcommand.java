@@ -5,11 +5,9 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +18,7 @@ import takeup.console.CommandFailed;
 import takeup.console.InTerminal;
 import takeup.files.LabFiles;
 import takeup.files.OrderFolder;
+import takeup.files.OrderSources;
 import takeup.files.Version;
 import takeup.options.RollArgument;
 import takeup.order.ExposedRoll;
@@ -146,33 +145,12 @@ final class OrderNewSubcommand implements Callable<Integer> {
         List<ExposedRoll> loaded = asked.isEmpty()
                 ? found.all().stream().filter(ExposedRoll::isLoaded).toList()
                 : List.of();
-        return new Chosen(chosen, leftInCamera(desk, loaded), found.problems());
-    }
-
-    /** Rolls that were not unloaded, and what was loaded into their cameras since; only then are other rolls read. */
-    private static List<LeftInCamera> leftInCamera(OrderDesk desk, List<ExposedRoll> loaded) throws IOException {
-        if (loaded.isEmpty()) {
-            return List.of();
-        }
-        Map<String, String> since = new ConcurrentHashMap<>();
-        desk.folder().rolls(it -> true, later -> {
-            loaded.stream()
-                    .filter(later::isLoadedAfter)
-                    .forEach(it -> since.merge(
-                            it.roll(), later.roll(), (one, other) -> one.compareTo(other) <= 0 ? one : other));
-            return Optional.empty();
-        });
-        return loaded.stream()
-                .map(it -> new LeftInCamera(it, Optional.ofNullable(since.get(it.roll()))))
-                .toList();
+        return new Chosen(chosen, OrderSources.leftInCamera(desk.folder(), loaded), found.problems());
     }
 
     private Lab lab(OrderDesk desk, List<Order> earlier) {
         LabFiles labs = desk.labs();
-        Optional<String> last = earlier.isEmpty()
-                ? Optional.empty()
-                : Optional.of(earlier.get(earlier.size() - 1).lab().key()).filter(labs.keys()::contains);
-        String key = lab != null ? lab : last.orElseGet(labs::usual);
+        String key = lab != null ? lab : OrderSources.usualLab(labs, earlier);
         Lab.Read read = labs.lab(key);
         if (read.lab().isEmpty()) {
             read.problems().forEach(desk.console()::error);

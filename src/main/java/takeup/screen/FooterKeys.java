@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import takeup.drafting.OrderDraft;
 import takeup.session.KeyHelp;
 import takeup.session.Session;
 
@@ -48,6 +49,8 @@ final class FooterKeys {
                     && session.view().chosen() < 0
                     && (isEscape || key.key().equals("Enter"))) {
                 footer.answer(key.key(), action);
+            } else if (key.key().equals("F7")) {
+                footer.answer("F7", action);
             } else if (isEscape && !isTyped && !isPlainShoot()) {
                 footer.first(key.key(), action);
             } else {
@@ -78,6 +81,7 @@ final class FooterKeys {
             case "F3" -> elsewhere(Session.Page.ROLLS, "rolls");
             case "F4" -> elsewhere(Session.Page.PLAN, "plan");
             case "F5" -> elsewhere(Session.Page.BAG, "bag");
+            case "F7" -> isRolls() ? "hand over" : "";
             case "F9" -> "theme";
             case "F10" -> "big";
             case "PgUp" -> isShoot ? "earlier" : "";
@@ -89,6 +93,11 @@ final class FooterKeys {
         return page == Session.Page.FRAMES || page == Session.Page.ROLLS || page == Session.Page.PLAN;
     }
 
+    /** Where film is on its way to the lab. */
+    private boolean isRolls() {
+        return page == Session.Page.ROLLS || page == Session.Page.DAY_END;
+    }
+
     private String scrolls(String action) {
         return scrolls ? action : "";
     }
@@ -98,16 +107,27 @@ final class FooterKeys {
     }
 
     private String enter() {
+        if (page == Session.Page.ORDER) {
+            return order();
+        }
+        if (page == Session.Page.ACTIONS) {
+            return "take";
+        }
         if (session.view().chosen() >= 0) {
             if (isList()) {
                 return "actions";
             }
             return isShoot && session.picks().rows().isEmpty() ? "set" : "do it";
         }
-        if (page == Session.Page.ACTIONS) {
-            return "take";
-        }
         return isLoadCheck ? "yes" : "actions";
+    }
+
+    private String order() {
+        return switch (session.view().draft().map(OrderDraft::step).orElse(OrderDraft.Step.CHOOSING)) {
+            case CHOOSING -> "change";
+            case SHEET -> "write";
+            case WRITTEN -> "rolls";
+        };
     }
 
     private String escape() {

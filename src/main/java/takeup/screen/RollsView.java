@@ -38,8 +38,10 @@ final class RollsView {
         RollsView view = new RollsView(
                 session.allRolls(), session.view().chosen(), Layout.of(grid).room());
         List<ListLine> lines = view.lines();
-        if (lines.isEmpty()) {
-            lines.add(new ListLine("no roll yet: cam and a camera, then load and a stock", TextRole.QUIET));
+        if (session.view().rolls().isEmpty()) {
+            lines.add(new ListLine("reading the earlier rolls …", TextRole.QUIET));
+        } else if (lines.isEmpty()) {
+            lines.add(new ListLine("No roll yet. Try: cam 645, then load cn400", TextRole.QUIET));
         }
         ListView.drawPicked(session, grid, "Rolls, newest first", lines);
     }

@@ -36,6 +36,7 @@ public final class Screen {
             case PLAN -> PlanView.draw(session, grid);
             case BAG -> CheckListViews.bag(session, grid);
             case DAY_END -> CheckListViews.dayEnd(session, grid);
+            case ORDER -> OrderView.draw(session, grid);
             case HELP -> HelpView.draw(session, grid);
             case ACTIONS -> session.view().menu().ifPresent(it -> ActionsView.draw(session, grid, it));
         }

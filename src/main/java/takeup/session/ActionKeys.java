@@ -12,6 +12,7 @@ import takeup.report.RollSummary;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.session.PendingLines.From;
+import takeup.session.Session.Page;
 
 /** Keys of the actions: what can be done now, or with a row of a list, picked instead of typed. */
 final class ActionKeys {
@@ -24,12 +25,15 @@ final class ActionKeys {
             Menu answers = ActionTable.answers(session.question().get().question());
             return Transition.to(session.with(session.view().offering(answers)));
         }
+        if (session.view().page() == Page.ORDER) {
+            return OrderFlow.enter(session);
+        }
         Optional<Menu> menu = switch (session.view().page()) {
             case FRAMES -> frame(s, row(session)).map(it -> RowActions.frame(s, it.number()));
             case ROLLS -> roll(session).map(it -> RowActions.roll(s, it.id(), it.state()));
             case PLAN -> Optional.of(moment(session).map(RowActions::moment).orElseGet(RowActions::plan));
             case BAG -> Optional.of(RowActions.bag(s));
-            case SHOOT, DAY_END, HELP, ACTIONS -> Optional.empty();
+            case SHOOT, DAY_END, ORDER, HELP, ACTIONS -> Optional.empty();
         };
         Menu shown = menu.orElseGet(() -> ActionTable.menu(s));
         return Transition.to(session.with(session.view().offering(shown)).saysNothing());
@@ -69,6 +73,7 @@ final class ActionKeys {
                 (int) PlanTable.of(session.shown(), session.now()).stream()
                         .filter(it -> !it.number().isEmpty())
                         .count();
+            case ORDER -> OrderFlow.rows(session);
             case SHOOT, BAG, DAY_END, HELP, ACTIONS -> 0;
         };
     }
@@ -105,7 +110,8 @@ final class ActionKeys {
 
     private static Transition run(Session session, String line) {
         Session under = session.with(session.view().page(session.view().previous()));
-        return LineFlow.take(under.with(under.prompt().remembering(line)).withoutChoice(), From.PROMPT, List.of(line));
+        Session chosen = under.view().page() == Page.ORDER ? under : under.withoutChoice();
+        return LineFlow.take(chosen.with(chosen.prompt().remembering(line)), From.PROMPT, List.of(line));
     }
 
     /** One step back; empty where there is none. */

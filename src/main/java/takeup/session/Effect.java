@@ -1,6 +1,8 @@
 package takeup.session;
 
+import java.time.OffsetDateTime;
 import java.util.List;
+import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -15,6 +17,12 @@ public sealed interface Effect {
 
     /** List all rolls. */
     record ListRolls() implements Effect {}
+
+    /** Read what a lab order can be made from. */
+    record ReadOrders() implements Effect {}
+
+    /** Write a lab order. */
+    record WriteOrder(OrderDraft draft, OffsetDateTime at) implements Effect {}
 
     /** Send a tick after so many milliseconds. */
     record Wake(long milliseconds) implements Effect {}

@@ -34,7 +34,11 @@ final class EscapeKey {
         if (back.isPresent()) {
             return Transition.to(back.get());
         }
-        if (session.view().chosen() >= 0 && ActionKeys.rows(session) == 0) {
+        if (OrderFlow.isAtSheet(session)) {
+            return LineFlow.take(session, "order");
+        }
+        boolean isList = session.view().page() == Page.ACTIONS || ActionKeys.rows(session) > 0;
+        if (session.view().chosen() >= 0 && !isList) {
             return Transition.to(session.withoutChoice().saysNothing());
         }
         if (EnterKey.isLoadCheckAsked(session)) {

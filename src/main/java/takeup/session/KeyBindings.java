@@ -79,6 +79,8 @@ final class KeyBindings {
             always(Key.of(Name.F5), "film in the bag", turnTo(Page.BAG)).like("bag"),
             always(Key.of(Name.F6), "end of the day: where every roll is", ShootKeys::endDay)
                     .like("day-end"),
+            always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", OrderFlow::turnTo)
+                    .like("order"),
             always(Key.of(Name.F9), "next theme", changes(it -> ViewFlow.theme(it, "")))
                     .like("theme"),
             always(Key.of(Name.F10), "big counter", changes(ViewFlow::big)).like("big"),

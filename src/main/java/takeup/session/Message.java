@@ -2,6 +2,8 @@ package takeup.session;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderSource;
 import takeup.history.JournalStep;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
@@ -26,6 +28,10 @@ public sealed interface Message {
         R fetched(Fetched message);
 
         R listed(Listed message);
+
+        R orderRead(OrderRead message);
+
+        R orderWritten(OrderWritten message);
 
         R resized(Resized message);
 
@@ -113,6 +119,22 @@ public sealed interface Message {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.listed(this);
+        }
+    }
+
+    /** What a lab order can be made from. */
+    record OrderRead(OrderSource source) implements Message {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.orderRead(this);
+        }
+    }
+
+    /** A lab order is on the disk. */
+    record OrderWritten(String order, OrderDraft draft) implements Message {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.orderWritten(this);
         }
     }
 

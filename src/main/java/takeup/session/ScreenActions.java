@@ -59,6 +59,11 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
     }
 
     @Override
+    public LineResult makeOrder(ScreenAction.MakeOrder action) {
+        return OrderFlow.line(session, action.words());
+    }
+
+    @Override
     public LineResult quit(ScreenAction.Quit action) {
         return action.leaving() == ScreenAction.Leaving.WHEN_SAVED
                 ? QuitFlow.leaveWhenSaved(session)

@@ -2,7 +2,9 @@ package takeup.session;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import takeup.action.Menu;
 import takeup.action.PickList;
 import takeup.advice.AdviceRequest;
@@ -14,6 +16,7 @@ import takeup.kit.Suggestions;
 import takeup.planning.ShootCommand;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;
+import takeup.roll.RollId;
 
 /**
  * The whole model of the screen: what the disk holds, what is on its way there, what is being typed, what is shown. It
@@ -45,6 +48,7 @@ public record Session(
         PLAN,
         BAG,
         DAY_END,
+        ORDER,
         HELP,
         ACTIONS
     }
@@ -168,9 +172,12 @@ public record Session(
         return clock.now();
     }
 
-    /** All rolls, once they were listed. */
+    /** All rolls that are known by now, as they are now: those of the list, and those in memory. */
     public List<RollSummary> allRolls() {
-        return view.allRolls();
+        Map<RollId, RollSummary> all = new TreeMap<>();
+        view.rolls().ifPresent(listed -> listed.forEach(it -> all.put(it.id(), it)));
+        shown().rolls().values().forEach(it -> all.put(it.id(), RollSummary.of(it)));
+        return List.copyOf(all.values());
     }
 
     /** The state as the disk holds it; this is what the counter shows. */

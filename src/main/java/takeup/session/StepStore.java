@@ -1,7 +1,9 @@
 package takeup.session;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
@@ -21,8 +23,14 @@ public interface StepStore {
     /** A finished roll, with what of it could not be read. */
     Message.Fetched read(RollId roll);
 
-    /** Every roll there is. The one method that is called while another is at work, on a thread of its own. */
+    /** Every roll there is. Called while another method is at work, on a thread of its own. */
     RollList list();
+
+    /** What a lab order can be made from: {@link Message.OrderRead}, or a notice why not. On that other thread too. */
+    Message readOrders();
+
+    /** Writes a lab order: {@link Message.OrderWritten}, or a notice why not. */
+    Message writeOrder(OrderDraft draft, OffsetDateTime at);
 
     /** Keeps what is being typed, for the next start. */
     void draft(String text);

@@ -24,6 +24,10 @@ public final class StoreEffects {
             StepStore.RollList list = store.list();
             list.rolls().ifPresent(it -> answers.accept(new Message.Listed(it)));
             list.problems().stream().findFirst().ifPresent(it -> answers.accept(new Message.Notice(it)));
+        } else if (effect instanceof Effect.ReadOrders) {
+            answers.accept(store.readOrders());
+        } else if (effect instanceof Effect.WriteOrder order) {
+            answers.accept(store.writeOrder(order.draft(), order.at()));
         } else if (effect instanceof Effect.Draft draft) {
             store.draft(draft.text());
         }

@@ -127,6 +127,16 @@ public final class Update implements Message.Cases<Transition> {
     }
 
     @Override
+    public Transition orderRead(Message.OrderRead message) {
+        return Transition.to(OrderFlow.read(session, message));
+    }
+
+    @Override
+    public Transition orderWritten(Message.OrderWritten message) {
+        return Transition.to(OrderFlow.written(session, message));
+    }
+
+    @Override
     public Transition resized(Message.Resized message) {
         return Transition.to(session);
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import takeup.action.Menu;
 import takeup.command.ScreenAction.Sheet;
+import takeup.drafting.OrderDraft;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
 import takeup.session.Session.Page;
@@ -19,7 +20,7 @@ import takeup.session.Session.Page;
  * @param chosen the highlighted suggestion; -1 if none is
  * @param theme the name of the theme
  * @param big whether the counter fills the screen
- * @param allRolls all rolls, once they were listed
+ * @param fromDisk what the disk was asked for, to be shown
  */
 public record View(
         Page page,
@@ -29,7 +30,7 @@ public record View(
         int chosen,
         String theme,
         boolean big,
-        List<RollSummary> allRolls) {
+        FromDisk fromDisk) {
     /**
      * What of a view is shown.
      *
@@ -42,12 +43,18 @@ public record View(
         static final Subject ALL = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    public View {
-        allRolls = List.copyOf(allRolls);
+    /**
+     * What the disk was asked for.
+     *
+     * @param rolls all rolls; empty until they were listed
+     * @param draft the lab order that is made; empty until what it is made from was read
+     */
+    record FromDisk(Optional<List<RollSummary>> rolls, Optional<OrderDraft> draft) {
+        static final FromDisk NOTHING = new FromDisk(Optional.empty(), Optional.empty());
     }
 
     static View first(String theme) {
-        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, false, List.of());
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, false, FromDisk.NOTHING);
     }
 
     /** Another page, from its start. */
@@ -55,11 +62,13 @@ public record View(
         boolean isOver = page == Page.HELP || page == Page.ACTIONS;
         Page under = isOver ? previous : page;
         Page from = other == Page.HELP || other == Page.ACTIONS ? under : Page.SHOOT;
-        return new View(other, from, Subject.ALL, 0, -1, theme, big && other == Page.SHOOT, allRolls);
+        // An order is gone through row by row: the highlight waits under what a row asks.
+        int kept = page == Page.ACTIONS && other == Page.ORDER ? chosen : -1;
+        return new View(other, from, Subject.ALL, 0, kept, theme, big && other == Page.SHOOT, fromDisk);
     }
 
     private View showing(Subject what) {
-        return new View(page, previous, what, scroll, chosen, theme, big, allRolls);
+        return new View(page, previous, what, scroll, chosen, theme, big, fromDisk);
     }
 
     /** Help on one word. */
@@ -77,7 +86,7 @@ public record View(
     View offering(Menu menu) {
         Page under = page == Page.ACTIONS || page == Page.HELP ? previous : page;
         Subject subject = new Subject(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(menu));
-        return new View(Page.ACTIONS, under, subject, 0, -1, theme, false, allRolls);
+        return new View(Page.ACTIONS, under, subject, 0, chosen, theme, false, fromDisk);
     }
 
     /** The actions to pick from, where they are shown. */
@@ -103,23 +112,41 @@ public record View(
     }
 
     View scrolledTo(int line) {
-        return new View(page, previous, subject, line, chosen, theme, big, allRolls);
+        return new View(page, previous, subject, line, chosen, theme, big, fromDisk);
     }
 
     View chosen(int index) {
-        return new View(page, previous, subject, scroll, index, theme, big, allRolls);
+        return new View(page, previous, subject, scroll, index, theme, big, fromDisk);
     }
 
     View theme(String name) {
-        return new View(page, previous, subject, scroll, chosen, name, big, allRolls);
+        return new View(page, previous, subject, scroll, chosen, name, big, fromDisk);
     }
 
     /** The shoot screen with the counter across the whole of it, or as always. */
     View big(boolean on) {
-        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, on, allRolls);
+        return new View(Page.SHOOT, Page.SHOOT, Subject.ALL, 0, -1, theme, on, fromDisk);
     }
 
     View listing(List<RollSummary> rolls) {
-        return new View(page, previous, subject, scroll, chosen, theme, big, rolls);
+        return with(new FromDisk(Optional.of(List.copyOf(rolls)), fromDisk.draft));
+    }
+
+    View drafting(OrderDraft draft) {
+        return with(new FromDisk(fromDisk.rolls, Optional.of(draft)));
+    }
+
+    private View with(FromDisk other) {
+        return new View(page, previous, subject, scroll, chosen, theme, big, other);
+    }
+
+    /** All rolls; empty until they were listed. */
+    public Optional<List<RollSummary>> rolls() {
+        return fromDisk.rolls;
+    }
+
+    /** The lab order that is made; empty until what it is made from was read. */
+    public Optional<OrderDraft> draft() {
+        return fromDisk.draft;
     }
 }

@@ -59,6 +59,7 @@ final class ViewFlow {
                         .map(it -> 1 + it.counterChecks().size() + it.frames().size())
                         .orElse(0);
             case ROLLS -> session.allRolls().size();
+            case ORDER -> OrderFlow.lines(session);
             case PLAN -> PlanTable.of(session.shown(), session.now()).size() + 4;
             case BAG ->
                 NightBeforeText.sections(

@@ -10,6 +10,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
@@ -88,6 +89,16 @@ class DiskThreadTest {
             begun.release();
             mayEnd.acquireUninterruptibly();
             return new RollList(Optional.of(List.of()), List.of());
+        }
+
+        @Override
+        public Message readOrders() {
+            return new Message.Notice("no order is read here");
+        }
+
+        @Override
+        public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
+            return new Message.Notice("no order is written here");
         }
 
         @Override

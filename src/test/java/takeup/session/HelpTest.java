@@ -196,7 +196,7 @@ class HelpTest {
             if (entry.key().isEmpty() && entry.whyNot().isEmpty()) {
                 Playing day = chosen(day(), i).press(ENTER);
                 assertEquals(lines, day.written().size(), entry.typed() + " is not done by looking it up");
-                boolean shows = List.of("say", "why", "frames", "rolls", "day-end", "big")
+                boolean shows = List.of("say", "why", "frames", "rolls", "day-end", "order", "big")
                         .contains(entry.word());
                 assertEquals(!shows, !day.prompt().isEmpty(), entry.typed());
                 assertTrue(day.page() != Session.Page.HELP, entry.typed());

@@ -1,22 +1,36 @@
 package takeup.session;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Assertions;
+import takeup.drafting.OrderDraft;
+import takeup.drafting.OrderSource;
+import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
+import takeup.order.ExposedRoll;
+import takeup.order.Lab;
+import takeup.order.LeftInCamera;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 
 /** A data folder in memory: what was written, in order, and nothing more once it is full. */
 public final class MemoryStore implements StepStore {
+    private static final Lab LAB = Lab.of("lab", "labs/lab.json", """
+                    {"name": "Harbour Lab", "processes": {"C-41": "C-41"}, "scanSizes": ["small", "medium", "large"],
+                     "asks": ["stock"], "needs": ["scanSize"], "usual": {"scanSize": "medium"}, "paper": "A4",
+                     "sendWithinDays": 14, "scansKeptDays": 30, "negativesKeptDays": 14}
+                    """).lab().orElseThrow();
+
     private final Kit kit;
     private final List<JournalStep> written = new ArrayList<>();
+    private final List<OrderDraft> ordered = new ArrayList<>();
     private boolean isFull;
 
     public MemoryStore(Kit kit) {
@@ -81,6 +95,37 @@ public final class MemoryStore implements StepStore {
                         .map(RollSummary::of)
                         .toList()),
                 List.of());
+    }
+
+    List<OrderDraft> ordered() {
+        return ordered;
+    }
+
+    @Override
+    public Message readOrders() {
+        List<ExposedRoll> rolls = ShootState.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream()
+                .map(it -> ExposedRoll.of(it.id().toString(), RollJson.text(it, "test")))
+                .filter(it -> ordered.stream()
+                        .noneMatch(order -> order.rolls().stream()
+                                .anyMatch(other -> other.roll().equals(it.roll()))))
+                .toList();
+        return new Message.OrderRead(new OrderSource(
+                rolls.stream().filter(ExposedRoll::isFinished).toList(),
+                rolls.stream()
+                        .filter(ExposedRoll::isLoaded)
+                        .map(it -> new LeftInCamera(it, Optional.empty()))
+                        .toList(),
+                List.of(),
+                List.of(LAB),
+                LAB.key(),
+                Optional.empty(),
+                List.of()));
+    }
+
+    @Override
+    public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
+        ordered.add(draft);
+        return new Message.OrderWritten(draft.order(at).order(), draft.written("orders/ORD-001.html"));
     }
 
     @Override

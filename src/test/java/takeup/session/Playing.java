@@ -166,6 +166,7 @@ public final class Playing {
                     case PLAN -> Key.Name.F4;
                     case BAG -> Key.Name.F5;
                     case DAY_END -> Key.Name.F6;
+                    case ORDER -> Key.Name.F7;
                     case HELP -> Key.Name.F1;
                     case ACTIONS -> Key.Name.ENTER;
                 });
@@ -303,6 +304,11 @@ public final class Playing {
 
     String prompt() {
         return shoot.prompt().text();
+    }
+
+    /** The data folder that it is played on. */
+    MemoryStore store() {
+        return store;
     }
 
     public String said() {
