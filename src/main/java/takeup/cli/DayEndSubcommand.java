@@ -68,7 +68,7 @@ final class DayEndSubcommand implements Callable<Integer> {
         ShootState s = read(now);
         DayEnd end = DayEnd.of(s.asOf(now), others(), now, global.settings().writer(), held);
         if (json.isAsked()) {
-            global.console().json(DayEndJson.of(end));
+            global.console().json("day-end", DayEndJson.of(end));
         } else {
             global.console()
                     .line("End of the day: " + PlanTable.title(s)

@@ -49,7 +49,7 @@ final class KeysSubcommand implements Callable<Integer> {
             List<Json.Obj> scans = ScanKeys.all().stream()
                     .map(it -> Json.object().and("key", it.key()).and("does", it.does()))
                     .toList();
-            out.json(Json.object().and("keys", keys).and("words", words).and("scanKeys", scans));
+            out.json("keys", Json.object().and("keys", keys).and("words", words).and("scanKeys", scans));
             return 0;
         }
         out.line("Keys");

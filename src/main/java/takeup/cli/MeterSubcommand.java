@@ -100,7 +100,7 @@ final class MeterSubcommand implements Callable<Integer> {
         remarks(state.kit(), answer.asking());
         if (json.isAsked()) {
             Json.Obj said = AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings());
-            global.console().json(answer.zones().isEmpty() ? said : said.and("zones", answer.zones()));
+            global.console().json("meter", answer.zones().isEmpty() ? said : said.and("zones", answer.zones()));
         } else {
             words(answer);
         }

@@ -71,7 +71,7 @@ final class PlanSubcommand implements Callable<Integer> {
         ShootState state = global.open().withToday(global.archive(), now).asOf(now);
         Console console = global.console();
         if (json.isAsked()) {
-            console.json(PlanJson.of(state, now));
+            console.json("plan", PlanJson.of(state, now));
         } else {
             PlanLines.of(state, now).forEach(console::line);
             PlanTable.remarks(state, now).forEach(it -> console.line(it.text()));
@@ -108,7 +108,7 @@ final class PlanSubcommand implements Callable<Integer> {
         ShootState after = added.map(Outcome.Accepted::after).orElseGet(() -> state.asOf(now));
         disk.remarks().forEach(console::error);
         if (json.isAsked()) {
-            console.json(PlanJson.of(after, now));
+            console.json("plan", PlanJson.of(after, now));
         } else {
             console.line(added.map(it -> it.answer().text()).orElse("All of it is in the plan already."));
             PlanLines.of(after, now).forEach(console::line);

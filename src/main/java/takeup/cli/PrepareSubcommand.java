@@ -45,7 +45,7 @@ final class PrepareSubcommand implements Callable<Integer> {
         Console console = global.console();
         ClientName client = withClient ? ClientName.SHOWN : ClientName.HIDDEN;
         if (json.isAsked()) {
-            console.json(NightBeforeJson.of(state, now, client));
+            console.json("prepare", NightBeforeJson.of(state, now, client));
             return 0;
         }
         for (CheckList.Section section : NightBeforeText.sections(NightBefore.of(state, now), client)) {

@@ -69,11 +69,21 @@ abstract class ProfileSubcommand<T> implements Callable<Integer> {
         T profile = find(kit, key).orElseThrow(() -> new CommandFailed(2, kit.whyNot(sort, key)));
         kit.problems(sort, key).forEach(console::error);
         if (json.isAsked()) {
-            console.json(json(profile));
+            console.json(singular(), json(profile));
         } else {
             lines(profile).forEach(console::line);
         }
         return 0;
+    }
+
+    /** How a list of them is named: {@code stocks}. */
+    private String plural() {
+        return sort.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** How one of them is named: {@code stock}. */
+    private String singular() {
+        return plural().substring(0, plural().length() - 1);
     }
 
     /** All of them, a line each; a file with a mistake is reported and left out. */
@@ -84,10 +94,10 @@ abstract class ProfileSubcommand<T> implements Callable<Integer> {
                 kit.keys(sort).stream().flatMap(it -> find(kit, it).stream()).toList();
         kit.keys(sort).forEach(it -> kit.problems(sort, it).forEach(console::error));
         if (json.isAsked()) {
-            console.json(Json.object()
-                    .and(
-                            sort.name().toLowerCase(Locale.ROOT),
-                            all.stream().map(this::summaryJson).toList()));
+            console.json(
+                    plural(),
+                    Json.object()
+                            .and(plural(), all.stream().map(this::summaryJson).toList()));
         } else {
             int widest = all.stream().mapToInt(it -> key(it).length()).max().orElse(0);
             all.forEach(it -> console.line(Padding.cell(key(it), widest + 2) + summary(it)));

@@ -16,6 +16,7 @@ import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.StepFiles;
 import takeup.history.ShootState;
+import takeup.json.DecimalFields;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Warning;
@@ -129,12 +130,12 @@ final class PromptPipe {
         if (format == Format.JSON) {
             Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
             answer.fields().fields().forEach(object::and);
-            out.raw(JsonText.line(object.and("text", answer.text())
+            out.raw(JsonText.line(DecimalFields.in(object.and("text", answer.text())
                             .and(
                                     "warnings",
                                     answer.warnings().stream()
                                             .map(Warning::json)
-                                            .toList()))
+                                            .toList())))
                     + "\n");
         } else {
             boolean isAsked = answer.event().equals("question");

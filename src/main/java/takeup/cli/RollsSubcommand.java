@@ -44,8 +44,12 @@ final class RollsSubcommand implements Callable<Integer> {
         problems.forEach(console::error);
         OrderTracker where = new OrderTracker(orders.all());
         if (json.isAsked()) {
-            console.json(Json.object()
-                    .and("rolls", rolls.stream().map(it -> json(it, where)).toList()));
+            console.json(
+                    "rolls",
+                    Json.object()
+                            .and(
+                                    "rolls",
+                                    rolls.stream().map(it -> json(it, where)).toList()));
         } else if (rolls.isEmpty()) {
             console.line("no roll yet in " + global.folder());
         } else {

@@ -32,8 +32,12 @@ final class ThemesSubcommand implements Callable<Integer> {
                 .map(it -> Theme.named(it).orElseThrow())
                 .toList();
         if (json) {
-            out.json(Json.object()
-                    .and("themes", themes.stream().map(ThemesSubcommand::json).toList()));
+            out.json(
+                    "themes",
+                    Json.object()
+                            .and(
+                                    "themes",
+                                    themes.stream().map(ThemesSubcommand::json).toList()));
             return 0;
         }
         boolean isTerminal = InTerminal.isSeen();

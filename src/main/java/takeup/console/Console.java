@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import takeup.disk.IoErrorText;
 import takeup.grid.CharacterSet;
+import takeup.json.DecimalFields;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.terminal.TerminalEnvironment;
@@ -53,9 +54,11 @@ public final class Console {
         write(answers, text);
     }
 
-    /** A JSON object as the whole answer, indented. */
-    public void json(Json object) {
-        raw(JsonText.pretty(object));
+    /** A document for other programs as the whole answer, indented: what {@code takeup schema NAME} describes. */
+    public void json(String name, Json.Obj fields) {
+        Json.Obj document = Json.object().and("format", "takeup-" + name).and("version", 1);
+        fields.fields().forEach(document::and);
+        raw(JsonText.pretty(DecimalFields.in(document)));
     }
 
     /**

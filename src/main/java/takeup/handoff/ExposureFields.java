@@ -75,7 +75,7 @@ final class ExposureFields {
                 .and("typed", light.typed())
                 .and("spanStops", RoundedJson.stops(light.spanStops()))
                 .and("zone", light.zone())
-                .and("index", light.index())
+                .and("index", RoundedJson.number(light.index()))
                 .and("at", IsoTime.of(light.at()));
     }
 
@@ -85,7 +85,7 @@ final class ExposureFields {
                 .and("method", flash.measured().isPresent() ? "meter" : "guide-number")
                 .and("fNumber", RoundedJson.number(flash.aperture().fNumber()))
                 .and("exactFNumber", RoundedJson.number(flash.aperture().exactFNumber()))
-                .and("index", flash.index().arithmetic())
+                .and("index", RoundedJson.number(flash.index().arithmetic()))
                 .and("time", time)
                 .and(
                         "exactSeconds",

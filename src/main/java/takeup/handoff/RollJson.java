@@ -156,8 +156,8 @@ public final class RollJson {
                 .and("boxSpeed", speed(stock.boxSpeed()));
     }
 
-    private static double speed(FilmSpeed speed) {
-        return speed.arithmetic();
+    private static Json speed(FilmSpeed speed) {
+        return RoundedJson.exact(speed.arithmetic());
     }
 
     private static List<Json> frames(Roll roll) {

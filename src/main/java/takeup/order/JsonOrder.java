@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import takeup.json.DecimalFields;
 import takeup.json.Json;
 import takeup.json.JsonFields;
 import takeup.json.JsonText;
@@ -27,7 +28,7 @@ final class JsonOrder {
         for (Wish wish : Wish.values()) {
             wishes.and(wish.field(), order.instructions().wishes().of(wish));
         }
-        return JsonText.pretty(Json.object()
+        return JsonText.pretty(DecimalFields.in(Json.object()
                 .and("format", "takeup-order")
                 .and("version", 1)
                 .and("revision", order.revision())
@@ -45,7 +46,7 @@ final class JsonOrder {
                 .and("wishes", wishes)
                 .and("rolls", order.rolls().stream().map(JsonOrder::of).toList())
                 .and("checks", order.checks().stream().map(JsonOrder::of).toList())
-                .and("progress", order.progress().stream().map(JsonOrder::of).toList()));
+                .and("progress", order.progress().stream().map(JsonOrder::of).toList())));
     }
 
     private static Json of(OrderCheck check) {

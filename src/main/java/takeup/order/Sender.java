@@ -23,6 +23,8 @@ import takeup.json.JsonText;
 public record Sender(String name, String account, String telephone, String email, String address) {
     private static final int LONGEST = 300;
     private static final List<String> FIELDS = List.of("name", "account", "telephone", "email", "address");
+    /** What its JSON as an answer has too. */
+    private static final List<String> OF_ANSWERS = List.of("format", "version");
 
     public Sender {
         for (String field : List.of(name, account, telephone, email, address)) {
@@ -39,7 +41,7 @@ public record Sender(String name, String account, String telephone, String email
     public static Sender read(String file, String text) {
         JsonFields json = JsonFields.ofFile(file, text);
         for (String field : json.names()) {
-            if (!FIELDS.contains(field)) {
+            if (!FIELDS.contains(field) && !OF_ANSWERS.contains(field)) {
                 throw json.wrong(field, "is not a field of the sender; known: " + String.join(", ", FIELDS));
             }
         }

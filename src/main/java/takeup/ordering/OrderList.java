@@ -44,12 +44,16 @@ final class OrderList {
     int printJson() throws IOException {
         Listed listed = read();
         desk.console()
-                .json(Json.object()
-                        .and(
-                                "orders",
-                                listed.orders.stream().map(OrderList::json).toList())
-                        .and("notOrdered", listed.notOrdered)
-                        .and("due", listed.due));
+                .json(
+                        "orders",
+                        Json.object()
+                                .and(
+                                        "orders",
+                                        listed.orders.stream()
+                                                .map(OrderList::json)
+                                                .toList())
+                                .and("notOrdered", listed.notOrdered)
+                                .and("due", listed.due));
         return listed.status();
     }
 

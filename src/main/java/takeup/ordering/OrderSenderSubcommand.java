@@ -10,7 +10,6 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.SenderFile;
-import takeup.json.JsonText;
 import takeup.options.JsonOption;
 import takeup.order.Sender;
 import takeup.text.Padding;
@@ -81,7 +80,7 @@ final class OrderSenderSubcommand implements Callable<Integer> {
 
     private void show(Console console, SenderFile file, Sender sender) {
         if (json.isAsked()) {
-            console.raw(JsonText.pretty(sender.object()));
+            console.json("sender", sender.object());
         } else if (sender.isNobody()) {
             console.line("Nobody is named yet in " + file.path()
                     + ". Try: takeup order sender --name NAME --telephone NUMBER");

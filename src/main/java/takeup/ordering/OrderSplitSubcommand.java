@@ -133,11 +133,15 @@ final class OrderSplitSubcommand implements Callable<Integer> {
     private void print(OrderDesk desk, List<Order> parcels, List<String> remarks) {
         Console console = desk.console();
         if (json.isAsked()) {
-            console.json(Json.object()
-                    .and(
-                            "parcels",
-                            parcels.stream().map(OrderSplitSubcommand::json).toList())
-                    .and("remarks", remarks));
+            console.json(
+                    "parcels",
+                    Json.object()
+                            .and(
+                                    "parcels",
+                                    parcels.stream()
+                                            .map(OrderSplitSubcommand::json)
+                                            .toList())
+                            .and("remarks", remarks));
             return;
         }
         for (Order parcel : parcels) {

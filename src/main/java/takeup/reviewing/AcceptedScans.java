@@ -17,7 +17,7 @@ import takeup.text.Width;
 record AcceptedScans(Roll roll, Review review) {
     void print(Console console, JsonOption json) {
         if (json.isAsked()) {
-            console.json(json());
+            console.json("scans-accepted", json());
             return;
         }
         console.line(roll.id() + " · " + roll.film().stock().name() + " · "

@@ -102,7 +102,7 @@ public final class DigitalSubcommand implements Callable<Integer> {
         Map<String, CameraClock> clocks = CameraClocks.of(global.folder());
         DigitalMatches anchors = DigitalMatches.of(found, shots, clocks);
         if (json.isAsked()) {
-            global.console().json(json(found, anchors, clocks, shots));
+            global.console().json("digital", json(found, anchors, clocks, shots));
         } else {
             print(found, anchors, clocks, shots);
         }

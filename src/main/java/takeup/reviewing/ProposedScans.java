@@ -25,7 +25,7 @@ import takeup.text.Width;
 record ProposedScans(Roll roll, ScansByRoll sorted, Proposal proposal, ScanFolder folder) {
     void print(Console console, JsonOption json, Review review) {
         if (json.isAsked()) {
-            console.json(json());
+            console.json("scans-proposed", json());
             return;
         }
         console.line(roll.id() + " · " + roll.film().stock().name() + " · " + roll.framesExposed()

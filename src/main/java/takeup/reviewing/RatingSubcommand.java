@@ -76,7 +76,7 @@ public final class RatingSubcommand implements Callable<Integer> {
         });
         Optional<RatingTest> test = RatingTest.of(answers);
         if (json.isAsked()) {
-            global.console().json(json(found, places, test));
+            global.console().json("rating", json(found, places, test));
         } else {
             print(found, places, test);
         }

@@ -56,7 +56,7 @@ public final class ReviewSubcommand implements Callable<Integer> {
                 .forEach(ArchivedRolls.Reviewed::new, it -> tally.add(it.roll(), it.review()));
         Lesson lesson = Lesson.of(tally);
         if (json.isAsked()) {
-            console.json(json(tally, lesson));
+            console.json("review", json(tally, lesson));
         } else {
             LessonText.of(tally, lesson).forEach(console::line);
         }

@@ -120,10 +120,12 @@ public final class SlateSubcommand implements Callable<Integer> {
             slates.forEach((file, slate) -> all.add(
                     Json.object().and("file", file).and("roll", slate.roll()).and("frame", slate.frame())));
             global.console()
-                    .json(Json.object()
-                            .and("folder", read.folder())
-                            .and("scans", read.scans().size())
-                            .and("slates", all));
+                    .json(
+                            "slates",
+                            Json.object()
+                                    .and("folder", read.folder())
+                                    .and("scans", read.scans().size())
+                                    .and("slates", all));
         } else {
             slates.forEach((file, slate) -> global.console().line(file + "  " + slate));
             for (RollId id :

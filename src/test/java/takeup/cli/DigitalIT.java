@@ -73,15 +73,15 @@ class DigitalIT {
         // 15:05:20.
         assertTrue(
                 json.contains(
-                        "{\"frame\":1,\"at\":\"2026-09-12T15:00:00+02:00\",\"files\":[{\"file\":\"D_0001.jpg\",\"at\":\"2026-09-12T15:00:02+02:00\",\"afterSeconds\":2,\"set\":\"f/41/250ISO800\"}]}"),
+                        "{\"frame\":1,\"at\":\"2026-09-12T15:00:00+02:00\",\"files\":[{\"file\":\"D_0001.jpg\",\"at\":\"2026-09-12T15:00:02+02:00\",\"afterSeconds\":2.0,\"set\":\"f/41/250ISO800\"}]}"),
                 json);
         assertTrue(
                 json.contains(
-                        "{\"frame\":3,\"at\":\"2026-09-12T15:05:00+02:00\",\"files\":[{\"file\":\"D_0002.jpg\",\"at\":\"2026-09-12T15:04:59+02:00\",\"afterSeconds\":-1"),
+                        "{\"frame\":3,\"at\":\"2026-09-12T15:05:00+02:00\",\"files\":[{\"file\":\"D_0002.jpg\",\"at\":\"2026-09-12T15:04:59+02:00\",\"afterSeconds\":-1.0"),
                 json);
         assertTrue(
                 json.contains(
-                        "{\"frame\":4,\"at\":\"2026-09-12T15:05:20+02:00\",\"files\":[{\"file\":\"D_0003.jpg\",\"at\":\"2026-09-12T15:05:30+02:00\",\"afterSeconds\":10"),
+                        "{\"frame\":4,\"at\":\"2026-09-12T15:05:20+02:00\",\"files\":[{\"file\":\"D_0003.jpg\",\"at\":\"2026-09-12T15:05:30+02:00\",\"afterSeconds\":10.0"),
                 json);
         assertFalse(json.contains("\"frame\":2,"), "it was inserted, and nobody knows when it was");
         assertTrue(json.contains("\"unknownTimes\":1,\"apart\":[\"D_0004.jpg\"]"), json);
@@ -139,7 +139,7 @@ class DigitalIT {
                 .replaceAll("\\s", "");
         assertTrue(
                 json.contains("\"camera\":\"Digitalreflexno.0012\"")
-                        && json.contains("\"afterSeconds\":1,\"set\":\"f/2.81/60ISO1600\""),
+                        && json.contains("\"afterSeconds\":1.0,\"set\":\"f/2.81/60ISO1600\""),
                 json);
     }
 

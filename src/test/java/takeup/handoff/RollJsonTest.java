@@ -214,7 +214,7 @@ class RollJsonTest {
                 roll,
                 0,
                 "flashLight",
-                "{\"method\":\"meter\",\"fNumber\":8.0,\"exactFNumber\":8.0,\"index\":200,\"time\":null,"
+                "{\"method\":\"meter\",\"fNumber\":8.0,\"exactFNumber\":8.0,\"index\":200.0,\"time\":null,"
                         + "\"exactSeconds\":null,\"typed\":\"m flash 8\",\"at\":\"2026-09-12T15:11:00+02:00\"}");
     }
 

@@ -89,7 +89,7 @@ class SchemasTest {
         "state": "finished"                          | "state": "lost"
         "roll": "R0007"                              | "roll": "r7"
         "version": 1,                                | "version": 2,
-        "exposureIndex": 200                         | "exposureIndex": 0
+        "exposureIndex": 200.0                         | "exposureIndex": 0
         "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": "2026-09-12T15:10+02:00"
         "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": "2026-09-12T15:10:03"
         "loadedAt": "2026-09-12T15:10:03+02:00"      | "loadedAt": null

@@ -103,8 +103,8 @@ class RollFilesTest {
         "filmSize": "120"            | "filmSize": "110"            | filmSize is one of 135, 120, 220
         "frameSize": "6x4.5"         | "frameSize": "4x4"           | camera.frameSize is one of
         "kind": "colour-negative"    | "kind": "negative"           | stock.kind is one of
-        "boxSpeed": 400              | "boxSpeed": 0                | stock.boxSpeed is a number from 0.1
-        "exposureIndex": 200         | "exposureIndex": "200"       | exposureIndex is a number
+        "boxSpeed": 400.0            | "boxSpeed": 0                | stock.boxSpeed is a number from 0.1
+        "exposureIndex": 200.0       | "exposureIndex": "200"       | exposureIndex is a number
         "pushStops": 0               | "pushStops": 9               | development.pushStops is a number from -5 to 5
         "framesExposed": 3           | "framesExposed": 2.5         | framesExposed is a whole number
         "process": "C-41"            | "process": null              | development.process is null

@@ -1,0 +1,60 @@
+-- All frames of a data folder as a view, for DuckDB (https://duckdb.org), whose types no frame can change:
+--
+--   takeup frames --json > frames.jsonl
+--   duckdb -init frames.sql
+--
+-- Each column is named with its type. Left to itself an engine guesses from the first lines, and takes a column that
+-- is null in all of them for something else.
+create or replace view frames as
+select * from read_json('frames.jsonl', format = 'newline_delimited', columns = {
+    roll: 'VARCHAR',
+    state: 'VARCHAR',
+    camera: 'VARCHAR',
+    back: 'VARCHAR',
+    frameSize: 'VARCHAR',
+    filmSize: 'VARCHAR',
+    stock: 'VARCHAR',
+    stockKind: 'VARCHAR',
+    boxSpeed: 'DOUBLE',
+    exposureIndex: 'DOUBLE',
+    process: 'VARCHAR',
+    pushStops: 'DOUBLE',
+    loadedAt: 'TIMESTAMPTZ',
+    finishedAt: 'TIMESTAMPTZ',
+    frame: 'INTEGER',
+    sequence: 'INTEGER',
+    was: 'INTEGER',
+    kind: 'VARCHAR',
+    "at": 'TIMESTAMPTZ',
+    aperture: 'VARCHAR',
+    fNumber: 'DOUBLE',
+    exactFNumber: 'DOUBLE',
+    time: 'VARCHAR',
+    seconds: 'DOUBLE',
+    exactSeconds: 'DOUBLE',
+    lens: 'VARCHAR',
+    focalLengthMm: 'DOUBLE',
+    distanceM: 'DOUBLE',
+    lightEv100: 'DOUBLE',
+    lightMethod: 'VARCHAR',
+    lightTyped: 'VARCHAR',
+    lightSpanStops: 'DOUBLE',
+    lightZone: 'INTEGER',
+    lightAt: 'TIMESTAMPTZ',
+    flashFNumber: 'DOUBLE',
+    filters: 'VARCHAR',
+    filterStops: 'DOUBLE',
+    extensionStops: 'DOUBLE',
+    biasStops: 'DOUBLE',
+    meteredSeconds: 'DOUBLE',
+    correctedSeconds: 'DOUBLE',
+    errorStops: 'DOUBLE',
+    overBoxStops: 'DOUBLE',
+    flash: 'BOOLEAN',
+    tripod: 'BOOLEAN',
+    note: 'VARCHAR',
+    warnings: 'VARCHAR',
+    exposures: 'INTEGER',
+    scan: 'VARCHAR',
+    verdict: 'VARCHAR'
+});
