@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import takeup.console.CommandFailed;
 import takeup.files.ProfileFiles;
+import takeup.json.Json;
+import takeup.json.JsonText;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 import takeup.options.GlobalOptions;
@@ -86,7 +88,43 @@ final class NewProfile {
         return ProfileFiles.of(global.folder())
                 .file(sort, like.toLowerCase(Locale.ROOT))
                 .filter(it -> it.problem().isEmpty())
-                .map(Kit.File::text)
+                .flatMap(it -> factsOf(it.text(), like))
                 .orElseThrow(() -> new CommandFailed(2, global.kit().whyNot(sort, like)));
+    }
+
+    /** The fields of a profile, one a line, without the notes and sources: those speak of the other one. */
+    private static Optional<String> factsOf(String text, String like) {
+        try {
+            if (!(JsonText.read(text) instanceof Json.Obj profile)) {
+                return Optional.empty();
+            }
+            StringBuilder lines = new StringBuilder("{\"note\": \"The figures are those of "
+                    + like.toLowerCase(Locale.ROOT) + ": change them, and write where yours come from into source.\"");
+            ((Json.Obj) withoutRemarks(profile))
+                    .fields()
+                    .forEach((name, value) -> lines.append(",\n ")
+                            .append(JsonText.line(Json.of(name)))
+                            .append(": ")
+                            .append(JsonText.line(value)));
+            return Optional.of(lines.append(",\n \"source\": \"to be filled in\"}\n").toString());
+        } catch (JsonText.NotJson e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Json withoutRemarks(Json json) {
+        if (json instanceof Json.Arr list) {
+            return Json.of(list.items().stream().map(NewProfile::withoutRemarks).toList());
+        }
+        if (!(json instanceof Json.Obj object)) {
+            return json;
+        }
+        Json.Obj facts = Json.object();
+        object.fields().forEach((name, value) -> {
+            if (!name.equals("note") && !name.equals("source")) {
+                facts.and(name, withoutRemarks(value));
+            }
+        });
+        return facts;
     }
 }

@@ -93,6 +93,15 @@ public final class JsonText {
                 throw new NotJson(
                         Math.max(1, parser.currentLocation().getLineNr()), beyond(e.getOriginalMessage(), longest));
             } catch (JsonProcessingException e) {
+                int comma = commaBeforeBracket(text, e);
+                if (comma >= 0) {
+                    throw new NotJson(
+                            1 + (int) text.substring(0, comma)
+                                    .chars()
+                                    .filter(it -> it == '\n')
+                                    .count(),
+                            "a comma stands before a closing bracket, and nothing follows it: take the comma out");
+                }
                 throw new NotJson(
                         e.getLocation() == null
                                 ? 1
@@ -113,6 +122,26 @@ public final class JsonText {
             throw new NotJson(parser.currentTokenLocation().getLineNr(), "something follows after the end");
         }
         return json;
+    }
+
+    /** Where the comma stands that was left behind the last item or field; -1 where the mistake is another one. */
+    private static int commaBeforeBracket(String text, JsonProcessingException e) {
+        int bracket = e.getOriginalMessage().startsWith("Unexpected character ('}'")
+                        || e.getOriginalMessage().startsWith("Unexpected character (']'")
+                ? (int) Math.min(parserOffset(e), text.length() - 1L)
+                : -1;
+        while (bracket >= 0 && text.charAt(bracket) != '}' && text.charAt(bracket) != ']') {
+            bracket--;
+        }
+        int at = bracket - 1;
+        while (at >= 0 && Character.isWhitespace(text.charAt(at))) {
+            at--;
+        }
+        return at >= 0 && text.charAt(at) == ',' ? at : -1;
+    }
+
+    private static long parserOffset(JsonProcessingException e) {
+        return e.getLocation() == null ? -1 : e.getLocation().getCharOffset();
     }
 
     private static String beyond(String message, int longest) {

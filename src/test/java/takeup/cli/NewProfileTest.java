@@ -1,6 +1,7 @@
 package takeup.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -63,6 +64,36 @@ class NewProfileTest {
         check(0, "backs 1, 2");
         assertEquals(2, run("camera", "new", "other", "--like", "64"));
         check(2, "did you mean 645?");
+    }
+
+    /** A source that speaks of another film would vouch for figures that were changed since. */
+    @Test
+    void aCopyBringsNeitherNotesNorSourcesOfTheOtherOne() throws IOException {
+        assertEquals(0, run("stock", "new", "own", "--like", "cn800t"));
+        String text = Files.readString(folder.resolve("profiles/stocks/own.json"));
+        assertFalse(text.contains("digitaltruth"), text);
+        assertFalse(text.contains("3200 K"), text);
+        assertTrue(text.contains("\n \"source\": \"to be filled in\"}"), text);
+        assertEquals(0, run("stock", "own"));
+        check(0, "box speed 800");
+        assertEquals(0, run("check"));
+        check(0, "all in order");
+    }
+
+    /** The commonest slip in a file written by hand is named, with the line that it stands on. */
+    @Test
+    void aCommaLeftBehindIsNamedWithItsLine() throws IOException {
+        run("stock", "new", "own");
+        Path file = folder.resolve("profiles/stocks/own.json");
+        Files.writeString(file, "{\"name\": \"Own\",\n \"filmSizes\": [\"135\"],\n}\n");
+        assertEquals(2, run("stock", "own"));
+        check(2, "own.json:2: a comma stands before a closing bracket, and nothing follows it: take the comma out");
+        Files.writeString(file, "{\"name\": \"Own\",\n \"filmSizes\": [\"135\",\n\n ]}\n");
+        assertEquals(2, run("stock", "own"));
+        check(2, "own.json:2: a comma stands before a closing bracket");
+        Files.writeString(file, "{\"name\": \"Own\",\n \"filmSizes\": [\"135\"\n");
+        assertEquals(2, run("stock", "own"));
+        check(2, "this is not JSON");
     }
 
     @Test
