@@ -38,7 +38,7 @@ final class ExposureFields {
 
     /** The times of the dial in hand, at the one that is set. */
     static Field time(ShootState s) {
-        Shutter dial = s.cameraInHand().flatMap(Camera::shutter).orElse(ANY_DIAL);
+        Shutter dial = s.shutterInHand().orElse(ANY_DIAL);
         return times("Time", dial, setting(s).time());
     }
 

@@ -31,7 +31,7 @@ final class FilmFields {
             if (inUse.stream().noneMatch(it -> it.camera().equals(key))) {
                 all.add(Choice.of(key, s.camera(key).map(Camera::name).orElse("")));
             } else {
-                s.camera(key).map(Camera::backs).orElse(List.of()).stream()
+                s.camera(key).map(Camera::backNames).orElse(List.of()).stream()
                         .map(it -> new CameraPlace(key, Optional.of(it)))
                         .filter(it -> !inUse.contains(it))
                         .forEach(it -> all.add(

@@ -6,7 +6,6 @@ import java.util.Optional;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
-import takeup.kit.Camera;
 import takeup.kit.Hold;
 import takeup.kit.MeteredPair;
 import takeup.kit.Shutter;
@@ -75,7 +74,7 @@ public record AdviceExplanation(
     }
 
     private static Optional<Tie> tie(AdviceRequest request, Suggestion best) {
-        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
+        Optional<Shutter> shutter = request.shutter();
         if (shutter.isEmpty()
                 || best.correctedSeconds().isEmpty()
                 || request.hold().flatMap(Hold::time).isPresent()) {

@@ -16,6 +16,7 @@ import takeup.kit.ExposureWarnings;
 import takeup.kit.Hold;
 import takeup.kit.Meter;
 import takeup.kit.MeteredPair;
+import takeup.kit.Shutter;
 import takeup.kit.Stock;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
@@ -54,6 +55,11 @@ public record AdviceRequest(
                         it.film().development().pushStops(),
                         s.meterInHand(),
                         s.day().flash()));
+    }
+
+    /** The dial that times are set on: that of the body, or of a lens with a shutter of its own. */
+    public Optional<Shutter> shutter() {
+        return camera.flatMap(it -> it.withLens(setting.lens()).shutter());
     }
 
     /** The same with another setting. */

@@ -9,7 +9,6 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
 import takeup.exposure.Stops;
-import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.kit.Hold;
 import takeup.kit.Kit;
@@ -102,7 +101,7 @@ public record Alternatives(
     }
 
     private static Optional<GreyFilter> filter(AdviceRequest request, Light light) {
-        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
+        Optional<Shutter> shutter = request.shutter();
         if (shutter.isEmpty() || request.setting().lens().isEmpty()) {
             return Optional.empty();
         }
@@ -170,7 +169,7 @@ public record Alternatives(
 
     /** The rating that the widest aperture would need at the longest time that serves. */
     private static Optional<Push> push(AdviceRequest request, Light light) {
-        Optional<Shutter> shutter = request.camera().flatMap(Camera::shutter);
+        Optional<Shutter> shutter = request.shutter();
         if (shutter.isEmpty()
                 || request.setting().lens().isEmpty()
                 || request.stock().isEmpty()) {

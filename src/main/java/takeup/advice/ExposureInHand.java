@@ -39,7 +39,7 @@ public final class ExposureInHand {
         if (state.rollInHand().isEmpty() || state.cameraInHand().isEmpty()) {
             return Optional.empty();
         }
-        Camera camera = state.cameraInHand().get();
+        Camera camera = state.cameraInHand().get().withLens(setting.lens());
         return ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens())
                 .or(() -> setting.time().filter(it -> setting.flash()).flatMap(it -> ExposureWarnings.sync(it, camera)))
                 .or(() -> latitude(state));
@@ -61,7 +61,7 @@ public final class ExposureInHand {
             return OptionalDouble.empty();
         }
         Film film = state.rollInHand().get().film();
-        double rating = film.stock().boxSpeed().stopsOver(film.index());
+        double rating = film.stock().stopsOverBox(film.index());
         return OptionalDouble.of(rating + state.inHand().setting().biasStops() + error.getAsDouble());
     }
 

@@ -98,7 +98,7 @@ public record NextMoment(
         }
         Optional<CameraPlace> active = s.placeInHand().filter(it -> it.camera().equals(camera));
         Optional<String> back = Optional.ofNullable(s.day().lastBack().get(camera))
-                .or(() -> s.camera(camera).flatMap(it -> it.backs().stream().findFirst()));
+                .or(() -> s.camera(camera).flatMap(it -> it.backNames().stream().findFirst()));
         return active.or(() -> Optional.of(new CameraPlace(camera, back)));
     }
 

@@ -53,13 +53,14 @@ public record RatingBracket(ExposureTime time, List<Card> cards) {
     /**
      * The bracket; of several times that serve as well the shortest. Empty where no time leaves room for enough cards.
      */
-    public static Optional<RatingBracket> of(Camera camera, Setting setting, Roll roll, Light light) {
+    public static Optional<RatingBracket> of(Camera body, Setting setting, Roll roll, Light light) {
+        Camera camera = body.withLens(setting.lens());
         Optional<Lens> lens = setting.lens();
         if (lens.isEmpty() || camera.shutter().isEmpty()) {
             return Optional.empty();
         }
         LightPath path = ExposureResult.path(roll.film(), setting);
-        double rated = roll.film().stock().boxSpeed().stopsOver(roll.film().index()) + setting.biasStops();
+        double rated = roll.film().stock().stopsOverBox(roll.film().index()) + setting.biasStops();
         Optional<RatingBracket> best = Optional.empty();
         for (ExposureTime time : camera.shutter().get().marks()) {
             List<Card> cards = new ArrayList<>();

@@ -3,6 +3,7 @@ package takeup.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -74,19 +75,35 @@ final class CameraSubcommand extends ProfileSubcommand<Camera> {
         List<String> lines = new ArrayList<>();
         lines.add(camera.name() + " (" + camera.key() + "): " + camera.frameSize());
         camera.frames().forEach((size, count) -> lines.add(count + " frames on " + size));
-        if (!camera.backs().isEmpty()) {
-            lines.add("backs " + String.join(", ", camera.backs()));
+        if (!camera.backNames().isEmpty()) {
+            lines.add("backs "
+                    + String.join(
+                            ", ",
+                            camera.backs().stream().map(CameraSubcommand::back).toList()));
         }
         lines.add(camera.shutter().map(CameraSubcommand::dial).orElse("sets its times itself"));
         camera.syncTime().ifPresent(it -> lines.add("flash up to " + it));
         for (Lens lens : camera.lenses()) {
             lines.add("lens " + lens.key() + ": " + lens.name() + ", " + lens.focalWords() + ", "
-                    + lens.ring().widest() + " to " + lens.ring().narrowest());
+                    + lens.ring().widest() + " to " + lens.ring().narrowest()
+                    + lens.shutter().map(it -> "; its own " + dial(it)).orElse("")
+                    + lens.syncTime().map(it -> "; flash up to " + it).orElse(""));
         }
         return lines;
     }
 
+    /** A back, and what is other than on the body: {@code 645 (6x4.5, 16 frames on 120)}. */
+    private static String back(Camera.Back back) {
+        List<String> own = new ArrayList<>();
+        back.size().ifPresent(it -> own.add(it.toString()));
+        back.frames().forEach((size, count) -> own.add(count + " frames on " + size));
+        return back.name() + (own.isEmpty() ? "" : " (" + String.join(", ", own) + ")");
+    }
+
     private static String dial(Shutter shutter) {
-        return "times " + shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? ", bulb" : "");
+        return "times " + shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? ", bulb" : "")
+                + shutter.measuredMarks().entrySet().stream()
+                        .map(it -> ", " + it.getKey() + " gives " + it.getValue())
+                        .collect(Collectors.joining());
     }
 }

@@ -20,7 +20,6 @@ import takeup.exposure.LongExposure;
 import takeup.exposure.Stops;
 import takeup.history.ShootState;
 import takeup.json.Json;
-import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -143,7 +142,7 @@ final class MeterSubcommand implements Callable<Integer> {
             out.line("filters and extension take " + Stops.words(loss));
         }
         answer.asking().stock().ifPresent(it -> {
-            double rating = it.boxSpeed().stopsOver(answer.asking().index());
+            double rating = it.stopsOverBox(answer.asking().index());
             double bias = answer.asking().setting().biasStops();
             out.line("over box: rating " + side(rating) + ", bias " + side(bias) + ", and the error of each pair"
                     + LightText.habit(answer.light()).map(how -> "; " + how).orElse(""));
@@ -184,10 +183,8 @@ final class MeterSubcommand implements Callable<Integer> {
                 .ifPresent(it -> parts.add("sharp from " + Plain.decimals(it.nearM(), 2) + " m to "
                         + (it.farM().isPresent() ? Plain.decimals(it.farM().getAsDouble(), 2) + " m" : "infinity")));
         row.time()
-                .filter(time -> asking.camera()
-                        .flatMap(Camera::shutter)
-                        .filter(it -> it.isByTheWatch(time))
-                        .isPresent())
+                .filter(time ->
+                        asking.shutter().filter(it -> it.isByTheWatch(time)).isPresent())
                 .ifPresent(it -> parts.add("by the watch"));
         row.warnings().forEach(it -> parts.add(it.code().toString()));
         return parts;

@@ -2,13 +2,13 @@ package takeup.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.console.CommandFailed;
 import takeup.files.ProfileFiles;
 import takeup.json.Json;
 import takeup.json.JsonText;
+import takeup.kit.FilmSize;
 import takeup.kit.Kit;
 import takeup.kit.ProfileReader;
 import takeup.options.GlobalOptions;
@@ -46,8 +46,8 @@ final class NewProfile {
               {"note": "a zoom has two focal lengths: [28, 90]; an irregular ring has marks: [3.5, 4, 5.6] \
             instead of the step and its ends",
                "key": "50", "name": "50mm f/1.8", "focalMm": 50, "widest": 1.8, "narrowest": 16, "step": "full"}],
-             "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; with \
-            changeable backs add their names, backs, as a list; without times and lenses the camera is automatic"}
+             "source": "frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; \
+            src/docs/settings.md names what else there is: frameSizeMm, backs, measured, a lens's own times"}
             """;
 
     private final GlobalOptions global;
@@ -62,7 +62,7 @@ final class NewProfile {
     int write(String typed, Optional<String> like) {
         boolean isStock = sort == Kit.Sort.STOCKS;
         String key = typed.toLowerCase(Locale.ROOT);
-        if (!ProfileReader.isKey(key) || isStock && List.of("120", "135", "220").contains(key)) {
+        if (!ProfileReader.isKey(key) || isStock && FilmSize.named(key).isPresent()) {
             throw new CommandFailed(2, typed + " is no key: letters, digits, - and _, and no film size");
         }
         OwnProfile own = new OwnProfile(global, sort, key);
@@ -106,7 +106,8 @@ final class NewProfile {
                             .append(JsonText.line(Json.of(name)))
                             .append(": ")
                             .append(JsonText.line(value)));
-            return Optional.of(lines.append(",\n \"source\": \"to be filled in\"}\n").toString());
+            return Optional.of(
+                    lines.append(",\n \"source\": \"to be filled in\"}\n").toString());
         } catch (JsonText.NotJson e) {
             return Optional.empty();
         }

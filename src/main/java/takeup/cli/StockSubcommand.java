@@ -127,6 +127,11 @@ final class StockSubcommand extends ProfileSubcommand<Stock> {
                         ", ", stock.filmSizes().stream().map(Object::toString).toList()));
         lines.add(
                 "bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
+        stock.response()
+                .filter()
+                .filter(it -> stock.countsFilter(stock.usualIndex()))
+                .ifPresent(it -> lines.add("EI " + stock.usualIndex() + " counts the " + it.name() + " filter in ("
+                        + Stops.words(it.stops()) + ")"));
         lines.add("");
         Reciprocity film = stock.reciprocity();
         lines.add(Padding.cell("metered", 10) + Padding.cell("set", 10) + Padding.cell("or open", 12) + "develop");

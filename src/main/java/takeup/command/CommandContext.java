@@ -170,7 +170,7 @@ public record CommandContext(
         String key = words.get(0).toLowerCase(Locale.ROOT);
         Camera camera = state.camera(key)
                 .orElseThrow(() -> new CommandRejected(state.kit().whyNot(Kit.Sort.CAMERAS, key)));
-        if (camera.backs().isEmpty()) {
+        if (camera.backNames().isEmpty()) {
             if (words.size() > 1) {
                 throw new CommandRejected(camera.name() + " has no backs to change");
             }
@@ -178,12 +178,13 @@ public record CommandContext(
         }
         String typed = words.size() > 1
                 ? words.get(1)
-                : state.day().lastBack().getOrDefault(key, camera.backs().get(0));
-        String back = camera.backs().stream()
+                : state.day().lastBack().getOrDefault(key, camera.backNames().get(0));
+        String back = camera.backNames().stream()
                 .filter(it -> it.equalsIgnoreCase(typed))
                 .findFirst()
-                .orElseThrow(() -> new CommandRejected(typed + " is no back of " + camera.name()
-                        + Nearest.question(typed, camera.backs()) + "; it has " + String.join(", ", camera.backs())));
+                .orElseThrow(() -> new CommandRejected(
+                        typed + " is no back of " + camera.name() + Nearest.question(typed, camera.backNames())
+                                + "; it has " + String.join(", ", camera.backNames())));
         return new CameraPlace(key, Optional.of(back));
     }
 

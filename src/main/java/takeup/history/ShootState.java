@@ -20,6 +20,7 @@ import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.Meter;
+import takeup.kit.Shutter;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
@@ -141,7 +142,13 @@ public record ShootState(
 
     /** The camera in hand: as its roll knows it, else by its profile. */
     public Optional<Camera> cameraInHand() {
-        return placeInHand().flatMap(it -> camera(it.camera()));
+        return placeInHand().flatMap(it -> camera(it.camera()).map(body -> body.withBack(it.back())));
+    }
+
+    /** The dial in hand: that of the body, or of a lens with a shutter of its own. */
+    public Optional<Shutter> shutterInHand() {
+        return cameraInHand()
+                .flatMap(it -> it.withLens(inHand(it).setting().lens()).shutter());
     }
 
     /** A camera by its profile; while that cannot be read, as one of its open rolls knows it. */

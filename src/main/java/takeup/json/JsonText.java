@@ -96,10 +96,11 @@ public final class JsonText {
                 int comma = commaBeforeBracket(text, e);
                 if (comma >= 0) {
                     throw new NotJson(
-                            1 + (int) text.substring(0, comma)
-                                    .chars()
-                                    .filter(it -> it == '\n')
-                                    .count(),
+                            1
+                                    + (int) text.substring(0, comma)
+                                            .chars()
+                                            .filter(it -> it == '\n')
+                                            .count(),
                             "a comma stands before a closing bracket, and nothing follows it: take the comma out");
                 }
                 throw new NotJson(

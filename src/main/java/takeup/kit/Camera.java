@@ -19,7 +19,7 @@ import takeup.exposure.ExposureTime;
  * @param name as people call it
  * @param picture the size of one picture, and what is sharp on it
  * @param frames how many frames a roll of each film size holds, by this camera's own counter; in the profile's order
- * @param backs the names of interchangeable backs; empty for a fixed one
+ * @param backs the interchangeable backs; empty for a fixed one
  * @param shutter the dial, if there is one to set
  * @param syncTime the fastest time for electronic flash, if there is a limit
  * @param lenses the lenses, the one that is on first
@@ -29,7 +29,7 @@ public record Camera(
         String name,
         Picture picture,
         Map<FilmSize, Integer> frames,
-        List<String> backs,
+        List<Back> backs,
         Optional<Shutter> shutter,
         Optional<ExposureTime> syncTime,
         List<Lens> lenses) {
@@ -55,10 +55,28 @@ public record Camera(
                 name,
                 new Picture(frameSize, OptionalDouble.empty(), HandHeldRule.SCALED),
                 frames,
-                backs,
+                backs.stream().map(Back::plain).toList(),
                 shutter,
                 syncTime,
                 lenses);
+    }
+
+    /**
+     * An interchangeable back.
+     *
+     * @param name what is typed after {@code back}
+     * @param size the size of its pictures, where that is not the body's
+     * @param frames how many frames it gives; empty where as many as the body says
+     */
+    public record Back(String name, Optional<FrameSize> size, Map<FilmSize, Integer> frames) {
+        public Back {
+            frames = Collections.unmodifiableMap(new LinkedHashMap<>(frames));
+        }
+
+        /** A back whose pictures are those of the body. */
+        static Back plain(String name) {
+            return new Back(name, Optional.empty(), Map.of());
+        }
     }
 
     /**
@@ -82,6 +100,43 @@ public record Camera(
                     .filter(it -> it.name().toLowerCase(Locale.ROOT).equals(word))
                     .findFirst();
         }
+    }
+
+    /** The names of the backs, in the profile's order. */
+    public List<String> backNames() {
+        return backs.stream().map(Back::name).toList();
+    }
+
+    /** The camera with a back on, whose pictures may be of another size. */
+    public Camera withBack(Optional<String> name) {
+        Optional<Back> on = name.flatMap(
+                it -> backs.stream().filter(back -> back.name.equals(it)).findFirst());
+        return on.filter(it -> it.size.isPresent() || !it.frames.isEmpty())
+                .map(it -> new Camera(
+                        key,
+                        this.name,
+                        new Picture(it.size.orElse(picture.size), picture.ownCircleMm, picture.handHeld),
+                        it.frames.isEmpty() ? frames : it.frames,
+                        backs,
+                        shutter,
+                        syncTime,
+                        lenses))
+                .orElse(this);
+    }
+
+    /** The camera with a lens on, which may have a shutter and a sync of its own. */
+    public Camera withLens(Optional<Lens> lens) {
+        return lens.filter(it -> it.shutter().isPresent() || it.syncTime().isPresent())
+                .map(it -> new Camera(
+                        key,
+                        name,
+                        picture,
+                        frames,
+                        backs,
+                        it.shutter().or(() -> shutter),
+                        it.syncTime().or(() -> syncTime),
+                        lenses))
+                .orElse(this);
     }
 
     /** The longest time that can be held by hand, in seconds, by the rule that the profile chose. */

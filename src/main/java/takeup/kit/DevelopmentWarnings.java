@@ -18,10 +18,7 @@ public final class DevelopmentWarnings {
         }
         boolean isNegative = stock.kind().isNegative();
         return pushMismatch(
-                Stops.of(index.arithmetic() / stock.boxSpeed().arithmetic()),
-                pushStops,
-                isNegative ? "thin" : "dark",
-                isNegative ? "dense" : "light");
+                -stock.stopsOverBox(index), pushStops, isNegative ? "thin" : "dark", isNegative ? "dense" : "light");
     }
 
     private static Optional<Warning> pushMismatch(double rated, double pushStops, String thin, String dense) {
@@ -46,7 +43,7 @@ public final class DevelopmentWarnings {
 
     /** A rating so far below box speed, the development counted in, that every frame is more than the film bears. */
     public static Optional<Warning> ratedTooLow(Stock stock, FilmSpeed index, double pushStops) {
-        double over = stock.boxSpeed().stopsOver(index) + Math.min(0, pushStops);
+        double over = stock.stopsOverBox(index) + Math.min(0, pushStops);
         return Stops.above(over, stock.overStops())
                 ? Optional.of(new Warning(
                         stock.kind().isNegative() ? Warning.Code.DENSE : Warning.Code.LIGHT,

@@ -1,12 +1,17 @@
 package takeup.kit;
 
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** The size of the film itself: 135 cassettes, 120 and 220 roll film. */
+/** The size of the film itself: 135 cassettes, 120, 220 and 127 roll film, sheets in holders, packs of instant film. */
 public enum FilmSize {
     F135("135"),
     F120("120"),
-    F220("220");
+    F220("220"),
+    F127("127"),
+    SHEET("sheet"),
+    INSTANT("instant");
 
     private final String word;
 
@@ -22,6 +27,16 @@ public enum FilmSize {
             }
         }
         return Optional.empty();
+    }
+
+    /** All names: {@code 135, 120, 220, 127, sheet, instant}. */
+    public static String words() {
+        return Arrays.stream(values()).map(FilmSize::toString).collect(Collectors.joining(", "));
+    }
+
+    /** Whether one frame after the other is wound on. */
+    public boolean isRoll() {
+        return this != SHEET && this != INSTANT;
     }
 
     @Override

@@ -1,6 +1,8 @@
 package takeup.kit;
 
 import java.util.Objects;
+import java.util.Optional;
+import takeup.exposure.ExposureTime;
 import takeup.text.Plain;
 
 /**
@@ -11,8 +13,22 @@ import takeup.text.Plain;
  * @param shortestMm the focal length in mm, or the short end of a zoom
  * @param longestMm the same, or the long end
  * @param ring the aperture ring
+ * @param shutter the dial of its own leaf shutter; empty where the body's dial counts
+ * @param syncTime the fastest time for flash with this lens; empty where that of the body counts
  */
-public record Lens(String key, String name, double shortestMm, double longestMm, Ring ring) {
+public record Lens(
+        String key,
+        String name,
+        double shortestMm,
+        double longestMm,
+        Ring ring,
+        Optional<Shutter> shutter,
+        Optional<ExposureTime> syncTime) {
+    /** A lens that leaves times and sync to the body. */
+    public Lens(String key, String name, double shortestMm, double longestMm, Ring ring) {
+        this(key, name, shortestMm, longestMm, ring, Optional.empty(), Optional.empty());
+    }
+
     public Lens {
         if (!(shortestMm > 0 && longestMm >= shortestMm && longestMm <= 5000)) {
             throw new IllegalArgumentException(
@@ -43,11 +59,13 @@ public record Lens(String key, String name, double shortestMm, double longestMm,
                 && name.equals(lens.name)
                 && Double.compare(shortestMm, lens.shortestMm) == 0
                 && Double.compare(longestMm, lens.longestMm) == 0
-                && ring.equals(lens.ring);
+                && ring.equals(lens.ring)
+                && shutter.equals(lens.shutter)
+                && syncTime.equals(lens.syncTime);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(key, name, shortestMm, longestMm, ring);
+        return Objects.hash(key, name, shortestMm, longestMm, ring, shutter, syncTime);
     }
 }

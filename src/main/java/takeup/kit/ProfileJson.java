@@ -3,6 +3,7 @@ package takeup.kit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import takeup.exposure.Aperture;
@@ -22,14 +23,13 @@ public final class ProfileJson {
 
     /** A camera, its key inside. */
     public static Json.Obj of(Camera camera) {
-        Json.Obj frames = Json.object();
-        camera.frames().forEach((size, count) -> frames.and(size.toString(), count));
-        Json.Obj json = Json.object()
-                .and("name", camera.name())
-                .and("frameSize", camera.frameSize())
-                .and("frames", frames);
+        Json.Obj json = Json.object().and("name", camera.name());
+        size(json, camera.frameSize());
+        json.and("frames", frames(camera.frames()));
         if (!camera.backs().isEmpty()) {
-            json.and("backs", camera.backs());
+            json.and(
+                    "backs",
+                    Json.of(camera.backs().stream().map(ProfileJson::of).toList()));
         }
         camera.shutter().ifPresent(it -> json.and("times", of(it)));
         camera.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
@@ -43,6 +43,29 @@ public final class ProfileJson {
         return json;
     }
 
+    private static void size(Json.Obj json, FrameSize size) {
+        if (size.isOwn()) {
+            json.and("frameSizeMm", size.sidesMm());
+        } else {
+            json.and("frameSize", size);
+        }
+    }
+
+    private static Json.Obj frames(Map<FilmSize, Integer> counts) {
+        Json.Obj frames = Json.object();
+        counts.forEach((size, count) -> frames.and(size.toString(), count));
+        return frames;
+    }
+
+    private static Json of(Camera.Back back) {
+        if (back.size().isEmpty() && back.frames().isEmpty()) {
+            return Json.of(back.name());
+        }
+        Json.Obj json = Json.object().and("name", back.name());
+        back.size().ifPresent(it -> size(json, it));
+        return back.frames().isEmpty() ? json : json.and("frames", frames(back.frames()));
+    }
+
     private static Json.Obj of(Shutter shutter) {
         Json.Obj json = Json.object();
         if (shutter.scale().isPresent()) {
@@ -51,6 +74,12 @@ public final class ProfileJson {
                     .and("fastest", time(shutter.fastest()));
         } else {
             json.and("marks", shutter.marks().stream().map(ProfileJson::time).toList());
+        }
+        Map<ExposureTime, ExposureTime> measured = shutter.measuredMarks();
+        if (!measured.isEmpty()) {
+            Json.Obj times = Json.object();
+            measured.forEach((print, seconds) -> times.and(time(print), seconds.exactSeconds()));
+            json.and("measured", times);
         }
         return json.and("bulb", shutter.bulb());
     }
@@ -62,12 +91,16 @@ public final class ProfileJson {
                 .and("name", lens.name())
                 .and("focalMm", lens.isZoom() ? List.of(lens.shortestMm(), lens.longestMm()) : lens.shortestMm());
         if (lens.ring().scale().isPresent()) {
-            return json.and("widest", lens.ring().widest().fNumber())
+            json.and("widest", lens.ring().widest().fNumber())
                     .and("narrowest", lens.ring().narrowest().fNumber())
                     .and("step", step(lens.ring().scale().get().name()));
+        } else {
+            json.and(
+                    "marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
         }
-        return json.and(
-                "marks", lens.ring().marks().stream().map(Aperture::fNumber).toList());
+        lens.shutter().ifPresent(it -> json.and("times", of(it)));
+        lens.syncTime().ifPresent(it -> json.and("syncTime", time(it)));
+        return json;
     }
 
     /** A stock. */
@@ -86,6 +119,10 @@ public final class ProfileJson {
                         Json.object().and("underStops", stock.underStops()).and("overStops", stock.overStops()))
                 .and("reciprocity", of(stock.reciprocity()));
         stock.mostPushStops().ifPresent(it -> json.and("mostPushStops", it));
+        stock.response()
+                .filter()
+                .ifPresent(it ->
+                        json.and("filter", Json.object().and("name", it.name()).and("stops", it.stops())));
         return json;
     }
 
@@ -134,7 +171,7 @@ public final class ProfileJson {
     /** A camera written by {@link #of(Camera)}. */
     public static ProfileReader.Read<Camera> camera(String key, String file, Json.Obj json) {
         List<String> notes = new ArrayList<>();
-        return attempt(notes, () -> ProfileReader.camera(key, new ProfileFields(file, json, notes)));
+        return attempt(notes, () -> CameraReader.camera(key, new ProfileFields(file, json, notes)));
     }
 
     /** A stock written by {@link #of(Stock)}. */
@@ -146,7 +183,7 @@ public final class ProfileJson {
     /** A lens written by {@link #of(Lens)}. */
     public static ProfileReader.Read<Lens> lens(String file, Json.Obj json) {
         List<String> notes = new ArrayList<>();
-        return attempt(notes, () -> ProfileReader.lens(new ProfileFields(file, json, notes)));
+        return attempt(notes, () -> CameraReader.lens(new ProfileFields(file, json, notes)));
     }
 
     private static <T> ProfileReader.Read<T> attempt(List<String> notes, Supplier<T> reading) {

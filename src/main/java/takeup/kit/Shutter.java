@@ -1,7 +1,9 @@
 package takeup.kit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Scale;
@@ -53,6 +55,37 @@ public record Shutter(List<ExposureTime> marks, Optional<Scale> scale, boolean b
             marks.add(mark);
         }
         return new Shutter(marks, Optional.empty(), bulb);
+    }
+
+    /** The same dial, of which some marks were measured: print in seconds, and what the shutter gives there. */
+    Shutter measured(Map<Double, Double> secondsByPrint) {
+        List<ExposureTime> measured = new ArrayList<>(marks);
+        secondsByPrint.forEach((print, seconds) -> {
+            ExposureTime mark = mark(print)
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            ExposureTime.literal(print) + " is measured, and is no time of this dial"));
+            measured.set(marks.indexOf(mark), new ExposureTime(mark.seconds(), seconds));
+        });
+        for (int at = 1; at < measured.size(); at++) {
+            if (measured.get(at).exactSeconds() > measured.get(at - 1).exactSeconds()) {
+                throw new IllegalArgumentException(measured.get(at) + " is longer, as it was measured, than "
+                        + measured.get(at - 1) + " before it");
+            }
+        }
+        return new Shutter(measured, scale, bulb);
+    }
+
+    /** The marks that were measured: print, and what the shutter gives there. */
+    public Map<ExposureTime, ExposureTime> measuredMarks() {
+        Map<ExposureTime, ExposureTime> measured = new LinkedHashMap<>();
+        for (ExposureTime mark : marks) {
+            ExposureTime nominal =
+                    scale.flatMap(it -> it.time(mark.seconds())).orElseGet(() -> Scale.anyTime(mark.seconds()));
+            if (nominal.exactSeconds() != mark.exactSeconds()) {
+                measured.put(nominal, ExposureTime.literal(mark.exactSeconds()));
+            }
+        }
+        return measured;
     }
 
     /** The mark of this dial with that printed time. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Reciprocity;
+import takeup.exposure.Stops;
 
 /**
  * A film as it is bought: "Colour negative 400", C-41, box speed 400, usually rated 200.
@@ -38,11 +39,33 @@ public record Stock(
      * @param overStops how many stops of overexposure it tolerates, not below 0
      * @param reciprocity how it behaves in long exposures
      * @param mostPushStops how far it is pushed at most; empty where its profile does not say
+     * @param filter the filter that it is exposed through as a rule, as infrared film is; the usual index counts it in
      */
-    public record Response(double underStops, double overStops, Reciprocity reciprocity, OptionalDouble mostPushStops) {
+    public record Response(
+            double underStops,
+            double overStops,
+            Reciprocity reciprocity,
+            OptionalDouble mostPushStops,
+            Optional<Filter> filter) {
         public Response(double underStops, double overStops, Reciprocity reciprocity) {
-            this(underStops, overStops, reciprocity, OptionalDouble.empty());
+            this(underStops, overStops, reciprocity, OptionalDouble.empty(), Optional.empty());
         }
+    }
+
+    /**
+     * How many stops more light than at box speed a film gets that is rated at an index. An index that is nearer to the
+     * speed behind the film's own filter than to the box counts that filter in.
+     */
+    public double stopsOverBox(FilmSpeed index) {
+        double over = boxSpeed.stopsOver(index);
+        return countsFilter(index) ? over - response.filter.orElseThrow().stops() : over;
+    }
+
+    /** Whether an index counts the film's own filter in. */
+    public boolean countsFilter(FilmSpeed index) {
+        return response.filter
+                .filter(it -> Stops.above(boxSpeed.stopsOver(index), it.stops() / 2))
+                .isPresent();
     }
 
     public OptionalDouble mostPushStops() {

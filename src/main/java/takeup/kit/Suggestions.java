@@ -74,6 +74,10 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
             FrameLight light,
             Wishes wishes,
             Support support) {
+        public Request {
+            camera = camera.withLens(optics.lens());
+        }
+
         /** The light that a time is chosen for. */
         ExposureValue ambient() {
             return light.ambient().orElseThrow();
@@ -246,7 +250,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         OptionalDouble error = light.totalStops();
         OptionalDouble overBox = request.film.stock.isEmpty() || error.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(request.film.stock.get().boxSpeed().stopsOver(request.path.index())
+                : OptionalDouble.of(request.film.stock.get().stopsOverBox(request.path.index())
                         + request.path.biasStops()
                         + error.getAsDouble());
         Optional<DepthOfField> depth = request.optics.distanceM.isEmpty() || request.optics.focalMm.isEmpty()

@@ -71,11 +71,11 @@ public enum CameraCommand implements Command {
     public List<String> completions(List<String> before, ShootState state) {
         if (this == BACK) {
             return Completions.once(
-                    before, state.cameraInHand().map(it -> it.backs()).orElse(List.of()));
+                    before, state.cameraInHand().map(it -> it.backNames()).orElse(List.of()));
         }
         return switch (before.size()) {
             case 1 -> state.kit().keys(Kit.Sort.CAMERAS);
-            case 2 -> state.camera(before.get(1)).map(it -> it.backs()).orElse(List.of());
+            case 2 -> state.camera(before.get(1)).map(it -> it.backNames()).orElse(List.of());
             default -> List.of();
         };
     }

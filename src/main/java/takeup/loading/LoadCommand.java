@@ -99,7 +99,15 @@ public final class LoadCommand implements Command {
     /** What is to be set to the film's speed; a camera that sets itself reads the box speed off the cassette. */
     private static String speed(Film film, Camera camera) {
         if (!camera.isAutomatic()) {
-            return "The meter must be set to " + film.index() + ".";
+            return "The meter must be set to " + film.index()
+                    + (film.stock().countsFilter(film.index())
+                            ? ", which counts its "
+                                    + film.stock()
+                                            .response()
+                                            .filter()
+                                            .orElseThrow()
+                                            .name() + " filter in: log no filter for that."
+                            : ".");
         }
         return film.index().equals(film.stock().boxSpeed())
                 ? "The camera sets itself to box speed."

@@ -15,6 +15,7 @@ import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.prompt.FilterParser;
 import takeup.prompt.Tokens;
+import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -48,9 +49,21 @@ public final class FilterCommand implements Command {
         String each = String.join(
                 ", ", setting.filters().stream().map(FilterCommand::loss).toList());
         String sum = setting.filters().size() > 1 ? ", together " + Stops.words(setting.filterStops()) : "";
-        return change.says("On " + camera.key() + ": " + each + sum, ".")
+        return change.says("On " + camera.key() + ": " + each + sum, "." + countedIn(context))
                 .titled(String.join(" ", arguments.tokens().words()) + " on " + camera.key())
                 .accepted();
+    }
+
+    /** That the index of the film in hand counts its own filter in; "" where it does not. */
+    private static String countedIn(CommandContext context) {
+        return context.state()
+                .rollInHand()
+                .map(Roll::film)
+                .filter(it -> it.stock().countsFilter(it.index()))
+                .map(it -> " EI " + it.index() + " counts the "
+                        + it.stock().response().filter().orElseThrow().name()
+                        + " filter of this film in already: only others go here.")
+                .orElse("");
     }
 
     /** A factor and its stops as one thing: {@code 3x = 1.6 stops}; other filters as they say themselves. */

@@ -43,7 +43,8 @@ record FlashSync(Optional<CameraSetup> setup, Optional<Warning> warning) {
     }
 
     /** For a setting beside a flash that decides the aperture. */
-    static FlashSync beside(CameraSetup inHand, Camera camera) {
+    static FlashSync beside(CameraSetup inHand, Camera body) {
+        Camera camera = body.withLens(inHand.setting().lens());
         Optional<ExposureTime> time = inHand.setting().time();
         List<Warning> warnings = new ArrayList<>();
         time.ifPresent(it -> ExposureWarnings.ofTime(it, camera, OptionalDouble.empty(), true, true, warnings));

@@ -124,7 +124,8 @@ record SettingChoice(Optional<SettingPatch> change, String text, List<Warning> w
         return !Stops.above(Math.abs(error) - suggestions.leastError().orElse(0), 1 / 6.0);
     }
 
-    private static boolean isInSync(CameraSetup inHand, Camera camera) {
+    private static boolean isInSync(CameraSetup inHand, Camera body) {
+        Camera camera = body.withLens(inHand.setting().lens());
         return !inHand.setting().flash()
                 || camera.syncTime().isEmpty()
                 || inHand.setting()

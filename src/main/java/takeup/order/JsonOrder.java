@@ -188,7 +188,7 @@ final class JsonOrder {
                 new OrderedRoll.AtLab(json.maybeText("labNumber"), json.text("labProcess")),
                 new RollFilm(
                         json.oneOf("filmSize", JsonRoll.FILM_SIZES),
-                        json.oneOf("frameSize", JsonRoll.FRAME_SIZES),
+                        JsonRoll.frameSize(json),
                         json.text("stock"),
                         json.oneOf("kind", JsonRoll.KINDS),
                         new LabDevelopment(

@@ -3,6 +3,7 @@ package takeup.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import takeup.json.JsonFields;
 
 /**
@@ -10,9 +11,8 @@ import takeup.json.JsonFields;
  * passed over.
  */
 final class JsonRoll {
-    static final List<String> FRAME_SIZES =
-            List.of("18x24", "24x36", "24x65", "6x4.5", "6x6", "6x7", "6x8", "6x9", "6x12", "6x17");
-    static final List<String> FILM_SIZES = List.of("135", "120", "220");
+    static final List<String> FILM_SIZES = List.of("135", "120", "220", "127", "sheet", "instant");
+    private static final Pattern FRAME_SIZE = Pattern.compile("[0-9]{1,4}(\\.[0-9]{1,3})?x[0-9]{1,4}(\\.[0-9]{1,3})?");
     static final List<String> KINDS = List.of("colour-negative", "bw-negative", "colour-reversal", "bw-reversal");
     private static final List<String> STATES = List.of("open", "rewound", "finished", "withdrawn");
     private static final List<String> FRAME_KINDS = List.of("exposed", "blank", "unlogged", "lost", "slate");
@@ -63,7 +63,7 @@ final class JsonRoll {
                 new ExposedRoll.Body(camera.text("name"), camera.maybeText("back")),
                 new RollFilm(
                         json.oneOf("filmSize", FILM_SIZES),
-                        camera.oneOf("frameSize", FRAME_SIZES),
+                        frameSize(camera),
                         stock.text("name"),
                         stock.oneOf("kind", KINDS),
                         new LabDevelopment(
@@ -73,6 +73,15 @@ final class JsonRoll {
                                 stock.number("boxSpeed", 0.1, 1e6))),
                 new ExposedRoll.Exposures(json.whole("framesExposed", 0, 10_000), frames(json)),
                 new LabNotes(conditions(json), json.maybeText("note")));
+    }
+
+    /** The size of a picture: one that has a name, such as 6x7, or two sides in mm. */
+    static String frameSize(JsonFields json) {
+        String size = json.text("frameSize");
+        if (!FRAME_SIZE.matcher(size).matches()) {
+            throw json.wrong("frameSize", "is no size of a picture, such as 24x36, 6x7 or 100x125");
+        }
+        return size;
     }
 
     /** A roll's number: one to three capital letters, four to eight digits. */

@@ -24,7 +24,7 @@ public record DialNumbers(Optional<Ring> ring, Optional<Shutter> shutter) {
     private static final double LONGEST_SECONDS = 86_400_000;
 
     public static DialNumbers of(Camera camera, Optional<Lens> lens) {
-        return new DialNumbers(lens.map(Lens::ring), camera.shutter());
+        return new DialNumbers(lens.map(Lens::ring), camera.withLens(lens).shutter());
     }
 
     /** Tenths stand behind a mark, of this ring or of any scale; 11.5.2 is a slip. */

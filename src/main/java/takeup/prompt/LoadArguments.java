@@ -61,7 +61,8 @@ public final class LoadArguments {
                 }
                 index = Optional.of(speed(token));
             } else if (token.is(Token.Kind.BARE)) {
-                throw new CommandRejected(word + " is no film size (135, 120, 220); an index is typed @" + word);
+                throw new CommandRejected(
+                        word + " is no film size (" + FilmSize.words() + "); an index is typed @" + word);
             } else {
                 if (stock.isPresent()) {
                     throw new CommandRejected("two stocks: " + stock.get().key() + " and " + word);

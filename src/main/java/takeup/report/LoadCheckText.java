@@ -53,6 +53,9 @@ public final class LoadCheckText {
         if (roll.film().size() == FilmSize.F135) {
             return roll.camera().isAutomatic() ? "Its counter has gone on" : "The rewind knob turns as you wind";
         }
+        if (!roll.film().size().isRoll()) {
+            return "The next one is in place";
+        }
         if (asked.isPastEnd()) {
             return "Winding has the pull of film";
         }

@@ -10,7 +10,6 @@ import takeup.exposure.DepthOfField;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Extension;
 import takeup.history.ShootState;
-import takeup.kit.Camera;
 import takeup.kit.Filter;
 import takeup.roll.Setting;
 import takeup.text.Plain;
@@ -91,7 +90,7 @@ public final class SetupText {
                 .min(Comparator.comparingDouble(it -> Math.abs(it.stops() - 4)))
                 .map(Aperture::fNumber)
                 .orElse(4.0);
-        String time = s.cameraInHand().flatMap(Camera::shutter).stream()
+        String time = s.shutterInHand().stream()
                 .flatMap(it -> it.marks().stream())
                 .min(Comparator.comparingDouble(it -> Math.abs(it.stops() + 7)))
                 .map(ExposureTime::dial)

@@ -99,6 +99,6 @@ public record ExposureResult(
     }
 
     private static OptionalDouble overBox(Film film, LightParts light) {
-        return light.plus(film.stock().boxSpeed().stopsOver(film.index())).totalStops();
+        return light.plus(film.stock().stopsOverBox(film.index())).totalStops();
     }
 }

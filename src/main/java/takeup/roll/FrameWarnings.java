@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import takeup.exposure.DevelopmentChange;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.Light;
+import takeup.kit.Camera;
 import takeup.kit.ExposureWarnings;
 import takeup.kit.Warning;
 
@@ -155,11 +156,12 @@ public final class FrameWarnings {
 
     private static void set(Roll roll, Frame frame, List<Warning> into) {
         Setting setting = frame.exposure().setting();
-        ExposureWarnings.beyondRings(setting.aperture(), setting.time(), roll.camera(), setting.lens())
+        Camera camera = roll.camera().withLens(setting.lens());
+        ExposureWarnings.beyondRings(setting.aperture(), setting.time(), camera, setting.lens())
                 .ifPresent(into::add);
         setting.time()
                 .ifPresent(it -> ExposureWarnings.ofTime(
-                        it, roll.camera(), setting.focalMm(), setting.flash(), setting.tripod(), into));
+                        it, camera, setting.focalMm(), setting.flash(), setting.tripod(), into));
         ExposureResult verdict = ExposureResult.of(roll, frame);
         OptionalDouble metered = metered(roll, frame);
         if (metered.isPresent() && !setting.flash()) {

@@ -97,7 +97,7 @@ final class SettingText {
         }
         Roll roll = state.rollInHand().get();
         List<String> parts = new ArrayList<>();
-        part("rating", roll.film().stock().boxSpeed().stopsOver(roll.film().index()), parts);
+        part("rating", roll.film().stock().stopsOverBox(roll.film().index()), parts);
         part("bias", state.inHand().setting().biasStops(), parts);
         part("error", error.getAsDouble(), parts);
         String total = overBox(ExposureInHand.overBox(state).orElseThrow());

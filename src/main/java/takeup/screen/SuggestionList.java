@@ -5,7 +5,6 @@ import java.util.Optional;
 import takeup.exposure.Stops;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
-import takeup.kit.Camera;
 import takeup.kit.Shutter;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
@@ -34,7 +33,7 @@ final class SuggestionList {
         this.grid = grid;
         this.layout = Layout.of(grid);
         this.suggestions = advice.map(Suggestions::suggestions).orElse(List.of());
-        this.shutter = session.shown().cameraInHand().flatMap(Camera::shutter);
+        this.shutter = session.shown().shutterInHand();
         this.best = advice.map(Suggestions::best).orElse(-1);
         this.chosen = session.view().chosen();
         this.hasDepth = layout.isWideList()

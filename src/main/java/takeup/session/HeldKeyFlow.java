@@ -112,8 +112,7 @@ final class HeldKeyFlow {
     /** A suggestion as it is typed; a time past the dial is one by the watch. */
     static String typed(Session session, Suggestion suggestion) {
         boolean isOnDial = session.afterPending()
-                .cameraInHand()
-                .flatMap(it -> it.shutter())
+                .shutterInHand()
                 .filter(it -> suggestion.time().map(it.marks()::contains).orElse(false))
                 .isPresent();
         return suggestion.aperture()

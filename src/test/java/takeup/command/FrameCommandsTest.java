@@ -90,7 +90,7 @@ class FrameCommandsTest {
                 "flash on"
             })
     void withoutACameraItIsRefusedWithTheCamerasThatThereAre(String line) {
-        assertTrue(Shooting.of().refused(line).contains("35, 35af, 645"), line);
+        assertTrue(Shooting.of().refused(line).contains("35, 35af, 35b, 645"), line);
     }
 
     @Test

@@ -25,7 +25,7 @@ class OtherCommandsTest {
                         .later(5)
                         .type("say"));
         assertEquals(
-                "No camera in hand yet: type cam and one of 35, 35af, 645, 66, 67, 69, compact, half, pan.",
+                "No camera in hand yet: type cam and one of 35, 35af, 35b, 645, 645leaf, 66, 66slr, 67, 69, compact, half, pan.",
                 Shooting.of().type("say"));
         assertEquals(
                 "645 reflex, back 1: no film. Set: 80mm f/2.8. No light reading today. Warnings that stand: no-film.",

@@ -78,7 +78,7 @@ public final class Rolls {
                         new RollEvent.Loaded(
                                 new RollId("R", 7),
                                 camera,
-                                camera.backs().stream().findFirst(),
+                                camera.backNames().stream().findFirst(),
                                 film));
     }
 

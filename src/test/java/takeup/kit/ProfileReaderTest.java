@@ -51,16 +51,16 @@ class ProfileReaderTest {
             "name": "Boathouse box", | | 1: name is missing
             "name": "Boathouse box" | "name": 7 | 1: name is text of 1 to 80 letters in quotes
             "name": "Boathouse box" | "name": " " | 1: name is text of 1 to 80 letters in quotes
-            "6x6" | "6x5" | 1: frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17
+            "6x6" | "6x5" | 1: frameSize is one of 18x24, 24x36, 24x65, 6x4.5, 6x6, 6x7, 6x8, 6x9, 6x12, 6x17; any other is frameSizeMm: [100, 125]
             {"120": 12} | {} | 2: frames names at least one film size
             {"120": 12} | 12 | 2: frames is an object in braces
-            {"120": 12} | {"127": 12} | 2: frames names film sizes: 135, 120 or 220, not 127
+            {"120": 12} | {"110": 12} | 2: frames names film sizes: 135, 120, 220, 127, sheet, instant, not 110
             {"120": 12} | {"120": 12.5} | 2: 120 is a whole number from 1 to 250
             {"120": 12} | {"120": 0} | 2: 120 is a whole number from 1 to 250
             {"120": 12} | {"120": "12"} | 2: 120 is a whole number from 1 to 250
             ["a", "b"] | ["a", 2] | 3: backs holds names of letters and digits in quotes
             ["a", "b"] | ["a/b"] | 3: backs holds names of letters and digits in quotes
-            ["a", "b"] | ["a", "A"] | 3: backs holds A twice
+            ["a", "b"] | ["a", "A"] | 3: backs holds a twice
             ["a", "b"] | [] | 3: backs is a list in brackets of 1 to 20 items
             "step": "full", "longest" | "step": "quarter", "longest" | 4: step is one of full, half, third
             "step": "full", "longest" | "longest" | 4: times has a step (full, half, third) with longest and fastest, or marks
@@ -97,9 +97,9 @@ class ProfileReaderTest {
             "process": "black-and-white" | "process": 41 | 1: process is text of 1 to 80 letters in quotes
             "boxSpeed": 100 | "boxSpeed": 0 | 2: boxSpeed is a number from 0.1 to 1000000
             "usualEI": 50 | "usualEI": "box" | 3: usualEI is a number from 0.1 to 1000000
-            ["135"] | ["127"] | 4: filmSizes holds "135", "120" or "220"
-            ["135"] | [135] | 4: filmSizes holds "135", "120" or "220"
-            ["135"] | "135" | 4: filmSizes is a list in brackets of 1 to 3 items
+            ["135"] | ["110"] | 4: filmSizes holds names out of 135, 120, 220, 127, sheet, instant, in quotes
+            ["135"] | [135] | 4: filmSizes holds names out of 135, 120, 220, 127, sheet, instant, in quotes
+            ["135"] | "135" | 4: filmSizes is a list in brackets of 1 to 6 items
             "underStops": 1 | "underStops": -1 | 5: underStops is a number from 0 to 10
             , "overStops": 2 | | 5: overStops is missing
             "model": "table" | "model": "curve" | 6: model is one of none, power, table, stops

@@ -115,7 +115,12 @@ class ShippedProfilesTest {
      */
     @ParameterizedTest(name = "{0} like {1}")
     @CsvSource({
+        "cn100,colour negative",
         "cn160,colour negative",
+        "cn200,colour negative",
+        "cn500t,colour negative",
+        "cn800t,colour negative",
+        "ir400,black-and-white negative",
         "cn400,colour negative",
         "cn800,colour negative",
         "cr50,colour reversal",
@@ -145,8 +150,7 @@ class ShippedProfilesTest {
     @MethodSource("stocks")
     void noStockIsThinOrDenseAtItsUsualIndex(String key) {
         Stock stock = Shipped.stock(key);
-        assertEquals(
-                Optional.empty(), ExposureWarnings.latitude(stock.boxSpeed().stopsOver(stock.usualIndex()), stock));
+        assertEquals(Optional.empty(), ExposureWarnings.latitude(stock.stopsOverBox(stock.usualIndex()), stock));
     }
 
     /** Contract, 3.1: the three samples. */
@@ -159,7 +163,7 @@ class ShippedProfilesTest {
                 List.of(FilmSize.F120, FilmSize.F220),
                 List.copyOf(camera.frames().keySet()));
         assertEquals(List.of(16, 32), List.copyOf(camera.frames().values()));
-        assertEquals(List.of("1", "2"), camera.backs());
+        assertEquals(List.of("1", "2"), camera.backNames());
         Shutter shutter = camera.shutter().orElseThrow();
         assertEquals(
                 "8s to 1/1000 bulb", shutter.longest() + " to " + shutter.fastest() + (shutter.bulb() ? " bulb" : ""));
@@ -198,7 +202,17 @@ class ShippedProfilesTest {
      * openphotographicsociety.co.uk).
      */
     @ParameterizedTest(name = "{0} at {1}")
-    @CsvSource({"66,1/500", "67,1/500", "69,1/250", "half,1/500", "35,1/60", "645,1/60", "35af,1/200"})
+    @CsvSource({
+        "66,1/500",
+        "645leaf,1/500",
+        "66slr,1/30",
+        "67,1/500",
+        "69,1/250",
+        "half,1/500",
+        "35,1/60",
+        "645,1/60",
+        "35af,1/200"
+    })
     void flashGoesUpToTheSyncTime(String key, String time) {
         assertEquals(time, Shipped.camera(key).syncTime().orElseThrow().toString());
         assertTrue(Shipped.camera(key).syncTime().get().stops()

@@ -160,7 +160,7 @@ final class Days {
             roll.kind = any(random, JsonRoll.KINDS);
             roll.process = any(random, List.of("C-41", "black-and-white", "E-6", "bw reversal", any(random, NASTY)));
             roll.camera = any(random, List.of("645 reflex", "35mm reflex", any(random, NASTY)));
-            roll.frameSize = any(random, JsonRoll.FRAME_SIZES);
+            roll.frameSize = any(random, List.of("24x36", "18x24", "24x65", "6x4.5", "6x6", "6x7", "6x9", "100x125"));
             roll.filmSize = any(random, JsonRoll.FILM_SIZES);
             roll.stock = any(random, List.of("Colour negative 400", any(random, NASTY)));
             roll.client = any(random, List.of("null", quoted(any(random, NASTY))));

@@ -101,7 +101,7 @@ class RollFilesTest {
         "roll": "R0007"              | "roll": "../R7"              | roll is no roll number, such as R0007
         "state": "finished"          | "state": "gone"              | state is one of open, rewound, finished, withdrawn
         "filmSize": "120"            | "filmSize": "110"            | filmSize is one of 135, 120, 220
-        "frameSize": "6x4.5"         | "frameSize": "4x4"           | camera.frameSize is one of
+        "frameSize": "6x4.5"         | "frameSize": "large"         | camera.frameSize is no size of a picture
         "kind": "colour-negative"    | "kind": "negative"           | stock.kind is one of
         "boxSpeed": 400.0            | "boxSpeed": 0                | stock.boxSpeed is a number from 0.1
         "exposureIndex": 200.0       | "exposureIndex": "200"       | exposureIndex is a number

@@ -36,7 +36,7 @@ class BashCompletionIT {
             List.of("takeup meter --data day --stock m", "mine"),
             List.of("takeup stock foma", "foma200 foma400"),
             List.of("takeup stock new x --like cr", "cr100 cr50"),
-            List.of("takeup camera 6", "645 66 67 69"),
+            List.of("takeup camera 6", "645 645leaf 66 66slr 67 69"),
             List.of("takeup --data day roll ~", "R0001 R0002"),
             List.of("takeup roll --data = day R", "R0001 R0002"),
             List.of("takeup check da", "day days\\ off"),
