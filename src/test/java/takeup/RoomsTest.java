@@ -77,7 +77,8 @@ class RoomsTest {
             Map.entry("options", Set.of("files")),
             Map.entry("ordering", Set.of("options")),
             Map.entry("reviewing", Set.of("options", "scanview")),
-            Map.entry("cli", Set.of("ordering", "reviewing", "shell")));
+            Map.entry("demo", Set.of("reviewing")),
+            Map.entry("cli", Set.of("ordering", "demo", "shell")));
 
     /**
      * The largest knot, classes that all need each other, that a room may hold: more, and none of them can be read

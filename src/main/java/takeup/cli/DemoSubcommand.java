@@ -1,41 +1,39 @@
 package takeup.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
-import takeup.files.JournalStore;
-import takeup.files.ProfileFiles;
-import takeup.files.StartupState;
+import takeup.demo.Tour;
+import takeup.grid.Grid;
+import takeup.grid.PixelShape;
+import takeup.grid.Size;
 import takeup.grid.Theme;
-import takeup.journal.Archive;
-import takeup.kit.Kit;
 import takeup.options.GlobalOptions;
+import takeup.session.Message;
+import takeup.session.Session;
+import takeup.session.Transition;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
 
-/** {@code takeup demo}: regatta day in a temporary folder, shot through the same lines that anybody types. */
+/** {@code takeup demo}: regatta day in a folder of its own, and the tour through it. */
 @Command(
         name = "demo",
-        description = "Regatta day: the shoot screen in a temporary folder, with some rolls already shot.")
+        description = "Regatta day: a tour of eight steps through a day under way, in a temporary folder or in that of "
+                + "--data.")
 final class DemoSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
 
     @Override
     public Integer call() throws IOException {
-        Path folder = Path.of(
-                System.getProperty("java.io.tmpdir", "."),
-                "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
+        Path folder = global.typedFolder().isPresent() ? emptyFolder(global.folder()) : temporaryFolder();
         Console console = global.console();
         String theme = global.theme();
         Terminal terminal;
@@ -44,37 +42,58 @@ final class DemoSubcommand implements Callable<Integer> {
         } catch (NoTerminal e) {
             throw new CommandFailed(2, e.getMessage());
         }
+        terminal.show(Tour.opening(terminal.size()));
         try {
-            shoot(folder, Clock.wall().withNano(0).minusMinutes(95), console);
-        } catch (IOException e) {
+            new DemoDay(folder, Clock.wall().withNano(0)).make();
+        } catch (IOException | CommandFailed e) {
             terminal.close();
-            throw GlobalOptions.unusable(folder, e);
+            throw e instanceof IOException io ? GlobalOptions.unusable(folder, io) : (CommandFailed) e;
         }
-        int status = new ScreenCommand(folder, global.settings(), console).run(terminal, theme);
+        DemoExhibits exhibits = new DemoExhibits(folder);
+        int status = new ScreenCommand(folder, global.settings(), console)
+                .behind(new Guided(new Tour(exhibits), exhibits))
+                .run(terminal, theme);
         if (status == 0) {
-            console.line("takeup: the demo is in " + folder + "; delete it when you like.");
+            exhibits.finish();
+            console.line("The demo is in " + folder + ". To look on: takeup --data " + folder);
+            console.line("Its scans: takeup scans 1 " + exhibits.scansFolder() + " --data " + folder);
+            console.line("Now yours: takeup");
         }
         return status;
     }
 
-    /** Types the demo's day into a folder, beginning at that time. */
-    static void shoot(Path folder, OffsetDateTime from, Console out) throws IOException {
-        Archive archive = new Archive(folder);
-        Kit kit = new Kit(ProfileFiles.of(folder));
-        Console silent = new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), Map.of());
-        try (JournalStore disk = JournalStore.take(archive);
-                InputStream day = DemoSubcommand.class.getResourceAsStream("/takeup/demo.txt")) {
-            if (day == null) {
-                out.error("the demo's day is missing from this program");
-                return;
-            }
-            new PromptPipe(
-                            disk,
-                            StartupState.of(archive, kit).state(),
-                            Clock.of(Optional.of(from)),
-                            silent,
-                            PromptPipe.Format.TEXT)
-                    .run(day);
+    /** The tour before the screen; the scans are drawn behind the first picture. */
+    private record Guided(Tour tour, DemoExhibits exhibits) implements ScreenCommand.Front {
+        @Override
+        public Transition update(Session session, Message message) {
+            exhibits.begin();
+            return tour.update(session, message);
         }
+
+        @Override
+        public Grid render(Session session, Size size, PixelShape pixels) {
+            return tour.render(session, size.columns(), size.rows(), pixels);
+        }
+    }
+
+    private static Path temporaryFolder() {
+        return Path.of(
+                System.getProperty("java.io.tmpdir", "."),
+                "takeup-demo-" + ProcessHandle.current().pid() + "-" + System.nanoTime());
+    }
+
+    /** The demo never mixes with rolls of one's own. */
+    private static Path emptyFolder(Path folder) throws IOException {
+        if (Files.isDirectory(folder)) {
+            try (DirectoryStream<Path> inside = Files.newDirectoryStream(folder)) {
+                if (inside.iterator().hasNext()) {
+                    throw new CommandFailed(
+                            1,
+                            folder + " is not empty: give the demo a new folder. If the demo is in it already: "
+                                    + "takeup --data " + folder);
+                }
+            }
+        }
+        return folder;
     }
 }

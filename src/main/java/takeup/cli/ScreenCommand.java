@@ -21,6 +21,8 @@ import takeup.files.ProfileFiles;
 import takeup.files.Settings;
 import takeup.files.StartupState;
 import takeup.files.StepFiles;
+import takeup.grid.Grid;
+import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.Theme;
 import takeup.history.RollsOfDay;
@@ -52,10 +54,25 @@ final class ScreenCommand {
     private final MonotonicClock ticks = new MonotonicClock();
     private final CountDownLatch left = new CountDownLatch(1);
 
+    private Optional<Front> front = Optional.empty();
+
+    /** What may stand between the loop and the session: the tour of the demo. */
+    interface Front {
+        Transition update(Session session, Message message);
+
+        Grid render(Session session, Size size, PixelShape pixels);
+    }
+
     ScreenCommand(Path folder, Settings settings, Console out) {
         this.folder = folder;
         this.settings = settings;
         this.out = out;
+    }
+
+    /** The same with something before it. */
+    ScreenCommand behind(Front other) {
+        front = Optional.of(other);
+        return this;
     }
 
     /** Runs until the photographer leaves. 0 done, 1 it could not be done, 2 there is no terminal for it. */
@@ -189,15 +206,15 @@ final class ScreenCommand {
         long draftedAt = ticks();
         while (true) {
             if (messages.isEmpty()) {
-                Size size = terminal.size();
-                terminal.show(Screen.render(session, size.columns(), size.rows(), terminal.pixels()));
+                terminal.show(render(session, terminal.size(), terminal.pixels()));
             }
             boolean isDrafted = drafted.equals(session.prompt().text());
             Message message = next(Math.max(0, Math.min(isDrafted ? TICK : DRAFT, wake - ticks())));
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
-            Transition step = Update.update(session, message);
+            Transition step =
+                    front.isPresent() ? front.get().update(session, message) : Update.update(session, message);
             session = step.session();
             if (!theme.equals(session.view().theme())) {
                 theme = session.view().theme();
@@ -231,6 +248,12 @@ final class ScreenCommand {
                 terminal.next();
             }
         }
+    }
+
+    private Grid render(Session session, Size size, PixelShape pixels) {
+        return front.isPresent()
+                ? front.get().render(session, size, pixels)
+                : Screen.render(session, size.columns(), size.rows(), pixels);
     }
 
     /**

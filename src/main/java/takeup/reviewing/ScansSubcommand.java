@@ -25,7 +25,6 @@ import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.scans.Proposal;
-import takeup.scans.RollMatcher;
 import takeup.scans.ScansByRoll;
 import takeup.scanview.ScansState;
 import takeup.terminal.NoTerminal;
@@ -82,11 +81,11 @@ public final class ScansSubcommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Roll found = roll.find(global).roll();
         Archive archive = global.archive();
-        JournalRecords<ReviewEvent> opened = archive.reviewOf(found.id());
-        opened.problems().forEach(global.console()::error);
-        Review review = Review.of(opened.records());
+        JournalRecords<ReviewEvent> reviewed = archive.reviewOf(found.id());
+        reviewed.problems().forEach(global.console()::error);
+        Review review = Review.of(reviewed.records());
         List<ReviewEvent> decided = new ArrayList<>(verdicts.on(found));
-        boolean isWhole = opened.problems().isEmpty();
+        boolean isWhole = reviewed.problems().isEmpty();
         if (folder == null) {
             if (accept || adjust.isGiven()) {
                 throw new CommandFailed(2, "name the folder that came back");
@@ -95,14 +94,14 @@ public final class ScansSubcommand implements Callable<Integer> {
             new AcceptedScans(found, review).print(global.console(), json);
         } else {
             Path path = folder(folder);
-            ScanCandidates candidates = ScanCandidates.of(archive, found, path);
-            ScanFolder read = ScanFolder.read(path, candidates.haveSlates());
+            OpenedScans opened = OpenedScans.of(archive, found, path);
+            ScanFolder read = opened.folder();
             read.problems().forEach(global.console()::error);
             isWhole &= read.problems().isEmpty();
             if (read.scans().isEmpty()) {
                 throw new CommandFailed(1, folder + " holds no scan that can be read: JPEG, PNG or TIFF");
             }
-            ScansByRoll sorted = RollMatcher.of(read.scans(), candidates.withSlatesOf(read), found.id());
+            ScansByRoll sorted = opened.sorted();
             Proposal proposal = adjust.apply(sorted.asked(), found);
             if (isForTheEye() && !proposal.scans().isEmpty() && opens(found, proposal, review, read)) {
                 return isWhole ? 0 : 1;

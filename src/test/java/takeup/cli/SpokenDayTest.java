@@ -7,13 +7,11 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import takeup.console.Clock;
@@ -66,23 +64,11 @@ class SpokenDayTest {
         assertEquals("Frame 12 on R0001: f/4 1/125, right. 4 left. Warning, frames-left.", spoken.get(4));
     }
 
-    @Test
-    void theDemoIsShotInItsOwnFolderAndNowhereElse(@TempDir Path elsewhere) throws IOException {
-        ByteArrayOutputStream said = new ByteArrayOutputStream();
-        Path demo = elsewhere.resolve("demo");
-        DemoSubcommand.shoot(demo, Clock.parse("2026-09-12T13:25+02:00"), new Console(said, said, Map.of()));
-        assertEquals("", said.toString(StandardCharsets.UTF_8));
-        try (Stream<Path> all = Files.list(elsewhere)) {
-            assertEquals(List.of(demo), all.toList());
-        }
-        assertTrue(new Archive(demo).openRolls().size() >= 2
-                && new Archive(demo).finishedRolls().size() == 1);
-    }
-
-    private static List<String> demo() throws IOException {
-        return Files.readAllLines(Path.of("src/main/resources/takeup/demo.txt")).stream()
-                .filter(it -> !it.isBlank() && !it.startsWith("#"))
-                .toList();
+    private List<String> demo() throws IOException {
+        return new DemoDay(folder, Clock.parse("2026-09-12T15:00+02:00"))
+                .script().stream()
+                        .filter(it -> !it.isBlank() && !it.startsWith("#") && !it.startsWith("$"))
+                        .toList();
     }
 
     private List<String> speak(List<String> lines) throws IOException {

@@ -103,7 +103,7 @@ class TerminalMannersIT {
                 Map.of("JDK_JAVA_OPTIONS", "-Djava.io.tmpdir=" + temporary, "TMPDIR", temporary.toString()),
                 List.of("demo"),
                 List.of("see meter at", "bytes 20", "pause 400", type("quit\r"), "pause 5000"));
-        assertTrue(ended.out().contains("the demo is in " + temporary), ended.out());
+        assertTrue(ended.out().contains("The demo is in " + temporary), ended.out());
         try (Stream<Path> all = Files.walk(scratch)) {
             assertEquals(
                     List.of(),

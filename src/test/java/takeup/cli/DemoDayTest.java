@@ -1,0 +1,91 @@
+package takeup.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import takeup.console.Clock;
+import takeup.console.Console;
+import takeup.grid.Size;
+
+class DemoDayTest {
+    private static final OffsetDateTime AFTERNOON = Clock.parse("2026-09-12T16:17+02:00");
+
+    @TempDir
+    Path elsewhere;
+
+    private Path folder() {
+        return elsewhere.resolve("demo");
+    }
+
+    /** Midnight between start and now, or between now and the last moment of the plan; leap day; far zones. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2026-09-12T16:17+02:00",
+                "2026-01-01T00:20+13:00",
+                "2026-06-12T23:55-09:30",
+                "2028-02-29T12:00Z",
+                "2026-11-29T01:34Z"
+            })
+    void theDayCanBeMadeAtAnyTime(String now) throws IOException {
+        new DemoDay(folder(), Clock.parse(now)).make();
+        assertTrue(printed("check").contains("9 rolls"), printed("check"));
+        assertTrue(printed("check").contains("all in order"), printed("check"));
+    }
+
+    @Test
+    void theWholeProductIsInIt() throws IOException {
+        new DemoDay(folder(), AFTERNOON).make();
+        try (Stream<Path> all = Files.list(elsewhere)) {
+            assertEquals(List.of(folder()), all.toList(), "it is made in its own folder and nowhere else");
+        }
+        String rolls = printed("rolls");
+        assertEquals(3, rolls.split("negatives back", -1).length - 1, rolls);
+        assertEquals(1, rolls.split("at the lab", -1).length - 1, rolls);
+        assertEquals(4, rolls.lines().filter(it -> it.contains("  open ")).count(), rolls);
+        String plan = printed("plan", "--clock", AFTERNOON.toString());
+        assertTrue(plan.contains("sunset") && plan.contains("MUST"), plan);
+        String night = printed("prepare", "--clock", AFTERNOON.toString());
+        assertTrue(night.contains("9 × cn400 120, expires 2027-03, 6.20 a roll"), night);
+        assertTrue(printed("review").contains("rate it at 160"), printed("review"));
+        assertTrue(printed("rating", "3").contains("Rate bw400 at 200"), printed("rating", "3"));
+    }
+
+    @Test
+    void itsScansAreFoundBesideTheirFrames() throws IOException {
+        new DemoDay(folder(), AFTERNOON).make();
+        DemoExhibits exhibits = new DemoExhibits(folder());
+        exhibits.finish();
+        String scans = printed("scans", "1", exhibits.scansFolder().toString(), "--text");
+        assertTrue(scans.contains("frame 13 most likely left out"), scans);
+        assertTrue(exhibits.scans(new Size(80, 24)).orElseThrow().text().contains("1 thin f/5.6 1/250"));
+        assertTrue(
+                exhibits.lesson().get(0).startsWith("cn400 rated 400"),
+                exhibits.lesson().toString());
+        assertTrue(exhibits.lesson().stream().anyMatch(it -> it.startsWith("Rate bw400 at 200")));
+    }
+
+    private String printed(String... words) {
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        List<String> arguments = new ArrayList<>(List.of("--data=" + folder()));
+        arguments.addAll(List.of(words));
+        Console console = new Console(printed, OutputStream.nullOutputStream(), Map.of("LC_ALL", "C.UTF-8"));
+        assertEquals(0, Subcommands.run(arguments.toArray(String[]::new), console), String.join(" ", words));
+        return printed.toString(StandardCharsets.UTF_8);
+    }
+}
