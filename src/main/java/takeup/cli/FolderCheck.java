@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.files.CameraClocks;
@@ -132,6 +134,7 @@ final class FolderCheck {
             }
         });
         checkExports(archive, all);
+        checkForGone(archive, all);
         InterruptedMove.among(all)
                 .forEach(it -> problems.add(it.words() + ": a move was cut short; the next start puts that right"));
     }
@@ -144,6 +147,35 @@ final class FolderCheck {
                         .ifPresent(it -> problems.add(it + "; the next start writes it"));
             }
         }
+    }
+
+    /** What the other files know of, and somebody removed. */
+    private void checkForGone(Archive archive, Map<RollId, List<RollRecord>> all) throws IOException {
+        TreeSet<RollId> read = new TreeSet<>();
+        archive.lastRoll().ifPresent(read::add);
+        all.forEach((id, records) -> {
+            if (id.letters().equals(archive.writer()) && Roll.of(records).isPresent()) {
+                read.add(id);
+            }
+        });
+        for (int number = 1; !read.isEmpty() && number <= read.last().number(); number++) {
+            RollId id = new RollId(archive.writer(), number);
+            boolean isExported = !all.containsKey(id) && Files.exists(archive.export(id));
+            // The oldest ones may have been taken to another disk on purpose, exports and all.
+            if (!all.containsKey(id) && (isExported || number >= read.first().number())) {
+                problems.add(id + ".journal is gone: put it back into rolls/" + (isExported ? "finished" : "open")
+                        + " from a copy" + (isExported ? "; exports/" + id + ".json has its frames still" : ""));
+            }
+        }
+        Set<LocalDate> dates = new TreeSet<>();
+        all.forEach((id, records) -> {
+            if (id.letters().equals(archive.writer())) {
+                records.forEach(it -> dates.add(it.at().toLocalDate()));
+            }
+        });
+        archive.days().forEach(dates::remove);
+        dates.forEach(it -> problems.add("days: the journal of " + it
+                + " is gone, with the readings, plan and cameras of that day: put it back from a copy"));
     }
 
     private void readDays(Archive archive) throws IOException {

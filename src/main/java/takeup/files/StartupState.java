@@ -76,7 +76,11 @@ public record StartupState(ShootState state, List<String> problems, List<Interru
                 unreadable.add(id);
             }
         });
-        ShootState state = ShootState.of(kit, steps, day.date, all).withUnreadable(unreadable);
+        Optional<RollId> gone = archive.lastRoll().filter(it -> it.number() > all.highest(it.letters()));
+        gone.ifPresent(it -> problems.add(it + ".journal is gone, and with it the newest roll: put it back into "
+                + "rolls/open from a copy. Its number is given to no other film"));
+        RollNumbers known = all.and(gone.stream().toList());
+        ShootState state = ShootState.of(kit, steps, day.date, known).withUnreadable(unreadable);
         problems.addAll(sharedPlaces(state));
         return new StartupState(state, problems, InterruptedMove.among(rolls));
     }

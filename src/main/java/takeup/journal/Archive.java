@@ -108,6 +108,11 @@ public final class Archive {
         }
     }
 
+    /** The roll of this writer with the highest number ever, whether its journal is there still or not. */
+    public Optional<RollId> lastRoll() {
+        return JournalPlaces.newest(drive, layout);
+    }
+
     /** The numbers of the rolls about whose scans something was decided. */
     public List<RollId> reviewedRolls() throws IOException {
         return ids(layout.reviews());

@@ -77,6 +77,11 @@ record DataLayout(Path root, String writer) {
         return root.resolve("went-back-to");
     }
 
+    /** Holds the highest number that a roll of this writer ever had. */
+    Path lastRoll() {
+        return root.resolve("last-roll" + (writer.equals(FIRST_WRITER) ? "" : "-" + writer));
+    }
+
     /** Holds a step of this writer that is being written to several journals. */
     Path unfinished() {
         return root.resolve("unfinished" + (writer.equals(FIRST_WRITER) ? "" : "-" + writer));

@@ -1,8 +1,10 @@
 package takeup.journal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,13 +16,16 @@ import takeup.roll.RollNumbers;
 
 /**
  * The folders of the journals as they were when the data folder was taken, to notice one that is moved away under the
- * program.
+ * program. For what is removed between two starts the newest roll's number lies in a file of its own, so that the
+ * removal is told of, and the number is given to no second film.
  */
 final class JournalPlaces {
     private final FileSystem drive;
     private final DataLayout layout;
     private final RollNumbers rolls;
     private final Map<Path, Object> keys = new LinkedHashMap<>();
+    /** The number of the newest roll in its file; below 0 as long as nobody looked. */
+    private int newest = -1;
 
     private JournalPlaces(FileSystem drive, DataLayout layout, RollNumbers rolls) {
         this.drive = drive;
@@ -58,6 +63,36 @@ final class JournalPlaces {
     /** Whether no roll was ever begun here. */
     boolean isEmpty() {
         return rolls.isEmpty();
+    }
+
+    /** The newest roll that this writer ever had; empty where there is no such file, or something else in it. */
+    static Optional<RollId> newest(FileSystem drive, DataLayout layout) {
+        Path file = layout.lastRoll();
+        try {
+            return drive.kind(file) == FileSystem.Kind.FILE && drive.size(file) <= 16
+                    ? DataLayout.roll(new String(drive.read(file), StandardCharsets.US_ASCII).strip())
+                            .filter(it -> it.letters().equals(layout.writer()))
+                    : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Notes the newest of these rolls, if it is newer than the one that is noted. */
+    void noteNewest(Collection<RollId> written) {
+        for (RollId roll : written) {
+            if (newest < 0) {
+                newest = newest(drive, layout).map(RollId::number).orElse(0);
+            }
+            if (roll.letters().equals(layout.writer()) && roll.number() > newest) {
+                try {
+                    Folders.replace(drive, layout.lastRoll(), (roll + "\n").getBytes(StandardCharsets.US_ASCII));
+                    newest = roll.number();
+                } catch (IOException e) {
+                    // again with its next record
+                }
+            }
+        }
     }
 
     /** Looked at with each frame: where all is well this is one call on the disk. */

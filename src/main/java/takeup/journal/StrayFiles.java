@@ -34,6 +34,7 @@ final class StrayFiles {
                 layout.lock(),
                 layout.draft(),
                 layout.wentBackTo(),
+                layout.lastRoll(),
                 layout.root().resolve("reserve"))) {
             leftAlone(file);
         }

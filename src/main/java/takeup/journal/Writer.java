@@ -222,6 +222,7 @@ public final class Writer implements AutoCloseable {
         reopened.clear();
         journals.mendAllIfOneWasDisplaced();
         places.gone().ifPresent(remarks::add);
+        places.noteNewest(batch.rolls());
         if (!isLittleRoomReported && reserve.isLow()) {
             isLittleRoomReported = true;
             remarks.add("less than 50 MB are free on this disk: free some space before it is full");

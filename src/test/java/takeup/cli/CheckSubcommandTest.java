@@ -250,6 +250,35 @@ class CheckSubcommandTest {
         assertEquals(found.subList(1, found.size()), check());
     }
 
+    /** Its number is on a film: no other film gets it, and its journal may be in a copy of the folder. */
+    @Test
+    void journalsThatSomebodyRemovedAreTold() throws IOException {
+        type("cam 35", "unload yes");
+        Path kept = folder.resolve("kept");
+        Files.move(open("R0002.journal"), kept);
+        assertEquals(List.of("R0002.journal is gone: put it back into rolls/open from a copy"), check());
+        String next = type("cam 645", "load bw400");
+        assertTrue(
+                next.contains("R0002.journal is gone, and with it the newest roll") && next.contains("R0003 in "),
+                next);
+        assertEquals(List.of("R0002.journal is gone: put it back into rolls/open from a copy"), check());
+        Files.move(kept, open("R0002.journal"));
+        Files.delete(folder.resolve("rolls/finished/R0001.journal"));
+        assertTrue(
+                check().contains("R0001.journal is gone: put it back into rolls/finished from a copy; "
+                        + "exports/R0001.json has its frames still"),
+                check()::toString);
+    }
+
+    @Test
+    void aDayThatSomebodyRemovedIsTold() throws IOException {
+        Files.delete(folder.resolve("days/2026-09-12.journal"));
+        assertEquals(
+                List.of("days: the journal of 2026-09-12 is gone, with the readings, plan and cameras of that day: "
+                        + "put it back from a copy"),
+                check());
+    }
+
     @Test
     void aJournalUnderTheNameOfAnotherRollIsTold() throws IOException {
         Files.copy(open(TAKEN), open("R0007.journal"));

@@ -21,8 +21,8 @@ import takeup.json.JsonText;
  * once, nothing conflicts.
  */
 class TwoWritersIT {
-    private static final List<String> OWN =
-            List.of("lock", "draft", "reserve", "went-back-to", "settings.json", "reports");
+    private static final List<String> OWN = List.of(
+            "lock", "draft", "reserve", "went-back-to", "last-roll", "last-roll-AB", "settings.json", "reports");
 
     @TempDir
     Path scratch;

@@ -397,7 +397,7 @@ class WriterTest {
         }
         try (Stream<Path> all = Files.walk(folder.resolve("far"))) {
             List<Path> made = all.toList();
-            assertEquals(13, made.size(), made.toString());
+            assertEquals(14, made.size(), made.toString());
             for (Path path : made) {
                 assertEquals(
                         Files.isDirectory(path) ? "rwx------" : "rw-------",
