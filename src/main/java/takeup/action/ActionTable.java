@@ -30,6 +30,8 @@ public final class ActionTable {
             Action.asking("flash", "flash", ExposureFields::flash),
             Action.asking("hold an aperture or a time", "hold", ExposureFields::hold)
                     .where(ActionTable::isSettable),
+            Action.asking("sharp from near to far", "sharp", ExposureFields::sharp)
+                    .where(ActionTable::isSettable),
             Action.asking("bias", "bias", ExposureFields::bias),
             Action.of("start the bulb timer", "time").where(s -> s.timerInHand().isEmpty()),
             Action.asking("another camera or back", "cam", FilmFields::camera)

@@ -176,6 +176,17 @@ final class ExposureFields {
                         Choice.of("off", "nothing"))));
     }
 
+    static List<Field> sharp(ShootState s) {
+        return List.of(Field.list(
+                "Sharp from where to where?",
+                List.of(
+                        Choice.of("1m-inf", "1 m to infinity"),
+                        Choice.of("2m-inf", "2 m to infinity"),
+                        Choice.of("5m-inf", "5 m to infinity"),
+                        Choice.of("1m-2m", "1 m to 2 m"),
+                        Choice.of("2m-5m", "2 m to 5 m"))));
+    }
+
     static List<Field> bias(ShootState s) {
         return List.of(Field.list(
                 "Bias",

@@ -29,6 +29,7 @@ import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 import takeup.report.AdviceJson;
 import takeup.report.LightText;
+import takeup.report.SharpText;
 import takeup.text.Padding;
 import takeup.text.Plain;
 
@@ -74,8 +75,14 @@ final class MeterSubcommand implements Callable<Integer> {
     @Option(names = "--magnification", paramLabel = "M", description = "Size on film against size in life.")
     String magnification;
 
-    @Option(names = "--distance", paramLabel = "D", description = "The distance of the subject: 3m, 10ft.")
+    @Option(
+            names = "--distance",
+            paramLabel = "D",
+            description = "The subject's distance: 3m, 10ft; 2m-inf gives the aperture.")
     String distance;
+
+    @Option(names = "--coc", paramLabel = "MM", description = "What counts as sharp: 0.05mm; else the diagonal / 1500.")
+    String circle;
 
     @Option(names = "--flash", description = "Flash is on.")
     boolean flash;
@@ -99,6 +106,7 @@ final class MeterSubcommand implements Callable<Integer> {
         remarks(state.kit(), answer.asking());
         if (json.isAsked()) {
             Json.Obj said = AdviceJson.of(answer.asking(), answer.light(), answer.advice(), answer.warnings());
+            answer.sharp().ifPresent(it -> said.and("sharp", SharpText.json(it)));
             global.console().json("meter", answer.zones().isEmpty() ? said : said.and("zones", answer.zones()));
         } else {
             words(answer);
@@ -119,7 +127,7 @@ final class MeterSubcommand implements Callable<Integer> {
                 new MeterQuery.Keys(typed(camera), typed(lens), typed(stock), typed(meter)),
                 new MeterQuery.Wanted(typed(index), typed(hold), typed(bias)),
                 filters,
-                new MeterQuery.CloseUp(typed(extension), typed(magnification), typed(distance)),
+                new MeterQuery.Optics(typed(extension), typed(magnification), typed(distance), typed(circle)),
                 flash,
                 tripod);
     }
@@ -154,6 +162,10 @@ final class MeterSubcommand implements Callable<Integer> {
                     + Padding.cell(row.aperture().toString(), 8)
                     + Padding.cell(row.time().map(Object::toString).orElse("no time"), 9)
                     + String.join(", ", remarks(row, answer.asking())));
+        }
+        if (answer.sharp().isEmpty()
+                && advice.suggestions().stream().anyMatch(it -> it.depth().isPresent())) {
+            answer.asking().camera().ifPresent(it -> out.line("sharp: " + SharpText.circle(it)));
         }
         if (advice.suggestions().isEmpty()) {
             out.line(

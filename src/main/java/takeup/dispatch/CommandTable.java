@@ -35,6 +35,7 @@ import takeup.metering.HoldCommand;
 import takeup.metering.MeterCommand;
 import takeup.metering.ReadingCommand;
 import takeup.metering.SetCommand;
+import takeup.metering.SharpCommand;
 import takeup.metering.TimeCommand;
 import takeup.metering.WhyCommand;
 import takeup.planning.BagCommand;
@@ -77,6 +78,7 @@ public final class CommandTable {
             new DoubleCommand(),
             new MeterCommand(),
             new HoldCommand(),
+            new SharpCommand(),
             CameraStateCommand.BIAS,
             new FilterCommand(),
             CameraStateCommand.EXT,

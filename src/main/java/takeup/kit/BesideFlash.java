@@ -66,4 +66,9 @@ final class BesideFlash {
                 .totalStops();
         return error.isPresent() ? Math.abs(error.getAsDouble()) : Double.MAX_VALUE;
     }
+
+    /** Whether the flash makes up for what no time of the dial would bring. */
+    static boolean makesUp(OptionalDouble error, Suggestions.Request request) {
+        return counts(request) && error.isPresent() && !Stops.above(Math.abs(error.getAsDouble()), 0.5);
+    }
 }

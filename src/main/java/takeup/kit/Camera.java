@@ -102,6 +102,21 @@ public record Camera(
         }
     }
 
+    /** The camera with another circle of confusion, in mm, if one is given. */
+    public Camera withCircle(OptionalDouble circleMm) {
+        return circleMm.isEmpty()
+                ? this
+                : new Camera(
+                        key,
+                        name,
+                        new Picture(picture.size, circleMm, picture.handHeld),
+                        frames,
+                        backs,
+                        shutter,
+                        syncTime,
+                        lenses);
+    }
+
     /** The names of the backs, in the profile's order. */
     public List<String> backNames() {
         return backs.stream().map(Back::name).toList();

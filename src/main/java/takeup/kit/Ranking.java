@@ -99,7 +99,7 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         private boolean isUsable(Suggestion row) {
-            if (row.time().isPresent() && Suggestions.isRightWithFlash(row.errorStops(), asked)) {
+            if (row.time().isPresent() && BesideFlash.makesUp(row.errorStops(), asked)) {
                 return true;
             }
             if (row.time().isEmpty()) {

@@ -270,7 +270,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         if (error.isPresent() && keeps && Stops.above(Math.abs(error.getAsDouble()), 0.5)) {
             warnings.add(new Warning(
                     Warning.Code.OUT_OF_RANGE, "what is held is " + Stops.error(error.getAsDouble()) + " here"));
-        } else if (corrected.isPresent() && !isRightWithFlash(error, request)) {
+        } else if (corrected.isPresent() && !BesideFlash.makesUp(error, request)) {
             ExposureWarnings.beyondDial(corrected.getAsDouble(), request.camera, request.support.flash)
                     .ifPresent(warnings::add);
         }
@@ -292,10 +292,5 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
                 overBox,
                 depth,
                 warnings);
-    }
-
-    /** Whether the flash makes up for what no time of the dial would bring. */
-    static boolean isRightWithFlash(OptionalDouble error, Request request) {
-        return BesideFlash.counts(request) && error.isPresent() && !Stops.above(Math.abs(error.getAsDouble()), 0.5);
     }
 }

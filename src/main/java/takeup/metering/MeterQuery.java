@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
 import takeup.exposure.FilmSpeed;
 import takeup.exposure.Light;
+import takeup.exposure.SharpRange;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Camera;
@@ -17,6 +18,7 @@ import takeup.kit.Hold;
 import takeup.kit.Kit;
 import takeup.kit.Lens;
 import takeup.kit.Meter;
+import takeup.kit.SharpSetting;
 import takeup.kit.Stock;
 import takeup.kit.Suggestions;
 import takeup.kit.Warning;
@@ -28,8 +30,10 @@ import takeup.prompt.Fractions;
 import takeup.prompt.LoadArguments;
 import takeup.prompt.Reading;
 import takeup.prompt.ReadingParser;
+import takeup.prompt.SharpRangeParser;
 import takeup.prompt.Token;
 import takeup.prompt.Tokens;
+import takeup.report.SharpText;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
@@ -45,7 +49,7 @@ public final class MeterQuery {
      * @param keys which camera, lens, stock and meter
      * @param wanted what the photographer wants of the exposure
      * @param filters a filter each
-     * @param closeUp what takes light at short distances
+     * @param optics distances and what is sharp
      * @param flash whether flash is on
      * @param tripod whether the camera stands on a tripod
      */
@@ -54,7 +58,7 @@ public final class MeterQuery {
             Keys keys,
             Wanted wanted,
             List<String> filters,
-            CloseUp closeUp,
+            Optics optics,
             boolean flash,
             boolean tripod) {}
 
@@ -65,14 +69,26 @@ public final class MeterQuery {
     /** The exposure index, an aperture or a time to hold, and a deliberate deviation. */
     public record Wanted(Optional<String> index, Optional<String> hold, Optional<String> bias) {}
 
-    /** The draw from lens to film, the size on film against that in life, the distance of the subject. */
-    public record CloseUp(Optional<String> extension, Optional<String> magnification, Optional<String> distance) {}
+    /**
+     * What the light passes, and what is to be sharp.
+     *
+     * @param extension the draw from lens to film
+     * @param magnification the size on film against that in life
+     * @param distance of the subject, or from near to far
+     * @param circle the circle of confusion
+     */
+    public record Optics(
+            Optional<String> extension,
+            Optional<String> magnification,
+            Optional<String> distance,
+            Optional<String> circle) {}
 
     /**
      * The answer.
      *
      * @param remarks what is to be said of the reading itself, in sentences; "" where there is nothing
      * @param zones where each of several readings falls that have their zones, for other programs
+     * @param sharp what makes the wanted range sharp; empty where none was given
      */
     public record Answer(
             AdviceRequest asking,
@@ -80,7 +96,8 @@ public final class MeterQuery {
             Suggestions advice,
             List<Warning> warnings,
             String remarks,
-            List<Json> zones) {}
+            List<Json> zones,
+            Optional<SharpSetting> sharp) {}
 
     /** Something that cannot be understood, with what to do. */
     public static final class Unclear extends Exception {
@@ -109,7 +126,8 @@ public final class MeterQuery {
         Optional<Camera> named = options.keys.camera.map(key -> s.kit()
                 .camera(key)
                 .orElseThrow(() -> new CommandRejected(s.kit().whyNot(Kit.Sort.CAMERAS, key))));
-        Optional<Camera> camera = clean ? named : s.cameraInHand();
+        OptionalDouble circle = SharpRangeParser.circle(options.optics.circle);
+        Optional<Camera> camera = (clean ? named : s.cameraInHand()).map(it -> it.withCircle(circle));
         Optional<Stock> stock = options.keys
                 .stock
                 .map(key -> s.kit()
@@ -127,9 +145,15 @@ public final class MeterQuery {
         Optional<FilmSpeed> known =
                 given.or(() -> roll.map(it -> it.film().index())).or(() -> stock.map(it -> usualIndex(it, camera)));
         Setting setting = setting(clean ? Setting.NONE : s.inHand().setting(), camera, options);
+        Optional<SharpRange> range = range(options);
+        Optional<SharpSetting> sharp = range.map(it -> SharpCommand.setting(
+                it,
+                camera.orElseThrow(() -> new CommandRejected("what is sharp depends on the lens: --camera K")),
+                setting));
         Optional<Hold> hold = options.wanted
                 .hold
                 .flatMap(it -> hold(it, camera, setting.lens()))
+                .or(() -> sharp.map(it -> Hold.of(it.aperture())))
                 .or(() -> clean ? Optional.empty() : s.inHand().hold());
         List<String> words = Tokens.of(String.join(" ", options.reading)).words();
         Reading reading = ReadingParser.read(
@@ -156,8 +180,13 @@ public final class MeterQuery {
                 light,
                 asking.advice(light, reading.shown()),
                 asking.warnings(light),
-                Zones.remarks(reading, stock).trim(),
-                Zones.json(reading, stock));
+                (Zones.remarks(reading, stock)
+                                + sharp.map(it ->
+                                                " " + SharpText.of(range.orElseThrow(), it, camera.orElseThrow()) + ".")
+                                        .orElse(""))
+                        .trim(),
+                Zones.json(reading, stock),
+                sharp);
     }
 
     /** A camera that sets itself takes the box speed. */
@@ -190,32 +219,44 @@ public final class MeterQuery {
             }
             setting = setting.with(SettingPatch.filters(filters));
         }
-        if (options.closeUp.extension.isPresent() && options.closeUp.magnification.isPresent()) {
+        if (options.optics.extension.isPresent() && options.optics.magnification.isPresent()) {
             throw new CommandRejected("--extension or --magnification, one of the two");
         }
-        if (options.closeUp.distance.isPresent()) {
-            Token token = Tokens.token(options.closeUp.distance.get().toLowerCase(Locale.ROOT));
+        if (options.optics.distance.isPresent()) {
+            String word = options.optics.distance.get().toLowerCase(Locale.ROOT);
+            Token token = SharpRangeParser.isRange(word)
+                    ? new Token(Token.Kind.METRES, SharpRangeParser.read(word).focusM(), -1, word)
+                    : Tokens.token(word);
             if (!token.is(Token.Kind.METRES) || !(token.value() >= 0.01 && token.value() <= 100_000)) {
-                throw new CommandRejected(options.closeUp.distance.get() + " is no distance: 3m, 10ft");
+                throw new CommandRejected(options.optics.distance.get() + " is no distance: 3m, 10ft, 2m-inf");
             }
             setting = setting.with(SettingPatch.distance(token.value()));
         }
-        String extension = options.closeUp
+        String extension = options.optics
                 .extension
                 .map(it -> it.endsWith("mm") ? it : it + "mm")
                 .orElse("");
-        if (!extension.isEmpty() || options.closeUp.magnification.isPresent()) {
+        if (!extension.isEmpty() || options.optics.magnification.isPresent()) {
             Camera on =
                     camera.orElseThrow(() -> new CommandRejected("an extension needs its camera and lens: --camera K"));
             setting = setting.with(CameraStateParser.read(
                     extension.isEmpty() ? "mag" : "ext",
-                    extension.isEmpty() ? options.closeUp.magnification.get() : extension,
+                    extension.isEmpty() ? options.optics.magnification.get() : extension,
                     on,
                     setting.lens(),
                     setting.zoomMm()));
         }
         return setting.with(SettingPatch.flash(options.flash || setting.flash()))
                 .with(SettingPatch.tripod(options.tripod || setting.tripod()));
+    }
+
+    /** What is to be sharp, where the distance is given from near to far. */
+    private static Optional<SharpRange> range(Options options) {
+        return options.optics
+                .distance
+                .map(it -> it.toLowerCase(Locale.ROOT))
+                .filter(SharpRangeParser::isRange)
+                .map(SharpRangeParser::read);
     }
 
     private static Optional<Hold> hold(String word, Optional<Camera> camera, Optional<Lens> lens) {

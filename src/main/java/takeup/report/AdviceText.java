@@ -24,7 +24,16 @@ public final class AdviceText {
         StringBuilder words =
                 new StringBuilder(pair(explained.best())).append(": ").append(reason(explained));
         explained.tie().ifPresent(it -> words.append("; ").append(tie(it, explained.request())));
-        explained.best().depth().ifPresent(it -> words.append("; sharp from ").append(SetupText.depth(it)));
+        explained
+                .best()
+                .depth()
+                .ifPresent(it -> words.append("; sharp from ")
+                        .append(SetupText.depth(it))
+                        .append(explained
+                                .request()
+                                .camera()
+                                .map(camera -> " (" + SharpText.circle(camera) + ")")
+                                .orElse("")));
         List<String> neighbours = explained.neighbours().stream()
                 .map(it -> pair(it.suggestion()) + " " + drawback(it))
                 .toList();
