@@ -9,6 +9,7 @@ import takeup.exposure.ExposureTime;
 import takeup.exposure.FlashLight;
 import takeup.exposure.Light;
 import takeup.kit.Warning;
+import takeup.roll.Coordinates;
 import takeup.roll.Film;
 
 /**

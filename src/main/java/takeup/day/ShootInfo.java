@@ -2,6 +2,7 @@ package takeup.day;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import takeup.roll.Coordinates;
 
 /**
  * A shoot as the photographer calls it: "Regatta day", on 2026-09-12.

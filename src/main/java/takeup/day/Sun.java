@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.shredzone.commons.suncalc.SunTimes;
 import takeup.exposure.Light;
+import takeup.roll.Coordinates;
 
 /**
  * The sun's times of a day at a place: rise and set at -50' (the upper edge at a flat horizon, with 34' of refraction),

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import takeup.day.Bag;
-import takeup.day.Coordinates;
 import takeup.day.Day;
 import takeup.day.FilmLot;
 import takeup.day.KeyMoment;
@@ -20,6 +19,7 @@ import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.json.Json;
 import takeup.kit.FilmSize;
+import takeup.roll.Coordinates;
 import takeup.roll.RollId;
 
 /** The shoot, its plan and the bag to JSON and back. */

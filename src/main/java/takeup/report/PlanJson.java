@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import takeup.advice.NextMoment;
-import takeup.day.Coordinates;
 import takeup.day.KeyMoment;
 import takeup.history.ShootState;
 import takeup.json.Json;
+import takeup.roll.Coordinates;
 import takeup.text.ClockText;
 
 /** The plan as other programs read it. */

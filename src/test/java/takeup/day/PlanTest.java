@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.roll.Coordinates;
 
 /** Which moment comes next, and for how long it is on. */
 class PlanTest {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.ReferenceTable;
+import takeup.roll.Coordinates;
 
 /** The sun's times against an almanac office's, within the 75 s that its rounded minutes ask for. */
 class SunTest {

@@ -1,4 +1,4 @@
-package takeup.day;
+package takeup.roll;
 
 import takeup.text.Plain;
 
