@@ -120,16 +120,22 @@ final class PromptPipe {
         } else if (outcome instanceof Outcome.NeedsConfirmation asked) {
             say(new Outcome.Answer("question", asked.question(), Json.object(), List.of()));
         } else if (outcome instanceof Outcome.Accepted accepted) {
-            say(accepted.answer());
+            say(accepted.answer(), accepted.thenAsks().map(Outcome.NeedsConfirmation::question));
             return !accepted.isQuit();
         }
         return true;
     }
 
     private void say(Outcome.Answer answer) {
+        say(answer, Optional.empty());
+    }
+
+    /** Says an answer, and in the same line what is asked behind it. */
+    private void say(Outcome.Answer answer, Optional<String> question) {
         if (format == Format.JSON) {
             Json.Obj object = Json.object().and("ok", true).and("event", answer.event());
             answer.fields().fields().forEach(object::and);
+            question.ifPresent(it -> object.and("question", it));
             out.raw(JsonText.line(DecimalFields.in(object.and("text", answer.text())
                             .and(
                                     "warnings",
@@ -149,6 +155,7 @@ final class PromptPipe {
                         .append(isInText ? "" : ": " + warning.text())
                         .append('.');
             }
+            question.ifPresent(it -> words.append(" Question: ").append(it));
             out.line(words.toString());
         }
     }

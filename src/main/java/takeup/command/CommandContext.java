@@ -8,6 +8,7 @@ import java.util.Optional;
 import takeup.day.CameraEvent;
 import takeup.day.CameraPlace;
 import takeup.day.DayEvent;
+import takeup.day.ShootInfo;
 import takeup.history.ClockShiftDetector;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -17,10 +18,12 @@ import takeup.kit.Camera;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.prompt.CommandRejected;
+import takeup.roll.Assignment;
 import takeup.roll.Exposure;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 import takeup.text.Nearest;
@@ -121,6 +124,15 @@ public record CommandContext(
         return state.inHand(camera()).setting();
     }
 
+    /** Who and where on a frame of a roll that is logged now, and for which shoot where that is not the roll's. */
+    public Scene scene(Roll roll) {
+        Optional<Assignment> shoot = state.day()
+                .shoot()
+                .map(ShootInfo::assignment)
+                .filter(it -> roll.assignment().filter(it::isSameShoot).isEmpty());
+        return state.day().scene().servingShoot(shoot);
+    }
+
     public Exposure exposure(Setting setting) {
         return new Exposure(
                 Optional.of(now()),
@@ -194,6 +206,11 @@ public record CommandContext(
 
     public static String upper(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** The same clock and letters, once that is done: for what is asked behind it. */
+    public CommandContext after(Outcome.Accepted done) {
+        return of(done.after(), nowMillis, 0, letters);
     }
 
     /** The answer to a line that writes these entries; it is still to be told what it says. */

@@ -25,13 +25,20 @@ public sealed interface Outcome {
 
     /**
      * It needs a yes: {@code yes} or {@code y} on the next line answers it, {@code no} and any other line withdraw it.
+     *
+     * @param ifNo what no comes to; empty where it leaves all as it was
      */
-    record NeedsConfirmation(String question, Accepted ifYes) implements Outcome {
+    record NeedsConfirmation(String question, Accepted ifYes, Optional<Accepted> ifNo) implements Outcome {
+        /** A question that no leaves alone. */
+        public NeedsConfirmation(String question, Accepted ifYes) {
+            this(question, ifYes, Optional.empty());
+        }
+
         /** What yes or no comes to; empty for any other line, which is read as if nothing had been asked. */
         public Optional<Accepted> answer(String line, ShootState now) {
             return switch (line.strip().toLowerCase(Locale.ROOT)) {
                 case "yes", "y" -> Optional.of(ifYes);
-                case "no", "n" -> Optional.of(unchanged(now));
+                case "no", "n" -> Optional.of(ifNo.orElseGet(() -> unchanged(now)));
                 default -> Optional.empty();
             };
         }
@@ -53,14 +60,31 @@ public sealed interface Outcome {
      * @param answer what is said then
      * @param screenAction what else happens on the screen
      * @param export rolls whose file and export must follow
+     * @param thenAsks what is asked once that is done; a line that does not answer it withdraws the question alone
      */
     record Accepted(
             List<JournalEntry> entries,
             ShootState after,
             Answer answer,
             Optional<ScreenAction> screenAction,
-            List<RollId> export)
+            List<RollId> export,
+            Optional<NeedsConfirmation> thenAsks)
             implements Outcome {
+        /** It does something and asks nothing more. */
+        public Accepted(
+                List<JournalEntry> entries,
+                ShootState after,
+                Answer answer,
+                Optional<ScreenAction> screenAction,
+                List<RollId> export) {
+            this(entries, after, answer, screenAction, export, Optional.empty());
+        }
+
+        /** The same, and then asks something. */
+        public Accepted thenAsking(Optional<NeedsConfirmation> question) {
+            return new Accepted(entries, after, answer, screenAction, export, question);
+        }
+
         /** Whether it leaves the program. */
         public boolean isQuit() {
             return screenAction.filter(it -> it instanceof ScreenAction.Quit).isPresent();
@@ -68,11 +92,11 @@ public sealed interface Outcome {
 
         /** The same, and something happens on the screen. */
         public Accepted showing(ScreenAction action) {
-            return new Accepted(entries, after, answer, Optional.of(action), export);
+            return new Accepted(entries, after, answer, Optional.of(action), export, thenAsks);
         }
 
         public Accepted answering(Answer other) {
-            return new Accepted(entries, after, other, screenAction, export);
+            return new Accepted(entries, after, other, screenAction, export, thenAsks);
         }
 
         /** The same once a question about what was typed is answered with yes; at once where there is none. */

@@ -11,13 +11,14 @@ import takeup.exposure.Light;
 import takeup.kit.Warning;
 import takeup.roll.Coordinates;
 import takeup.roll.Film;
+import takeup.roll.Scene;
 
 /**
  * What a day adds up to beside the rolls.
  *
  * @param cameras which camera is in hand, how each is set, what each was last loaded with
  * @param metering the meter in hand, and the light that was read last
- * @param shoot the shoot that is open
+ * @param showing the shoot that is open, and who and where on frames to come
  * @param plan its key moments
  * @param bag the film that is there for it; it lives longer than a day
  * @param silenced warnings silenced for the day
@@ -27,15 +28,25 @@ import takeup.roll.Film;
 public record Day(
         CamerasInUse cameras,
         Metering metering,
-        Optional<ShootInfo> shoot,
+        Showing showing,
         Plan plan,
         Bag bag,
         Set<Warning.Code> silenced,
         boolean routine,
         Optional<PaperInput> paper) {
+    /**
+     * What frames to come show.
+     *
+     * @param shoot the shoot that is open
+     * @param scene who and where, kept until it is changed
+     */
+    public record Showing(Optional<ShootInfo> shoot, Scene scene) {
+        static final Showing NOTHING = new Showing(Optional.empty(), Scene.NONE);
+    }
+
     /** The first day of all. */
     public static final Day FIRST = new Day(
-            CamerasInUse.NONE, Metering.NONE, Optional.empty(), Plan.NONE, Bag.NONE, Set.of(), true, Optional.empty());
+            CamerasInUse.NONE, Metering.NONE, Showing.NOTHING, Plan.NONE, Bag.NONE, Set.of(), true, Optional.empty());
 
     /**
      * What the next day begins with: nothing silenced, no place used yet but the active one, no light of before. A
@@ -45,12 +56,25 @@ public record Day(
         return new Day(
                 cameras.carried(),
                 metering.carried(now),
-                shoot.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate())),
+                new Showing(
+                        shoot().filter(it ->
+                                !it.date().isBefore(now.minusHours(6).toLocalDate())),
+                        Scene.NONE),
                 plan.carried(now.toLocalDateTime()),
                 bag.carried(),
                 Set.of(),
                 routine,
                 Optional.empty());
+    }
+
+    /** The shoot that is open. */
+    public Optional<ShootInfo> shoot() {
+        return showing.shoot();
+    }
+
+    /** Who and where on frames to come. */
+    public Scene scene() {
+        return showing.scene();
     }
 
     public Optional<CameraPlace> active() {
@@ -96,7 +120,7 @@ public record Day(
 
     /** Where the shoot is. */
     public Optional<Coordinates> position() {
-        return shoot.flatMap(ShootInfo::position);
+        return shoot().flatMap(ShootInfo::position);
     }
 
     /** With another state of a camera. */
@@ -110,39 +134,45 @@ public record Day(
     }
 
     Day with(CamerasInUse other) {
-        return new Day(other, metering, shoot, plan, bag, silenced, routine, paper);
+        return new Day(other, metering, showing, plan, bag, silenced, routine, paper);
     }
 
     Day with(Metering other) {
-        return new Day(cameras, other, shoot, plan, bag, silenced, routine, paper);
+        return new Day(cameras, other, showing, plan, bag, silenced, routine, paper);
     }
 
     /** For another shoot. */
     public Day with(ShootInfo other) {
-        return new Day(cameras, metering, Optional.of(other), plan, bag, silenced, routine, paper);
+        return new Day(
+                cameras, metering, new Showing(Optional.of(other), scene()), plan, bag, silenced, routine, paper);
+    }
+
+    /** With others or another place on frames to come. */
+    public Day with(Scene other) {
+        return new Day(cameras, metering, new Showing(shoot(), other), plan, bag, silenced, routine, paper);
     }
 
     /** With another plan. */
     public Day with(Plan other) {
-        return new Day(cameras, metering, shoot, other, bag, silenced, routine, paper);
+        return new Day(cameras, metering, showing, other, bag, silenced, routine, paper);
     }
 
     /** With another bag. */
     public Day with(Bag other) {
-        return new Day(cameras, metering, shoot, plan, other, silenced, routine, paper);
+        return new Day(cameras, metering, showing, plan, other, silenced, routine, paper);
     }
 
     Day silencing(Warning.Code code) {
         Set<Warning.Code> all = new LinkedHashSet<>(silenced);
         all.add(code);
-        return new Day(cameras, metering, shoot, plan, bag, all, routine, paper);
+        return new Day(cameras, metering, showing, plan, bag, all, routine, paper);
     }
 
     Day withRoutine(boolean on) {
-        return new Day(cameras, metering, shoot, plan, bag, silenced, on, paper);
+        return new Day(cameras, metering, showing, plan, bag, silenced, on, paper);
     }
 
     Day with(Optional<PaperInput> other) {
-        return new Day(cameras, metering, shoot, plan, bag, silenced, routine, other);
+        return new Day(cameras, metering, showing, plan, bag, silenced, routine, other);
     }
 }

@@ -121,7 +121,7 @@ public final class Dispatcher {
     /** A line that writes nothing leaves no trace, so nothing that began by the clock is said with it. */
     private static Outcome withTimedWarnings(Outcome outcome, CommandContext context) {
         if (outcome instanceof Outcome.NeedsConfirmation asked) {
-            return new Outcome.NeedsConfirmation(asked.question(), warned(asked.ifYes(), context));
+            return new Outcome.NeedsConfirmation(asked.question(), warned(asked.ifYes(), context), asked.ifNo());
         }
         return outcome instanceof Outcome.Accepted accepted ? warned(accepted, context) : outcome;
     }

@@ -34,6 +34,7 @@ public final class FixCommand implements Command {
             .form("fix 7 blank", "frame 7 was none; also unlogged, exposed, slate")
             .form("fix r2 7 8", "a frame of another roll, also a finished one")
             .form("fix roll @400", "the roll's index was typed wrong")
+            .form("fix roll r1 shoot Castle", "the roll belongs to another shoot")
             .needs(Need.FRAME_OF_ANY_ROLL)
             .with(CommandInfo.Trait.TAKES_NOTE);
 

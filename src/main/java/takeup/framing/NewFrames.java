@@ -32,6 +32,7 @@ import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 import takeup.text.English;
@@ -96,6 +97,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         shifts.sinceFrameOrReading()
                 .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
         Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
+        Scene scene = context.scene(roll);
         for (int i = 0; i < count; i++) {
             Exposure exposure = exposure(context).withClockShift(shift);
             shift = Optional.empty();
@@ -105,7 +107,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                     i < again
                             ? new RollEvent.ExposedAgain(exposure, note)
                             : new RollEvent.Added(
-                                    Frame.of(number, kind, exposure, note),
+                                    Frame.of(number, kind, exposure, note).showing(scene),
                                     RollEvent.Origin.LOGGED,
                                     OptionalInt.empty())));
         }

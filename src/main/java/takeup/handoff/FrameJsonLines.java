@@ -43,7 +43,14 @@ public final class FrameJsonLines {
                     .and("flashFNumber", inner(frame, "flashLight").field("fNumber"))
                     .and("filters", names(frame, "filters", "name"));
             copy(frame, ExposureFields.WORKED_OUT, line);
-            line.and("note", frame.field("note"))
+            line.and(
+                            "shoot",
+                            frame.field("shoot").or(() -> inner(whole, "shoot").field("name")))
+                    .and("people", texts(frame, "people"))
+                    .and("place", frame.field("place"))
+                    .and("latitude", frame.field("latitude"))
+                    .and("longitude", frame.field("longitude"))
+                    .and("note", frame.field("note"))
                     .and("warnings", names(frame, "warnings", "code"))
                     .and("exposures", 1 + items(frame, "furtherExposures").size())
                     .and("scan", scans.get(i))
@@ -84,6 +91,13 @@ public final class FrameJsonLines {
 
     private static List<Json> items(Json.Obj object, String name) {
         return object.field(name).map(it -> ((Json.Arr) it).items()).orElse(List.of());
+    }
+
+    /** Texts in one, with commas; nothing is null. */
+    private static Optional<String> texts(Json.Obj object, String list) {
+        List<String> texts =
+                items(object, list).stream().map(it -> ((Json.Text) it).value()).toList();
+        return texts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", texts));
     }
 
     /** Names in one text, with commas; nothing is null. */

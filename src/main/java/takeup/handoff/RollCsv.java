@@ -29,7 +29,8 @@ public final class RollCsv {
                     fields("flashLight", "fNumber exactFNumber index typed at"),
                     List.of("filters"),
                     ExposureFields.WORKED_OUT,
-                    List.of("warnings", "note", "furtherExposures"))
+                    List.of("warnings", "note", "furtherExposures"),
+                    SceneFields.OF_FRAME)
             .flatMap(List::stream)
             .toList();
 
@@ -46,10 +47,16 @@ public final class RollCsv {
         List<String> ofRoll = cells(json, OF_ROLL);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
-            row.addAll(cells((Json.Obj) frame, OF_FRAME));
+            row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME));
             table.append(CsvCell.row(row));
         }
         return table.toString();
+    }
+
+    /** A frame says its shoot only where it is not the roll's; a cell says it in any case. */
+    private static Json.Obj withShoot(Json.Obj frame, Json.Obj roll) {
+        Optional<Json> name = roll.field("shoot").flatMap(it -> ((Json.Obj) it).field("name"));
+        return frame.field("shoot").isPresent() ? frame : frame.and("shoot", name);
     }
 
     private static List<String> fields(String object, String names) {
@@ -77,11 +84,21 @@ public final class RollCsv {
             return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1)) : "";
         }
         return switch (path) {
+            case "people" -> CsvCell.text(String.join(", ", texts(json)));
             case "filters" -> CsvCell.text(joined(items(json, path), "name", " and "));
             case "warnings" -> CsvCell.text(joined(items(json, path), "code", " "));
             case "furtherExposures" -> Integer.toString(items(json, path).size());
             default -> json.field(path).map(it -> cell(it, path)).orElse("");
         };
+    }
+
+    private static List<String> texts(Json.Obj frame) {
+        return frame.field("people")
+                .map(it -> ((Json.Arr) it)
+                        .items().stream()
+                                .map(name -> ((Json.Text) name).value())
+                                .toList())
+                .orElse(List.of());
     }
 
     private static String cell(Json value, String name) {

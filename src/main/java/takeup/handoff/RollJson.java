@@ -17,6 +17,7 @@ import takeup.roll.ExposureResult;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
+import takeup.roll.Place;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.text.IsoTime;
@@ -59,14 +60,16 @@ public final class RollJson {
                 .and("state", roll.state())
                 .and(
                         "shoot",
-                        Json.object()
-                                .and("name", roll.assignment().map(Assignment::name))
-                                .and(
-                                        "date",
-                                        roll.assignment()
-                                                .map(Assignment::date)
-                                                .orElse(roll.loadedAt().toLocalDate()))
-                                .and("client", client))
+                        SceneFields.into(
+                                Json.object()
+                                        .and("name", roll.assignment().map(Assignment::name))
+                                        .and(
+                                                "date",
+                                                roll.assignment()
+                                                        .map(Assignment::date)
+                                                        .orElse(roll.loadedAt().toLocalDate()))
+                                        .and("client", client),
+                                roll.assignment().map(Assignment::place).orElse(Place.UNKNOWN)))
                 .and("camera", camera(roll))
                 .and("filmSize", film.size())
                 .and("stock", stock(film.stock()))
@@ -177,6 +180,7 @@ public final class RollJson {
                 .and("was", frame.was())
                 .and("kind", frame.kind());
         ExposureFields.into(json, shown(frame), ExposureResult.of(roll, frame));
+        SceneFields.into(json, roll, frame);
         return json.and("warnings", warnings.stream().map(Warning::json).toList())
                 .and("note", frame.note())
                 .and(

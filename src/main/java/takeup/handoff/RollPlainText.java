@@ -60,7 +60,15 @@ public final class RollPlainText {
     private List<String> head() {
         Film film = roll.film();
         TextTable head = new TextTable(List.of("roll", roll.id() + ", " + roll.state()), Set.of());
-        roll.assignment().ifPresent(it -> line(head, "shoot", it.name() + ", " + it.date()));
+        roll.assignment()
+                .ifPresent(it -> line(
+                        head,
+                        "shoot",
+                        it.name() + ", " + it.date()
+                                + it.place()
+                                        .name()
+                                        .map(place -> ", at " + place)
+                                        .orElse("")));
         line(
                 head,
                 "camera",
@@ -185,6 +193,11 @@ public final class RollPlainText {
         if (!parts.isEmpty()) {
             words.add(parts);
         }
+        SceneFields.otherShoot(roll, frame).ifPresent(it -> words.add("for " + it.name()));
+        if (!frame.scene().people().isEmpty()) {
+            words.add("with " + String.join(", ", frame.scene().people()));
+        }
+        frame.scene().place().name().ifPresent(it -> words.add("at " + it));
         frame.was().ifPresent(it -> words.add("was " + it));
         if (!frame.further().isEmpty()) {
             words.add(1 + frame.further().size() + " exposures");

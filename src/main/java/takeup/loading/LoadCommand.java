@@ -21,7 +21,6 @@ import takeup.kit.Kit;
 import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.planning.BagUse;
-import takeup.planning.ShootCommand;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.LoadArguments;
 import takeup.report.FilmChangeText;
@@ -71,8 +70,8 @@ public final class LoadCommand implements Command {
         context.state()
                 .day()
                 .shoot()
-                .ifPresent(it -> entries.add(
-                        new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(ShootCommand.assignment(it)))));
+                .ifPresent(
+                        it -> entries.add(new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(it.assignment()))));
         BagUse ofBag = BagUse.of(id, film, context);
         ofBag.entry().ifPresent(entries::add);
         Reply reply = context.reply(entries);

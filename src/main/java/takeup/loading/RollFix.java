@@ -25,6 +25,10 @@ public final class RollFix {
                 .filter(it -> context.state().known().contains(it)
                         || context.state().kit().stock(words.get(0)).isEmpty());
         Roll roll = context.roll(id, "fix roll r7 @400");
+        int named = id.isPresent() ? 1 : 0;
+        if (words.size() > named && words.get(named).equals("shoot")) {
+            return OtherShoot.run(roll, arguments.textAfterWords(3 + named), context);
+        }
         RollChange change = LoadArguments.read(
                 words.subList(id.isPresent() ? 1 : 0, words.size()),
                 arguments.textAfter("process"),

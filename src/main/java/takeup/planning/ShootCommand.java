@@ -17,17 +17,12 @@ import takeup.day.Sun;
 import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
-import takeup.kit.Kit;
-import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
-import takeup.prompt.Tokens;
 import takeup.report.RollText;
 import takeup.report.StatusJson;
 import takeup.report.StatusText;
-import takeup.roll.Assignment;
 import takeup.roll.Coordinates;
 import takeup.roll.Roll;
-import takeup.roll.RollEvent;
 import takeup.text.ClockText;
 import takeup.text.Plain;
 
@@ -68,145 +63,28 @@ public final class ShootCommand implements Command {
     }
 
     private static Outcome open(CommandContext context, Arguments arguments) {
-        ShootInfo shoot = read(context, DateTimeParser.of(arguments.textAfterWords(1)));
+        ShootInfo shoot = ShootArguments.read(context, DateTimeParser.of(arguments.textAfterWords(1)));
         Optional<ShootInfo> before = context.state().day().shoot();
+        RollsOfShoot rolls = RollsOfShoot.of(context.state(), before, shoot, context.now());
         List<JournalEntry> entries = new ArrayList<>(List.of(new JournalEntry.OnDay(new PlanEvent.ShootOpened(shoot))));
-        for (Roll roll : context.state().rolls().values()) {
-            if (roll.state() == Roll.State.OPEN && belongs(context, roll, before, shoot)) {
-                entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.ShootAssigned(assignment(shoot))));
-            }
-        }
+        entries.addAll(rolls.assigned(rolls.own()));
         String more = shoot.position()
                         .map(it -> ", at " + it + light(it, shoot.date(), context.now()))
                         .orElse("") + "."
                 + (shoot.client().isPresent() ? " The client's name stays on this machine." : "")
+                + rolls.stays()
                 + stillIn(context.state(), context.now()).map(it -> " " + it).orElse("");
         Json.Obj fields = Json.object()
                 .and("name", shoot.name())
                 .and("date", shoot.date())
                 .and("latitude", shoot.position().map(Coordinates::latitude))
                 .and("longitude", shoot.position().map(Coordinates::longitude));
-        return context.reply(entries)
+        Outcome.Accepted opened = context.reply(entries)
                 .event("shoot")
                 .says("Shoot: " + shoot.name() + ", " + shoot.date(), more)
                 .fields(fields)
                 .accepted();
-    }
-
-    public static Assignment assignment(ShootInfo shoot) {
-        return new Assignment(shoot.name(), shoot.date(), shoot.client());
-    }
-
-    /** A roll that belongs to no shoot and was not begun on an earlier day, or to the one that this one puts right. */
-    private static boolean belongs(CommandContext context, Roll roll, Optional<ShootInfo> before, ShootInfo shoot) {
-        if (roll.assignment().isPresent()) {
-            return before.map(it -> it.date().equals(shoot.date())
-                                    && assignment(it).equals(roll.assignment().get()))
-                            .orElse(false)
-                    && !roll.assignment().get().equals(assignment(shoot));
-        }
-        return roll.frames().isEmpty()
-                || roll.loadedAt().toLocalDate().equals(context.now().toLocalDate());
-    }
-
-    private static ShootInfo read(CommandContext context, List<String> words) {
-        LocalDate today = context.now().toLocalDate();
-        List<String> name = new ArrayList<>();
-        Optional<LocalDate> date = Optional.empty();
-        Optional<Coordinates> position = Optional.empty();
-        Optional<String> client = Optional.empty();
-        for (int at = 0; at < words.size(); at++) {
-            String word = DateTimeParser.small(words.get(at));
-            String next = at + 1 < words.size() ? words.get(at + 1) : "";
-            boolean isNumber = !next.isEmpty() && (Tokens.isDigit(next.charAt(0)) || next.charAt(0) == '-');
-            if (word.equals("on") && DateTimeParser.date(next, today).isPresent()) {
-                date = DateTimeParser.date(next, today);
-                at++;
-            } else if (word.equals("on") && isNumber) {
-                throw new CommandRejected(next + " is no date: on 2026-09-12, on today, on tomorrow");
-            } else if (word.equals("at") && isNumber) {
-                int end = at + 1;
-                while (end < words.size()
-                        && end < at + 3
-                        && (Tokens.isDigit(words.get(end).charAt(0))
-                                || words.get(end).charAt(0) == '-')) {
-                    end++;
-                }
-                position = Optional.of(position(words.subList(at + 1, end)));
-                at = end - 1;
-            } else if (word.equals("client") && name.isEmpty()) {
-                // Taken for the name of the shoot it would go into every export.
-                throw new CommandRejected("client stands behind the name of the shoot, with a name of its own: "
-                        + "shoot Regatta day client Harriet Ruder");
-            } else if (word.equals("client") && !next.isEmpty()) {
-                client = Optional.of(String.join(" ", words.subList(at + 1, words.size())));
-                at = words.size();
-            } else if (date.isPresent() || position.isPresent()) {
-                throw new CommandRejected(
-                        words.get(at) + " is one word too many: shoot NAME, then on DATE, at LAT,LON, client WORDS");
-            } else {
-                name.add(words.get(at));
-            }
-        }
-        if (name.isEmpty()) {
-            throw new CommandRejected("the shoot has no name: shoot Regatta day");
-        }
-        if (name.size() == 1
-                && context.state().kit().keys(Kit.Sort.CAMERAS).contains(DateTimeParser.small(name.get(0)))) {
-            throw new CommandRejected(name.get(0) + " is a camera: cam " + name.get(0)
-                    + " takes it up; a shoot is named as people call it (shoot Regatta day)");
-        }
-        return completed(context, String.join(" ", name), date, position, client);
-    }
-
-    /** What is not said again of the shoot that is open stays as it was. */
-    private static ShootInfo completed(
-            CommandContext context,
-            String name,
-            Optional<LocalDate> date,
-            Optional<Coordinates> position,
-            Optional<String> client) {
-        Optional<ShootInfo> same =
-                context.state().day().shoot().filter(it -> it.name().equalsIgnoreCase(name));
-        return new ShootInfo(
-                name,
-                date.or(() -> same.map(ShootInfo::date)).orElse(context.now().toLocalDate()),
-                position.or(() -> same.flatMap(ShootInfo::position)),
-                client.or(() -> same.flatMap(ShootInfo::client)));
-    }
-
-    /**
-     * Degrees with a point: {@code 59.33,18.07} or {@code 59.33 18.07}; with a decimal comma a blank stands between
-     * them.
-     */
-    private static Coordinates position(List<String> words) {
-        String said = String.join(" ", words);
-        String[] parts =
-                words.size() == 2 ? new String[] {cleaned(words.get(0)), cleaned(words.get(1))} : said.split(",", -1);
-        try {
-            if (parts.length == 2) {
-                return new Coordinates(Double.parseDouble(plain(parts[0])), Double.parseDouble(plain(parts[1])));
-            }
-        } catch (IllegalArgumentException e) {
-            // said below
-        }
-        throw new CommandRejected(said
-                + " is no place on earth: at LAT,LON in degrees, such as at 59.33,18.07; south and west are negative");
-    }
-
-    private static String cleaned(String word) {
-        String number = word.endsWith(",") ? word.substring(0, word.length() - 1) : word;
-        return number.replace(',', '.');
-    }
-
-    private static String plain(String number) {
-        for (int at = 0; at < number.length(); at++) {
-            char c = number.charAt(at);
-            if (!Tokens.isDigit(c) && c != '.' && !(c == '-' && at == 0)) {
-                throw new IllegalArgumentException(number);
-            }
-        }
-        return number;
+        return opened.thenAsking(rolls.question(context.after(opened)));
     }
 
     private static String light(Coordinates position, LocalDate date, OffsetDateTime now) {

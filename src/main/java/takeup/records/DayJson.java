@@ -18,6 +18,7 @@ import takeup.day.Plan;
 import takeup.json.Json;
 import takeup.kit.Hold;
 import takeup.roll.Film;
+import takeup.roll.Scene;
 
 /** A day as the next one takes it over, and what is in hand, to JSON and back. */
 final class DayJson {
@@ -132,7 +133,7 @@ final class DayJson {
                         fields.inside("preset").map(ExposureJson::time),
                         fields.inside("light").map(ExposureJson::light),
                         fields.inside("flash").map(FlashLightJson::read)),
-                plan.flatMap(ShootPlanJson::openShoot),
+                new Day.Showing(plan.flatMap(ShootPlanJson::openShoot), Scene.NONE),
                 plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
                 plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
                 Set.of(),

@@ -216,6 +216,7 @@ final class ExposureJson {
             json.and("further", frame.further().stream().map(ExposureJson::of).toList());
         }
         frame.note().ifPresent(it -> json.and("note", it));
+        SceneJson.put(json, frame.scene());
         return json;
     }
 
@@ -231,7 +232,8 @@ final class ExposureJson {
                                 .map(ExposureJson::exposure)
                                 .toList())
                         .orElse(List.of()),
-                fields.maybeText("note"));
+                fields.maybeText("note"),
+                SceneJson.scene(fields));
     }
 
     private static Frame.Kind kind(String word) {
@@ -252,6 +254,8 @@ final class ExposureJson {
         put(change.tripod(), it -> json.and("tripod", it));
         put(change.kind(), it -> json.and("kind", it));
         put(change.note(), it -> json.and("note", it));
+        put(change.people(), it -> json.and("people", SceneJson.of(it)));
+        put(change.place(), it -> json.and("place", SceneJson.of(it)));
         return json;
     }
 
@@ -272,7 +276,10 @@ final class ExposureJson {
                 fields.maybeNumber("bias", -STOPS, STOPS),
                 fields.maybeFlag("flash"),
                 fields.maybeFlag("tripod"),
-                fields.maybeText("kind").map(ExposureJson::kind),
-                fields.maybeText("note"));
+                new SettingPatch.FramePatch(
+                        fields.maybeText("kind").map(ExposureJson::kind),
+                        fields.maybeText("note"),
+                        fields.maybeList("people").map(SceneJson::people),
+                        fields.inside("place").map(SceneJson::place)));
     }
 }

@@ -9,7 +9,6 @@ import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.ProfileJson;
 import takeup.kit.Stock;
-import takeup.roll.Assignment;
 import takeup.roll.Condition;
 import takeup.roll.Development;
 import takeup.roll.Film;
@@ -113,11 +112,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
 
     @Override
     public Json.Obj shootAssigned(RollEvent.ShootAssigned assigned) {
-        Json.Obj json = event("assigned")
-                .and("shoot", assigned.assignment().name())
-                .and("date", assigned.assignment().date().toString());
-        assigned.assignment().client().ifPresent(it -> json.and("client", it));
-        return json;
+        return SceneJson.put(event("assigned"), assigned.assignment());
     }
 
     @Override
@@ -254,12 +249,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                 new RollEvent.ConditionNoted(new Condition(
                         Condition.Kind.named(fields.text("kind")).orElse(Condition.Kind.OTHER),
                         fields.maybeText("words")));
-            case "assigned" ->
-                new RollEvent.ShootAssigned(new Assignment(
-                        fields.text("shoot"),
-                        FastIsoParser.date(fields.text("date"))
-                                .orElseThrow(() -> new Fields.Unreadable("date is no date")),
-                        fields.maybeText("client")));
+            case "assigned" -> new RollEvent.ShootAssigned(SceneJson.shoot(fields));
             case "checked" -> checked(fields, text);
             case "rewound" -> new RollEvent.Rewound();
             case "reloaded" ->

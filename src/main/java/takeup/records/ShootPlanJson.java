@@ -19,7 +19,6 @@ import takeup.day.Plan;
 import takeup.day.ShootInfo;
 import takeup.json.Json;
 import takeup.kit.FilmSize;
-import takeup.roll.Coordinates;
 import takeup.roll.RollId;
 
 /** The shoot, its plan and the bag to JSON and back. */
@@ -29,18 +28,18 @@ public final class ShootPlanJson {
     static Json.Obj of(ShootInfo shoot) {
         Json.Obj json =
                 Json.object().and("name", shoot.name()).and("date", shoot.date().toString());
-        shoot.position().ifPresent(it -> json.and("latitude", it.latitude()).and("longitude", it.longitude()));
+        shoot.place().name().ifPresent(it -> json.and("place", it));
+        SceneJson.put(json, shoot.place());
         shoot.client().ifPresent(it -> json.and("client", it));
         return json;
     }
 
     static ShootInfo shoot(Fields fields) {
-        Optional<Coordinates> position = fields.maybeNumber("latitude", -90, 90).isPresent()
-                ? Optional.of(
-                        new Coordinates(fields.number("latitude", -90, 90), fields.number("longitude", -180, 180)))
-                : Optional.empty();
         return new ShootInfo(
-                fields.text("name"), when(fields.text("date"), LocalDate::parse), position, fields.maybeText("client"));
+                fields.text("name"),
+                when(fields.text("date"), LocalDate::parse),
+                SceneJson.place(fields, fields.maybeText("place")),
+                fields.maybeText("client"));
     }
 
     static Json.Obj of(KeyMoment moment) {

@@ -14,9 +14,16 @@ import java.util.OptionalInt;
  * @param exposure the first opening of the shutter
  * @param further more openings on the same frame
  * @param note the photographer's words
+ * @param scene who and where, and for which shoot
  */
 public record Frame(
-        int number, OptionalInt was, Kind kind, Exposure exposure, List<Exposure> further, Optional<String> note) {
+        int number,
+        OptionalInt was,
+        Kind kind,
+        Exposure exposure,
+        List<Exposure> further,
+        Optional<String> note,
+        Scene scene) {
     /** What became of a frame. */
     public enum Kind {
         EXPOSED("exposed"),
@@ -51,6 +58,12 @@ public record Frame(
         further = List.copyOf(further);
     }
 
+    /** A frame of which nobody said who or what is on it. */
+    public Frame(
+            int number, OptionalInt was, Kind kind, Exposure exposure, List<Exposure> further, Optional<String> note) {
+        this(number, was, kind, exposure, further, note, Scene.NONE);
+    }
+
     /** A frame just logged. */
     public static Frame of(int number, Kind kind, Exposure exposure, Optional<String> note) {
         return new Frame(number, OptionalInt.empty(), kind, exposure, List.of(), note);
@@ -69,13 +82,25 @@ public record Frame(
     public Frame renumbered(int other) {
         int first = loggedAs();
         return new Frame(
-                other, first == other ? OptionalInt.empty() : OptionalInt.of(first), kind, exposure, further, note);
+                other,
+                first == other ? OptionalInt.empty() : OptionalInt.of(first),
+                kind,
+                exposure,
+                further,
+                note,
+                scene);
+    }
+
+    /** The same with who and where. */
+    public Frame showing(Scene other) {
+        return new Frame(number, was, kind, exposure, further, note, other);
     }
 
     Frame exposedAgain(Exposure more, Optional<String> words) {
         List<Exposure> all = new ArrayList<>(further);
         all.add(more);
-        return new Frame(number, was, kind, exposure, all, words.isEmpty() ? note : words.map(it -> joined(note, it)));
+        return new Frame(
+                number, was, kind, exposure, all, words.isEmpty() ? note : words.map(it -> joined(note, it)), scene);
     }
 
     /**
@@ -93,7 +118,9 @@ public record Frame(
                 now,
                 bare && change.kind().isPresent() ? exposure.timeOnly() : right,
                 further,
-                change.note().or(() -> note));
+                change.note().or(() -> note),
+                scene.with(change.people().orElse(scene.people()))
+                        .with(change.place().orElse(scene.place())));
     }
 
     /** Two notes in one. */

@@ -15,8 +15,7 @@ import takeup.kit.Lens;
  * What a line says of a frame or of the setting in hand; what it does not mention is empty and stays as it was.
  *
  * @param optics the lens and what is on it
- * @param kind for a correction: what became of the frame
- * @param note words for the frame
+ * @param frame of the frame alone, not of the camera
  */
 public record SettingPatch(
         Optional<Aperture> aperture,
@@ -25,8 +24,33 @@ public record SettingPatch(
         OptionalDouble biasStops,
         Optional<Boolean> flash,
         Optional<Boolean> tripod,
-        Optional<Frame.Kind> kind,
-        Optional<String> note) {
+        FramePatch frame) {
+    /**
+     * What a line says of the frame and not of the camera; what it does not mention is empty and stays as it was.
+     *
+     * @param kind for a correction: what became of it
+     * @param note words for it
+     * @param people who is on it; an empty list takes them off
+     * @param place where it was; an unknown one takes the place off
+     */
+    public record FramePatch(
+            Optional<Frame.Kind> kind, Optional<String> note, Optional<List<String>> people, Optional<Place> place) {
+        /** No change. */
+        static final FramePatch NOTHING = new FramePatch(empty(), empty(), empty(), empty());
+
+        boolean isNothing() {
+            return kind.isEmpty() && note.isEmpty() && people.isEmpty() && place.isEmpty();
+        }
+
+        FramePatch and(FramePatch more) {
+            return new FramePatch(
+                    more.kind.or(() -> kind),
+                    more.note.or(() -> note),
+                    more.people.or(() -> people),
+                    more.place.or(() -> place));
+        }
+    }
+
     /** What a line says of the lens and what is on it; what it does not mention is empty and stays as it was. */
     public record LensPatch(
             Optional<Lens> lens,
@@ -69,8 +93,7 @@ public record SettingPatch(
                 && biasStops.isEmpty()
                 && flash.isEmpty()
                 && tripod.isEmpty()
-                && kind.isEmpty()
-                && note.isEmpty();
+                && frame.isNothing();
     }
 
     /** This change and another on top of it. */
@@ -82,8 +105,7 @@ public record SettingPatch(
                 either(more.biasStops, biasStops),
                 more.flash.or(() -> flash),
                 more.tripod.or(() -> tripod),
-                more.kind.or(() -> kind),
-                more.note.or(() -> note));
+                frame.and(more.frame));
     }
 
     static OptionalDouble either(OptionalDouble first, OptionalDouble second) {
@@ -132,35 +154,60 @@ public record SettingPatch(
 
     /** Says whether flash is on. */
     public static SettingPatch flash(boolean on) {
-        return of(Optional.of(on), empty(), empty(), empty());
+        return of(Optional.of(on), empty(), FramePatch.NOTHING);
     }
 
     /** Says whether the camera stands on a tripod. */
     public static SettingPatch tripod(boolean on) {
-        return of(empty(), Optional.of(on), empty(), empty());
+        return of(empty(), Optional.of(on), FramePatch.NOTHING);
     }
 
     /** Says what became of the frame. */
     public static SettingPatch kind(Frame.Kind kind) {
-        return of(empty(), empty(), Optional.of(kind), empty());
+        return of(empty(), empty(), new FramePatch(Optional.of(kind), empty(), empty(), empty()));
     }
 
     /** Says words for the frame. */
     public static SettingPatch note(String words) {
-        return of(empty(), empty(), empty(), Optional.of(words));
+        return of(empty(), empty(), new FramePatch(empty(), Optional.of(words), empty(), empty()));
+    }
+
+    /** Says who is on the frame. */
+    public static SettingPatch people(List<String> names) {
+        return of(empty(), empty(), new FramePatch(empty(), empty(), Optional.of(List.copyOf(names)), empty()));
+    }
+
+    /** Says where the frame was. */
+    public static SettingPatch place(Place place) {
+        return of(empty(), empty(), new FramePatch(empty(), empty(), empty(), Optional.of(place)));
     }
 
     private static SettingPatch of(LensPatch optics) {
-        return new SettingPatch(empty(), empty(), optics, NO_NUMBER, empty(), empty(), empty(), empty());
+        return new SettingPatch(empty(), empty(), optics, NO_NUMBER, empty(), empty(), FramePatch.NOTHING);
     }
 
     private static SettingPatch of(Optional<Aperture> aperture, Optional<ExposureTime> time, OptionalDouble bias) {
-        return new SettingPatch(aperture, time, LensPatch.NOTHING, bias, empty(), empty(), empty(), empty());
+        return new SettingPatch(aperture, time, LensPatch.NOTHING, bias, empty(), empty(), FramePatch.NOTHING);
     }
 
-    private static SettingPatch of(
-            Optional<Boolean> flash, Optional<Boolean> tripod, Optional<Frame.Kind> kind, Optional<String> note) {
-        return new SettingPatch(empty(), empty(), LensPatch.NOTHING, NO_NUMBER, flash, tripod, kind, note);
+    private static SettingPatch of(Optional<Boolean> flash, Optional<Boolean> tripod, FramePatch frame) {
+        return new SettingPatch(empty(), empty(), LensPatch.NOTHING, NO_NUMBER, flash, tripod, frame);
+    }
+
+    public Optional<Frame.Kind> kind() {
+        return frame.kind();
+    }
+
+    public Optional<String> note() {
+        return frame.note();
+    }
+
+    public Optional<List<String>> people() {
+        return frame.people();
+    }
+
+    public Optional<Place> place() {
+        return frame.place();
     }
 
     public Optional<Lens> lens() {

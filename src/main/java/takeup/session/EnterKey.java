@@ -17,6 +17,9 @@ final class EnterKey {
         if (!session.prompt().isEmpty()) {
             return enterPrompt(session);
         }
+        if (session.question().flatMap(Outcome.NeedsConfirmation::ifNo).isPresent()) {
+            return LineFlow.take(session, "yes");
+        }
         Optional<Suggestion> suggestion = session.highlighted();
         if (suggestion.isPresent()) {
             return LineFlow.take(session.withoutChoice(), "set " + HeldKeyFlow.typed(session, suggestion.get()));

@@ -65,7 +65,19 @@ final class LineFlow {
                 outcome instanceof Outcome.NeedsConfirmation asked ? asked.ifYes() : (Outcome.Accepted) outcome;
         return accepted.entries().isEmpty()
                 ? ScreenActions.run(session, accepted)
-                : LineResult.done(SaveFlow.accept(session, accepted, from));
+                : LineResult.done(SaveFlow.accept(session, accepted, from).then(it -> asking(it, accepted)));
+    }
+
+    /** What a line asks once it is done: its answer stands in front of the question, which covers it otherwise. */
+    private static Transition asking(Session session, Outcome.Accepted accepted) {
+        if (accepted.thenAsks().isEmpty() || session.saveError().isPresent()) {
+            return Transition.to(session);
+        }
+        Outcome.NeedsConfirmation asks = accepted.thenAsks().get();
+        String text = accepted.answer().text() + " " + asks.question();
+        Optional<Outcome.NeedsConfirmation> asked =
+                Optional.of(new Outcome.NeedsConfirmation(text, asks.ifYes(), asks.ifNo()));
+        return Transition.to(session.with(session.dialogue().asking(asked)).say(LastAnswer.Tone.QUESTION, text));
     }
 
     /** Lines of the prompt go back to it; where something else is being typed by now, PgUp brings them. */

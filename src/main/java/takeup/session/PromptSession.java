@@ -53,11 +53,18 @@ public final class PromptSession {
         Outcome outcome = question.flatMap(it -> it.answer(line, state))
                 .map(it -> (Outcome) it)
                 .orElseGet(() -> outcome(line, remarks));
-        question = outcome instanceof Outcome.NeedsConfirmation asked ? Optional.of(asked) : Optional.empty();
+        question = asked(outcome);
         return outcome instanceof Outcome.Accepted accepted
                         && !accepted.entries().isEmpty()
                 ? save(accepted, remarks)
                 : new Reply(outcome, remarks, Optional.empty());
+    }
+
+    private static Optional<Outcome.NeedsConfirmation> asked(Outcome outcome) {
+        if (outcome instanceof Outcome.NeedsConfirmation asked) {
+            return Optional.of(asked);
+        }
+        return outcome instanceof Outcome.Accepted accepted ? accepted.thenAsks() : Optional.empty();
     }
 
     /** What a line comes to; finished rolls that it speaks of are read in, each once. */
@@ -83,6 +90,7 @@ public final class PromptSession {
         JournalStep step = new JournalStep(state.nextStep(), clock.now(), accepted.entries());
         Optional<SaveError> saveError = store.save(step);
         if (saveError.isPresent()) {
+            question = Optional.empty();
             return new Reply(new Outcome.Rejected("NOT SAVED: " + saveError.get()), remarks, Optional.empty());
         }
         remarks.addAll(store.remarks());

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.ShootInfo;
 import takeup.kit.FilmSize;
 import takeup.roll.Assignment;
+import takeup.session.Key;
 import takeup.session.Playing;
 
 /** Opening a shoot, and the rolls that belong to it. */
@@ -98,6 +99,8 @@ class ShootCommandTest {
         assertEquals(regatta, shooting.roll("R0002").assignment(), "loaded this morning, before the shoot had a name");
         assertEquals(regatta, shooting.roll("R0003").assignment());
         shooting.type("shoot Regatta, second day");
+        assertEquals(regatta, shooting.roll("R0003").assignment(), "until it is said that it was meant for this one");
+        shooting.type("y");
         assertEquals(
                 "Regatta, second day",
                 shooting.roll("R0003").assignment().orElseThrow().name(),
@@ -162,5 +165,103 @@ class ShootCommandTest {
         shooting.later(minutes).type(".");
         assertEquals(shooting.standing(), shooting.warnings(), "what is said stands");
         return shooting.warnings();
+    }
+
+    private static String shootOf(Shooting shooting, String roll) {
+        return shooting.roll(roll).assignment().map(Assignment::name).orElse("-");
+    }
+
+    private static String shootsOfFrames(Shooting shooting, String roll) {
+        return shooting.roll(roll).frames().stream()
+                .map(it -> it.scene().shoot().map(Assignment::name).orElse("-"))
+                .toList()
+                .toString();
+    }
+
+    @Test
+    void aRollThatWasBegunStaysWithTheShootItWasLoadedFor() {
+        Shooting shooting = Shooting.of("cam 35", "shoot Church client Harriet", "load bw400", "5.6 125");
+        String said = shooting.type("shoot Castle");
+        assertTrue(said.contains("R0001 in 35 stays with Church; frames from now on are noted as Castle"), said);
+        shooting.type("8 125");
+        shooting.typeSurely("unload");
+        assertEquals("Church", shootOf(shooting, "R0001"));
+        assertEquals(
+                Optional.of("Harriet"),
+                shooting.roll("R0001").assignment().orElseThrow().client());
+        assertEquals("[-, Castle]", shootsOfFrames(shooting, "R0001"), "it served two shoots, and says so by frame");
+    }
+
+    @Test
+    void aRollWithoutAFrameIsAskedAboutOnce() {
+        Shooting shooting = Shooting.of("cam 35", "shoot Church", "load bw400");
+        assertEquals(
+                "R0001 in 35 was loaded for Church and has no frame yet. Is it for Castle now? y/n",
+                shooting.askedBehind("shoot Castle"));
+        assertEquals("Castle", shoot(shooting).name(), "the shoot is open whatever the answer");
+        assertEquals("R0001 for Castle.", shooting.type("y"));
+        assertEquals("Castle", shootOf(shooting, "R0001"));
+        assertTrue(shooting.refused("yes").contains("nothing was asked"), "once");
+    }
+
+    @Test
+    void anyOtherLineLeavesTheRollWhereItWas() {
+        Shooting no = Shooting.of("cam 35", "shoot Church", "load bw400", "shoot Castle", "n");
+        assertEquals("Church", shootOf(no, "R0001"));
+        Shooting frame = Shooting.of("cam 35", "shoot Church", "load bw400", "shoot Castle", "8 125");
+        assertEquals("Church", shootOf(frame, "R0001"));
+        assertEquals("[Castle]", shootsOfFrames(frame, "R0001"));
+    }
+
+    @Test
+    void aMistypedNameIsAskedAboutToo() {
+        Shooting shooting = Shooting.of("cam 35", "shoot Regata day", "load bw400", "8 125");
+        assertEquals(
+                "R0001 in 35 was loaded for Regata day and has 1 frame. Is it for Regatta day now? y/n",
+                shooting.askedBehind("shoot Regatta day"));
+        shooting.type("y");
+        assertEquals("Regatta day", shootOf(shooting, "R0001"));
+    }
+
+    @Test
+    void whatIsSaidMoreOfTheSameShootIsSaidOfItsRolls() {
+        Shooting shooting = Shooting.of("cam 35", "shoot Church", "load bw400", "8 125");
+        shooting.type("shoot Church client Harriet");
+        assertEquals(
+                Optional.of("Harriet"),
+                shooting.roll("R0001").assignment().orElseThrow().client());
+        shooting.type("shoot Church on 2026-09-13");
+        assertEquals(
+                LocalDate.parse("2026-09-13"),
+                shooting.roll("R0001").assignment().orElseThrow().date());
+    }
+
+    @Test
+    void oneRollIsMovedToAnotherShoot() {
+        Shooting shooting = Shooting.of("cam 35", "shoot Church client Harriet", "load bw400", "5.6 125");
+        shooting.type("shoot Castle client Rowing club");
+        shooting.type("8 125");
+        assertEquals("R0001 belongs to Castle, 2026-09-12.", shooting.type("fix roll r1 shoot castle"));
+        assertEquals(
+                Optional.of("Rowing club"),
+                shooting.roll("R0001").assignment().orElseThrow().client(),
+                "the client of that shoot");
+        assertEquals("R0001 belongs to Old Harbour, 2026-09-12.", shooting.type("fix roll shoot Old Harbour"));
+        assertEquals(
+                Optional.empty(),
+                shooting.roll("R0001").assignment().orElseThrow().client());
+        assertTrue(shooting.refused("fix roll r1 shoot").contains("to which shoot?"));
+    }
+
+    @Test
+    void onTheScreenEnterSaysYesAndEscNo() {
+        Playing day = Playing.of("cam 35", "shoot Church", "load bw400").lines("shoot Castle");
+        assertTrue(
+                day.said().contains("Shoot: Castle") && day.said().contains("Is it for Castle now? y/n"), day.said());
+        day.press(Key.Name.ENTER);
+        assertEquals("Castle", day.roll("R0001").assignment().orElseThrow().name());
+        Playing left = Playing.of("cam 35", "shoot Church", "load bw400", "shoot Castle");
+        left.press(Key.Name.ESCAPE);
+        assertEquals("Church", left.roll("R0001").assignment().orElseThrow().name());
     }
 }

@@ -116,6 +116,16 @@ public final class Shooting {
         return Assertions.fail("\"" + line + "\" should be questioned, but " + outcome);
     }
 
+    /** A line that does something and asks something behind it: what it asks. */
+    public String askedBehind(String line) {
+        Outcome outcome = read(line);
+        if (outcome instanceof Outcome.Accepted does && does.thenAsks().isPresent()) {
+            last = does.answer();
+            return does.thenAsks().get().question();
+        }
+        return Assertions.fail("\"" + line + "\" should ask something, but " + outcome);
+    }
+
     public ShootState situation() {
         return session.state();
     }

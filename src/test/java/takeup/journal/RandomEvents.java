@@ -57,9 +57,11 @@ import takeup.roll.Exposure;
 import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.LoadCheck;
+import takeup.roll.Place;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
 
@@ -237,7 +239,25 @@ public final class RandomEvents {
                 one(List.of(Frame.Kind.values())),
                 exposure(),
                 further,
-                maybe(this::words));
+                maybe(this::words),
+                new Scene(people(), shootPlace(), maybe(this::assignment)));
+    }
+
+    private List<String> people() {
+        return random.nextBoolean() ? List.of() : List.of(words(), words());
+    }
+
+    private Place shootPlace() {
+        return random.nextBoolean()
+                ? Place.UNKNOWN
+                : new Place(
+                        maybe(this::words),
+                        maybe(() -> new Coordinates(number(-90, 90), number(-180, 180))),
+                        random.nextBoolean());
+    }
+
+    private Assignment assignment() {
+        return new Assignment(words(), at().toLocalDate(), maybe(this::words), shootPlace());
     }
 
     private SettingPatch change() {
@@ -253,8 +273,11 @@ public final class RandomEvents {
                 maybeNumber(-3, 3),
                 maybe(random::nextBoolean),
                 maybe(random::nextBoolean),
-                maybe(() -> one(List.of(Frame.Kind.values()))),
-                maybe(this::words));
+                new SettingPatch.FramePatch(
+                        maybe(() -> one(List.of(Frame.Kind.values()))),
+                        maybe(this::words),
+                        maybe(this::people),
+                        maybe(this::shootPlace)));
     }
 
     Film film() {
@@ -308,7 +331,7 @@ public final class RandomEvents {
                 new RollEvent.Unknown(
                         "slate",
                         "{\"event\":\"slate\",\"board\":[1.0,1e3,12345678901234567890,\"\\u00e9\\/\"],\"of\":{\"n\":null}}");
-            case 13 -> new RollEvent.ShootAssigned(new Assignment(words(), at().toLocalDate(), maybe(this::words)));
+            case 13 -> new RollEvent.ShootAssigned(assignment());
             case 14 ->
                 new RollEvent.LoadChecked(
                         one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
@@ -382,15 +405,18 @@ public final class RandomEvents {
             bag = bag.plus(lot(), random.nextInt(12)).into(roll(), lot());
         }
         return new Day(
-                cameras, metering, maybe(this::shoot), plan, bag, Set.of(), random.nextBoolean(), Optional.empty());
+                cameras,
+                metering,
+                new Day.Showing(maybe(this::shoot), Scene.NONE),
+                plan,
+                bag,
+                Set.of(),
+                random.nextBoolean(),
+                Optional.empty());
     }
 
     private ShootInfo shoot() {
-        return new ShootInfo(
-                "Regatta " + words(),
-                at().toLocalDate(),
-                maybe(() -> new Coordinates(number(-90, 90), number(-180, 180))),
-                maybe(this::words));
+        return new ShootInfo("Regatta " + words(), at().toLocalDate(), shootPlace(), maybe(this::words));
     }
 
     private KeyMoment moment() {
