@@ -12,6 +12,13 @@ public final class Grid {
     /** More marks than this on one letter would spill over its neighbours. */
     private static final int MARKS = 4;
 
+    /** Each of these characters as a text, made once. */
+    private static final String[] ASCII = new String[0x7f];
+
+    static {
+        Arrays.setAll(ASCII, Character::toString);
+    }
+
     private final int columns;
     private final Cell[][] cells;
     private int cursorColumn = -1;
@@ -74,9 +81,11 @@ public final class Grid {
                 letter = -1;
                 at = Math.min(right, at + wide);
             } else {
-                blank(at, at + wide, row, role);
+                if (wide == 2 || splitsWide(at, row)) {
+                    blank(at, at + wide, row, role);
+                }
                 letter = at;
-                cells[row][at] = new Cell(Character.toString(point), role);
+                cells[row][at] = new Cell(text(point), role);
                 if (wide == 2) {
                     cells[row][at + 1] = new Cell("", role);
                 }
@@ -84,6 +93,15 @@ public final class Grid {
             }
         }
         return at;
+    }
+
+    private static String text(int point) {
+        return point < ASCII.length ? ASCII[point] : Character.toString(point);
+    }
+
+    /** Whether a letter here would leave half of a wide one standing. */
+    private boolean splitsWide(int column, int row) {
+        return cells[row][column].isSecondHalf() || column + 1 < columns && cells[row][column + 1].isSecondHalf();
     }
 
     /** Draws two dots of a picture into a cell, one above the other; beyond the edges nothing. */

@@ -51,7 +51,9 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                             .hold()
                             .filter(hold -> hold.isKeptBy(rows.get(it)))
                             .isPresent());
-            keep(Suggestions.Rule.STEADY, it -> isSteady(rows.get(it)));
+            if (!asked.support().tripod() && isThereShort()) {
+                keep(Suggestions.Rule.STEADY, it -> !isLong(rows.get(it)));
+            }
             keepLeast(Suggestions.Rule.ERROR, this::errorBand);
             keepLeast(Suggestions.Rule.ERROR, this::wrongSide);
             keep(Suggestions.Rule.SPOILS_NOTHING, it -> !spoils(rows.get(it)));
@@ -82,8 +84,18 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         private void keep(Suggestions.Rule rule, IntPredicate meets) {
-            if (left().anyMatch(meets)) {
-                left().filter(meets.negate()).boxed().toList().forEach(it -> droppedBy.set(it, Optional.of(rule)));
+            List<Integer> worse = new ArrayList<>();
+            int left = 0;
+            for (int i = 0; i < rows.size(); i++) {
+                if (droppedBy.get(i).isEmpty()) {
+                    left++;
+                    if (!meets.test(i)) {
+                        worse.add(i);
+                    }
+                }
+            }
+            if (worse.size() < left) {
+                worse.forEach(it -> droppedBy.set(it, Optional.of(rule)));
             }
         }
 
@@ -92,10 +104,16 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
         }
 
         private void keepLeast(Suggestions.Rule rule, ToDoubleFunction<Suggestion> measure, double tolerance) {
-            double least = left().mapToDouble(it -> measure.applyAsDouble(rows.get(it)))
-                    .min()
-                    .orElse(0);
-            keep(rule, it -> measure.applyAsDouble(rows.get(it)) <= least + tolerance + 1e-6);
+            double[] measured = new double[rows.size()];
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < measured.length; i++) {
+                if (droppedBy.get(i).isEmpty()) {
+                    measured[i] = measure.applyAsDouble(rows.get(i));
+                    least = Math.min(least, measured[i]);
+                }
+            }
+            double most = least + tolerance + 1e-6;
+            keep(rule, it -> measured[it] <= most);
         }
 
         private boolean isUsable(Suggestion row) {
@@ -140,11 +158,10 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
          * what is held, or where no shorter one comes within a third of a stop: nobody holds a camera for 3 s to win a
          * tenth of a stop.
          */
-        private boolean isSteady(Suggestion row) {
-            boolean isThereShorter = left().mapToObj(rows::get)
+        private boolean isThereShort() {
+            return left().mapToObj(rows::get)
                     .anyMatch(it ->
                             !isLong(it) && !Stops.above(Math.abs(it.errorStops().orElse(Double.MAX_VALUE)), 2 * SIXTH));
-            return asked.support().tripod() || !isThereShorter || !isLong(row);
         }
 
         private boolean isLong(Suggestion row) {

@@ -39,22 +39,20 @@ final class FooterKeys {
             footer.answer("y", "yes");
             footer.answer("n", "no");
         }
-        for (KeyHelp key : KeyHelp.now(session)) {
-            String action = action(key.key());
-            boolean isEscape = key.key().equals("Esc");
-            if (action.isEmpty() || isAsked && isEscape) {
+        for (String key : KeyHelp.now(session, it -> !action(it).isEmpty())) {
+            String action = action(key);
+            boolean isEscape = key.equals("Esc");
+            if (isAsked && isEscape) {
                 continue;
             }
-            if (isLoadCheck
-                    && session.view().chosen() < 0
-                    && (isEscape || key.key().equals("Enter"))) {
-                footer.answer(key.key(), action);
-            } else if (key.key().equals("F7")) {
-                footer.answer("F7", action);
+            if (isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
+                footer.answer(key, action);
+            } else if (key.equals("F7")) {
+                footer.answer(key, action);
             } else if (isEscape && !isTyped && !isPlainShoot()) {
-                footer.first(key.key(), action);
+                footer.first(key, action);
             } else {
-                footer.then(key.key(), action);
+                footer.then(key, action);
             }
         }
         return footer;

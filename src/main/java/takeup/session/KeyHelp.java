@@ -1,7 +1,9 @@
 package takeup.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /**
  * A key as help, the footer and {@code takeup keys} show it.
@@ -29,11 +31,17 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
         return KeyBindings.ALL.stream().map(KeyHelp::of).toList();
     }
 
-    /** The keys that do something now, for the footer. */
-    public static List<KeyHelp> now(Session session) {
-        return KeyBindings.ALL.stream()
-                .filter(it -> it.isHere(session) && it.whyNot().apply(session).isEmpty())
-                .map(KeyHelp::of)
-                .toList();
+    /** The keys, of those that are asked for, that do something now. */
+    public static List<String> now(Session session, Predicate<String> asked) {
+        List<String> keys = new ArrayList<>();
+        for (KeyBinding binding : KeyBindings.ALL) {
+            String key = binding.key().toString();
+            if (binding.isHere(session)
+                    && asked.test(key)
+                    && binding.whyNot().apply(session).isEmpty()) {
+                keys.add(key);
+            }
+        }
+        return keys;
     }
 }

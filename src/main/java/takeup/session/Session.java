@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import takeup.action.Menu;
 import takeup.action.PickList;
-import takeup.advice.AdviceRequest;
 import takeup.command.Outcome;
 import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
@@ -59,8 +58,13 @@ public record Session(
      * @param letters the writer's letters for new roll numbers
      * @param folder the data folder, as it is named to the photographer
      * @param readOnly why nothing can be written; empty if it can
+     * @param lastAdvice the advice that was worked out last
      */
-    public record Settings(String letters, String folder, Optional<String> readOnly) {}
+    public record Settings(String letters, String folder, Optional<String> readOnly, LastAdvice lastAdvice) {
+        public Settings(String letters, String folder, Optional<String> readOnly) {
+            this(letters, folder, readOnly, new LastAdvice());
+        }
+    }
 
     /** The model at the start. */
     public static Session begin(
@@ -215,13 +219,9 @@ public record Session(
         return advice().map(Suggestions::best).orElse(-1);
     }
 
-    /** What the light of the day asks for, without what the shutter cannot do; worked out anew at each call. */
+    /** What the light of the day asks for, without what the shutter cannot do. */
     public Optional<Suggestions> advice() {
-        ShootState state = shown();
-        return state.day()
-                .light()
-                .flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)))
-                .map(Suggestions::withoutImpossible);
+        return settings.lastAdvice().of(shown());
     }
 
     /** What can be picked where there is nothing to suggest yet. */

@@ -90,9 +90,11 @@ public final class Painter {
     }
 
     private void paint(Grid grid, Grid before, int row) {
+        if (before != null && !differs(grid, before, row)) {
+            return;
+        }
         // Where the terminal may count columns differently, any change redraws the whole row.
-        boolean whole =
-                before == null || (uncertain(grid, row) || uncertain(before, row)) && differs(grid, before, row);
+        boolean whole = before == null || uncertain(grid, row) || uncertain(before, row);
         for (int column = 0; column < grid.columns(); column++) {
             Cell cell = grid.cell(column, row);
             if (!cell.isSecondHalf() && (whole || !cell.equals(before.cell(column, row)))) {

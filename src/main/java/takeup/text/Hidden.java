@@ -32,10 +32,24 @@ public final class Hidden {
     /** Where the first of them stands in a text; the text's length if there is none. */
     public static int first(String text) {
         int at = 0;
-        while (at < text.length() && !is(text.codePointAt(at))) {
-            at += Character.charCount(text.codePointAt(at));
+        while (at < text.length()) {
+            char letter = text.charAt(at);
+            if (isPlain(letter)) {
+                at++;
+                continue;
+            }
+            int point = text.codePointAt(at);
+            if (is(point)) {
+                return at;
+            }
+            at += Character.charCount(point);
         }
         return at;
+    }
+
+    /** Most of what is ever shown: a printable ASCII character. */
+    private static boolean isPlain(char letter) {
+        return letter >= ' ' && letter < 0x7f;
     }
 
     /** A code point as a visible escape: {@code \}{@code u{1b}}. */

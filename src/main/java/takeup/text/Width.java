@@ -23,21 +23,37 @@ public final class Width {
         0x3fffd
     };
 
+    /** The blocks of lines and of large letters, of which a screen is full: one column each. */
+    private static final int BOX_DRAWING = 0x2500;
+
+    private static final int GEOMETRIC_SHAPES = 0x25a0;
+
     private Width() {}
 
     /** Columns that the text takes with nothing {@link Hidden} in it; marks that sit on a letter take none. */
     public static int of(String text) {
-        String seen = Hidden.shown(text);
+        return ofShown(Hidden.shown(text));
+    }
+
+    private static int ofShown(String seen) {
         int columns = 0;
-        for (int at = 0; at < seen.length(); at += Character.charCount(seen.codePointAt(at))) {
-            columns += of(seen.codePointAt(at));
+        int at = 0;
+        while (at < seen.length()) {
+            if (seen.charAt(at) < 0x300) {
+                columns++;
+                at++;
+            } else {
+                int point = seen.codePointAt(at);
+                columns += of(point);
+                at += Character.charCount(point);
+            }
         }
         return columns;
     }
 
     /** Columns of one character that is fit to be shown: 0, 1 or 2. */
     public static int of(int point) {
-        if (point < 0x300) {
+        if (point < 0x300 || point >= BOX_DRAWING && point < GEOMETRIC_SHAPES) {
             return 1;
         }
         int type = Character.getType(point);
@@ -72,7 +88,7 @@ public final class Width {
      */
     public static String cut(String text, int columns) {
         String seen = Hidden.shown(text);
-        if (of(seen) <= columns) {
+        if (ofShown(seen) <= columns) {
             return seen;
         }
         if (columns < 1) {
