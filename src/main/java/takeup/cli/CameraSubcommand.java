@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import takeup.json.Json;
 import takeup.kit.Camera;
@@ -19,19 +18,15 @@ import takeup.options.JsonOption;
 /** {@code takeup camera}: all cameras; with a KEY what is known about one. */
 @Command(
         name = "camera",
-        description = {
-            "Prints what is known about a camera.",
-            "camera new KEY writes a file to start one of your own from."
-        })
+        description = "Prints what is known about a camera.",
+        footer = {"", "For example:", "  takeup camera", "  takeup camera 645"},
+        subcommands = CameraNewSubcommand.class)
 final class CameraSubcommand extends ProfileSubcommand<Camera> {
     @Parameters(
             paramLabel = "KEY",
-            arity = "0..2",
-            description = "The camera's key, such as 645; or new and a key; without it all are listed.")
-    List<String> words = List.of();
-
-    @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that camera.")
-    String like;
+            arity = "0..1",
+            description = "The camera's key, such as 645; without it all are listed.")
+    String key;
 
     @Mixin
     JsonOption json;
@@ -42,7 +37,7 @@ final class CameraSubcommand extends ProfileSubcommand<Camera> {
 
     @Override
     public Integer call() {
-        return run(words, like, json);
+        return run(Optional.ofNullable(key), json);
     }
 
     @Override

@@ -11,7 +11,10 @@ import takeup.options.GlobalOptions;
 import takeup.text.English;
 
 /** {@code takeup check}: what is wrong in data folders. Only reads. */
-@Command(name = "check", description = "Reads everything in data folders and says what is wrong; changes nothing.")
+@Command(
+        name = "check",
+        description = "Reads everything in data folders and says what is wrong; changes nothing.",
+        footer = {"", "For example:", "  takeup check", "  takeup check backup"})
 final class CheckSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

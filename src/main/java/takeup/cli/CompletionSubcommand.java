@@ -22,9 +22,11 @@ import takeup.text.Nearest;
         description = {"Prints what lets a shell complete commands, options, keys of profiles and roll numbers."},
         footer = {
             "",
-            "In ~/.bashrc: eval \"$(takeup completion bash)\". In ~/.zshrc, after compinit: eval \"$(takeup "
-                    + "completion zsh)\".",
-            "For fish: takeup completion fish > ~/.config/fish/completions/takeup.fish."
+            "The first line goes into ~/.bashrc; zsh has the same in ~/.zshrc, after compinit.",
+            "",
+            "For example:",
+            "  eval \"$(takeup completion bash)\"",
+            "  takeup completion fish > ~/.config/fish/completions/takeup.fish"
         })
 final class CompletionSubcommand implements Callable<Integer> {
     @ParentCommand

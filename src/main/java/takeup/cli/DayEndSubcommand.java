@@ -41,7 +41,8 @@ import takeup.roll.RollRecord;
             "Says where every roll of the day is: closed, in a camera, or missing; what is odd; and what to "
                     + "write on each.",
             "With the rolls that you hold it names those that you do not. The exit status is 1 while a roll is missing."
-        })
+        },
+        footer = {"", "For example:", "  takeup day-end", "  takeup day-end 1-3"})
 final class DayEndSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
@@ -58,7 +59,7 @@ final class DayEndSubcommand implements Callable<Integer> {
     @Option(
             names = "--clock",
             paramLabel = "TIME",
-            description = "As if it were that time, such as 2026-09-12T23:00+02:00.")
+            description = "Another time than now: 2026-09-12T23:00+02:00.")
     String clock;
 
     @Override

@@ -26,7 +26,8 @@ import takeup.terminal.Terminal;
 @Command(
         name = "demo",
         description = "Regatta day: a tour of eight steps through a day under way, in a temporary folder or in that of "
-                + "--data.")
+                + "--data.",
+        footer = {"", "For example:", "  takeup demo", "  takeup demo --data regatta"})
 final class DemoSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -19,7 +19,10 @@ import takeup.session.Session;
 import takeup.text.Padding;
 
 /** {@code takeup keys}: the table of keys and the words of the prompt. */
-@Command(name = "keys", description = "Lists the keys and the words of the prompt.")
+@Command(
+        name = "keys",
+        description = "Lists the keys and the words of the prompt.",
+        footer = {"", "For example:", "  takeup keys", "  takeup keys --json"})
 final class KeysSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -17,7 +17,13 @@ import takeup.options.GlobalOptions;
 @Command(
         name = "line",
         description = "Reads lines as on the prompt, answers each with one line, in order, after what it logged "
-                + "is safe on disk.")
+                + "is safe on disk.",
+        footer = {
+            "",
+            "For example:",
+            "  printf 'cam 645\\nload cn400\\n' | takeup line",
+            "  takeup line --json < day.txt"
+        })
 final class LineSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
@@ -28,8 +34,8 @@ final class LineSubcommand implements Callable<Integer> {
     @Option(
             names = "--clock",
             paramLabel = "TIME",
-            description = "A clock that stands still until a line \"clock +10min\" moves it, such as "
-                    + "2026-09-12T15:00+02:00.")
+            description = "Another time than now: 2026-09-12T15:00+02:00. It stands still until a line "
+                    + "\"clock +10min\" moves it.")
     String clock;
 
     @Override

@@ -10,8 +10,8 @@ import takeup.shell.SubcommandTree;
 /** {@code takeup man}: the manual page. */
 @Command(
         name = "man",
-        description = "Prints the manual page: takeup man | man -l -",
-        footer = {"", "To keep it: takeup man > ~/.local/share/man/man1/takeup.1"})
+        description = "Prints the manual page.",
+        footer = {"", "For example:", "  takeup man | man -l -", "  takeup man > ~/.local/share/man/man1/takeup.1"})
 final class ManSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

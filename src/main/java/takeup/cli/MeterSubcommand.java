@@ -34,7 +34,15 @@ import takeup.text.Padding;
 import takeup.text.Plain;
 
 /** {@code takeup meter}: a reading, a camera and a film in, settings out. */
-@Command(name = "meter", description = "Turns a light reading into settings, as m does on the prompt.")
+@Command(
+        name = "meter",
+        description = "Turns a light reading into settings, as m does on the prompt.",
+        footer = {
+            "",
+            "For example:",
+            "  takeup meter 5.6 125 --camera 645 --stock cn400",
+            "  takeup meter ev11.3 --filter yellow --tripod"
+        })
 final class MeterSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -16,10 +16,10 @@ import takeup.history.ShootState;
 import takeup.options.ClockOption;
 import takeup.options.GlobalOptions;
 import takeup.options.OutputOption;
+import takeup.options.PaperOption;
 import takeup.options.RollArgument;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.text.Nearest;
 
 /** {@code takeup paper}: a form to go on with by pen, the rolls in the cameras filled in. Only reads. */
 @Command(
@@ -28,7 +28,8 @@ import takeup.text.Nearest;
             "Prints a form to write frames on with a pen, for the day the laptop dies: a sheet for each roll "
                     + "that is in a camera, and an empty one.",
             "On the prompt, paper ROLL and a line a frame (7 5.6 125 veil) read it back."
-        })
+        },
+        footer = {"", "For example:", "  takeup paper", "  takeup paper 2 --html -o forms.html"})
 final class PaperSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
@@ -43,8 +44,8 @@ final class PaperSubcommand implements Callable<Integer> {
     @Option(names = "--html", description = "A page to print; a FILE that ends in .html is one too.")
     boolean html;
 
-    @Option(names = "--paper", paramLabel = "PAPER", description = "With a page: A4 or Letter.")
-    String paper;
+    @Mixin
+    PaperOption paper;
 
     @Mixin
     OutputOption output;
@@ -55,8 +56,8 @@ final class PaperSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         boolean isPage = html || output.endsWith(".html", ".htm");
-        String size = size();
-        if (paper != null && !isPage) {
+        String size = paper.size().orElse(FrameForm.PAPERS.get(0));
+        if (paper.isGiven() && !isPage) {
             throw new CommandFailed(2, "--paper goes with --html, or a FILE that ends in .html");
         }
         OffsetDateTime now = clock.clock().now();
@@ -69,19 +70,6 @@ final class PaperSubcommand implements Callable<Integer> {
             output.text(global.console(), FrameForm.text(chosen, next, now.toLocalDate()));
         }
         return 0;
-    }
-
-    private String size() {
-        if (paper == null) {
-            return FrameForm.PAPERS.get(0);
-        }
-        return FrameForm.PAPERS.stream()
-                .filter(it -> it.equalsIgnoreCase(paper))
-                .findFirst()
-                .orElseThrow(() -> new CommandFailed(
-                        2,
-                        paper + " is no paper known here: " + String.join(", ", FrameForm.PAPERS)
-                                + Nearest.question(paper, FrameForm.PAPERS)));
     }
 
     private static List<Roll> inCameras(ShootState state) {

@@ -11,7 +11,10 @@ import takeup.files.Settings;
 import takeup.options.GlobalOptions;
 
 /** {@code takeup paths}: where files lie. */
-@Command(name = "paths", description = "Says where things are.")
+@Command(
+        name = "paths",
+        description = "Says where things are.",
+        footer = {"", "For example:", "  takeup paths"})
 final class PathsSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

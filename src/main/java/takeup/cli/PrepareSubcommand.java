@@ -22,7 +22,8 @@ import takeup.report.NightBeforeText.ClientName;
 @Command(
         name = "prepare",
         description = "The night-before list: film in the bag, what is in the cameras, whether it is enough for "
-                + "the plan, what to check.")
+                + "the plan, what to check.",
+        footer = {"", "For example:", "  takeup prepare", "  takeup prepare --clock 2026-09-11T20:00+02:00"})
 final class PrepareSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -13,7 +13,7 @@ import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
 import takeup.text.Padding;
 
-/** What {@code takeup stock} and {@code takeup camera} have in common: all of a sort, one of them, or a new file. */
+/** What {@code takeup stock} and {@code takeup camera} have in common: all of a sort, or one of them. */
 abstract class ProfileSubcommand<T> implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
@@ -41,26 +41,8 @@ abstract class ProfileSubcommand<T> implements Callable<Integer> {
     /** The same as JSON. */
     abstract Json.Obj json(T profile);
 
-    final int run(List<String> words, String like, JsonOption json) {
-        if (isNew(words, like)) {
-            return new NewProfile(global, sort).write(words.get(1), Optional.ofNullable(like));
-        }
-        return words.isEmpty() ? list(json) : show(words.get(0), json);
-    }
-
-    private static boolean isNew(List<String> words, String like) {
-        boolean saysNew = !words.isEmpty() && words.get(0).equals("new");
-        boolean isNew = saysNew && words.size() == 2;
-        if (!isNew && saysNew) {
-            throw new CommandFailed(2, "new needs the key of the new one");
-        }
-        if (!isNew && words.size() == 2) {
-            throw new CommandFailed(2, words.get(1) + " is one word too many");
-        }
-        if (!isNew && like != null) {
-            throw new CommandFailed(2, "--like goes with new");
-        }
-        return isNew;
+    final int run(Optional<String> key, JsonOption json) {
+        return key.isEmpty() ? list(json) : show(key.get(), json);
     }
 
     private int show(String key, JsonOption json) {

@@ -20,7 +20,10 @@ import takeup.options.RollArgument;
 import takeup.roll.Roll;
 
 /** {@code takeup roll}: a roll to read and to hand on. Only reads. */
-@Command(name = "roll", description = "Prints a roll, finished or open.")
+@Command(
+        name = "roll",
+        description = "Prints a roll, finished or open.",
+        footer = {"", "For example:", "  takeup roll 1", "  takeup roll R0001 --csv -o R0001.csv"})
 final class RollSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -25,7 +25,10 @@ import takeup.text.IsoTime;
 import takeup.text.Padding;
 
 /** {@code takeup rolls}: all rolls, where they are, and what is due. Only reads. */
-@Command(name = "rolls", description = "Lists all rolls in the order of loading.")
+@Command(
+        name = "rolls",
+        description = "Lists all rolls in the order of loading.",
+        footer = {"", "For example:", "  takeup rolls", "  takeup rolls --json"})
 final class RollsSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

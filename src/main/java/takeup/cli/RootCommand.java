@@ -23,7 +23,11 @@ import takeup.options.GlobalOptions;
         footer = {
             "",
             "First roll: cam 645, load cn400, m 5.6 125, then the space bar for each frame.",
-            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong."
+            "Exit status: 0 done; 1 it could not be done, or problems were found; 2 the command line was wrong.",
+            "",
+            "For example:",
+            "  takeup demo",
+            "  takeup help order new"
         })
 final class RootCommand extends GlobalOptions implements Callable<Integer> {
     private final Supplier<CommandSpec> allCommands;

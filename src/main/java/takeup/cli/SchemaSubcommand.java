@@ -10,7 +10,10 @@ import takeup.options.GlobalOptions;
 import takeup.text.Nearest;
 
 /** {@code takeup schema}: the JSON Schema of what takeup writes. */
-@Command(name = "schema", description = "Prints the JSON Schema of a document that takeup writes.")
+@Command(
+        name = "schema",
+        description = "Prints the JSON Schema of a document that takeup writes.",
+        footer = {"", "For example:", "  takeup schema roll > roll.schema.json"})
 final class SchemaSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

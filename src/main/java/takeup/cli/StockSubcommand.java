@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.LongExposure;
@@ -27,21 +26,17 @@ import takeup.text.Plain;
  */
 @Command(
         name = "stock",
-        description = {
-            "Prints what is known about a film, its long exposures as a table and as a curve.",
-            "stock new KEY writes a file to start one of your own from."
-        })
+        description = "Prints what is known about a film, its long exposures as a table and as a curve.",
+        footer = {"", "For example:", "  takeup stock", "  takeup stock bw400"},
+        subcommands = StockNewSubcommand.class)
 final class StockSubcommand extends ProfileSubcommand<Stock> {
     private static final double[] TIMES = {1, 2, 4, 8, 15, 30, 60, 120, 240};
 
     @Parameters(
             paramLabel = "KEY",
-            arity = "0..2",
-            description = "The stock's key, such as bw400; or new and a key; without it all are listed.")
-    List<String> words = List.of();
-
-    @Option(names = "--like", paramLabel = "KEY", description = "With new: starts as a copy of that stock.")
-    String like;
+            arity = "0..1",
+            description = "The stock's key, such as bw400; without it all are listed.")
+    String key;
 
     @Mixin
     JsonOption json;
@@ -52,7 +47,7 @@ final class StockSubcommand extends ProfileSubcommand<Stock> {
 
     @Override
     public Integer call() {
-        return run(words, like, json);
+        return run(Optional.ofNullable(key), json);
     }
 
     @Override

@@ -6,59 +6,36 @@ import java.io.StringWriter;
 import java.nio.file.InvalidPathException;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import takeup.console.Clock;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
 import takeup.files.Version;
 import takeup.options.RollArgument;
-import takeup.ordering.OrderSubcommand;
-import takeup.reviewing.DigitalSubcommand;
-import takeup.reviewing.FramesSubcommand;
-import takeup.reviewing.RatingSubcommand;
-import takeup.reviewing.ReviewSubcommand;
-import takeup.reviewing.ScansSubcommand;
-import takeup.reviewing.SlateSubcommand;
 
 /**
  * All commands but the plain start of the screen, and how a command line becomes one of them. Exit status: 0 done, 1 it
  * could not be done or problems were found, 2 the command line was wrong.
  */
 public final class Subcommands {
-    /** In the order of the help. */
-    private static final List<Class<?>> ALL = List.of(
-            LineSubcommand.class,
-            MeterSubcommand.class,
-            RollsSubcommand.class,
-            RollSubcommand.class,
-            CheckSubcommand.class,
-            KeysSubcommand.class,
-            PathsSubcommand.class,
-            SchemaSubcommand.class,
-            DemoSubcommand.class,
-            StockSubcommand.class,
-            CameraSubcommand.class,
-            OrderSubcommand.class,
-            ThemesSubcommand.class,
-            CompletionSubcommand.class,
-            ManSubcommand.class,
-            PrepareSubcommand.class,
-            PlanSubcommand.class,
-            DayEndSubcommand.class,
-            PaperSubcommand.class,
-            ScansSubcommand.class,
-            ReviewSubcommand.class,
-            FramesSubcommand.class,
-            FindSubcommand.class,
-            SlateSubcommand.class,
-            DigitalSubcommand.class,
-            RatingSubcommand.class);
+    /** Options that are passed on to a command and would change nothing there, so that it does not take them. */
+    private static final Map<String, List<String>> UNUSED = Map.of(
+            "help", List.of("--data"),
+            "keys", List.of("--data"),
+            "man", List.of("--data"),
+            "schema", List.of("--data"),
+            "themes", List.of("--data"),
+            "version", List.of("--data"),
+            "order labs", List.of("--from", "--clock"),
+            "order sender", List.of("--from", "--clock"));
 
     private final Console console;
     private final StringWriter help = new StringWriter();
@@ -74,9 +51,9 @@ public final class Subcommands {
     public static int run(String[] arguments, Console console) {
         Subcommands commands = new Subcommands(console);
         Optional<Class<?>> named = named(arguments);
-        CommandLine line = commands.build(named.map(it -> List.<Class<?>>of(it)).orElse(ALL));
+        CommandLine line = named.map(it -> commands.build(List.of(it))).orElseGet(commands::buildAll);
         if (named.isPresent()) {
-            line.setParameterExceptionHandler((problem, args) -> commands.execute(commands.build(ALL), args));
+            line.setParameterExceptionHandler((problem, args) -> commands.execute(commands.buildAll(), args));
         }
         int status = commands.execute(line, arguments);
         console.lines(commands.help.toString());
@@ -84,27 +61,27 @@ public final class Subcommands {
     }
 
     private static Optional<Class<?>> named(String[] arguments) {
-        Map<String, Class<?>> commands = new HashMap<>();
-        ALL.forEach(it -> commands.put(it.getAnnotation(Command.class).name(), it));
-        boolean isHelp = Arrays.stream(arguments).anyMatch(it -> it.startsWith("--help"));
+        Map<String, Class<?>> commands = PartOfDay.commands();
+        boolean isHelp = Arrays.stream(arguments).anyMatch(it -> it.equals("-h") || it.startsWith("--help"));
         return Arrays.stream(arguments)
                 .filter(it -> !isHelp && commands.containsKey(it))
                 .findFirst()
                 .map(commands::get);
     }
 
-    private CommandLine build(List<Class<?>> commands) {
+    private CommandLine buildAll() {
+        return build(PartOfDay.commands().values());
+    }
+
+    private CommandLine build(Collection<Class<?>> commands) {
         CommandLine line =
-                new CommandLine(new RootCommand(console, () -> build(ALL).getCommandSpec()));
+                new CommandLine(new RootCommand(console, () -> buildAll().getCommandSpec()));
         commands.forEach(line::addSubcommand);
         line.registerConverter(RollArgument.class, RollArgument::new);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);
-        String version = "takeup " + Version.number();
-        line.getCommandSpec().version(version);
-        line.getSubcommands().values().forEach(it -> {
-            it.getCommandSpec().version(version);
-            it.getSubcommands().values().forEach(below -> below.getCommandSpec().version(version));
-        });
+        each(line, it -> it.getCommandSpec().version(Version.text()));
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, GroupedHelp::commands);
+        UNUSED.forEach((path, options) -> withoutUnused(line, List.of(path.split(" ")), options));
         line.setUnmatchedOptionsAllowedAsOptionParameters(false);
         line.setOut(new PrintWriter(help));
         line.setParameterExceptionHandler((problem, args) -> {
@@ -114,6 +91,24 @@ public final class Subcommands {
         });
         line.setExecutionExceptionHandler((problem, command, result) -> failed(problem, line));
         return line;
+    }
+
+    /** Where not all commands are built, one that is not there needs nothing taken away. */
+    private static void withoutUnused(CommandLine line, List<String> path, List<String> options) {
+        CommandLine at = line;
+        for (String word : path) {
+            at = at.getSubcommands().get(word);
+            if (at == null) {
+                return;
+            }
+        }
+        CommandSpec command = at.getCommandSpec();
+        options.forEach(it -> command.remove(command.findOption(it)));
+    }
+
+    private static void each(CommandLine line, Consumer<CommandLine> action) {
+        action.accept(line);
+        line.getSubcommands().values().forEach(it -> each(it, action));
     }
 
     private int execute(CommandLine line, String[] arguments) {

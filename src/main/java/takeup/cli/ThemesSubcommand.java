@@ -17,7 +17,10 @@ import takeup.terminal.ThemeSample;
 import takeup.text.Plain;
 
 /** {@code takeup themes}: some lines in each theme; its colours go to a terminal only. */
-@Command(name = "themes", description = "Shows the looks of the screen, some lines in each.")
+@Command(
+        name = "themes",
+        description = "Shows the looks of the screen, some lines in each.",
+        footer = {"", "For example:", "  takeup themes", "  takeup --theme night"})
 final class ThemesSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

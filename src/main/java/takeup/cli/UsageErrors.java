@@ -47,7 +47,7 @@ final class UsageErrors {
             return word + " is no option of " + command.qualifiedName()
                     + Nearest.question(word, command.optionsMap().keySet());
         }
-        if (command.subcommands().isEmpty()) {
+        if (command.subcommands().isEmpty() || !command.positionalParameters().isEmpty()) {
             return word + " is one word too many for " + command.qualifiedName();
         }
         return word + " is no command" + (command.parent() == null ? "" : " of " + command.qualifiedName())

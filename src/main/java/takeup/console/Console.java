@@ -56,9 +56,14 @@ public final class Console {
 
     /** A document for other programs as the whole answer, indented: what {@code takeup schema NAME} describes. */
     public void json(String name, Json.Obj fields) {
+        raw(document(name, fields));
+    }
+
+    /** The same where it goes to a file. */
+    public static String document(String name, Json.Obj fields) {
         Json.Obj document = Json.object().and("format", "takeup-" + name).and("version", 1);
         fields.fields().forEach(document::and);
-        raw(JsonText.pretty(DecimalFields.in(document)));
+        return JsonText.pretty(DecimalFields.in(document));
     }
 
     /**

@@ -18,6 +18,12 @@ public final class Version {
         return words.length > 1 && words[1].length() >= 10 ? words[1].substring(0, 10) : "unknown";
     }
 
+    /** What {@code --version} says: the version, its date, and the Java that it runs with. */
+    public static String text() {
+        return "takeup " + number() + " of " + date() + ", Java " + System.getProperty("java.version") + " in "
+                + System.getProperty("java.home");
+    }
+
     private static String[] words() {
         try (InputStream in = Version.class.getResourceAsStream("/takeup/version.txt")) {
             return in == null

@@ -55,7 +55,7 @@ public final class SlateCommand implements Command {
             return context.shows(
                     new ScreenAction.ShowSheet(ScreenAction.Sheet.CLOCK),
                     "state",
-                    "The clock is on the screen for the digital camera; later: takeup digital --clock FILE.",
+                    "The clock is on the screen for the digital camera; later: takeup digital --clock-picture FILE.",
                     Json.object().and("at", context.now()));
         }
         Roll roll = context.roll();

@@ -39,11 +39,15 @@ public abstract class GlobalOptions {
             description = "The data folder.")
     String data;
 
-    @Option(names = "--help", usageHelp = true, scope = CommandLine.ScopeType.INHERIT, description = "Shows this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = CommandLine.ScopeType.INHERIT,
+            description = "Shows this help.")
     boolean help;
 
     @Option(
-            names = "--version",
+            names = {"-V", "--version"},
             versionHelp = true,
             scope = CommandLine.ScopeType.INHERIT,
             description = "Shows the version.")

@@ -11,7 +11,8 @@ import takeup.order.Lab;
 @Command(
         name = "labs",
         description = "Lists the labs that profiles describe: labs/KEY.json among your own profiles, and the "
-                + "shipped example.")
+                + "shipped example.",
+        footer = {"", "For example:", "  takeup order labs"})
 final class OrderLabsSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

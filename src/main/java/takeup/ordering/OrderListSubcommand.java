@@ -8,7 +8,10 @@ import picocli.CommandLine.ParentCommand;
 import takeup.options.JsonOption;
 
 /** {@code takeup order list}: all orders, where their rolls are, and what is due. Only reads. */
-@Command(name = "list", description = "Lists the orders, where their rolls are, and what is due.")
+@Command(
+        name = "list",
+        description = "Lists the orders, where their rolls are, and what is due.",
+        footer = {"", "For example:", "  takeup order list", "  takeup order list --json"})
 final class OrderListSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

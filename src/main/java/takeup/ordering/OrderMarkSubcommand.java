@@ -21,7 +21,13 @@ import takeup.text.Nearest;
 @Command(
         name = "mark",
         description = "Says where an order is: sent, scans (they are back), negatives (they are back), or ordered "
-                + "(it is still here).")
+                + "(it is still here).",
+        footer = {
+            "",
+            "For example:",
+            "  takeup order mark 1 sent",
+            "  takeup order mark ORD-001 scans R0001 --on 2026-09-21"
+        })
 final class OrderMarkSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

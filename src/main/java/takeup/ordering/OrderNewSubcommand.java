@@ -46,7 +46,14 @@ import takeup.text.English;
                     + "that the film does not belong in and an index above the box speed without a push "
                     + "stop it until yes."
         },
-        footer = {"", "A wish of the lab's profile is taken back with no words: --border \"\"."})
+        footer = {
+            "",
+            "A wish of the lab's profile is taken back with no words: --border \"\".",
+            "",
+            "For example:",
+            "  takeup order new --lab lab",
+            "  takeup order new 3 --lab lab --border black"
+        })
 final class OrderNewSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

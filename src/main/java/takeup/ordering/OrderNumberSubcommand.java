@@ -11,7 +11,10 @@ import takeup.options.RollArgument;
 import takeup.order.Order;
 
 /** {@code takeup order number}: the number under which the lab keeps a roll. */
-@Command(name = "number", description = "Writes down the lab's own number of a roll.")
+@Command(
+        name = "number",
+        description = "Writes down the lab's own number of a roll.",
+        footer = {"", "For example:", "  takeup order number 1 R0001 4711"})
 final class OrderNumberSubcommand implements Callable<Integer> {
     private static final int LONGEST = 40;
 

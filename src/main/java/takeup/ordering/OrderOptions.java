@@ -26,7 +26,7 @@ abstract class OrderOptions {
             names = "--clock",
             paramLabel = "TIME",
             scope = CommandLine.ScopeType.INHERIT,
-            description = "A time instead of now, such as 2026-09-14T09:30+02:00.")
+            description = "Another time than now: 2026-09-14T09:30+02:00.")
     String clock;
 
     final OrderDesk desk() {

@@ -22,6 +22,12 @@ import takeup.text.Padding;
             "Shows who sends the film, and changes it: what is given here is printed on the sheet and the labels of "
                     + "all orders to come.",
             "It is kept in sender.json of the data folder. \"\" takes a line away."
+        },
+        footer = {
+            "",
+            "For example:",
+            "  takeup order sender",
+            "  takeup order sender --name \"Studio Ines\" --telephone 555-0134"
         })
 final class OrderSenderSubcommand implements Callable<Integer> {
     @ParentCommand

@@ -14,6 +14,7 @@ import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.Version;
 import takeup.options.OutputOption;
+import takeup.options.PaperOption;
 import takeup.order.ExposedRoll;
 import takeup.order.Order;
 import takeup.order.OrderCsv;
@@ -23,7 +24,16 @@ import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
 
 /** {@code takeup order show}: an order to read, to print, or for another program. Only reads. */
-@Command(name = "show", sortOptions = false, description = "Prints an order.")
+@Command(
+        name = "show",
+        sortOptions = false,
+        description = "Prints an order.",
+        footer = {
+            "",
+            "For example:",
+            "  takeup order show 1",
+            "  takeup order show 1 --html --with-frames -o order.html"
+        })
 final class OrderShowSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;
@@ -46,11 +56,8 @@ final class OrderShowSubcommand implements Callable<Integer> {
     @Option(names = "--html", description = "As a page to print: the sheet, and labels for the rolls.")
     boolean html;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "With --html: A4 or Letter; else as the lab's profile says.")
-    String paper;
+    @Mixin
+    PaperOption paper;
 
     @Option(names = "--with-frames", description = "With --html: a page for each roll with its frames.")
     boolean withFrames;
@@ -64,6 +71,7 @@ final class OrderShowSubcommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         refuseWhatDoesNotGoTogether();
+        paper.size();
         OrderDesk desk = order.desk();
         Console console = desk.console();
         Order shown = desk.order(number);
@@ -96,22 +104,16 @@ final class OrderShowSubcommand implements Callable<Integer> {
         if (Stream.of(text, json, csv, html).filter(it -> it).count() > 1) {
             throw new CommandFailed(2, "--text, --json, --csv or --html, one of them");
         }
-        if (!html && (withFrames || paper != null)) {
+        if (!html && (withFrames || paper.isGiven())) {
             throw new CommandFailed(2, "--paper and --with-frames go with --html");
         }
         if (withNotes && !withFrames) {
             throw new CommandFailed(
                     2, html ? "--with-notes goes with --with-frames" : "--paper and --with-frames go with --html");
         }
-        if (paper != null && OrderHtml.PAPERS.stream().noneMatch(it -> it.equalsIgnoreCase(paper))) {
-            throw new CommandFailed(2, paper + " is no paper: " + String.join(", ", OrderHtml.PAPERS));
-        }
     }
 
     private String paper(Order shown) {
-        return OrderHtml.PAPERS.stream()
-                .filter(it -> it.equalsIgnoreCase(paper))
-                .findFirst()
-                .orElse(shown.lab().paper());
+        return paper.size().orElse(shown.lab().paper());
     }
 }

@@ -26,7 +26,8 @@ import takeup.order.Split;
         description = {
             "Parts the rolls of an order into two, to go in two parcels, best on two days.",
             "With moments, rolls that hold the same one travel apart; else odd and even rolls do, or the cameras."
-        })
+        },
+        footer = {"", "For example:", "  takeup order split 1 --by body"})
 final class OrderSplitSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

@@ -16,7 +16,14 @@ import picocli.CommandLine.Command;
             "Orders for the lab: from exposed rolls to a sheet that goes with the film, and where each roll is.",
             "Alone it lists the orders."
         },
-        footer = {"", "A day's film: takeup order new, print the page it names, then takeup order mark ORD-001 sent."},
+        footer = {
+            "",
+            "A day's film: takeup order new, print the page it names, then takeup order mark ORD-001 sent.",
+            "",
+            "For example:",
+            "  takeup order",
+            "  takeup order new --lab lab"
+        },
         subcommands = {
             OrderNewSubcommand.class,
             OrderListSubcommand.class,

@@ -14,7 +14,8 @@ import takeup.order.Order;
 @Command(
         name = "withdraw",
         description = "Takes an order back that has not gone: its rolls are free for another. Its number is never "
-                + "given again.")
+                + "given again.",
+        footer = {"", "For example:", "  takeup order withdraw 1"})
 final class OrderWithdrawSubcommand implements Callable<Integer> {
     @ParentCommand
     OrderOptions order;

@@ -48,7 +48,13 @@ import takeup.text.Width;
         description = {
             "Lays the digital files of the same day beside the frames of a roll, with what they were exposed at.",
             "First tell how far the digital camera's clock is off: photograph slate clock on the screen, then "
-                    + "--clock that file. Files are only read."
+                    + "--clock-picture that file. Files are only read."
+        },
+        footer = {
+            "",
+            "For example:",
+            "  takeup digital --clock-picture card/clock.jpg --shows 15:04:05",
+            "  takeup digital 1 card"
         })
 public final class DigitalSubcommand implements Callable<Integer> {
     @ParentCommand
@@ -65,7 +71,7 @@ public final class DigitalSubcommand implements Callable<Integer> {
     String folder;
 
     @Option(
-            names = "--clock",
+            names = "--clock-picture",
             paramLabel = "FILE",
             description = "A digital picture of slate clock on the screen: the camera's clock is known from then on.")
     String clock;
@@ -73,8 +79,8 @@ public final class DigitalSubcommand implements Callable<Integer> {
     @Option(
             names = "--shows",
             paramLabel = "TIME",
-            description = "With --clock, the time that is to be seen on the picture, where its code cannot be read: "
-                    + "15:04:05.")
+            description =
+                    "With --clock-picture: the time that is to be seen on it, where its code cannot be read: 15:04:05.")
     String shows;
 
     @Mixin
@@ -84,15 +90,15 @@ public final class DigitalSubcommand implements Callable<Integer> {
     public Integer call() throws IOException {
         if (clock != null) {
             if (roll != null || json.isAsked()) {
-                throw new CommandFailed(2, "--clock stands without a roll");
+                throw new CommandFailed(2, "--clock-picture stands without a roll");
             }
             return set();
         }
         if (shows != null) {
-            throw new CommandFailed(2, "--shows goes with --clock");
+            throw new CommandFailed(2, "--shows goes with --clock-picture");
         }
         if (roll == null || folder == null) {
-            throw new CommandFailed(2, "takeup digital takes a roll and a folder, or --clock and a file");
+            throw new CommandFailed(2, "takeup digital takes a roll and a folder, or --clock-picture and a file");
         }
         Roll found = roll.find(global).roll();
         Path path = ScansSubcommand.folder(folder);
@@ -198,7 +204,7 @@ public final class DigitalSubcommand implements Callable<Integer> {
                             .map(it -> "its clock is " + it.words() + ", found "
                                     + it.foundAt().toLocalDate())
                             .orElse("its clock was never compared, and is taken as right: photograph "
-                                    + "slate clock, then takeup digital --clock FILE"));
+                                    + "slate clock, then takeup digital --clock-picture FILE"));
         }
         for (DigitalMatches.FrameMatches row : anchors.rows()) {
             Setting setting = row.frame().exposure().setting();

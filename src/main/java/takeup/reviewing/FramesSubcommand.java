@@ -17,10 +17,9 @@ import takeup.roll.Roll;
 /** {@code takeup frames}: every frame of the archive, roll by roll. */
 @Command(
         name = "frames",
-        description = {
-            "Prints every frame of the archive, roll by roll; with --json as flat lines",
-            "for a spreadsheet or a query engine (takeup schema frames)."
-        })
+        description = "Prints every frame of the archive, roll by roll; with --json as flat lines for a spreadsheet "
+                + "or a query engine (takeup schema frames).",
+        footer = {"", "For example:", "  takeup frames", "  takeup frames --json > frames.jsonl"})
 public final class FramesSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

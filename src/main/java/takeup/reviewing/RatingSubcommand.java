@@ -36,7 +36,8 @@ import takeup.text.Width;
             "Asks which frame of a rating test is the best, and says what to rate the film at, with how sure that is.",
             "The tests of all rolls of that stock count together. The test itself is shot with the word rating "
                     + "on the prompt."
-        })
+        },
+        footer = {"", "For example:", "  takeup rating 3", "  takeup rating 3 --best 2"})
 public final class RatingSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

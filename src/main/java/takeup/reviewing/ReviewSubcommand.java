@@ -1,7 +1,7 @@
 package takeup.reviewing;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,9 +29,10 @@ import takeup.review.VerdictCounts;
         name = "review",
         description = {
             "Says what the verdicts on all frames teach: consistent, change the rating; scattered, "
-                    + "technique or equipment;",
-            "one body only, that shutter. With too few frames it says so."
-        })
+                    + "technique or equipment; one body only, that shutter.",
+            "With too few frames it says so."
+        },
+        footer = {"", "For example:", "  takeup review", "  takeup review --html -o lesson.html"})
 public final class ReviewSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
@@ -39,41 +40,64 @@ public final class ReviewSubcommand implements Callable<Integer> {
     @Mixin
     JsonOption json;
 
-    @Option(names = "--html", paramLabel = "FILE", description = "Also writes a page with its plots.")
-    String page;
+    @Option(names = "--html", description = "As a page with plots; a FILE that ends in .html is one too.")
+    boolean html;
+
+    @Mixin
+    OutputOption output;
+
+    @Option(names = "--rate", description = "Writes the rating into your own profile of the stock, after a yes.")
+    boolean rate;
 
     @Option(
-            names = "--rate",
-            paramLabel = "STOCK",
-            description = "Writes the proposed rating into your own profile of that stock, after a yes.")
-    String rate;
+            names = "--stock",
+            paramLabel = "K",
+            description = "With --rate: the stock's key, where several ratings are proposed.")
+    String stock;
 
     @Override
     public Integer call() throws IOException {
+        refuseWhatDoesNotGoTogether();
         Console console = global.console();
         VerdictCounts tally = new VerdictCounts();
         boolean isWhole = ArchivedRolls.reviewed(global)
                 .forEach(ArchivedRolls.Reviewed::new, it -> tally.add(it.roll(), it.review()));
         Lesson lesson = Lesson.of(tally);
         if (json.isAsked()) {
-            console.json("review", json(tally, lesson));
+            output.exact(console, Console.document("review", json(tally, lesson)));
+        } else if (html || output.endsWith(".html", ".htm")) {
+            output.exact(console, LessonHtml.of(tally, lesson));
         } else {
-            LessonText.of(tally, lesson).forEach(console::line);
+            List<String> lines = new ArrayList<>(LessonText.of(tally, lesson));
+            if (!rate) {
+                stocks(lesson)
+                        .forEach(it -> lines.add("takeup review --rate --stock " + it
+                                + " writes that into your own profile, after a yes."));
+            }
+            output.text(console, String.join("\n", lines) + "\n");
         }
-        if (page != null) {
-            OutputOption.write(Path.of(page), LessonHtml.of(tally, lesson));
-        }
-        if (rate != null) {
+        if (rate) {
             rate(lesson);
-        } else if (!json.isAsked()) {
-            lesson.findings().stream()
-                    .filter(it -> it.kind() == Finding.Kind.RATING)
-                    .map(ReviewSubcommand::stock)
-                    .distinct()
-                    .forEach(it -> console.line(
-                            "takeup review --rate " + it + " writes that into your own profile, after a yes."));
         }
         return isWhole ? 0 : 1;
+    }
+
+    private void refuseWhatDoesNotGoTogether() {
+        if (json.isAsked() && html) {
+            throw new CommandFailed(2, "--json or --html, one of them");
+        }
+        if (stock != null && !rate) {
+            throw new CommandFailed(2, "--stock goes with --rate");
+        }
+    }
+
+    /** The stocks that another rating is proposed for. */
+    private static List<String> stocks(Lesson lesson) {
+        return lesson.findings().stream()
+                .filter(it -> it.kind() == Finding.Kind.RATING)
+                .map(ReviewSubcommand::stock)
+                .distinct()
+                .toList();
     }
 
     private static String stock(Finding finding) {
@@ -82,11 +106,17 @@ public final class ReviewSubcommand implements Callable<Integer> {
 
     /** Writes the rating that the lesson proposes into the photographer's own profile of that stock. */
     private void rate(Lesson lesson) {
+        List<String> proposed = stocks(lesson);
+        if (stock == null && proposed.size() > 1) {
+            throw new CommandFailed(
+                    2, "other ratings are proposed for " + String.join(", ", proposed) + ": name one with --stock");
+        }
+        String key = stock != null ? stock : proposed.stream().findFirst().orElse("any stock");
         Finding finding = lesson.findings().stream()
-                .filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(rate))
+                .filter(it -> it.kind() == Finding.Kind.RATING && stock(it).equals(key))
                 .findFirst()
-                .orElseThrow(() -> new CommandFailed(1, "the verdicts propose no other rating for " + rate));
-        new RatedStock(global, rate).write(LessonText.newIndex(finding));
+                .orElseThrow(() -> new CommandFailed(1, "the verdicts propose no other rating for " + key));
+        new RatedStock(global, key).write(LessonText.newIndex(finding));
     }
 
     private static Json.Obj json(VerdictCounts tally, Lesson lesson) {

@@ -40,7 +40,8 @@ import takeup.text.English;
             "Lays the scans of a folder beside the frames of a roll, says why counts differ and how sure it is.",
             "Scans are only read. On a terminal it opens them side by side; with an option, or in a pipe, "
                     + "it prints."
-        })
+        },
+        footer = {"", "For example:", "  takeup scans 1 scans", "  takeup scans 1 scans --accept --good 1-2"})
 public final class ScansSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

@@ -32,7 +32,8 @@ import takeup.text.English;
         description = {
             "Fills the terminal with a roll's number and its code, to be photographed on the film; any key ends it.",
             "With --read it says which roll the scans of a folder belong to, by the slates on them."
-        })
+        },
+        footer = {"", "For example:", "  takeup slate 1", "  takeup slate --read scans"})
 public final class SlateSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;

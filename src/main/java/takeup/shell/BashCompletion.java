@@ -50,11 +50,14 @@ public record BashCompletion(SubcommandTree tree) {
                     kind=
                     if [[ -n $value ]]; then
                         _takeup_after "$command" "$value"
+                        below=
                     elif [[ $cur == -* ]]; then
                         kind="=$options"
+                        below=
                     else
                         _takeup_in_place "$command" "$place"
-                        [[ $place == 0 && -n $below ]] && kind="=$below"
+                        [[ $place == 0 ]] || below=
+                        [[ -n $below && -z $kind ]] && kind="=$below"
                     fi
                     case $kind in
                         '' | any) ;;
@@ -69,7 +72,7 @@ public record BashCompletion(SubcommandTree tree) {
                             fi
                             ;;
                         *) COMPREPLY=($(compgen -W "$("${words[0]/#\\~/$HOME}" completion --words "$kind" \
-                ${data:+--data "${data/#\\~/$HOME}"} 2>/dev/null)" -- "$cur")) ;;
+                ${data:+--data "${data/#\\~/$HOME}"} 2>/dev/null) $below" -- "$cur")) ;;
                     esac
                 }
                 complete -F _takeup takeup

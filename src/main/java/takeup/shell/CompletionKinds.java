@@ -33,10 +33,8 @@ public final class CompletionKinds {
         switch (option) {
             case "--camera", "--stock", "--meter", "--lab":
                 return option.substring(2) + "s";
-            case "--rate":
-                return "stocks";
             case "--like":
-                return path + "s";
+                return path.replace(" new", "s");
             case "--theme":
                 return "=" + String.join(" ", ThemeCommand.THEMES);
             case "--words":

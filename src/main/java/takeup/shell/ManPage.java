@@ -3,6 +3,7 @@ package takeup.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.files.Settings;
@@ -82,8 +83,27 @@ public record ManPage(SubcommandTree tree) {
                 command,
                 command.flags().stream().filter(it -> !above.passesOn(it)).toList());
         if (command.footer().stream().anyMatch(it -> !it.isBlank())) {
-            page.raw(".PP");
-            command.footer().stream().filter(it -> !it.isBlank()).forEach(page::text);
+            footer(page, command.footer());
+        }
+    }
+
+    /** What help says at the end: flowing text, and examples as they are typed. */
+    private static void footer(Roff page, List<String> lines) {
+        boolean isExample = false;
+        page.raw(".PP");
+        for (String line : lines) {
+            if (!line.isBlank() && line.startsWith(" ") != isExample) {
+                isExample = !isExample;
+                page.raw(isExample ? ".nf" : ".fi");
+            }
+            if (isExample && !line.isBlank()) {
+                page.line(line);
+            } else if (!line.isBlank()) {
+                page.text(line);
+            }
+        }
+        if (isExample) {
+            page.raw(".fi");
         }
     }
 
@@ -93,16 +113,23 @@ public record ManPage(SubcommandTree tree) {
             String names = String.join(", ", flag.names());
             page.item(names + value(names, flag), flag.about());
         }
-        List<String> passed = flags.stream()
-                .filter(command::passesOn)
-                .map(it -> it.names().get(0))
+        String below = command.path().isEmpty() ? "" : " of " + command.path();
+        passed(page, "With every command" + below + " too: ", flags, command::passesToAll);
+        passed(
+                page,
+                "With each command" + below + " that it changes: ",
+                flags,
+                it -> command.passesOn(it) && !command.passesToAll(it));
+    }
+
+    private static void passed(
+            Roff page, String which, List<SubcommandTree.Flag> flags, Predicate<SubcommandTree.Flag> isOne) {
+        List<String> names = flags.stream()
+                .filter(isOne)
+                .map(it -> it.names().get(it.names().size() - 1))
                 .toList();
-        if (!passed.isEmpty()) {
-            page.raw(".PP")
-                    .text((command.path().isEmpty()
-                                    ? "With every command too: "
-                                    : "With all commands of " + command.path() + " too: ")
-                            + String.join(", ", passed) + ".");
+        if (!names.isEmpty()) {
+            page.raw(".PP").text(which + String.join(", ", names) + ".");
         }
     }
 

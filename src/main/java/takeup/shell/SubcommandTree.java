@@ -68,7 +68,9 @@ public record SubcommandTree(
             places.add(new Place(
                     place.paramLabel(),
                     about(place),
-                    CompletionKinds.kind(path, "", place.paramLabel()),
+                    place.paramLabel().equals("COMMAND")
+                            ? "=" + String.join(" ", spec.root().subcommands().keySet())
+                            : CompletionKinds.kind(path, "", place.paramLabel()),
                     place.arity().max() > 1
                             || place.index().max() > place.index().min(),
                     place.arity().min() == 0));
@@ -99,10 +101,16 @@ public record SubcommandTree(
         return all;
     }
 
-    /** Whether an option of this command goes with all those below it too. */
+    /** Whether an option of this command goes with one below it at least. */
     boolean passesOn(Flag flag) {
+        return flags.contains(flag) && below.stream().anyMatch(it -> it.flags.contains(flag));
+    }
+
+    /** Whether it goes with all of them. */
+    boolean passesToAll(Flag flag) {
         return !below.isEmpty()
-                && below.stream().allMatch(it -> it.flags.contains(flag) && (it.below.isEmpty() || it.passesOn(flag)));
+                && below.stream()
+                        .allMatch(it -> it.flags.contains(flag) && (it.below.isEmpty() || it.passesToAll(flag)));
     }
 
     /** The last word of its path. */

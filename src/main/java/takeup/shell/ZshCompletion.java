@@ -56,7 +56,6 @@ public record ZshCompletion(SubcommandTree tree) {
                         _takeup_in_place "$command" "$place"
                         if ((place == 0 && ${#below} > 0)); then
                             _describe command below
-                            return
                         fi
                     fi
                     case $kind in

@@ -63,7 +63,7 @@ class DigitalIT {
                 "Digital reflex",
                 "2026:09:12 11:56:50",
                 "");
-        Installed.Ended set = run("", "digital", "--clock", "clock.jpg", "--data", "day");
+        Installed.Ended set = run("", "digital", "--clock-picture", "clock.jpg", "--data", "day");
         assertEquals(0, set.status(), set.toString());
         assertTrue(set.out().contains("Digital reflex: its clock is 2 h 3 min 10 s slow"), set.out());
         Installed.Ended ended = run("", "digital", "1", "files", "--data", "day", "--json");
@@ -94,7 +94,7 @@ class DigitalIT {
     @Test
     void whereTheCodeCannotBeReadTheTimeIsTyped() throws IOException {
         DigitalFile.write(scratch.resolve("dark.jpg"), small(), "Digital reflex", "2026:09:12 15:04:05", "+02:00");
-        Installed.Ended ended = run("", "digital", "--clock", "dark.jpg", "--data", "day");
+        Installed.Ended ended = run("", "digital", "--clock-picture", "dark.jpg", "--data", "day");
         assertEquals(1, ended.status());
         assertTrue(ended.err().contains("--shows 15:04:05"), ended.err());
         // The process runs in UTC: 13:04:15 there is 15:04:15 at +02:00.
@@ -102,7 +102,7 @@ class DigitalIT {
                 Installed.program(
                         scratch,
                         Map.of("TZ", "UTC"),
-                        List.of("digital", "--clock", "dark.jpg", "--shows", "13:04:15", "--data", "day")),
+                        List.of("digital", "--clock-picture", "dark.jpg", "--shows", "13:04:15", "--data", "day")),
                 "");
         assertEquals(0, typed.status(), typed.toString());
         assertTrue(typed.out().contains("its clock is 10 s slow"), typed.out());

@@ -62,19 +62,19 @@ class OrderCommandTest {
     private int run(String... words) {
         answers.reset();
         errors.reset();
-        List<String> all = new ArrayList<>(List.of("order"));
-        all.addAll(Arrays.asList(words));
-        all.addAll(List.of(
+        List<String> all = new ArrayList<>(List.of(
+                "order",
                 "--clock",
                 "2026-09-14T09:30+02:00",
                 "--data",
                 scratch.resolve("data").toString()));
+        all.addAll(Arrays.asList(words));
         return Subcommands.run(all.toArray(String[]::new), new Console(answers, errors, Map.of("LC_ALL", "C.UTF-8")));
     }
 
     private int from(String... words) {
-        List<String> all = new ArrayList<>(Arrays.asList(words));
-        all.addAll(List.of("--from", loose.toString()));
+        List<String> all = new ArrayList<>(List.of("--from", loose.toString()));
+        all.addAll(Arrays.asList(words));
         return run(all.toArray(String[]::new));
     }
 
@@ -367,7 +367,7 @@ class OrderCommandTest {
         show one                              | 2 | one is no order number
         show 1 --csv --json                   | 2 | one of them
         show 1 --with-frames                  | 2 | go with --html
-        show 1 --html --paper A5              | 2 | A5 is no paper: A4, Letter
+        show 1 --html --paper A5              | 2 | A5 is no paper known here: A4, Letter
         mark 1 send                           | 2 | send is no stage: ordered, sent, scans, negatives; did you mean sent?
         mark 1 sent --on tomorrow             | 2 | tomorrow is no date
         split 1 --by colour                   | 2 | colour is nothing to part rolls by

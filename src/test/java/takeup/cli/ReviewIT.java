@@ -75,10 +75,14 @@ class ReviewIT {
         assertTrue(said.out().contains("rate it at 200") || said.out().contains("rate it at 160"), said.out());
         Path own = scratch.resolve("day/profiles/stocks/bw400.json");
         assertEquals(
-                1, takeup("no\n", "review", "--data", "day", "--rate", "bw400").status());
+                1,
+                takeup("no\n", "review", "--data", "day", "--rate", "--stock", "bw400")
+                        .status());
         assertFalse(Files.exists(own));
         assertEquals(
-                0, takeup("yes\n", "review", "--data", "day", "--rate", "bw400").status());
+                0,
+                takeup("yes\n", "review", "--data", "day", "--rate", "--stock", "bw400")
+                        .status());
         Path shipped = Path.of("profiles/stocks/bw400.json");
         List<String> before = Files.readAllLines(shipped);
         List<String> after = Files.readAllLines(own);
@@ -96,7 +100,7 @@ class ReviewIT {
 
     @Test
     void anotherStockIsNotRatedAnew() {
-        Installed.Ended ended = takeup("yes\n", "review", "--data", "day", "--rate", "cn400");
+        Installed.Ended ended = takeup("yes\n", "review", "--data", "day", "--rate", "--stock", "cn400");
         assertEquals(1, ended.status());
         assertTrue(ended.err().contains("propose no other rating for cn400"), ended.err());
     }
@@ -112,7 +116,8 @@ class ReviewIT {
     void thePageHoldsItsPlotAndFetchesAndRunsNothing() throws IOException {
         assertEquals(
                 0,
-                takeup("", "review", "--data", "day", "--html", "lesson.html").status());
+                takeup("", "review", "--data", "day", "--html", "-o", "lesson.html")
+                        .status());
         String page = Files.readString(scratch.resolve("lesson.html"));
         assertTrue(page.contains("<circle class=\"thin\"") && page.contains("bw400 rated 400"), page);
         assertFalse(

@@ -147,8 +147,8 @@ class WrittenBeforeTest {
     }
 
     private static Installed.Ended run(TypedCommand command, Path folder) {
-        List<String> arguments = new ArrayList<>(command.arguments());
-        arguments.addAll(List.of("--data", folder.toString()));
+        List<String> arguments = new ArrayList<>(List.of("--data", folder.toString()));
+        arguments.addAll(command.arguments());
         return InProcess.run(command.input(), arguments);
     }
 
