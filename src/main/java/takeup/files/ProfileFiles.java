@@ -71,7 +71,8 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
 
     /** Why the photographer's own profiles cannot be listed, if they are there and cannot. */
     private Optional<String> whyUnreadable(Kit.Sort sort) {
-        try (Stream<Path> files = Files.list(own.resolve(folder(sort)))) {
+        try {
+            Files.list(own.resolve(folder(sort))).close();
             return Optional.empty();
         } catch (NoSuchFileException | NotDirectoryException e) {
             return Optional.empty();
