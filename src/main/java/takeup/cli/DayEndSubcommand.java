@@ -56,10 +56,7 @@ final class DayEndSubcommand implements Callable<Integer> {
     @Mixin
     JsonOption json;
 
-    @Option(
-            names = "--clock",
-            paramLabel = "TIME",
-            description = "Another time than now: 2026-09-12T23:00+02:00.")
+    @Option(names = "--clock", paramLabel = "TIME", description = "Another time than now: 2026-09-12T23:00+02:00.")
     String clock;
 
     @Override
