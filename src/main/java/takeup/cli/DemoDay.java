@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntBiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import takeup.console.Clock;
@@ -32,8 +33,9 @@ import takeup.kit.Kit;
  *
  * @param folder the data folder, empty so far
  * @param now the time at which the demo begins: the script reckons from it
+ * @param commands what answers a command line
  */
-record DemoDay(Path folder, OffsetDateTime now) {
+record DemoDay(Path folder, OffsetDateTime now, ToIntBiFunction<String[], Console> commands) {
     private static final String SCRIPT = "/takeup/demo.txt";
     /** The regatta began so many minutes before. */
     private static final int MINUTES_UNDER_WAY = 95;
@@ -126,7 +128,7 @@ record DemoDay(Path folder, OffsetDateTime now) {
         }
         ByteArrayOutputStream errors = new ByteArrayOutputStream();
         Console console = new Console(OutputStream.nullOutputStream(), errors, Map.of());
-        refuseUnless(Subcommands.run(words.toArray(String[]::new), console) == 0, errors);
+        refuseUnless(commands.applyAsInt(words.toArray(String[]::new), console) == 0, errors);
     }
 
     private static void refuseUnless(boolean isTaken, ByteArrayOutputStream errors) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntBiFunction;
 import takeup.console.Console;
 import takeup.demo.DemoScans;
 import takeup.demo.Tour;
@@ -28,6 +29,7 @@ final class DemoExhibits implements Tour.Exhibits {
     private static final RollId ROLL = RollId.parse("R0001").orElseThrow();
 
     private final Path folder;
+    private final ToIntBiFunction<String[], Console> commands;
     private final Thread painter = new Thread(this::paint, "scans of the demo");
     private volatile Optional<Shown> shown = Optional.empty();
     private List<String> lesson = List.of();
@@ -35,8 +37,9 @@ final class DemoExhibits implements Tour.Exhibits {
     /** The scans, read, and the view of them. */
     private record Shown(OpenedScans opened, ScansState view) {}
 
-    DemoExhibits(Path folder) {
+    DemoExhibits(Path folder, ToIntBiFunction<String[], Console> commands) {
         this.folder = folder;
+        this.commands = commands;
         painter.setDaemon(true);
     }
 
@@ -105,7 +108,7 @@ final class DemoExhibits implements Tour.Exhibits {
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         List<String> arguments = new ArrayList<>(List.of("--data=" + folder));
         arguments.addAll(List.of(words));
-        Subcommands.run(
+        commands.applyAsInt(
                 arguments.toArray(String[]::new),
                 new Console(printed, OutputStream.nullOutputStream(), Map.of("LC_ALL", "C.UTF-8")));
         return printed.toString(StandardCharsets.UTF_8).lines().toList();

@@ -45,12 +45,12 @@ final class DemoSubcommand implements Callable<Integer> {
         }
         terminal.show(Tour.opening(terminal.size()));
         try {
-            new DemoDay(folder, Clock.wall().withNano(0)).make();
+            new DemoDay(folder, Clock.wall().withNano(0), global::answer).make();
         } catch (IOException | CommandFailed e) {
             terminal.close();
             throw e instanceof IOException io ? GlobalOptions.unusable(folder, io) : (CommandFailed) e;
         }
-        DemoExhibits exhibits = new DemoExhibits(folder);
+        DemoExhibits exhibits = new DemoExhibits(folder, global::answer);
         int status = new ScreenCommand(folder, global.settings(), console)
                 .behind(new Guided(new Tour(exhibits), exhibits))
                 .run(terminal, theme);

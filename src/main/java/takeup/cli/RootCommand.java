@@ -3,6 +3,7 @@ package takeup.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.function.ToIntBiFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -31,20 +32,27 @@ import takeup.options.GlobalOptions;
         })
 final class RootCommand extends GlobalOptions implements Callable<Integer> {
     private final Supplier<CommandSpec> allCommands;
+    private final ToIntBiFunction<String[], Console> answerer;
 
     @Option(
             names = "--warm",
             description = "Alone: makes the archive that lets takeup start quickly; again after a move or a new Java.")
     boolean warm;
 
-    RootCommand(Console console, Supplier<CommandSpec> allCommands) {
+    RootCommand(Console console, Supplier<CommandSpec> allCommands, ToIntBiFunction<String[], Console> answerer) {
         super(console);
         this.allCommands = allCommands;
+        this.answerer = answerer;
     }
 
     @Override
     public CommandSpec allCommands() {
         return allCommands.get();
+    }
+
+    @Override
+    public int answer(String[] arguments, Console into) {
+        return answerer.applyAsInt(arguments, into);
     }
 
     /** Where a crash report goes, also where what was typed as the data folder cannot be one. */

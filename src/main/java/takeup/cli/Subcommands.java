@@ -75,7 +75,7 @@ public final class Subcommands {
 
     private CommandLine build(Collection<Class<?>> commands) {
         CommandLine line =
-                new CommandLine(new RootCommand(console, () -> buildAll().getCommandSpec()));
+                new CommandLine(new RootCommand(console, () -> buildAll().getCommandSpec(), Subcommands::run));
         commands.forEach(line::addSubcommand);
         line.registerConverter(RollArgument.class, RollArgument::new);
         line.setExpandAtFiles(false).setCaseInsensitiveEnumValuesAllowed(false);

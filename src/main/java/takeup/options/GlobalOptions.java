@@ -66,6 +66,9 @@ public abstract class GlobalOptions {
     /** All commands with their options, also where only the one that was named is built. */
     public abstract CommandSpec allCommands();
 
+    /** Does what another command line asks for; its exit status. */
+    public abstract int answer(String[] arguments, Console into);
+
     public final Console console() {
         return console;
     }

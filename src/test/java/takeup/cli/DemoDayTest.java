@@ -43,14 +43,14 @@ class DemoDayTest {
                 "2026-11-29T01:34Z"
             })
     void theDayCanBeMadeAtAnyTime(String now) throws IOException {
-        new DemoDay(folder(), Clock.parse(now)).make();
+        new DemoDay(folder(), Clock.parse(now), Subcommands::run).make();
         assertTrue(printed("check").contains("9 rolls"), printed("check"));
         assertTrue(printed("check").contains("all in order"), printed("check"));
     }
 
     @Test
     void theWholeProductIsInIt() throws IOException {
-        new DemoDay(folder(), AFTERNOON).make();
+        new DemoDay(folder(), AFTERNOON, Subcommands::run).make();
         try (Stream<Path> all = Files.list(elsewhere)) {
             assertEquals(List.of(folder()), all.toList(), "it is made in its own folder and nowhere else");
         }
@@ -68,8 +68,8 @@ class DemoDayTest {
 
     @Test
     void itsScansAreFoundBesideTheirFrames() throws IOException {
-        new DemoDay(folder(), AFTERNOON).make();
-        DemoExhibits exhibits = new DemoExhibits(folder());
+        new DemoDay(folder(), AFTERNOON, Subcommands::run).make();
+        DemoExhibits exhibits = new DemoExhibits(folder(), Subcommands::run);
         exhibits.finish();
         String scans = printed("scans", "1", exhibits.scansFolder().toString(), "--text");
         assertTrue(scans.contains("frame 13 most likely left out"), scans);
