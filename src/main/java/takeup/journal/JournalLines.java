@@ -175,6 +175,15 @@ final class JournalLines {
     }
 
     private static boolean isTail(byte[] bytes, int from, String crc) {
-        return new String(bytes, from, TAIL, StandardCharsets.ISO_8859_1).equals(CRC + crc + "\"}");
+        return new String(bytes, from, TAIL, StandardCharsets.ISO_8859_1).equals(tail(crc));
+    }
+
+    private static String tail(String crc) {
+        return CRC + crc + "\"}";
+    }
+
+    /** The end that belongs to a record with those bytes in front of it. */
+    static byte[] tail(byte[] bytes, int from, int length) {
+        return tail(crc(bytes, from, length)).getBytes(StandardCharsets.US_ASCII);
     }
 }

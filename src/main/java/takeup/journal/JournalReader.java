@@ -30,6 +30,10 @@ final class JournalReader {
     private boolean hasHeader;
     private boolean newer;
     private Optional<JournalLines.Line> loading = Optional.empty();
+    /** Where the first damaged line begins that no record stands before, and its number; below 0 if none does. */
+    private int firstDamaged = -1;
+
+    private int firstDamagedLine;
 
     private JournalReader(String file, byte[] bytes) {
         this.file = file;
@@ -86,19 +90,63 @@ final class JournalReader {
         if (outOfOrder) {
             lines.sort(Comparator.comparingInt(JournalLines.Line::n));
         }
-        if (loading.isPresent() && (lines.isEmpty() || lines.get(0).n() > 1)) {
-            lines.add(0, loading.get());
-            lastN = Math.max(lastN, 1);
-            problems.add(
-                    file + ":1: the record of the loading is damaged or missing; the copy of it in this line is read");
+        if (lines.isEmpty() || lines.get(0).n() > 1) {
+            addLoading();
         }
         return new JournalLines.Content(
                 lines, problems, good, lastN, good < bytes.length, lacksLineFeed, newer, damaged.toByteArray());
     }
 
+    /** The first record, without which the others say nothing, from its copy or with a bit turned back. */
+    private void addLoading() {
+        String what = "the record of the loading is damaged or missing; the copy of it in this line is read";
+        if (loading.isEmpty() && firstDamaged >= 0) {
+            loading = turnedBack();
+            what = "one bit of the first record is flipped; it is read with that bit turned back";
+        }
+        if (loading.isPresent()) {
+            lines.add(0, loading.get());
+            lastN = Math.max(lastN, 1);
+            problems.add(file + ":" + loading.get().number() + ": " + what);
+        }
+    }
+
+    /**
+     * Versions that kept no copy of the loading wrote its record once. The flipped bit may have made a line feed in the
+     * middle of its line.
+     */
+    private Optional<JournalLines.Line> turnedBack() {
+        number = firstDamagedLine;
+        int end = firstDamaged;
+        for (int lineFeeds = 0; lineFeeds < 2 && end < bytes.length; lineFeeds++) {
+            end += lineFeeds;
+            while (end < bytes.length && bytes[end] != '\n') {
+                end++;
+            }
+            Optional<JournalLines.Line> first =
+                    FlippedBit.turnedBack(bytes, firstDamaged, end).flatMap(this::first);
+            if (first.isPresent()) {
+                return first;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<JournalLines.Line> first(JournalLines.Sealed record) {
+        try {
+            return Optional.of(line(record)).filter(it -> it.n() == 1);
+        } catch (Fields.Unreadable e) {
+            return Optional.empty();
+        }
+    }
+
     private void damaged(int start, int end) {
         damaged.write(bytes, start, end + 1 - start);
         int before = lines.size();
+        if (before == 0 && firstDamaged < 0) {
+            firstDamaged = start;
+            firstDamagedLine = number;
+        }
         takeWholeRecords(start, end);
         report(
                 lines.size() > before
@@ -111,8 +159,7 @@ final class JournalReader {
             Fields fields = new Fields(record.object());
             int n = fields.count("n");
             if (n > 0) {
-                add(new JournalLines.Line(
-                        number, n, fields.whole("step"), fields.time("at"), record.object(), record.text()));
+                add(line(record));
             } else if (n == 0) {
                 hasHeader = true;
                 newer |= !fields.text("format").equals(JournalLines.FORMAT)
@@ -124,6 +171,12 @@ final class JournalReader {
         } catch (Fields.Unreadable e) {
             report("this line cannot be read (" + e.getMessage() + ") and is left out" + after());
         }
+    }
+
+    private JournalLines.Line line(JournalLines.Sealed record) throws Fields.Unreadable {
+        Fields fields = new Fields(record.object());
+        return new JournalLines.Line(
+                number, fields.count("n"), fields.whole("step"), fields.time("at"), record.object(), record.text());
     }
 
     private void add(JournalLines.Line line) {

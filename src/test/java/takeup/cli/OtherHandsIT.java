@@ -160,7 +160,30 @@ class OtherHandsIT {
         }
     }
 
-    /** A journal of an early version holds its loading once; without it the others go to the lab all the same. */
+    /** A journal of version 1.0.0 holds its loading once: a flipped bit of it is turned back, and told. */
+    @Test
+    void noSingleBitOfAnEarlyJournalCostsTheRollEither() throws Exception {
+        Path early = Path.of("src/test/resources/written-by-1.0.0/folder").toAbsolutePath();
+        shell(scratch, "cp -r " + early + " early; chmod -R u+w early");
+        Path journal = scratch.resolve("early/rolls/finished/R0001.journal");
+        byte[] honest = Files.readAllBytes(journal);
+        List<String> ask = List.of("roll", "1", "--json", "--data", "early");
+        String before = Installed.run(scratch, "", ask).out();
+        assertTrue(before.contains("R0001"), before);
+        int second = new String(honest, StandardCharsets.ISO_8859_1).indexOf('\n') + 1;
+        for (int at : new int[] {second, second + 4, second + 90, second + 300}) {
+            byte[] flipped = honest.clone();
+            flipped[at] ^= 4;
+            Files.write(journal, flipped);
+            Installed.Ended roll = Installed.run(scratch, "", ask);
+            assertEquals(before, roll.out(), "byte " + at + ": " + roll);
+            Installed.Ended check = Installed.run(scratch, "", List.of("check", "early"));
+            String words = "R0001.journal:2: one bit of the first record is flipped";
+            assertTrue(check.status() == 1 && check.out().contains(words), "byte " + at + ": " + check);
+        }
+    }
+
+    /** Where the loading is lost altogether, the others go to the lab all the same. */
     @Test
     void aRollThatCannotBeReadKeepsNoOtherFromTheLab() throws Exception {
         shell(scratch, "cp -a honest lost");

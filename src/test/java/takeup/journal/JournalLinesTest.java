@@ -66,7 +66,7 @@ class JournalLinesTest {
                 JournalLines.Content content = JournalReader.read("R0001.journal", damaged);
                 String where = "byte " + at + ", bit " + bit;
                 List<Integer> whole = IntStream.rangeClosed(1, RECORDS)
-                        .filter(n -> isLineFeed || n != line)
+                        .filter(n -> isLineFeed || n != line || n == 1)
                         .boxed()
                         .toList();
                 assertEquals(whole, numbers(content), where);
