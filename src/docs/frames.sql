@@ -7,6 +7,7 @@
 -- is null in all of them for something else.
 create or replace view frames as
 select * from read_json('frames.jsonl', format = 'newline_delimited', columns = {
+    folder: 'VARCHAR',
     roll: 'VARCHAR',
     state: 'VARCHAR',
     camera: 'VARCHAR',
@@ -23,6 +24,7 @@ select * from read_json('frames.jsonl', format = 'newline_delimited', columns = 
     finishedAt: 'TIMESTAMPTZ',
     frame: 'INTEGER',
     sequence: 'INTEGER',
+    id: 'VARCHAR',
     was: 'INTEGER',
     kind: 'VARCHAR',
     "at": 'TIMESTAMPTZ',
@@ -52,6 +54,11 @@ select * from read_json('frames.jsonl', format = 'newline_delimited', columns = 
     overBoxStops: 'DOUBLE',
     flash: 'BOOLEAN',
     tripod: 'BOOLEAN',
+    shoot: 'VARCHAR',
+    people: 'VARCHAR',
+    place: 'VARCHAR',
+    latitude: 'DOUBLE',
+    longitude: 'DOUBLE',
     note: 'VARCHAR',
     warnings: 'VARCHAR',
     exposures: 'INTEGER',

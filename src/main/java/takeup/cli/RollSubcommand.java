@@ -67,11 +67,11 @@ final class RollSubcommand implements Callable<Integer> {
     private void print(Roll found) throws IOException {
         Console console = global.console();
         if (withClient) {
-            output.exact(console, RollJson.textWithClient(found, Version.number()));
+            output.exact(console, RollJson.textWithClient(found, Version.madeBy(global.archive())));
         } else if (json) {
-            output.exact(console, RollJson.text(found, Version.number()));
+            output.exact(console, RollJson.text(found, Version.madeBy(global.archive())));
         } else if (csv) {
-            output.exact(console, RollCsv.of(found));
+            output.exact(console, RollCsv.of(found, Version.madeBy(global.archive())));
         } else {
             output.text(console, RollPlainText.of(found));
         }

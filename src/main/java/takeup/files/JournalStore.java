@@ -66,7 +66,7 @@ public final class JournalStore implements AutoCloseable {
 
     private Optional<String> export(Roll roll) {
         try {
-            writer.export(roll.id(), RollJson.text(roll, Version.number()));
+            writer.export(roll.id(), RollJson.text(roll, Version.madeBy(archive)));
             return Optional.empty();
         } catch (LaterVersion e) {
             return Optional.empty();
@@ -107,7 +107,7 @@ public final class JournalStore implements AutoCloseable {
     /** Sees to the export and the place of rolls that were finished, reopened or changed since. */
     public void settle(List<Roll> rolls) throws IOException {
         for (Roll roll : rolls) {
-            writer.export(roll.id(), RollJson.text(roll, Version.number()));
+            writer.export(roll.id(), RollJson.text(roll, Version.madeBy(archive)));
             if (roll.state() == Roll.State.FINISHED) {
                 writer.settleFinished(roll.id());
             } else {

@@ -21,6 +21,7 @@ import takeup.disk.FileSystem;
 import takeup.disk.Folders;
 import takeup.disk.IoErrorText;
 import takeup.disk.ReadAhead;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
@@ -97,7 +98,8 @@ public record OrderFolder(Path base, boolean isLoose) {
         return rolls(
                 wanted,
                 made,
-                it -> made.apply(ExposedRoll.of(it.id() + ENDING, RollJson.textWithClient(it, Version.number()))));
+                it -> made.apply(ExposedRoll.of(
+                        it.id() + ENDING, RollJson.textWithClient(it, MadeBy.version(Version.number())))));
     }
 
     /** The finished ones among the rolls whose numbers are wanted; what they hold is not looked at. */

@@ -17,6 +17,7 @@ import java.util.Optional;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
+import takeup.handoff.MadeBy;
 import takeup.handoff.Sidecar;
 import takeup.handoff.SidecarDigest;
 import takeup.review.Density;
@@ -64,8 +65,11 @@ public final class SidecarFiles {
 
     private final Console out;
 
-    public SidecarFiles(Console out) {
+    private final MadeBy madeBy;
+
+    public SidecarFiles(Console out, MadeBy madeBy) {
         this.out = out;
+        this.madeBy = madeBy;
     }
 
     /** What became of one sidecar. */
@@ -85,7 +89,7 @@ public final class SidecarFiles {
                 .orElseThrow(() ->
                         new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
         Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
-        for (Wanted wanted : wanted(roll, review, accepted)) {
+        for (Wanted wanted : wanted(roll, review, accepted, madeBy)) {
             counts.merge(write(wanted, Path.of(accepted.folder()), naming), 1, Integer::sum);
         }
         out.line(English.count(counts.getOrDefault(Outcome.WRITTEN, 0), "sidecar") + " written"
@@ -99,12 +103,12 @@ public final class SidecarFiles {
     }
 
     /** The names of sidecars of takeup's own that say something else than the log now does. */
-    public static List<String> stale(Roll roll, Review review) {
+    public static List<String> stale(Roll roll, Review review, MadeBy madeBy) {
         if (review.accepted().isEmpty()) {
             return List.of();
         }
         List<String> stale = new ArrayList<>();
-        for (Wanted wanted : wanted(roll, review, review.accepted().get())) {
+        for (Wanted wanted : wanted(roll, review, review.accepted().get(), madeBy)) {
             for (Naming naming : Naming.values()) {
                 for (Path path : naming.sidecars(wanted.scan)) {
                     Optional<String> there = read(path);
@@ -118,7 +122,7 @@ public final class SidecarFiles {
         return stale;
     }
 
-    private static List<Wanted> wanted(Roll roll, Review review, ReviewEvent.Accepted accepted) {
+    private static List<Wanted> wanted(Roll roll, Review review, ReviewEvent.Accepted accepted, MadeBy madeBy) {
         List<Wanted> all = new ArrayList<>();
         Path folder = Path.of(accepted.folder());
         for (ReviewEvent.PlacedScan placed : accepted.scans()) {
@@ -133,8 +137,7 @@ public final class SidecarFiles {
                 Path scan = folder.resolve(placed.file()).normalize();
                 List<Frame> frames = places.stream().map(roll.frames()::get).toList();
                 Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
-                String text =
-                        Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), Version.number());
+                String text = Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), madeBy);
                 all.add(new Wanted(placed.file(), scan, text));
             }
         }

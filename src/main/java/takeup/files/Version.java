@@ -3,6 +3,8 @@ package takeup.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import takeup.handoff.MadeBy;
+import takeup.journal.Archive;
 
 /** The version of the program and its date, as the build wrote them down. */
 public final class Version {
@@ -10,6 +12,11 @@ public final class Version {
 
     public static String number() {
         return words()[0];
+    }
+
+    /** What is handed over from that data folder. */
+    public static MadeBy madeBy(Archive archive) {
+        return new MadeBy(number(), archive.id());
     }
 
     /** The day it was made, {@code 2026-09-12}. */

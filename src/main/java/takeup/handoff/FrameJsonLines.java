@@ -11,7 +11,7 @@ import takeup.roll.Roll;
  * number, true or false, or null, so that a table of them needs no unpacking.
  */
 public final class FrameJsonLines {
-    private static final List<String> OF_FRAME = List.of("frame", "sequence", "was", "kind", "at");
+    private static final List<String> OF_FRAME = List.of("frame", "sequence", "id", "was", "kind", "at");
 
     private FrameJsonLines() {}
 
@@ -21,8 +21,8 @@ public final class FrameJsonLines {
      * @param scans the scan of each frame, in the roll's order; empty where it has none
      * @param verdicts thin, good or dense, in the same order
      */
-    public static String of(Roll roll, List<Optional<String>> scans, List<Optional<String>> verdicts) {
-        Json.Obj whole = RollJson.of(roll, "");
+    public static String of(Roll roll, MadeBy madeBy, List<Optional<String>> scans, List<Optional<String>> verdicts) {
+        Json.Obj whole = RollJson.of(roll, madeBy);
         List<Json> frames = ((Json.Arr) whole.fields().get("frames")).items();
         // The fields of the roll are the same for each frame, so they are made once.
         String ofRoll = JsonText.line(ofRoll(whole));
@@ -65,6 +65,7 @@ public final class FrameJsonLines {
         Json.Obj stock = inner(whole, "stock");
         Json.Obj development = inner(whole, "development");
         return Json.object()
+                .and("folder", whole.field("folder"))
                 .and("roll", whole.field("roll"))
                 .and("state", whole.field("state"))
                 .and("camera", camera.field("key"))

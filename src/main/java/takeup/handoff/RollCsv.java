@@ -30,24 +30,26 @@ public final class RollCsv {
                     List.of("filters"),
                     ExposureFields.WORKED_OUT,
                     List.of("warnings", "note", "furtherExposures"),
-                    SceneFields.OF_FRAME)
+                    SceneFields.OF_FRAME,
+                    List.of("id"))
             .flatMap(List::stream)
             .toList();
 
     private RollCsv() {}
 
     /** The table; its first row names the columns. */
-    public static String of(Roll roll) {
-        // No cell holds the program's version.
-        Json.Obj json = RollJson.of(roll, "");
+    public static String of(Roll roll, MadeBy madeBy) {
+        Json.Obj json = RollJson.of(roll, madeBy);
         StringBuilder table = new StringBuilder();
         List<String> heads = new ArrayList<>(ROLL_HEADS);
         OF_FRAME.forEach(it -> heads.add(head(it)));
+        heads.add("folder");
         table.append(CsvCell.row(heads));
         List<String> ofRoll = cells(json, OF_ROLL);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
             row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME));
+            row.add(madeBy.folder().orElse(""));
             table.append(CsvCell.row(row));
         }
         return table.toString();

@@ -32,30 +32,28 @@ public final class RollJson {
     private RollJson() {}
 
     /** The roll in a state of any kind, as text on several lines that ends in a line feed. */
-    public static String text(Roll roll, String programVersion) {
-        return JsonText.pretty(of(roll, programVersion));
+    public static String text(Roll roll, MadeBy madeBy) {
+        return JsonText.pretty(of(roll, madeBy));
     }
 
     /** The same with the words about the client, for those who asked for them. */
-    public static String textWithClient(Roll roll, String programVersion) {
-        return JsonText.pretty(of(roll, programVersion, roll.assignment().flatMap(Assignment::client)));
+    public static String textWithClient(Roll roll, MadeBy madeBy) {
+        return JsonText.pretty(of(roll, madeBy, roll.assignment().flatMap(Assignment::client)));
     }
 
-    /**
-     * The roll in a state of any kind, as plain data, without the client. The version is that of the program, such as
-     * 1.0.0.
-     */
-    public static Json.Obj of(Roll roll, String programVersion) {
-        return of(roll, programVersion, Optional.empty());
+    /** The roll in a state of any kind, as plain data, without the client. */
+    public static Json.Obj of(Roll roll, MadeBy madeBy) {
+        return of(roll, madeBy, Optional.empty());
     }
 
-    private static Json.Obj of(Roll roll, String programVersion, Optional<String> client) {
+    private static Json.Obj of(Roll roll, MadeBy madeBy, Optional<String> client) {
         Film film = roll.film();
         Json.Obj json = Json.object()
                 .and("format", "takeup-roll")
                 .and("version", VERSION)
                 .and("revision", roll.revision())
-                .and("madeBy", Json.object().and("program", "takeup").and("version", programVersion))
+                .and("madeBy", Json.object().and("program", "takeup").and("version", madeBy.version()))
+                .and("folder", madeBy.folder())
                 .and("roll", roll.id())
                 .and("state", roll.state())
                 .and(
@@ -177,6 +175,7 @@ public final class RollJson {
         Json.Obj json = Json.object()
                 .and("frame", frame.number())
                 .and("sequence", sequence)
+                .and("id", frame.id())
                 .and("was", frame.was())
                 .and("kind", frame.kind());
         ExposureFields.into(json, shown(frame), ExposureResult.of(roll, frame));

@@ -37,10 +37,9 @@ public final class Sidecar {
      * @param frames the frames on the scan: one, or two half frames; the first one's values are written for both
      * @param scannedAt when the file says that it was made, as in {@code 2026-10-01T09:30:00}; empty where it does not
      * @param verdict thin, good or dense
-     * @param version of this program, such as 1.0.0
      */
     public static String of(
-            Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version) {
+            Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, MadeBy madeBy) {
         try {
             XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
             XMPMetaFactory.getSchemaRegistry().registerNamespace(SidecarDigest.SPACE, "takeup");
@@ -58,7 +57,18 @@ public final class Sidecar {
                 meta.appendArrayItem(
                         XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
             }
-            set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + version);
+            set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + madeBy.version());
+            madeBy.folder().ifPresent(it -> set(meta, SidecarDigest.SPACE, "folder", it));
+            for (Frame each : frames) {
+                if (each.id().isPresent()) {
+                    meta.appendArrayItem(
+                            SidecarDigest.SPACE,
+                            "frames",
+                            new PropertyOptions().setArray(true),
+                            each.id().get(),
+                            null);
+                }
+            }
             set(meta, SidecarDigest.SPACE, SidecarDigest.NAME, SidecarDigest.OPEN);
             SerializeOptions options = new SerializeOptions()
                     .setUseCanonicalFormat(true)

@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,10 +24,12 @@ import takeup.records.Fields;
 import takeup.records.ReviewEventJson;
 import takeup.records.RollEventJson;
 import takeup.review.ReviewEvent;
+import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
 import takeup.roll.RollNumbers;
 import takeup.roll.RollRecord;
+import takeup.text.StableId;
 
 /**
  * The data folder, to read: {@code rolls/open}, {@code rolls/finished}, {@code days}, {@code reviews}. Reading changes
@@ -39,6 +43,8 @@ public final class Archive {
     private final DataLayout layout;
 
     /** The data folder of that name, which need not be there, as the first writer sees it. */
+    private volatile Optional<String> id = Optional.empty();
+
     public Archive(Path folder) {
         this(folder, FIRST_WRITER);
     }
@@ -160,6 +166,36 @@ public final class Archive {
         List<String> names = new ArrayList<>(drive.names(layout.openRolls()));
         names.addAll(drive.names(layout.finishedRolls()));
         return DataLayout.rolls(names);
+    }
+
+    /**
+     * What other programs know this data folder by: made of its first roll and when that was loaded, so that it is the
+     * same for every copy of the folder on every machine. Empty while there is no roll.
+     */
+    public Optional<String> id() {
+        if (id.isEmpty()) {
+            id = madeId();
+        }
+        return id;
+    }
+
+    private Optional<String> madeId() {
+        try {
+            List<RollId> all = new ArrayList<>(rolls());
+            Collections.sort(all);
+            // The first writer's come first: another's begin later, whatever their letters.
+            all.sort(Comparator.comparing(it -> !it.letters().equals(FIRST_WRITER)));
+            for (RollId first : all) {
+                Optional<Roll> roll = Roll.of(roll(first).records());
+                if (roll.isPresent()) {
+                    return Optional.of(StableId.of("data folder that begins with " + first + ", loaded at "
+                            + roll.get().loadedAt().toEpochSecond()));
+                }
+            }
+        } catch (IOException e) {
+            // Whoever reads the rolls themselves says so.
+        }
+        return Optional.empty();
     }
 
     /**

@@ -217,6 +217,8 @@ final class ExposureJson {
         }
         frame.note().ifPresent(it -> json.and("note", it));
         SceneJson.put(json, frame.scene());
+        // Of a frame that was moved here; all others get theirs from the record that brings them.
+        frame.id().ifPresent(it -> json.and("id", it));
         return json;
     }
 
@@ -233,7 +235,8 @@ final class ExposureJson {
                                 .toList())
                         .orElse(List.of()),
                 fields.maybeText("note"),
-                SceneJson.scene(fields));
+                SceneJson.scene(fields),
+                fields.maybeText("id"));
     }
 
     private static Frame.Kind kind(String word) {

@@ -8,7 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Console;
+import takeup.files.Version;
 import takeup.handoff.FrameJsonLines;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollPlainText;
 import takeup.options.GlobalOptions;
 import takeup.review.Review;
@@ -31,16 +33,17 @@ public final class FramesSubcommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Console console = global.console();
         ArchivedRolls rolls = ArchivedRolls.all(global);
+        MadeBy madeBy = Version.madeBy(global.archive());
         boolean isWhole = json
-                ? rolls.forEach(FramesSubcommand::jsonLines, console::raw)
+                ? rolls.forEach((roll, review) -> jsonLines(roll, review, madeBy), console::raw)
                 : rolls.forEach((roll, review) -> RollPlainText.of(roll) + "\n", console::lines);
         return isWhole ? 0 : 1;
     }
 
-    private static String jsonLines(Roll roll, Review review) {
+    private static String jsonLines(Roll roll, Review review, MadeBy madeBy) {
         List<Optional<String>> verdicts = review.verdicts(roll).stream()
                 .map(it -> it.map(Object::toString))
                 .toList();
-        return FrameJsonLines.of(roll, review.scans(roll), verdicts);
+        return FrameJsonLines.of(roll, madeBy, review.scans(roll), verdicts);
     }
 }

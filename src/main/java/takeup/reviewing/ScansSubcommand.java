@@ -16,6 +16,7 @@ import takeup.console.Console;
 import takeup.console.InTerminal;
 import takeup.files.ScanFolder;
 import takeup.files.SidecarFiles;
+import takeup.files.Version;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
@@ -92,7 +93,7 @@ public final class ScansSubcommand implements Callable<Integer> {
                 throw new CommandFailed(2, "name the folder that came back");
             }
             review = save(found, review, decided);
-            new AcceptedScans(found, review).print(global.console(), json);
+            new AcceptedScans(found, review, Version.madeBy(global.archive())).print(global.console(), json);
         } else {
             Path path = folder(folder);
             OpenedScans opened = OpenedScans.of(archive, found, path);
@@ -119,7 +120,8 @@ public final class ScansSubcommand implements Callable<Integer> {
             review = save(found, review, decided);
         }
         if (sidecars != null) {
-            isWhole &= new SidecarFiles(global.console()).write(found, review, SidecarFiles.Naming.named(sidecars));
+            isWhole &= new SidecarFiles(global.console(), Version.madeBy(global.archive()))
+                    .write(found, review, SidecarFiles.Naming.named(sidecars));
         }
         return isWhole ? 0 : 1;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import takeup.text.StableId;
 
 /**
  * One number of the counter and the picture that belongs to it.
@@ -15,6 +16,7 @@ import java.util.OptionalInt;
  * @param further more openings on the same frame
  * @param note the photographer's words
  * @param scene who and where, and for which shoot
+ * @param id what other programs know it by, whatever its number and roll become; empty until it is in the log
  */
 public record Frame(
         int number,
@@ -23,7 +25,8 @@ public record Frame(
         Exposure exposure,
         List<Exposure> further,
         Optional<String> note,
-        Scene scene) {
+        Scene scene,
+        Optional<String> id) {
     /** What became of a frame. */
     public enum Kind {
         EXPOSED("exposed"),
@@ -61,12 +64,27 @@ public record Frame(
     /** A frame of which nobody said who or what is on it. */
     public Frame(
             int number, OptionalInt was, Kind kind, Exposure exposure, List<Exposure> further, Optional<String> note) {
-        this(number, was, kind, exposure, further, note, Scene.NONE);
+        this(number, was, kind, exposure, further, note, Scene.NONE, Optional.empty());
     }
 
     /** A frame just logged. */
     public static Frame of(int number, Kind kind, Exposure exposure, Optional<String> note) {
         return new Frame(number, OptionalInt.empty(), kind, exposure, List.of(), note);
+    }
+
+    /** The frame in the log, with an id made of what brought it there; one that was moved here has its id already. */
+    Frame broughtBy(String record) {
+        return id.isPresent()
+                ? this
+                : new Frame(
+                        number,
+                        was,
+                        kind,
+                        exposure,
+                        further,
+                        note,
+                        scene,
+                        Optional.of(StableId.of("frame " + number + " of " + record)));
     }
 
     /** The number it was first logged under. */
@@ -88,19 +106,27 @@ public record Frame(
                 exposure,
                 further,
                 note,
-                scene);
+                scene,
+                id);
     }
 
     /** The same with who and where. */
     public Frame showing(Scene other) {
-        return new Frame(number, was, kind, exposure, further, note, other);
+        return new Frame(number, was, kind, exposure, further, note, other, id);
     }
 
     Frame exposedAgain(Exposure more, Optional<String> words) {
         List<Exposure> all = new ArrayList<>(further);
         all.add(more);
         return new Frame(
-                number, was, kind, exposure, all, words.isEmpty() ? note : words.map(it -> joined(note, it)), scene);
+                number,
+                was,
+                kind,
+                exposure,
+                all,
+                words.isEmpty() ? note : words.map(it -> joined(note, it)),
+                scene,
+                id);
     }
 
     /**
@@ -120,7 +146,8 @@ public record Frame(
                 further,
                 change.note().or(() -> note),
                 scene.with(change.people().orElse(scene.people()))
-                        .with(change.place().orElse(scene.place())));
+                        .with(change.place().orElse(scene.place())),
+                id);
     }
 
     /** Two notes in one. */

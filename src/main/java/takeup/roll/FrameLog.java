@@ -162,6 +162,11 @@ public record FrameLog(List<Frame> frames, int next, int awaited) {
         return new FrameLog(all, next + count, 0);
     }
 
+    /** With an id for each frame that has none yet, made of what brought it. */
+    FrameLog broughtBy(String record) {
+        return new FrameLog(frames.stream().map(it -> it.broughtBy(record)).toList(), next, awaited);
+    }
+
     private List<Frame> with(int place, Frame frame) {
         List<Frame> all = new ArrayList<>(frames);
         all.add(place, frame);

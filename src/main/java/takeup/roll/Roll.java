@@ -85,9 +85,9 @@ public record Roll(
             boolean loading = record.event() instanceof RollEvent.Loaded;
             if (loading && roll == null) {
                 withdrawn = undone.contains(record.step());
-                roll = record.event().appliedTo(null, record.at());
+                roll = record.appliedTo(null);
             } else if (roll != null && !loading && !undone.contains(record.step())) {
-                roll = record.event().appliedTo(roll, record.at());
+                roll = record.appliedTo(roll);
             }
         }
         if (roll == null) {
@@ -101,9 +101,7 @@ public record Roll(
      * Not for records that undo or redo something; they change what went before.
      */
     public Roll and(RollRecord record) {
-        Roll after = record.event() instanceof RollEvent.Loaded
-                ? this
-                : record.event().appliedTo(this, record.at());
+        Roll after = record.event() instanceof RollEvent.Loaded ? this : record.appliedTo(this);
         return after.with(state() == State.WITHDRAWN ? State.WITHDRAWN : after.state(), revision + 1);
     }
 

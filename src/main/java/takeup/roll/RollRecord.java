@@ -9,4 +9,15 @@ import java.time.OffsetDateTime;
  * @param at when it was written
  * @param event what happened
  */
-public record RollRecord(long step, OffsetDateTime at, RollEvent event) {}
+public record RollRecord(long step, OffsetDateTime at, RollEvent event) {
+    /** The roll once this has happened to it, each frame that it brings with an id. */
+    Roll appliedTo(Roll roll) {
+        Roll after = event.appliedTo(roll, at);
+        if (roll == null || after.frames().size() <= roll.frames().size()) {
+            return after;
+        }
+        String record = roll.id() + ", loaded at " + roll.loadedAt().toEpochSecond() + ", by step " + step + " at "
+                + at.toInstant();
+        return after.with(after.log().broughtBy(record));
+    }
+}

@@ -19,6 +19,7 @@ import takeup.files.AllRolls;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
@@ -62,7 +63,7 @@ class ClockFilesTest {
                 "clock 2026-09-12T14:30+03:00",
                 ".",
                 "unload yes");
-        String json = RollJson.text(rolls().get(0), "0");
+        String json = RollJson.text(rolls().get(0), MadeBy.version("0"));
         int bow = json.indexOf("\"note\" : \"bow\"");
         assertTrue(json.indexOf("\"clock\"") < bow && json.indexOf("the clock went back 2 h since frame 1") > 0, json);
         assertTrue(json.indexOf("changed its zone from +02:00 to +03:00 since frame 3") > bow, json);

@@ -32,6 +32,7 @@ import takeup.files.AllRolls;
 import takeup.files.JournalStore;
 import takeup.files.ProfileFiles;
 import takeup.files.StartupState;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.journal.Archive;
@@ -293,7 +294,7 @@ class HostileTextTest {
                         .map(Frame::note)
                         .map(Optional::orElseThrow)
                         .toList());
-        Json.Obj json = (Json.Obj) JsonText.read(RollJson.text(roll, "0"));
+        Json.Obj json = (Json.Obj) JsonText.read(RollJson.text(roll, MadeBy.version("0")));
         List<String> exported = ((Json.Arr) json.field("frames").orElseThrow())
                 .items().stream()
                         .map(it -> ((Json.Text) ((Json.Obj) it).field("note").orElseThrow()).value())
@@ -309,7 +310,7 @@ class HostileTextTest {
                 "C\u001b]52;c;eA==\u0007\r\n\u009b\u202e\u200b\u2028\u0000\u007f\ud800x\udfff",
                 roll.camera().name(),
                 "half characters too");
-        String csv = RollCsv.of(roll);
+        String csv = RollCsv.of(roll, MadeBy.version("1.0.0"));
         assertEquals(2 * typed.size() + 1, csv.split("\r\n").length, "a row a frame");
     }
 

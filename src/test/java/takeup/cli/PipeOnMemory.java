@@ -137,7 +137,8 @@ final class PipeOnMemory {
                     : 1;
             Optional<String> export = MemoryArchive.text(drive, "exports/" + id + ".json");
             if (roll.state() == Roll.State.FINISHED || export.isPresent()) {
-                assertEquals(RollJson.text(roll, Version.number()), export.orElse("no export"), where + ": " + id);
+                assertEquals(
+                        RollJson.text(roll, Version.madeBy(archive)), export.orElse("no export"), where + ": " + id);
             }
         }
         assertEquals(new HashSet<>(notes).size(), notes.size(), where + ": a frame is there twice: " + notes);

@@ -19,7 +19,7 @@ class RollCsvTest {
 
     @Test
     void eachFrameIsARowUnderTheNamesOfTheJson() {
-        List<Map<String, String>> rows = table(RollCsv.of(Rolls.regatta()));
+        List<Map<String, String>> rows = table(RollCsv.of(Rolls.regatta(), MadeBy.version("1.0.0")));
         assertEquals(
                 List.of("1", "2", "3", "5"),
                 rows.stream().map(it -> it.get("frame")).toList());
@@ -46,7 +46,7 @@ class RollCsvTest {
 
     @Test
     void aRollWithoutFramesIsItsHeaderRow() {
-        String csv = RollCsv.of(Rolls.loaded().roll());
+        String csv = RollCsv.of(Rolls.loaded().roll(), MadeBy.version("1.0.0"));
         assertEquals(csv.length() - 2, csv.indexOf("\r\n"));
         assertEquals("roll,camera,back,stock,exposureIndex,development,frame,", csv.substring(0, 55));
     }
@@ -59,14 +59,14 @@ class RollCsvTest {
                         Frame.Kind.EXPOSED,
                         Rolls.exposure("15:12:40", Rolls.set(2.8, 1 / 250.0), Rolls.incident(9, "15:12:00")))
                 .roll();
-        check(table(RollCsv.of(roll)).get(0), "errorStops", "-1.0");
+        check(table(RollCsv.of(roll, MadeBy.version("1.0.0"))).get(0), "errorStops", "-1.0");
     }
 
     @Test
     void whateverHappenedThereAreAsManyRowsAsFramesAndNoneIsShort() {
         for (long seed = 1; seed <= 500; seed++) {
             Roll roll = RandomRolls.of(seed, NASTY);
-            List<List<String>> rows = read(RollCsv.of(roll));
+            List<List<String>> rows = read(RollCsv.of(roll, MadeBy.version("1.0.0")));
             assertEquals(roll.frames().size() + 1, rows.size(), "seed " + seed);
             int columns = rows.get(0).size();
             assertEquals(
@@ -80,7 +80,8 @@ class RollCsvTest {
         for (long seed = 1; seed <= 500; seed++) {
             Roll roll = RandomRolls.of(seed, List.of("bow seat", "stroke seat"));
             if (RandomRolls.countsFromNought(roll)) {
-                assertFalse(bare.matcher(RollCsv.of(roll)).find(), "seed " + seed);
+                assertFalse(
+                        bare.matcher(RollCsv.of(roll, MadeBy.version("1.0.0"))).find(), "seed " + seed);
             }
         }
     }

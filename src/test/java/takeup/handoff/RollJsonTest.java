@@ -48,14 +48,15 @@ class RollJsonTest {
         String published = Files.readString(Path.of("src/test/resources/handoff/R0007.json"));
         assertEquals(
                 published.replaceAll("\\s", ""),
-                RollJson.text(Rolls.regatta(), "1.0.0").replaceAll("\\s", ""));
+                RollJson.text(Rolls.regatta(), new MadeBy("1.0.0", Optional.of("0123456789abcdef")))
+                        .replaceAll("\\s", ""));
     }
 
     @Test
     void theTextIsTheSameDataAndEndsInALineFeed() throws JsonText.NotJson {
-        String text = RollJson.text(Rolls.regatta(), "1.0.0");
+        String text = RollJson.text(Rolls.regatta(), MadeBy.version("1.0.0"));
         assertEquals('\n', text.charAt(text.length() - 1));
-        String line = JsonText.line(RollJson.of(Rolls.regatta(), "1.0.0"));
+        String line = JsonText.line(RollJson.of(Rolls.regatta(), MadeBy.version("1.0.0")));
         assertEquals(JsonText.read(line), JsonText.read(text.replaceAll("\\n *", "")));
     }
 
@@ -69,9 +70,13 @@ class RollJsonTest {
                 .roll();
         check(roll, "shoot", "{\"name\":\"Regatta day\",\"date\":\"2026-09-13\",\"client\":null}");
         check(Rolls.loaded().roll(), "shoot", "{\"name\":null,\"date\":\"2026-09-12\",\"client\":null}");
-        assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, "1.0.0")))
+        assertTrue(JsonText.line(JsonText.read(RollJson.textWithClient(roll, MadeBy.version("1.0.0"))))
                 .contains("\"client\":\"Harriet Ruder\""));
-        for (String text : new String[] {RollJson.text(roll, "1.0.0"), RollPlainText.of(roll), RollCsv.of(roll)}) {
+        for (String text : new String[] {
+            RollJson.text(roll, MadeBy.version("1.0.0")),
+            RollPlainText.of(roll),
+            RollCsv.of(roll, MadeBy.version("1.0.0"))
+        }) {
             assertTrue(!text.contains("Harriet"), text);
         }
         assertTrue(RollPlainText.of(roll).contains("Regatta day, 2026-09-13"));
@@ -308,6 +313,7 @@ class RollJsonTest {
     void aWholeNumberOfAColumnOfDecimalsHasAPointForReadersThatSampleTheFirstLines() {
         String lines = FrameJsonLines.of(
                 Rolls.regatta(),
+                MadeBy.version("1.0.0"),
                 Collections.nCopies(Rolls.regatta().frames().size(), Optional.empty()),
                 Collections.nCopies(Rolls.regatta().frames().size(), Optional.empty()));
         Matcher whole = Pattern.compile(
@@ -323,7 +329,11 @@ class RollJsonTest {
     }
 
     private static void check(Roll roll, String field, String expected) {
-        assertEquals(expected, JsonText.line(RollJson.of(roll, "1.0.0").fields().get(field)), field);
+        assertEquals(
+                expected,
+                JsonText.line(
+                        RollJson.of(roll, MadeBy.version("1.0.0")).fields().get(field)),
+                field);
     }
 
     private static void checkFrame(Roll roll, int index, String field, String expected) {
@@ -331,7 +341,8 @@ class RollJsonTest {
     }
 
     private static String field(Roll roll, int index, String field) {
-        Json.Arr frames = (Json.Arr) RollJson.of(roll, "1.0.0").fields().get("frames");
+        Json.Arr frames =
+                (Json.Arr) RollJson.of(roll, MadeBy.version("1.0.0")).fields().get("frames");
         return JsonText.line(((Json.Obj) frames.items().get(index)).fields().get(field));
     }
 }

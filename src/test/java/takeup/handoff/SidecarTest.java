@@ -100,7 +100,11 @@ class SidecarTest {
     void twoHalfFramesAreBothNamed() {
         List<Frame> frames = Rolls.regatta().frames();
         String text = Sidecar.of(
-                Rolls.regatta(), List.of(frames.get(0), frames.get(2)), Optional.empty(), Optional.of("good"), "1.0.0");
+                Rolls.regatta(),
+                List.of(frames.get(0), frames.get(2)),
+                Optional.empty(),
+                Optional.of("good"),
+                MadeBy.version("1.0.0"));
         assertTrue(text.contains("Roll R0007, frame 1 | Roll R0007, frame 3: bow seat; with the cox"), text);
         assertTrue(text.contains("<rdf:li>frame 3</rdf:li>") && text.contains("<rdf:li>good</rdf:li>"), text);
     }
@@ -110,7 +114,8 @@ class SidecarTest {
     }
 
     private static String of(Roll roll, int place, Optional<String> scannedAt) {
-        return Sidecar.of(roll, List.of(roll.frames().get(place)), scannedAt, Optional.empty(), "1.0.0");
+        return Sidecar.of(
+                roll, List.of(roll.frames().get(place)), scannedAt, Optional.empty(), MadeBy.version("1.0.0"));
     }
 
     private static Document parsed(String xml) throws Exception {

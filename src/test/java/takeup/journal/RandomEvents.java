@@ -240,7 +240,8 @@ public final class RandomEvents {
                 exposure(),
                 further,
                 maybe(this::words),
-                new Scene(people(), shootPlace(), maybe(this::assignment)));
+                new Scene(people(), shootPlace(), maybe(this::assignment)),
+                maybe(this::words));
     }
 
     private List<String> people() {

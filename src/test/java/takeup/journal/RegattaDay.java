@@ -21,6 +21,7 @@ import takeup.command.Outcome;
 import takeup.day.DayRecord;
 import takeup.disk.FileSystem;
 import takeup.dispatch.Dispatcher;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -173,7 +174,7 @@ final class RegattaDay {
     }
 
     static String export(Roll roll) {
-        return RollJson.text(roll, "1");
+        return RollJson.text(roll, MadeBy.version("1"));
     }
 
     /** What the journals hold after so many lines. */

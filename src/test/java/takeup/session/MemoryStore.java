@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Assertions;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderSource;
+import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
@@ -104,7 +105,7 @@ public final class MemoryStore implements StepStore {
     @Override
     public Message readOrders() {
         List<ExposedRoll> rolls = ShootState.of(kit, written, Optional.empty(), Set.of()).rolls().values().stream()
-                .map(it -> ExposedRoll.of(it.id().toString(), RollJson.text(it, "test")))
+                .map(it -> ExposedRoll.of(it.id().toString(), RollJson.text(it, MadeBy.version("test"))))
                 .filter(it -> ordered.stream()
                         .noneMatch(order -> order.rolls().stream()
                                 .anyMatch(other -> other.roll().equals(it.roll()))))
