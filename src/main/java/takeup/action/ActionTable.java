@@ -72,6 +72,7 @@ public final class ActionTable {
             Action.asking("another meter", "meter", FilmFields::meter),
             Action.of("a rating test on this roll", "rating").where(ActionTable::isSettable),
             Action.of("all rolls", "rolls"),
+            Action.asking("find frames in all rolls", "find", s -> List.of(Field.words("What?", "", List.of()))),
             Action.of("why this setting", "why"),
             Action.of("undo", "undo"),
             Action.of("redo", "redo"),

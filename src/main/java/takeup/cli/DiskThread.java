@@ -14,8 +14,8 @@ import takeup.session.StoreEffects;
 
 /**
  * The thread of the shoot screen that reads and writes the data folder: one effect after the other, never interrupted,
- * so that no key waits for the disk. The lists of rolls go through the whole archive and have a thread beside it, so
- * that no frame waits for a list. What came of an effect goes into the queue of messages.
+ * so that no key waits for the disk. Lists of rolls and the search go through the whole archive and have a thread
+ * beside it, so that no frame waits for a list. What came of an effect goes into the queue of messages.
  */
 final class DiskThread extends Thread {
     /** After so many milliseconds without an effect it clears up what a program that died left behind. */
@@ -93,7 +93,9 @@ final class DiskThread extends Thread {
             if (effect instanceof Effect.Quit) {
                 return;
             }
-            if (effect instanceof Effect.ListRolls || effect instanceof Effect.ReadOrders) {
+            if (effect instanceof Effect.ListRolls
+                    || effect instanceof Effect.ReadOrders
+                    || effect instanceof Effect.Find) {
                 list(effect);
             } else {
                 run(saving, effect);

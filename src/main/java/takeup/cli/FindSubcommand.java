@@ -74,7 +74,7 @@ final class FindSubcommand implements Callable<Integer> {
         if (!json) {
             console.line(
                     rolls.isEmpty()
-                            ? "no frame meets all of: " + query.typed()
+                            ? "No frame meets all of: " + query.typed()
                             : English.count((int) frames.get(), "frame") + " on "
                                     + English.count(rolls.size(), "roll"));
         }

@@ -3,6 +3,7 @@ package takeup.command;
 import java.util.Optional;
 import java.util.Set;
 import takeup.roll.RollId;
+import takeup.search.FindQuery;
 
 /** What a line does to the screen alone, with all that the screen needs for it. */
 public sealed interface ScreenAction {
@@ -62,6 +63,14 @@ public sealed interface ScreenAction {
         }
     }
 
+    /** Looks for frames in all rolls, and shows them. */
+    record Find(FindQuery query) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.find(this);
+        }
+    }
+
     /** Leaves the program. */
     record Quit(Leaving leaving) implements ScreenAction {
         @Override
@@ -108,6 +117,8 @@ public sealed interface ScreenAction {
         R toggleBigCounter(ToggleBigCounter action);
 
         R makeOrder(MakeOrder action);
+
+        R find(Find action);
 
         R quit(Quit action);
     }

@@ -103,6 +103,7 @@ public final class CommandTable {
             new OrderCommand(),
             ViewCommand.FRAMES,
             ViewCommand.ROLLS,
+            new FindCommand(),
             new HelpCommand(),
             new ThemeCommand(),
             ViewCommand.BIG,

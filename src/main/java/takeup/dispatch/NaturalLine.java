@@ -68,6 +68,7 @@ final class NaturalLine {
             Rule.of("last|last reading|light", "m"),
             Rule.of("list|list frames|show frames", "frames"),
             Rule.of("list rolls|show rolls", "rolls"),
+            Rule.of("(?:search|search for|look for|find me|show me) (.+)", "find $1"),
             Rule.of("end|end of day|end of the day|eod|day end|hand over|handover", "day-end"),
             Rule.of("counter (?:is|shows|says) (\\d+)", "counter $1"),
             Rule.of("(?:double|multiple) exposure", "double"),
@@ -84,6 +85,7 @@ final class NaturalLine {
             Rule.of("(?:delete|del|remove|rm|erase|wrong|mistake|cancel|no that).*", "undo"),
             Rule.of("(?:missed|forgot|forgotten) (\\d+).*", "unlogged x$1"),
             Rule.of("(?:change|correct|edit) (?:frame )?(\\d+) (.*)", "fix $1 $2"),
+            Rule.of("wind(?: back)?", "rewind"),
             Rule.of("flash", "flash on"),
             Rule.of("tripod", "tripod on"),
             Rule.of("([+-]\\d.*)", "bias $1"),
@@ -93,7 +95,7 @@ final class NaturalLine {
             Rule.of("(?:comment|remark|text|write) (.*)", "; $1"),
             Rule.of("(?:client|customer) (.*)", "shoot Portraits client $1"),
             Rule.of("(?:theme|colours?|colors?|dark|light mode|bright)", "theme sun"),
-            Rule.of("(?:find|search|how|what|keys|commands).*", "help"));
+            Rule.of("(?:search|how|what|keys|commands).*", "help"));
 
     private NaturalLine() {}
 

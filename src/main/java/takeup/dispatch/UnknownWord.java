@@ -42,6 +42,7 @@ final class UnknownWord {
             case "save", ":w" -> "what was answered is on disk already";
             case "delete", "del", "remove", "rm" -> "undo takes back the last line, drop 7 a frame that never was";
             case "iso", "asa" -> "the film's index goes with load or fix roll (@400), the meter's with a reading";
+            case "wind" -> "rewind takes a roll out before its end";
             case "film", "stock" -> "load cn400 puts a film in";
             default -> "";
         };

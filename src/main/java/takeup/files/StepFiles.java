@@ -14,6 +14,8 @@ import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrames;
 import takeup.session.Message;
 import takeup.session.SaveError;
 import takeup.session.StepStore;
@@ -96,6 +98,20 @@ public final class StepFiles implements StepStore {
         return disk.isEmpty()
                 ? new Message.Notice("nothing was ordered: this is read only")
                 : new OrderSources(archive.folder()).write(draft, at);
+    }
+
+    @Override
+    public FoundFrames find(FindQuery query) {
+        FoundFrames.Collector collector = new FoundFrames.Collector(query);
+        try {
+            List<String> problems = index().forEach(roll -> {
+                roll.forEachFrame(collector::take);
+                return true;
+            });
+            return collector.found(problems);
+        } catch (IOException e) {
+            return collector.found(List.of("the rolls cannot be read: " + IoErrorText.words(e)));
+        }
     }
 
     /** A draft is a help and no record: nothing that was logged hangs on it. */

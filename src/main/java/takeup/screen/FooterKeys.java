@@ -80,6 +80,7 @@ final class FooterKeys {
             case "F4" -> elsewhere(Session.Page.PLAN, "plan");
             case "F5" -> elsewhere(Session.Page.BAG, "bag");
             case "F7" -> isRolls() ? "hand over" : "";
+            case "F8" -> isTyped ? "" : elsewhere(Session.Page.FIND, "find");
             case "F9" -> "theme";
             case "F10" -> "big";
             case "PgUp" -> isShoot ? "earlier" : "";

@@ -33,6 +33,7 @@ public final class Screen {
             case SHOOT -> shoot(session, grid);
             case FRAMES -> FramesView.draw(session, grid);
             case ROLLS -> RollsView.draw(session, grid);
+            case FIND -> FoundView.draw(session, grid);
             case PLAN -> PlanView.draw(session, grid);
             case BAG -> CheckListViews.bag(session, grid);
             case DAY_END -> CheckListViews.dayEnd(session, grid);

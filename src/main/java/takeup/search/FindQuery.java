@@ -18,6 +18,11 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
     /** What is said of how it is typed. */
     public static final String EXAMPLE = "bw400 f2.8 lens 28";
 
+    /** The words that others stand behind, for completion. */
+    public static final String[] WORDS_OF_QUERY = {
+        "lens", "filter", "judged", "since", "until", "on", "error", "over", "under", "roll", "frame", "shoot", "scan"
+    };
+
     private static final List<FrameColumn> WORDS = List.of(
             FrameColumn.NOTE,
             FrameColumn.LENS,

@@ -37,14 +37,23 @@ public final class FoundFrame {
 
     /** In columns: roll, place in the roll, day, film, setting, scan, and what is noted. */
     public static String line(FrameRow row) {
+        return (start(row) + rest(row)).stripTrailing();
+    }
+
+    /** What every frame has, in columns. */
+    public static String start(FrameRow row) {
         RollSummary roll = row.roll().summary();
         return Padding.cell(roll.id().toString(), 7)
                 + Padding.cell("frame " + row.text(FrameColumn.FRAME), 10)
                 + Padding.cell(row.text(FrameColumn.SEQUENCE) + " of " + roll.framesUsed(), 10)
                 + Padding.cell(day(row), 12)
                 + Padding.cell(roll.film().stock(), 9)
-                + Padding.cell(pair(row), 12)
-                + String.join("  ", further(row));
+                + Padding.cell(pair(row), 14);
+    }
+
+    /** What else is known of it. */
+    public static String rest(FrameRow row) {
+        return String.join("  ", further(row));
     }
 
     /** {@code R0007 frame 4}. */

@@ -33,7 +33,7 @@ final class ActionKeys {
             case ROLLS -> roll(session).map(it -> RowActions.roll(s, it.id(), it.state()));
             case PLAN -> Optional.of(moment(session).map(RowActions::moment).orElseGet(RowActions::plan));
             case BAG -> Optional.of(RowActions.bag(s));
-            case SHOOT, DAY_END, ORDER, HELP, ACTIONS -> Optional.empty();
+            case SHOOT, DAY_END, ORDER, FIND, HELP, ACTIONS -> Optional.empty();
         };
         Menu shown = menu.orElseGet(() -> ActionTable.menu(s));
         return Transition.to(session.with(session.view().offering(shown)).saysNothing());
@@ -74,7 +74,7 @@ final class ActionKeys {
                         .filter(it -> !it.number().isEmpty())
                         .count();
             case ORDER -> OrderFlow.rows(session);
-            case SHOOT, BAG, DAY_END, HELP, ACTIONS -> 0;
+            case SHOOT, BAG, DAY_END, FIND, HELP, ACTIONS -> 0;
         };
     }
 

@@ -6,6 +6,7 @@ import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.search.FindQuery;
 
 /** What the model asks of the outside. The outside does it and answers with a {@link Message}. */
 public sealed interface Effect {
@@ -23,6 +24,9 @@ public sealed interface Effect {
 
     /** Write a lab order. */
     record WriteOrder(OrderDraft draft, OffsetDateTime at) implements Effect {}
+
+    /** Look for frames in all rolls. */
+    record Find(FindQuery query) implements Effect {}
 
     /** Send a tick after so many milliseconds. */
     record Wake(long milliseconds) implements Effect {}

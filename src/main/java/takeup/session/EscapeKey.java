@@ -21,6 +21,9 @@ final class EscapeKey {
         if (session.pendingLines().awaitedRoll().isPresent() || session.leaving() == Leaving.WHEN_SAVED) {
             return LineFlow.giveUp(session.say(LastAnswer.Tone.QUIET, "given up"));
         }
+        if (session.view().page() == Page.FIND && ShootKeys.isBareFind(session)) {
+            return goBack(session.with(session.prompt().with("")));
+        }
         if (!session.prompt().isEmpty()) {
             return Transition.to(session.with(session.prompt().cleared())
                     .say(

@@ -81,6 +81,8 @@ final class KeyBindings {
                     .like("day-end"),
             always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", OrderFlow::turnTo)
                     .like("order"),
+            always(Key.of(Name.F8), "finds frames in all rolls", ShootKeys::find)
+                    .like("find"),
             always(Key.of(Name.F9), "next theme", changes(it -> ViewFlow.theme(it, "")))
                     .like("theme"),
             always(Key.of(Name.F10), "big counter", changes(ViewFlow::big)).like("big"),

@@ -7,6 +7,7 @@ import takeup.drafting.OrderSource;
 import takeup.history.JournalStep;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
+import takeup.search.FoundFrames;
 
 /** What reaches the model from outside: keys, the clock, the answers of the disk. */
 public sealed interface Message {
@@ -32,6 +33,8 @@ public sealed interface Message {
         R orderRead(OrderRead message);
 
         R orderWritten(OrderWritten message);
+
+        R found(Found message);
 
         R resized(Resized message);
 
@@ -135,6 +138,14 @@ public sealed interface Message {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.orderWritten(this);
+        }
+    }
+
+    /** Frames that were looked for. */
+    record Found(FoundFrames frames) implements Message {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.found(this);
         }
     }
 

@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.command.Outcome;
+import takeup.command.ScreenAction;
 import takeup.dispatch.Dispatcher;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrames;
 
 /**
  * The prompt without a screen: each line is read, and what it does is safe before it is answered. It remembers what is
@@ -54,6 +57,13 @@ public final class PromptSession {
                 .map(it -> (Outcome) it)
                 .orElseGet(() -> outcome(line, remarks));
         question = asked(outcome);
+        Optional<FindQuery> wanted = query(outcome);
+        if (wanted.isPresent()) {
+            FoundFrames found = store.find(wanted.get());
+            remarks.addAll(found.problems());
+            Outcome.Answer answer = new Outcome.Answer("found", found.words(), found.json(), List.of());
+            return new Reply(((Outcome.Accepted) outcome).answering(answer), remarks, Optional.empty());
+        }
         return outcome instanceof Outcome.Accepted accepted
                         && !accepted.entries().isEmpty()
                 ? save(accepted, remarks)
@@ -65,6 +75,14 @@ public final class PromptSession {
             return Optional.of(asked);
         }
         return outcome instanceof Outcome.Accepted accepted ? accepted.thenAsks() : Optional.empty();
+    }
+
+    private static Optional<FindQuery> query(Outcome outcome) {
+        return outcome instanceof Outcome.Accepted accepted
+                        && accepted.screenAction().isPresent()
+                        && accepted.screenAction().get() instanceof ScreenAction.Find find
+                ? Optional.of(find.query())
+                : Optional.empty();
     }
 
     /** What a line comes to; finished rolls that it speaks of are read in, each once. */

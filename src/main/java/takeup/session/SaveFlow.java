@@ -64,7 +64,7 @@ final class SaveFlow {
             case FRAMES -> true;
             case PLAN -> accepted.answer().event().equals("plan");
             case BAG -> accepted.answer().event().equals("bag");
-            case ROLLS, DAY_END, ORDER, HELP, ACTIONS -> false;
+            case ROLLS, DAY_END, ORDER, FIND, HELP, ACTIONS -> false;
         };
         return stays ? view.chosen(-1) : view.page(Session.Page.SHOOT);
     }

@@ -64,6 +64,15 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
     }
 
     @Override
+    public LineResult find(ScreenAction.Find action) {
+        Session looking = session.with(session.view().page(Page.FIND));
+        return LineResult.done(
+                looking.say(
+                        LastAnswer.Tone.QUIET, "looking for " + action.query().typed() + " …"),
+                new Effect.Find(action.query()));
+    }
+
+    @Override
     public LineResult quit(ScreenAction.Quit action) {
         return action.leaving() == ScreenAction.Leaving.WHEN_SAVED
                 ? QuitFlow.leaveWhenSaved(session)

@@ -47,6 +47,7 @@ public record Session(
         PLAN,
         BAG,
         DAY_END,
+        FIND,
         ORDER,
         HELP,
         ACTIONS

@@ -7,6 +7,8 @@ import takeup.session.Session.Page;
 
 /** Keys of the shoot screen: the highlight in the list of choices, the next camera, the end of the day. */
 final class ShootKeys {
+    private static final String FIND = "find ";
+
     private ShootKeys() {}
 
     /** Moves the highlight; the first press puts it on the best choice. */
@@ -32,6 +34,21 @@ final class ShootKeys {
         return LineFlow.take(
                 session,
                 "cam " + next.camera() + next.back().map(it -> " " + it).orElse(""));
+    }
+
+    /** What was found last, with the word for the next search on an empty prompt; pressed again it goes back. */
+    static Transition find(Session session) {
+        Session asked =
+                session.prompt().isEmpty() ? session.with(session.prompt().with(FIND)) : session;
+        Session bare = isBareFind(session) ? session.with(session.prompt().with("")) : session;
+        return session.view().page() == Page.FIND
+                ? ViewFlow.show(bare, session.view().previous())
+                : ViewFlow.show(asked, Page.FIND);
+    }
+
+    /** Whether nothing stands on the prompt but the word that F8 put there. */
+    static boolean isBareFind(Session session) {
+        return session.prompt().text().equals(FIND);
     }
 
     /** Where every roll of the day is; those that are not in memory are read first. */

@@ -8,6 +8,8 @@ import takeup.history.JournalStep;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrames;
 
 /** Where steps are kept and read again: the data folder, or the memory of a test. No method throws. */
 public interface StepStore {
@@ -25,6 +27,9 @@ public interface StepStore {
 
     /** Every roll there is. Called while another method is at work, on a thread of its own. */
     RollList list();
+
+    /** Frames of any roll that meet all that is asked. On that other thread too. */
+    FoundFrames find(FindQuery query);
 
     /** What a lab order can be made from: {@link Message.OrderRead}, or a notice why not. On that other thread too. */
     Message readOrders();

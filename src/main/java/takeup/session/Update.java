@@ -137,6 +137,17 @@ public final class Update implements Message.Cases<Transition> {
     }
 
     @Override
+    public Transition found(Message.Found message) {
+        Session shown = session.with(session.view().finding(message.frames()));
+        return Transition.to(
+                message.frames().problems().isEmpty()
+                        ? shown.saysNothing()
+                        : shown.say(
+                                LastAnswer.Tone.REFUSAL,
+                                message.frames().problems().get(0)));
+    }
+
+    @Override
     public Transition resized(Message.Resized message) {
         return Transition.to(session);
     }

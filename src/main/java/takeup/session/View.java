@@ -8,6 +8,7 @@ import takeup.command.ScreenAction.Sheet;
 import takeup.drafting.OrderDraft;
 import takeup.report.RollSummary;
 import takeup.roll.RollId;
+import takeup.search.FoundFrames;
 import takeup.session.Session.Page;
 
 /**
@@ -48,9 +49,10 @@ public record View(
      *
      * @param rolls all rolls; empty until they were listed
      * @param draft the lab order that is made; empty until what it is made from was read
+     * @param found the frames that were looked for last
      */
-    record FromDisk(Optional<List<RollSummary>> rolls, Optional<OrderDraft> draft) {
-        static final FromDisk NOTHING = new FromDisk(Optional.empty(), Optional.empty());
+    record FromDisk(Optional<List<RollSummary>> rolls, Optional<OrderDraft> draft, Optional<FoundFrames> found) {
+        static final FromDisk NOTHING = new FromDisk(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     static View first(String theme) {
@@ -129,11 +131,11 @@ public record View(
     }
 
     View listing(List<RollSummary> rolls) {
-        return with(new FromDisk(Optional.of(List.copyOf(rolls)), fromDisk.draft));
+        return with(new FromDisk(Optional.of(List.copyOf(rolls)), fromDisk.draft, fromDisk.found));
     }
 
     View drafting(OrderDraft draft) {
-        return with(new FromDisk(fromDisk.rolls, Optional.of(draft)));
+        return with(new FromDisk(fromDisk.rolls, Optional.of(draft), fromDisk.found));
     }
 
     private View with(FromDisk other) {
@@ -148,5 +150,15 @@ public record View(
     /** The lab order that is made; empty until what it is made from was read. */
     public Optional<OrderDraft> draft() {
         return fromDisk.draft;
+    }
+
+    View finding(FoundFrames found) {
+        return with(new FromDisk(fromDisk.rolls, fromDisk.draft, Optional.of(found)))
+                .scrolledTo(0);
+    }
+
+    /** The frames that were looked for last. */
+    public Optional<FoundFrames> found() {
+        return fromDisk.found;
     }
 }

@@ -59,6 +59,8 @@ final class ViewFlow {
                         .map(it -> 1 + it.counterChecks().size() + it.frames().size())
                         .orElse(0);
             case ROLLS -> session.allRolls().size();
+            case FIND ->
+                1 + session.view().found().map(it -> it.newest().size()).orElse(0);
             case ORDER -> OrderFlow.lines(session);
             case PLAN -> PlanTable.of(session.shown(), session.now()).size() + 4;
             case BAG ->

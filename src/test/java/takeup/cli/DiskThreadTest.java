@@ -14,6 +14,8 @@ import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrames;
 import takeup.session.Effect;
 import takeup.session.Message;
 import takeup.session.SaveError;
@@ -99,6 +101,11 @@ class DiskThreadTest {
         @Override
         public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
             return new Message.Notice("no order is written here");
+        }
+
+        @Override
+        public FoundFrames find(FindQuery query) {
+            return new FoundFrames.Collector(query).found(List.of());
         }
 
         @Override

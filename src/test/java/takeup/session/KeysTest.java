@@ -321,6 +321,30 @@ class KeysTest {
     }
 
     @Test
+    void f8FindsFramesOfAnyRollAndGoesBack() {
+        Playing day = Playing.medium("4 125 ; bow seat", "unload yes", "load bw400", "8 60")
+                .press(Key.Name.F8);
+        assertEquals(Session.Page.FIND, day.page());
+        assertEquals("find ", day.prompt());
+        day.type("bow").press(Key.Name.ENTER);
+        assertEquals(Session.Page.FIND, day.page());
+        assertEquals(
+                "1 frame on 1 roll", day.shoot().view().found().orElseThrow().count());
+        assertEquals("", day.prompt());
+        assertEquals(Session.Page.SHOOT, day.press(Key.Name.ESCAPE).page());
+        day.press(Key.Name.F8).press(Key.Name.ESCAPE);
+        assertEquals(Session.Page.SHOOT, day.page());
+        assertEquals("", day.prompt());
+        day.press(Key.Name.F8).press(Key.Name.F8);
+        assertEquals(Session.Page.SHOOT, day.page());
+        assertEquals("", day.prompt());
+        assertEquals(
+                "No frame meets all of: f2.8",
+                day.lines("find f2.8").shoot().view().found().orElseThrow().count());
+        assertTrue(day.lines("find since may").said().contains("since takes a date"), day.said());
+    }
+
+    @Test
     void f10FillsTheScreenWithTheCounterWhereSpaceStillLogs() {
         Playing day = Playing.medium("4 125").press(Key.Name.F10);
         assertTrue(day.shoot().view().big());

@@ -18,8 +18,13 @@ import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.LeftInCamera;
 import takeup.report.RollSummary;
+import takeup.review.Review;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
+import takeup.search.FindQuery;
+import takeup.search.FoundFrames;
+import takeup.search.FrameRow;
+import takeup.search.RollHead;
 
 /** A data folder in memory: what was written, in order, and nothing more once it is full. */
 public final class MemoryStore implements StepStore {
@@ -127,6 +132,18 @@ public final class MemoryStore implements StepStore {
     public Message writeOrder(OrderDraft draft, OffsetDateTime at) {
         ordered.add(draft);
         return new Message.OrderWritten(draft.order(at).order(), draft.written("orders/ORD-001.html"));
+    }
+
+    @Override
+    public FoundFrames find(FindQuery query) {
+        FoundFrames.Collector collector = new FoundFrames.Collector(query);
+        ShootState.of(kit, written, Optional.empty(), Set.of())
+                .rolls()
+                .values()
+                .forEach(roll -> FrameRow.lines(roll, Review.NONE)
+                        .lines()
+                        .forEach(it -> collector.take(new FrameRow(RollHead.of(roll), it))));
+        return collector.found(List.of());
     }
 
     @Override

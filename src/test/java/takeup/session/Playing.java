@@ -166,6 +166,7 @@ public final class Playing {
                     case PLAN -> Key.Name.F4;
                     case BAG -> Key.Name.F5;
                     case DAY_END -> Key.Name.F6;
+                    case FIND -> Key.Name.F8;
                     case ORDER -> Key.Name.F7;
                     case HELP -> Key.Name.F1;
                     case ACTIONS -> Key.Name.ENTER;

@@ -167,6 +167,7 @@ class SpaceTest {
         assertEquals(page, day.page());
         assertTrue(
                 page == Session.Page.ROLLS
+                        || day.prompt().startsWith("find ")
                         || day.shoot().view().scroll() > 0
                         || day.shoot().view().chosen() >= 5
                         || day.shoot().view().menu().map(it -> it.chosen()).orElse(0) >= 5,
