@@ -1,8 +1,10 @@
 package takeup.files;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
@@ -64,6 +66,18 @@ record PictureFile(Picture picture, int width, int height, boolean isCut) {
         int every = Math.max(1, Math.max(width, height) / side);
         param.setSourceSubsampling(every, every, 0, 0);
         return new PictureFile(whole(reader.read(0, param)), width, height, isCut.get());
+    }
+
+    /** The picture with its long side at most so many dots, as the address of an image that stands in a page itself. */
+    String dataAddress(int side) throws IOException {
+        Picture small = ScanFolder.smaller(picture, side);
+        BufferedImage image = new BufferedImage(small.columns(), small.rows(), BufferedImage.TYPE_INT_RGB);
+        image.setRGB(0, 0, small.columns(), small.rows(), small.rgb(), 0, small.columns());
+        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+        if (!ImageIO.write(image, "jpg", jpeg)) {
+            throw new IOException("this Java writes no JPEG");
+        }
+        return "data:image/jpeg;base64," + Base64.getEncoder().encodeToString(jpeg.toByteArray());
     }
 
     /** Java's own reader of JPEG goes on over a missing end, and says so in these words alone. */

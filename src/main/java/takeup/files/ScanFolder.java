@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import takeup.disk.IoErrorText;
 import takeup.scans.GreyPicture;
 import takeup.scans.NaturalOrder;
@@ -33,6 +34,9 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
     private static final int FINE = 384;
     /** The long side of what a slate is looked for in. */
     private static final int FINEST = 1500;
+
+    /** The long side of a scan on a page, in dots: a third of a screen. */
+    private static final int ON_PAGE = 360;
 
     private static final int MOST = 2000;
     /** Some systems' Java has the decoders of pictures from other packages, which a machine may be without. */
@@ -130,12 +134,29 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
         }
     }
 
+    /** Small copies of the scans of a folder for a page, each read when it is asked for; empty where it cannot be. */
+    public static Function<String, Optional<String>> embedded(Path folder) {
+        return name -> {
+            try {
+                return Optional.of(
+                        PictureFile.open(folder.resolve(name), ON_PAGE).dataAddress(ON_PAGE));
+            } catch (IOException | RuntimeException | LinkageError e) {
+                return Optional.empty(); // it was named among the problems when the folder was read
+            }
+        };
+    }
+
     private static Picture small(Picture whole) {
+        return smaller(whole, SMALL);
+    }
+
+    /** With its long side at most so many dots. */
+    static Picture smaller(Picture whole, int most) {
         int width = whole.columns();
         int height = whole.rows();
         int longer = Math.max(width, height);
-        return longer <= SMALL
+        return longer <= most
                 ? whole
-                : whole.fitted(Math.max(1, width * SMALL / longer), Math.max(1, height * SMALL / longer));
+                : whole.fitted(Math.max(1, width * most / longer), Math.max(1, height * most / longer));
     }
 }

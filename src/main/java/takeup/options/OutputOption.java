@@ -26,6 +26,11 @@ public final class OutputOption {
         return false;
     }
 
+    /** The file that was named, or the usual one. */
+    public Path fileOr(String usual) {
+        return Path.of(file == null ? usual : file);
+    }
+
     /** Text for people. In a file it is shown by some other program, which may obey what is hidden in it. */
     public void text(Console console, String text) throws IOException {
         if (file == null) {

@@ -1,9 +1,11 @@
 package takeup.reviewing;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
+import takeup.files.SystemViewer;
 import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.journal.Archive;
@@ -28,6 +30,11 @@ record ScansScreen(Archive archive, Map<String, Picture> pictures) implements Ke
     }
 
     private ScansState saved(ScansState desk) {
+        if (desk.toOpen().isPresent()) {
+            return SystemViewer.open(Path.of(desk.folder(), desk.toOpen().get()))
+                    .map(desk::withMessage)
+                    .orElse(desk);
+        }
         if (desk.toSave().isEmpty()) {
             return desk;
         }

@@ -21,9 +21,11 @@ import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
 import takeup.options.JsonOption;
+import takeup.options.OutputOption;
 import takeup.options.RollArgument;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
+import takeup.review.ScansHtml;
 import takeup.roll.Roll;
 import takeup.scans.Proposal;
 import takeup.scans.ScansByRoll;
@@ -69,6 +71,15 @@ public final class ScansSubcommand implements Callable<Integer> {
     @Option(names = "--accept", description = "Keeps this. Where the evidence is too thin it asks for a yes.")
     boolean accept;
 
+    @Option(
+            names = "--html",
+            description = "Writes a page with each scan beside its frame, verdict and warnings: R0007-scans.html, "
+                    + "here, or the file of -o.")
+    boolean html;
+
+    @Mixin
+    OutputOption output;
+
     @Mixin
     VerdictOptions verdicts;
 
@@ -89,7 +100,7 @@ public final class ScansSubcommand implements Callable<Integer> {
         List<ReviewEvent> decided = new ArrayList<>(verdicts.on(found));
         boolean isWhole = reviewed.problems().isEmpty();
         if (folder == null) {
-            if (accept || adjust.isGiven()) {
+            if (accept || adjust.isGiven() || html) {
                 throw new CommandFailed(2, "name the folder that came back");
             }
             review = save(found, review, decided);
@@ -118,6 +129,13 @@ public final class ScansSubcommand implements Callable<Integer> {
                                 + "--place 3=4 put it right first.");
             }
             review = save(found, review, decided);
+            if (html) {
+                Path file = output.fileOr(found.id() + "-scans.html");
+                OutputOption.write(file, ScansHtml.of(found, proposal, review, ScanFolder.embedded(path)));
+                if (!json.isAsked()) {
+                    global.console().line("The page is " + file.toAbsolutePath() + ".");
+                }
+            }
         }
         if (sidecars != null) {
             isWhole &= new SidecarFiles(global.console(), Version.madeBy(global.archive()))
@@ -128,7 +146,7 @@ public final class ScansSubcommand implements Callable<Integer> {
 
     /** Without an option it is for the eye. */
     private boolean isForTheEye() {
-        return !text && !json.isAsked() && !accept && sidecars == null && !verdicts.isGiven();
+        return !text && !json.isAsked() && !accept && !html && sidecars == null && !verdicts.isGiven();
     }
 
     /** Opens the view; false where there is no terminal for it. */

@@ -27,6 +27,7 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
                 new ScanKeys(Key.typed("d"), "dense", it -> it.judged(Optional.of(Density.DENSE))),
                 new ScanKeys(Key.typed("a"), "accept", ScansState::accepted),
                 new ScanKeys(OTHER_VIEW, "contact sheet", ScansState::otherView),
+                new ScanKeys(Key.typed("o"), "open", ScansState::opened),
                 new ScanKeys(Key.typed("q"), "leave", UnaryOperator.identity()),
                 new ScanKeys(Key.typed("l"), "shift from here", it -> it.shifted(1)),
                 new ScanKeys(Key.typed("e"), "earlier", it -> it.shifted(-1)),
@@ -55,7 +56,7 @@ public record ScanKeys(Key key, String does, UnaryOperator<ScansState> action) {
             }
         }
         // A small window has no room for all of them in its last line.
-        return desk.withMessage("these keys work: "
+        return desk.withMessage("keys here: "
                 + String.join(
                         " ",
                         all().stream()

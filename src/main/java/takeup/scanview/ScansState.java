@@ -48,18 +48,18 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
         NOT_SAVED
     }
 
-    /** What the last key came to: words, and what is to be written down before the next key. */
-    record Reply(Kind kind, String message, List<ReviewEvent> toSave) {
+    /** What the last key came to: words, what is to be written down before the next key, and a scan to be opened. */
+    record Reply(Kind kind, String message, List<ReviewEvent> toSave, Optional<String> toOpen) {
         Reply {
             toSave = List.copyOf(toSave);
         }
 
         static Reply of(String message) {
-            return new Reply(Kind.PLAIN, message, List.of());
+            return new Reply(Kind.PLAIN, message, List.of(), Optional.empty());
         }
 
         static Reply saving(String message, List<ReviewEvent> events) {
-            return new Reply(Kind.PLAIN, message, events);
+            return new Reply(Kind.PLAIN, message, events, Optional.empty());
         }
     }
 
@@ -93,6 +93,11 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
     /** What is to be written down before the next key. */
     public List<ReviewEvent> toSave() {
         return reply.toSave;
+    }
+
+    /** The file that is to be opened in the system's viewer. */
+    public Optional<String> toOpen() {
+        return reply.toOpen;
     }
 
     /** The rows, frames without a scan and scans without a frame included. */
@@ -177,6 +182,14 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
         });
     }
 
+    /** Opens this scan in the system's viewer, at its full size. */
+    ScansState opened() {
+        return onScan(it -> {
+            String file = it.proposal.scans().get(it.scan()).name();
+            return it.with(it.view, new Reply(Kind.PLAIN, file + " opens in the viewer", List.of(), Optional.of(file)));
+        });
+    }
+
     /** This scan shows no logged frame. */
     public ScansState unlogged() {
         return onScan(it -> it.proposing(it.proposal.placed(it.scan(), -1), "this one is not in the log"));
@@ -206,7 +219,7 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
         if (!proposal.isSure() && reply.kind != Kind.CONFIRMING) {
             String words = "not sure (" + (int) (100 * proposal.confidence())
                     + " %): look first; a again keeps it all the same";
-            return with(view, new Reply(Kind.CONFIRMING, words, List.of()));
+            return with(view, new Reply(Kind.CONFIRMING, words, List.of(), Optional.empty()));
         }
         return with(
                 view.marking(-1), Reply.saving("accepted", List.of(ReviewEvent.Accepted.of(roll, proposal, folder))));
@@ -219,6 +232,6 @@ public record ScansState(Roll roll, String folder, Proposal proposal, Review rev
 
     /** What was to be saved could not be written. */
     public ScansState saveFailed(String why) {
-        return with(view, new Reply(Kind.NOT_SAVED, "NOT SAVED: " + why, List.of()));
+        return with(view, new Reply(Kind.NOT_SAVED, "NOT SAVED: " + why, List.of(), Optional.empty()));
     }
 }

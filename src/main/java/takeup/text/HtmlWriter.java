@@ -53,8 +53,17 @@ public final class HtmlWriter {
      * by its hash.
      */
     public static String head(String title, String style) {
+        return head(title, style, "");
+    }
+
+    /** The same for a page whose pictures stand in it: no other is fetched. */
+    public static String headWithPictures(String title, String style) {
+        return head(title, style, " img-src data:;");
+    }
+
+    private static String head(String title, String style, String allowed) {
         return "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-"
-                + hash(style) + "'; base-uri 'none'; form-action 'none'\">\n<title>" + escaped(title)
+                + hash(style) + "';" + allowed + " base-uri 'none'; form-action 'none'\">\n<title>" + escaped(title)
                 + "</title>\n<style>" + style + "</style>\n";
     }
 

@@ -80,6 +80,30 @@ class DemoDayTest {
         assertTrue(exhibits.lesson().stream().anyMatch(it -> it.startsWith("Rate bw400 at 200")));
     }
 
+    /** The page runs and fetches nothing: its policy allows its own style and the pictures that stand in it. */
+    @Test
+    void itsScansStandOnOnePageBesideFrameVerdictAndWarnings() throws IOException {
+        new DemoDay(folder(), AFTERNOON, Subcommands::run).make();
+        DemoExhibits exhibits = new DemoExhibits(folder(), Subcommands::run);
+        exhibits.finish();
+        Path file = elsewhere.resolve("page.html");
+        String said = printed("scans", "1", exhibits.scansFolder().toString(), "--html", "-o", file.toString());
+        assertTrue(said.contains("The page is " + file + "."), said);
+        String page = Files.readString(file);
+        assertEquals(36, page.split("<figure>", -1).length - 1);
+        assertEquals(
+                35, page.split("<img src=\"data:image/jpeg;base64,/9j/", -1).length - 1, "JPEG begins with FFD8FF");
+        assertTrue(page.contains("default-src 'none'; style-src 'sha256-"), page.substring(0, 400));
+        assertTrue(page.contains("img-src data:; base-uri 'none'; form-action 'none'\""), page.substring(0, 400));
+        assertTrue(!page.contains("unsafe") && !page.contains("<script") && !page.contains("http:"));
+        String missing = page.substring(page.indexOf("<b>Frame 13</b>"));
+        assertTrue(page.contains("no scan</div><figcaption><b>Frame 13</b>"), "the frame that was left out");
+        assertTrue(
+                missing.substring(0, missing.indexOf("</figure>")).contains("class=\"warning\""),
+                missing.substring(0, 300));
+        assertTrue(page.contains("<span class=\"verdict\">thin</span>") && page.contains("Ines at the bow rope"));
+    }
+
     private String printed(String... words) {
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         List<String> arguments = new ArrayList<>(List.of("--data=" + folder()));
