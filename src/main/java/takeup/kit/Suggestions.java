@@ -200,6 +200,10 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         return new Suggestions(rows, Ranking.of(rows, request));
     }
 
+    private static LongExposure needed(Aperture aperture, Request request) {
+        return new LongExposure(request.path.metered(request.ambient(), aperture), request.path.reciprocity());
+    }
+
     private static Optional<Aperture> nearest(ExposureTime held, Request request) {
         return BesideFlash.counts(request) ? BesideFlash.nearestTo(held, request) : nearestTo(held, request);
     }
@@ -209,7 +213,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         Aperture best = null;
         double bestDistance = Double.POSITIVE_INFINITY;
         for (Aperture aperture : request.optics.lens.orElseThrow().ring().marks()) {
-            OptionalDouble corrected = request.path.corrected(request.ambient(), aperture);
+            OptionalDouble corrected = needed(aperture, request).seconds();
             if (corrected.isEmpty()) {
                 continue;
             }
@@ -241,7 +245,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
 
     private static Suggestion row(Aperture aperture, Optional<ExposureTime> held, Request request) {
         double metered = request.path.metered(request.ambient(), aperture);
-        LongExposure exposure = new LongExposure(metered, request.path.reciprocity());
+        LongExposure exposure = needed(aperture, request);
         OptionalDouble corrected = exposure.seconds();
         Optional<ExposureTime> time = corrected.isEmpty() && !BesideFlash.counts(request)
                 ? Optional.empty()
