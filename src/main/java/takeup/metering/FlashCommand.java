@@ -60,12 +60,15 @@ public final class FlashCommand implements Command {
         if (isFirst) {
             entries.add(cautioned(camera));
         }
-        List<Warning> warnings = new ArrayList<>(isFirst ? List.of(CAUTION) : List.of());
+        List<Warning> warnings = new ArrayList<>();
         FlashSync sync = isOn ? FlashSync.of(context.reply(entries).after()) : FlashSync.KEPT;
         sync.setup()
                 .ifPresent(it ->
                         entries.add(new JournalEntry.OnDay(new CameraEvent.CameraSetupChanged(camera.key(), it))));
         sync.warning().ifPresent(warnings::add);
+        if (isFirst) {
+            warnings.add(CAUTION);
+        }
         return context.reply(entries)
                 .says(camera.key() + ": flash " + value, "." + sync.words())
                 .titled("flash " + value + " " + camera.key())

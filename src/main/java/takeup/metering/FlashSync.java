@@ -1,9 +1,6 @@
 package takeup.metering;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import takeup.advice.AdviceRequest;
 import takeup.day.CameraSetup;
 import takeup.exposure.Aperture;
@@ -45,18 +42,31 @@ record FlashSync(Optional<CameraSetup> setup, Optional<Warning> warning) {
     /** For a setting beside a flash that decides the aperture. */
     static FlashSync beside(CameraSetup inHand, Camera body) {
         Camera camera = body.withLens(inHand.setting().lens());
-        Optional<ExposureTime> time = inHand.setting().time();
-        List<Warning> warnings = new ArrayList<>();
-        time.ifPresent(it -> ExposureWarnings.ofTime(it, camera, OptionalDouble.empty(), true, true, warnings));
-        if (warnings.isEmpty()) {
-            return KEPT;
+        Optional<ExposureTime> held = inHand.hold().flatMap(Hold::time);
+        if (held.isPresent()) {
+            return new FlashSync(Optional.empty(), held(held.get(), inHand, camera));
         }
-        return inHand.hold().flatMap(Hold::time).isPresent()
-                ? new FlashSync(Optional.empty(), warnings.stream().findFirst())
-                : new FlashSync(
+        boolean isTooFast = inHand.setting()
+                .time()
+                .flatMap(it -> ExposureWarnings.sync(it, camera))
+                .isPresent();
+        return isTooFast
+                ? new FlashSync(
                         Optional.of(
                                 inHand.with(SettingPatch.time(camera.syncTime().orElseThrow()))),
-                        Optional.empty());
+                        Optional.empty())
+                : KEPT;
+    }
+
+    /**
+     * That a held time is too fast for flash, whether it is set or will be with the next reading; else that the one
+     * that is set is.
+     */
+    private static Optional<Warning> held(ExposureTime held, CameraSetup inHand, Camera camera) {
+        Optional<ExposureTime> set = inHand.setting().time();
+        return ExposureWarnings.sync(held, camera)
+                .map(it -> set.equals(Optional.of(held)) ? it : new Warning(it.code(), "the held " + it.text()))
+                .or(() -> set.flatMap(it -> ExposureWarnings.sync(it, camera)));
     }
 
     /** The same exposure with a time that flash can be used at; a held time stays. */

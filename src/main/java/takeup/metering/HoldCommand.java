@@ -57,8 +57,14 @@ public final class HoldCommand implements Command {
         Hold hold = change.aperture()
                 .map(Hold::of)
                 .orElseGet(() -> Hold.of(change.time().orElseThrow()));
-        return SetupChange.of(before.holding(Optional.of(hold)), context)
+        CameraSetup after = before.holding(Optional.of(hold));
+        return SetupChange.of(after, context)
                 .says("Suggestions on " + camera.key() + " keep " + hold, ".")
+                .warnings(
+                        after.setting().flash()
+                                ? FlashSync.beside(after, camera).warning().stream()
+                                        .toList()
+                                : List.of())
                 .accepted();
     }
 

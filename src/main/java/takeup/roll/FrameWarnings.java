@@ -19,7 +19,7 @@ public final class FrameWarnings {
 
     /** A list for each frame. */
     public static List<List<Warning>> of(Roll roll) {
-        return of(roll, ExposureWarnings.fewLeft(roll.film().framesNominal()));
+        return inRecord(roll, of(roll, ExposureWarnings.fewLeft(roll.film().framesNominal())));
     }
 
     /** The same for a photographer who calls so many frames few. */
@@ -122,6 +122,24 @@ public final class FrameWarnings {
     /** Whether something lies in the future, so that its age cannot be known; a second is nothing. */
     public static boolean isAhead(OffsetDateTime then, OffsetDateTime now) {
         return then.isAfter(now.plusSeconds(1));
+    }
+
+    /**
+     * What the record of a roll bears: that few are left stands where it began, and at the last frame. At the prompt
+     * the frames in between are counted down too.
+     */
+    private static List<List<Warning>> inRecord(Roll roll, List<List<Warning>> all) {
+        List<List<Warning>> record = new ArrayList<>();
+        boolean hasBegun = false;
+        for (int at = 0; at < all.size(); at++) {
+            boolean isLast = roll.frames().get(at).number() == roll.film().framesNominal();
+            boolean isCountedDown = hasBegun && !isLast;
+            record.add(all.get(at).stream()
+                    .filter(it -> it.code() != Warning.Code.FRAMES_LEFT || !isCountedDown)
+                    .toList());
+            hasBegun |= all.get(at).stream().anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT);
+        }
+        return record;
     }
 
     /** Few left: when so many are left, also where the counter jumped over it, then at 2, 1 and 0. */

@@ -59,4 +59,22 @@ class FlashDaysTest {
         shooting.type("flash off");
         logs(shooting, ". ", 0, "");
     }
+
+    /** Sync of the 35 is 1/60. A held 1/500 would be set by the next reading: it is said now, whichever comes first. */
+    @Test
+    void aHeldTimeThatIsTooFastForFlashIsSaidAtOnce() {
+        Shooting flashLast = Shooting.of("cam 35", "load cn400", "set 8 60", "hold 1/500");
+        assertTrue(flashLast.type("flash on").contains("flash on"));
+        assertEquals("sync-speed flash-voltage", flashLast.warnings());
+        Shooting holdLast = Shooting.of("cam 35", "load cn400", "set 8 60", "flash on");
+        holdLast.type("hold 1/500");
+        assertEquals("sync-speed", holdLast.warnings());
+        holdLast.type("hold 1/30");
+        assertEquals("", holdLast.warnings());
+        holdLast.type("hold f8");
+        assertEquals("", holdLast.warnings());
+        Shooting metered = Shooting.of("cam 35", "load cn400", "set 8 60", "hold 1/500");
+        metered.type("m flash 8");
+        assertEquals("sync-speed flash-voltage", metered.warnings());
+    }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.ShippedShelf;
@@ -17,6 +18,7 @@ import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
+import takeup.roll.FrameWarnings;
 
 /** When the last frames are warned of: contract 2.3, or as the photographer wants it. A roll of 16. */
 class FewLeftTest {
@@ -52,5 +54,26 @@ class FewLeftTest {
         }
         assertEquals(said, String.join(" ", warned));
         assertEquals(stands, first);
+    }
+
+    /** The record of a roll of 16 bears it where it began, at 4 left, and at the last frame; not at each. */
+    @Test
+    void theRecordBearsItOnceWhereItBeganAndAtTheEnd() {
+        ShootState s = ShootState.of(new Kit(new ShippedShelf()), List.of(), Optional.empty(), Set.of());
+        for (String line : List.of("cam 645", "load cn400", "4 125", "x17")) {
+            Outcome outcome = Dispatcher.read(s, line, NOW, "R");
+            s = outcome instanceof Outcome.NeedsConfirmation asked
+                    ? asked.ifYes().after()
+                    : ((Outcome.Accepted) outcome).after();
+        }
+        List<List<Warning>> record = FrameWarnings.of(s.rollInHand().orElseThrow());
+        List<Integer> bearing = new ArrayList<>();
+        for (int at = 0; at < record.size(); at++) {
+            if (record.get(at).stream().anyMatch(it -> it.code() == Warning.Code.FRAMES_LEFT)) {
+                bearing.add(at + 1);
+            }
+        }
+        assertEquals(List.of(12, 16), bearing);
+        assertEquals(Warning.Code.PAST_END, record.get(16).get(0).code());
     }
 }

@@ -56,7 +56,9 @@ class BestPairTest {
             if (hold.time().isPresent() && !asked.support().flash()) {
                 // A row is made for a held time, however far its exposure is off, unless no time is long enough.
                 assertEquals(
-                        hasTimes(asked), advice.suggestions().stream().anyMatch(hold::isKeptBy), () -> asked + "\n" + advice);
+                        hasTimes(asked),
+                        advice.suggestions().stream().anyMatch(hold::isKeptBy),
+                        () -> asked + "\n" + advice);
             }
             boolean canBeKept = advice.suggestions().stream().anyMatch(it -> hold.isKeptBy(it) && isUsable(it, asked));
             if (canBeKept) {
