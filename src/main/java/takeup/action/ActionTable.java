@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import takeup.dispatch.Completion;
 import takeup.history.ShootState;
+import takeup.report.StaysOn;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 
@@ -43,6 +44,9 @@ public final class ActionTable {
                     .where(s -> s.cameraInHand()
                             .filter(it -> it.lenses().size() > 1)
                             .isPresent()),
+            Action.of("take filter, bias, hold and flash off", "clear")
+                    .where(s -> s.placeInHand().isPresent()
+                            && !StaysOn.of(s.inHand()).isEmpty()),
             Action.asking("tripod", "tripod", ExposureFields::onOff),
             Action.asking("correct a frame", "fix", ActionTable::frameNumbers)
                     .where(s -> newest(s).isPresent()),

@@ -5,6 +5,7 @@ import takeup.advice.LoadChecks;
 import takeup.day.CameraPlace;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
+import takeup.report.StaysOn;
 
 /** What a word of the prompt needs before it can do anything. */
 public enum Need {
@@ -24,6 +25,8 @@ public enum Need {
     ANY_ROLL,
     /** A camera whose setting is chosen by hand. */
     SETTABLE_CAMERA,
+    /** Something on the camera in hand that stays from frame to frame: a filter, a bias. */
+    SOMETHING_ON,
     /** A light reading of today. */
     LIGHT,
     /** A paper form that is being read. */
@@ -55,6 +58,15 @@ public enum Need {
                 s.cameraInHand()
                         .filter(it -> it.isAutomatic())
                         .map(it -> it.name() + " sets itself: there is nothing to choose");
+            case SOMETHING_ON ->
+                camera(s)
+                        .or(() -> when(
+                                StaysOn.of(s.inHand()).isEmpty(),
+                                "nothing is on "
+                                        + s.placeInHand()
+                                                .map(CameraPlace::camera)
+                                                .orElse("the camera")
+                                        + ": no filter, no tube, no bias, no hold, no flash"));
             case LIGHT -> when(s.day().light().isEmpty(), "no light reading today: take one first (m 5.6 125)");
             case PAPER -> when(s.day().paper().isEmpty(), "no paper is being read: paper r7 begins");
             case STEP_TO_UNDO -> when(new UndoHistory(s.history()).undo().isEmpty(), "nothing to undo");

@@ -29,6 +29,7 @@ import takeup.loading.RollNoteCommand;
 import takeup.loading.RoutineCommand;
 import takeup.loading.UnloadCommand;
 import takeup.metering.CameraStateCommand;
+import takeup.metering.ClearCommand;
 import takeup.metering.FilterCommand;
 import takeup.metering.FlashCommand;
 import takeup.metering.HoldCommand;
@@ -87,6 +88,7 @@ public final class CommandTable {
             CameraStateCommand.LENS,
             new FlashCommand(),
             CameraStateCommand.TRIPOD,
+            new ClearCommand(),
             new WhyCommand(),
             new TimeCommand(),
             DevelopmentCommand.PUSH,

@@ -25,6 +25,7 @@ import takeup.report.AdviceJson;
 import takeup.report.ExposuresText;
 import takeup.report.LoadCheckText;
 import takeup.report.RollText;
+import takeup.report.StaysOn;
 import takeup.roll.ClockShift;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
@@ -73,7 +74,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 ? "Frame " + last.number() + " exposed again"
                 : FrameNumbering.title(again > 0 ? last.number() - added : roll.next(), last.number());
         return reply.event("frame")
-                .says(which + " on " + roll.id(), text(now, last))
+                .says(which + " on " + roll.id(), text(now, last) + stays(context))
                 .fields(fields(now, last))
                 .warnings(warnings(reply, now, context));
     }
@@ -131,6 +132,11 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         String error = words.isEmpty() ? "" : ", " + words;
         return (what.isEmpty() ? "" : ": " + what) + error
                 + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
+    }
+
+    /** What an earlier day left on the camera is said with the first frame of this one. */
+    private String stays(CommandContext context) {
+        return isExposed() ? StaysOn.sentence(StaysOn.overnight(context.before(), context.state(), context.now())) : "";
     }
 
     private String missing(Frame last) {

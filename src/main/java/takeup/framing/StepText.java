@@ -97,7 +97,7 @@ final class StepText {
 
             @Override
             public String shootAssigned(RollEvent.ShootAssigned assigned) {
-                return before;
+                return before.isEmpty() ? "the shoot" + on : before;
             }
 
             @Override

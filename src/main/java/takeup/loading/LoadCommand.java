@@ -25,6 +25,7 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.LoadArguments;
 import takeup.report.FilmChangeText;
 import takeup.report.LoadCheckText;
+import takeup.report.StaysOn;
 import takeup.report.WarningText;
 import takeup.roll.Development;
 import takeup.roll.Film;
@@ -87,6 +88,7 @@ public final class LoadCommand implements Command {
                                 + film.developmentWords() + ". " + speed(film, camera) + " Write "
                                 + id + " on the film."
                                 + FilmChangeText.of(reply.after())
+                                + StaysOn.sentence(StaysOn.of(context.state().inHand()))
                                 + context.state().kit().remark(Kit.Sort.STOCKS, stock.key()))
                 .fields(RollWords.fields(reply.roll(id))
                         .and("routine", LoadChecks.of(reply.after()).map(LoadCheckText::question)))

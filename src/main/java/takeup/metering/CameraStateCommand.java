@@ -1,11 +1,13 @@
 package takeup.metering;
 
 import java.util.List;
+import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Completions;
+import takeup.command.LensChange;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.day.CameraSetup;
@@ -65,10 +67,15 @@ public enum CameraStateCommand implements Command {
         String value = arguments.one(info.example());
         CameraSetup setup = before.with(CameraStateParser.read(
                 word, value, camera, before.setting().lens(), before.setting().zoomMm()));
-        return SetupChange.of(setup, context)
-                .says(text(value, camera, setup), ".")
+        Optional<LensChange> lens =
+                this == LENS ? setup.setting().lens().map(it -> new LensChange(camera, before, it)) : Optional.empty();
+        Outcome.Accepted changed = SetupChange.of(setup, context)
+                .says(
+                        text(value, camera, setup),
+                        "." + lens.map(LensChange::stays).orElse(""))
                 .titled(word + " " + value + (this == TRIPOD ? " " : " on ") + camera.key())
                 .accepted();
+        return changed.thenAsking(lens.flatMap(it -> it.question(changed, List.of(), context)));
     }
 
     private String text(String value, Camera camera, CameraSetup setup) {

@@ -51,6 +51,9 @@ final class KeyBindings {
             shoot(Key.ctrl('t'), "counts a frame that is written down later", HeldKeyFlow::tally)
                     .like("tally")
                     .unless(NO_FILM),
+            always(Key.ctrl('o'), "takes off filter, tube, bias, hold and flash", line("clear"))
+                    .like("clear")
+                    .unless(needs(Need.SOMETHING_ON)),
             always(Key.ctrl('z'), "undo", line("undo")).like("undo").unless(needs(Need.STEP_TO_UNDO)),
             always(Key.ctrl('y'), "redo", line("redo")).like("redo").unless(needs(Need.STEP_TO_REDO)),
             always(

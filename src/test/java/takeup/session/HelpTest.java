@@ -33,6 +33,7 @@ class HelpTest {
         all.put("a camera", () -> Playing.of("cam 645"));
         all.put("a fresh film", () -> Playing.medium());
         all.put("a frame", () -> Playing.two("m 5.6 125", "4 125"));
+        all.put("a filter", () -> Playing.medium("filter yellow"));
         all.put("a frame taken back", () -> Playing.two("m 5.6 125", "4 125", "undo"));
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));
         all.put("a question", () -> Playing.medium("4 125", "unload"));
