@@ -2,6 +2,7 @@ package takeup.files;
 
 import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
@@ -24,11 +25,15 @@ import takeup.session.StepStore;
 public final class StepFiles implements StepStore {
     private final Archive archive;
     private final Optional<JournalStore> disk;
+    private final OrderedDevelopment ordered;
+    private final List<String> remarks = new ArrayList<>();
+    private Optional<JournalStep> newest = Optional.empty();
 
     /** A folder, and the way to write in it; empty where it is read only. */
     public StepFiles(Archive archive, Optional<JournalStore> disk) {
         this.archive = archive;
         this.disk = disk;
+        this.ordered = new OrderedDevelopment(new OrderFolder(archive.folder(), false));
     }
 
     private interface Write {
@@ -46,6 +51,7 @@ public final class StepFiles implements StepStore {
 
     @Override
     public Optional<SaveError> save(JournalStep step) {
+        newest = Optional.of(step);
         try {
             return write(it -> it.keep(step));
         } catch (RuntimeException e) {
@@ -56,12 +62,16 @@ public final class StepFiles implements StepStore {
 
     @Override
     public Optional<String> export(List<Roll> rolls) {
+        newest.ifPresent(it -> remarks.addAll(ordered.remarks(it, rolls)));
         return write(it -> it.settle(rolls)).map(SaveError::text);
     }
 
     @Override
     public List<String> remarks() {
-        return disk.map(JournalStore::remarks).orElse(List.of());
+        List<String> all = new ArrayList<>(disk.map(JournalStore::remarks).orElse(List.of()));
+        all.addAll(remarks);
+        remarks.clear();
+        return all;
     }
 
     @Override

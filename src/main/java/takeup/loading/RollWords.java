@@ -67,7 +67,8 @@ final class RollWords {
     }
 
     /** Puts right what was said of a roll. */
-    static Outcome corrected(Roll roll, RollChange change, Function<Roll, String> text, CommandContext context) {
+    static Outcome.Accepted corrected(
+            Roll roll, RollChange change, Function<Roll, String> text, CommandContext context) {
         Reply reply = context.reply(context.on(roll, new RollEvent.RollCorrected(change)));
         Roll now = reply.roll(roll.id());
         List<Warning> before = roll.film().warnings();

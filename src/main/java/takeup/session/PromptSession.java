@@ -111,11 +111,11 @@ public final class PromptSession {
             question = Optional.empty();
             return new Reply(new Outcome.Rejected("NOT SAVED: " + saveError.get()), remarks, Optional.empty());
         }
-        remarks.addAll(store.remarks());
         state = state.and(step);
         clock = step.isFrameOrReading() ? clock.withoutDrift() : clock;
         Optional<String> exportError = store.export(
                 accepted.export().stream().map(it -> state.rolls().get(it)).toList());
+        remarks.addAll(store.remarks());
         Outcome.Accepted done = exportError.isPresent()
                 ? accepted
                 : accepted.answering(accepted.answer().exported());
