@@ -17,6 +17,7 @@ import takeup.history.JournalEntry;
 import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.kit.Kit;
+import takeup.loading.BackMove;
 import takeup.prompt.CommandRejected;
 import takeup.report.RollText;
 import takeup.roll.Frame;
@@ -31,6 +32,7 @@ public final class MoveCommand implements Command {
             .usage("move 3-5 cam 645 2")
             .form("move 3 cam 645", "frame 3 was shot on the 645")
             .form("move 3-5 cam 645 2", "frames 3 to 5 were shot on that back")
+            .form("move back 1 645 to 645leaf", "the back goes on another body, its roll and counter with it")
             .needs(Need.FRAME_OF_ANY_ROLL);
 
     @Override
@@ -40,6 +42,9 @@ public final class MoveCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
+        if (!arguments.rest().isEmpty() && arguments.rest().get(0).equals("back")) {
+            return BackMove.run(arguments.rest().subList(1, arguments.rest().size()), context);
+        }
         Roll roll = context.roll();
         RollArguments typed = new RollArguments(roll, arguments.rest());
         FrameRange range = FrameRange.of(typed.word(0, "which frames, and to which camera? " + EXAMPLE), EXAMPLE);
@@ -59,7 +64,11 @@ public final class MoveCommand implements Command {
         int number = other.next();
         for (Frame frame : roll.frames().subList(roll.indexOf(range.from()), roll.indexOf(range.to()) + 1)) {
             entries.addAll(context.on(
-                    other, new RollEvent.Added(frame.renumbered(number), RollEvent.Origin.MOVED, OptionalInt.empty())));
+                    other,
+                    new RollEvent.Added(
+                            frame.renumbered(number).showing(frame.scene().onRoll()),
+                            RollEvent.Origin.MOVED,
+                            OptionalInt.empty())));
             number++;
         }
         entries.addAll(context.on(roll, new RollEvent.Dropped(range.from(), range.to(), Optional.of(other.id()))));
@@ -84,6 +93,12 @@ public final class MoveCommand implements Command {
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
-        return before.get(before.size() - 1).equals("cam") ? state.kit().keys(Kit.Sort.CAMERAS) : List.of("cam");
+        String last = before.get(before.size() - 1);
+        if (last.equals("cam")
+                || last.equals("to")
+                || before.size() == 3 && before.get(1).equals("back")) {
+            return state.kit().keys(Kit.Sort.CAMERAS);
+        }
+        return before.contains("back") ? List.of("to") : List.of("cam", "back");
     }
 }

@@ -116,6 +116,11 @@ final class StepText {
             }
 
             @Override
+            public String backMoved(RollEvent.BackMoved moved) {
+                return "moving back " + moved.back() + on;
+            }
+
+            @Override
             public String unloaded(RollEvent.Unloaded unloaded) {
                 return "unloading" + on;
             }

@@ -50,6 +50,7 @@ public final class FrameJsonLines {
                     .and("place", frame.field("place"))
                     .and("latitude", frame.field("latitude"))
                     .and("longitude", frame.field("longitude"))
+                    .and("body", frame.field("body"))
                     .and("note", frame.field("note"))
                     .and("warnings", names(frame, "warnings", "code"))
                     .and("exposures", 1 + items(frame, "furtherExposures").size())

@@ -198,6 +198,10 @@ public final class RollPlainText {
             words.add("with " + String.join(", ", frame.scene().people()));
         }
         frame.scene().place().name().ifPresent(it -> words.add("at " + it));
+        frame.scene()
+                .body()
+                .filter(it -> !it.key().equals(roll.camera().key()))
+                .ifPresent(it -> words.add("on " + it.name()));
         frame.was().ifPresent(it -> words.add("was " + it));
         if (!frame.further().isEmpty()) {
             words.add(1 + frame.further().size() + " exposures");

@@ -15,7 +15,7 @@ import takeup.roll.Roll;
  */
 final class SceneFields {
     /** The fields of a frame, in the order that files hold them. */
-    static final List<String> OF_FRAME = List.of("people", "place", "latitude", "longitude", "shoot");
+    static final List<String> OF_FRAME = List.of("people", "place", "latitude", "longitude", "shoot", "body");
 
     private SceneFields() {}
 
@@ -28,7 +28,7 @@ final class SceneFields {
         return json;
     }
 
-    /** Adds who is on a frame, where it was, and its shoot where that is not the roll's. */
+    /** Adds who is on a frame, where it was, and its shoot and camera where they are not the roll's. */
     static void into(Json.Obj json, Roll roll, Frame frame) {
         List<String> people = frame.scene().people();
         if (!people.isEmpty()) {
@@ -36,6 +36,10 @@ final class SceneFields {
         }
         into(json, place(roll, frame));
         otherShoot(roll, frame).ifPresent(it -> json.and("shoot", it.name()));
+        frame.scene()
+                .body()
+                .filter(it -> !it.key().equals(roll.camera().key()))
+                .ifPresent(it -> json.and("body", it.name()));
     }
 
     /** The shoot of a frame, where it is another one than the roll's. */

@@ -48,7 +48,7 @@ public final class Sidecar {
             exposure(meta, roll, RollJson.shown(frame));
             // Exif's DateTimeDigitized has this name in XMP.
             scannedAt.ifPresent(it -> set(meta, XMPConst.NS_XMP, "CreateDate", it));
-            set(meta, XMPConst.NS_TIFF, "Model", roll.camera().name());
+            set(meta, XMPConst.NS_TIFF, "Model", roll.camera(frame).name());
             meta.setLocalizedText(
                     XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
             meta.setLocalizedText(

@@ -1,6 +1,7 @@
 package takeup.history;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import takeup.day.CameraPlace;
 import takeup.day.Day;
@@ -83,6 +84,9 @@ final class DayFold {
         }
         if (event instanceof RollEvent.Reloaded again) {
             return day.loaded(new CameraPlace(again.camera().key(), again.back()), roll.film());
+        }
+        if (event instanceof RollEvent.BackMoved moved) {
+            return day.loaded(new CameraPlace(moved.camera().key(), Optional.of(moved.back())), roll.film());
         }
         if (event instanceof RollEvent.RollCorrected && roll.state() == Roll.State.OPEN) {
             return day.loaded(CameraPlace.of(roll), roll.film());

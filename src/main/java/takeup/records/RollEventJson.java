@@ -134,6 +134,11 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj backMoved(RollEvent.BackMoved moved) {
+        return event("backMoved").and("camera", of(moved.camera())).and("back", moved.back());
+    }
+
+    @Override
     public Json.Obj unloaded(RollEvent.Unloaded unloaded) {
         return event("unloaded");
     }
@@ -254,6 +259,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
             case "rewound" -> new RollEvent.Rewound();
             case "reloaded" ->
                 new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));
+            case "backMoved" -> new RollEvent.BackMoved(camera(fields.inner("camera")), fields.text("back"));
             case "unloaded" -> new RollEvent.Unloaded();
             case "undo" -> new RollEvent.Undone(fields.whole("of"));
             case "redo" -> new RollEvent.Redone(fields.whole("of"));

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.kit.Camera;
 
 /**
  * The frames of a roll as they were logged, and the number that comes next. It counts as the camera does: a number can
@@ -145,6 +146,16 @@ public record FrameLog(List<Frame> frames, int next, int awaited) {
     /** Where the counter shows another number for the next frame. */
     FrameLog showing(int number) {
         return new FrameLog(frames, number, awaited);
+    }
+
+    /** Where the frames so far were taken with a camera that the roll leaves now. */
+    FrameLog takenWith(Camera body) {
+        List<Frame> all = frames.stream()
+                .map(it -> it.scene().body().isPresent()
+                        ? it
+                        : it.showing(it.scene().takenWith(body)))
+                .toList();
+        return new FrameLog(all, next, awaited);
     }
 
     /** Out of the camera: nothing waits for a second exposure any more. */

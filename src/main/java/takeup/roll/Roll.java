@@ -142,6 +142,11 @@ public record Roll(
         return camera().key() + back().map(it -> " back " + it).orElse("");
     }
 
+    /** The camera that took a frame of it: the one that it is in, unless its back was moved since. */
+    public Camera camera(Frame frame) {
+        return frame.scene().body().orElse(camera());
+    }
+
     /** Its frames, in the order of the film. */
     public List<Frame> frames() {
         return log.frames();
@@ -244,6 +249,11 @@ public record Roll(
         return with(log.withBlanks(again.spare(), at))
                 .with(handling.reloaded(at, again.spare()))
                 .with(life.in(State.OPEN), new LoadedIn(again.camera(), again.back()));
+    }
+
+    /** With its back on another body; the frames so far keep the one that took them. */
+    Roll moved(RollEvent.BackMoved move) {
+        return with(log.takenWith(camera())).with(life, new LoadedIn(move.camera(), Optional.of(move.back())));
     }
 
     Roll unloaded(OffsetDateTime at) {

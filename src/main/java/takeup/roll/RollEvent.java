@@ -45,6 +45,8 @@ public sealed interface RollEvent {
 
         R reloaded(Reloaded event);
 
+        R backMoved(BackMoved event);
+
         R unloaded(Unloaded event);
 
         R undone(Undone event);
@@ -258,6 +260,19 @@ public sealed interface RollEvent {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.unloaded(this);
+        }
+    }
+
+    /** The back with the roll in it went on another body. */
+    record BackMoved(Camera camera, String back) implements RollEvent {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.moved(this);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.backMoved(this);
         }
     }
 

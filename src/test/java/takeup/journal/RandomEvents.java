@@ -307,7 +307,7 @@ public final class RandomEvents {
     }
 
     RollEvent ofRoll() {
-        return switch (random.nextInt(18)) {
+        return switch (random.nextInt(19)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
             case 1 -> new RollEvent.DoubleAnnounced(1 + random.nextInt(4));
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
@@ -336,6 +336,7 @@ public final class RandomEvents {
             case 14 ->
                 new RollEvent.LoadChecked(
                         one(List.of(LoadCheck.What.values())), one(List.of(LoadCheck.Answer.values())));
+            case 17 -> new RollEvent.BackMoved(one(CAMERAS), one(List.of("a", "b")));
             case 15 -> new RollEvent.Rewound();
             case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.Origin.values())), maybeCount());
