@@ -36,6 +36,7 @@ public final class Completion {
         return before.isEmpty()
                 ? CommandTable.firstWords()
                 : CommandTable.named(before.get(0))
+                        .or(() -> CommandTable.of(new Tokens(before, Optional.empty())))
                         .map(it -> it.completions(before, s))
                         .orElse(List.of());
     }

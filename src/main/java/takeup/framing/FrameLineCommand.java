@@ -5,11 +5,13 @@ import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
+import takeup.command.Completions;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
 import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
+import takeup.history.ShootState;
 import takeup.prompt.FrameArguments;
 import takeup.prompt.Tokens;
 import takeup.report.SetupText;
@@ -26,6 +28,7 @@ public enum FrameLineCommand implements Command {
             .form("b12s", "bulb, 12 s by the watch")
             .form("8 4m10s", "long times; also 2min, 1h02m30s")
             .form("4 125 3m x5", "five frames, the subject 3 m away")
+            .form("8 125 lens 28", "with another lens, which stays on")
             .needs(Need.FILM)
             .with(CommandInfo.Trait.TAKES_NOTE, CommandInfo.Trait.IS_PAPER_LINE)),
     SAME(CommandInfo.of(".", "one more frame, or five, with the setting in hand")
@@ -83,7 +86,15 @@ public enum FrameLineCommand implements Command {
         NewFrames frames = NewFrames.exposed(
                 context.setting().with(said.change()), said.count().orElse(1), arguments.note());
         boolean isPointAlone = this == SAME && arguments.rest().isEmpty();
+        if (said.change().lens().isPresent()) {
+            return LensLine.of(said.change().lens().get(), frames, context).outcome(said.question());
+        }
         return isPointAlone ? frames.reply(context).accepted() : frames.outcome(context, said.question());
+    }
+
+    @Override
+    public List<String> completions(List<String> before, ShootState state) {
+        return before.get(before.size() - 1).equals("lens") ? Completions.lenses(state) : List.of("lens");
     }
 
     /** An aperture on a body whose time is not set yet: there is no frame in it. */

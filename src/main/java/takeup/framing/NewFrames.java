@@ -56,6 +56,12 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         return new NewFrames(kind, Setting.NONE, count, note);
     }
 
+    /** What they leave in hand: aperture, time, focal length and distance. */
+    SettingPatch pair() {
+        SettingPatch change = setting.aperture().map(SettingPatch::aperture).orElse(SettingPatch.NOTHING);
+        return setting.time().map(SettingPatch::time).map(change::and).orElse(change);
+    }
+
     private boolean isExposed() {
         return kind == Frame.Kind.EXPOSED;
     }

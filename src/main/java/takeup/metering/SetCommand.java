@@ -1,9 +1,12 @@
 package takeup.metering;
 
+import java.util.List;
+import java.util.Optional;
 import takeup.command.Arguments;
 import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
+import takeup.command.LensChange;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.day.CameraSetup;
@@ -37,9 +40,13 @@ public final class SetCommand implements Command {
             throw new CommandRejected("set logs nothing, so it takes no count");
         }
         CameraSetup setup = context.state().inHand(camera).with(said.change());
-        return SetupChange.of(setup, context)
+        Optional<LensChange> lens = said.change()
+                .lens()
+                .map(it -> new LensChange(camera, context.state().inHand(camera), it));
+        Outcome.Accepted set = SetupChange.of(setup, context)
                 .says("Set on " + camera.key() + ": " + SetupText.of(setup), ". Nothing logged.")
-                .accepted()
+                .accepted();
+        return set.thenAsking(lens.flatMap(it -> it.question(set, List.of(), context)))
                 .askedFirst(said.question());
     }
 }

@@ -59,7 +59,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
         String metres = "";
         for (int at = 0; at < words.size(); at++) {
             String word = words.get(at);
-            if (states && CORRECTIONS.contains(word)) {
+            if (states && CORRECTIONS.contains(word) || word.equals("lens")) {
                 int end = endOf(words, at);
                 SettingPatch more = state(word, words.subList(at + 1, end), camera, lens, change);
                 lens = more.lens().or(() -> setting.lens());
@@ -108,7 +108,7 @@ public record FrameArguments(SettingPatch change, OptionalInt count, Optional<St
                     throw bulb(word)
                             ? new CommandRejected(word + " needs its unit; for bulb, type " + word + "s")
                             : new CommandRejected(word + " is no number and no word of a frame line"
-                                    + Nearest.question(word, states ? CORRECTIONS : List.of())
+                                    + Nearest.question(word, states ? CORRECTIONS : List.of("lens"))
                                     + "; put a note after a semicolon");
             }
         }

@@ -1,9 +1,12 @@
 package takeup.screen;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import takeup.exposure.Stops;
+import takeup.kit.Lens;
 import takeup.kit.Warning;
 import takeup.report.ExposuresText;
 import takeup.roll.ExposureResult;
@@ -83,8 +86,32 @@ final class FrameText {
                         .append("(was ")
                         .append(it)
                         .append(") "));
+        String optics = optics();
+        row.append(optics.isEmpty() || row.charAt(row.length() - 1) == ' ' ? "" : " ")
+                .append(optics)
+                .append(optics.isEmpty() || frame.note().isEmpty() ? "" : "  ");
         frame.note().ifPresent(row::append);
         return row.toString();
+    }
+
+    /** The lens where the roll has frames with several, and the filters: {@code 28 mm, red}. */
+    private String optics() {
+        List<String> words = new ArrayList<>();
+        Optional<Lens> lens = lens(frame);
+        boolean isOneOfMany = lens.isPresent()
+                && roll.frames().stream()
+                        .map(FrameText::lens)
+                        .flatMap(Optional::stream)
+                        .anyMatch(it -> !it.key().equals(lens.get().key()));
+        if (isOneOfMany) {
+            words.add(lens.get().focalWords());
+        }
+        frame.exposure().setting().filters().forEach(it -> words.add(it.name()));
+        return String.join(", ", words);
+    }
+
+    private static Optional<Lens> lens(Frame frame) {
+        return frame.exposure().setting().lens();
     }
 
     private String settingAndResult(OptionalDouble error) {

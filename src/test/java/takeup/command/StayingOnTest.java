@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import takeup.kit.Filter;
 import takeup.kit.Lens;
 import takeup.roll.Frame;
+import takeup.screen.Screen;
 import takeup.session.Key;
 import takeup.session.Playing;
 
@@ -94,5 +95,56 @@ class StayingOnTest {
         Shooting unanswered = Shooting.of("cam 35", "load bw400", "filter red", "lens 28", "8 125");
         assertEquals(List.of("red"), filters(unanswered.frame()), "a frame waits for no answer");
         assertFalse(Shooting.of("cam 35", "filter red").type("lens 50").contains("Still on"), "the lens that was on");
+    }
+
+    @Test
+    void aFrameLineNamesTheLensWhichStaysOn() {
+        Shooting shooting = Shooting.of("cam 35", "load bw400");
+        String said = shooting.type("8 125 lens 28");
+        assertTrue(said.endsWith(" Lens on 35: 28mm f/2.8."), said);
+        shooting.type(".");
+        assertEquals(
+                "28mm f/2.8",
+                shooting.frame().exposure().setting().lens().orElseThrow().name());
+        shooting.type("undo");
+        shooting.type("undo");
+        shooting.type("8 125");
+        assertEquals(
+                "50mm f/1.8",
+                shooting.frame().exposure().setting().lens().orElseThrow().name(),
+                "undone as one");
+        assertTrue(shooting.refused("8 125 lens 29").contains("29 is no lens of 35mm mechanical reflex"));
+        assertTrue(shooting.refused("8 125 lens").contains("something is missing after lens"));
+        assertEquals(
+                "28",
+                Shooting.of("cam 35", "set 8 125 lens 28")
+                        .inHand()
+                        .setting()
+                        .lens()
+                        .orElseThrow()
+                        .key());
+    }
+
+    @Test
+    void theFilterOfTheLensBeforeIsAskedAboutAndComesOffTheFramesOfTheLine() {
+        Shooting shooting = Shooting.of("cam 35", "load bw400", "filter red", "8 125");
+        assertEquals(
+                "Filter red (3 stops) was on the 50mm f/1.8. Does it come along? y/n",
+                shooting.askedBehind("8 125 lens 28 x2"));
+        shooting.type("n");
+        shooting.type("8 125");
+        assertEquals(
+                List.of(List.of("red"), List.of(), List.of(), List.of()),
+                shooting.roll().frames().stream().map(StayingOnTest::filters).toList());
+        Shooting along = Shooting.of("cam 35", "load bw400", "filter red", "8 125 lens 28", "y");
+        assertEquals(List.of("red"), filters(along.frame()));
+    }
+
+    @Test
+    void theNewestFramesSayLensAndFilter() {
+        Playing day = Playing.of("cam 35", "load bw400", "8 125 ; slip", "filter red", "8 125 lens 28 ; bow", "yes");
+        String screen = Screen.render(day.shoot(), 120, 40).text();
+        assertTrue(screen.contains("28 mm, red  bow"), screen);
+        assertTrue(screen.contains("50 mm  slip"), screen);
     }
 }
