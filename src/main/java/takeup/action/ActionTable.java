@@ -81,6 +81,7 @@ public final class ActionTable {
             Action.of("undo", "undo"),
             Action.of("redo", "redo"),
             Action.of("end of the day", "day-end"),
+            Action.of("hand over: the lab order", "order"),
             Action.of("big counter", "big"),
             Action.of("next theme", "theme"),
             Action.of("help", "help"),

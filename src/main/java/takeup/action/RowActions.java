@@ -53,6 +53,10 @@ public final class RowActions {
                 "condition " + r,
                 "what the lab must know",
                 FilmFields.condition(s).get(0)));
+        if (state == Roll.State.FINISHED) {
+            all.add(Choice.of("order", "hand over: the lab order"));
+            all.add(Choice.of("scans " + r, "its scans", Field.words("The folder that came back", "", List.of())));
+        }
         all.add(Choice.of("day-end", "where every roll of the day is"));
         return menu(id.toString(), all.toArray(Choice[]::new));
     }

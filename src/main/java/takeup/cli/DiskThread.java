@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import takeup.files.JournalStore;
@@ -27,6 +28,9 @@ final class DiskThread extends Thread {
     /** A list that waits sees all that was saved when it begins, so there is never a second one of it to wait for. */
     private final LinkedBlockingQueue<Effect> lists = new LinkedBlockingQueue<>();
 
+    /** What is done on this thread besides effects; one of those wakes it. */
+    private final LinkedBlockingQueue<Runnable> works = new LinkedBlockingQueue<>();
+
     private final BlockingQueue<Message> messages;
     private final StepStore store;
     private final Optional<JournalStore> disk;
@@ -48,6 +52,31 @@ final class DiskThread extends Thread {
 
     void ask(Effect effect) {
         effects.add(effect);
+    }
+
+    /** Has something else done on this thread, after what was asked before; returns once it is done. */
+    void during(Work work) throws IOException {
+        CompletableFuture<Optional<IOException>> done = new CompletableFuture<>();
+        works.add(() -> {
+            try {
+                work.on(disk.orElseThrow(() -> new IOException("this is read only")));
+                done.complete(Optional.empty());
+            } catch (IOException e) {
+                done.complete(Optional.of(e));
+            } catch (RuntimeException e) {
+                done.complete(Optional.of(new IOException(e)));
+            }
+        });
+        ask(new Effect.Repaint());
+        Optional<IOException> failed = done.join();
+        if (failed.isPresent()) {
+            throw failed.get();
+        }
+    }
+
+    /** Something that only this thread may do. */
+    interface Work {
+        void on(JournalStore store) throws IOException;
     }
 
     /** Has a list read beside this thread: it shows all that was asked for before. */
@@ -92,6 +121,9 @@ final class DiskThread extends Thread {
             }
             if (effect instanceof Effect.Quit) {
                 return;
+            }
+            for (Runnable work = works.poll(); work != null; work = works.poll()) {
+                work.run();
             }
             if (effect instanceof Effect.ListRolls
                     || effect instanceof Effect.ReadOrders

@@ -28,6 +28,7 @@ import takeup.grid.Theme;
 import takeup.history.RollsOfDay;
 import takeup.journal.Archive;
 import takeup.kit.Kit;
+import takeup.reviewing.ScansOnScreen;
 import takeup.screen.Screen;
 import takeup.session.Effect;
 import takeup.session.Key;
@@ -53,6 +54,7 @@ final class ScreenCommand {
     private final LinkedBlockingQueue<Message> messages = new LinkedBlockingQueue<>();
     private final MonotonicClock ticks = new MonotonicClock();
     private final CountDownLatch left = new CountDownLatch(1);
+    private Optional<ScansOnScreen> scans = Optional.empty();
 
     private Optional<Front> front = Optional.empty();
 
@@ -104,7 +106,7 @@ final class ScreenCommand {
         disk.start();
         Runtime.getRuntime().addShutdownHook(new Thread(this::finishOnShutdown, "told to end"));
         try {
-            List<String> farewell = loop(terminal, disk, opened.session);
+            List<String> farewell = loop(terminal, disk, opened.session, archive);
             terminal.close();
             farewell.forEach(terminal::closeAndPrint);
             return 0;
@@ -116,6 +118,16 @@ final class ScreenCommand {
             left.countDown();
             end(disk);
         }
+    }
+
+    /** Lays scans beside a roll; made at the first time, since most days see none. */
+    private void open(Archive archive, DiskThread disk, Effect.OpenScans what) {
+        ScansOnScreen opening = scans.orElseGet(() -> new ScansOnScreen(
+                archive,
+                (roll, events) -> disk.during(it -> it.keep(roll, now(), events)),
+                text -> messages.add(text.isEmpty() ? new Message.Resized() : new Message.Notice(text))));
+        scans = Optional.of(opening);
+        opening.open(what.roll(), what.folder());
     }
 
     /**
@@ -184,7 +196,7 @@ final class ScreenCommand {
         return ticks.now();
     }
 
-    private List<String> loop(Terminal terminal, DiskThread disk, Session first) {
+    private List<String> loop(Terminal terminal, DiskThread disk, Session first, Archive archive) {
         Session session = first;
         terminal.listen(
                 key -> {
@@ -213,6 +225,14 @@ final class ScreenCommand {
             if (message instanceof Message.Ticked) {
                 wake = Long.MAX_VALUE;
             }
+            boolean isBeside = scans.isPresent() && scans.get().isOpen();
+            if (isBeside && message instanceof Message.Pressed key) {
+                scans.get().press(key.key());
+                if (mayLeave(key.key())) {
+                    terminal.next();
+                }
+                continue;
+            }
             Transition step =
                     front.isPresent() ? front.get().update(session, message) : Update.update(session, message);
             session = step.session();
@@ -238,6 +258,8 @@ final class ScreenCommand {
                     wake = ticks() + in.milliseconds();
                 } else if (effect instanceof Effect.Bell) {
                     terminal.bell();
+                } else if (effect instanceof Effect.OpenScans beside) {
+                    open(archive, disk, beside);
                 } else if (effect instanceof Effect.Repaint) {
                     terminal.repaint();
                 } else {
@@ -251,6 +273,9 @@ final class ScreenCommand {
     }
 
     private Grid render(Session session, Size size, PixelShape pixels) {
+        if (scans.isPresent() && scans.get().isOpen()) {
+            return scans.get().render(size);
+        }
         return front.isPresent()
                 ? front.get().render(session, size, pixels)
                 : Screen.render(session, size.columns(), size.rows(), pixels);

@@ -71,6 +71,14 @@ public sealed interface ScreenAction {
         }
     }
 
+    /** Lays the scans of a folder beside a roll. */
+    record OpenScans(RollId roll, String folder) implements ScreenAction {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.openScans(this);
+        }
+    }
+
     /** Leaves the program. */
     record Quit(Leaving leaving) implements ScreenAction {
         @Override
@@ -119,6 +127,8 @@ public sealed interface ScreenAction {
         R makeOrder(MakeOrder action);
 
         R find(Find action);
+
+        R openScans(OpenScans action);
 
         R quit(Quit action);
     }

@@ -103,6 +103,7 @@ public final class CommandTable {
             new BagCommand(),
             new DayEndCommand(),
             new OrderCommand(),
+            new ScansCommand(),
             ViewCommand.FRAMES,
             ViewCommand.ROLLS,
             new FindCommand(),

@@ -10,10 +10,6 @@ final class UnknownWord {
     private UnknownWord() {}
 
     static CommandRejected rejected(String word) {
-        if (word.equals("scans")) {
-            return new CommandRejected(
-                    "scans are laid beside the log by a command of its own, once this is left: takeup scans 7 FOLDER");
-        }
         if (word.startsWith("+") || word.startsWith("-")) {
             return new CommandRejected(word + " could be " + (word.startsWith("+") ? "more" : "less")
                     + " light on the film (bias " + word + ") or an order to the lab ("

@@ -9,6 +9,8 @@ import takeup.files.SystemViewer;
 import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.journal.Archive;
+import takeup.review.Review;
+import takeup.roll.RollId;
 import takeup.scans.Picture;
 import takeup.scanview.ScanKeys;
 import takeup.scanview.ScansState;
@@ -17,10 +19,14 @@ import takeup.session.Key;
 import takeup.terminal.Terminal;
 
 /** The Scans view on a terminal: what a key decides is on the disk before the view says so. */
-record ScansScreen(Archive archive, Map<String, Picture> pictures) implements KeyLoop.View<ScansState> {
+record ScansScreen(Archive archive, Map<String, Picture> pictures, ScansOnScreen.Keeper keeper)
+        implements KeyLoop.View<ScansState> {
     @Override
     public Grid render(ScansState desk, Terminal terminal) {
-        Size size = terminal.size();
+        return render(desk, terminal.size());
+    }
+
+    Grid render(ScansState desk, Size size) {
         return ScansView.render(desk, pictures, size.columns(), size.rows());
     }
 
@@ -39,7 +45,9 @@ record ScansScreen(Archive archive, Map<String, Picture> pictures) implements Ke
             return desk;
         }
         try {
-            return desk.saved(new Decisions(archive, desk.roll().id(), desk.toSave()).save(it -> {}));
+            RollId roll = desk.roll().id();
+            keeper.keep(roll, desk.toSave());
+            return desk.saved(Review.of(archive.reviewOf(roll).records()));
         } catch (IOException e) {
             return desk.saveFailed(IoErrorText.words(e));
         }

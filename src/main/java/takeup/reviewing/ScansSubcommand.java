@@ -155,7 +155,10 @@ public final class ScansSubcommand implements Callable<Integer> {
             new KeyLoop()
                     .run(
                             global,
-                            new ScansScreen(global.archive(), read.pictures()),
+                            new ScansScreen(
+                                    global.archive(),
+                                    read.pictures(),
+                                    (roll, events) -> new Decisions(global.archive(), roll, events).save(it -> {})),
                             ScansState.of(found, read.folder().toString(), proposal, review));
             return true;
         } catch (NoTerminal e) {

@@ -20,6 +20,11 @@ final class Footer {
         items.add(0, new KeyItem(key, action));
     }
 
+    /** A key right behind the way back. */
+    void second(String key, String action) {
+        items.add(Math.min(1, items.size()), new KeyItem(key, action));
+    }
+
     /** A key that answers what is asked, before all others and in this order. */
     void answer(String key, String action) {
         items.add(answers++, new KeyItem(key, action));

@@ -48,7 +48,7 @@ final class FooterKeys {
             if (isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {
                 footer.answer(key, action);
             } else if (key.equals("F7")) {
-                footer.answer(key, action);
+                footer.second(key, action);
             } else if (isEscape && !isTyped && !isPlainShoot()) {
                 footer.first(key, action);
             } else {
@@ -79,7 +79,7 @@ final class FooterKeys {
             case "F3" -> elsewhere(Session.Page.ROLLS, "rolls");
             case "F4" -> elsewhere(Session.Page.PLAN, "plan");
             case "F5" -> elsewhere(Session.Page.BAG, "bag");
-            case "F7" -> isRolls() ? "hand over" : "";
+            case "F7" -> isRolls() && !isTyped ? "hand over" : "";
             case "F8" -> isTyped ? "" : elsewhere(Session.Page.FIND, "find");
             case "F9" -> "theme";
             case "F10" -> "big";

@@ -28,6 +28,9 @@ public sealed interface Effect {
     /** Look for frames in all rolls. */
     record Find(FindQuery query) implements Effect {}
 
+    /** Lay the scans of a folder beside a roll. */
+    record OpenScans(RollId roll, String folder) implements Effect {}
+
     /** Send a tick after so many milliseconds. */
     record Wake(long milliseconds) implements Effect {}
 

@@ -44,11 +44,8 @@ record KeyBinding(Key key, String description, String word, When when, List<Page
 
     /** Whether it is this key's turn, in the view and with the prompt as they are. */
     boolean isHere(Session session) {
-        boolean fits = switch (when) {
-            case EMPTY -> session.prompt().isEmpty();
-            case TYPED -> !session.prompt().isEmpty();
-            case ALWAYS -> true;
-        };
+        boolean fits =
+                when == When.ALWAYS || (when == When.EMPTY) == session.prompt().isEmpty();
         return fits && pages.contains(session.view().page());
     }
 }

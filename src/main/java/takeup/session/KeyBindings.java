@@ -82,7 +82,7 @@ final class KeyBindings {
             always(Key.of(Name.F5), "film in the bag", turnTo(Page.BAG)).like("bag"),
             always(Key.of(Name.F6), "end of the day: where every roll is", ShootKeys::endDay)
                     .like("day-end"),
-            always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", OrderFlow::turnTo)
+            always(Key.of(Name.F7), "hands over: the lab order of the finished rolls", turnTo(Page.ORDER))
                     .like("order"),
             always(Key.of(Name.F8), "finds frames in all rolls", ShootKeys::find)
                     .like("find"),

@@ -20,16 +20,6 @@ final class OrderFlow {
 
     private OrderFlow() {}
 
-    /** The key shows the order, and pressed again goes back. */
-    static Transition turnTo(Session session) {
-        return session.view().page() == Page.ORDER ? ViewFlow.turnTo(session, Page.ORDER) : show(session);
-    }
-
-    private static Transition show(Session session) {
-        return Transition.to(
-                session.with(session.view().page(Page.ORDER).chosen(0)).saysNothing(), new Effect.ReadOrders());
-    }
-
     /** What the folder holds has come in. What was chosen before stays, but for an order that is written. */
     static Session read(Session session, Message.OrderRead message) {
         Optional<OrderDraft> before = session.view().draft().filter(it -> it.step() != OrderDraft.Step.WRITTEN);
@@ -43,7 +33,7 @@ final class OrderFlow {
         Optional<OrderDraft> draft =
                 session.view().page() == Page.ORDER ? session.view().draft() : Optional.empty();
         if (words.isEmpty() && !isAtSheet(session)) {
-            return LineResult.done(show(session));
+            return LineResult.done(ViewFlow.show(session, Page.ORDER));
         }
         if (draft.isEmpty()) {
             return LineResult.refused(session, "order (or F7) shows the order first");

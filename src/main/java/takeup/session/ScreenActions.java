@@ -73,6 +73,13 @@ record ScreenActions(Session session, Outcome.Answer answer) implements ScreenAc
     }
 
     @Override
+    public LineResult openScans(ScreenAction.OpenScans action) {
+        return LineResult.done(
+                session.say(LastAnswer.Tone.QUIET, "reading the scans of " + action.roll() + " …"),
+                new Effect.OpenScans(action.roll(), action.folder()));
+    }
+
+    @Override
     public LineResult quit(ScreenAction.Quit action) {
         return action.leaving() == ScreenAction.Leaving.WHEN_SAVED
                 ? QuitFlow.leaveWhenSaved(session)

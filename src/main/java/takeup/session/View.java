@@ -65,7 +65,8 @@ public record View(
         Page under = isOver ? previous : page;
         Page from = other == Page.HELP || other == Page.ACTIONS ? under : Page.SHOOT;
         // An order is gone through row by row: the highlight waits under what a row asks.
-        int kept = page == Page.ACTIONS && other == Page.ORDER ? chosen : -1;
+        int first = other == Page.ORDER ? 0 : -1;
+        int kept = other == Page.ORDER && page == Page.ACTIONS ? chosen : first;
         return new View(other, from, Subject.ALL, 0, kept, theme, big && other == Page.SHOOT, fromDisk);
     }
 

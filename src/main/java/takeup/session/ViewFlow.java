@@ -24,9 +24,12 @@ final class ViewFlow {
         return show(session, session.view().page() == page ? session.view().previous() : page);
     }
 
-    /** Asks for all rolls where they are shown. */
+    /** Asks for all rolls, or what an order is made from, where they are shown. */
     static Transition listIfShown(Session session) {
         Page page = session.view().page();
+        if (page == Page.ORDER) {
+            return Transition.to(session, new Effect.ReadOrders());
+        }
         return page == Page.ROLLS || page == Page.DAY_END
                 ? Transition.to(session, new Effect.ListRolls())
                 : Transition.to(session);

@@ -117,15 +117,10 @@ class OtherCommandsTest {
     }
 
     @Test
-    void scansNamesTheCommandThatLaysThemBesideTheLog() {
-        assertTrue(Shooting.medium("4 125").refused("scans 7").contains("takeup scans 7 FOLDER"));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"order", "order new", "ORDER 7"})
-    void theOrderIsMadeOutsideTheScreenAndThePromptSaysWhere(String line) {
-        String why = Shooting.medium("4 125").refused(line);
-        assertTrue(why.contains("takeup order new") && !why.contains("reserved"), why);
+    void scansTakesARollAndAFolder() {
+        assertTrue(Shooting.medium("4 125").refused("scans").contains("scans r7 FOLDER"));
+        assertTrue(Shooting.medium("4 125").refused("scans r7 back").contains("which roll?"));
+        assertTrue(Shooting.medium("4 125").refused("scans 1").contains("scans r1 FOLDER"));
     }
 
     @ParameterizedTest
