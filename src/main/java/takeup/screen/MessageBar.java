@@ -136,13 +136,17 @@ final class MessageBar {
 
     private static StyledText lastAnswer(Session session) {
         LastAnswer answer = session.lastAnswer();
-        return switch (answer.tone()) {
-            case QUIET -> StyledText.quiet(answer.text());
-            case ANSWER -> new StyledText(saved(answer) + answer.text(), TextRole.GOOD);
-            case LARGE -> new StyledText(saved(answer) + inCapitals(session.shown()) + answer.text(), TextRole.READOUT);
-            case QUESTION, CHOICES -> StyledText.strong(answer.text());
-            case REFUSAL -> StyledText.strong("! " + answer.text());
-        };
+        LastAnswer.Tone tone = answer.tone();
+        if (tone == LastAnswer.Tone.QUIET) {
+            return StyledText.quiet(answer.text());
+        }
+        if (tone == LastAnswer.Tone.ANSWER) {
+            return new StyledText(saved(answer) + answer.text(), TextRole.GOOD);
+        }
+        if (tone == LastAnswer.Tone.LARGE) {
+            return new StyledText(saved(answer) + inCapitals(session.shown()) + answer.text(), TextRole.READOUT);
+        }
+        return StyledText.strong(tone == LastAnswer.Tone.REFUSAL ? "! " + answer.text() : answer.text());
     }
 
     /** When it was saved: {@code ✓ 15:16:04 }; nothing where nothing was. */
