@@ -69,10 +69,11 @@ final class Lock implements FileSystem.Hold {
         }
     }
 
-    /** What somebody else wrote there, under a second name of the same file, is not overwritten. */
+    /** What somebody else wrote there, or what bears a second name elsewhere, is not overwritten. */
     private static void sign(Path path, FileChannel channel) {
         try {
-            if (FileSystem.REAL.hasSecondName(path)) {
+            if (FileSystem.REAL.hasSecondName(path)
+                    || channel.size() > 0 && holder(channel).isEmpty()) {
                 return;
             }
             ByteBuffer pid =

@@ -29,6 +29,9 @@ final class RealFileSystem implements FileSystem {
     private static final boolean UNIX =
             FileSystems.getDefault().supportedFileAttributeViews().contains("unix");
 
+    /** Null as long as nobody asked. */
+    private static List<String> mountPlaces;
+
     private record Channel(FileChannel file) implements Open {
         @Override
         public int write(ByteBuffer bytes) throws IOException {
@@ -87,7 +90,7 @@ final class RealFileSystem implements FileSystem {
         }
     }
 
-    /** Refuses a file that somebody mounted there from another file system: its folder's disk does not hold it. */
+    /** Refuses a file that somebody mounted there: its folder does not hold it. */
     static void refuseForeign(Path path) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (UNIX
@@ -96,6 +99,29 @@ final class RealFileSystem implements FileSystem {
                         .equals(Files.getAttribute(folder, "unix:dev"))) {
             throw new IOException(path.getFileName() + " lies on another disk than its folder");
         }
+        for (String place : mountPlaces()) {
+            if (folder != null
+                    && place.endsWith("/" + path.getFileName())
+                    && place.equals(
+                            folder.toRealPath().resolve(path.getFileName()).toString())) {
+                throw new IOException(path.getFileName() + " is mounted there, and lies elsewhere");
+            }
+        }
+    }
+
+    /** Where something is mounted, as Linux tells; asked once, and nothing of it touched: a network may not answer. */
+    private static synchronized List<String> mountPlaces() {
+        if (mountPlaces == null) {
+            mountPlaces = new ArrayList<>();
+            try {
+                for (String line : Files.readAllLines(Path.of("/proc/self/mountinfo"))) {
+                    mountPlaces.add(line.split(" ", 6)[4].replace("\\040", " "));
+                }
+            } catch (IOException | RuntimeException e) {
+                // another system, or no /proc: then the disks alone tell
+            }
+        }
+        return mountPlaces;
     }
 
     @Override

@@ -8,7 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class OtherHandsIT {
-    private static final String DAY = """
+    static final String DAY = """
             cam 645 1
             load cn400
             4 125
@@ -49,10 +53,14 @@ class OtherHandsIT {
     }
 
     private static Installed.Ended line(String folder, String lines) {
+        return line(scratch, folder, lines);
+    }
+
+    static Installed.Ended line(Path scratch, String folder, String lines) {
         return Installed.run(scratch, lines, List.of("line", "--data", folder, "--clock", "2026-09-12T15:10+02:00"));
     }
 
-    private static void shell(Path in, String script) throws IOException, InterruptedException {
+    static void shell(Path in, String script) throws IOException, InterruptedException {
         Process process = new ProcessBuilder("sh", "-ec", script)
                 .directory(in.toFile())
                 .redirectErrorStream(true)
@@ -61,15 +69,22 @@ class OtherHandsIT {
         assertEquals(0, process.waitFor(), script + ": " + out);
     }
 
-    private static Map<String, String> sums(Path folder) throws IOException {
+    /** Each file with its content, its rights and when it was changed last; of anything else what it is. */
+    static Map<String, String> sums(Path folder) throws IOException {
         Map<String, String> sums = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder, new FileVisitOption[0])) {
             for (Path path : all.toList()) {
+                PosixFileAttributes is =
+                        Files.readAttributes(path, PosixFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+                String kind = (is.isRegularFile() ? "file " : is.isDirectory() ? "folder " : "other ")
+                        + PosixFilePermissions.toString(is.permissions());
                 sums.put(
                         folder.relativize(path).toString(),
-                        Files.isRegularFile(path)
-                                ? new String(Files.readAllBytes(path), StandardCharsets.ISO_8859_1)
-                                : "");
+                        is.isRegularFile()
+                                ? kind
+                                        + is.lastModifiedTime()
+                                        + new String(Files.readAllBytes(path), StandardCharsets.ISO_8859_1)
+                                : kind);
             }
         }
         return sums;
@@ -81,7 +96,18 @@ class OtherHandsIT {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             ln -sf ../out/letter lock                                                  | lock is a link
-            ln -f ../out/letter lock                                                   |
+            ln -f ../out/letter lock                                                   | lock: it has a second name elsewhere
+            ln rolls/open/R0002.journal ../out/backup                                  | R0002.journal had a second name elsewhere
+            cp -al . ../out/backup                                                     | 2026-09-12.journal had a second name elsewhere
+            rm rolls/open/R0002.journal                                                | R0002.journal is gone: put it back into rolls/open
+            rm rolls/finished/R0001.journal                                            | exports/R0001.json has its frames still
+            rm -r rolls                                                                | R0002.journal is gone, and with it the newest roll
+            rm -r days                                                                 | days: the journal of 2026-09-12 is gone
+            rm -r exports                                                              | exports/R0001.json is missing; the next start writes it
+            : > rolls/open/R0002.journal                                               | R0002 cannot be read
+            cp rolls/open/R0002.journal rolls/open/R0002.sync-conflict-20260912.journal | a copy of R0002.journal
+            cp days/2026-09-12.journal 'days/2026-09-12 (1).journal'                   | a copy of 2026-09-12.journal
+            mv rolls/open/R0002.journal rolls/open/R0002.journal~                      | R0002.journal~: by its name no journal
             rm lock; mkfifo lock                                                       | lock is no plain file
             rm lock; mkdir lock                                                        | lock is no plain file
             ln -sf ../out/nothing lock                                                 | lock is a link
@@ -129,11 +155,15 @@ class OtherHandsIT {
         Installed.Ended line = line(data, "cam 645 1\nload cn400\n4 125\ncam 35\n8 125\nunload yes\n");
         assertEquals(before, sums(out), deed + ": " + line);
         List<String> said = new ArrayList<>(List.of(check.out(), check.err(), line.out(), line.err()));
-        if (words != null) {
-            assertTrue(said.stream().anyMatch(it -> it.contains(words)), deed + ": " + check + line);
-        }
+        assertTrue(said.stream().anyMatch(it -> it.contains(words)), deed + ": " + check + line);
         assertTrue(check.status() < 2 && line.status() < 2, deed + ": " + check + line);
         assertFalse(String.join("", said).contains("Exception"), deed + ": " + check + line);
+        for (String device : List.of("/dev/full", "/dev/zero", "/dev/null")) {
+            assertTrue(
+                    Files.readAttributes(Path.of(device), BasicFileAttributes.class)
+                            .isOther(),
+                    device);
+        }
     }
 
     /** Each bit of the record of a loading, a few in each of its parts: the roll is read as if nothing were. */
