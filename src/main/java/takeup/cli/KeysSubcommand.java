@@ -78,8 +78,8 @@ final class KeysSubcommand implements Callable<Integer> {
             default -> {}
         }
         if (key.pages().size() < Session.Page.values().length) {
-            limits.add(String.join(" ", key.pages()));
+            limits.add(key.where());
         }
-        return limits.isEmpty() ? "" : " (" + String.join(", ", limits) + ")";
+        return limits.isEmpty() ? "" : " (" + String.join("; ", limits) + ")";
     }
 }

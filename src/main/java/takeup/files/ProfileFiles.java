@@ -94,6 +94,16 @@ public record ProfileFiles(Path own, Path shipped) implements Kit.ProfileSource 
     }
 
     @Override
+    public Optional<String> folder(Kit.Sort sort, String key) {
+        return List.of(own, shipped).stream()
+                .map(it -> it.resolve(folder(sort)))
+                .filter(it ->
+                        Files.exists(it.resolve(key.toLowerCase(Locale.ROOT) + ENDING), LinkOption.NOFOLLOW_LINKS))
+                .map(Path::toString)
+                .findFirst();
+    }
+
+    @Override
     public Optional<Kit.File> file(Kit.Sort sort, String key) {
         for (Path folder : List.of(own, shipped)) {
             Path path = folder.resolve(folder(sort)).resolve(key + ENDING);

@@ -42,6 +42,11 @@ public final class Kit {
         default List<String> strangers(Sort sort) {
             return List.of();
         }
+
+        /** The folder that the file of that key lies in, to be named where something is wrong with it. */
+        default Optional<String> folder(Sort sort, String key) {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -104,7 +109,8 @@ public final class Kit {
     public String whyNot(Sort sort, String key) {
         List<String> problems = problems(sort, key);
         if (!problems.isEmpty()) {
-            return problems.get(problems.size() - 1);
+            return String.join("; ", problems)
+                    + shelf.folder(sort, key).map(it -> " (in " + it + ")").orElse("");
         }
         String one = switch (sort) {
             case CAMERAS -> "camera";

@@ -14,25 +14,27 @@ import takeup.text.Plain;
 
 /**
  * The fields of one object of a profile, read one by one. What is asked for is known; what is left over at the end is
- * told with the nearest known name. A wrong value stops the reading of that file.
+ * told with the nearest known name. A wrong value stops the reading.
  */
 final class ProfileFields {
     private final String file;
     private final Json.Obj object;
-    private final List<String> notes;
+    private final ProfileNotes notes;
     private final List<String> asked = new ArrayList<>(List.of("source", "note"));
 
-    ProfileFields(String file, Json.Obj object, List<String> notes) {
+    ProfileFields(String file, Json.Obj object, ProfileNotes notes) {
         this.file = file;
         this.object = object;
         this.notes = notes;
     }
 
     JsonProblem wrong(String field, String allowed) {
+        notes.stoppedAt(object, field);
         return JsonFields.of(file, object).wrong(field, allowed);
     }
 
     JsonProblem wrong(Json at, String field, String allowed) {
+        notes.stoppedAt(object, field);
         return JsonFields.of(file, object).wrong(at.line(), field, allowed);
     }
 
@@ -40,7 +42,8 @@ final class ProfileFields {
     void done() {
         for (String field : object.fields().keySet()) {
             if (!asked.contains(field)) {
-                notes.add(wrong(field, "is no field known here, and is left out" + Nearest.question(field, asked))
+                notes.remark(JsonFields.of(file, object)
+                        .wrong(field, "is no field known here, and is left out" + Nearest.question(field, asked))
                         .getMessage());
             }
         }

@@ -170,28 +170,28 @@ public final class ProfileJson {
 
     /** A camera written by {@link #of(Camera)}. */
     public static ProfileReader.Read<Camera> camera(String key, String file, Json.Obj json) {
-        List<String> notes = new ArrayList<>();
+        ProfileNotes notes = new ProfileNotes();
         return attempt(notes, () -> CameraReader.camera(key, new ProfileFields(file, json, notes)));
     }
 
     /** A stock written by {@link #of(Stock)}. */
     public static ProfileReader.Read<Stock> stock(String key, String file, Json.Obj json) {
-        List<String> notes = new ArrayList<>();
+        ProfileNotes notes = new ProfileNotes();
         return attempt(notes, () -> ProfileReader.stock(key, new ProfileFields(file, json, notes)));
     }
 
     /** A lens written by {@link #of(Lens)}. */
     public static ProfileReader.Read<Lens> lens(String file, Json.Obj json) {
-        List<String> notes = new ArrayList<>();
+        ProfileNotes notes = new ProfileNotes();
         return attempt(notes, () -> CameraReader.lens(new ProfileFields(file, json, notes)));
     }
 
-    private static <T> ProfileReader.Read<T> attempt(List<String> notes, Supplier<T> reading) {
+    private static <T> ProfileReader.Read<T> attempt(ProfileNotes notes, Supplier<T> reading) {
         try {
-            return new ProfileReader.Read<>(Optional.of(reading.get()), notes);
+            return new ProfileReader.Read<>(Optional.of(reading.get()), notes.remarks());
         } catch (JsonProblem e) {
-            notes.add(e.getMessage());
-            return new ProfileReader.Read<>(Optional.empty(), notes);
+            notes.remark(e.getMessage());
+            return new ProfileReader.Read<>(Optional.empty(), notes.remarks());
         }
     }
 }

@@ -10,7 +10,6 @@ import takeup.exposure.Light;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 import takeup.json.Json;
-import takeup.json.JsonProblem;
 import takeup.json.JsonText;
 
 /** Profiles of cameras, stocks and meters from the text of their files. */
@@ -27,31 +26,29 @@ public final class ProfileReader {
 
     /** A camera from the text of {@code cameras/KEY.json}. */
     public static Read<Camera> camera(String key, String file, String text) {
-        return read(key, file, text, CameraReader::camera);
+        return read(Kit.Sort.CAMERAS, key, file, text, CameraReader::camera);
     }
 
     /** A stock from the text of {@code stocks/KEY.json}. */
     public static Read<Stock> stock(String key, String file, String text) {
-        return read(key, file, text, ProfileReader::stock);
+        return read(Kit.Sort.STOCKS, key, file, text, ProfileReader::stock);
     }
 
     /** A meter from the text of {@code meters/KEY.json}. */
     public static Read<Meter> meter(String key, String file, String text) {
-        return read(key, file, text, ProfileReader::meter);
+        return read(Kit.Sort.METERS, key, file, text, ProfileReader::meter);
     }
 
-    private static <T> Read<T> read(String key, String file, String text, BiFunction<String, ProfileFields, T> reader) {
-        List<String> notes = new ArrayList<>();
+    private static <T> Read<T> read(
+            Kit.Sort sort, String key, String file, String text, BiFunction<String, ProfileFields, T> reader) {
         try {
             if (!(JsonText.read(text) instanceof Json.Obj object)) {
                 return new Read<>(Optional.empty(), List.of(file + ":1: a profile is one object in braces"));
             }
-            return new Read<>(Optional.of(reader.apply(key, new ProfileFields(file, object, notes))), notes);
+            return AllMistakes.read(
+                    sort, file, object, (it, notes) -> reader.apply(key, new ProfileFields(file, it, notes)));
         } catch (JsonText.NotJson e) {
             return new Read<>(Optional.empty(), List.of(file + ":" + e.line() + ": " + e.getMessage()));
-        } catch (JsonProblem e) {
-            notes.add(e.getMessage());
-            return new Read<>(Optional.empty(), notes);
         }
     }
 

@@ -26,6 +26,11 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
                 binding.when().name().toLowerCase(Locale.ROOT));
     }
 
+    /** The pages in words: {@code plan, bag, day end}. */
+    public String where() {
+        return String.join(", ", pages).replace('_', ' ');
+    }
+
     /** All keys. */
     public static List<KeyHelp> all() {
         return KeyBindings.ALL.stream().map(KeyHelp::of).toList();

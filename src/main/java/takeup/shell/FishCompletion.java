@@ -69,7 +69,7 @@ public record FishCompletion(SubcommandTree tree) {
     }
 
     private static String about(String text) {
-        return " -d " + quoted(List.of(text.split("(?<=[.:;]) ", 2)).get(0)) + "\n";
+        return " -d " + quoted(List.of(text.split("(?<=[.]) (?=[A-Z])", 2)).get(0)) + "\n";
     }
 
     /** fish knows a backslash inside quotes, other shells do not. */

@@ -161,7 +161,7 @@ public record ManPage(SubcommandTree tree) {
             default -> {}
         }
         if (key.pages().size() < Session.Page.values().length) {
-            limits.add(String.join(" ", key.pages()));
+            limits.add(key.where());
         }
         return limits;
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -86,12 +87,23 @@ class KitTest {
         assertTrue(growing.whyNot(Kit.Sort.STOCKS, "cr10").endsWith("did you mean cr100?"));
     }
 
+    /** What a stock of which nothing but the name is given lacks. */
+    private static final List<String> MISSING = Stream.of("kind", "process", "boxSpeed", "filmSizes", "latitude")
+            .map(it -> "stocks/torn.json:1: " + it + " is missing")
+            .toList();
+
+    @Test
+    void aWrongFileIsToldWithAllItsMistakes() {
+        assertEquals(String.join("; ", MISSING), kit.whyNot(Kit.Sort.STOCKS, "torn"));
+    }
+
     @Test
     void aWrongFileTakesOutItselfAlone() {
         assertEquals(Optional.empty(), kit.stock("torn"));
         assertTrue(kit.stock("cn400").isPresent());
         assertEquals(
-                List.of("stocks/torn.json:1: kind is missing", "stocks/wet.json cannot be read: permission denied"),
+                Stream.concat(MISSING.stream(), Stream.of("stocks/wet.json cannot be read: permission denied"))
+                        .toList(),
                 kit.allProblems().stream()
                         .filter(it -> it.startsWith("stocks/"))
                         .toList());
@@ -99,7 +111,6 @@ class KitTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-            torn | stocks/torn.json:1: kind is missing
             wet | stocks/wet.json cannot be read: permission denied
             cn40 | cn40 is no stock known here; did you mean cn400?
             velvet | velvet is no stock known here; known: cn400, torn, wet

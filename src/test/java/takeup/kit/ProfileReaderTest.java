@@ -91,6 +91,26 @@ class ProfileReaderTest {
         refused(camera(spoilt(CAMERA, from, to)), "cameras/box.json:" + problem);
     }
 
+    @Test
+    void allMistakesOfAFileAreToldAtOnceInItsOrderAndAMisspeltNameWithTheNearest() {
+        assertEquals(
+                List.of(
+                        "stocks/mine.json:1: boxSpeed is missing",
+                        "stocks/mine.json:2: kind is one of colour-negative, bw-negative, colour-reversal, bw-reversal",
+                        "stocks/mine.json:3: usualEI is a number from 0.1 to 1000000",
+                        "stocks/mine.json:3: boxSped is no field known here, and is left out; did you mean boxSpeed?",
+                        "stocks/mine.json:4: overStops is missing",
+                        "stocks/mine.json:4: overStop is no field known here, and is left out; did you mean overStops?",
+                        "stocks/mine.json:5: model is one of none, power, table, stops"),
+                ProfileReader.stock("mine", "stocks/mine.json", """
+                        {"name": "Mine", "process": "C-41",
+                         "kind": "colour-negatif",
+                         "boxSped": 400, "usualEI": "x", "filmSizes": ["135"],
+                         "latitude": {"underStops": 1, "overStop": 3},
+                         "reciprocity": {"model": "curve", "points": [[1, 1], [2, 3]]}}
+                        """).problems());
+    }
+
     @ParameterizedTest(name = "{0} becomes {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "bw-negative" | "negative" | 1: kind is one of colour-negative, bw-negative, colour-reversal, bw-reversal
