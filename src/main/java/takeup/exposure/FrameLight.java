@@ -58,7 +58,7 @@ public record FrameLight(
 
     private static OptionalDouble error(
             Optional<ExposureValue> light, LightPath path, Aperture aperture, Optional<ExposureTime> time) {
-        return light.isEmpty() || time.isEmpty()
+        return light.isEmpty() || time.isEmpty() || path.isMadeUp(light.get(), aperture, time.get())
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(path.error(light.get(), aperture, time.get()));
     }

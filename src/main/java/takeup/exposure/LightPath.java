@@ -34,6 +34,15 @@ public record LightPath(
         return Stops.of(reciprocity.worth(time.exactSeconds()) / metered(ev100, aperture));
     }
 
+    /**
+     * Whether an error would be made up: in light that asks for a time past ten times the film's last published point,
+     * of a time that lies past that point itself.
+     */
+    public boolean isMadeUp(ExposureValue ev100, Aperture aperture, ExposureTime time) {
+        return reciprocity.beyond(metered(ev100, aperture), 10)
+                && reciprocity.beyond(reciprocity.worth(time.exactSeconds()));
+    }
+
     /** The same for flash, where the time does not count: the set aperture against the flash meter's. */
     public double flashError(FlashLight flash, Aperture aperture) {
         double asked = flash.stops()

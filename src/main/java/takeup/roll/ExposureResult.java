@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import takeup.exposure.FrameLight;
 import takeup.exposure.LightParts;
 import takeup.exposure.LightPath;
+import takeup.exposure.LongExposure;
 
 /**
  * What an exposure was worth, worked out from what is known of it. What cannot be known is empty.
@@ -42,7 +43,7 @@ public record ExposureResult(
         if (exposure.light().isPresent() && setting.aperture().isPresent()) {
             metered = OptionalDouble.of(path.metered(
                     exposure.light().get().ev100(), setting.aperture().get()));
-            corrected = path.reciprocity().corrected(metered.getAsDouble());
+            corrected = new LongExposure(metered.getAsDouble(), path.reciprocity()).seconds();
         }
         LightParts light = FrameLight.of(exposure.light(), setting.flash(), exposure.flashLight())
                 .through(path, setting.aperture(), setting.time());

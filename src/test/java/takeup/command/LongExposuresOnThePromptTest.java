@@ -1,12 +1,16 @@
 package takeup.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import takeup.advice.ExposureInHand;
 import takeup.kit.Warning;
+import takeup.roll.ExposureResult;
 import takeup.roll.FrameWarnings;
+import takeup.roll.Roll;
 
 /** What is said of long exposures as they are typed and logged. */
 class LongExposuresOnThePromptTest {
@@ -66,5 +70,29 @@ class LongExposuresOnThePromptTest {
     void nothingOverAnHourIsOfferedInstead() {
         String text = evening("hold f16").type("m ev-9");
         assertTrue(text.contains("stays") && !text.contains("another stock serves"), text);
+    }
+
+    /**
+     * EV -8 at EI 100, f/2.8: 2048 s metered, far past the table of 100 s. 1 h is past it too, and a figure would be
+     * made up; of 1/8 s it is known what it is worth: log2(2048 x 8) = 14 under. In light of EV 8 an hour is grossly
+     * over, whatever the film makes of it.
+     */
+    @Test
+    void aFrameFarPastTheTableBearsNoFigure() {
+        Shooting shooting = evening("set 4 125", "m ev-8", "2.8 b1h");
+        assertTrue(shooting.error().isEmpty(), shooting.answer().text());
+        assertFalse(
+                shooting.answer().text().contains("under"), shooting.answer().text());
+        Roll roll = shooting.situation().rollInHand().orElseThrow();
+        ExposureResult result = ExposureResult.of(roll, roll.newest().orElseThrow());
+        assertEquals(2048, result.meteredSeconds().orElseThrow(), 1e-6);
+        assertTrue(result.correctedSeconds().isEmpty());
+        assertTrue(result.errorStops().isEmpty());
+        assertTrue(result.overBoxStops().isEmpty());
+        shooting.type("set 2.8 8");
+        assertEquals(-14, ExposureInHand.error(shooting.situation()).orElseThrow(), 0.01);
+        shooting.type("m ev8");
+        shooting.type("set 2.8 b1h");
+        assertTrue(ExposureInHand.error(shooting.situation()).orElseThrow() > 5);
     }
 }
