@@ -2,12 +2,14 @@ package takeup.cli;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.handoff.Schemas;
 import takeup.options.GlobalOptions;
 import takeup.text.Nearest;
+import takeup.text.Padding;
 
 /** {@code takeup schema}: the JSON Schema of what takeup writes. */
 @Command(
@@ -18,11 +20,24 @@ final class SchemaSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
 
-    @Parameters(paramLabel = "NAME", description = "Which document: roll, order, frames.")
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "Which document; --list names them.")
     String name;
+
+    @Option(names = "--list", description = "Lists all documents, each with its version.")
+    boolean list;
 
     @Override
     public Integer call() {
+        if (list == (name != null)) {
+            throw new CommandFailed(2, "takeup schema takes the name of a document, or --list");
+        }
+        if (list) {
+            int widest = Schemas.names().stream().mapToInt(String::length).max().orElse(0);
+            Schemas.names()
+                    .forEach(it -> global.console()
+                            .line(Padding.cell(it, widest + 2) + Schemas.version(it) + "  " + Schemas.purpose(it)));
+            return 0;
+        }
         String schema = Schemas.named(name)
                 .orElseThrow(() -> new CommandFailed(
                         2,

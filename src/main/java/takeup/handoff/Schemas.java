@@ -6,13 +6,19 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/**
- * The JSON Schemas (draft 2020-12) of the files that takeup hands over, by name: {@code roll}, {@code order},
- * {@code frames}.
- */
+/** The JSON Schemas (draft 2020-12) of all that takeup writes for other programs, by name. */
 public final class Schemas {
-    private static final List<String> NAMES = List.of("roll", "order", "frames");
+    private static final List<String> NAMES =
+            List.of(("roll frames order orders parcels sender rolls line meter stocks "
+                            + "stock cameras camera plan prepare day-end scans-proposed scans-accepted slates digital rating "
+                            + "review keys themes")
+                    .split(" "));
+
+    private static final Pattern VERSION = Pattern.compile("\"\\$id\": \"urn:takeup:schema:[a-z-]+:(\\d+)\"");
+    private static final Pattern FIRST_SENTENCE = Pattern.compile("\"description\": \"([^\"]*?)\\. ");
 
     private Schemas() {}
 
@@ -25,6 +31,24 @@ public final class Schemas {
     public static Optional<String> named(String name) {
         // Only a name of our own list becomes a path.
         return NAMES.contains(name) ? Optional.of(text("/takeup/schema/" + name + ".json")) : Optional.empty();
+    }
+
+    /** The version of the document of that name. */
+    public static int version(String name) {
+        return Integer.parseInt(first(VERSION, name));
+    }
+
+    /** What the document of that name is, in a sentence without its full stop. */
+    public static String purpose(String name) {
+        return first(FIRST_SENTENCE, name);
+    }
+
+    private static String first(Pattern pattern, String name) {
+        Matcher found = pattern.matcher(text("/takeup/schema/" + name + ".json"));
+        if (!found.find()) {
+            throw new IllegalStateException("the schema " + name + " does not say " + pattern);
+        }
+        return found.group(1);
     }
 
     private static String text(String path) {
