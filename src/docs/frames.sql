@@ -59,6 +59,7 @@ select * from read_json('frames.jsonl', format = 'newline_delimited', columns = 
     place: 'VARCHAR',
     latitude: 'DOUBLE',
     longitude: 'DOUBLE',
+    body: 'VARCHAR',
     note: 'VARCHAR',
     warnings: 'VARCHAR',
     exposures: 'INTEGER',

@@ -14,6 +14,7 @@ import takeup.files.Version;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollPlainText;
+import takeup.options.CsvOptions;
 import takeup.options.GlobalOptions;
 import takeup.options.OutputOption;
 import takeup.options.RollArgument;
@@ -49,12 +50,18 @@ final class RollSubcommand implements Callable<Integer> {
     boolean withClient;
 
     @Mixin
+    CsvOptions table;
+
+    @Mixin
     OutputOption output;
 
     @Override
     public Integer call() throws IOException {
         if (Stream.of(json, csv, text).filter(it -> it).count() > 1) {
             throw new CommandFailed(2, "--json, --csv or --text, one of them");
+        }
+        if (table.areGiven() && !csv) {
+            throw new CommandFailed(2, "--separator, --decimal, --bom and --european go with --csv");
         }
         if (withClient && !json) {
             throw new CommandFailed(2, "--with-client goes with --json");
@@ -71,7 +78,7 @@ final class RollSubcommand implements Callable<Integer> {
         } else if (json) {
             output.exact(console, RollJson.text(found, Version.madeBy(global.archive())));
         } else if (csv) {
-            output.exact(console, RollCsv.of(found, Version.madeBy(global.archive())));
+            output.exact(console, RollCsv.of(found, Version.madeBy(global.archive()), table.format()));
         } else {
             output.text(console, RollPlainText.of(found));
         }

@@ -41,8 +41,8 @@ final class SchemaSubcommand implements Callable<Integer> {
         String schema = Schemas.named(name)
                 .orElseThrow(() -> new CommandFailed(
                         2,
-                        name + " is no document known here (" + String.join(", ", Schemas.names()) + ")"
-                                + Nearest.question(name, Schemas.names())));
+                        name + " is no document known here" + Nearest.question(name, Schemas.names())
+                                + "; takeup schema --list names them"));
         global.console().raw(schema);
         return 0;
     }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import takeup.json.Json;
 import takeup.roll.Roll;
 import takeup.text.CsvCell;
+import takeup.text.CsvFormat;
 import takeup.text.Plain;
 
 /**
@@ -38,19 +39,19 @@ public final class RollCsv {
     private RollCsv() {}
 
     /** The table; its first row names the columns. */
-    public static String of(Roll roll, MadeBy madeBy) {
+    public static String of(Roll roll, MadeBy madeBy, CsvFormat format) {
         Json.Obj json = RollJson.of(roll, madeBy);
-        StringBuilder table = new StringBuilder();
+        StringBuilder table = new StringBuilder(format.start());
         List<String> heads = new ArrayList<>(ROLL_HEADS);
         OF_FRAME.forEach(it -> heads.add(head(it)));
         heads.add("folder");
-        table.append(CsvCell.row(heads));
-        List<String> ofRoll = cells(json, OF_ROLL);
+        table.append(format.row(heads.stream().map(CsvCell::text).toList()));
+        List<String> ofRoll = cells(json, OF_ROLL, format);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
-            row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME));
-            row.add(madeBy.folder().orElse(""));
-            table.append(CsvCell.row(row));
+            row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME, format));
+            row.add(CsvCell.text(madeBy.folder().orElse("")));
+            table.append(format.row(row));
         }
         return table.toString();
     }
@@ -75,22 +76,22 @@ public final class RollCsv {
                         + path.substring(dot + 2);
     }
 
-    private static List<String> cells(Json.Obj json, List<String> paths) {
-        return paths.stream().map(it -> cell(json, it)).toList();
+    private static List<String> cells(Json.Obj json, List<String> paths, CsvFormat format) {
+        return paths.stream().map(it -> cell(json, it, format)).toList();
     }
 
-    private static String cell(Json.Obj json, String path) {
+    private static String cell(Json.Obj json, String path, CsvFormat format) {
         int dot = path.indexOf('.');
         if (dot >= 0) {
             Optional<Json> inner = json.field(path.substring(0, dot));
-            return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1)) : "";
+            return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1), format) : "";
         }
         return switch (path) {
             case "people" -> CsvCell.text(String.join(", ", texts(json)));
             case "filters" -> CsvCell.text(joined(items(json, path), "name", " and "));
             case "warnings" -> CsvCell.text(joined(items(json, path), "code", " "));
             case "furtherExposures" -> Integer.toString(items(json, path).size());
-            default -> json.field(path).map(it -> cell(it, path)).orElse("");
+            default -> json.field(path).map(it -> value(it, path, format)).orElse("");
         };
     }
 
@@ -103,11 +104,12 @@ public final class RollCsv {
                 .orElse(List.of());
     }
 
-    private static String cell(Json value, String name) {
+    private static String value(Json value, String name, CsvFormat format) {
         if (value instanceof Json.Num || value instanceof Json.Decimal) {
             double number = value instanceof Json.Decimal decimal ? decimal.value() : ((Json.Num) value).value();
             String plain = Plain.number(number);
-            return (name.endsWith("Stops") || name.equals("ev100")) && plain.indexOf('.') < 0 ? plain + ".0" : plain;
+            boolean needsPoint = (name.endsWith("Stops") || name.equals("ev100")) && plain.indexOf('.') < 0;
+            return format.number(needsPoint ? plain + ".0" : plain);
         }
         if (value instanceof Json.Bool bool) {
             return Boolean.toString(bool.value());

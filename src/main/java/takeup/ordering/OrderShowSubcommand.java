@@ -13,6 +13,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.Version;
+import takeup.options.CsvOptions;
 import takeup.options.OutputOption;
 import takeup.options.PaperOption;
 import takeup.order.ExposedRoll;
@@ -66,6 +67,9 @@ final class OrderShowSubcommand implements Callable<Integer> {
     boolean withNotes;
 
     @Mixin
+    CsvOptions table;
+
+    @Mixin
     OutputOption output;
 
     @Override
@@ -79,7 +83,7 @@ final class OrderShowSubcommand implements Callable<Integer> {
         if (json) {
             output.exact(console, shown.json(Version.number()));
         } else if (csv) {
-            output.exact(console, OrderCsv.of(shown));
+            output.exact(console, OrderCsv.of(shown, table.format()));
         } else if (html) {
             List<ExposedRoll> pages = withFrames ? shown.rollsAmong(rolls) : List.of();
             output.exact(
@@ -103,6 +107,9 @@ final class OrderShowSubcommand implements Callable<Integer> {
     private void refuseWhatDoesNotGoTogether() {
         if (Stream.of(text, json, csv, html).filter(it -> it).count() > 1) {
             throw new CommandFailed(2, "--text, --json, --csv or --html, one of them");
+        }
+        if (table.areGiven() && !csv) {
+            throw new CommandFailed(2, "--separator, --decimal, --bom and --european go with --csv");
         }
         if (!html && (withFrames || paper.isGiven())) {
             throw new CommandFailed(2, "--paper and --with-frames go with --html");

@@ -1,7 +1,5 @@
 package takeup.text;
 
-import java.util.List;
-
 /**
  * Text as one cell of a CSV file: {@code "bow seat, standing"} (RFC 4180, Common Format and MIME Type for
  * Comma-Separated Values Files).
@@ -17,20 +15,12 @@ public final class CsvCell {
 
     private CsvCell() {}
 
-    /** A row of a file: its cells, joined and ended as the format wants it. */
-    public static String row(List<String> cells) {
-        return String.join(",", cells) + "\r\n";
-    }
-
-    /** The cell, guarded and quoted where it must be. */
+    /**
+     * The cell, guarded and in quotes: a spreadsheet that takes quoted cells for text makes no date of {@code 1/8} and
+     * none of {@code 3-4}. Nothing is an empty cell.
+     */
     public static String text(String value) {
-        String safe = guarded(shown(value));
-        boolean quoted = false;
-        for (int at = 0; at < safe.length() && !quoted; at++) {
-            char c = safe.charAt(at);
-            quoted = ",;\"\n\t".indexOf(c) >= 0 || c == ' ' && (at == 0 || at == safe.length() - 1);
-        }
-        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+        return value.isEmpty() ? "" : '"' + guarded(shown(value)).replace("\"", "\"\"") + '"';
     }
 
     /** A quote in front of the cell, and of each line in it, that would begin a formula, blanks passed over. */

@@ -151,8 +151,9 @@ final class DayOfDocuments {
     }
 
     private String run(String input, String... arguments) {
-        List<String> all = new ArrayList<>(List.of(arguments));
-        all.addAll(List.of("--data", scratch.resolve("day").toString()));
+        List<String> all =
+                new ArrayList<>(List.of("--data", scratch.resolve("day").toString()));
+        all.addAll(List.of(arguments));
         Installed.Ended ended = InProcess.run(input, all);
         return ended.out();
     }

@@ -48,6 +48,7 @@ import takeup.session.Message;
 import takeup.session.SaveError;
 import takeup.session.Session;
 import takeup.session.Update;
+import takeup.text.CsvFormat;
 
 /**
  * Every text that a photographer or a file can bring in, times every character that steers a terminal or hides from the
@@ -310,7 +311,7 @@ class HostileTextTest {
                 "C\u001b]52;c;eA==\u0007\r\n\u009b\u202e\u200b\u2028\u0000\u007f\ud800x\udfff",
                 roll.camera().name(),
                 "half characters too");
-        String csv = RollCsv.of(roll, MadeBy.version("1.0.0"));
+        String csv = RollCsv.of(roll, MadeBy.version("1.0.0"), CsvFormat.PLAIN);
         assertEquals(2 * typed.size() + 1, csv.split("\r\n").length, "a row a frame");
     }
 

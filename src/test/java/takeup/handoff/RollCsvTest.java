@@ -2,6 +2,7 @@ package takeup.handoff;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.text.CsvFormat;
 
 /** A roll as a spreadsheet opens it. */
 class RollCsvTest {
@@ -19,7 +21,7 @@ class RollCsvTest {
 
     @Test
     void eachFrameIsARowUnderTheNamesOfTheJson() {
-        List<Map<String, String>> rows = table(RollCsv.of(Rolls.regatta(), MadeBy.version("1.0.0")));
+        List<Map<String, String>> rows = table(RollCsv.of(Rolls.regatta(), MadeBy.version("1.0.0"), CsvFormat.PLAIN));
         assertEquals(
                 List.of("1", "2", "3", "5"),
                 rows.stream().map(it -> it.get("frame")).toList());
@@ -46,9 +48,9 @@ class RollCsvTest {
 
     @Test
     void aRollWithoutFramesIsItsHeaderRow() {
-        String csv = RollCsv.of(Rolls.loaded().roll(), MadeBy.version("1.0.0"));
+        String csv = RollCsv.of(Rolls.loaded().roll(), MadeBy.version("1.0.0"), CsvFormat.PLAIN);
         assertEquals(csv.length() - 2, csv.indexOf("\r\n"));
-        assertEquals("roll,camera,back,stock,exposureIndex,development,frame,", csv.substring(0, 55));
+        assertTrue(csv.startsWith("\"roll\",\"camera\",\"back\",\"stock\",\"exposureIndex\","), csv);
     }
 
     @Test
@@ -59,14 +61,14 @@ class RollCsvTest {
                         Frame.Kind.EXPOSED,
                         Rolls.exposure("15:12:40", Rolls.set(2.8, 1 / 250.0), Rolls.incident(9, "15:12:00")))
                 .roll();
-        check(table(RollCsv.of(roll, MadeBy.version("1.0.0"))).get(0), "errorStops", "-1.0");
+        check(table(RollCsv.of(roll, MadeBy.version("1.0.0"), CsvFormat.PLAIN)).get(0), "errorStops", "-1.0");
     }
 
     @Test
     void whateverHappenedThereAreAsManyRowsAsFramesAndNoneIsShort() {
         for (long seed = 1; seed <= 500; seed++) {
             Roll roll = RandomRolls.of(seed, NASTY);
-            List<List<String>> rows = read(RollCsv.of(roll, MadeBy.version("1.0.0")));
+            List<List<String>> rows = read(RollCsv.of(roll, MadeBy.version("1.0.0"), CsvFormat.PLAIN));
             assertEquals(roll.frames().size() + 1, rows.size(), "seed " + seed);
             int columns = rows.get(0).size();
             assertEquals(
@@ -81,7 +83,9 @@ class RollCsvTest {
             Roll roll = RandomRolls.of(seed, List.of("bow seat", "stroke seat"));
             if (RandomRolls.countsFromNought(roll)) {
                 assertFalse(
-                        bare.matcher(RollCsv.of(roll, MadeBy.version("1.0.0"))).find(), "seed " + seed);
+                        bare.matcher(RollCsv.of(roll, MadeBy.version("1.0.0"), CsvFormat.PLAIN))
+                                .find(),
+                        "seed " + seed);
             }
         }
     }

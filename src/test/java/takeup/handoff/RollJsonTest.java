@@ -34,6 +34,7 @@ import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
+import takeup.text.CsvFormat;
 import takeup.text.IsoTime;
 
 /** A roll as other programs read it. */
@@ -75,7 +76,7 @@ class RollJsonTest {
         for (String text : new String[] {
             RollJson.text(roll, MadeBy.version("1.0.0")),
             RollPlainText.of(roll),
-            RollCsv.of(roll, MadeBy.version("1.0.0"))
+            RollCsv.of(roll, MadeBy.version("1.0.0"), CsvFormat.PLAIN)
         }) {
             assertTrue(!text.contains("Harriet"), text);
         }

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.json.JsonProblem;
+import takeup.text.CsvFormat;
 
 /** Orders of 500 random days: their files against the schema, and every form of them against what must not be in it. */
 class OrderFilesTest {
@@ -76,7 +77,7 @@ class OrderFilesTest {
             Order order = Days.order(seed, rolls, Labs.SHIPPED);
             for (String paper : List.of(
                     OrderText.of(order),
-                    OrderCsv.of(order).replace("\r\n", "\n"),
+                    OrderCsv.of(order, CsvFormat.PLAIN).replace("\r\n", "\n"),
                     body(OrderHtml.of(order, "A4", rolls, Set.of(OrderedRoll.Extra.NOTES))))) {
                 assertTrue(paper.chars().allMatch(it -> it == '\n' || it >= ' ' && it != 0x7f && it != 0x202e), paper);
             }
@@ -92,7 +93,7 @@ class OrderFilesTest {
             Order order = order(roll);
             for (String paper : List.of(
                     OrderText.of(order),
-                    OrderCsv.of(order),
+                    OrderCsv.of(order, CsvFormat.PLAIN),
                     body(OrderHtml.of(order, "A4", List.of(roll.read()), Set.of())))) {
                 Matcher bare = BARE.matcher(paper);
                 assertFalse(bare.find(), () -> "a bare " + bare.group() + " in " + paper);
@@ -110,7 +111,9 @@ class OrderFilesTest {
         String words = "C-41, PUSH 1 STOP (rated 800, box 400)";
         assertTrue(OrderText.of(order).contains("R0007      " + words), OrderText.of(order));
         assertTrue(order.json("1.0.0").contains("\"words\" : \"" + words + "\""));
-        assertTrue(OrderCsv.of(order).contains(",400,800,C-41,PUSH 1 STOP,16,"), OrderCsv.of(order));
+        assertTrue(
+                OrderCsv.of(order, CsvFormat.PLAIN).contains(",400,800,\"C-41\",\"PUSH 1 STOP\",16,"),
+                OrderCsv.of(order, CsvFormat.PLAIN));
         assertTrue(OrderHtml.of(order, "A4", List.of(), Set.of())
                 .contains("<b class=\"push\">▲ PUSH 1 STOP</b><br><span>rated 800, box 400</span>"));
     }
@@ -124,7 +127,7 @@ class OrderFilesTest {
         for (String form : List.of(
                 order.json("1.0.0"),
                 OrderText.of(order),
-                OrderCsv.of(order),
+                OrderCsv.of(order, CsvFormat.PLAIN),
                 OrderHtml.of(order, "A4", List.of(roll.read()), Set.of()))) {
             assertFalse(form.contains("cox") || form.contains("Rowing club"), form);
         }
@@ -267,13 +270,13 @@ class OrderFilesTest {
 
     @Test
     void aSpreadsheetRunsNothing() {
-        assertEquals("'=1+1", OrderCsv.cell("=1+1"));
-        assertEquals("'@SUM(1)", OrderCsv.cell("  @SUM(1)"));
-        assertEquals("'\u00a0=SUM(1)", OrderCsv.cell("\u00a0=SUM(1)"));
-        assertEquals("'\uff1d1", OrderCsv.cell("\uff1d1"));
-        assertEquals("'-12", OrderCsv.cell("\t-12"));
+        assertEquals("\"'=1+1\"", OrderCsv.cell("=1+1"));
+        assertEquals("\"'@SUM(1)\"", OrderCsv.cell("  @SUM(1)"));
+        assertEquals("\"'\u00a0=SUM(1)\"", OrderCsv.cell("\u00a0=SUM(1)"));
+        assertEquals("\"'\uff1d1\"", OrderCsv.cell("\uff1d1"));
+        assertEquals("\"'-12\"", OrderCsv.cell("\t-12"));
         assertEquals("\"a, \"\"b\"\"\"", OrderCsv.cell("a, \"b\""));
-        assertEquals("'+1", OrderCsv.cell("+1"));
+        assertEquals("\"'+1\"", OrderCsv.cell("+1"));
     }
 
     private static Order order(Days.Roll roll) {
