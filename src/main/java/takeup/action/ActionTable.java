@@ -72,6 +72,11 @@ public final class ActionTable {
             Action.asking("film out of the bag", "bag take", FilmFields::inBag)
                     .where(s -> !s.day().bag().filled().isEmpty()),
             Action.of("all frames of this roll", "frames"),
+            Action.asking(
+                    "who is on the frames to come", "with", s -> List.of(Field.words("Their names", "", List.of()))),
+            Action.asking("where the frames to come are", "at", s -> List.of(Field.words("The place", "", List.of()))),
+            Action.asking("where the shoot is", "place", s -> List.of(Field.words("The place", "", List.of())))
+                    .where(s -> s.day().shoot().isPresent()),
             Action.asking("open a shoot", "shoot", s -> List.of(Field.words("Its name", "", List.of()))),
             Action.asking("another meter", "meter", FilmFields::meter),
             Action.of("a rating test on this roll", "rating").where(ActionTable::isSettable),

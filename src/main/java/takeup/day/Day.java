@@ -42,6 +42,13 @@ public record Day(
      */
     public record Showing(Optional<ShootInfo> shoot, Scene scene) {
         static final Showing NOTHING = new Showing(Optional.empty(), Scene.NONE);
+
+        /** On the next day: who and where lasts as long as the shoot does. */
+        Showing carried(OffsetDateTime now) {
+            Optional<ShootInfo> still =
+                    shoot.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate()));
+            return new Showing(still, still.isPresent() ? scene : Scene.NONE);
+        }
     }
 
     /** The first day of all. */
@@ -56,10 +63,7 @@ public record Day(
         return new Day(
                 cameras.carried(),
                 metering.carried(now),
-                new Showing(
-                        shoot().filter(it ->
-                                !it.date().isBefore(now.minusHours(6).toLocalDate())),
-                        Scene.NONE),
+                showing.carried(now),
                 plan.carried(now.toLocalDateTime()),
                 bag.carried(),
                 Set.of(),

@@ -63,6 +63,8 @@ public sealed interface DayEvent
 
         R shootOpened(PlanEvent.ShootOpened event);
 
+        R sceneSet(PlanEvent.SceneSet event);
+
         R momentPlanned(PlanEvent.MomentPlanned event);
 
         R momentDropped(PlanEvent.MomentDropped event);

@@ -1,6 +1,8 @@
 package takeup.day;
 
+import java.util.List;
 import java.util.Optional;
+import takeup.roll.Place;
 import takeup.roll.RollId;
 
 /** What was planned for the shoot: its name, its key moments, the film for it. */
@@ -15,6 +17,23 @@ public sealed interface PlanEvent extends DayEvent {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.shootOpened(this);
+        }
+    }
+
+    /** Who and where on the frames to come was said. */
+    record SceneSet(List<String> people, Place place) implements PlanEvent {
+        public SceneSet {
+            people = List.copyOf(people);
+        }
+
+        @Override
+        public Day appliedTo(Day day) {
+            return day.with(day.scene().with(people).with(place));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.sceneSet(this);
         }
     }
 

@@ -16,6 +16,7 @@ import takeup.framing.LostCommand;
 import takeup.framing.MoveCommand;
 import takeup.framing.PaperCommand;
 import takeup.framing.RatingCommand;
+import takeup.framing.SceneCommand;
 import takeup.framing.SlateCommand;
 import takeup.framing.UndoCommand;
 import takeup.loading.AnswerCommand;
@@ -40,6 +41,7 @@ import takeup.metering.SharpCommand;
 import takeup.metering.TimeCommand;
 import takeup.metering.WhyCommand;
 import takeup.planning.BagCommand;
+import takeup.planning.PlaceCommand;
 import takeup.planning.PlanCommand;
 import takeup.planning.ShootCommand;
 import takeup.prompt.Tokens;
@@ -98,7 +100,10 @@ public final class CommandTable {
             new ConditionCommand(),
             ViewCommand.SAY,
             new QuietCommand(),
+            SceneCommand.WITH,
+            SceneCommand.AT,
             new ShootCommand(),
+            new PlaceCommand(),
             new PlanCommand(),
             new BagCommand(),
             new DayEndCommand(),

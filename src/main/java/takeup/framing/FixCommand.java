@@ -7,6 +7,7 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Completions;
+import takeup.command.KnownNames;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
@@ -16,6 +17,7 @@ import takeup.kit.Kit;
 import takeup.loading.RollFix;
 import takeup.prompt.CommandRejected;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.roll.RollEvent;
@@ -31,6 +33,7 @@ public final class FixCommand implements Command {
             .form("fix 7 4 125", "frame 7 was f/4 at 1/125")
             .form("fix 3-5 filter yellow", "frames 3 to 5 had the yellow filter")
             .form("fix 7 ; stroke seat", "another note")
+            .form("fix 7 with Anna at boathouse", "who is on it, and where")
             .form("fix 7 blank", "frame 7 was none; also unlogged, exposed, slate")
             .form("fix r2 7 8", "a frame of another roll, also a finished one")
             .form("fix roll @400", "the roll's index was typed wrong")
@@ -52,7 +55,10 @@ public final class FixCommand implements Command {
             }
             return RollFix.run(arguments, context);
         }
-        RollArguments typed = RollArguments.of(rest, context, "fix r7 2 8");
+        SceneWords scene = KnownNames.of(arguments.line(), context);
+        List<String> words =
+                scene.isNothing() ? rest : Arguments.of(scene.head()).rest();
+        RollArguments typed = RollArguments.of(words, context, "fix r7 2 8");
         Roll roll = typed.roll();
         FrameRange range = FrameRange.of(typed.word(0, "which frame, and what of it? " + EXAMPLES), EXAMPLES)
                 .on(roll);
@@ -66,7 +72,8 @@ public final class FixCommand implements Command {
         SettingPatch change = arguments
                 .note()
                 .map(it -> said.change().and(SettingPatch.note(it)))
-                .orElse(said.change());
+                .orElse(said.change())
+                .and(scene.change());
         if (change.isNothing()) {
             throw new CommandRejected("what is right for " + range + "? " + EXAMPLES);
         }

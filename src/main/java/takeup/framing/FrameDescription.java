@@ -9,6 +9,7 @@ import takeup.exposure.Stops;
 import takeup.json.Json;
 import takeup.kit.Filter;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.report.AdviceJson;
 import takeup.report.SetupText;
 import takeup.roll.ExposureResult;
@@ -34,6 +35,10 @@ public final class FrameDescription {
         ExposureResult.of(roll, frame).errorStops().stream()
                 .mapToObj(Stops::error)
                 .forEach(parts::add);
+        if (!frame.scene().people().isEmpty()) {
+            parts.add("with " + String.join(", ", frame.scene().people()));
+        }
+        frame.scene().place().name().ifPresent(it -> parts.add("at " + it));
         frame.note().ifPresent(parts::add);
         return joined(parts);
     }
@@ -49,6 +54,7 @@ public final class FrameDescription {
         change.biasStops().ifPresent(it -> parts.add(it == 0 ? "no bias" : "bias " + SetupText.bias(it)));
         change.flash().ifPresent(it -> parts.add(it ? "flash on" : "flash off"));
         change.tripod().ifPresent(it -> parts.add(it ? "tripod on" : "tripod off"));
+        parts.add(new SceneWords("", change.people(), change.place()).words());
         change.note().ifPresent(parts::add);
         return joined(parts);
     }

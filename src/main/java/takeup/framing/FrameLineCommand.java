@@ -6,6 +6,7 @@ import takeup.command.Command;
 import takeup.command.CommandContext;
 import takeup.command.CommandInfo;
 import takeup.command.Completions;
+import takeup.command.KnownNames;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.command.Reply;
@@ -13,6 +14,7 @@ import takeup.day.CameraEvent;
 import takeup.day.CameraSetup;
 import takeup.history.ShootState;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.prompt.Tokens;
 import takeup.report.SetupText;
 import takeup.roll.Setting;
@@ -29,6 +31,7 @@ public enum FrameLineCommand implements Command {
             .form("8 4m10s", "long times; also 2min, 1h02m30s")
             .form("4 125 3m x5", "five frames, the subject 3 m away")
             .form("8 125 lens 28", "with another lens, which stays on")
+            .form("8 125 with Anna, Ben at boathouse", "who is on it, and where")
             .needs(Need.FILM)
             .with(CommandInfo.Trait.TAKES_NOTE, CommandInfo.Trait.IS_PAPER_LINE)),
     SAME(CommandInfo.of(".", "one more frame, or five, with the setting in hand")
@@ -76,16 +79,18 @@ public enum FrameLineCommand implements Command {
 
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
-        List<String> words = arguments.tokens().words();
+        SceneWords scene = KnownNames.of(arguments.line(), context);
+        Arguments head = scene.isNothing() ? arguments : Arguments.of(scene.head());
         context.roll();
-        FrameArguments said =
-                FrameArguments.ofFrame(this == SAME ? arguments.rest() : words, context.camera(), context.setting());
+        FrameArguments said = FrameArguments.ofFrame(
+                this == SAME ? head.rest() : head.tokens().words(), context.camera(), context.setting());
         if (isApertureAlone(said, arguments, context)) {
             return aperture(said, context).accepted();
         }
         NewFrames frames = NewFrames.exposed(
-                context.setting().with(said.change()), said.count().orElse(1), arguments.note());
-        boolean isPointAlone = this == SAME && arguments.rest().isEmpty();
+                        context.setting().with(said.change()), said.count().orElse(1), arguments.note())
+                .showing(scene);
+        boolean isPointAlone = this == SAME && head.rest().isEmpty();
         if (said.change().lens().isPresent()) {
             return LensLine.of(said.change().lens().get(), frames, context).outcome(said.question());
         }

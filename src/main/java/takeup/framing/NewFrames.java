@@ -21,6 +21,7 @@ import takeup.history.JournalEntry;
 import takeup.json.Json;
 import takeup.kit.Warning;
 import takeup.prompt.FrameArguments;
+import takeup.prompt.SceneWords;
 import takeup.report.AdviceJson;
 import takeup.report.ExposuresText;
 import takeup.report.LoadCheckText;
@@ -45,15 +46,21 @@ import takeup.text.English;
  * @param setting with what they were exposed
  * @param count how many
  * @param note on each of them
+ * @param scene who and where, as far as the line says it
  */
-record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> note) {
+record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> note, SceneWords scene) {
     static NewFrames exposed(Setting setting, int count, Optional<String> note) {
-        return new NewFrames(Frame.Kind.EXPOSED, setting, count, note);
+        return new NewFrames(Frame.Kind.EXPOSED, setting, count, note, SceneWords.NOTHING);
     }
 
     /** Frames without a setting. */
     static NewFrames bare(Frame.Kind kind, int count, Optional<String> note) {
-        return new NewFrames(kind, Setting.NONE, count, note);
+        return new NewFrames(kind, Setting.NONE, count, note, SceneWords.NOTHING);
+    }
+
+    /** With who and where. */
+    NewFrames showing(SceneWords other) {
+        return new NewFrames(kind, setting, count, note, other);
     }
 
     /** What they leave in hand: aperture, time, focal length and distance. */
@@ -104,7 +111,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
         shifts.sinceFrameOrReading()
                 .ifPresent(it -> entries.add(new JournalEntry.OnDay(new DayEvent.ClockShifted(it))));
         Optional<ClockShift> shift = shifts.sinceFrameOf(roll.id());
-        Scene scene = context.scene(roll);
+        Scene shown = shown(context.scene(roll));
         for (int i = 0; i < count; i++) {
             Exposure exposure = exposure(context).withClockShift(shift);
             shift = Optional.empty();
@@ -114,11 +121,20 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                     i < again
                             ? new RollEvent.ExposedAgain(exposure, note)
                             : new RollEvent.Added(
-                                    Frame.of(number, kind, exposure, note).showing(scene),
+                                    Frame.of(number, kind, exposure, note).showing(shown),
                                     RollEvent.Origin.LOGGED,
                                     OptionalInt.empty())));
         }
+        if (again > 0 && !scene.isNothing()) {
+            int open = roll.newest().orElseThrow().number();
+            entries.add(new JournalEntry.OnRoll(roll.id(), new RollEvent.Corrected(open, open, scene.change())));
+        }
         return entries;
+    }
+
+    /** A frame that was wasted shows nobody. */
+    private Scene shown(Scene kept) {
+        return kind == Frame.Kind.BLANK ? Scene.NONE.servingShoot(kept.shoot()) : scene.on(kept);
     }
 
     private Exposure exposure(CommandContext context) {
@@ -137,6 +153,7 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .orElseGet(() -> judged.isEmpty() ? missing(last) : judged);
         String error = words.isEmpty() ? "" : ", " + words;
         return (what.isEmpty() ? "" : ": " + what) + error
+                + (scene.isNothing() ? "" : ", " + scene.words())
                 + note.map(it -> "; " + it).orElse("") + ". " + English.capitalised(RollText.left(now)) + ".";
     }
 
@@ -165,6 +182,10 @@ record NewFrames(Frame.Kind kind, Setting setting, int count, Optional<String> n
                 .and("time", setting.time().map(Object::toString))
                 .and("errorStops", AdviceJson.exact(result.errorStops()))
                 .and("overBoxStops", AdviceJson.exact(result.overBoxStops()));
+        if (!last.scene().people().isEmpty()) {
+            json.and("people", last.scene().people());
+        }
+        last.scene().place().name().ifPresent(it -> json.and("place", it));
         return setting.flash() ? json.and("lightParts", AdviceJson.of(result.light())) : json;
     }
 

@@ -151,6 +151,7 @@ final class StepText {
                 .or(() -> entry.as(DayEvent.WarningSilenced.class).map(it -> "quiet " + it.code()))
                 .or(() -> entry.as(PlanEvent.ShootOpened.class)
                         .map(it -> "shoot " + it.info().name()))
+                .or(() -> entry.as(PlanEvent.SceneSet.class).map(it -> "who and where"))
                 .or(() -> entry.as(PlanEvent.MomentPlanned.class)
                         .map(it -> it.moment().name() + " in the plan"))
                 .or(() -> entry.as(PlanEvent.MomentDropped.class).map(it -> "plan drop " + it.moment()))

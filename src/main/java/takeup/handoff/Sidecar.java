@@ -7,8 +7,10 @@ import com.adobe.internal.xmp.XMPMetaFactory;
 import com.adobe.internal.xmp.options.PropertyOptions;
 import com.adobe.internal.xmp.options.SerializeOptions;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import takeup.exposure.Aperture;
 import takeup.exposure.ExposureTime;
 import takeup.kit.FrameSize;
@@ -16,6 +18,7 @@ import takeup.kit.Lens;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
+import takeup.roll.Place;
 import takeup.roll.Roll;
 import takeup.roll.Setting;
 import takeup.text.IsoTime;
@@ -53,6 +56,7 @@ public final class Sidecar {
                     XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
             meta.setLocalizedText(
                     XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
+            scene(meta, roll, frames);
             for (String subject : subjects(roll, frames, verdict)) {
                 meta.appendArrayItem(
                         XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
@@ -78,6 +82,36 @@ public final class Sidecar {
         } catch (XMPException e) {
             throw new IllegalStateException("this frame cannot be written as XMP: " + e.getMessage(), e);
         }
+    }
+
+    /** Who is on the frames, and where they were (IPTC Core and Extension, and the GPS fields of Exif). */
+    private static void scene(XMPMeta meta, Roll roll, List<Frame> frames) throws XMPException {
+        Set<String> people = new LinkedHashSet<>();
+        frames.forEach(it -> people.addAll(it.scene().people()));
+        for (String name : people) {
+            meta.appendArrayItem(
+                    XMPConst.NS_IPTCEXT, "PersonInImage", new PropertyOptions().setArray(true), clean(name), null);
+        }
+        Place place = SceneFields.place(roll, frames.get(0));
+        place.name().ifPresent(it -> set(meta, XMPConst.NS_IPTCCORE, "Location", it));
+        place.shared().ifPresent(it -> {
+            set(meta, XMPConst.NS_EXIF, "GPSVersionID", "2.3.0.0");
+            set(meta, XMPConst.NS_EXIF, "GPSMapDatum", "WGS-84");
+            set(meta, XMPConst.NS_EXIF, "GPSLatitude", degrees(it.latitude(), "N", "S"));
+            set(meta, XMPConst.NS_EXIF, "GPSLongitude", degrees(it.longitude(), "E", "W"));
+        });
+    }
+
+    /** Degrees and minutes as XMP has them: {@code 59,19.8000N}. */
+    private static String degrees(double value, String above, String below) {
+        double size = Math.abs(value);
+        int whole = (int) size;
+        long tenThousandths = Math.round((size - whole) * 600_000);
+        if (tenThousandths == 600_000) {
+            whole++;
+            tenThousandths = 0;
+        }
+        return whole + "," + Plain.decimals(tenThousandths / 10_000.0, 4) + (value < 0 ? below : above);
     }
 
     private static void set(XMPMeta meta, String space, String name, String value) {

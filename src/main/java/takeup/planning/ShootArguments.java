@@ -11,6 +11,7 @@ import takeup.prompt.CommandRejected;
 import takeup.prompt.DateTimeParser;
 import takeup.prompt.Tokens;
 import takeup.roll.Coordinates;
+import takeup.roll.Place;
 
 /** Reads what {@code shoot} takes: the name, then a date, a place and a client in any order. */
 final class ShootArguments {
@@ -21,7 +22,7 @@ final class ShootArguments {
         LocalDate today = context.now().toLocalDate();
         List<String> name = new ArrayList<>();
         Optional<LocalDate> date = Optional.empty();
-        Optional<Coordinates> position = Optional.empty();
+        Optional<Place> place = Optional.empty();
         Optional<String> client = Optional.empty();
         for (int at = 0; at < words.size(); at++) {
             String word = DateTimeParser.small(words.get(at));
@@ -33,14 +34,16 @@ final class ShootArguments {
             } else if (word.equals("on") && isNumber) {
                 throw new CommandRejected(next + " is no date: on 2026-09-12, on today, on tomorrow");
             } else if (word.equals("at") && isNumber) {
-                int end = at + 1;
-                while (end < words.size()
-                        && end < at + 3
-                        && (Tokens.isDigit(words.get(end).charAt(0))
-                                || words.get(end).charAt(0) == '-')) {
-                    end++;
-                }
-                position = Optional.of(position(words.subList(at + 1, end)));
+                int end = endOfNumbers(words, at + 1);
+                place = Optional.of(Place.at(Optional.of(position(words.subList(at + 1, end)))));
+                at = end - 1;
+            } else if (word.equals("at") && numbersBehindName(words, at) > 0) {
+                int numbers = numbersBehindName(words, at);
+                int end = endOfNumbers(words, numbers);
+                place = Optional.of(new Place(
+                        Optional.of(String.join(" ", words.subList(at + 1, numbers))),
+                        Optional.of(position(words.subList(numbers, end))),
+                        false));
                 at = end - 1;
             } else if (word.equals("client") && name.isEmpty()) {
                 // Taken for the name of the shoot it would go into every export.
@@ -49,7 +52,7 @@ final class ShootArguments {
             } else if (word.equals("client") && !next.isEmpty()) {
                 client = Optional.of(String.join(" ", words.subList(at + 1, words.size())));
                 at = words.size();
-            } else if (date.isPresent() || position.isPresent()) {
+            } else if (date.isPresent() || place.isPresent()) {
                 throw new CommandRejected(
                         words.get(at) + " is one word too many: shoot NAME, then on DATE, at LAT,LON, client WORDS");
             } else {
@@ -64,7 +67,7 @@ final class ShootArguments {
             throw new CommandRejected(name.get(0) + " is a camera: cam " + name.get(0)
                     + " takes it up; a shoot is named as people call it (shoot Regatta day)");
         }
-        return completed(context, String.join(" ", name), date, position, client);
+        return completed(context, String.join(" ", name), date, place, client);
     }
 
     /** What is not said again of the shoot that is open stays as it was. */
@@ -72,22 +75,57 @@ final class ShootArguments {
             CommandContext context,
             String name,
             Optional<LocalDate> date,
-            Optional<Coordinates> position,
+            Optional<Place> place,
             Optional<String> client) {
         Optional<ShootInfo> same =
                 context.state().day().shoot().filter(it -> it.name().equalsIgnoreCase(name));
         return new ShootInfo(
                 name,
                 date.or(() -> same.map(ShootInfo::date)).orElse(context.now().toLocalDate()),
-                position.or(() -> same.flatMap(ShootInfo::position)),
+                place(place, same.map(ShootInfo::place).orElse(Place.UNKNOWN)),
                 client.or(() -> same.flatMap(ShootInfo::client)));
+    }
+
+    /** A place as it is said now; what is not said of it stays, and so does whether it is shared. */
+    static Place place(Optional<Place> said, Place before) {
+        return said.map(it -> new Place(
+                        it.name().or(before::name), it.coordinates().or(before::coordinates), before.isShared()))
+                .orElse(before);
+    }
+
+    /** Where the coordinates begin behind {@code at} and the name of a place; 0 where none stand there. */
+    private static int numbersBehindName(List<String> words, int at) {
+        for (int next = at + 2; next < words.size(); next++) {
+            String word = words.get(next);
+            boolean isSign =
+                    word.equalsIgnoreCase("on") || word.equalsIgnoreCase("client") || word.equalsIgnoreCase("at");
+            if (isSign) {
+                return 0;
+            }
+            if (isNumber(word) && (word.indexOf('.') > 0 || word.indexOf(',') > 0)) {
+                return next;
+            }
+        }
+        return 0;
+    }
+
+    static boolean isNumber(String word) {
+        return Tokens.isDigit(word.charAt(0)) || word.charAt(0) == '-' && word.length() > 1;
+    }
+
+    static int endOfNumbers(List<String> words, int from) {
+        int end = from;
+        while (end < words.size() && end < from + 2 && isNumber(words.get(end))) {
+            end++;
+        }
+        return end;
     }
 
     /**
      * Degrees with a point: {@code 59.33,18.07} or {@code 59.33 18.07}; with a decimal comma a blank stands between
      * them.
      */
-    private static Coordinates position(List<String> words) {
+    static Coordinates position(List<String> words) {
         String said = String.join(" ", words);
         String[] parts =
                 words.size() == 2 ? new String[] {cleaned(words.get(0)), cleaned(words.get(1))} : said.split(",", -1);

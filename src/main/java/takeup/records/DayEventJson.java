@@ -11,6 +11,7 @@ import takeup.day.PlanEvent;
 import takeup.json.Json;
 import takeup.json.JsonText;
 import takeup.kit.Warning;
+import takeup.roll.Scene;
 
 /** The events of a day to JSON and back. A kind that is not known is kept as it stands. */
 public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
@@ -102,6 +103,13 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj sceneSet(PlanEvent.SceneSet set) {
+        Json.Obj json = event("scene");
+        SceneJson.put(json, Scene.NONE.with(set.people()).with(set.place()));
+        return json;
+    }
+
+    @Override
     public Json.Obj momentPlanned(PlanEvent.MomentPlanned planned) {
         return event("planned").and("moment", ShootPlanJson.of(planned.moment()));
     }
@@ -183,6 +191,7 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             case "guideLeft" -> new DayEvent.GuideDismissed();
             case "clock" -> new DayEvent.ClockShifted(ExposureJson.clock(fields.inner("shift")));
             case "shoot" -> new PlanEvent.ShootOpened(ShootPlanJson.shoot(fields.inner("shoot")));
+            case "scene" -> sceneSet(SceneJson.scene(fields));
             case "planned" -> new PlanEvent.MomentPlanned(ShootPlanJson.moment(fields.inner("moment")));
             case "unplanned" -> new PlanEvent.MomentDropped(fields.count("moment"));
             case "bagged" ->
@@ -213,5 +222,9 @@ public final class DayEventJson implements DayEvent.Cases<Json.Obj> {
             }
         }
         return codes;
+    }
+
+    private static DayEvent sceneSet(Scene scene) {
+        return new PlanEvent.SceneSet(scene.people(), scene.place());
     }
 }

@@ -93,6 +93,11 @@ final class DayJson {
         if (!day.routine()) {
             json.and("routine", false);
         }
+        if (!day.scene().equals(Scene.NONE)) {
+            Json.Obj scene = Json.object();
+            SceneJson.put(scene, day.scene());
+            json.and("scene", scene);
+        }
         Json.Obj plan = ShootPlanJson.of(day);
         if (!plan.fields().isEmpty()) {
             json.and("job", plan);
@@ -133,7 +138,9 @@ final class DayJson {
                         fields.inside("preset").map(ExposureJson::time),
                         fields.inside("light").map(ExposureJson::light),
                         fields.inside("flash").map(FlashLightJson::read)),
-                new Day.Showing(plan.flatMap(ShootPlanJson::openShoot), Scene.NONE),
+                new Day.Showing(
+                        plan.flatMap(ShootPlanJson::openShoot),
+                        fields.inside("scene").map(SceneJson::scene).orElse(Scene.NONE)),
                 plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
                 plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
                 Set.of(),

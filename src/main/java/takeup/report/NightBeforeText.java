@@ -38,7 +38,11 @@ public final class NightBeforeText {
 
     private static String shoot(ShootInfo shoot, ClientName client) {
         return shoot.name() + ", " + shoot.date()
-                + shoot.position().map(it -> ", at " + it).orElse("")
+                + shoot.place()
+                        .name()
+                        .or(() -> shoot.place().shared().map(Object::toString))
+                        .map(it -> ", at " + it)
+                        .orElse("")
                 + shoot.client()
                         .filter(it -> client == ClientName.SHOWN)
                         .map(it -> ", for " + it)

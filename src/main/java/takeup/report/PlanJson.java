@@ -40,8 +40,8 @@ public final class PlanJson {
                                 .map(it -> Json.object()
                                         .and("name", it.name())
                                         .and("date", it.date())
-                                        .and("latitude", it.position().map(Coordinates::latitude))
-                                        .and("longitude", it.position().map(Coordinates::longitude))))
+                                        .and("latitude", it.place().shared().map(Coordinates::latitude))
+                                        .and("longitude", it.place().shared().map(Coordinates::longitude))))
                 .and("moments", moments)
                 .and(
                         "next",

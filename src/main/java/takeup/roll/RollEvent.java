@@ -91,11 +91,6 @@ public sealed interface RollEvent {
 
     /** The next exposure goes on the newest frame. */
     record DoubleAnnounced(int more) implements RollEvent {
-        /** One more. */
-        public DoubleAnnounced() {
-            this(1);
-        }
-
         @Override
         public Roll appliedTo(Roll roll, OffsetDateTime at) {
             return roll.with(roll.log().awaiting(more));

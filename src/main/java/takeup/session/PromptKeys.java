@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import takeup.command.Outcome;
 import takeup.dispatch.Completion;
+import takeup.dispatch.NameCompletion;
 import takeup.session.Session.Page;
 
 /** Keys that write on the prompt: letters, a paste, the editing keys, Tab. */
@@ -77,7 +78,20 @@ final class PromptKeys {
         if (before.indexOf('\n') >= 0) {
             return session.say(LastAnswer.Tone.CHOICES, "only the first line is completed");
         }
-        return note >= 0 ? completeNote(session, before.substring(note)) : completeWord(session, before);
+        if (note >= 0) {
+            return completeNote(session, before.substring(note));
+        }
+        return NameCompletion.of(session.afterPending(), session.now().toLocalDate(), before)
+                .map(it -> completeName(session, it))
+                .orElseGet(() -> completeWord(session, before));
+    }
+
+    private static Session completeName(Session session, NameCompletion name) {
+        if (name.fitting().isEmpty()) {
+            return session.say(LastAnswer.Tone.CHOICES, "no other name of today begins so");
+        }
+        Session completed = edit(session, it -> it.typed(rest(name.fitting(), name.begun())));
+        return name.fitting().size() == 1 ? completed : choices(completed, name.fitting(), MOST_NOTES, " · ");
     }
 
     private static Session completeWord(Session session, String before) {

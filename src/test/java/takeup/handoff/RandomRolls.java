@@ -120,7 +120,7 @@ final class RandomRolls {
     private RollEvent event(int next, int steps) {
         int some = random.nextInt(Math.max(1, next)) + random.nextInt(2);
         return switch (random.nextInt(22)) {
-            case 0 -> new RollEvent.DoubleAnnounced();
+            case 0 -> new RollEvent.DoubleAnnounced(1);
             case 1, 2 -> new RollEvent.ExposedAgain(exposure(), maybe(words));
             case 3, 4 -> new RollEvent.Corrected(some, some + random.nextInt(3), change());
             case 5 -> new RollEvent.Dropped(some, some + random.nextInt(2), Optional.empty());

@@ -186,7 +186,7 @@ class RollJsonTest {
     void whileAFurtherExposureIsAwaitedNoErrorIsTold() {
         Rolls awaited = Rolls.loaded()
                 .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
-                .then("15:13:00", new RollEvent.DoubleAnnounced());
+                .then("15:13:00", new RollEvent.DoubleAnnounced(1));
         checkFrame(awaited.roll(), 0, "errorStops", "null");
         checkFrame(awaited.roll(), 0, "overBoxStops", "null");
         checkFrame(awaited.roll(), 0, "meteredSeconds", "0.00728932025");
@@ -196,7 +196,7 @@ class RollJsonTest {
     void aNoteWrittenBetweenTwoExposuresOfAFrameDoesNotEndTheWaiting() {
         Roll roll = Rolls.loaded()
                 .frame(1, Frame.Kind.EXPOSED, Rolls.sample())
-                .then("15:13:00", new RollEvent.DoubleAnnounced())
+                .then("15:13:00", new RollEvent.DoubleAnnounced(1))
                 .corrected(1, SettingPatch.note("stroke seat"))
                 .roll();
         checkFrame(roll, 0, "note", "\"stroke seat\"");

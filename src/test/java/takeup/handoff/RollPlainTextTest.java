@@ -116,7 +116,7 @@ class RollPlainTextTest {
                                         Optional.empty()),
                                 RollEvent.Origin.INSERTED,
                                 OptionalInt.of(1)))
-                .then("15:33:00", new RollEvent.DoubleAnnounced())
+                .then("15:33:00", new RollEvent.DoubleAnnounced(1))
                 .roll();
         assertEquals("""
                 frame  at                aperture  shutter    EV  error  with                                            warnings

@@ -197,7 +197,7 @@ public final class Rolls {
         return loaded().frame(1, Frame.Kind.EXPOSED, sample())
                 .frame(2, Frame.Kind.BLANK, blank)
                 .noted(3, first, "bow seat")
-                .then("15:16:00", new RollEvent.DoubleAnnounced())
+                .then("15:16:00", new RollEvent.DoubleAnnounced(1))
                 .then(
                         "15:16:30",
                         new RollEvent.ExposedAgain(

@@ -344,7 +344,7 @@ public final class RandomEvents {
     }
 
     DayEvent ofDay() {
-        return switch (random.nextInt(24)) {
+        return switch (random.nextInt(25)) {
             case 0 -> new CameraEvent.CameraSelected(place());
             case 1 -> new CameraEvent.MeterSelected(words(), maybe(this::time));
             case 2 ->
@@ -367,6 +367,7 @@ public final class RandomEvents {
             case 13 -> new DayEvent.GuideDismissed();
             case 14 -> new DayEvent.ClockShifted(shift());
             case 17 -> new PlanEvent.ShootOpened(shoot());
+            case 24 -> new PlanEvent.SceneSet(people(), shootPlace());
             case 18 -> new PlanEvent.MomentPlanned(moment());
             case 15 -> new PlanEvent.MomentDropped(1 + random.nextInt(99));
             case 16 -> new PlanEvent.BagChanged(lot(), random.nextInt(40) - 20, maybe(this::roll));
@@ -409,7 +410,7 @@ public final class RandomEvents {
         return new Day(
                 cameras,
                 metering,
-                new Day.Showing(maybe(this::shoot), Scene.NONE),
+                new Day.Showing(maybe(this::shoot), Scene.NONE.with(people()).with(shootPlace())),
                 plan,
                 bag,
                 Set.of(),

@@ -122,7 +122,7 @@ class FrameNumbersTest {
 
     @Test
     void aDoubleExposureGoesOnTheNewestFrameAndMovesNoCounter() {
-        check("1 2*2", 3, 14, and(logged(1, 2), new RollEvent.DoubleAnnounced(), exposedAgain("")));
+        check("1 2*2", 3, 14, and(logged(1, 2), new RollEvent.DoubleAnnounced(1), exposedAgain("")));
         check("1 2*3", 3, 14, and(logged(1, 2), exposedAgain(""), exposedAgain("")));
     }
 

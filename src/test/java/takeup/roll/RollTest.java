@@ -39,7 +39,7 @@ class RollTest {
                 exposedAgain("crew portrait"),
                 corrected(2, 2, SettingPatch.note("cox")),
                 dropped(2, 2),
-                new RollEvent.DoubleAnnounced(),
+                new RollEvent.DoubleAnnounced(1),
                 new RollEvent.CounterShown(6),
                 PUSHED,
                 new RollEvent.Noted("from the boathouse"),
@@ -139,7 +139,7 @@ class RollTest {
 
     @Test
     void onlyAFurtherFrameOrASecondExposureEndsTheWaitingForADouble() {
-        RollEvent[] awaited = {logged(1), new RollEvent.DoubleAnnounced()};
+        RollEvent[] awaited = {logged(1), new RollEvent.DoubleAnnounced(1)};
         assertTrue(SampleRoll.roll(awaited).doubleAwaited());
         assertTrue(SampleRoll.roll(and(awaited, corrected(1, 1, SettingPatch.note("cox"))))
                 .doubleAwaited());

@@ -33,6 +33,7 @@ class HelpTest {
         all.put("a camera", () -> Playing.of("cam 645"));
         all.put("a fresh film", () -> Playing.medium());
         all.put("a frame", () -> Playing.two("m 5.6 125", "4 125"));
+        all.put("a shoot", () -> Playing.of("cam 35", "shoot Regatta day at 59.33,18.07"));
         all.put("a filter", () -> Playing.medium("filter yellow"));
         all.put("a frame taken back", () -> Playing.two("m 5.6 125", "4 125", "undo"));
         all.put("a camera that sets itself", () -> Playing.of("cam compact", "load cn400", "."));

@@ -303,7 +303,7 @@ public final class Playing {
         return ticks;
     }
 
-    String prompt() {
+    public String prompt() {
         return shoot.prompt().text();
     }
 
