@@ -8,8 +8,23 @@ package takeup.grid;
  * @param pixels the dots of a picture that are drawn instead
  */
 public record Cell(String text, TextRole role, PixelPair pixels) {
+    /** Those that a screen is full of are made once: a picture is compared with the one before cell by cell. */
+    private static final Cell[][] KEPT = new Cell[TextRole.values().length][0x7f];
+
     Cell(String text, TextRole role) {
         this(text, role, PixelPair.NONE);
+    }
+
+    /** One character in this role. */
+    static Cell of(int point, TextRole role) {
+        Cell[] kept = KEPT[role.ordinal()];
+        if (point >= kept.length) {
+            return new Cell(Character.toString(point), role);
+        }
+        if (kept[point] == null) {
+            kept[point] = new Cell(Character.toString(point), role);
+        }
+        return kept[point];
     }
 
     public boolean isPicture() {
@@ -20,10 +35,11 @@ public record Cell(String text, TextRole role, PixelPair pixels) {
     // first key.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Cell cell
-                && role == cell.role
-                && text.equals(cell.text)
-                && (pixels == cell.pixels || pixels.equals(cell.pixels));
+        return other == this
+                || other instanceof Cell cell
+                        && role == cell.role
+                        && text.equals(cell.text)
+                        && (pixels == cell.pixels || pixels.equals(cell.pixels));
     }
 
     @Override
@@ -32,7 +48,7 @@ public record Cell(String text, TextRole role, PixelPair pixels) {
     }
 
     static Cell blank(TextRole role) {
-        return new Cell(" ", role);
+        return of(' ', role);
     }
 
     public boolean isSecondHalf() {

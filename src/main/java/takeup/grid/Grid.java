@@ -12,13 +12,6 @@ public final class Grid {
     /** More marks than this on one letter would spill over its neighbours. */
     private static final int MARKS = 4;
 
-    /** Each of these characters as a text, made once. */
-    private static final String[] ASCII = new String[0x7f];
-
-    static {
-        Arrays.setAll(ASCII, Character::toString);
-    }
-
     private final int columns;
     private final Cell[][] cells;
     private int cursorColumn = -1;
@@ -85,7 +78,7 @@ public final class Grid {
                     blank(at, at + wide, row, role);
                 }
                 letter = at;
-                cells[row][at] = new Cell(text(point), role);
+                cells[row][at] = Cell.of(point, role);
                 if (wide == 2) {
                     cells[row][at + 1] = new Cell("", role);
                 }
@@ -93,10 +86,6 @@ public final class Grid {
             }
         }
         return at;
-    }
-
-    private static String text(int point) {
-        return point < ASCII.length ? ASCII[point] : Character.toString(point);
     }
 
     /** Whether a letter here would leave half of a wide one standing. */

@@ -156,7 +156,8 @@ public final class Painter {
 
     private static boolean differs(Grid grid, Grid before, int row) {
         for (int column = 0; column < grid.columns(); column++) {
-            if (!grid.cell(column, row).equals(before.cell(column, row))) {
+            Cell cell = grid.cell(column, row);
+            if (cell != before.cell(column, row) && !cell.equals(before.cell(column, row))) {
                 return true;
             }
         }

@@ -48,6 +48,10 @@ class ClassArchiveIT {
         assertEquals(right, answer(home, "stale", archive, whole));
         Files.delete(archive);
         assertEquals(right, answer(home, "missing"));
+        assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
+        Path text = home.resolve("lib").resolve("archive.txt");
+        Files.writeString(text, Files.readString(text).replaceFirst("[0-9.]+ ", "99.0.1 "));
+        assertEquals(right, answer(home, "made for another Java"));
         Path moved = scratch.resolve("there");
         assertEquals("status 0\n--- stdout\n--- stderr\n", warm(home).toString());
         Files.move(home, moved);
@@ -77,7 +81,7 @@ class ClassArchiveIT {
                     installed
                             .filter(Files::isRegularFile)
                             .map(it -> "takeup/" + home.relativize(it))
-                            .filter(it -> !it.endsWith(".jsa"))
+                            .filter(it -> !it.matches(".*(\\.jsa|\\.aot|/archive\\.txt)"))
                             .sorted()
                             .toList(),
                     packed);
@@ -129,15 +133,15 @@ class ClassArchiveIT {
         return to;
     }
 
-    /** The one archive; its size is in its name. */
+    /** The one archive; its name and its size stand in the text beside it. */
     private static Path archive(Path home) throws IOException {
         try (Stream<Path> lib = Files.list(home.resolve("lib"))) {
             List<Path> archives =
-                    lib.filter(it -> it.toString().endsWith(".jsa")).toList();
+                    lib.filter(it -> it.toString().matches(".*\\.(jsa|aot)")).toList();
             assertEquals(1, archives.size(), archives::toString);
-            assertEquals(
-                    "takeup-" + Files.size(archives.get(0)) + ".jsa",
-                    archives.get(0).getFileName().toString());
+            List<String> lines = Files.readAllLines(home.resolve("lib").resolve("archive.txt"));
+            assertEquals(archives.get(0).getFileName().toString(), lines.get(1));
+            assertEquals(Files.size(archives.get(0)), Long.parseLong(lines.get(2)));
             return archives.get(0);
         }
     }

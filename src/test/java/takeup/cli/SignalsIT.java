@@ -75,7 +75,8 @@ class SignalsIT {
      */
     private static void withoutAClass(Path broken) throws IOException {
         try (Stream<Path> all = Files.walk(HOME)) {
-            for (Path path : all.filter(it -> !it.toString().endsWith(".jsa")).toList()) {
+            for (Path path : all.filter(it -> !it.toString().matches(".*(\\.jsa|\\.aot|/archive\\.txt)"))
+                    .toList()) {
                 Files.copy(path, broken.resolve(HOME.relativize(path).toString()));
             }
         }
