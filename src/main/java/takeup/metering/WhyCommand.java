@@ -12,6 +12,7 @@ import takeup.command.CommandInfo;
 import takeup.command.Need;
 import takeup.command.Outcome;
 import takeup.exposure.Light;
+import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.MeteredPair;
 import takeup.kit.Suggestions;
@@ -29,6 +30,16 @@ public final class WhyCommand implements Command {
         return INFO;
     }
 
+    /** What the setting follows from where no light of the room was read. */
+    private static String nothingChosen(ShootState state) {
+        return state.day()
+                .flash()
+                .filter(it -> state.inHand().setting().flash())
+                .map(it -> "the aperture follows from the flash, " + it.aperture() + " at EI " + it.index()
+                        + "; the room's light was not read (m 5.6 125)")
+                .orElse("no light reading today, so nothing was chosen: m 5.6 125");
+    }
+
     @Override
     public Outcome run(Arguments arguments, CommandContext context) {
         arguments.alone();
@@ -40,7 +51,7 @@ public final class WhyCommand implements Command {
         Light light = context.state()
                 .day()
                 .light()
-                .orElseThrow(() -> new CommandRejected("no light reading today, so nothing was chosen: m 5.6 125"));
+                .orElseThrow(() -> new CommandRejected(nothingChosen(context.state())));
         AdviceRequest request = AdviceRequest.inHand(context.state()).orElseThrow();
         Optional<MeteredPair> shown = ReadingCommand.shown(light, context);
         Suggestions suggestions = request.advice(light, shown);

@@ -11,6 +11,7 @@ import takeup.advice.StandingWarnings;
 import takeup.day.CameraPlace;
 import takeup.exposure.ExposureTime;
 import takeup.exposure.LongExposure;
+import takeup.exposure.FlashLight;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
@@ -34,11 +35,14 @@ public final class StatusText {
         sentences.add(cameraAndRoll(s, camera.get()));
         String setting = SetupText.of(s.inHand());
         sentences.add(setting.isEmpty() ? "Nothing set." : "Set: " + setting + ".");
-        sentences.add(s.day().light().map(it -> LightText.of(it, now) + ".").orElse("No light reading today."));
+        Optional<FlashLight> flash =
+                s.day().flash().filter(it -> s.inHand().setting().flash());
         s.day()
-                .flash()
-                .filter(it -> s.inHand().setting().flash())
-                .ifPresent(it -> sentences.add("Flash read " + it.aperture() + " at EI " + it.index() + ", "
+                .light()
+                .ifPresentOrElse(
+                        it -> sentences.add(LightText.of(it, now) + "."),
+                        () -> sentences.addAll(flash.isPresent() ? List.of() : List.of("No light reading today.")));
+        flash.ifPresent(it -> sentences.add("Flash read " + it.aperture() + " at EI " + it.index() + ", "
                         + LightText.age(it.at(), now) + "."));
         String light = ExposureInHand.light(s).words();
         String missing = ExposureInHand.missing(s);

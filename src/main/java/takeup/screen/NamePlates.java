@@ -118,7 +118,10 @@ final class NamePlates {
         Optional<String> light = state.day()
                 .light()
                 .map(it -> it.ev100() + " " + LightText.how(it) + ", " + LightText.age(it.at(), session.now()));
-        String known = film.isPresent() ? light.orElse("no light reading today") : light.orElse("");
+        boolean isFlashRead =
+                state.day().flash().isPresent() && state.inHand().setting().flash();
+        String missing = film.isPresent() && !isFlashRead ? "no light reading today" : "";
+        String known = light.orElse(missing);
         String meter = film.map(Film::index)
                 .map(FilmSpeed::toString)
                 .map(it -> "meter at " + it)

@@ -77,4 +77,17 @@ class FlashDaysTest {
         metered.type("m flash 8");
         assertEquals("sync-speed flash-voltage", metered.warnings());
     }
+
+    /** With the flash metered and on, nothing says that the light was not read; without it, it was not. */
+    @Test
+    void nobodyIsToldToReadTheLightWhereTheFlashWasRead() {
+        Shooting shooting = Shooting.medium("set 8 60", "m flash 8");
+        assertFalse(shooting.type("say").contains("No light reading"), shooting.answer().text());
+        assertTrue(shooting.answer().text().contains("Flash read f/8 at EI 200"));
+        assertTrue(shooting.refused("why").startsWith("the aperture follows from the flash, f/8 at EI 200"));
+        for (String line : new String[] {". ", "x3", "unload"}) {
+            shooting.typeSurely(line);
+            assertFalse(shooting.warnings().contains("no-light"), line);
+        }
+    }
 }
