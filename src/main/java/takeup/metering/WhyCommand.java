@@ -48,10 +48,8 @@ public final class WhyCommand implements Command {
         if (camera.isAutomatic()) {
             throw new CommandRejected(camera.name() + " sets itself: there is nothing to choose");
         }
-        Light light = context.state()
-                .day()
-                .light()
-                .orElseThrow(() -> new CommandRejected(nothingChosen(context.state())));
+        Light light =
+                context.state().day().light().orElseThrow(() -> new CommandRejected(nothingChosen(context.state())));
         AdviceRequest request = AdviceRequest.inHand(context.state()).orElseThrow();
         Optional<MeteredPair> shown = ReadingCommand.shown(light, context);
         Suggestions suggestions = request.advice(light, shown);

@@ -10,8 +10,8 @@ import takeup.advice.NextMoment;
 import takeup.advice.StandingWarnings;
 import takeup.day.CameraPlace;
 import takeup.exposure.ExposureTime;
-import takeup.exposure.LongExposure;
 import takeup.exposure.FlashLight;
+import takeup.exposure.LongExposure;
 import takeup.history.ShootState;
 import takeup.kit.Camera;
 import takeup.kit.Kit;
@@ -42,8 +42,8 @@ public final class StatusText {
                 .ifPresentOrElse(
                         it -> sentences.add(LightText.of(it, now) + "."),
                         () -> sentences.addAll(flash.isPresent() ? List.of() : List.of("No light reading today.")));
-        flash.ifPresent(it -> sentences.add("Flash read " + it.aperture() + " at EI " + it.index() + ", "
-                        + LightText.age(it.at(), now) + "."));
+        flash.ifPresent(it -> sentences.add(
+                "Flash read " + it.aperture() + " at EI " + it.index() + ", " + LightText.age(it.at(), now) + "."));
         String light = ExposureInHand.light(s).words();
         String missing = ExposureInHand.missing(s);
         if (!light.isEmpty()) {

@@ -26,7 +26,9 @@ import takeup.console.Console;
 import takeup.files.JournalStore;
 import takeup.files.StartupState;
 import takeup.journal.Archive;
+import takeup.kit.Filter;
 import takeup.kit.Kit;
+import takeup.prompt.Sky;
 
 /** The pages of the manual: what they tell to type can be typed, and where they point there is something. */
 class ManualPagesTest {
@@ -173,6 +175,18 @@ class ManualPagesTest {
         }
         for (String name : all) {
             assertTrue(reached.contains("src/docs/" + name), name + " is not reached");
+        }
+    }
+
+    /** A word that no page names is a word that nobody finds. */
+    @Test
+    void everyFilterAndEverySkyIsNamed() throws IOException {
+        String page = page("shoot.md").replace('\n', ' ');
+        for (String filter : Filter.names()) {
+            assertTrue(page.contains(filter + " ("), filter);
+        }
+        for (String sky : Sky.words()) {
+            assertTrue(Pattern.compile("[ `]" + sky + "[,.`]").matcher(page).find(), sky);
         }
     }
 }

@@ -82,7 +82,9 @@ class FlashDaysTest {
     @Test
     void nobodyIsToldToReadTheLightWhereTheFlashWasRead() {
         Shooting shooting = Shooting.medium("set 8 60", "m flash 8");
-        assertFalse(shooting.type("say").contains("No light reading"), shooting.answer().text());
+        assertFalse(
+                shooting.type("say").contains("No light reading"),
+                shooting.answer().text());
         assertTrue(shooting.answer().text().contains("Flash read f/8 at EI 200"));
         assertTrue(shooting.refused("why").startsWith("the aperture follows from the flash, f/8 at EI 200"));
         for (String line : new String[] {". ", "x3", "unload"}) {
