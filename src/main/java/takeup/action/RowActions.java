@@ -2,6 +2,7 @@ package takeup.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import takeup.day.FilmLot;
 import takeup.history.ShootState;
 import takeup.kit.Filter;
 import takeup.prompt.FrameArguments;
@@ -88,6 +89,22 @@ public final class RowActions {
             all.add(new Choice("bag take", "film out of the bag", FilmFields.inBag(s)));
         }
         return menu("Bag", all.toArray(Choice[]::new));
+    }
+
+    /** Film of the bag that is alike. */
+    public static Menu lot(ShootState s, FilmLot lot) {
+        String film = lot.stock() + " " + lot.size();
+        List<Choice> all = new ArrayList<>();
+        boolean fits = s.cameraInHand()
+                .filter(it -> s.rollInHand().isEmpty() && it.frames().containsKey(lot.size()))
+                .isPresent();
+        if (fits) {
+            all.add(Choice.of("load " + film, "load one"));
+        }
+        all.add(Choice.of("bag take 1 " + film, "take one out"));
+        all.add(new Choice("bag add", "other film into the bag", FilmFields.lot(s)));
+        all.add(new Choice("bag take", "more film out of it", FilmFields.inBag(s)));
+        return menu(lot.toString(), all.toArray(Choice[]::new));
     }
 
     private static Choice another() {

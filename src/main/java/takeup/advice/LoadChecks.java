@@ -1,10 +1,7 @@
 package takeup.advice;
 
 import java.util.Optional;
-import takeup.day.CameraPlace;
-import takeup.day.DayEvent;
 import takeup.history.History;
-import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.history.UndoHistory;
@@ -13,9 +10,9 @@ import takeup.roll.Roll;
 import takeup.roll.RollEvent;
 
 /**
- * The load routine: three looks after the first roll of the day in each camera or back, each answered with one key. It
- * stands until it is answered or another line is written, and that is worked out from what happened. Past the end by
- * more than two frames the last look is asked for again. It never speaks of opening the back.
+ * The load routine: three looks after each loading, each answered with one key. It stands until it is answered or
+ * another line is written, and that is worked out from what happened. Past the end by more than two frames the last
+ * look is asked for again. It never speaks of opening the back.
  *
  * @param roll the roll that it is about
  * @param check what is looked at now
@@ -30,8 +27,7 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
                 .flatMap(roll -> lastChange(s.history())
                         .flatMap(step -> step.entries().stream()
                                 .filter(it -> it.isOn(roll.id()))
-                                .flatMap(it ->
-                                        it.as(RollEvent.class).flatMap(event -> next(event, roll, step, s)).stream())
+                                .flatMap(it -> it.as(RollEvent.class).flatMap(event -> next(event, roll, s)).stream())
                                 .findFirst()
                                 .map(it -> new LoadChecks(roll, it))));
     }
@@ -48,11 +44,9 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
         return roll.framesLeft() < -PAST;
     }
 
-    private static Optional<LoadCheck.What> next(RollEvent event, Roll roll, JournalStep last, ShootState s) {
+    private static Optional<LoadCheck.What> next(RollEvent event, Roll roll, ShootState s) {
         if (event instanceof RollEvent.Loaded || event instanceof RollEvent.Reloaded) {
-            return s.day().routine() && isFirst(CameraPlace.of(roll), last, s)
-                    ? Optional.of(LoadCheck.What.FILM)
-                    : Optional.empty();
+            return s.day().routine() ? Optional.of(LoadCheck.What.FILM) : Optional.empty();
         }
         if (event instanceof RollEvent.LoadChecked checked) {
             return next(checked);
@@ -79,28 +73,5 @@ public record LoadChecks(Roll roll, LoadCheck.What check) {
                 };
             case MOVING -> Optional.empty();
         };
-    }
-
-    /** Whether no other roll was put in there on the same day before. */
-    private static boolean isFirst(CameraPlace place, JournalStep loading, ShootState s) {
-        return s.history()
-                .before(loading)
-                .on(loading.at().toLocalDate())
-                .entries()
-                .noneMatch(it -> filled(it, s).equals(Optional.of(place)));
-    }
-
-    /** The place that an entry put a film in, or took one out of. */
-    private static Optional<CameraPlace> filled(JournalEntry entry, ShootState s) {
-        if (entry instanceof JournalEntry.OnRoll onRoll && onRoll.event() instanceof RollEvent.Loaded loaded) {
-            return Optional.ofNullable(s.rolls().get(onRoll.roll()))
-                    .filter(it -> it.state() != Roll.State.WITHDRAWN)
-                    .map(it -> new CameraPlace(loaded.camera().key(), loaded.back()));
-        }
-        return entry.as(RollEvent.Reloaded.class)
-                .map(it -> new CameraPlace(it.camera().key(), it.back()))
-                .or(() -> entry.as(DayEvent.RollClosed.class)
-                        .filter(it -> it.film().isPresent())
-                        .map(DayEvent.RollClosed::place));
     }
 }

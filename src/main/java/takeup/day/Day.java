@@ -22,7 +22,7 @@ import takeup.roll.Scene;
  * @param plan its key moments
  * @param bag the film that is there for it; it lives longer than a day
  * @param silenced warnings silenced for the day
- * @param routine whether the load routine asks after the first roll of the day in each place
+ * @param routine whether the load routine asks after each loading
  * @param paper the paper form that is being read back
  */
 public record Day(

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import takeup.advice.LoadChecks;
 import takeup.advice.TimedWarnings;
 import takeup.command.Arguments;
 import takeup.command.Command;
@@ -95,6 +96,10 @@ public final class Dispatcher {
                     "a line holds up to " + LONGEST_LINE + " characters, this one has " + line.length());
         }
         // A point stands for the space bar, which logs the next card while a rating test has it in hand.
+        Optional<String> answer = answer(line, context.state());
+        if (answer.isPresent()) {
+            return outcome(answer.get(), context);
+        }
         boolean isSpace = line.equals(".") && context.state().day().paper().isEmpty();
         Arguments arguments = Arguments.of(isSpace ? RatingCommand.space(context.state()) : line);
         Optional<Command> command = CommandTable.of(arguments.tokens());
@@ -112,6 +117,14 @@ public final class Dispatcher {
             throw new CommandRejected("a note belongs to a frame or a roll; " + arguments.word() + " takes none");
         }
         return command.orElseThrow(() -> UnknownWord.rejected(arguments.word())).run(arguments, context);
+    }
+
+    /** A letter answers a look of the load routine, as it does any question. */
+    private static Optional<String> answer(String line, ShootState state) {
+        boolean isLetter = line.equals("y") || line.equals("n");
+        return isLetter && LoadChecks.of(state).isPresent()
+                ? Optional.of(line.equals("y") ? "yes" : "no")
+                : Optional.empty();
     }
 
     private static boolean has(Optional<Command> command, CommandInfo.Trait trait) {

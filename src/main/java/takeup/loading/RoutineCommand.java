@@ -21,7 +21,7 @@ public final class RoutineCommand implements Command {
                     "routine", "three looks after loading: on, off, skip; alone: what is asked")
             .usage("routine off")
             .form("routine off", "no looks after loading, also on the days to come")
-            .form("routine on", "after the first roll of the day in each camera or back: film, meter, is it moving?")
+            .form("routine on", "after each loading: film, meter, is it moving?")
             .form("routine skip", "leaves out what is asked now; Esc does it too")
             .form("routine", "what is asked now");
 
@@ -41,7 +41,7 @@ public final class RoutineCommand implements Command {
                 turned(
                         new DayEvent.RoutineSet(true),
                         "The load routine is on",
-                        ": three looks after the first roll of the day in each camera or back.",
+                        ": three looks after each loading.",
                         context);
             case "off" ->
                 turned(
@@ -55,9 +55,7 @@ public final class RoutineCommand implements Command {
     }
 
     private static String standing(ShootState state) {
-        String routine = state.day().routine()
-                ? "on: three looks after the first roll of the day in each camera or back."
-                : "off.";
+        String routine = state.day().routine() ? "on: three looks after each loading." : "off.";
         return LoadChecks.of(state)
                 .map(it -> "Load routine of " + it.roll().id() + ", " + LoadCheckText.question(it)
                         + " yes, no, or routine skip.")

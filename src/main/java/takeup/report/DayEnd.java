@@ -119,6 +119,13 @@ public record DayEnd(
         return rolls.stream().anyMatch(it -> it.where() == Whereabouts.MISSING);
     }
 
+    /** The rolls in the order in which they are listed: by where they are. */
+    public List<RollEntry> inOrder() {
+        List<RollEntry> all = new ArrayList<>();
+        byWhereabouts().values().forEach(all::addAll);
+        return all;
+    }
+
     /** The rolls by where they are. */
     Map<Whereabouts, List<RollEntry>> byWhereabouts() {
         Map<Whereabouts, List<RollEntry>> all = new EnumMap<>(Whereabouts.class);

@@ -19,7 +19,8 @@ final class CheckListViews {
     static void bag(Session session, Grid grid) {
         String title = "Bag · for " + PlanTable.title(session.shown());
         NightBefore night = NightBefore.of(session.shown(), session.now());
-        draw(session, grid, title, NightBeforeText.sections(night, NightBeforeText.ClientName.HIDDEN));
+        int film = night.day().shoot().isPresent() ? 1 : 0;
+        draw(session, grid, title, NightBeforeText.sections(night, NightBeforeText.ClientName.HIDDEN), film);
     }
 
     static void dayEnd(Session session, Grid grid) {
@@ -27,18 +28,27 @@ final class CheckListViews {
         String title = "End of the day · " + end.date();
         String missing = "A ROLL IS MISSING";
         String withMissing = Layout.of(grid).isNarrow() ? missing + " · " + title : title + " · " + missing;
-        draw(session, grid, end.isRollMissing() ? withMissing : title, DayEndText.sections(end));
+        draw(session, grid, end.isRollMissing() ? withMissing : title, DayEndText.sections(end), 0);
     }
 
-    private static void draw(Session session, Grid grid, String title, List<CheckList.Section> sections) {
+    /**
+     * Draws a list of which some rows can be picked.
+     *
+     * @param first how many items there are before the first that can be picked
+     */
+    private static void draw(Session session, Grid grid, String title, List<CheckList.Section> sections, int first) {
         List<ListLine> lines = new ArrayList<>();
+        int at = -first;
         for (CheckList.Section section : sections) {
             lines.add(new ListLine(section.title(), TextRole.LABEL));
             for (CheckList.Item item : section.items()) {
-                TextRole role = item.caution() ? TextRole.CAUTION : TextRole.NORMAL;
+                TextRole plain = item.caution() ? TextRole.CAUTION : TextRole.NORMAL;
+                TextRole role =
+                        session.view().chosen() >= 0 && at == session.view().chosen() ? TextRole.CHOSEN : plain;
+                at++;
                 lines.addAll(ListLine.wrapped(item.text(), 2, Layout.of(grid).room(), role));
             }
         }
-        ListView.draw(session, grid, title, lines);
+        ListView.drawPicked(session, grid, title, lines);
     }
 }

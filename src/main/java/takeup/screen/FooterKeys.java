@@ -89,7 +89,10 @@ final class FooterKeys {
     }
 
     private boolean isList() {
-        return page == Session.Page.FRAMES || page == Session.Page.ROLLS || page == Session.Page.PLAN;
+        return switch (page) {
+            case FRAMES, ROLLS, PLAN, BAG, DAY_END -> true;
+            default -> false;
+        };
     }
 
     /** Where film is on its way to the lab. */

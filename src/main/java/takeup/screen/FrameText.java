@@ -75,8 +75,8 @@ final class FrameText {
         if (columns == Columns.ALL) {
             row.append(Width.pad(light(), 9));
         }
-        if (columns.hasWarnings && !warnings.isEmpty()) {
-            row.append(codes(warnings, " ")).append("  ");
+        if (columns.hasWarnings) {
+            row.append(warnings.isEmpty() ? "" : codes(warnings, " ") + "  ").append(extras());
         }
         row.append(error.isPresent() && frame.kind() == Frame.Kind.LOST ? "lost " : "");
         row.append(frame.further().isEmpty() ? "" : "×" + (frame.further().size() + 1) + " ");
@@ -112,6 +112,26 @@ final class FrameText {
 
     private static Optional<Lens> lens(Frame frame) {
         return frame.exposure().setting().lens();
+    }
+
+    /** The names of the columns, as wide as they are. */
+    static String head(Columns columns) {
+        String time = columns.hasTime ? "at     " : "";
+        String light = columns == Columns.ALL ? Width.pad("light", 9) : "";
+        return " no  " + time + Width.pad("f-stop", 7) + Width.pad("time", 7) + " " + Width.pad("result", 11) + light
+                + "warnings, with, note";
+    }
+
+    /** What else was on: flash, filters, a lens that is not the body's first, a clock that was moved. */
+    private String extras() {
+        Setting setting = frame.exposure().setting();
+        StringBuilder all = new StringBuilder(setting.flash() ? "flash  " : "");
+        setting.filters().forEach(it -> all.append(it).append("  "));
+        setting.lens()
+                .filter(it -> !it.equals(roll.camera(frame).lenses().get(0)))
+                .ifPresent(it -> all.append("lens ").append(it.key()).append("  "));
+        frame.exposure().clock().ifPresent(it -> all.append("clock moved  "));
+        return all.toString();
     }
 
     private String settingAndResult(OptionalDouble error) {

@@ -12,6 +12,7 @@ import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.session.Session;
 import takeup.text.ClockText;
+import takeup.text.Width;
 
 /** The frames of the roll in hand, the newest first, each with its warnings. */
 final class FramesView {
@@ -39,8 +40,15 @@ final class FramesView {
         int fewLeft = session.shown().kit().fewLeft(roll.film().framesNominal());
         List<List<Warning>> warnings = FrameWarnings.of(roll, fewLeft);
         FrameText.Columns columns = layout.hasFrameTimes() ? FrameText.Columns.ALL : FrameText.Columns.WARNED;
+        if (!roll.frames().isEmpty()) {
+            lines.add(new ListLine(FrameText.head(columns), TextRole.LABEL).continued());
+        }
         for (int i = roll.frames().size() - 1; i >= 0; i--) {
             Frame frame = roll.frames().get(i);
+            int above = i + 1 < roll.frames().size() ? roll.frames().get(i + 1).number() : frame.number() + 1;
+            if (above > frame.number() + 1) {
+                lines.add(new ListLine(gap(frame.number() + 1, above - 1), TextRole.QUIET).continued());
+            }
             TextRole plain = warnings.get(i).isEmpty() ? TextRole.NORMAL : TextRole.CAUTION;
             boolean isChosen = roll.frames().size() - 1 - i == session.view().chosen();
             TextRole role = isChosen ? TextRole.CHOSEN : plain;
@@ -50,6 +58,11 @@ final class FramesView {
             lines.add(new ListLine("no frame yet: Space on the shoot screen logs one", TextRole.QUIET));
         }
         return lines;
+    }
+
+    private static String gap(int first, int last) {
+        String numbers = first == last ? Integer.toString(first) : first + "-" + last;
+        return Width.padLeft(numbers, 3) + "  not in the log";
     }
 
     private static String head(Roll roll) {

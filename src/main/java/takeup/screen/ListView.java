@@ -22,6 +22,10 @@ final class ListView {
         while (picked < lines.size() && lines.get(picked).role() != TextRole.CHOSEN) {
             picked++;
         }
+        if (session.view().scroll() > 0) {
+            draw(session, grid, title, lines, 0);
+            return;
+        }
         int above = Layout.of(grid).listRows() / 2;
         draw(session, grid, title, lines, picked < lines.size() ? Math.max(0, picked - above) : 0);
     }

@@ -48,6 +48,11 @@ final class RollsView {
 
     private List<ListLine> lines() {
         List<ListLine> lines = new ArrayList<>();
+        if (!rolls.isEmpty()) {
+            String head = Width.pad("roll", INDENT) + Width.pad("is", 10) + Width.pad("in", place);
+            lines.add(new ListLine(head + Width.pad("film", stock) + Width.pad("used", 7) + "loaded", TextRole.LABEL)
+                    .continued());
+        }
         for (int i = rolls.size() - 1; i >= 0; i--) {
             RollSummary roll = rolls.get(i);
             TextRole plain = roll.state() == Roll.State.OPEN ? TextRole.STRONG : TextRole.NORMAL;

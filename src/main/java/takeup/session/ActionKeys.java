@@ -1,12 +1,15 @@
 package takeup.session;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import takeup.action.ActionTable;
 import takeup.action.Field;
 import takeup.action.Menu;
 import takeup.action.RowActions;
+import takeup.day.FilmLot;
 import takeup.history.ShootState;
+import takeup.report.DayEnd;
 import takeup.report.PlanTable;
 import takeup.report.RollSummary;
 import takeup.roll.Frame;
@@ -32,8 +35,11 @@ final class ActionKeys {
             case FRAMES -> frame(s, row(session)).map(it -> RowActions.frame(s, it.number()));
             case ROLLS -> roll(session).map(it -> RowActions.roll(s, it.id(), it.state()));
             case PLAN -> Optional.of(moment(session).map(RowActions::moment).orElseGet(RowActions::plan));
-            case BAG -> Optional.of(RowActions.bag(s));
-            case SHOOT, DAY_END, ORDER, FIND, HELP, ACTIONS -> Optional.empty();
+            case BAG ->
+                Optional.of(lot(session).map(it -> RowActions.lot(s, it)).orElseGet(() -> RowActions.bag(s)));
+            case DAY_END ->
+                entry(session).flatMap(DayEnd.RollEntry::roll).map(it -> RowActions.roll(s, it.id(), it.state()));
+            case SHOOT, ORDER, FIND, HELP, ACTIONS -> Optional.empty();
         };
         Menu shown = menu.orElseGet(() -> ActionTable.menu(s));
         return Transition.to(session.with(session.view().offering(shown)).saysNothing());
@@ -52,6 +58,15 @@ final class ActionKeys {
         List<RollSummary> rolls = session.allRolls();
         int row = row(session);
         return row < rolls.size() ? Optional.of(rolls.get(rolls.size() - 1 - row)) : Optional.empty();
+    }
+
+    private static Optional<FilmLot> lot(Session session) {
+        List<Map.Entry<FilmLot, Integer>> lots = session.shown().day().bag().filled();
+        return row(session) < lots.size() ? Optional.of(lots.get(row(session)).getKey()) : Optional.empty();
+    }
+
+    private static Optional<DayEnd.RollEntry> entry(Session session) {
+        return session.dayEnd().inOrder().stream().skip(row(session)).findFirst();
     }
 
     private static Optional<Integer> moment(Session session) {
@@ -74,14 +89,17 @@ final class ActionKeys {
                         .filter(it -> !it.number().isEmpty())
                         .count();
             case ORDER -> OrderFlow.rows(session);
-            case SHOOT, BAG, DAY_END, FIND, HELP, ACTIONS -> 0;
+            case BAG -> session.shown().day().bag().filled().size();
+            case DAY_END -> session.dayEnd().rolls().size();
+            case SHOOT, FIND, HELP, ACTIONS -> 0;
         };
     }
 
     /** Moves the highlight of a list, to its ends at most. */
     static Session highlight(Session session, int by) {
         int from = session.view().chosen() < 0 && by > 0 ? -1 : row(session);
-        return session.with(session.view().chosen(Math.max(0, Math.min(rows(session) - 1, from + by))));
+        View view = session.view().chosen(Math.max(0, Math.min(rows(session) - 1, from + by)));
+        return session.with(view.scrolledTo(0));
     }
 
     private static Menu menu(Session session) {

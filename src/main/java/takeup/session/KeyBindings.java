@@ -197,7 +197,10 @@ final class KeyBindings {
     }
 
     private static Step page(int way) {
-        return scroll(way * ViewFlow.PAGE_LINES);
+        return changes(session -> switch (session.view().page()) {
+            case BAG, DAY_END, ORDER -> ViewFlow.scroll(session, way * ViewFlow.PAGE_LINES);
+            default -> scrolled(session, way * ViewFlow.PAGE_LINES);
+        });
     }
 
     /** In help, in the actions and where rows can be picked the highlight moves, and the list follows it. */

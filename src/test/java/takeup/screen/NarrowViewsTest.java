@@ -32,7 +32,7 @@ class NarrowViewsTest {
                 rolls().lines("bag add 2 bw100 120", "bag add 3 bw400 135").press(Key.Name.F5);
         assertFalse(text(day, 40, 12).contains("that are exposed"));
         for (int i = 0; i < 60; i++) {
-            day.press(Key.Name.DOWN);
+            day.press(Key.Name.PAGE_DOWN);
         }
         shows("that are exposed", day, 40, 12);
     }

@@ -78,6 +78,27 @@ class ActionsTest {
         assertEquals("R0001", menu(day).field().title());
     }
 
+    @Test
+    void theBagAndTheEndOfTheDayAreGoneThroughRowByRow() {
+        Playing day = Playing.of("bag add 3 cn400 120", "bag add 2 bw400 120", "cam 645")
+                .press(Key.Name.F5)
+                .press(Key.Name.DOWN)
+                .press(Key.Name.DOWN);
+        day.press(Key.Name.ENTER);
+        assertEquals("cn400 120", menu(day).field().title());
+        pickRow(day, "load one");
+        assertEquals("cn400", day.roll("R0001").film().stock().key());
+        day.press(Key.Name.F5).press(Key.Name.ENTER);
+        pickRow(day, "take one out");
+        assertEquals(
+                List.of(1, 2),
+                day.shoot().shown().day().bag().filled().stream()
+                        .map(it -> it.getValue())
+                        .toList());
+        day.press(Key.Name.F6).pass(10).press(Key.Name.DOWN).press(Key.Name.ENTER);
+        assertEquals("R0001", menu(day).field().title());
+    }
+
     /** Half shot, then as before, then what the bag holds, then the newest rolls' films, then the others. */
     @Test
     void theLikelyFilmsStandFirstAndEachHasItsRating() {

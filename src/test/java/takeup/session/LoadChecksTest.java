@@ -62,12 +62,15 @@ class LoadChecksTest {
     }
 
     @Test
-    void onlyTheFirstRollOfTheDayInEachBackIsAskedAbout() {
+    void everyLoadingIsAskedAbout() {
         Shooting day = Shooting.medium("4 125 x16", "unload", "load cn400");
+        assertTrue(asked(day).startsWith("1 of 3"), asked(day));
+        day.type("n");
         assertEquals("", asked(day));
         day.type("back 2");
         day.type("load cn400");
-        assertTrue(asked(day).startsWith("1 of 3"), asked(day));
+        day.type("y");
+        assertTrue(asked(day).startsWith("2 of 3"), asked(day));
         day.type("unload yes");
         day.clock("2026-09-13T09:00+02:00").type("load cn400");
         assertTrue(asked(day).startsWith("1 of 3"), "the next day: " + asked(day));
