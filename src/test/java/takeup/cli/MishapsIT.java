@@ -193,12 +193,55 @@ class MishapsIT {
         day("pages", "cam 35\nload bw400\n8 125\nunload yes\n");
         Installed.Ended paper = run("paper", "-o", "paper.html", "--data", "pages");
         assertEquals(0, paper.status(), paper.toString());
-        Installed.Ended lesson = run("review", "--html", "lesson.html", "--data", "pages");
+        Installed.Ended lesson = run("review", "--html", "-o", "lesson.html", "--data", "pages");
         assertEquals(0, lesson.status(), lesson.toString());
         for (String page : List.of("paper.html", "lesson.html")) {
             String html = Files.readString(scratch.resolve(page));
             assertTrue(html.contains("Content-Security-Policy\" content=\"default-src 'none'"), html);
             assertFalse(html.contains("unsafe-inline"), html);
         }
+    }
+
+    /** The journal is in its new place and cannot leave its old one: told at the next start, which clears it. */
+    @Test
+    void aNameThatCouldNotBeTakenAwayIsToldOnceAndIsGoneAfterTheNextStart() {
+        Outside.needs("strace");
+        day("twice", "cam 35\nload bw400\n8 125\nunload yes\n");
+        String finished = scratch.resolve("twice/rolls/finished/R0001.journal").toString();
+        Installed.run(line("twice", TODAY, failing("unlink,unlinkat", "error=EPERM", finished)), "undo\n");
+        String told = "it lies with the open and with the finished rolls";
+        Installed.Ended next = type("twice", TODAY, "say\n");
+        assertTrue(next.err().contains(told), next.toString());
+        Installed.Ended later = type("twice", TODAY, "say\n");
+        assertEquals("", later.err());
+        assertEquals(
+                "twice: 1 roll, 1 frame, 1 day, all in order\n",
+                run("check", "twice").out());
+    }
+
+    @Test
+    void aFolderOnADiskWithoutLocksIsRefusedWithWhatToDo() {
+        Outside.needs("strace");
+        day("network", "cam 35\n");
+        String lock = scratch.resolve("network/lock").toString();
+        Installed.Ended refused =
+                Installed.run(line("network", TODAY, failing("fcntl", "error=ENOLCK", lock)), "say\n");
+        assertEquals(1, refused.status(), refused.toString());
+        assertTrue(
+                refused.err()
+                        .endsWith("this folder's disk cannot lock files, as some network folders; choose a folder on "
+                                + "this machine (--data DIR)\n"),
+                refused.toString());
+    }
+
+    /** What begins with a hyphen is an option to every command: no key of a profile can. */
+    @Test
+    void aProfileWhoseKeyLooksLikeAnOptionIsNotOfferedAndIsNamed() {
+        day("keys", "cam 35\n");
+        shell("mkdir -p keys/profiles/stocks; cp "
+                + Path.of("profiles/stocks/bw400.json").toAbsolutePath() + " keys/profiles/stocks/-rf.json");
+        assertFalse(run("stock", "--data", "keys").out().contains("-rf"));
+        Installed.Ended check = run("check", "keys");
+        assertTrue(check.out().contains("stocks/-rf.json:1: this name cannot be typed"), check.toString());
     }
 }
