@@ -22,6 +22,8 @@ select * from read_json('frames.jsonl', format = 'newline_delimited', columns = 
     pushStops: 'DOUBLE',
     loadedAt: 'TIMESTAMPTZ',
     finishedAt: 'TIMESTAMPTZ',
+    name: 'VARCHAR',
+    batch: 'VARCHAR',
     frame: 'INTEGER',
     sequence: 'INTEGER',
     id: 'VARCHAR',

@@ -115,9 +115,20 @@ public record CommandContext(
         throw new CommandRejected("there is no roll " + id);
     }
 
-    /** A roll number in front of other words, if one stands there. */
+    /** A roll number, or a roll's own name, in front of other words, if one stands there. */
     public Optional<RollId> rollNumber(List<String> words) {
-        return words.isEmpty() ? Optional.empty() : RollId.parse(words.get(0));
+        return words.isEmpty()
+                ? Optional.empty()
+                : rollNamed(words.get(0)).map(Roll::id).or(() -> RollId.parse(words.get(0)));
+    }
+
+    /** The roll with a name of the photographer's own, among those that were read. */
+    public Optional<Roll> rollNamed(String name) {
+        return state.rolls().values().stream()
+                .filter(it -> it.state() != Roll.State.WITHDRAWN)
+                .filter(it ->
+                        it.film().label().name().filter(name::equalsIgnoreCase).isPresent())
+                .findFirst();
     }
 
     public Setting setting() {

@@ -76,6 +76,15 @@ public record Bag(Map<FilmLot, Integer> lots, Map<RollId, FilmLot> loaded, boole
         return best;
     }
 
+    /** A lot of that batch that holds film. */
+    public Optional<FilmLot> ofBatch(String stock, FilmSize size, String batch) {
+        return lots.entrySet().stream()
+                .filter(it -> it.getValue() > 0 && it.getKey().is(stock, size))
+                .map(Map.Entry::getKey)
+                .filter(it -> it.batch().filter(batch::equalsIgnoreCase).isPresent())
+                .findFirst();
+    }
+
     private static YearMonth month(FilmLot lot) {
         return lot.expires().orElse(YearMonth.of(9999, 12));
     }

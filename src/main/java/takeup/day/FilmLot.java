@@ -15,8 +15,10 @@ import takeup.kit.FilmSize;
  * @param size 135, 120 or 220
  * @param expires the month printed on the box
  * @param price what a roll costs, in the photographer's own currency; empty where it is not known
+ * @param batch the number of the emulsion, from the box
  */
-public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
+public record FilmLot(
+        String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price, Optional<String> batch) {
     /**
      * Stops of speed that a negative film loses in ten years past its date: a rule of thumb, common practice without a
      * source.
@@ -27,6 +29,11 @@ public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, 
         if (price.isPresent() && price.get().signum() < 0) {
             throw new IllegalArgumentException("a price is not below 0");
         }
+    }
+
+    /** Rolls whose batch is not known. */
+    public FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, Optional<BigDecimal> price) {
+        this(stock, size, expires, price, Optional.empty());
     }
 
     /** Whether it is film of that stock and size. */
@@ -51,7 +58,8 @@ public record FilmLot(String stock, FilmSize size, Optional<YearMonth> expires, 
 
     @Override
     public String toString() {
-        return stock + " " + size + expires.map(it -> ", expires " + it).orElse("")
+        return stock + " " + size + batch.map(it -> ", batch " + it).orElse("")
+                + expires.map(it -> ", expires " + it).orElse("")
                 + price.map(it -> ", " + it.toPlainString() + " a roll").orElse("");
     }
 }

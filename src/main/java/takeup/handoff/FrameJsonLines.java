@@ -80,7 +80,9 @@ public final class FrameJsonLines {
                 .and("process", development.field("process"))
                 .and("pushStops", development.field("pushStops"))
                 .and("loadedAt", whole.field("loadedAt"))
-                .and("finishedAt", whole.field("finishedAt"));
+                .and("finishedAt", whole.field("finishedAt"))
+                .and("name", whole.field("name"))
+                .and("batch", whole.field("batch"));
     }
 
     private static void copy(Json.Obj from, List<String> names, Json.Obj into) {

@@ -36,6 +36,8 @@ public final class RollCsv {
             .flatMap(List::stream)
             .toList();
 
+    private static final List<String> LABEL = List.of("name", "batch");
+
     private RollCsv() {}
 
     /** The table; its first row names the columns. */
@@ -44,12 +46,14 @@ public final class RollCsv {
         StringBuilder table = new StringBuilder(format.start());
         List<String> heads = new ArrayList<>(ROLL_HEADS);
         OF_FRAME.forEach(it -> heads.add(head(it)));
+        heads.addAll(LABEL);
         heads.add("folder");
         table.append(format.row(heads.stream().map(CsvCell::text).toList()));
         List<String> ofRoll = cells(json, OF_ROLL, format);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
             row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME, format));
+            row.addAll(cells(json, LABEL, format));
             row.add(CsvCell.text(madeBy.folder().orElse("")));
             table.append(format.row(row));
         }

@@ -116,6 +116,8 @@ public final class RollJson {
 
     /** What few rolls have; where there is nothing to say the fields are left out. */
     private static void later(Roll roll, Json.Obj json) {
+        roll.film().label().name().ifPresent(it -> json.and("name", it));
+        roll.film().label().batch().ifPresent(it -> json.and("batch", it));
         if (!roll.loadChecks().isEmpty()) {
             json.and(
                     "loadChecks",

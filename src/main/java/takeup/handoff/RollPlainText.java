@@ -74,7 +74,12 @@ public final class RollPlainText {
                 "camera",
                 roll.camera().name() + roll.back().map(it -> ", back " + it).orElse("") + ", "
                         + roll.camera().frameSize());
-        line(head, "stock", film.stock().name() + ", " + film.size());
+        film.label().name().ifPresent(it -> line(head, "name", it));
+        line(
+                head,
+                "stock",
+                film.stock().name() + ", " + film.size()
+                        + film.label().batch().map(it -> ", batch " + it).orElse(""));
         line(head, "development", film.developmentWords());
         line(
                 head,

@@ -22,6 +22,7 @@ import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.planning.BagUse;
 import takeup.prompt.CommandRejected;
+import takeup.prompt.LabelWords;
 import takeup.prompt.LoadArguments;
 import takeup.report.FilmChangeText;
 import takeup.report.LoadCheckText;
@@ -41,6 +42,8 @@ public final class LoadCommand implements Command {
             .form("load cn400 @200", "at another index")
             .form("load bw400 @800 push 1", "to be pushed one stop")
             .form("load cn400 120 frames 15", "film size and frames, where they are not the usual ones")
+            .form("load cn400 as B-12", "under a name of your own")
+            .form("load cn400 batch 4711", "with the number of its emulsion; the bag knows it by itself")
             .form("load", "the same film again as in the roll before")
             .needs(Need.EMPTY_BACK)
             .with(CommandInfo.Trait.TAKES_PROCESS);
@@ -51,7 +54,9 @@ public final class LoadCommand implements Command {
     }
 
     @Override
-    public Outcome run(Arguments arguments, CommandContext context) {
+    public Outcome run(Arguments typed, CommandContext context) {
+        LabelWords said = LabelWords.of(typed.line());
+        Arguments arguments = said.label().isNone() ? typed : Arguments.of(said.rest());
         List<String> words = arguments.rest();
         Optional<RollId> again = RollWords.namedNotStock(words, context);
         if (again.isPresent()) {
@@ -60,20 +65,22 @@ public final class LoadCommand implements Command {
         Camera camera = context.camera();
         CameraPlace place = context.state().placeInHand().orElseThrow();
         RollWords.refuseTakenPlace(place, context);
-        Film film = film(
+        RollNames.refuseTaken(said.label(), context);
+        Film plain = film(
                 LoadArguments.read(
                         words, arguments.textAfter("process"), context.state().kit()),
                 camera,
                 place,
                 context);
         RollId id = context.state().nextRoll(context.letters());
+        BagUse ofBag = BagUse.of(id, plain, said.label().batch(), context);
+        Film film = plain.labelled(said.label().or(ofBag.label()));
         List<JournalEntry> entries = RollWords.putIn(id, new RollEvent.Loaded(id, camera, place.back(), film), context);
         context.state()
                 .day()
                 .shoot()
                 .ifPresent(
                         it -> entries.add(new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(it.assignment()))));
-        BagUse ofBag = BagUse.of(id, film, context);
         ofBag.entry().ifPresent(entries::add);
         Reply reply = context.reply(entries);
         List<Warning> warnings =
@@ -83,10 +90,14 @@ public final class LoadCommand implements Command {
         Stock stock = film.stock();
         Outcome.Accepted loaded = reply.event("load")
                 .says(
-                        id + " in " + place,
-                        ": " + stock.name() + ", " + film.size() + ", " + film.framesNominal() + " frames, "
+                        id + RollNames.beside(film.label()) + " in " + place,
+                        ": " + stock.name() + ", " + film.size()
+                                + film.label()
+                                        .batch()
+                                        .map(it -> ", batch " + it)
+                                        .orElse("") + ", " + film.framesNominal() + " frames, "
                                 + film.developmentWords() + ". " + speed(film, camera) + " Write "
-                                + id + " on the film."
+                                + film.label().name().orElse(id.toString()) + " on the film."
                                 + FilmChangeText.of(reply.after())
                                 + StaysOn.sentence(StaysOn.of(context.state().inHand()))
                                 + context.state().kit().remark(Kit.Sort.STOCKS, stock.key()))
@@ -145,6 +156,6 @@ public final class LoadCommand implements Command {
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
-        return Completions.with(state.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames");
+        return Completions.with(state.kit().keys(Kit.Sort.STOCKS), "push", "pull", "process", "frames", "as", "batch");
     }
 }

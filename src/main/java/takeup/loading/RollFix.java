@@ -7,18 +7,25 @@ import takeup.command.Arguments;
 import takeup.command.CommandContext;
 import takeup.command.Outcome;
 import takeup.prompt.CommandRejected;
+import takeup.prompt.LabelWords;
 import takeup.prompt.LoadArguments;
 import takeup.report.RollText;
 import takeup.roll.Film;
 import takeup.roll.Roll;
 import takeup.roll.RollChange;
 import takeup.roll.RollId;
+import takeup.roll.RollLabel;
 
 /** {@code fix roll @400}: what was typed wrong of a whole roll. */
 public final class RollFix {
     private RollFix() {}
 
-    public static Outcome run(Arguments arguments, CommandContext context) {
+    public static Outcome run(Arguments typed, CommandContext context) {
+        LabelWords said = typed.rest().contains("shoot")
+                ? new LabelWords(typed.line(), RollLabel.NONE)
+                : LabelWords.of(typed.line());
+        Arguments arguments = said.label().isNone() ? typed : Arguments.of(said.rest());
+        RollNames.refuseTaken(said.label(), context);
         List<String> words = arguments.rest().subList(1, arguments.rest().size());
         // Many stocks are called as a roll could be: bw400.
         Optional<RollId> id = RollWords.named(words, context)
@@ -30,9 +37,10 @@ public final class RollFix {
             return OtherShoot.run(roll, arguments.textAfterWords(3 + named), context);
         }
         RollChange change = LoadArguments.read(
-                words.subList(id.isPresent() ? 1 : 0, words.size()),
-                arguments.textAfter("process"),
-                context.state().kit());
+                        words.subList(id.isPresent() ? 1 : 0, words.size()),
+                        arguments.textAfter("process"),
+                        context.state().kit())
+                .labelled(said.label());
         if (change.equals(RollChange.NOTHING)) {
             throw new CommandRejected("what is right for the roll? fix roll @400, fix roll bw400 push 1");
         }
@@ -40,7 +48,8 @@ public final class RollFix {
                 roll,
                 completed(change, roll),
                 it -> ": " + it.film().stock().name() + ", " + it.film().size() + ", "
-                        + it.film().framesNominal() + " frames, " + it.film().developmentWords() + ", "
+                        + it.film().framesNominal() + " frames, " + it.film().developmentWords() + RollNames.words(it)
+                        + ", "
                         + RollText.left(it) + ".",
                 context);
     }
@@ -60,6 +69,7 @@ public final class RollFix {
                 change.filmSize().isPresent() && change.framesNominal().isEmpty()
                         ? OptionalInt.of(roll.camera().frames().get(film.size()))
                         : change.framesNominal();
-        return new RollChange(change.stock(), change.filmSize(), change.index(), change.pushStops(), process, frames);
+        return new RollChange(change.stock(), change.filmSize(), change.index(), change.pushStops(), process, frames)
+                .labelled(change.label());
     }
 }

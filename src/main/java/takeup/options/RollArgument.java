@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import takeup.console.CommandFailed;
+import takeup.files.AllRolls;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.prompt.CommandRejected;
@@ -25,7 +26,27 @@ public record RollArgument(String typed) {
     public RollId id(GlobalOptions global) {
         return RollId.parse(typed)
                 .or(() -> RollId.parse(global.settings().writer() + typed))
+                .or(() -> named(global))
                 .orElseThrow(() -> new CommandFailed(2, typed + " is no roll number: R0007, r7, or 7"));
+    }
+
+    /** The roll that the photographer calls so. */
+    private Optional<RollId> named(GlobalOptions global) {
+        try {
+            return AllRolls.of(
+                            global.archive(),
+                            it -> it.film()
+                                    .label()
+                                    .name()
+                                    .filter(typed::equalsIgnoreCase)
+                                    .map(name -> it.id()))
+                    .rolls()
+                    .stream()
+                    .flatMap(Optional::stream)
+                    .findFirst();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     /** All numbers of several arguments, of which each may be a row of them too, {@code 4-7}. */

@@ -83,9 +83,10 @@ final class JsonOrder {
     }
 
     private static Json of(OrderedRoll roll) {
-        return Json.object()
-                .and("roll", roll.roll())
-                .and("revision", roll.revision())
+        Json.Obj json = Json.object().and("roll", roll.roll());
+        roll.film().label().name().ifPresent(it -> json.and("name", it));
+        roll.film().label().batch().ifPresent(it -> json.and("batch", it));
+        return json.and("revision", roll.revision())
                 .and("labNumber", roll.labNumber())
                 .and("filmSize", roll.film().filmSize())
                 .and("frameSize", roll.film().frameSize())
@@ -195,7 +196,8 @@ final class JsonOrder {
                                 json.text("process"),
                                 json.number("pushStops", -5, 5),
                                 json.number("exposureIndex", 0.1, 1e6),
-                                json.number("boxSpeed", 0.1, 1e6))),
+                                json.number("boxSpeed", 0.1, 1e6)),
+                        JsonRoll.label(json)),
                 json.whole("framesExpected", 0, 10_000),
                 json.text("body"),
                 json.text("date"),

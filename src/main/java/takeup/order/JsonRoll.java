@@ -70,9 +70,15 @@ final class JsonRoll {
                                 development.text("process"),
                                 development.number("pushStops", -5, 5),
                                 json.number("exposureIndex", 0.1, 1e6),
-                                stock.number("boxSpeed", 0.1, 1e6))),
+                                stock.number("boxSpeed", 0.1, 1e6)),
+                        label(json)),
                 new ExposedRoll.Exposures(json.whole("framesExposed", 0, 10_000), frames(json)),
                 new LabNotes(conditions(json), json.maybeText("note")));
+    }
+
+    /** What stands on the roll beside its number; both are left out where there is nothing. */
+    static RollFilm.Label label(JsonFields json) {
+        return new RollFilm.Label(json.maybeText("name"), json.maybeText("batch"));
     }
 
     /** The size of a picture: one that has a name, such as 6x7, or two sides in mm. */

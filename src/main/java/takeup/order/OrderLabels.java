@@ -32,7 +32,14 @@ final class OrderLabels {
         String process = OrderPage.shortened(roll.atLab().process(), 24);
         List<RollFlag> flags = roll.flags();
         html.raw("<div class=\"label\"><p class=\"top\">")
-                .element("b class=\"number\"", roll.roll())
+                .element(
+                        "b class=\"number\"",
+                        roll.roll()
+                                + roll.film()
+                                        .label()
+                                        .name()
+                                        .map(it -> " " + OrderPage.shortened(it, 12))
+                                        .orElse(""))
                 .raw(" ")
                 .element(process.length() > 11 ? "b class=\"long\"" : "b class=\"process\"", process)
                 .raw("</p><p class=\"dev\">");
@@ -48,7 +55,12 @@ final class OrderLabels {
                 .element(
                         "p class=\"small\"",
                         roll.film().sizes() + " · " + roll.development().speeds() + " · "
-                                + OrderPage.shortened(roll.film().stock(), 40))
+                                + OrderPage.shortened(roll.film().stock(), 40)
+                                + roll.film()
+                                        .label()
+                                        .batch()
+                                        .map(it -> " · batch " + OrderPage.shortened(it, 12))
+                                        .orElse(""))
                 .raw("</div>\n");
     }
 

@@ -10,8 +10,13 @@ import java.util.Optional;
  * @param stock the stock's name
  * @param kind colour-negative, bw-negative, colour-reversal or bw-reversal
  * @param development what the lab is asked to do
+ * @param label what stands on the roll beside its number
  */
-public record RollFilm(String filmSize, String frameSize, String stock, String kind, LabDevelopment development) {
+public record RollFilm(
+        String filmSize, String frameSize, String stock, String kind, LabDevelopment development, Label label) {
+    /** The photographer's own name of the roll, and the number of its emulsion. */
+    record Label(Optional<String> name, Optional<String> batch) {}
+
     /** A frame size that needs another mask at the lab: half-frame, panoramic; empty for the usual ones. */
     Optional<String> special() {
         return switch (frameSize) {

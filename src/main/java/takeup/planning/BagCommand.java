@@ -26,6 +26,7 @@ import takeup.kit.FilmSize;
 import takeup.kit.Kit;
 import takeup.kit.Stock;
 import takeup.prompt.CommandRejected;
+import takeup.prompt.LabelWords;
 import takeup.prompt.Tokens;
 import takeup.report.NightBefore;
 import takeup.report.NightBeforeJson;
@@ -47,6 +48,7 @@ public final class BagCommand implements Command {
             .form("bag add 10 cn400 120", "film into the bag")
             .form("bag add 5 cn400 120 expires 2027-03", "with the month on the box")
             .form("bag add 5 cn400 120 price 6.20", "with what one roll costs")
+            .form("bag add 5 cn400 120 batch 4711", "with the number of the emulsion")
             .form("bag take 1 cn400 120", "out of it; load takes its roll by itself")
             .with(CommandInfo.Trait.WORKS_DURING_PAPER);
 
@@ -64,30 +66,40 @@ public final class BagCommand implements Command {
                         "bag",
                         NightBeforeText.bagSentence(night),
                         NightBeforeJson.bag(night))
-                : read(context, arguments.rest());
+                : labelled(context, arguments);
     }
 
     @Override
     public List<String> completions(List<String> before, ShootState state) {
         return before.size() == 1
                 ? List.of("add", "take")
-                : Completions.with(state.kit().keys(Kit.Sort.STOCKS), "expires", "price");
+                : Completions.with(state.kit().keys(Kit.Sort.STOCKS), "expires", "price", "batch");
+    }
+
+    /** The batch is kept letter for letter. */
+    private static Outcome labelled(CommandContext context, Arguments arguments) {
+        LabelWords said = LabelWords.of(arguments.line());
+        return read(context, Arguments.of(said.rest()).rest(), said.label().batch());
     }
 
     static Outcome read(CommandContext context, List<String> words) {
+        return read(context, words, Optional.empty());
+    }
+
+    private static Outcome read(CommandContext context, List<String> words, Optional<String> batch) {
         String first = words.get(0);
         if (!DOES.contains(first)) {
             throw new CommandRejected("bag add or bag take, not " + first + Nearest.question(first, DOES)
                     + "; bag alone shows what is in it");
         }
         return first.equals("add")
-                ? add(context, words.subList(1, words.size()))
-                : take(context, words.subList(1, words.size()));
+                ? add(context, words.subList(1, words.size()), batch)
+                : take(context, words.subList(1, words.size()), batch);
     }
 
-    private static Outcome add(CommandContext context, List<String> words) {
+    private static Outcome add(CommandContext context, List<String> words, Optional<String> batch) {
         int count = count(words, "add");
-        FilmLot lot = lot(context, words.subList(1, words.size()));
+        FilmLot lot = lot(context, words.subList(1, words.size()), batch);
         List<JournalEntry> entries =
                 List.of(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot, count, Optional.empty())));
         String aged = lot.isExpired(context.now().toLocalDate())
@@ -96,16 +108,18 @@ public final class BagCommand implements Command {
         return answered(context, entries, English.count(count, "roll") + " of " + lot + " into the bag", lot, aged);
     }
 
-    private static Outcome take(CommandContext context, List<String> words) {
+    private static Outcome take(CommandContext context, List<String> words, Optional<String> batch) {
         int count = count(words, "take");
-        FilmLot wanted = lot(context, words.subList(1, words.size()));
+        FilmLot wanted = lot(context, words.subList(1, words.size()), batch);
         Bag bag = context.state().day().bag();
         List<JournalEntry> entries = new ArrayList<>();
         int left = count;
         for (Map.Entry<FilmLot, Integer> lot : bag.filled()) {
             boolean fits = lot.getKey().is(wanted.stock(), wanted.size())
                     && (wanted.expires().isEmpty()
-                            || wanted.expires().equals(lot.getKey().expires()));
+                            || wanted.expires().equals(lot.getKey().expires()))
+                    && (wanted.batch().isEmpty()
+                            || wanted.batch().equals(lot.getKey().batch()));
             if (fits && left > 0) {
                 int taken = Math.min(left, lot.getValue());
                 entries.add(new JournalEntry.OnDay(new PlanEvent.BagChanged(lot.getKey(), -taken, Optional.empty())));
@@ -149,7 +163,7 @@ public final class BagCommand implements Command {
                 .orElseThrow(() -> new CommandRejected("how many rolls? bag " + how + " 10 cn400 120; 1 to " + MOST));
     }
 
-    private static FilmLot lot(CommandContext context, List<String> words) {
+    private static FilmLot lot(CommandContext context, List<String> words, Optional<String> batch) {
         Optional<Stock> stock = Optional.empty();
         Optional<FilmSize> size = Optional.empty();
         Optional<YearMonth> expires = Optional.empty();
@@ -176,7 +190,7 @@ public final class BagCommand implements Command {
             }
         }
         Stock found = stock.orElseThrow(() -> new CommandRejected("which film? bag add 10 cn400 120"));
-        return new FilmLot(found.key(), size.orElseGet(() -> size(context, found)), expires, price);
+        return new FilmLot(found.key(), size.orElseGet(() -> size(context, found)), expires, price, batch);
     }
 
     /** The only size it comes in, or the only one that the camera in hand takes of it. */

@@ -16,6 +16,7 @@ import takeup.roll.LoadCheck;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollLabel;
 
 /** The events of a roll to JSON and back. A kind that is not known is kept as it stands. */
 public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
@@ -95,7 +96,7 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
         change.pushStops().ifPresent(it -> json.and("push", it));
         change.process().ifPresent(it -> json.and("process", it));
         change.framesNominal().ifPresent(it -> json.and("frames", it));
-        return json;
+        return put(json, change.label());
     }
 
     @Override
@@ -163,13 +164,25 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     static Json.Obj of(Film film) {
-        return Json.object()
-                .and("stock", of(film.stock()))
-                .and("size", film.size())
-                .and("index", film.index().arithmetic())
-                .and("process", film.development().process())
-                .and("push", film.development().pushStops())
-                .and("frames", film.framesNominal());
+        return put(
+                Json.object()
+                        .and("stock", of(film.stock()))
+                        .and("size", film.size())
+                        .and("index", film.index().arithmetic())
+                        .and("process", film.development().process())
+                        .and("push", film.development().pushStops())
+                        .and("frames", film.framesNominal()),
+                film.label());
+    }
+
+    private static Json.Obj put(Json.Obj json, RollLabel label) {
+        label.name().ifPresent(it -> json.and("name", it));
+        label.batch().ifPresent(it -> json.and("batch", it));
+        return json;
+    }
+
+    private static RollLabel label(Fields fields) {
+        return new RollLabel(fields.maybeText("name"), fields.maybeText("batch"));
     }
 
     private static Json.Obj of(Camera camera) {
@@ -186,7 +199,8 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                 size(fields.text("size")),
                 new FilmSpeed(fields.number("index", ExposureJson.LEAST, ExposureJson.MOST)),
                 new Development(fields.text("process"), fields.number("push", -ExposureJson.STOPS, ExposureJson.STOPS)),
-                fields.count("frames"));
+                fields.count("frames"),
+                label(fields));
     }
 
     private static Stock stock(Fields fields) {
@@ -248,7 +262,8 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                                 : Optional.empty(),
                         fields.maybeNumber("push", -ExposureJson.STOPS, ExposureJson.STOPS),
                         fields.maybeText("process"),
-                        fields.maybeCount("frames")));
+                        fields.maybeCount("frames"),
+                        label(fields)));
             case "note" -> new RollEvent.Noted(fields.text("words"));
             case "condition" ->
                 new RollEvent.ConditionNoted(new Condition(

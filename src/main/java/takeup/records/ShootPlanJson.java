@@ -71,6 +71,7 @@ public final class ShootPlanJson {
         Json.Obj json = Json.object().and("stock", lot.stock()).and("filmSize", lot.size());
         lot.expires().ifPresent(it -> json.and("expires", it.toString()));
         lot.price().ifPresent(it -> json.and("price", it.toString()));
+        lot.batch().ifPresent(it -> json.and("batch", it));
         return json;
     }
 
@@ -80,7 +81,8 @@ public final class ShootPlanJson {
                 fields.text("stock"),
                 FilmSize.named(size).orElseThrow(() -> new Fields.Unreadable(size + " is no film size")),
                 fields.maybeText("expires").map(it -> when(it, YearMonth::parse)),
-                fields.maybeText("price").map(ShootPlanJson::price));
+                fields.maybeText("price").map(ShootPlanJson::price),
+                fields.maybeText("batch"));
     }
 
     private static BigDecimal price(String text) {

@@ -17,12 +17,24 @@ import takeup.kit.Warning;
  * @param index the exposure index; one for the whole roll
  * @param development what the lab is asked to do
  * @param framesNominal how many frames the counter promises: a hint, never a limit
+ * @param label what stands on it beside its number
  */
-public record Film(Stock stock, FilmSize size, FilmSpeed index, Development development, int framesNominal) {
+public record Film(
+        Stock stock, FilmSize size, FilmSpeed index, Development development, int framesNominal, RollLabel label) {
     public Film {
         if (framesNominal < 1 || framesNominal > 250) {
             throw new IllegalArgumentException("a roll holds 1 to 250 frames");
         }
+    }
+
+    /** A film with nothing on it but its number. */
+    public Film(Stock stock, FilmSize size, FilmSpeed index, Development development, int framesNominal) {
+        this(stock, size, index, development, framesNominal, RollLabel.NONE);
+    }
+
+    /** The same with something else on it. */
+    public Film labelled(RollLabel other) {
+        return new Film(stock, size, index, development, framesNominal, other);
     }
 
     /** The film after a correction. */
@@ -34,7 +46,8 @@ public record Film(Stock stock, FilmSize size, FilmSpeed index, Development deve
                 new Development(
                         change.process().orElse(development.process()),
                         change.pushStops().orElse(development.pushStops())),
-                change.framesNominal().orElse(framesNominal));
+                change.framesNominal().orElse(framesNominal),
+                label.with(change.label()));
     }
 
     /** The warning that the rating and the push do not fit each other, or the push the film. */

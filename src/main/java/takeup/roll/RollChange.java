@@ -14,7 +14,24 @@ public record RollChange(
         Optional<FilmSpeed> index,
         OptionalDouble pushStops,
         Optional<String> process,
-        OptionalInt framesNominal) {
+        OptionalInt framesNominal,
+        RollLabel label) {
+    /** A correction of the film, and not of what stands on it. */
+    public RollChange(
+            Optional<Stock> stock,
+            Optional<FilmSize> filmSize,
+            Optional<FilmSpeed> index,
+            OptionalDouble pushStops,
+            Optional<String> process,
+            OptionalInt framesNominal) {
+        this(stock, filmSize, index, pushStops, process, framesNominal, RollLabel.NONE);
+    }
+
+    /** The same, and what stands on the roll. */
+    public RollChange labelled(RollLabel other) {
+        return new RollChange(stock, filmSize, index, pushStops, process, framesNominal, other);
+    }
+
     /** No change. */
     public static final RollChange NOTHING = new RollChange(
             Optional.empty(),

@@ -15,7 +15,7 @@ final class TopBar {
     static void draw(Grid grid, Session session) {
         String roll = session.shown()
                 .rollInHand()
-                .map(it -> it.id()
+                .map(it -> it.film().label().name().map(name -> name + " ").orElse("") + it.id()
                         + CameraText.age(it, session).map(age -> " " + age).orElse("") + "  ")
                 .orElse("");
         String right = roll + ClockText.clock(session.now());

@@ -61,6 +61,7 @@ import takeup.roll.Place;
 import takeup.roll.RollChange;
 import takeup.roll.RollEvent;
 import takeup.roll.RollId;
+import takeup.roll.RollLabel;
 import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.roll.SettingPatch;
@@ -287,7 +288,12 @@ public final class RandomEvents {
                 one(List.of(FilmSize.values())),
                 new FilmSpeed(number(12, 6400)),
                 new Development(words(), number(-2, 3)),
-                1 + random.nextInt(250));
+                1 + random.nextInt(250),
+                label());
+    }
+
+    private RollLabel label() {
+        return new RollLabel(maybe(this::words), maybe(this::words));
     }
 
     private RollId roll() {
@@ -321,7 +327,8 @@ public final class RandomEvents {
                         maybe(() -> new FilmSpeed(number(12, 6400))),
                         maybeNumber(-2, 3),
                         maybe(this::words),
-                        maybeCount()));
+                        maybeCount(),
+                        label()));
             case 7 -> new RollEvent.Noted(words());
             case 8 ->
                 new RollEvent.ConditionNoted(new Condition(one(List.of(Condition.Kind.values())), maybe(this::words)));
@@ -439,6 +446,7 @@ public final class RandomEvents {
                 one(STOCKS).key(),
                 one(List.of(FilmSize.values())),
                 maybe(() -> YearMonth.of(2020 + random.nextInt(9), 1 + random.nextInt(12))),
-                maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))));
+                maybe(() -> new BigDecimal(one(List.of("6.20", "0", "12", "1e2", "7.005")))),
+                maybe(this::words));
     }
 }
