@@ -198,7 +198,7 @@ public final class RollPlainText {
         if (!parts.isEmpty()) {
             words.add(parts);
         }
-        SceneFields.otherShoot(roll, frame).ifPresent(it -> words.add("for " + it.name()));
+        roll.otherShoot(frame).ifPresent(it -> words.add("for " + it.name()));
         if (!frame.scene().people().isEmpty()) {
             words.add("with " + String.join(", ", frame.scene().people()));
         }

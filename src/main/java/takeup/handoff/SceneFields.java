@@ -35,18 +35,11 @@ final class SceneFields {
             json.and("people", people);
         }
         into(json, place(roll, frame));
-        otherShoot(roll, frame).ifPresent(it -> json.and("shoot", it.name()));
+        roll.otherShoot(frame).ifPresent(it -> json.and("shoot", it.name()));
         frame.scene()
                 .body()
                 .filter(it -> !it.key().equals(roll.camera().key()))
                 .ifPresent(it -> json.and("body", it.name()));
-    }
-
-    /** The shoot of a frame, where it is another one than the roll's. */
-    static Optional<Assignment> otherShoot(Roll roll, Frame frame) {
-        return frame.scene()
-                .shoot()
-                .filter(it -> roll.assignment().filter(it::isSameShoot).isEmpty());
     }
 
     /** Where a frame was: as was said of it, else where its shoot is. */

@@ -147,6 +147,13 @@ public record Roll(
         return frame.scene().body().orElse(camera());
     }
 
+    /** The shoot of a frame, where it is another one than the roll's. */
+    public Optional<Assignment> otherShoot(Frame frame) {
+        return frame.scene()
+                .shoot()
+                .filter(it -> assignment().filter(it::isSameShoot).isEmpty());
+    }
+
     /** Its frames, in the order of the film. */
     public List<Frame> frames() {
         return log.frames();

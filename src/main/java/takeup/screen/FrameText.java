@@ -94,7 +94,7 @@ final class FrameText {
         return row.toString();
     }
 
-    /** The lens where the roll has frames with several, and the filters: {@code 28 mm, red}. */
+    /** The lens where the roll has frames with several, the filters, and who and where: {@code 28 mm, red}. */
     private String optics() {
         List<String> words = new ArrayList<>();
         Optional<Lens> lens = lens(frame);
@@ -107,7 +107,20 @@ final class FrameText {
             words.add(lens.get().focalWords());
         }
         frame.exposure().setting().filters().forEach(it -> words.add(it.name()));
+        if (columns.hasWarnings) {
+            addScene(words);
+        }
         return String.join(", ", words);
+    }
+
+    /** Who and where, and for which shoot where that is not the roll's. */
+    private void addScene(List<String> words) {
+        List<String> people = frame.scene().people();
+        if (!people.isEmpty()) {
+            words.add("with " + String.join(", ", people));
+        }
+        frame.scene().place().name().ifPresent(it -> words.add("at " + it));
+        roll.otherShoot(frame).ifPresent(it -> words.add("for " + it.name()));
     }
 
     private static Optional<Lens> lens(Frame frame) {

@@ -9,6 +9,7 @@ import takeup.lettering.TextFit;
 import takeup.report.RatingText;
 import takeup.report.SetupText;
 import takeup.report.StatusText;
+import takeup.roll.Scene;
 import takeup.session.Session;
 
 /** The words for all that is not neutral: warnings that stand, then filter, bias, hold and the like. */
@@ -23,6 +24,11 @@ final class StatusWords {
         RatingText.nextCard(state).map(TextFit::plate).ifPresent(words::add);
         StatusText.reciprocity(state).map(TextFit::plate).ifPresent(words::add);
         SetupText.marks(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
+        Scene kept = state.day().scene();
+        if (!kept.people().isEmpty()) {
+            words.add(StyledText.strong("WITH " + String.join(", ", kept.people())));
+        }
+        kept.place().name().ifPresent(it -> words.add(StyledText.strong("AT " + it)));
         return words;
     }
 

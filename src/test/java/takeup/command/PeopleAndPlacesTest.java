@@ -13,6 +13,7 @@ import takeup.handoff.RollJson;
 import takeup.roll.Assignment;
 import takeup.roll.Frame;
 import takeup.roll.Place;
+import takeup.screen.Screen;
 import takeup.session.Key;
 import takeup.session.Playing;
 
@@ -157,5 +158,23 @@ class PeopleAndPlacesTest {
 
     private static String json(Shooting shooting, String roll) {
         return RollJson.text(shooting.roll(roll), MadeBy.version("1"));
+    }
+
+    @Test
+    void theScreenShowsThem() {
+        Playing day = Playing.of(
+                "cam 35",
+                "shoot Church",
+                "load bw400",
+                "8 125 with Carl ; slip",
+                "shoot Castle",
+                "with Anna, Ben",
+                "at keep");
+        day.lines("8 60");
+        String shoot = Screen.render(day.shoot(), 120, 40).text();
+        assertTrue(shoot.contains("WITH Anna, Ben") && shoot.contains("AT keep"), shoot);
+        String frames = Screen.render(day.press(Key.Name.F2).shoot(), 120, 40).text();
+        assertTrue(frames.contains("with Anna, Ben, at keep, for Castle"), frames);
+        assertTrue(frames.contains("with Carl  slip"), frames);
     }
 }
