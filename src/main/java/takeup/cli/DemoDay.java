@@ -40,6 +40,9 @@ record DemoDay(Path folder, OffsetDateTime now, ToIntBiFunction<String[], Consol
     /** The regatta began so many minutes before. */
     private static final int MINUTES_UNDER_WAY = 95;
 
+    /** The first rolls were shot so many days before. */
+    private static final int DAYS_BEFORE = 40;
+
     private static final Pattern BRACES = Pattern.compile("\\{([^}]*)\\}");
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     /** Words, those in quotation marks together. */
@@ -47,7 +50,7 @@ record DemoDay(Path folder, OffsetDateTime now, ToIntBiFunction<String[], Consol
 
     /** Makes all of it. A line that is refused is a mistake of the script: it fails. */
     void make() throws IOException {
-        Clock clock = Clock.of(Optional.of(now));
+        Clock clock = Clock.of(Optional.of(now.minusDays(DAYS_BEFORE)));
         List<String> typed = new ArrayList<>();
         for (String line : script()) {
             if (line.startsWith("$ ")) {

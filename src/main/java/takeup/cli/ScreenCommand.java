@@ -121,7 +121,8 @@ final class ScreenCommand {
     }
 
     /** Lays scans beside a roll; made at the first time, since most days see none. */
-    private void open(Archive archive, DiskThread disk, Effect.OpenScans what) {
+    private void open(Archive archive, DiskThread disk, Terminal terminal, Effect.OpenScans what) {
+        terminal.askForPixels(() -> messages.add(new Message.Resized()));
         ScansOnScreen opening = scans.orElseGet(() -> new ScansOnScreen(
                 archive,
                 (roll, events) -> disk.during(it -> it.keep(roll, now(), events)),
@@ -259,7 +260,7 @@ final class ScreenCommand {
                 } else if (effect instanceof Effect.Bell) {
                     terminal.bell();
                 } else if (effect instanceof Effect.OpenScans beside) {
-                    open(archive, disk, beside);
+                    open(archive, disk, terminal, beside);
                 } else if (effect instanceof Effect.Repaint) {
                     terminal.repaint();
                 } else {
@@ -281,10 +282,7 @@ final class ScreenCommand {
                 : Screen.render(session, size.columns(), size.rows(), pixels);
     }
 
-    /**
-     * Whether the program may end with this key. After such a one the next key is read only once it has been dealt
-     * with, since a thread that sits in a read holds up the end of the program for a third of a second.
-     */
+    /** Whether it may end the program: the next key is read only then, since a read holds up the end by 300 ms. */
     private static boolean mayLeave(Key key) {
         return key.name() == Key.Name.ENTER || key.equals(Key.ctrl('c'));
     }

@@ -38,6 +38,9 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
     /** The long side of a scan on a page, in dots: a third of a screen. */
     private static final int ON_PAGE = 360;
 
+    /** The long side of a scan in true pixels, in dots. */
+    private static final int LARGE = 900;
+
     private static final int MOST = 2000;
     /** Some systems' Java has the decoders of pictures from other packages, which a machine may be without. */
     private static final String LACKING =
@@ -144,6 +147,15 @@ public record ScanFolder(Path folder, List<Scan> scans, Map<String, Picture> pic
                 return Optional.empty(); // it was named among the problems when the folder was read
             }
         };
+    }
+
+    /** A scan large enough to judge its shadows by; empty where it cannot be read. */
+    public static Optional<Picture> larger(Path folder, String name) {
+        try {
+            return Optional.of(PictureFile.open(folder.resolve(name), LARGE).picture());
+        } catch (IOException | RuntimeException | LinkageError e) {
+            return Optional.empty(); // the small copy stays
+        }
     }
 
     private static Picture small(Picture whole) {

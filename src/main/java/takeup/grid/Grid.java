@@ -1,6 +1,8 @@
 package takeup.grid;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import takeup.text.Hidden;
 import takeup.text.Width;
 
@@ -14,6 +16,7 @@ public final class Grid {
 
     private final int columns;
     private final Cell[][] cells;
+    private final List<Placement> placements = new ArrayList<>();
     private int cursorColumn = -1;
     private int cursorRow = -1;
 
@@ -99,6 +102,24 @@ public final class Grid {
             blank(column, column + 1, row, TextRole.NORMAL);
             cells[row][column] = new Cell("▀", TextRole.NORMAL, dots);
         }
+    }
+
+    /**
+     * Sets a picture in true pixels over cells that stand for it where a terminal draws none. It must lie inside, and
+     * above the last row, where some terminals would scroll.
+     */
+    public void put(Placement placement) {
+        if (placement.column() >= 0
+                && placement.row() >= 0
+                && placement.column() + placement.columns() <= columns
+                && placement.row() + placement.rows() < cells.length) {
+            placements.add(placement);
+        }
+    }
+
+    /** The pictures in true pixels. */
+    public List<Placement> placements() {
+        return List.copyOf(placements);
     }
 
     private void putMark(int column, int row, int mark) {

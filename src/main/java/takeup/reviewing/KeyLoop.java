@@ -25,6 +25,12 @@ final class KeyLoop {
 
         /** The state after a key; empty if the key leaves the view. */
         Optional<S> after(S state, Key key);
+
+        /** Once, behind the first picture; {@code ready} draws it anew. */
+        default void started(Terminal terminal, Runnable ready) {}
+
+        /** What is still to be fetched once a picture is shown; {@code ready} draws it anew. */
+        default void shown(S state, Runnable ready) {}
     }
 
     /** Shows the view until a key leaves it or the terminal ends. */
@@ -40,8 +46,15 @@ final class KeyLoop {
                         keys.add(Optional.empty());
                     });
             Optional<S> state = Optional.of(first);
+            Runnable ready = () -> keys.add(Optional.empty());
+            boolean isFirst = true;
             while (!ended && state.isPresent()) {
                 terminal.show(view.render(state.get(), terminal));
+                if (isFirst) {
+                    view.started(terminal, ready);
+                    isFirst = false;
+                }
+                view.shown(state.get(), ready);
                 Optional<Key> key = keys.take();
                 if (key.isPresent()) {
                     state = view.after(state.get(), key.get());

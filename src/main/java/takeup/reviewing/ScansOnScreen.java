@@ -86,7 +86,7 @@ public final class ScansOnScreen {
         }
         Review review = Review.of(archive.reviewOf(roll.id()).records());
         open = Optional.of(new Open(
-                new ScansScreen(archive, opened.folder().pictures(), keeper),
+                new ScansScreen(archive, new LargerScans(path, opened.folder().pictures()), keeper),
                 ScansState.of(roll, opened.folder().folder().toString(), proposal, review)));
         says.accept("");
     }
@@ -98,6 +98,7 @@ public final class ScansOnScreen {
 
     public Grid render(Size size) {
         Open shown = open.orElseThrow();
+        shown.view.shown(shown.state, () -> says.accept(""));
         return shown.view.render(shown.state, size);
     }
 

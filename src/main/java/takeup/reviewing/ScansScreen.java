@@ -2,7 +2,6 @@ package takeup.reviewing;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import takeup.disk.IoErrorText;
 import takeup.files.SystemViewer;
@@ -11,7 +10,6 @@ import takeup.grid.Size;
 import takeup.journal.Archive;
 import takeup.review.Review;
 import takeup.roll.RollId;
-import takeup.scans.Picture;
 import takeup.scanview.ScanKeys;
 import takeup.scanview.ScansState;
 import takeup.scanview.ScansView;
@@ -19,7 +17,7 @@ import takeup.session.Key;
 import takeup.terminal.Terminal;
 
 /** The Scans view on a terminal: what a key decides is on the disk before the view says so. */
-record ScansScreen(Archive archive, Map<String, Picture> pictures, ScansOnScreen.Keeper keeper)
+record ScansScreen(Archive archive, LargerScans pictures, ScansOnScreen.Keeper keeper)
         implements KeyLoop.View<ScansState> {
     @Override
     public Grid render(ScansState desk, Terminal terminal) {
@@ -27,12 +25,24 @@ record ScansScreen(Archive archive, Map<String, Picture> pictures, ScansOnScreen
     }
 
     Grid render(ScansState desk, Size size) {
-        return ScansView.render(desk, pictures, size.columns(), size.rows());
+        return ScansView.render(desk, pictures.shown(), size.columns(), size.rows());
     }
 
     @Override
     public Optional<ScansState> after(ScansState desk, Key key) {
         return ScanKeys.leaves(key) ? Optional.empty() : Optional.of(saved(ScanKeys.after(desk, key)));
+    }
+
+    @Override
+    public void started(Terminal terminal, Runnable ready) {
+        terminal.askForPixels(ready);
+    }
+
+    @Override
+    public void shown(ScansState desk, Runnable ready) {
+        if (desk.scan() >= 0 && !desk.isSheet()) {
+            pictures.want(desk.proposal().scans().get(desk.scan()).name(), ready);
+        }
     }
 
     private ScansState saved(ScansState desk) {

@@ -157,7 +157,7 @@ public final class ScansSubcommand implements Callable<Integer> {
                             global,
                             new ScansScreen(
                                     global.archive(),
-                                    read.pictures(),
+                                    new LargerScans(read.folder(), read.pictures()),
                                     (roll, events) -> new Decisions(global.archive(), roll, events).save(it -> {})),
                             ScansState.of(found, read.folder().toString(), proposal, review));
             return true;

@@ -3,8 +3,10 @@ package takeup.scanview;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import takeup.grid.Bitmap;
 import takeup.grid.Grid;
 import takeup.grid.PixelPair;
+import takeup.grid.Placement;
 import takeup.grid.TextRole;
 import takeup.review.ScanRow;
 import takeup.scans.Picture;
@@ -50,6 +52,8 @@ record ScanRows(Grid grid, ScansState scans, Map<String, Picture> pictures, int 
         double scale = Math.min((double) columns / picture.columns(), 2.0 * rows / picture.rows());
         int width = Math.max(1, (int) Math.round(picture.columns() * scale));
         int height = Math.max(2, (int) Math.round(picture.rows() * scale) / 2 * 2);
+        grid.put(new Placement(
+                left, first, width, height / 2, new Bitmap(picture.columns(), picture.rows(), picture.rgb())));
         Picture fitted = picture.fitted(Math.min(columns, width), Math.min(2 * rows, height));
         for (int row = 0; row < fitted.rows() / 2; row++) {
             for (int column = 0; column < fitted.columns(); column++) {

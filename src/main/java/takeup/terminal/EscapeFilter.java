@@ -57,6 +57,14 @@ final class EscapeFilter extends InputStream {
      */
     private int emptyAnswers;
 
+    /** What was asked of the terminal; null where nothing was, and then nothing of it is loaded. */
+    private volatile PixelQuestion question;
+
+    /** Answers to this go there from now on, and are no keys. */
+    void expect(PixelQuestion asked) {
+        question = asked;
+    }
+
     EscapeFilter(InputStream in, TimedByteReader.Sleeper sleeper) {
         this.in = new TimedByteReader(in, sleeper);
     }
@@ -169,7 +177,11 @@ final class EscapeFilter extends InputStream {
             }
             if (state == EscapeSequence.State.WHOLE) {
                 passedEnd = tooLong ? 0 : passedEnd;
-                notePasteMark(new String(passed, 0, passedEnd, StandardCharsets.ISO_8859_1));
+                String whole = new String(passed, 0, passedEnd, StandardCharsets.ISO_8859_1);
+                notePasteMark(whole);
+                if (question != null && question.takes(whole)) {
+                    passedEnd = 0;
+                }
                 return;
             }
         }

@@ -3,10 +3,12 @@ package takeup.terminal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import takeup.grid.Cell;
 import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 import takeup.grid.Grid;
+import takeup.grid.Placement;
 import takeup.grid.TextRole;
 import takeup.grid.Theme;
 
@@ -28,6 +30,13 @@ public final class Painter {
 
     /** What the terminal shows now; null when that is not known. */
     private Grid shown;
+
+    /** How pictures in true pixels are drawn; null where they are not, and then nothing of it is loaded. */
+    private PixelProtocol pixels;
+
+    private List<Placement> shownPixels = List.of();
+    /** The pictures that cover the cells of what is being drawn. */
+    private List<Placement> hidden = List.of();
 
     private boolean cursorDrawn;
 
@@ -59,14 +68,27 @@ public final class Painter {
         shown = null;
     }
 
+    /** Draws pictures in true pixels from now on, everything anew. */
+    synchronized void pixels(PixelProtocol protocol) {
+        pixels = protocol;
+        shown = null;
+    }
+
     /** Draws the picture; one that is already there writes nothing. */
     public synchronized void show(Grid picture) throws IOException {
+        if (pixels != null && !picture.placements().equals(shownPixels)) {
+            shown = null;
+        }
         Grid spelt = characterSet.of(picture);
         Grid grid = cursorDrawn ? spelt.withCursorAs(TextRole.CURSOR) : spelt;
         Grid before = shown != null && shown.columns() == grid.columns() && shown.rows() == grid.rows() ? shown : null;
         begin(before);
+        hidden = pixels == null ? List.of() : picture.placements();
         for (int row = 0; row < grid.rows(); row++) {
             paint(grid, before, row);
+        }
+        if (pixels != null && before == null) {
+            drawPixels(picture.placements());
         }
         cursor(grid, before);
         shown = null; // until it is written
@@ -75,6 +97,16 @@ public final class Painter {
             out.flush();
         }
         shown = grid;
+    }
+
+    private void drawPixels(List<Placement> placements) {
+        frame.append(pixels.cleared());
+        for (Placement each : placements) {
+            move(each.column(), each.row());
+            frame.append(pixels.drawn(each));
+        }
+        shownPixels = placements;
+        penColumn = -1;
     }
 
     private void begin(Grid before) {
@@ -107,7 +139,10 @@ public final class Painter {
         if (penRow != row || penColumn != column) {
             move(column, row);
         }
-        if (cell.isPicture()) {
+        if (cell.isPicture() && isHidden(column, row)) {
+            frame.append(sequences[TextRole.NORMAL.ordinal()]).append(' ');
+            role = TextRole.NORMAL;
+        } else if (cell.isPicture()) {
             if (depth == ColourDepth.NONE && role != TextRole.NORMAL) {
                 frame.append(sequences[TextRole.NORMAL.ordinal()]);
             }
@@ -127,6 +162,15 @@ public final class Painter {
         penRow = row;
         // After the last column terminals disagree where the cursor is.
         penColumn = cell.isUncertain() || column + 1 == columns ? -1 : column + 1;
+    }
+
+    private boolean isHidden(int column, int row) {
+        for (Placement each : hidden) {
+            if (each.covers(column, row)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int ground(String text) {

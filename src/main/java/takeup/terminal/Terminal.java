@@ -37,6 +37,7 @@ public final class Terminal implements AutoCloseable {
 
     private final Stty stty;
     private final TerminalOutput out;
+    private final TerminalEnvironment environment;
     private final Painter painter;
     private final boolean colourless;
     private final CharacterSet characterSet;
@@ -50,11 +51,13 @@ public final class Terminal implements AutoCloseable {
     private volatile Size size = Size.USUAL;
     private final Object giveBackLock = new Object();
     private boolean isGivenBack;
+    private boolean isAskedForPixels;
 
     private Terminal(Stty stty, InputStream keys, OutputStream out, TerminalEnvironment environment, Theme theme)
             throws IOException {
         this.stty = stty;
         this.out = new TerminalOutput(out);
+        this.environment = environment;
         characterSet = environment.characterSet();
         colourless = environment.depth() == ColourDepth.NONE;
         painter = new Painter(this.out, environment.depth(), characterSet, theme);
@@ -185,6 +188,23 @@ public final class Terminal implements AutoCloseable {
     /** How pixels are drawn: two to a cell only where there are half blocks. */
     public PixelShape pixels() {
         return characterSet == CharacterSet.UNICODE ? PixelShape.HALF_CELL : PixelShape.WHOLE_CELL;
+    }
+
+    /** Asks once whether it draws true pixels, and waits for nothing; {@code answered}: draw the picture again. */
+    public void askForPixels(Runnable answered) {
+        if (isAskedForPixels || !PixelQuestion.mayBeAsked(environment)) {
+            return;
+        }
+        isAskedForPixels = true;
+        keys.expect(new PixelQuestion(size(), protocol -> {
+            painter.pixels(protocol);
+            answered.run();
+        }));
+        try {
+            out.write(bytes(PixelQuestion.ASK));
+        } catch (IOException gone) {
+            end();
+        }
     }
 
     /** Draws in this theme from the next picture on. */

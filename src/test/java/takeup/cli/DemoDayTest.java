@@ -95,6 +95,7 @@ class DemoDayTest {
                 35, page.split("<img src=\"data:image/jpeg;base64,/9j/", -1).length - 1, "JPEG begins with FFD8FF");
         assertTrue(page.contains("default-src 'none'; style-src 'sha256-"), page.substring(0, 400));
         assertTrue(page.contains("img-src data:; base-uri 'none'; form-action 'none'\""), page.substring(0, 400));
+        assertTrue(!page.contains("clock went back"), "the days come in their order");
         assertTrue(!page.contains("unsafe") && !page.contains("<script") && !page.contains("http:"));
         String missing = page.substring(page.indexOf("<b>Frame 13</b>"));
         assertTrue(page.contains("no scan</div><figcaption><b>Frame 13</b>"), "the frame that was left out");

@@ -65,7 +65,7 @@ class SpokenDayTest {
     }
 
     private List<String> demo() throws IOException {
-        return new DemoDay(folder, Clock.parse("2026-09-12T15:00+02:00"), Subcommands::run)
+        return new DemoDay(folder, Clock.parse("2026-10-22T16:35+02:00"), Subcommands::run)
                 .script().stream()
                         .filter(it -> !it.isBlank() && !it.startsWith("#") && !it.startsWith("$"))
                         .toList();
