@@ -27,7 +27,7 @@ final class Palette {
                                 .strong())
                 .set(
                         TextRole.ALARM,
-                        Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0x8f1d1d, 7))
+                        Style.of(Colour.rgb(0xffffff, 0), Colour.rgb(0xa02828, 7))
                                 .strong())
                 .set(TextRole.PROMPT, Style.of(bone, slate))
                 .set(TextRole.CURSOR, Style.of(Colour.rgb(0x12161a, 0), Colour.rgb(0xf6f3ea, 7)))

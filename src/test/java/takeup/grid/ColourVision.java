@@ -31,6 +31,11 @@ public final class ColourVision {
         return Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]));
     }
 
+    /** CIE 1976 L*, 0 black to 100 white, as these eyes see it. */
+    public static double lightness(int colour, double[][] eye) {
+        return lab(seen(colour, eye))[0];
+    }
+
     static double[] seen(int rgb, double[][] eye) {
         double[] linear = {linear(rgb >> 16), linear(rgb >> 8 & 0xff), linear(rgb & 0xff)};
         double[] seen = new double[3];

@@ -173,6 +173,36 @@ class ThemeTest {
         }
     }
 
+    /**
+     * An alarm and a warning are no matter of hue: their ground is lighter or darker than that of plain text by 20 of
+     * 100 in CIE 1976 L*, for every kind of eye, and where there is no colour it is turned round. Twenty is our own
+     * limit: no source.
+     */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "dark, ALARM",
+        "dark, CAUTION",
+        "sun, ALARM",
+        "sun, CAUTION",
+        "night, ALARM",
+        "night, CAUTION",
+        "mono, ALARM",
+        "mono, CAUTION"
+    })
+    void anAlarmDiffersFromPlainTextByBrightnessOrShapeForEveryEye(String name, TextRole loud) {
+        Style plain = theme(name).style(TextRole.NORMAL);
+        Style alarm = theme(name).style(loud);
+        if (name.equals("mono")) {
+            assertTrue(alarm.reverse() && !plain.reverse(), "a plate");
+            return;
+        }
+        for (double[][] eye : ColourVision.ALL) {
+            double apart = Math.abs(ColourVision.lightness(alarm.background().value(), eye)
+                    - ColourVision.lightness(plain.background().value(), eye));
+            assertTrue(apart >= 20, loud + " in " + name + " is a plate of " + apart);
+        }
+    }
+
     @Test
     void monoUsesNoColour() {
         for (TextRole look : TextRole.values()) {
