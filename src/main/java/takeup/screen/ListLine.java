@@ -11,23 +11,29 @@ import takeup.lettering.TextFit;
  * @param text what it says
  * @param role how it looks
  * @param isContinued whether it goes on with the entry of the line before
+ * @param keyColumns how many columns in front are a key or what is typed, which stand out
  */
-record ListLine(String text, TextRole role, boolean isContinued) {
+record ListLine(String text, TextRole role, boolean isContinued, int keyColumns) {
     ListLine(String text, TextRole role) {
-        this(text, role, false);
+        this(text, role, false, 0);
     }
 
     /** A text over as many lines as it needs, each behind so many blanks. */
     static List<ListLine> wrapped(String text, int indent, int columns, TextRole role) {
         List<ListLine> lines = new ArrayList<>();
         for (String part : TextFit.rows(text, columns - indent)) {
-            lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty()));
+            lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty(), 0));
         }
         return lines;
     }
 
+    /** The same with what is typed standing out in front, where nothing else marks the line. */
+    ListLine typing(int columns) {
+        return new ListLine(text, role, isContinued, role == TextRole.NORMAL ? columns : 0);
+    }
+
     /** The same line as one that goes on with the entry of the line before. */
     ListLine continued() {
-        return new ListLine(text, role, true);
+        return new ListLine(text, role, true, keyColumns);
     }
 }

@@ -95,7 +95,8 @@ final class PlanView {
                 parts.addAll(row.details().isEmpty() ? List.of() : TextFit.rows(more(row), columns - indent));
             }
             for (int i = 0; i < parts.size(); i++) {
-                lines.add(new ListLine((i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row, picked), i > 0));
+                lines.add(new ListLine(
+                        (i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row, picked), i > 0, 0));
             }
         }
         return lines;

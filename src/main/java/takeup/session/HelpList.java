@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
+import takeup.dispatch.HelpSearch;
 import takeup.text.English;
 
 /**
@@ -72,6 +73,7 @@ public record HelpList(String title, List<Section> sections) {
                             .toList(),
                     wanted);
         }
+        add(all, "On the command line", outside(), wanted);
         add(all, "Keys while something is typed", keys(session, KeyBinding.When.TYPED), wanted);
         return new HelpList(
                 wanted.isEmpty()
@@ -92,13 +94,24 @@ public record HelpList(String title, List<Section> sections) {
     }
 
     private static void add(List<Section> all, String title, List<Entry> entries, String wanted) {
-        List<Entry> fitting = entries.stream()
-                .filter(it ->
-                        wanted.isEmpty() || has(it.typed(), wanted) || has(it.does(), wanted) || has(it.word(), wanted))
-                .toList();
+        List<Entry> fitting =
+                new ArrayList<>(entries.stream().filter(it -> names(it, wanted)).toList());
+        // What is called otherwise comes behind what is called so.
+        entries.stream().filter(it -> !names(it, wanted) && isMeant(it, wanted)).forEach(fitting::add);
         if (!fitting.isEmpty()) {
             all.add(new Section(title, fitting));
         }
+    }
+
+    private static boolean names(Entry entry, String wanted) {
+        return wanted.isEmpty() || has(entry.typed(), wanted) || has(entry.does(), wanted) || has(entry.word(), wanted);
+    }
+
+    private static boolean isMeant(Entry entry, String wanted) {
+        return entry.key().isEmpty()
+                && CommandTable.find(entry.word())
+                        .filter(it -> HelpSearch.finds(it, wanted))
+                        .isPresent();
     }
 
     private static boolean has(String text, String wanted) {
@@ -124,6 +137,17 @@ public record HelpList(String title, List<Section> sections) {
             }
         }
         return keys;
+    }
+
+    private static List<Entry> outside() {
+        return HelpSearch.OUTSIDE.stream()
+                .map(it -> new Entry(
+                        it.typed(),
+                        it.does(),
+                        Optional.empty(),
+                        "",
+                        Optional.of("that is a command of its own: leave with quit, then type " + it.typed())))
+                .toList();
     }
 
     private static List<Entry> words(Session session) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
@@ -232,7 +233,7 @@ class HelpTest {
             value = {
                 "fogged | lost 7 | lost",
                 "tripod | tripod on | tripod",
-                "shutter | 0 | shutter",
+                "darkroom | 0 | darkroom",
                 "yello | filter yellow and nd0.9 | filter",
                 "hand-hel | tripod on | tripod"
             })
@@ -245,6 +246,44 @@ class HelpTest {
             assertEquals(found, entries.get(0).typed());
         }
         assertEquals(prompt, day.press(ENTER).prompt().strip());
+    }
+
+    @ParameterizedTest(name = "help finds something for {0}")
+    @ValueSource(
+            strings = {
+                "spot",
+                "zone",
+                "wrong",
+                "speed",
+                "iso",
+                "incident",
+                "copy",
+                "export",
+                "label",
+                "order",
+                "print",
+                "digital",
+                "flash",
+                "filter",
+                "push",
+                "undo",
+                "plan"
+            })
+    void whatPeopleLookForIsFound(String wanted) {
+        Playing day = seven().press(Key.Name.F1).type(wanted);
+        List<HelpList.Entry> entries = HelpList.of(day.shoot()).entries();
+        assertTrue(!entries.isEmpty(), wanted);
+        // A key of the prompt would be a poor answer to all of them.
+        assertTrue(entries.stream().anyMatch(it -> it.key().isEmpty()), wanted + ": " + entries);
+    }
+
+    @Test
+    void whatIsMeantButCalledOtherwiseIsFoundBehindItsName() {
+        Playing day = seven().press(Key.Name.F1).type("wrong");
+        assertTrue(HelpList.of(day.shoot()).entries().stream()
+                .anyMatch(it -> it.word().equals("fix")));
+        day = seven().press(Key.Name.F1).type("spot");
+        assertEquals("m", HelpList.of(day.shoot()).entries().get(0).word());
     }
 
     @Test
