@@ -25,6 +25,11 @@ public record Style(Colour foreground, Colour background, boolean bold, boolean 
         return new Style(foreground, background, bold, !reverse, false);
     }
 
+    /** The same without a line, which would be drawn through an area that is painted. */
+    public Style unlined() {
+        return new Style(foreground, background, bold, reverse, false);
+    }
+
     public Style underlined() {
         return new Style(foreground, background, bold, reverse, true);
     }

@@ -28,6 +28,9 @@ public final class Painter {
     private final String[] sequences = new String[TextRole.values().length];
     private final String[] filled = new String[TextRole.values().length];
 
+    /** A plate of alarm between its letters: the line below them would cross it. */
+    private String alarmGround = "";
+
     /** What the terminal shows now; null when that is not known. */
     private Grid shown;
 
@@ -59,6 +62,7 @@ public final class Painter {
             sequences[each.ordinal()] = seen.style(each).sequence(depth);
             filled[each.ordinal()] = seen.style(each).filling().sequence(depth);
         }
+        alarmGround = seen.style(TextRole.ALARM).unlined().sequence(depth);
         cursorDrawn = seen.isCursorDrawn();
         shown = null;
     }
@@ -151,6 +155,9 @@ public final class Painter {
         } else if (ground(cell.text()) >= 0) {
             // No font draws a block to the very edge of its cell, but every terminal fills a background that far.
             frame.append(filled[cell.role().ordinal()]).append(BLOCKS_BY_GROUND.charAt(ground(cell.text())));
+            role = null;
+        } else if (cell.role() == TextRole.ALARM && cell.text().equals(" ")) {
+            frame.append(alarmGround).append(' ');
             role = null;
         } else {
             if (role != cell.role()) {

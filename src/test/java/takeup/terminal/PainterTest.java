@@ -40,6 +40,15 @@ class PainterTest {
         writes("<1;3H<0m22", grid("f/22"));
     }
 
+    /** A line below the letters of a plate would cross the letters that are painted on it. */
+    @Test
+    void aPlateOfAlarmHasNoLineBetweenItsLetters() throws IOException {
+        painter.show(grid(""));
+        Grid plate = grid("");
+        plate.put(0, 0, "A ", TextRole.ALARM);
+        writes("<1;1H<0;1;4;7mA<0;1;7m ", plate);
+    }
+
     @Test
     void theCursorAloneMovesWithoutAPicture() throws IOException {
         painter.show(withCursor(grid(""), 0, 0));
