@@ -73,7 +73,9 @@ public record HelpList(String title, List<Section> sections) {
                             .toList(),
                     wanted);
         }
-        add(all, "On the command line", outside(), wanted);
+        if (!wanted.isEmpty()) {
+            add(all, "On the command line", outside(), wanted);
+        }
         add(all, "Keys while something is typed", keys(session, KeyBinding.When.TYPED), wanted);
         return new HelpList(
                 wanted.isEmpty()
