@@ -83,7 +83,8 @@ public record AdviceRequest(
     }
 
     /**
-     * Whether the film bears more light rather than less, as negative film does; one that is not known counts as such.
+     * Whether the film tolerates more light rather than less, as negative film does; one that is not known counts as
+     * such.
      */
     public boolean prefersOverexposure() {
         return stock.map(it -> it.kind().isNegative()).orElse(true);

@@ -120,8 +120,8 @@ final class StockSubcommand extends ProfileSubcommand<Stock> {
         lines.add("box speed " + stock.boxSpeed() + ", usually rated " + stock.usualIndex() + ", sold in "
                 + String.join(
                         ", ", stock.filmSizes().stream().map(Object::toString).toList()));
-        lines.add(
-                "bears " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops()) + " over");
+        lines.add("tolerates " + Stops.words(stock.underStops()) + " under and " + Stops.words(stock.overStops())
+                + " over");
         stock.response()
                 .filter()
                 .filter(it -> stock.countsFilter(stock.usualIndex()))

@@ -112,7 +112,7 @@ public record OrderDraft(
         return numbers;
     }
 
-    /** What is to be known before it goes. */
+    /** What to look at before it goes. */
     public List<OrderCheck> checks() {
         return OrderChecks.of(rolls(), source.loaded(), lab, source.earlier(), instructions);
     }

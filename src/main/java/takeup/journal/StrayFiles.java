@@ -10,7 +10,7 @@ import takeup.disk.Folders;
 import takeup.disk.Quarantine;
 
 /**
- * What lies in a data folder beside what takeup reads: files put aside, halves of files, names that are none of its
+ * What lies in a data folder beside what takeup reads: files set aside, halves of files, names that are none of its
  * own.
  */
 final class StrayFiles {

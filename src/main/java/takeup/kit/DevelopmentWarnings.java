@@ -5,7 +5,7 @@ import takeup.exposure.FilmSpeed;
 import takeup.exposure.Stops;
 import takeup.text.Plain;
 
-/** The warnings about a whole roll: its rating against its development, and both against what its film bears. */
+/** The warnings about a whole roll: its rating against its development, and both against what its film tolerates. */
 public final class DevelopmentWarnings {
     private DevelopmentWarnings() {}
 
@@ -41,14 +41,16 @@ public final class DevelopmentWarnings {
         return Optional.empty();
     }
 
-    /** A rating so far below box speed, the development counted in, that every frame is more than the film bears. */
+    /**
+     * A rating so far below box speed, the development counted in, that every frame is more than the film tolerates.
+     */
     public static Optional<Warning> ratedTooLow(Stock stock, FilmSpeed index, double pushStops) {
         double over = stock.stopsOverBox(index) + Math.min(0, pushStops);
         return Stops.above(over, stock.overStops())
                 ? Optional.of(new Warning(
                         stock.kind().isNegative() ? Warning.Code.DENSE : Warning.Code.LIGHT,
                         "rated " + index + " on box speed " + stock.boxSpeed() + " every frame gets "
-                                + Stops.words(over) + " over; this film bears " + Stops.words(stock.overStops())
+                                + Stops.words(over) + " over; this film tolerates " + Stops.words(stock.overStops())
                                 + ": fix roll @N if the index is mistyped"))
                 : Optional.empty();
     }

@@ -159,13 +159,13 @@ public final class ExposureWarnings {
         if (Stops.above(-stock.underStops(), overBoxAndPush)) {
             return Optional.of(new Warning(
                     stock.kind().isNegative() ? Warning.Code.THIN : Warning.Code.DARK,
-                    Stops.words(overBoxAndPush) + " under box speed, push counted in; this film bears "
+                    Stops.words(overBoxAndPush) + " under box speed, push counted in; this film tolerates "
                             + Stops.words(stock.underStops()) + ": give it more light"));
         }
         if (Stops.above(overBoxAndPush, stock.overStops())) {
             return Optional.of(new Warning(
                     stock.kind().isNegative() ? Warning.Code.DENSE : Warning.Code.LIGHT,
-                    Stops.words(overBoxAndPush) + " over box speed, push counted in; this film bears "
+                    Stops.words(overBoxAndPush) + " over box speed, push counted in; this film tolerates "
                             + Stops.words(stock.overStops())));
         }
         return Optional.empty();
@@ -185,7 +185,7 @@ public final class ExposureWarnings {
         }
         return Optional.of(new Warning(
                 Warning.Code.SPAN,
-                "the readings lie " + Stops.words(spanStops.getAsDouble()) + " apart, this film bears "
+                "the readings lie " + Stops.words(spanStops.getAsDouble()) + " apart, this film tolerates "
                         + Stops.words(latitude)
                         + (stock.get().kind().isNegative()
                                 ? ": m low sets for the shadows"

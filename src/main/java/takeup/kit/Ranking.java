@@ -146,7 +146,7 @@ record Ranking(int best, List<Optional<Suggestions.Rule>> droppedBy) {
                     : Math.max(1, Math.ceil((Math.abs(row.errorStops().getAsDouble()) - Stops.TOLERANCE) / SIXTH));
         }
 
-        /** 1 where an error that counts lies on the side that the film bears less. */
+        /** 1 where an error that counts lies on the side that the film tolerates less. */
         private double wrongSide(Suggestion row) {
             double error = row.errorStops().orElse(0);
             return !Stops.above(Math.abs(error), SIXTH) || error > 0 == asked.leansToLight() ? 0 : 1;

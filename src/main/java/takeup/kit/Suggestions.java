@@ -39,7 +39,7 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         KEEPS_HELD,
         /** By hand it is shorter than a second, where such a time is within a third of a stop. */
         STEADY,
-        /** Its error is within a sixth of a stop, else smaller, and on the side that the film bears. */
+        /** Its error is within a sixth of a stop, else smaller, and on the side that the film tolerates. */
         ERROR,
         /** No warning speaks of a spoilt frame. */
         SPOILS_NOTHING,

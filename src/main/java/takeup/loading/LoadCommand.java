@@ -122,8 +122,8 @@ public final class LoadCommand implements Command {
                             : ".");
         }
         return film.index().equals(film.stock().boxSpeed())
-                ? "The camera sets itself to box speed."
-                : "The camera sets itself to box speed, " + film.stock().boxSpeed() + ", unless you set it to "
+                ? "The automatic camera uses box speed."
+                : "The automatic camera uses box speed, " + film.stock().boxSpeed() + ", unless you set it to "
                         + film.index() + ".";
     }
 

@@ -92,7 +92,8 @@ final class Zones {
         double past = highlights - tolerated;
         return " Shadows at " + shadows.ev100() + " ask for " + SettingChoice.pair(row) + "; the highlights, "
                 + Stops.words(span) + " up, then get " + Stops.words(highlights)
-                + (highlights < 0 ? " under" : " over") + " box speed, and this film bears " + Stops.words(tolerated)
+                + (highlights < 0 ? " under" : " over") + " box speed, and this film tolerates "
+                + Stops.words(tolerated)
                 + (Stops.above(past, 0) ? ": " + Stops.words(past) + " too much" : "") + ".";
     }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param camera the camera that it was in
  * @param film the film and its development
  * @param exposures what is on it
- * @param notes what is to be known of it
+ * @param notes what the lab should know of it
  */
 public record ExposedRoll(
         String roll,

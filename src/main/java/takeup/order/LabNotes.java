@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is to be known of a roll.
+ * What the lab should know of a roll.
  *
  * @param condition what the lab must know, in words
  * @param note words on the roll, where they are wanted

@@ -12,7 +12,7 @@ import takeup.text.English;
 
 /**
  * What is looked at before an order goes. Blocking: a roll without a frame, a roll number that is there twice, a
- * process that the film does not belong in, an index above the box speed without a push. All else is to be known only.
+ * process that the film does not belong in, an index above the box speed without a push. All else is a remark.
  */
 public final class OrderChecks {
     /** Rolls that a first order holds at most. Common practice: two to four until the first scans are back. */
@@ -135,7 +135,7 @@ public final class OrderChecks {
             note(
                     "bw-in-c41",
                     roll,
-                    "is black-and-white and ordered as C-41: only chromogenic film bears that, so look at the "
+                    "is black-and-white and ordered as C-41: only chromogenic film tolerates that, so look at the "
                             + "cassette (" + PrintedText.of(roll.film().stock()) + ")");
         }
     }

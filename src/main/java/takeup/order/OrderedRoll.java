@@ -17,7 +17,7 @@ import takeup.text.English;
  * @param framesExpected how many frames may come back as scans
  * @param body camera and back
  * @param date when it was loaded
- * @param notes what is to be known of it
+ * @param notes what the lab should know of it
  */
 public record OrderedRoll(
         String roll,

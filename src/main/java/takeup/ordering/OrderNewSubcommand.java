@@ -35,7 +35,7 @@ import takeup.order.Sender;
 import takeup.order.Wishes;
 import takeup.text.English;
 
-/** {@code takeup order new}: collects finished rolls, says what is to be known of them, and writes the order. */
+/** {@code takeup order new}: collects finished rolls, says what to watch out for, and writes the order. */
 @Command(
         name = "new",
         sortOptions = false,
@@ -216,7 +216,7 @@ final class OrderNewSubcommand implements Callable<Integer> {
     private void say(OrderDesk desk, Order made, List<OrderCheck> checks) {
         desk.console().line(made.order() + " for " + made.lab().name() + ", " + made.summary());
         chosenLines(made).forEach(desk.console()::line);
-        // What stops was read before the question; after --yes it is to be known all the same.
+        // What stops was read before the question; after --yes it is said all the same.
         checks.stream()
                 .filter(it -> yes || !it.isBlocking())
                 .forEach(it -> desk.console().line("to know: " + it.text()));

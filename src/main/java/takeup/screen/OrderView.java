@@ -47,7 +47,7 @@ final class OrderView {
         return lines;
     }
 
-    /** What is to be known before it goes, what stops it first. */
+    /** What to look at before it goes, what stops it first. */
     private static List<ListLine> toKnow(OrderDraft draft, int room) {
         List<ListLine> lines = new ArrayList<>();
         draft.checks()

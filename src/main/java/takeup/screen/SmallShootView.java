@@ -95,7 +95,7 @@ final class SmallShootView {
         int end = grid.put(column, 3, pair(timer, isAutomatic), fault.isPresent() ? TextRole.ALARM : TextRole.READOUT);
         grid.put(end + 1, 3, pair, TextRole.CAUTION);
         // The error is that of the setting in hand: it says nothing of this frame while the timer runs, or where the
-        // camera sets itself.
+        // camera is automatic.
         String error = isAutomatic ? "" : SettingText.error(state);
         String below = timer.map(it -> SettingText.timerBriefly(it, session)).orElse(error);
         grid.put(column, 4, Width.cut(below, columns - column), timer.isPresent() ? TextRole.STRONG : TextRole.NORMAL);

@@ -66,7 +66,7 @@ class AddedLightTest {
      * EI 400 is 2 stops above 100, so a light of EV x asks for f and t of EV x + 2.
      *
      * <p>1: EV 13 asks for EV 15; f/11 1/30 is 7 + 5 = 12: 3 over. The flash is right at 20 x sqrt(4) x sqrt(1/4) / 3 =
-     * f/6.67, Av 5.47; f/11 is 1.53 under. log2(2^3 + 2^-1.53) = 3.06. Colour negative 400 bears 3 over.
+     * f/6.67, Av 5.47; f/11 is 1.53 under. log2(2^3 + 2^-1.53) = 3.06. Colour negative 400 tolerates 3 over.
      *
      * <p>2: EV 10 asks for 12, which f/11 1/30 is: right. A guide number of 17 at 3 m, EI 400, full power: 17 x 2 / 3 =
      * f/11.33: right. log2(1 + 1) = 1.0.

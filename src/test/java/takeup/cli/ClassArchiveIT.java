@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +61,35 @@ class ClassArchiveIT {
         assertEquals(right, answer(moved, "warm again"));
     }
 
+    /** The scripts for shells lie ready, and the words for a Tab are the names of files: as the program has them. */
+    @Test
+    void completionAndVersionAreAnsweredAsTheProgramAnswersThemWithoutAJvm() {
+        Path home = Path.of(System.getProperty("takeup.home"));
+        Installed.run(scratch, "cam 645\nload cn400\nunload yes\nload cn400\n", List.of("line", "--data", "day"));
+        List<String> asked = List.of(
+                "completion bash",
+                "completion zsh",
+                "completion fish",
+                "completion --words stocks --data day",
+                "completion --words cameras",
+                "completion --words meters",
+                "completion --words labs",
+                "completion --words rolls --data day",
+                "completion --words orders --data day");
+        for (String words : asked) {
+            List<String> java = new ArrayList<>(List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-jar",
+                    home.resolve("takeup.jar").toString()));
+            java.addAll(List.of(words.split(" ")));
+            Installed.Ended program = Installed.run(Installed.process(scratch, Map.of(), java), "");
+            // Where a JVM is asked for, a JAVA_HOME that is not there ends the start script.
+            Installed.Ended script = Installed.run(
+                    Installed.program(scratch, Map.of("JAVA_HOME", "/nowhere"), List.of(words.split(" "))), "");
+            assertEquals(program.toString(), script.toString(), words);
+        }
+    }
+
     /** The packages hold the installed folder and nothing that fits one machine only. */
     @Test
     void thePackageHoldsAllButTheArchive() throws IOException {
@@ -81,7 +111,7 @@ class ClassArchiveIT {
                     installed
                             .filter(Files::isRegularFile)
                             .map(it -> "takeup/" + home.relativize(it))
-                            .filter(it -> !it.matches(".*(\\.jsa|\\.aot|/archive\\.txt)"))
+                            .filter(it -> !it.matches(".*(\\.jsa|\\.aot|/archive\\.txt|/lib/completion\\..*)"))
                             .sorted()
                             .toList(),
                     packed);

@@ -188,8 +188,8 @@ class CommandLineIT {
     }
 
     /**
-     * The contract's sample, field by field (2.1); numbers to as many decimals as stand there. EV 10 at EI 200 is 11:
-     * f/2.8 (3) and 1/250 (8). Box 400 against EI 200 is a stop.
+     * A sample of takeup meter (shoot.md), field by field; numbers to as many decimals as stand there. EV 10 at EI 200
+     * is 11: f/2.8 (3) and 1/250 (8). Box 400 against EI 200 is a stop.
      */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource(quoteCharacter = '`', textBlock = """
@@ -222,7 +222,7 @@ class CommandLineIT {
         suggestions.0.warnings,       []
         suggestions.0.best,           true
         """)
-    void theReadingOfTheContractIsAnsweredAsItSays(String field, String expected) throws JsonText.NotJson {
+    void theSampleReadingIsAnsweredFieldByField(String field, String expected) throws JsonText.NotJson {
         Installed.Ended meter = ran.get(SAMPLE).join();
         assertEquals(0, meter.status(), meter.toString());
         Json value = at(JsonText.read(meter.out()), field);

@@ -441,7 +441,7 @@ final class HostileFiles {
         return line.substring(0, line.lastIndexOf(",\"crc\"")) + "}";
     }
 
-    /** The line of a journal, with a CRC-32C of all in front of it (contract 3.3). */
+    /** The line of a journal, with a CRC-32C of all in front of it. */
     static String sealed(String object) {
         String front = object.substring(0, object.length() - 1);
         CRC32C crc = new CRC32C();

@@ -49,10 +49,10 @@ class LaunchTest {
     /** The one compiler is for what ends at once; a thousand pictures are matched in half the time with all of them. */
     @ParameterizedTest(name = "takeup {0}: one compiler {1}, from so many usual calls on {2}")
     @CsvSource({
-        "'', true, 3",
-        "--data day, true, 3",
-        "--version, true, 3",
-        "paths, true, 3",
+        "'', true, 2",
+        "--data day, true, 2",
+        "--version, true, 2",
+        "paths, true, 2",
         "line --json, true, 0.1",
         "frames --json, true, ''",
         "--data day rolls, true, ''",
@@ -66,6 +66,41 @@ class LaunchTest {
         assertEquals(
                 threshold.isEmpty() ? List.of() : List.of("-XX:CompileThresholdScaling=" + threshold),
                 told.stream().filter(it -> it.contains("CompileThreshold")).toList());
+    }
+
+    @Test
+    void theVersionIsToldWithoutAJvm() throws IOException {
+        program("java/release", "IMPLEMENTOR=\"Nobody\"\nJAVA_VERSION=\"17.0.9\"\n");
+        program("lib/version.txt", "1.2.3\n2026-09-12T00:00:00Z\n");
+        for (String asked : List.of("--version", "-V", "version")) {
+            assertEquals(List.of("takeup 1.2.3 of 2026-09-12, Java 17.0.9 in " + home.resolve("java")), told(asked));
+        }
+    }
+
+    /** What is no name of a profile or a roll is left out, as the program leaves it out. */
+    @Test
+    void theWordsForATabAreNamesOfFilesAndNeedNoJvm() throws IOException {
+        for (String file : List.of(
+                "profiles/stocks/cn400.json",
+                "profiles/stocks/bw400.json",
+                "day/profiles/stocks/mine.json",
+                "day/profiles/stocks/cn400.json",
+                "day/profiles/stocks/MINE.json",
+                "day/profiles/stocks/a b.json",
+                "day/profiles/stocks/-x.json",
+                "day/rolls/open/R0002.journal",
+                "day/rolls/finished/AB0001.journal",
+                "day/rolls/finished/R0001.journal.bad",
+                "day/orders/ORD-001.json",
+                "day/orders/ORD-001.html")) {
+            program(file, "");
+        }
+        String data = home.resolve("day").toString();
+        assertEquals(List.of("bw400", "cn400", "mine"), told("completion", "--words", "stocks", "--data", data));
+        assertEquals(List.of("AB0001", "R0002"), told("completion", "--words", "rolls", "--data", data));
+        assertEquals(List.of("ORD-001"), told("completion", "--words", "orders", "--data", data));
+        assertEquals(List.of(), told("completion", "--words", "rolls", "--data", data + "/nowhere"));
+        assertTrue(told("completion", "--words", "days", "--data", data).contains("days"), "the program refuses it");
     }
 
     @Test

@@ -108,7 +108,7 @@ class PairInHandTest {
     void theSettingInHandStaysOnlyWhileNoPairIsBetterByMoreThanASixth() throws IOException {
         List<JsonNode> answers = typed("cam 645", "load cn400", "set 8 60", "m ev 11.1", "m ev 11.5");
         assertTrue(answers.get(3).get("text").asText().contains("stays: f/8 1/60"));
-        // EV 12.5: f/8 1/60 is half a stop over, which negative film bears; f/9.5 1/60 is right.
+        // EV 12.5: f/8 1/60 is half a stop over, which negative film tolerates; f/9.5 1/60 is right.
         assertEquals("f/9.5 1/60", pair(answers.get(4)));
     }
 

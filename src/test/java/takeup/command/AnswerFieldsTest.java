@@ -15,7 +15,7 @@ import takeup.history.ShootState;
 import takeup.json.Json;
 import takeup.roll.RollId;
 
-/** What other programs read in an answer (contract 2.2), and lines about rolls that are not in memory. */
+/** What other programs read in an answer, and lines about rolls that are not in memory. */
 class AnswerFieldsTest {
     private static Json field(Shooting shooting, String name) {
         return shooting.answer()
@@ -26,7 +26,7 @@ class AnswerFieldsTest {
     }
 
     @Test
-    void aFrameAnswerCarriesWhatTheContractShows() {
+    void aFrameAnswerCarriesAllItsFields() {
         Shooting shooting = Shooting.medium("m ev10", "2.8 250", "4 125 x2");
         assertEquals("frame", shooting.answer().event());
         assertEquals(Json.of("R0001"), field(shooting, "roll"));
@@ -49,7 +49,7 @@ class AnswerFieldsTest {
         }
     }
 
-    // The events of contract 2.2, each with the lines that it covers.
+    // The events of an answer (files.md), each with the lines that it covers.
     @ParameterizedTest(name = "{0} answers {1}")
     @CsvSource({
         "4 125,frame",

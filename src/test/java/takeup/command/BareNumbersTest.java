@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Numbers without a sign, read off the rings in hand (contract 1.1, bare numbers). */
+/** Numbers without a sign, read off the rings in hand (reference-card.md). */
 class BareNumbersTest {
     @ParameterizedTest(name = "on {0}, {1} is {2}")
     @CsvSource(

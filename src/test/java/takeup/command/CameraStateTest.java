@@ -109,7 +109,7 @@ class CameraStateTest {
         shooting.refused(word + " on off");
     }
 
-    // Factor = (draw / focal length)^2, (1 + magnification)^2: reference/README.md, formulas, extension.
+    // Factor = (draw / focal length)^2, (1 + magnification)^2: the textbook formulas.
     @ParameterizedTest(name = "{0} takes {1} stops")
     @CsvSource({
         "ext 110mm,0.918865",

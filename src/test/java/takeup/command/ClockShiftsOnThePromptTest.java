@@ -16,10 +16,7 @@ import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.session.Playing;
 
-/**
- * The computer's clock is set while frames are logged: that is said in words, and nothing else comes of it (contract
- * 2.3, clock; 3.2, sequence).
- */
+/** The computer's clock is set while frames are logged: that is said in words, and nothing else comes of it. */
 class ClockShiftsOnThePromptTest {
     private static final String ORDER = "; the order of the frames is not touched";
 

@@ -12,7 +12,7 @@ import takeup.report.SetupText;
 
 /** What is on the lens, as a loss in words. */
 class FilterCommandTest {
-    // stops = log2(factor) = density / log10(2) = log2(ND number): reference/README.md, formulas; factors: Filter.
+    // stops = log2(factor) = density / log10(2) = log2(ND number): the textbook formulas; factors: Filter.
     @ParameterizedTest(name = "{0} takes {1} stops")
     @CsvSource({
         "filter yellow,1",

@@ -38,7 +38,7 @@ class FrameQuestionTest {
 
     /**
      * EI 200, EV 12 asks for EV 13. f/4 1/30 (4 + 5 = 9) is 4 over, one over box by the rating makes 5: colour negative
-     * 400 bears 3, and 5 is 2 outside. f/4 1/15 (8) is 5 over, 6 over box: 3 outside. f/22 1/125 (9 + 7 = 16) is 3
+     * 400 tolerates 3, and 5 is 2 outside. f/4 1/15 (8) is 5 over, 6 over box: 3 outside. f/22 1/125 (9 + 7 = 16) is 3
      * under, 2 under box: 1 outside; f/22 1/500 (18) is 5 under, 4 under box: 3 outside.
      */
     @Test

@@ -33,7 +33,7 @@ class GuideNumbersTest {
     }
 
     // N = GN x sqrt(ISO / 100) x sqrt(power) / distance; several heads: the root of the sum of squares
-    // (reference/README.md, formulas, flash).
+    // (the textbook formula of the guide number).
     // 118 ft is 35.97 m; 20 and 20 together are 28.28; 36 x 3.28084 / 10 = 11.81.
     @ParameterizedTest(name = "{0} is f/{1}")
     @CsvSource({

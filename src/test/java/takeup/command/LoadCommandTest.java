@@ -185,7 +185,7 @@ class LoadCommandTest {
         Shooting.medium().refused(line);
     }
 
-    // push_pull.csv: 400 at 800 is push 1, rated 200 developed normally is no pull. Limit: contract 2.3, a third of a
+    // push_pull.csv: 400 at 800 is push 1, rated 200 developed normally is no pull. Limit: a third of a
     // stop.
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({

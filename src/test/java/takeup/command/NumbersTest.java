@@ -56,7 +56,7 @@ class NumbersTest {
         assertEquals(aperture + " " + time, Shooting.pair(shooting.frame()));
     }
 
-    // The mark's exact value: reference/README.md, conventions, 1; half stops: contract 1.1, "other prints".
+    // The mark's exact value: the exact power of the root of two; half stops: common practice, no source.
     @ParameterizedTest(name = "{0} on {1}: {2} stops, {3} s")
     @CsvSource(
             delimiter = '|',

@@ -14,7 +14,7 @@ import takeup.advice.ExposureInHand;
 import takeup.exposure.Light;
 import takeup.history.ShootState;
 
-/** Light readings in every form (contract 1.3). The roll in hand is rated 200, one stop over ISO 100. */
+/** Light readings in every form. The roll in hand is rated 200, one stop over ISO 100. */
 class ReadingsTest {
     private static Light light(String meter, String line) {
         Shooting shooting = meter.isEmpty() ? Shooting.medium() : Shooting.medium("meter " + meter);
@@ -130,7 +130,7 @@ class ReadingsTest {
         assertEquals(method, light.method().word());
     }
 
-    // Tenths after a full stop: contract 1.3; f/8 and 1/125 is EV 13, at EI 200 EV 12 at ISO 100.
+    // Tenths after a full stop; f/8 and 1/125 is EV 13, at EI 200 EV 12 at ISO 100.
     @ParameterizedTest(name = "with tenths {0} is {1} stops")
     @CsvSource({
         "8.5,6.5",

@@ -126,7 +126,7 @@ class ScenesTest {
         flashed(shooting, "8 125", 0, 1, true);
     }
 
-    // Spot EVs 8 (doors) and 12.5 (kit): mean 10.25, span 4.5; the film bears 2 + 1. EI 320 is log2 3.2 = 1.68.
+    // Spot EVs 8 (doors) and 12.5 (kit): mean 10.25, span 4.5; the film tolerates 2 + 1. EI 320 is log2 3.2 = 1.68.
     @Test
     void whiteKitBeforeTheDarkBoathouseIsMoreThanTheFilmBears() {
         Shooting shooting = Shooting.of("cam 69", "load foma400", "meter spot");
@@ -139,7 +139,7 @@ class ScenesTest {
                 shooting.answer().text().contains("span 4.5 stops"),
                 shooting.answer().text());
         assertTrue(
-                shooting.answer().warnings().get(0).text().contains("bears 3 stops"),
+                shooting.answer().warnings().get(0).text().contains("tolerates 3 stops"),
                 shooting.answer().warnings().get(0).text());
         // The doors on zone III: 8 + 2 = 10, 6 - 11.68 = -5.68: 0.03 over, so the setting stays.
         shooting.type("m low 8 12.5 z3");
@@ -244,7 +244,8 @@ class ScenesTest {
         logs(shooting, "5.6 60", -1.7, -1.7, "thin");
     }
 
-    // f/16 1/250 at 200 is 8 + 8 - 1 = EV 15, f/5.6 1/125 is 5 + 7 - 1 = 11: mean 13, span 4. cn400 bears 1 + 3 = 4,
+    // f/16 1/250 at 200 is 8 + 8 - 1 = EV 15, f/5.6 1/125 is 5 + 7 - 1 = 11: mean 13, span 4. cn400 tolerates 1 + 3 =
+    // 4,
     // not exceeded.
     @Test
     void sunAndShadeTogetherAreSetForTheShadeOnNegative() {

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.json.Json;
 
-/** What a reading does to the setting in hand (contract 1.3, last paragraph). */
+/** What a reading does to the setting in hand. */
 class SettingInHandTest {
     // f/4 and 1/125 at EI 200 is right for EV 4 + 7 - 1 = 10 at ISO 100; each tenth of EV less is a tenth under. f/4.8
     // 1/125 is right for 10.5, f/3.3 1/125 for 9.5: from a third of a stop off on one of them is better by more than a

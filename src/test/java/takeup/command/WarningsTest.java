@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.report.SetupText;
 
-/** Warnings are given when what they warn of begins, and no oftener (contract 2.3). */
+/** Warnings are given when what they warn of begins, and no oftener. */
 class WarningsTest {
     @Test
     void overADayAtTheRegattaEachIsGivenWhereItBeginsAndNowhereElse() {

@@ -123,7 +123,8 @@ class WhyCommandTest {
         assertEquals(before, shooting.situation());
     }
 
-    // cn400 at EI 200 lies 1 over box, and in the highlights colour negative bears 4. EV 9 is EV 10 there: f/4 1/64 is
+    // cn400 at EI 200 lies 1 over box, and in the highlights colour negative tolerates 4. EV 9 is EV 10 there: f/4 1/64
+    // is
     // the best that can be held. With
     // nothing in hand EV 11, EV 12 there, is f/8 1/64.
     @Test
@@ -131,17 +132,17 @@ class WhyCommandTest {
         String text = Shooting.medium().type("m ev 9 13");
         assertTrue(
                 text.contains("Shadows at EV 9.0 ask for f/4 1/60; the highlights, 4 stops up, then get 5 stops over "
-                        + "box speed, and this film bears 4 stops: 1 stop too much."),
+                        + "box speed, and this film tolerates 4 stops: 1 stop too much."),
                 text);
         String two = Shooting.medium().type("m 5.6 125 and 8 125");
         assertTrue(
                 two.endsWith("Shadows at EV 11.0 ask for f/8 1/60; the highlights, 1 stop up, then get 2 stops "
-                        + "over box speed, and this film bears 4 stops."),
+                        + "over box speed, and this film tolerates 4 stops."),
                 two);
         assertFalse(Shooting.medium().type("m ev 9").contains("Shadows"));
     }
 
-    // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (reference/README.md, formulas, depth of field).
+    // 80 mm at f/2.8 and 3 m on 6x4.5: near 2.83, far 3.19 (the textbook formula of depth of field).
     @Test
     void withADistanceTheAnswerSaysWhatIsSharp() {
         assertTrue(Shooting.medium("set 3m", "hold f2.8").type("m ev10").contains(" Sharp from 2.83 m to 3.19 m."));

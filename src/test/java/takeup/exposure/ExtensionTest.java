@@ -67,7 +67,7 @@ class ExtensionTest {
         assertEquals(OptionalDouble.of(0), Extension.NONE.stops(OptionalDouble.empty()));
     }
 
-    /** As they are typed: contract, 1.2. */
+    /** As they are typed (reference-card.md). */
     @Test
     void itPrintsAsItIsTyped() {
         assertEquals("ext 110mm", new Extension(Extension.Kind.DRAW, 110).toString());

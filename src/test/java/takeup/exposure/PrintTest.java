@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.text.Plain;
 
-/** How apertures, times and stops are written: the forms are those of the contract, 1.1. */
+/** How apertures, times and stops are written: the forms are those of the trade. */
 class PrintTest {
     @ParameterizedTest(name = "{0} s prints as {1}")
     @CsvSource({

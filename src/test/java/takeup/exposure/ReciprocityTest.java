@@ -92,8 +92,8 @@ class ReciprocityTest {
     }
 
     /**
-     * Contract, 2.3: for stops the metered or the corrected time; for a table the metered one; for none what is past
-     * upToSeconds; never for a power.
+     * For stops the metered or the corrected time; for a table the metered one; for none what is past upToSeconds;
+     * never for a power.
      */
     @Test
     void whatLiesPastTheLastPointIsAGuess() {

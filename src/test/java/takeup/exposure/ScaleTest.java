@@ -68,7 +68,7 @@ class ScaleTest {
         assertEquals(third, Scale.THIRD.aperture(print).orElseThrow().stops(), 1e-6);
     }
 
-    /** Contract, 1.1: a value on no such scale (1/300, f/7.7) is literal. */
+    /** A value on no such scale (1/300, f/7.7) is literal. */
     @Test
     void aPrintOnNoScaleIsItsFaceValue() {
         assertEquals(7.7, Scale.anyAperture(7.7).exactFNumber(), 1e-9);

@@ -20,7 +20,10 @@ import takeup.kit.Kit;
 import takeup.kit.Warning;
 import takeup.roll.FrameWarnings;
 
-/** When the last frames are warned of: contract 2.3, or as the photographer wants it. A roll of 16. */
+/**
+ * When the last frames are warned of: a quarter of the roll but at most 5, or as the photographer wants it. A roll of
+ * 16.
+ */
 class FewLeftTest {
     private static final OffsetDateTime NOW = OffsetDateTime.parse("2026-09-12T15:00:00+02:00");
 

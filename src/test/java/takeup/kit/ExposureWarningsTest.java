@@ -22,7 +22,7 @@ import takeup.exposure.LongExposure;
 import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 
-/** When something is remarked on, and that the text names the limit (contract, 2.3). */
+/** When something is remarked on, and that the text names the limit. */
 class ExposureWarningsTest {
     /**
      * More than a third of a stop above box speed x 2^push, or pushed and not rated above box speed, or pulled and not
@@ -210,7 +210,7 @@ class ExposureWarningsTest {
     }
 
     /**
-     * Colour negative 400 bears 1 under, and 4 over in the highlights of a scene (until now the 3 of a whole frame
+     * Colour negative 400 tolerates 1 under, and 4 over in the highlights of a scene (until now the 3 of a whole frame
      * counted); reversal half a stop each way. Remedies differ: shadows first on negative, highlights on reversal.
      */
     @ParameterizedTest(name = "{0} stops on {1}: {2}")

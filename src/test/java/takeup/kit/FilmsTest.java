@@ -107,7 +107,7 @@ class FilmsTest {
 
     /**
      * The table's own tolerance: 2 % or 0.03 stop. Whether an answer given in stops lies past the table is counted
-     * otherwise here (contract, 2.3).
+     * otherwise here.
      */
     @ParameterizedTest(name = "{0}")
     @MethodSource("reciprocity_cases")

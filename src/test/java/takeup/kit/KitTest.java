@@ -119,10 +119,7 @@ class KitTest {
         assertEquals(why, kit.whyNot(Kit.Sort.STOCKS, key));
     }
 
-    /**
-     * Contract, 3.1: an unknown field is a warning with file, line and the nearest known name; the profile is used all
-     * the same.
-     */
+    /** An unknown field is a warning with file, line and the nearest known name; the profile is used all the same. */
     @Test
     void anUnknownFieldIsToldWhereTheProfileIsUsed() {
         assertTrue(kit.camera("box").isPresent());

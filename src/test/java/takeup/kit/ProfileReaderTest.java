@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.exposure.Light;
 
-/** A profile in, problems out: each says file, line, field and what is allowed (contract, 3.1). */
+/** A profile in, problems out: each says file, line, field and what is allowed. */
 class ProfileReaderTest {
     private static final String CAMERA = """
             {"name": "Boathouse box", "frameSize": "6x6",
@@ -185,7 +185,7 @@ class ProfileReaderTest {
         assertTrue(read.profile().isPresent());
     }
 
-    /** Contract, 3.1: marks replace the step; nothing is said of ends that stand beside them. */
+    /** Marks replace the step; nothing is said of ends that stand beside them. */
     @Test
     void marksReplaceTheStep() {
         ProfileReader.Read<Camera> read =
@@ -292,7 +292,7 @@ class ProfileReaderTest {
                 ProfileJson.camera("box", "again", ProfileJson.of(camera)).profile());
     }
 
-    /** Contract, 3.1: two focal lengths are a zoom; the lens reaches all between them. */
+    /** Two focal lengths are a zoom; the lens reaches all between them. */
     @Test
     void aZoomReachesFromItsShortEndToItsLong() {
         Lens zoom = Shipped.camera("35af").lens("28-90").orElseThrow();
@@ -304,7 +304,7 @@ class ProfileReaderTest {
         assertTrue(!fixed.isZoom() && fixed.reaches(85) && !fixed.reaches(80));
     }
 
-    /** Contract, 1.1: KEY is letters, digits, - and _. */
+    /** KEY is letters, digits, - and _. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({
         "645,true",
@@ -358,10 +358,7 @@ class ProfileReaderTest {
         assertEquals(Optional.empty(), read.profile());
     }
 
-    /**
-     * Contract, 3.1: a mark on no scale is literal, the others stand for their exact values: 1/5 is a third stop,
-     * 2^(-7/3) s.
-     */
+    /** A mark on no scale is literal, the others stand for their exact values: 1/5 is a third stop, 2^(-7/3) s. */
     @Test
     void irregularMarksAreReadAsTheyAreEngraved() {
         Camera camera = Shipped.camera("66");

@@ -36,8 +36,7 @@ class RingsTest {
     }
 
     /**
-     * Contract, 1.1: another print of a mark is that mark, what lies beyond the ends is on the same scale, anything
-     * else is literal.
+     * Another print of a mark is that mark, what lies beyond the ends is on the same scale, anything else is literal.
      */
     @ParameterizedTest(name = "f/{0} is {1} stops from f/1")
     @CsvSource({"5.6,5,f/5.6", "3.4,3.5,f/3.3", "13,7.5,f/13", "32,10,f/32", "2,2,f/2", "7.7,5.889717,f/7.7"})
@@ -47,8 +46,8 @@ class RingsTest {
     }
 
     /**
-     * Contract, 1.1: {@code 1/60} is 1/64 s, 1/2000 a mark of the scale beyond the dial, 1/300 literal, and so is what
-     * is longer than the dial.
+     * {@code 1/60} is 1/64 s, 1/2000 a mark of the scale beyond the dial, 1/300 literal, and so is what is longer than
+     * the dial.
      */
     @ParameterizedTest(name = "{0} s is {1} s")
     @CsvSource({
@@ -63,7 +62,7 @@ class RingsTest {
         assertEquals(exact, DIAL.read(print).exactSeconds(), 1e-9);
     }
 
-    /** Contract, 1.1: 125 is 1/125, 2 is 1/2, 1 is 1 s; marks longer than a second are not meant by a bare number. */
+    /** 125 is 1/125, 2 is 1/2, 1 is 1 s; marks longer than a second are not meant by a bare number. */
     @ParameterizedTest(name = "{0} is {1}")
     @CsvSource({"125,1/125", "2,1/2", "4,1/4", "8,1/8", "1,1s", "0.5,nothing", "300,nothing", "2000,nothing"})
     void aBareNumberIsWhatTheDialPrints(double number, String time) {
@@ -100,8 +99,8 @@ class RingsTest {
     }
 
     /**
-     * Contract, 2.1: past the longest mark by more than half a step (8 s times the root of 2 is 11.3 s) the time
-     * itself, to half a second up to 10 s, a second up to a minute, then five seconds.
+     * Past the longest mark by more than half a step (8 s times the root of 2 is 11.3 s) the time itself, to half a
+     * second up to 10 s, a second up to a minute, then five seconds.
      */
     @ParameterizedTest(name = "from a dial to 1 s, {0} s is {1}")
     @CsvSource({

@@ -153,9 +153,9 @@ class ShippedProfilesTest {
         assertEquals(Optional.empty(), ExposureWarnings.latitude(stock.stopsOverBox(stock.usualIndex()), stock));
     }
 
-    /** Contract, 3.1: the three samples. */
+    /** The three samples. */
     @Test
-    void theSamplesOfTheContractAreShippedAsTheyStand() {
+    void theSampleProfilesAreShippedAsTheyStand() {
         Camera camera = Shipped.camera("645");
         assertEquals("645 reflex", camera.name());
         assertEquals(FrameSize.SIX_BY_FOUR_AND_A_HALF, camera.frameSize());

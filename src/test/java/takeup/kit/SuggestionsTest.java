@@ -23,17 +23,16 @@ import takeup.exposure.Reciprocity;
 import takeup.exposure.Scale;
 
 /**
- * What to set (contract, 2.1). Unless said otherwise: the 645 reflex (full stops from 8 s to 1/1000, sync 1/60), its 80
- * mm in half stops, from f/2.8 (3 stops from f/1) to f/22 (9), nothing on the lens, nothing in hand. The time is
- * 2^(aperture - EV - index).
+ * What to set. Unless said otherwise: the 645 reflex (full stops from 8 s to 1/1000, sync 1/60), its 80 mm in half
+ * stops, from f/2.8 (3 stops from f/1) to f/22 (9), nothing on the lens, nothing in hand. The time is 2^(aperture - EV
+ * - index).
  */
 class SuggestionsTest {
     /**
-     * Contract, 2.1: {@code takeup meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance
-     * 3m}, first row.
+     * {@code takeup meter ev10 --camera 645 --lens 80 --stock cn400 --meter hand --hold f2.8 --distance 3m}, first row.
      */
     @Test
-    void theSampleOfTheContractComesOutAsPrinted() {
+    void theSampleReadingComesOutAsPrinted() {
         Suggestions advice = advice(new Case(10).stock("cn400").hold(f(2.8)).distance(3));
         assertEquals(13, advice.suggestions().size());
         Suggestion row = advice.suggestions().get(0);
@@ -127,7 +126,7 @@ class SuggestionsTest {
     /**
      * EI 100, so 1/250 (2^-8) wants an aperture of EV - 8: EV 13 f/5.6 (5); EV 13.25 lies between f/5.6 and f/6.7
      * (5.5). EV 13.3 is 0.3 over at f/5.6, 0.2 under at f/6.7: both are more than a sixth and less than a third, so the
-     * side that the film bears goes first (until now the smaller of the two did).
+     * side that the film tolerates goes first (until now the smaller of the two did).
      */
     @ParameterizedTest(name = "1/250 held at EV {0} on {1}: f/{2}, {3} stops")
     @CsvSource({
@@ -297,8 +296,8 @@ class SuggestionsTest {
     }
 
     /**
-     * Colour negative 400 bears one stop under and three over; push counts in (contract, 2.3). At EV 7 and f/2.8 each
-     * of these ratings meets a mark, 1/250 to 1/4.
+     * Colour negative 400 bears one stop under and three over; push counts in. At EV 7 and f/2.8 each of these ratings
+     * meets a mark, 1/250 to 1/4.
      */
     @ParameterizedTest(name = "rated {0}, pushed {1}: {2}")
     @CsvSource({
@@ -330,7 +329,7 @@ class SuggestionsTest {
         assertEquals(Optional.empty(), advice.bestOne());
     }
 
-    /** Contract, 2.1: lenses but no times: time and error are not known, the metered time is. EV 10, f/2.8: 2^-7. */
+    /** Lenses but no times: time and error are not known, the metered time is. EV 10, f/2.8: 2^-7. */
     @Test
     void aLensWithoutADialGetsNoTime() {
         Lens lens = Shipped.camera("645").lenses().get(0);

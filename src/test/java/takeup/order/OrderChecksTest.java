@@ -20,7 +20,7 @@ class OrderChecksTest {
         check(List.of(PLAIN), "");
     }
 
-    /** A third of a stop is borne (contract, warning push-mismatch): 500 on a film of 400; log2(640/400) is 0.68. */
+    /** A third of a stop is borne: 500 on a film of 400; log2(640/400) is 0.68. */
     @ParameterizedTest(name = "box {0}, rated {1}, pushed {2}: {3}")
     @CsvSource(textBlock = """
         400,  400,  0, ''

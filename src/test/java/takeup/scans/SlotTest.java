@@ -18,7 +18,7 @@ import takeup.roll.Film;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 
-/** What a lab is expected to scan of a roll: film of 400 that bears 1 stop under and 3 over. */
+/** What a lab is expected to scan of a roll: film of 400 that tolerates 1 stop under and 3 over. */
 class SlotTest {
     /** EV 11 at ISO 100 is f/4 at 1/125 s (tables of exposure values); film of 400 gets 2 stops more than it needs. */
     @Test
@@ -36,7 +36,9 @@ class SlotTest {
         assertEquals(3, Slot.of(roll(1, 4, 1 / 125.0)).get(0).overStops().orElseThrow(), 0.1);
     }
 
-    /** 1/8 s is four stops more than 1/125 s: 6 over; 1/1000 s is three stops less: 1 under, which the film bears. */
+    /**
+     * 1/8 s is four stops more than 1/125 s: 6 over; 1/1000 s is three stops less: 1 under, which the film tolerates.
+     */
     @Test
     void whatTheFilmDoesNotBearMayBeLeftOut() {
         List<Slot> slots = Slot.of(roll(0, 4, 1 / 8.0, 1 / 1000.0));

@@ -69,7 +69,9 @@ class ExposureBarTest {
         assertEquals("", grid.text());
     }
 
-    /** Pushed a stop, the film bears a stop less over and a stop more under: the same exposure is developed further. */
+    /**
+     * Pushed a stop, the film tolerates a stop less over and a stop more under: the same exposure is developed further.
+     */
     @Test
     void aPushedRollGetsThinLaterAndDenseSooner() {
         Session plain = Playing.of("cam 35", "load bw400 @400", "m 5.6 125", "set 5.6 125")
