@@ -1,5 +1,6 @@
 package takeup.screen;
 
+import takeup.command.Outcome;
 import takeup.drafting.OrderDraft;
 import takeup.session.KeyHelp;
 import takeup.session.Session;
@@ -35,14 +36,17 @@ final class FooterKeys {
     private Footer footer() {
         Footer footer = new Footer();
         boolean isAsked = session.question().isPresent() && !isTyped;
+        // Where no does something of its own, the usual answer is one key away.
+        boolean isEnterYes = isAsked
+                && session.question().flatMap(Outcome.NeedsConfirmation::ifNo).isPresent();
         if (isAsked) {
-            footer.answer("y", "yes");
+            footer.answer(isEnterYes ? "Enter" : "y", "yes");
             footer.answer("n", "no");
         }
         for (String key : KeyHelp.now(session, it -> !action(it).isEmpty())) {
             String action = action(key);
             boolean isEscape = key.equals("Esc");
-            if (isAsked && isEscape) {
+            if (isAsked && isEscape || isEnterYes && key.equals("Enter")) {
                 continue;
             }
             if (isLoadCheck && session.view().chosen() < 0 && (isEscape || key.equals("Enter"))) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.ShootInfo;
 import takeup.kit.FilmSize;
 import takeup.roll.Assignment;
+import takeup.screen.Screen;
 import takeup.session.Key;
 import takeup.session.Playing;
 
@@ -258,6 +259,7 @@ class ShootCommandTest {
         Playing day = Playing.of("cam 35", "shoot Church", "load bw400").lines("shoot Castle");
         assertTrue(
                 day.said().contains("Shoot: Castle") && day.said().contains("Is it for Castle now? y/n"), day.said());
+        assertTrue(Screen.render(day.shoot(), 100, 30).text().contains("Enter yes  n no"), day.said());
         day.press(Key.Name.ENTER);
         assertEquals("Castle", day.roll("R0001").assignment().orElseThrow().name());
         Playing left = Playing.of("cam 35", "shoot Church", "load bw400", "shoot Castle");
