@@ -38,16 +38,16 @@ public record Day(
      * What frames to come show.
      *
      * @param shoot the shoot that is open
-     * @param scene who and where, kept until it is changed
+     * @param scene who and where, kept until it is changed; empty where nothing is
      */
-    public record Showing(Optional<ShootInfo> shoot, Scene scene) {
-        static final Showing NOTHING = new Showing(Optional.empty(), Scene.NONE);
+    public record Showing(Optional<ShootInfo> shoot, Optional<Scene> scene) {
+        static final Showing NOTHING = new Showing(Optional.empty(), Optional.empty());
 
         /** On the next day: who and where lasts as long as the shoot does. */
         Showing carried(OffsetDateTime now) {
             Optional<ShootInfo> still =
                     shoot.filter(it -> !it.date().isBefore(now.minusHours(6).toLocalDate()));
-            return new Showing(still, still.isPresent() ? scene : Scene.NONE);
+            return new Showing(still, still.isPresent() ? scene : Optional.empty());
         }
     }
 
@@ -78,7 +78,7 @@ public record Day(
 
     /** Who and where on frames to come. */
     public Scene scene() {
-        return showing.scene();
+        return showing.scene().orElse(Scene.NONE);
     }
 
     public Optional<CameraPlace> active() {
@@ -148,12 +148,20 @@ public record Day(
     /** For another shoot. */
     public Day with(ShootInfo other) {
         return new Day(
-                cameras, metering, new Showing(Optional.of(other), scene()), plan, bag, silenced, routine, paper);
+                cameras,
+                metering,
+                new Showing(Optional.of(other), showing.scene()),
+                plan,
+                bag,
+                silenced,
+                routine,
+                paper);
     }
 
     /** With others or another place on frames to come. */
     public Day with(Scene other) {
-        return new Day(cameras, metering, new Showing(shoot(), other), plan, bag, silenced, routine, paper);
+        Optional<Scene> kept = Optional.of(other).filter(it -> !it.equals(Scene.NONE));
+        return new Day(cameras, metering, new Showing(shoot(), kept), plan, bag, silenced, routine, paper);
     }
 
     /** With another plan. */

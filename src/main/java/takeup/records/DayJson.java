@@ -18,7 +18,6 @@ import takeup.day.Plan;
 import takeup.json.Json;
 import takeup.kit.Hold;
 import takeup.roll.Film;
-import takeup.roll.Scene;
 
 /** A day as the next one takes it over, and what is in hand, to JSON and back. */
 final class DayJson {
@@ -93,11 +92,11 @@ final class DayJson {
         if (!day.routine()) {
             json.and("routine", false);
         }
-        if (!day.scene().equals(Scene.NONE)) {
+        day.showing().scene().ifPresent(it -> {
             Json.Obj scene = Json.object();
-            SceneJson.put(scene, day.scene());
+            SceneJson.put(scene, it);
             json.and("scene", scene);
-        }
+        });
         Json.Obj plan = ShootPlanJson.of(day);
         if (!plan.fields().isEmpty()) {
             json.and("job", plan);
@@ -140,7 +139,7 @@ final class DayJson {
                         fields.inside("flash").map(FlashLightJson::read)),
                 new Day.Showing(
                         plan.flatMap(ShootPlanJson::openShoot),
-                        fields.inside("scene").map(SceneJson::scene).orElse(Scene.NONE)),
+                        fields.inside("scene").map(SceneJson::scene)),
                 plan.map(ShootPlanJson::plan).orElse(Plan.NONE),
                 plan.map(ShootPlanJson::bag).orElse(Bag.NONE),
                 Set.of(),

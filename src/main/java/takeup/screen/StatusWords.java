@@ -24,12 +24,15 @@ final class StatusWords {
         RatingText.nextCard(state).map(TextFit::plate).ifPresent(words::add);
         StatusText.reciprocity(state).map(TextFit::plate).ifPresent(words::add);
         SetupText.marks(state.inHand()).forEach(it -> words.add(StyledText.strong(it)));
-        Scene kept = state.day().scene();
+        state.day().showing().scene().ifPresent(it -> addScene(it, words));
+        return words;
+    }
+
+    private static void addScene(Scene kept, List<StyledText> words) {
         if (!kept.people().isEmpty()) {
             words.add(StyledText.strong("WITH " + String.join(", ", kept.people())));
         }
         kept.place().name().ifPresent(it -> words.add(StyledText.strong("AT " + it)));
-        return words;
     }
 
     /** The standing warnings alone, on one line. */

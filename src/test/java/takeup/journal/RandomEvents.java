@@ -417,7 +417,9 @@ public final class RandomEvents {
         return new Day(
                 cameras,
                 metering,
-                new Day.Showing(maybe(this::shoot), Scene.NONE.with(people()).with(shootPlace())),
+                new Day.Showing(
+                        maybe(this::shoot),
+                        maybe(() -> Scene.NONE.with(List.of(words())).with(shootPlace()))),
                 plan,
                 bag,
                 Set.of(),
