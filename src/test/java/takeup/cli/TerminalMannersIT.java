@@ -112,6 +112,24 @@ class TerminalMannersIT {
         }
     }
 
+    /** A folder lies in the place of the file: the roll is out, its export is not said to be there, and why is. */
+    @Test
+    void anExportThatFailedIsNotClaimed() throws IOException {
+        roll();
+        Path export = Files.createDirectory(scratch.resolve("day/exports/R0001.json"));
+        List<String> steps = List.of(
+                "see 15 left",
+                type("unload yes\r"),
+                "see the export of R0001 could not be written",
+                type("quit\r"),
+                "pause 5000");
+        Installed.Ended failed = ended(0, screen(steps));
+        assertFalse(failed.out().contains("Its JSON is"), failed.out());
+        Files.delete(export);
+        ended(0, screen(List.of("see NO FILM", type("quit\r"), "pause 5000")));
+        assertTrue(Files.readString(export).contains("\"R0001\""), "the next start writes it");
+    }
+
     private static Installed.Ended ended(int status, Installed.Ended ended) {
         assertTrue(
                 ended.out().endsWith("status " + status + "\n") && !ended.out().contains("waited in vain"),
