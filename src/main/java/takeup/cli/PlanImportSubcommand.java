@@ -27,7 +27,8 @@ import takeup.report.PlanJson;
         name = "import",
         description = {
             "Reads moments from a CSV file into the plan: all of them, or none and what is wrong with each line.",
-            "The file's first line names the columns: time, moment, and any of date, wants, must, camera, back, light."
+            "The file's first line names the columns: time, moment, and any of date, wants, must, camera, back, light.",
+            "Other columns are left out, and named."
         },
         footer = {"", "For example:", "  takeup plan import day.csv"})
 final class PlanImportSubcommand implements Callable<Integer> {
@@ -57,11 +58,8 @@ final class PlanImportSubcommand implements Callable<Integer> {
 
     private static String text(Path file) throws IOException {
         try {
-            return InputFile.text(file, LARGEST);
+            return InputFile.textOfSpreadsheet(file, LARGEST);
         } catch (InputFile.Unusable e) {
-            if (e.fault() == InputFile.Fault.NOT_UTF8) {
-                throw new CommandFailed(1, file + ":1: this " + e.fault().words() + " text");
-            }
             throw new CommandFailed(1, file + (Files.exists(file) ? " is no small file of text" : " is not there"));
         }
     }
@@ -76,6 +74,9 @@ final class PlanImportSubcommand implements Callable<Integer> {
             read.problems().forEach(console::error);
             console.error("nothing was planned: put these lines right and read the file again");
             return 1;
+        }
+        if (!read.leftOut().isEmpty()) {
+            console.error(name + ": left out, since a plan has no such column: " + String.join(", ", read.leftOut()));
         }
         Optional<Outcome.Accepted> added = read.does();
         if (added.isPresent()) {

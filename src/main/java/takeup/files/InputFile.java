@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,6 +52,41 @@ public final class InputFile {
 
     /** The text of a plain file of at most so many bytes, without the mark that some editors put in front. */
     public static String text(Path path, long largest) throws IOException {
+        return decoded(path, bytes(path, largest), StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The same of a table that some spreadsheet wrote: UTF-8, UTF-16 where its mark or its noughts say so, and else
+     * Windows-1252, which holds all of Latin-1.
+     */
+    public static String textOfSpreadsheet(Path path, long largest) throws IOException {
+        byte[] bytes = bytes(path, largest);
+        Optional<Charset> wide = wide(bytes);
+        if (wide.isPresent()) {
+            return decoded(path, bytes, wide.get());
+        }
+        try {
+            return decoded(path, bytes, StandardCharsets.UTF_8);
+        } catch (Unusable e) {
+            return new String(bytes, Charset.forName("windows-1252"));
+        }
+    }
+
+    private static Optional<Charset> wide(byte[] bytes) {
+        if (bytes.length < 2 || bytes.length % 2 != 0) {
+            return Optional.empty();
+        }
+        int first = bytes[0] & 0xff;
+        int second = bytes[1] & 0xff;
+        if (first == 0xff && second == 0xfe || first != 0 && second == 0) {
+            return Optional.of(StandardCharsets.UTF_16LE);
+        }
+        return first == 0xfe && second == 0xff || first == 0 && second != 0
+                ? Optional.of(StandardCharsets.UTF_16BE)
+                : Optional.empty();
+    }
+
+    private static byte[] bytes(Path path, long largest) throws IOException {
         if (!Files.isRegularFile(path)) {
             throw new Unusable(path, Fault.NOT_A_FILE);
         }
@@ -62,11 +98,12 @@ public final class InputFile {
         if (bytes.length > largest) {
             throw new Unusable(path, Fault.TOO_LARGE);
         }
+        return bytes;
+    }
+
+    private static String decoded(Path path, byte[] bytes, Charset charset) throws Unusable {
         try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
+            String text = charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
             throw new Unusable(path, Fault.NOT_UTF8);

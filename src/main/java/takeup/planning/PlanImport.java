@@ -25,8 +25,8 @@ import takeup.text.Nearest;
 /**
  * Key moments from a small CSV file. Its first line names the columns: {@code time} and {@code moment}, and any of
  * {@code date}, {@code wants}, {@code must}, {@code camera}, {@code back}, {@code light}. Commas, semicolons or tabs
- * part them. A moment of the same name, day and time as one in the plan takes its place, so that a file can be read
- * twice.
+ * part them; any other column is left out, and named. A moment of the same name, day and time as one in the plan takes
+ * its place, so that a file can be read twice; what a file has no column for stays as it is.
  */
 public final class PlanImport {
     private static final List<String> COLUMNS =
@@ -37,6 +37,8 @@ public final class PlanImport {
     private final String file;
     private final List<String> problems = new ArrayList<>();
     private final Map<String, Integer> columns = new LinkedHashMap<>();
+    private final List<String> leftOut = new ArrayList<>();
+    private int width;
     private List<String> row = List.of();
 
     private PlanImport(CommandContext context, String file) {
@@ -53,8 +55,9 @@ public final class PlanImport {
      *
      * @param problems each with file, line and what to do; empty where all is well
      * @param does what is to be written; empty where nothing is
+     * @param leftOut the columns that a plan does not have
      */
-    public record Read(List<String> problems, Optional<Outcome.Accepted> does) {}
+    public record Read(List<String> problems, Optional<Outcome.Accepted> does, List<String> leftOut) {}
 
     /** Reads the text of a file. */
     public static Read read(String text, String file, ShootState situation, OffsetDateTime now, String letters) {
@@ -62,7 +65,8 @@ public final class PlanImport {
         if (text.length() > LARGEST) {
             return new Read(
                     List.of(file + ":1: this is no plan for a day: it has more than " + LARGEST + " characters"),
-                    Optional.empty());
+                    Optional.empty(),
+                    List.of());
         }
         return sheet.read(text);
     }
@@ -70,12 +74,13 @@ public final class PlanImport {
     private Read read(String text) {
         List<Cells> rows = rows(text.startsWith("\uFEFF") ? text.substring(1) : text);
         if (!problems.isEmpty()) {
-            return new Read(problems, Optional.empty());
+            return new Read(problems, Optional.empty(), leftOut);
         }
         if (rows.isEmpty()) {
             return new Read(
                     List.of(file + ":1: it is empty: the first line names the columns, such as time,moment,wants,must"),
-                    Optional.empty());
+                    Optional.empty(),
+                    leftOut);
         }
         heads(rows.get(0));
         List<KeyMoment> moments = new ArrayList<>();
@@ -91,35 +96,56 @@ public final class PlanImport {
                 if (same.isEmpty()) {
                     last++;
                     moments.add(moment);
-                } else if (!same.get().equals(moment.numbered(same.get().number()))) {
-                    moments.add(moment.numbered(same.get().number()));
+                } else if (!same.get().equals(over(same.get(), moment))) {
+                    moments.add(over(same.get(), moment));
                 }
             } catch (CommandRejected e) {
                 problems.add(file + ":" + cells.line + ": " + e.getMessage());
             }
         }
         if (!problems.isEmpty() || moments.isEmpty()) {
-            return new Read(problems, Optional.empty());
+            return new Read(problems, Optional.empty(), leftOut);
         }
         try {
             return new Read(
                     problems,
                     Optional.of(PlanCommand.planned(
-                            context, moments, English.count(moments.size(), "moment") + " into the plan", "")));
+                            context, moments, English.count(moments.size(), "moment") + " into the plan", "")),
+                    leftOut);
         } catch (CommandRejected e) {
-            return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty());
+            return new Read(List.of(file + ":1: " + e.getMessage()), Optional.empty(), leftOut);
         }
     }
 
+    /** A moment of the plan as the file has it now; of what the file has no column for nothing changes. */
+    private KeyMoment over(KeyMoment known, KeyMoment read) {
+        boolean hasPlace = columns.containsKey("camera") || columns.containsKey("back");
+        return new KeyMoment(
+                known.number(),
+                read.at(),
+                read.name(),
+                columns.containsKey("wants") ? read.wants() : known.wants(),
+                columns.containsKey("must") ? read.must() : known.must(),
+                hasPlace ? read.camera() : known.camera(),
+                hasPlace ? read.back() : known.back(),
+                columns.containsKey("light") ? read.ev100() : known.ev100());
+    }
+
     private void heads(Cells first) {
-        for (int at = 0; at < first.cells.size(); at++) {
-            String name = DateTimeParser.small(first.cells.get(at).strip());
-            if (!COLUMNS.contains(name)) {
-                problems.add(file + ":" + first.line + ": "
-                        + (name.isEmpty() ? "a column has no name" : name + " is no column of a plan")
-                        + Nearest.question(name, COLUMNS) + "; they are " + String.join(", ", COLUMNS));
-            } else if (columns.put(name, at) != null) {
-                problems.add(file + ":" + first.line + ": " + name + " is there twice");
+        width = first.cells.size();
+        for (int at = 0; at < width; at++) {
+            String head = first.cells.get(at).strip();
+            String name = DateTimeParser.small(head);
+            String question = Nearest.question(name, COLUMNS);
+            if (COLUMNS.contains(name)) {
+                if (columns.put(name, at) != null) {
+                    problems.add(file + ":" + first.line + ": " + name + " is there twice");
+                }
+            } else if (name.isEmpty() || question.isEmpty()) {
+                leftOut.add(name.isEmpty() ? "column " + (at + 1) + ", which has no name" : head);
+            } else {
+                problems.add(file + ":" + first.line + ": " + name + " is no column of a plan" + question
+                        + "; they are " + String.join(", ", COLUMNS));
             }
         }
         if (problems.isEmpty() && !(columns.containsKey("time") && columns.containsKey("moment"))) {
@@ -133,15 +159,13 @@ public final class PlanImport {
     }
 
     private KeyMoment moment(int number) {
-        for (int at = columns.size(); at < row.size(); at++) {
+        for (int at = width; at < row.size(); at++) {
             if (!row.get(at).isBlank()) {
                 throw new CommandRejected(
                         "this line has more cells than there are columns; a cell with a comma in it is put in quotes");
             }
         }
-        LocalTime time = DateTimeParser.time(cell("time"))
-                .orElseThrow(() -> new CommandRejected(
-                        (cell("time").isEmpty() ? "nothing" : cell("time")) + " is no time of day, such as 16:30"));
+        LocalTime time = SheetValues.time(cell("time"));
         if (cell("moment").isEmpty()) {
             throw new CommandRejected("the moment has no name");
         }
@@ -152,10 +176,7 @@ public final class PlanImport {
                 .map(ShootInfo::date)
                 .filter(it -> it.isAfter(today))
                 .orElse(today);
-        LocalDate date = cell("date").isEmpty()
-                ? usual
-                : DateTimeParser.date(cell("date"), today)
-                        .orElseThrow(() -> new CommandRejected(cell("date") + " is no date, such as 2026-09-12"));
+        LocalDate date = cell("date").isEmpty() ? usual : SheetValues.date(cell("date"), today);
         int wants = cell("wants").isEmpty() ? 0 : MomentParser.frames(cell("wants"));
         boolean must = switch (DateTimeParser.small(cell("must"))) {
             case "must", "yes", "y", "x", "true", "1" -> true;
@@ -185,6 +206,7 @@ public final class PlanImport {
     /** The rows, without empty ones and those that begin with #. A cell may stand in quotes, a quote in it doubled. */
     private List<Cells> rows(String text) {
         char part = parted(text);
+        boolean saysSeparator = text.startsWith("sep=");
         List<Cells> rows = new ArrayList<>();
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
@@ -214,7 +236,7 @@ public final class PlanImport {
                 cells.add(cell.toString());
                 cell.setLength(0);
                 boolean isEmpty = cells.stream().allMatch(String::isBlank);
-                if (!isEmpty && !cells.get(0).startsWith("#")) {
+                if (!isEmpty && !cells.get(0).startsWith("#") && !(saysSeparator && begun == 1)) {
                     rows.add(new Cells(begun, List.copyOf(cells)));
                 }
                 cells.clear();
@@ -232,8 +254,11 @@ public final class PlanImport {
         return rows;
     }
 
-    /** What parts the cells, as the line that names the columns has it. */
+    /** What parts the cells: as a first line {@code sep=;} says, else as the line that names the columns has it. */
     private static char parted(String text) {
+        if (text.length() > 4 && text.startsWith("sep=") && text.charAt(4) != '\r' && text.charAt(4) != '\n') {
+            return text.charAt(4);
+        }
         for (String line : text.split("\n")) {
             if (!line.isBlank() && !line.startsWith("#")) {
                 char other = line.indexOf('\t') >= 0 ? '\t' : ',';

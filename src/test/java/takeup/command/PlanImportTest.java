@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import takeup.day.KeyMoment;
 import takeup.planning.PlanImport;
 import takeup.report.MomentText;
 
@@ -83,7 +85,7 @@ class PlanImportTest {
         assertTrue(read(Shooting.of(), "16:30,Prize-giving\n")
                 .problems()
                 .get(0)
-                .startsWith("day.csv:1: 16:30 is no column of a plan"));
+                .startsWith("day.csv:1: the first line must name the columns time and moment"));
         assertTrue(read(Shooting.of(), "time,momnet\n").problems().get(0).contains("did you mean moment?"));
         assertTrue(read(Shooting.of(), "time,wants\n")
                 .problems()
@@ -91,6 +93,59 @@ class PlanImportTest {
                 .contains("must name the columns time and moment"));
         assertTrue(read(Shooting.of(), "time,moment,time\n").problems().get(0).contains("time is there twice"));
         assertTrue(read(Shooting.of(), "\n# nothing\n").problems().get(0).contains("empty"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        4:30 PM      | 12.09.2026 | 2026-09-12T16:30
+        4.30 pm      | 12/09/2026 | refused
+        12:05 AM     | 13/09/2026 | 2026-09-13T00:05
+        12:05 p.m.   | 9/13/2026  | 2026-09-13T12:05
+        16:30:00     | 2026-09-12 | 2026-09-12T16:30
+        1630         | 13.9.2026  | 2026-09-13T16:30
+        4 pm         | 09/09/2027 | 2027-09-09T16:00
+        13:30 PM     | 2026-09-12 | refused
+        16:60        | 2026-09-12 | refused
+        25           | 2026-09-12 | refused
+        16:30        | 31.02.2027 | refused
+        """)
+    void timesAndDatesAreReadAsSpreadsheetsWriteThem(String time, String date, String at) {
+        PlanImport.Read read = read(Shooting.of(), "time;date;moment\n" + time + ";" + date + ";Prize-giving\n");
+        assertEquals(
+                at,
+                read.does()
+                        .map(it -> it.after().day().plan().moments().get(0).at().toString())
+                        .orElse("refused"));
+    }
+
+    @Test
+    void otherColumnsAreNamedAndLeftOutAndASeparatorMayBeSaid() {
+        PlanImport.Read read = read(
+                Shooting.of(), "sep=;\nTelephone;time;Colour of the boat;moment;\n555;16:30;red;Prize-giving, all;x\n");
+        assertEquals(List.of(), read.problems());
+        assertEquals(List.of("Telephone", "Colour of the boat", "column 5, which has no name"), read.leftOut());
+        assertEquals(
+                "Prize-giving, all",
+                read.does().orElseThrow().after().day().plan().moments().get(0).name());
+    }
+
+    @Test
+    void whatAFileHasNoColumnForStaysAsItIs() {
+        Shooting shooting = Shooting.of("plan 16:30 Prize-giving wants 12 must cam 645 2 light ev12");
+        assertEquals(
+                Optional.empty(),
+                read(shooting, "time,moment\n16:30,Prize-giving\n").does());
+        KeyMoment wanted = read(shooting, "time,moment,wants,light\n16:30,Prize-giving,20,\n")
+                .does()
+                .orElseThrow()
+                .after()
+                .day()
+                .plan()
+                .moments()
+                .get(0);
+        assertEquals(
+                "16:30 Prize-giving, wants 20, must, 645 back 2",
+                MomentText.planned(wanted, wanted.at()).replaceFirst("^\\S+ ", ""));
     }
 
     @Test
