@@ -81,7 +81,7 @@ public final class LoadCommand implements Command {
                 .shoot()
                 .ifPresent(
                         it -> entries.add(new JournalEntry.OnRoll(id, new RollEvent.ShootAssigned(it.assignment()))));
-        ofBag.entry().ifPresent(entries::add);
+        entries.addAll(ofBag.entries());
         Reply reply = context.reply(entries);
         List<Warning> warnings =
                 new ArrayList<>(WarningText.begunBetween(context.state(), reply.after(), context.now()));

@@ -1,6 +1,7 @@
 package takeup.report;
 
 import java.util.Locale;
+import takeup.roll.Condition;
 import takeup.roll.Roll;
 
 /** What is said about a roll in many places: {@code 23 left}. */
@@ -20,10 +21,15 @@ public final class RollText {
         if (roll.state() == Roll.State.REWOUND) {
             words.append(", REWOUND after frame ").append(roll.lastPassed());
         }
-        roll.conditions()
-                .forEach(it -> words.append(", ")
-                        .append(it.kind().toString().toUpperCase(Locale.ROOT))
-                        .append(it.words().map(more -> " " + more).orElse("")));
+        roll.conditions().forEach(it -> words.append(", ").append(label(it)));
         return words.toString();
+    }
+
+    /** The kind in capitals, then the words; words of another kind stand for themselves. */
+    private static String label(Condition condition) {
+        String kind = condition.kind().toString().toUpperCase(Locale.ROOT);
+        return condition.kind() == Condition.Kind.OTHER
+                ? condition.words().orElse(kind)
+                : kind + condition.words().map(more -> " " + more).orElse("");
     }
 }

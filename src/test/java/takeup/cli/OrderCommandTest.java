@@ -104,6 +104,15 @@ class OrderCommandTest {
     }
 
     @Test
+    void expiredFilmOfTheBagIsToldToTheLab() throws IOException {
+        written(
+                scratch.resolve("data"),
+                "bag add 2 cn400 120 expires 2019-03\ncam 645 1\nload cn400\nm 5.6 125\n4 125\nunload yes\n");
+        check(run("new"), 0, "ORD-001");
+        check(run("show", "1"), 0, "· EXPIRED 2019-03");
+    }
+
+    @Test
     void aFolderOfFilesIsEnoughForAnOrder() throws IOException {
         check(from("new", "--reference", "Regatta crew portraits"), 0, "ORD-001 for The lab, 1 roll: 1 C-41, NORMAL");
         assertTrue(
