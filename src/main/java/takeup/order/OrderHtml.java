@@ -55,12 +55,12 @@ public final class OrderHtml {
             .rolls td.known b { font-size: 12.5pt; }
             .rolls td.known span, .rolls td.dev span { font-size: 9pt; }
             .rolls td.film { font-size: 8pt; }
-            .rolls .number { width: 20mm; }
+            .rolls .number { width: 24mm; }
             .rolls .yours { width: 14mm; }
             .rolls td.yours { font-size: 11pt; }
-            .rolls .process { width: 33mm; }
+            .rolls .process { width: 32mm; }
             .rolls .dev { width: 48mm; }
-            .rolls .film { width: 29mm; }
+            .rolls .film { width: 28mm; }
             .rolls td.dev .normal { font-size: 12.5pt; }
             .push, .pull { display: inline-block; font-size: 12.5pt; line-height: 1; padding: 0.5mm 0.6mm; \
             margin: 0 0 0.4mm; }
