@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
@@ -80,8 +81,12 @@ public final class SidecarFiles {
         FAILED
     }
 
-    /** A sidecar as it should be: its scan and its text. */
-    private record Wanted(String file, Path scan, String text) {}
+    /**
+     * A sidecar as it should be.
+     *
+     * @param ofFirstVersion what version 1.0.0 may have written in its place
+     */
+    private record Wanted(String file, Path scan, String text, Supplier<List<String>> ofFirstVersion) {}
 
     /** Writes one for each scan that shows a frame; false if one could not be written. */
     public boolean write(Roll roll, Review review, Naming naming) {
@@ -138,7 +143,8 @@ public final class SidecarFiles {
                 List<Frame> frames = places.stream().map(roll.frames()::get).toList();
                 Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
                 String text = Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), madeBy);
-                all.add(new Wanted(placed.file(), scan, text));
+                all.add(new Wanted(
+                        placed.file(), scan, text, () -> Sidecar.ofFirstVersion(roll, frames, ScanDate.of(scan))));
             }
         }
         return all;
@@ -151,9 +157,9 @@ public final class SidecarFiles {
         }
         List<Path> paths = naming.sidecars(wanted.scan);
         Path usual = paths.get(0);
-        Path path = isAnothers(usual) ? paths.get(1) : usual;
+        Path path = isAnothers(usual, wanted) ? paths.get(1) : usual;
         try {
-            if (isAnothers(path)) {
+            if (isAnothers(path, wanted)) {
                 out.error(usual.getFileName() + " and " + path.getFileName()
                         + " are another program's and are not touched");
                 return Outcome.FAILED;
@@ -187,9 +193,15 @@ public final class SidecarFiles {
     }
 
     /** Whether something is there that takeup did not write, or that was changed since. */
-    private static boolean isAnothers(Path path) {
+    private static boolean isAnothers(Path path, Wanted wanted) {
         return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
-                && read(path).filter(SidecarDigest::isOwn).isEmpty();
+                && read(path).filter(it -> isOwn(it, wanted)).isEmpty();
+    }
+
+    private static boolean isOwn(String text, Wanted wanted) {
+        return SidecarDigest.isOwn(text)
+                || text.contains(">takeup 1.0.0<")
+                        && wanted.ofFirstVersion.get().contains(text);
     }
 
     private static Optional<String> read(Path path) {

@@ -44,24 +44,9 @@ public final class Sidecar {
     public static String of(
             Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, MadeBy madeBy) {
         try {
-            XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
             XMPMetaFactory.getSchemaRegistry().registerNamespace(SidecarDigest.SPACE, "takeup");
-            XMPMeta meta = XMPMetaFactory.create();
-            Frame frame = frames.get(0);
-            exposure(meta, roll, RollJson.shown(frame));
-            // Exif's DateTimeDigitized has this name in XMP.
-            scannedAt.ifPresent(it -> set(meta, XMPConst.NS_XMP, "CreateDate", it));
-            set(meta, XMPConst.NS_TIFF, "Model", roll.camera(frame).name());
-            meta.setLocalizedText(
-                    XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
-            meta.setLocalizedText(
-                    XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
+            XMPMeta meta = facts(roll, frames, scannedAt, verdict, madeBy.version());
             scene(meta, roll, frames);
-            for (String subject : subjects(roll, frames, verdict)) {
-                meta.appendArrayItem(
-                        XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
-            }
-            set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + madeBy.version());
             madeBy.folder().ifPresent(it -> set(meta, SidecarDigest.SPACE, "folder", it));
             for (Frame each : frames) {
                 if (each.id().isPresent()) {
@@ -74,11 +59,7 @@ public final class Sidecar {
                 }
             }
             set(meta, SidecarDigest.SPACE, SidecarDigest.NAME, SidecarDigest.OPEN);
-            SerializeOptions options = new SerializeOptions()
-                    .setUseCanonicalFormat(true)
-                    .setNewline("\n")
-                    .setReadOnlyPacket(true);
-            return SidecarDigest.sealed(XMPMetaFactory.serializeToString(meta, options) + "\n");
+            return SidecarDigest.sealed(text(meta));
         } catch (XMPException e) {
             throw new IllegalStateException("this frame cannot be written as XMP: " + e.getMessage(), e);
         }
@@ -112,6 +93,51 @@ public final class Sidecar {
             tenThousandths = 0;
         }
         return whole + "," + Plain.decimals(tenThousandths / 10_000.0, 4) + (value < 0 ? below : above);
+    }
+
+    /**
+     * What version 1.0.0 wrote of these frames, with this verdict or another: it left no mark by which its files could
+     * be known.
+     */
+    public static List<String> ofFirstVersion(Roll roll, List<Frame> frames, Optional<String> scannedAt) {
+        try {
+            List<String> texts = new ArrayList<>();
+            for (String verdict : List.of("", "thin", "good", "dense")) {
+                texts.add(text(
+                        facts(roll, frames, scannedAt, Optional.of(verdict).filter(it -> !it.isEmpty()), "1.0.0")));
+            }
+            return texts;
+        } catch (XMPException e) {
+            return List.of();
+        }
+    }
+
+    private static XMPMeta facts(
+            Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict, String version)
+            throws XMPException {
+        XMPMetaFactory.getSchemaRegistry().registerNamespace(EXIF_EX, "exifEX");
+        XMPMeta meta = XMPMetaFactory.create();
+        Frame frame = frames.get(0);
+        exposure(meta, roll, RollJson.shown(frame));
+        // Exif's DateTimeDigitized has this name in XMP.
+        scannedAt.ifPresent(it -> set(meta, XMPConst.NS_XMP, "CreateDate", it));
+        set(meta, XMPConst.NS_TIFF, "Model", roll.camera(frame).name());
+        meta.setLocalizedText(XMPConst.NS_DC, "description", "", XMPConst.X_DEFAULT, clean(description(roll, frames)));
+        meta.setLocalizedText(
+                XMPConst.NS_EXIF, "UserComment", "", XMPConst.X_DEFAULT, clean(comment(roll, frame, verdict)));
+        for (String subject : subjects(roll, frames, verdict)) {
+            meta.appendArrayItem(XMPConst.NS_DC, "subject", new PropertyOptions().setArray(true), clean(subject), null);
+        }
+        set(meta, XMPConst.NS_XMP, "CreatorTool", "takeup " + version);
+        return meta;
+    }
+
+    private static String text(XMPMeta meta) throws XMPException {
+        SerializeOptions options = new SerializeOptions()
+                .setUseCanonicalFormat(true)
+                .setNewline("\n")
+                .setReadOnlyPacket(true);
+        return XMPMetaFactory.serializeToString(meta, options) + "\n";
     }
 
     private static void set(XMPMeta meta, String space, String name, String value) {
