@@ -11,6 +11,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.Version;
+import takeup.handoff.OpenDocumentFile;
 import takeup.handoff.RollCsv;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollPlainText;
@@ -19,6 +20,7 @@ import takeup.options.GlobalOptions;
 import takeup.options.OutputOption;
 import takeup.options.RollArgument;
 import takeup.roll.Roll;
+import takeup.text.OpenDocument;
 
 /** {@code takeup roll}: a roll to read and to hand on. Only reads. */
 @Command(
@@ -49,6 +51,12 @@ final class RollSubcommand implements Callable<Integer> {
             description = "With --json: the words about the client too; otherwise they stay on this machine.")
     boolean withClient;
 
+    @Option(
+            names = "--ods",
+            description = "As an OpenDocument spreadsheet, with -o FILE: numbers are numbers, and words stay as they "
+                    + "are.")
+    boolean ods;
+
     @Mixin
     CsvOptions table;
 
@@ -57,8 +65,11 @@ final class RollSubcommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (Stream.of(json, csv, text).filter(it -> it).count() > 1) {
-            throw new CommandFailed(2, "--json, --csv or --text, one of them");
+        if (Stream.of(json, csv, ods, text).filter(it -> it).count() > 1) {
+            throw new CommandFailed(2, "--json, --csv, --ods or --text, one of them");
+        }
+        if (ods && !output.isFile()) {
+            throw new CommandFailed(2, "--ods goes to a file: -o FILE.ods");
         }
         if (table.areGiven() && !csv) {
             throw new CommandFailed(2, "--separator, --decimal, --bom and --european go with --csv");
@@ -77,6 +88,8 @@ final class RollSubcommand implements Callable<Integer> {
             output.exact(console, RollJson.textWithClient(found, Version.madeBy(global.archive())));
         } else if (json) {
             output.exact(console, RollJson.text(found, Version.madeBy(global.archive())));
+        } else if (ods) {
+            output.bytes(OpenDocumentFile.of(RollCsv.of(found, Version.madeBy(global.archive()), new OpenDocument())));
         } else if (csv) {
             output.exact(console, RollCsv.of(found, Version.madeBy(global.archive()), table.format()));
         } else {

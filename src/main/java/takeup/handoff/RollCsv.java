@@ -7,13 +7,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import takeup.json.Json;
 import takeup.roll.Roll;
-import takeup.text.CsvCell;
-import takeup.text.CsvFormat;
 import takeup.text.Plain;
+import takeup.text.TableFormat;
 
 /**
  * A roll as a table for a spreadsheet, one row a frame: CSV after RFC 4180 (Common Format and MIME Type for
- * Comma-Separated Values Files), a header row, lines end in CR LF.
+ * Comma-Separated Values Files), a header row, lines end in CR LF; or whatever the format makes of the same cells.
  *
  * <p>The values are those of the roll's JSON; not known is an empty cell. Stops carry a decimal in any case (-1.0),
  * filters are joined by {@code and}, warnings are their codes, further exposures their count.
@@ -41,23 +40,23 @@ public final class RollCsv {
     private RollCsv() {}
 
     /** The table; its first row names the columns. */
-    public static String of(Roll roll, MadeBy madeBy, CsvFormat format) {
+    public static String of(Roll roll, MadeBy madeBy, TableFormat format) {
         Json.Obj json = RollJson.of(roll, madeBy);
         StringBuilder table = new StringBuilder(format.start());
         List<String> heads = new ArrayList<>(ROLL_HEADS);
         OF_FRAME.forEach(it -> heads.add(head(it)));
         heads.addAll(LABEL);
         heads.add("folder");
-        table.append(format.row(heads.stream().map(CsvCell::text).toList()));
+        table.append(format.row(heads.stream().map(format::text).toList()));
         List<String> ofRoll = cells(json, OF_ROLL, format);
         for (Json frame : items(json, "frames")) {
             List<String> row = new ArrayList<>(ofRoll);
             row.addAll(cells(withShoot((Json.Obj) frame, json), OF_FRAME, format));
             row.addAll(cells(json, LABEL, format));
-            row.add(CsvCell.text(madeBy.folder().orElse("")));
+            row.add(format.text(madeBy.folder().orElse("")));
             table.append(format.row(row));
         }
-        return table.toString();
+        return table.append(format.end()).toString();
     }
 
     /** A frame says its shoot only where it is not the roll's; a cell says it in any case. */
@@ -80,22 +79,23 @@ public final class RollCsv {
                         + path.substring(dot + 2);
     }
 
-    private static List<String> cells(Json.Obj json, List<String> paths, CsvFormat format) {
+    private static List<String> cells(Json.Obj json, List<String> paths, TableFormat format) {
         return paths.stream().map(it -> cell(json, it, format)).toList();
     }
 
-    private static String cell(Json.Obj json, String path, CsvFormat format) {
+    private static String cell(Json.Obj json, String path, TableFormat format) {
         int dot = path.indexOf('.');
         if (dot >= 0) {
             Optional<Json> inner = json.field(path.substring(0, dot));
-            return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1), format) : "";
+            return inner.isPresent() ? cell((Json.Obj) inner.get(), path.substring(dot + 1), format) : format.text("");
         }
         return switch (path) {
-            case "people" -> CsvCell.text(String.join(", ", texts(json)));
-            case "filters" -> CsvCell.text(joined(items(json, path), "name", " and "));
-            case "warnings" -> CsvCell.text(joined(items(json, path), "code", " "));
-            case "furtherExposures" -> Integer.toString(items(json, path).size());
-            default -> json.field(path).map(it -> value(it, path, format)).orElse("");
+            case "people" -> format.text(String.join(", ", texts(json)));
+            case "filters" -> format.text(joined(items(json, path), "name", " and "));
+            case "warnings" -> format.text(joined(items(json, path), "code", " "));
+            case "furtherExposures" ->
+                format.number(Integer.toString(items(json, path).size()));
+            default -> json.field(path).map(it -> value(it, path, format)).orElseGet(() -> format.text(""));
         };
     }
 
@@ -108,7 +108,7 @@ public final class RollCsv {
                 .orElse(List.of());
     }
 
-    private static String value(Json value, String name, CsvFormat format) {
+    private static String value(Json value, String name, TableFormat format) {
         if (value instanceof Json.Num || value instanceof Json.Decimal) {
             double number = value instanceof Json.Decimal decimal ? decimal.value() : ((Json.Num) value).value();
             String plain = Plain.number(number);
@@ -116,9 +116,9 @@ public final class RollCsv {
             return format.number(needsPoint ? plain + ".0" : plain);
         }
         if (value instanceof Json.Bool bool) {
-            return Boolean.toString(bool.value());
+            return format.flag(bool.value());
         }
-        return CsvCell.text(((Json.Text) value).value());
+        return format.text(((Json.Text) value).value());
     }
 
     private static List<Json> items(Json.Obj json, String name) {

@@ -51,11 +51,25 @@ public final class OutputOption {
         }
     }
 
+    /** What is no text, and goes to a file only. */
+    public void bytes(byte[] bytes) throws IOException {
+        write(Path.of(file), bytes);
+    }
+
+    /** Whether a file was named. */
+    public boolean isFile() {
+        return file != null;
+    }
+
     /**
      * A file is replaced whole or not at all; what is no file, such as /dev/stdout, is written into and stays what it
      * is.
      */
     public static void write(Path path, String text) throws IOException {
+        write(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void write(Path path, byte[] bytes) throws IOException {
         Path folder = path.toAbsolutePath().getParent();
         if (Files.isDirectory(path)) {
             throw new CommandFailed(1, path + " is a folder: name a file");
@@ -63,7 +77,6 @@ public final class OutputOption {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new CommandFailed(1, folder + " is no folder: make it first");
         }
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         if (Files.exists(path) && !Files.isRegularFile(path)) {
             Files.write(path, bytes, StandardOpenOption.WRITE);
         } else {

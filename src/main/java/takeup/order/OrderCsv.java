@@ -2,8 +2,7 @@ package takeup.order;
 
 import java.util.Arrays;
 import java.util.List;
-import takeup.text.CsvCell;
-import takeup.text.CsvFormat;
+import takeup.text.TableFormat;
 
 /**
  * An order as a table for a spreadsheet, one row a roll. A cell that would run as a formula gets a single quote in
@@ -13,9 +12,10 @@ public final class OrderCsv {
     private OrderCsv() {}
 
     /** The table; its first row names the columns. A push is given in words only. */
-    public static String of(Order order, CsvFormat format) {
+    public static String of(Order order, TableFormat format) {
         StringBuilder table = new StringBuilder(format.start());
         table.append(format.row(texts(
+                format,
                 "order",
                 "roll",
                 "labNumber",
@@ -34,31 +34,31 @@ public final class OrderCsv {
         for (OrderedRoll roll : order.sorted()) {
             LabDevelopment development = roll.development();
             table.append(format.row(List.of(
-                    cell(order.order()),
-                    cell(roll.roll()),
-                    cell(roll.labNumber().orElse("")),
-                    cell(roll.film().filmSize()),
-                    cell(roll.film().frameSize()),
-                    cell(roll.film().special().orElse("")),
-                    cell(roll.film().stock()),
+                    cell(format, order.order()),
+                    cell(format, roll.roll()),
+                    cell(format, roll.labNumber().orElse("")),
+                    cell(format, roll.film().filmSize()),
+                    cell(format, roll.film().frameSize()),
+                    cell(format, roll.film().special().orElse("")),
+                    cell(format, roll.film().stock()),
                     format.number(PrintedText.number(development.boxSpeed())),
                     format.number(PrintedText.number(development.index())),
-                    cell(roll.atLab().process()),
-                    cell(development.order()),
-                    Integer.toString(roll.framesExpected()),
-                    cell(String.join("; ", roll.notes().condition())),
-                    cell(roll.notes().note().orElse("")),
-                    cell(order.stage(roll.roll()).where()))));
+                    cell(format, roll.atLab().process()),
+                    cell(format, development.order()),
+                    format.number(Integer.toString(roll.framesExpected())),
+                    cell(format, String.join("; ", roll.notes().condition())),
+                    cell(format, roll.notes().note().orElse("")),
+                    cell(format, order.stage(roll.roll()).where()))));
         }
-        return table.toString();
+        return table.append(format.end()).toString();
     }
 
-    private static List<String> texts(String... words) {
-        return Arrays.stream(words).map(OrderCsv::cell).toList();
+    private static List<String> texts(TableFormat format, String... words) {
+        return Arrays.stream(words).map(it -> cell(format, it)).toList();
     }
 
-    /** One line of text, guarded, in quotes. */
-    static String cell(String value) {
-        return CsvCell.text(PrintedText.of(value));
+    /** One line of text. */
+    private static String cell(TableFormat format, String value) {
+        return format.text(PrintedText.of(value));
     }
 }

@@ -13,6 +13,7 @@ import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.files.Version;
+import takeup.handoff.OpenDocumentFile;
 import takeup.options.CsvOptions;
 import takeup.options.OutputOption;
 import takeup.options.PaperOption;
@@ -23,6 +24,7 @@ import takeup.order.OrderHtml;
 import takeup.order.OrderText;
 import takeup.order.OrderTracker;
 import takeup.order.OrderedRoll;
+import takeup.text.OpenDocument;
 
 /** {@code takeup order show}: an order to read, to print, or for another program. Only reads. */
 @Command(
@@ -66,6 +68,12 @@ final class OrderShowSubcommand implements Callable<Integer> {
     @Option(names = "--with-notes", description = "With --with-frames: your notes on the frames too.")
     boolean withNotes;
 
+    @Option(
+            names = "--ods",
+            description = "As an OpenDocument spreadsheet, with -o FILE: numbers are numbers, and words stay as they "
+                    + "are.")
+    boolean ods;
+
     @Mixin
     CsvOptions table;
 
@@ -82,6 +90,8 @@ final class OrderShowSubcommand implements Callable<Integer> {
         List<ExposedRoll> rolls = desk.rolls(shown);
         if (json) {
             output.exact(console, shown.json(Version.number()));
+        } else if (ods) {
+            output.bytes(OpenDocumentFile.of(OrderCsv.of(shown, new OpenDocument())));
         } else if (csv) {
             output.exact(console, OrderCsv.of(shown, table.format()));
         } else if (html) {
@@ -105,8 +115,11 @@ final class OrderShowSubcommand implements Callable<Integer> {
     }
 
     private void refuseWhatDoesNotGoTogether() {
-        if (Stream.of(text, json, csv, html).filter(it -> it).count() > 1) {
-            throw new CommandFailed(2, "--text, --json, --csv or --html, one of them");
+        if (Stream.of(text, json, csv, ods, html).filter(it -> it).count() > 1) {
+            throw new CommandFailed(2, "--text, --json, --csv, --ods or --html, one of them");
+        }
+        if (ods && !output.isFile()) {
+            throw new CommandFailed(2, "--ods goes to a file: -o FILE.ods");
         }
         if (table.areGiven() && !csv) {
             throw new CommandFailed(2, "--separator, --decimal, --bom and --european go with --csv");

@@ -10,7 +10,7 @@ import java.util.List;
  * @param decimal the sign between whole numbers and decimals
  * @param start what stands before the first row: nothing, or the byte order mark
  */
-public record CsvFormat(String separator, String decimal, String start) {
+public record CsvFormat(String separator, String decimal, String start) implements TableFormat {
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     /** Commas between cells, points in numbers. */
@@ -30,13 +30,28 @@ public record CsvFormat(String separator, String decimal, String start) {
         return new CsvFormat(separator, decimal, BYTE_ORDER_MARK);
     }
 
-    /** A row of a file: its cells, joined and ended as the format wants it. */
+    @Override
+    public String text(String words) {
+        return CsvCell.text(words);
+    }
+
+    @Override
+    public String flag(boolean is) {
+        return Boolean.toString(is);
+    }
+
+    @Override
     public String row(List<String> cells) {
         return String.join(separator, cells) + "\r\n";
     }
 
-    /** A number that is written with a point. */
+    @Override
     public String number(String plain) {
         return plain.replace(".", decimal);
+    }
+
+    @Override
+    public String end() {
+        return "";
     }
 }

@@ -270,13 +270,13 @@ class OrderFilesTest {
 
     @Test
     void aSpreadsheetRunsNothing() {
-        assertEquals("\"'=1+1\"", OrderCsv.cell("=1+1"));
-        assertEquals("\"'@SUM(1)\"", OrderCsv.cell("  @SUM(1)"));
-        assertEquals("\"'\u00a0=SUM(1)\"", OrderCsv.cell("\u00a0=SUM(1)"));
-        assertEquals("\"'\uff1d1\"", OrderCsv.cell("\uff1d1"));
-        assertEquals("\"'-12\"", OrderCsv.cell("\t-12"));
-        assertEquals("\"a, \"\"b\"\"\"", OrderCsv.cell("a, \"b\""));
-        assertEquals("\"'+1\"", OrderCsv.cell("+1"));
+        assertEquals("\"'=1+1\"", CsvFormat.PLAIN.text(PrintedText.of("=1+1")));
+        assertEquals("\"'@SUM(1)\"", CsvFormat.PLAIN.text(PrintedText.of("  @SUM(1)")));
+        assertEquals("\"'\u00a0=SUM(1)\"", CsvFormat.PLAIN.text(PrintedText.of("\u00a0=SUM(1)")));
+        assertEquals("\"'\uff1d1\"", CsvFormat.PLAIN.text(PrintedText.of("\uff1d1")));
+        assertEquals("\"'-12\"", CsvFormat.PLAIN.text(PrintedText.of("\t-12")));
+        assertEquals("\"a, \"\"b\"\"\"", CsvFormat.PLAIN.text(PrintedText.of("a, \"b\"")));
+        assertEquals("\"'+1\"", CsvFormat.PLAIN.text(PrintedText.of("+1")));
     }
 
     private static Order order(Days.Roll roll) {
