@@ -1,6 +1,7 @@
 package takeup.session;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
@@ -26,9 +27,14 @@ public record KeyHelp(String key, String does, String word, List<String> pages, 
                 binding.when().name().toLowerCase(Locale.ROOT));
     }
 
-    /** The pages in words: {@code plan, bag, day end}. */
+    /** The pages in words: {@code plan, bag, day end}; of most of them the others: {@code all but shoot}. */
     public String where() {
-        return String.join(", ", pages).replace('_', ' ');
+        List<String> others = Arrays.stream(Session.Page.values())
+                .map(it -> it.name().toLowerCase(Locale.ROOT))
+                .filter(it -> !pages.contains(it))
+                .toList();
+        boolean areFew = others.size() < pages.size();
+        return ((areFew ? "all but " : "") + String.join(", ", areFew ? others : pages)).replace('_', ' ');
     }
 
     /** All keys. */
