@@ -289,7 +289,9 @@ class CommandLineIT {
                 shell("mkfifo pipe && { cat pipe & \"$TAKEUP\" roll 1 --csv -o pipe --data day; echo \"status $?\"; "
                         + "wait; test -p pipe; }");
         assertEquals(0, piped.status(), piped.toString());
-        assertTrue(piped.out().contains("status 0\n") && piped.out().contains("roll,camera,back,"), piped.toString());
+        assertTrue(
+                piped.out().contains("status 0\n") && piped.out().contains("\"roll\",\"camera\",\"back\","),
+                piped.toString());
     }
 
     @Test

@@ -25,7 +25,7 @@ class BashCompletionIT {
     private static final List<List<String>> TABLE = List.of(
             List.of("takeup ro", "rolls roll"),
             List.of("takeup --data day ro", "rolls roll"),
-            List.of("takeup schema ~", "roll order frames"),
+            List.of("takeup schema fr", "frames"),
             List.of("takeup --theme ~", "dark sun night mono"),
             List.of("takeup --theme s", "sun"),
             List.of("takeup meter --st", "--stock"),
