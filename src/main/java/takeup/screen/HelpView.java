@@ -81,9 +81,9 @@ final class HelpView {
         TextRole role = isMarked ? TextRole.CHOSEN : unmarked;
         String typed = (isMarked ? "► " : "  ") + entry.typed();
         if (Width.of(typed) < indent && indent + Width.of(entry.does()) < room) {
-            lines.add(new ListLine(Width.pad(typed, indent) + entry.does(), role).typing(Width.of(typed) + 1));
+            lines.add(new ListLine(Width.pad(typed, indent) + entry.does(), role).typing(typed));
         } else {
-            lines.add(new ListLine(typed, role).typing(Width.of(typed) + 1));
+            lines.add(new ListLine(typed, role).typing(typed));
             ListLine.wrapped(entry.does(), Math.min(indent, 6), room, role).forEach(it -> lines.add(it.continued()));
         }
     }

@@ -11,29 +11,29 @@ import takeup.lettering.TextFit;
  * @param text what it says
  * @param role how it looks
  * @param isContinued whether it goes on with the entry of the line before
- * @param keyColumns how many columns in front are a key or what is typed, which stand out
+ * @param key the key or the line in front, which stands out; "" where there is none
  */
-record ListLine(String text, TextRole role, boolean isContinued, int keyColumns) {
+record ListLine(String text, TextRole role, boolean isContinued, String key) {
     ListLine(String text, TextRole role) {
-        this(text, role, false, 0);
+        this(text, role, false, "");
     }
 
     /** A text over as many lines as it needs, each behind so many blanks. */
     static List<ListLine> wrapped(String text, int indent, int columns, TextRole role) {
         List<ListLine> lines = new ArrayList<>();
         for (String part : TextFit.rows(text, columns - indent)) {
-            lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty(), 0));
+            lines.add(new ListLine(" ".repeat(indent) + part, role, !lines.isEmpty(), ""));
         }
         return lines;
     }
 
     /** The same with what is typed standing out in front, where nothing else marks the line. */
-    ListLine typing(int columns) {
-        return new ListLine(text, role, isContinued, role == TextRole.NORMAL ? columns : 0);
+    ListLine typing(String typed) {
+        return new ListLine(text, role, isContinued, role == TextRole.NORMAL ? typed : "");
     }
 
     /** The same line as one that goes on with the entry of the line before. */
     ListLine continued() {
-        return new ListLine(text, role, true, keyColumns);
+        return new ListLine(text, role, true, key);
     }
 }

@@ -47,9 +47,8 @@ final class ListView {
                 grid.fill(1 + i - first, TextRole.CHOSEN);
             }
             grid.put(layout.margin(), 1 + i - first, Width.cut(line.text(), layout.room()), line.role());
-            if (line.keyColumns() > 0) {
-                String key = Width.cut(line.text(), line.keyColumns()).stripTrailing();
-                grid.put(layout.margin(), 1 + i - first, key, TextRole.READOUT);
+            if (!line.key().isEmpty()) {
+                grid.put(layout.margin(), 1 + i - first, Width.cut(line.key(), layout.room()), TextRole.READOUT);
             }
         }
         boolean scrolls = lines.size() > room;

@@ -96,7 +96,7 @@ final class PlanView {
             }
             for (int i = 0; i < parts.size(); i++) {
                 lines.add(new ListLine(
-                        (i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row, picked), i > 0, 0));
+                        (i == 0 ? start : " ".repeat(indent)) + parts.get(i), role(row, picked), i > 0, ""));
             }
         }
         return lines;
