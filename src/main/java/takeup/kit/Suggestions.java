@@ -169,10 +169,19 @@ public record Suggestions(List<Suggestion> suggestions, Ranking ranking) {
         return ranking.droppedBy().stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
     }
 
-    /** Without the rows that the shutter cannot do, while there are others; the best one stays. */
-    public Suggestions withoutImpossible() {
+    /** Whether the shutter cannot do every row. */
+    public boolean hasImpossible() {
+        return suggestions.stream().anyMatch(it -> it.has(Warning.Code.OUT_OF_RANGE));
+    }
+
+    /** Without the rows that the shutter cannot do, while there are others; the best one stays, and the meter's own. */
+    public Suggestions withoutImpossible(Optional<MeteredPair> shown) {
         List<Integer> kept = IntStream.range(0, suggestions.size())
-                .filter(it -> it == best() || !suggestions.get(it).has(Warning.Code.OUT_OF_RANGE))
+                .filter(it -> it == best()
+                        || !suggestions.get(it).has(Warning.Code.OUT_OF_RANGE)
+                        || shown.filter(pair -> pair.aperture()
+                                        .isSameMark(suggestions.get(it).aperture()))
+                                .isPresent())
                 .boxed()
                 .toList();
         return kept.isEmpty()

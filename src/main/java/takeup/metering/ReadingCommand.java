@@ -1,5 +1,6 @@
 package takeup.metering;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
@@ -108,15 +109,20 @@ public final class ReadingCommand implements Command {
 
     /** The pair that the meter showed for a light of the day, as far as the line still means the same. */
     static Optional<MeteredPair> shown(Light light, CommandContext context) {
+        return shown(light, context.state(), context.now());
+    }
+
+    /** The same at another time. */
+    public static Optional<MeteredPair> shown(Light light, ShootState state, OffsetDateTime now) {
         try {
             List<String> words = Tokens.of(light.typed()).words();
             Reading again = ReadingParser.read(
                     light.typed(),
                     words.subList(1, words.size()),
-                    context.state().meterInHand(),
-                    context.state().day().preset(),
-                    context.state().rollInHand().map(it -> it.film().index()),
-                    context.now());
+                    state.meterInHand(),
+                    state.day().preset(),
+                    state.rollInHand().map(it -> it.film().index()),
+                    now);
             return again.light().filter(it -> it.ev100().equals(light.ev100())).flatMap(it -> again.shown());
         } catch (CommandRejected e) {
             return Optional.empty();

@@ -2,8 +2,10 @@ package takeup.session;
 
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
+import takeup.exposure.Light;
 import takeup.history.ShootState;
 import takeup.kit.Suggestions;
+import takeup.metering.ReadingCommand;
 
 /**
  * The advice for a state of the shoot, which is worked out once while the state stays: most keys only change the
@@ -23,10 +25,14 @@ final class LastAdvice {
     }
 
     private static Optional<Suggestions> workedOut(ShootState state) {
-        return state.day()
-                .light()
-                .flatMap(light -> AdviceRequest.inHand(state).map(it -> it.advice(light)))
-                .map(Suggestions::withoutImpossible);
+        Optional<Light> light = state.day().light();
+        Optional<Suggestions> all =
+                light.flatMap(it -> AdviceRequest.inHand(state).map(asked -> asked.advice(it)));
+        // The line of the reading is read again only where a row could be left out.
+        return all.filter(Suggestions::hasImpossible).isPresent()
+                ? all.map(it -> it.withoutImpossible(
+                        ReadingCommand.shown(light.get(), state, light.get().at())))
+                : all;
     }
 
     @Override

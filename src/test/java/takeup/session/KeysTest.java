@@ -18,6 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.ThemeCommand;
 import takeup.grid.Theme;
+import takeup.kit.Suggestion;
+import takeup.kit.Warning;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {
@@ -413,6 +415,19 @@ class KeysTest {
     @Test
     void ctrlLPaintsAfresh() {
         assertTrue(Playing.of().press(Key.ctrl('l')).seen().get(0) instanceof Effect.Repaint);
+    }
+
+    /** A dial that ends at 1/1000: f/2.8 at 1/4000 cannot be set, and is what the meter said. */
+    @Test
+    void theMetersOwnPairStaysAmongTheSuggestionsThoughTheShutterCannotDoIt() {
+        Playing day = Playing.medium("m 2.8 4000");
+        List<Suggestion> rows = day.shoot().advice().orElseThrow().suggestions();
+        assertTrue(
+                rows.stream()
+                        .anyMatch(it -> it.aperture().toString().equals("f/2.8") && it.has(Warning.Code.OUT_OF_RANGE)),
+                rows.toString());
+        assertEquals(
+                1, rows.stream().filter(it -> it.has(Warning.Code.OUT_OF_RANGE)).count(), "and no other such row");
     }
 
     @Test
