@@ -1,5 +1,6 @@
 package takeup.metering;
 
+import java.util.List;
 import java.util.Optional;
 import takeup.advice.AdviceRequest;
 import takeup.day.CameraSetup;
@@ -56,6 +57,21 @@ record FlashSync(Optional<CameraSetup> setup, Optional<Warning> warning) {
                                 inHand.with(SettingPatch.time(camera.syncTime().orElseThrow()))),
                         Optional.empty())
                 : KEPT;
+    }
+
+    /** That a time that is set or held is too fast for the flash that is on, where it is. */
+    static List<Warning> tooFast(CameraSetup setup, Camera body) {
+        if (!setup.setting().flash()) {
+            return List.of();
+        }
+        Camera camera = body.withLens(setup.setting().lens());
+        return setup
+                .hold()
+                .flatMap(Hold::time)
+                .flatMap(it -> held(it, setup, camera))
+                .or(() -> setup.setting().time().flatMap(it -> ExposureWarnings.sync(it, camera)))
+                .stream()
+                .toList();
     }
 
     /**

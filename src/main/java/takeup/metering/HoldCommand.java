@@ -60,11 +60,7 @@ public final class HoldCommand implements Command {
         CameraSetup after = before.holding(Optional.of(hold));
         return SetupChange.of(after, context)
                 .says("Suggestions on " + camera.key() + " keep " + hold, ".")
-                .warnings(
-                        after.setting().flash()
-                                ? FlashSync.beside(after, camera).warning().stream()
-                                        .toList()
-                                : List.of())
+                .warnings(FlashSync.tooFast(after, camera))
                 .accepted();
     }
 

@@ -45,6 +45,7 @@ public final class SetCommand implements Command {
                 .map(it -> new LensChange(camera, context.state().inHand(camera), it));
         Outcome.Accepted set = SetupChange.of(setup, context)
                 .says("Set on " + camera.key() + ": " + SetupText.of(setup), ". Nothing logged.")
+                .warnings(FlashSync.tooFast(setup, camera))
                 .accepted();
         return set.thenAsking(lens.flatMap(it -> it.question(set, List.of(), context)))
                 .askedFirst(said.question());

@@ -92,4 +92,19 @@ class FlashDaysTest {
             assertFalse(shooting.warnings().contains("no-light"), line);
         }
     }
+
+    /** A time that is set by hand while flash is on stays, since it was asked for, and what it does is said there. */
+    @Test
+    void aTimeThatIsSetTooFastForFlashIsSaidThere() {
+        Shooting shooting = Shooting.of("cam 35", "load cn400", "flash on", "m flash 8");
+        shooting.type("set 8 500");
+        assertEquals("sync-speed", shooting.warnings());
+        shooting.type("set 8 60");
+        assertEquals("", shooting.warnings());
+        Shooting leaf = Shooting.of("cam 66slr", "load cn400", "flash on", "lens 150leaf", "set 8 500");
+        assertEquals("", leaf.warnings());
+        leaf.type("lens 80");
+        leaf.type("set 8 500");
+        assertEquals("sync-speed", leaf.warnings());
+    }
 }
