@@ -64,6 +64,11 @@ public final class ActionTable {
             Action.asking("pull", "pull", ExposureFields::stops),
             Action.of("normal development", "normal"),
             Action.asking("a note on the roll", "note", s -> List.of(Field.words("The note", "", List.of()))),
+            Action.asking(
+                    "a roll was developed",
+                    "developed",
+                    s -> List.of(Field.words("Such as r7 in fine-grain 1+1 9m45s at 20C", "", List.of()))),
+            Action.asking("what a roll cost", "cost", s -> List.of(Field.words("Such as film 9.80", "", List.of()))),
             Action.asking("what the lab must know", "condition", FilmFields::condition),
             Action.of("the plan", "plan"),
             Action.asking("plan a moment", "plan", s -> RowActions.moment()),

@@ -49,6 +49,14 @@ public final class RowActions {
         if (state == Roll.State.REWOUND) {
             all.add(Choice.of("load " + r, "goes on in the camera in hand"));
         }
+        if (state == Roll.State.FINISHED) {
+            all.add(Choice.of("developed " + r, "developed as the last of this film"));
+            all.add(Choice.of(
+                    "developed " + r + " in",
+                    "developed otherwise",
+                    Field.words("Developer, time and temperature", "", List.of())));
+            all.add(Choice.of("cost " + r, "what it cost", Field.words("Such as film 9.80 scans 8", "", List.of())));
+        }
         all.add(Choice.of("note " + r, "a note on it", Field.words("The note", "", List.of())));
         all.add(Choice.of(
                 "condition " + r,

@@ -38,7 +38,8 @@ enum PartOfDay {
             ReviewSubcommand.class,
             RatingSubcommand.class,
             FramesSubcommand.class,
-            FindSubcommand.class),
+            FindSubcommand.class,
+            DevelopedSubcommand.class),
     PROGRAM(
             "takeup itself",
             HelpSubcommand.class,

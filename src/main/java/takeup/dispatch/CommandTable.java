@@ -22,7 +22,9 @@ import takeup.framing.UndoCommand;
 import takeup.loading.AnswerCommand;
 import takeup.loading.CameraCommand;
 import takeup.loading.ConditionCommand;
+import takeup.loading.CostCommand;
 import takeup.loading.DayEndCommand;
+import takeup.loading.DevelopedCommand;
 import takeup.loading.DevelopmentCommand;
 import takeup.loading.LoadCommand;
 import takeup.loading.RewindCommand;
@@ -97,6 +99,8 @@ public final class CommandTable {
             DevelopmentCommand.PULL,
             DevelopmentCommand.NORMAL,
             new RollNoteCommand(),
+            new DevelopedCommand(),
+            new CostCommand(),
             new ConditionCommand(),
             ViewCommand.SAY,
             new QuietCommand(),

@@ -39,6 +39,7 @@ final class UnknownWord {
             case "delete", "del", "remove", "rm" -> "undo takes back the last line, drop 7 a frame that never was";
             case "iso", "asa" -> "the film's index goes with load or fix roll (@400), the meter's with a reading";
             case "wind" -> "rewind takes a roll out before its end";
+            case "developer" -> "developed r7 in fine-grain 1+1 9m45s at 20C says how a roll was developed";
             case "film", "stock" -> "load cn400 puts a film in";
             default -> "";
         };

@@ -91,6 +91,16 @@ final class StepText {
             }
 
             @Override
+            public String developed(RollEvent.Developed developed) {
+                return "the development" + on;
+            }
+
+            @Override
+            public String costNoted(RollEvent.CostNoted noted) {
+                return "the costs" + on;
+            }
+
+            @Override
             public String conditionNoted(RollEvent.ConditionNoted conditioned) {
                 return "the condition" + on;
             }

@@ -12,6 +12,7 @@ import takeup.kit.Stock;
 import takeup.kit.Warning;
 import takeup.roll.Assignment;
 import takeup.roll.CounterCheck;
+import takeup.roll.DevelopedIn;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
 import takeup.roll.Film;
@@ -129,6 +130,7 @@ public final class RollJson {
                                     .and("answer", it.answer()))
                             .toList());
         }
+        roll.developed().ifPresent(it -> json.and("developed", developed(it)));
         if (!roll.rewindings().isEmpty()) {
             json.and(
                     "rewinds",
@@ -140,6 +142,16 @@ public final class RollJson {
                                     .and("spare", it.spare()))
                             .toList());
         }
+    }
+
+    private static Json developed(DevelopedIn how) {
+        return Json.object()
+                .and("developer", how.developer())
+                .and("seconds", how.seconds())
+                .and("celsius", RoundedJson.number(how.celsius()))
+                .and("agitation", how.agitation())
+                .and("by", how.by())
+                .and("on", how.on());
     }
 
     private static Json camera(Roll roll) {

@@ -23,7 +23,7 @@ public record IndexedRoll(RollHead head, String stamp, long loading, String fram
     /** What the line of a roll begins with; that of a frame begins with a digit. */
     private static final String MARK = "roll\t";
 
-    private static final int FIELDS = 15;
+    private static final int FIELDS = 16;
 
     public RollId id() {
         return head.summary().id();
@@ -58,6 +58,7 @@ public record IndexedRoll(RollHead head, String stamp, long loading, String fram
         field(line, roll.loadedAt());
         optional(line, roll.finishedAt());
         optional(line, head.shoot());
+        optional(line, head.developed());
         return line.append('\n').append(frames).toString();
     }
 
@@ -94,7 +95,10 @@ public record IndexedRoll(RollHead head, String stamp, long loading, String fram
                 FastIsoParser.time(fields[12]).orElseThrow(IllegalArgumentException::new),
                 optional(fields[13]).map(it -> FastIsoParser.time(it).orElseThrow(IllegalArgumentException::new)));
         return new IndexedRoll(
-                new RollHead(summary, optional(fields[14])), fields[1], Long.parseLong(fields[2]), frames);
+                new RollHead(summary, optional(fields[14]), optional(fields[15])),
+                fields[1],
+                Long.parseLong(fields[2]),
+                frames);
     }
 
     private static Optional<String> optional(String field) {

@@ -117,6 +117,16 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
     }
 
     @Override
+    public Json.Obj developed(RollEvent.Developed developed) {
+        return LabEventJson.of(developed);
+    }
+
+    @Override
+    public Json.Obj costNoted(RollEvent.CostNoted noted) {
+        return LabEventJson.of(noted);
+    }
+
+    @Override
     public Json.Obj loadChecked(RollEvent.LoadChecked checked) {
         return event("checked").and("what", checked.what()).and("answer", checked.answer());
     }
@@ -271,6 +281,8 @@ public final class RollEventJson implements RollEvent.Cases<Json.Obj> {
                         fields.maybeText("words")));
             case "assigned" -> new RollEvent.ShootAssigned(SceneJson.shoot(fields));
             case "checked" -> checked(fields, text);
+            case "developed" -> LabEventJson.developed(fields);
+            case "cost" -> LabEventJson.cost(fields, text);
             case "rewound" -> new RollEvent.Rewound();
             case "reloaded" ->
                 new RollEvent.Reloaded(camera(fields.inner("camera")), fields.maybeText("back"), fields.count("spare"));

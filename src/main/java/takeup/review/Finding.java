@@ -31,6 +31,8 @@ public record Finding(
         EQUIPMENT,
         /** One way of reading light, or one kind of it: technique. */
         TECHNIQUE,
+        /** One developer only: its strength, time or temperature. */
+        DEVELOPMENT,
         /** Scattered: technique or equipment, and no rating helps. */
         SCATTER
     }

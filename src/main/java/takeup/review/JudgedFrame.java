@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import takeup.exposure.Light;
 import takeup.kit.Stock;
+import takeup.roll.DevelopedIn;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
 import takeup.scans.Slot;
@@ -14,20 +15,20 @@ import takeup.text.Plain;
  * A judged frame, as far as a lesson needs it; frames that agree in all of this are counted together.
  *
  * @param rating the stock and what it was rated at
- * @param body the camera's key
- * @param lens camera and lens
+ * @param gear the camera and its lens
  * @param method how light was read
  * @param light what kind of light it was
+ * @param developer what the roll was developed in; empty where that was not said
  * @param overTenths tenths of a stop above box speed by the log, push added
  * @param latitude what the stock tolerates, by its file
  * @param verdict what the photographer saw
  */
 public record JudgedFrame(
         Rating rating,
-        String body,
-        String lens,
+        Gear gear,
         String method,
         String light,
+        String developer,
         int overTenths,
         Latitude latitude,
         Density verdict) {
@@ -38,6 +39,9 @@ public record JudgedFrame(
         }
     }
 
+    /** The camera's key, and camera and lens. */
+    record Gear(String body, String lens) {}
+
     /** How many stops under and over a stock tolerates. */
     record Latitude(double under, double over) {}
 
@@ -47,7 +51,8 @@ public record JudgedFrame(
         BODY,
         LENS,
         METHOD,
-        LIGHT;
+        LIGHT,
+        DEVELOPER;
 
         @Override
         public String toString() {
@@ -67,14 +72,16 @@ public record JudgedFrame(
         boolean flash = frame.exposure().setting().flash();
         return Optional.of(new JudgedFrame(
                 new Rating(stock.key(), roll.film().index().arithmetic()),
-                body,
-                frame.exposure()
-                        .setting()
-                        .lens()
-                        .map(it -> body + " " + it.key())
-                        .orElse(body),
+                new Gear(
+                        body,
+                        frame.exposure()
+                                .setting()
+                                .lens()
+                                .map(it -> body + " " + it.key())
+                                .orElse(body)),
                 flash ? "flash" : read.map(it -> it.method().word()).orElse("none"),
                 flash ? "flash" : read.map(JudgedFrame::kindOf).orElse("not known"),
+                roll.developed().map(DevelopedIn::recipe).orElse(""),
                 (int) Math.round(10 * Math.max(-12, Math.min(12, over.getAsDouble()))),
                 new Latitude(stock.underStops(), stock.overStops()),
                 verdict));
@@ -97,14 +104,15 @@ public record JudgedFrame(
         return overTenths / 10.0;
     }
 
-    /** The name that this frame gives a factor. */
+    /** The name that this frame gives a factor; empty where it has none. */
     public String name(Factor factor) {
         return switch (factor) {
             case RATING -> rating.name();
-            case BODY -> body;
-            case LENS -> lens;
+            case BODY -> gear.body;
+            case LENS -> gear.lens;
             case METHOD -> method;
             case LIGHT -> light;
+            case DEVELOPER -> developer;
         };
     }
 }

@@ -77,6 +77,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
             for (JudgedFrame.Factor factor : JudgedFrame.Factor.values()) {
                 Map<String, JudgedFrame> names = new TreeMap<>();
                 cases.forEach(it -> names.putIfAbsent(it.getKey().name(factor), it.getKey()));
+                names.remove("");
                 names.forEach((name, one) -> suspect(factor, name, one.rating()));
             }
         }
@@ -167,6 +168,7 @@ public record Lesson(int frames, List<Finding> findings, ConfidenceInterval scat
                 case RATING -> Finding.Kind.RATING;
                 case BODY, LENS -> Finding.Kind.EQUIPMENT;
                 case METHOD, LIGHT -> Finding.Kind.TECHNIQUE;
+                case DEVELOPER -> Finding.Kind.DEVELOPMENT;
             };
         }
 

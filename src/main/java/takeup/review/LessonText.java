@@ -84,6 +84,9 @@ public final class LessonText {
             case TECHNIQUE ->
                 finding.factor() + " " + finding.name() + frames + ": " + how
                         + ", and not elsewhere: technique; meter a roll of it in two ways." + otherwise;
+            case DEVELOPMENT ->
+                finding.factor() + " " + finding.name() + frames + ": " + how
+                        + ", and not elsewhere: the developer; look at its age, time and temperature." + otherwise;
             case SCATTER ->
                 finding.name() + frames + ": scattered, " + range(finding.stops())
                         + ": technique or equipment; no rating helps.";

@@ -91,6 +91,7 @@ public final class VerdictCounts {
         Map<String, ByVerdict> by = new TreeMap<>(NaturalOrder.BY_NAME);
         counts.forEach(
                 (frame, count) -> by.merge(frame.name(factor), ByVerdict.of(frame.verdict(), count), ByVerdict::plus));
+        by.remove("");
         return by;
     }
 }

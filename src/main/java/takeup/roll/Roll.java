@@ -241,6 +241,11 @@ public record Roll(
         return notes.assignment();
     }
 
+    /** How it was developed. */
+    public Optional<DevelopedIn> developed() {
+        return notes.developed();
+    }
+
     /** The counter was read; it is right from here on. */
     Roll counterShown(int shown, OffsetDateTime at) {
         return with(handling.with(new CounterCheck(at, next(), shown))).with(log.showing(shown));

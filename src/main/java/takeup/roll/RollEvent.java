@@ -1,5 +1,6 @@
 package takeup.roll;
 
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -38,6 +39,10 @@ public sealed interface RollEvent {
         R conditionNoted(ConditionNoted event);
 
         R shootAssigned(ShootAssigned event);
+
+        R developed(Developed event);
+
+        R costNoted(CostNoted event);
 
         R loadChecked(LoadChecked event);
 
@@ -203,6 +208,32 @@ public sealed interface RollEvent {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.shootAssigned(this);
+        }
+    }
+
+    /** The roll was developed. */
+    record Developed(DevelopedIn how) implements RollEvent {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.with(roll.notes().with(how));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.developed(this);
+        }
+    }
+
+    /** Something of the roll was paid for. */
+    record CostNoted(Costs.Kind kind, BigDecimal amount) implements RollEvent {
+        @Override
+        public Roll appliedTo(Roll roll, OffsetDateTime at) {
+            return roll.with(roll.notes().with(kind, amount));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.costNoted(this);
         }
     }
 

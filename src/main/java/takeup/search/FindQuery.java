@@ -229,7 +229,8 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             if (roll.summary().film().stock().equals(word)
                     || roll.summary().place().camera().equals(word)
                     || FrameRow.has(roll.summary().film().stockName(), word)
-                    || FrameRow.has(roll.shoot().orElse(""), word)) {
+                    || FrameRow.has(roll.shoot().orElse(""), word)
+                    || FrameRow.has(roll.developed().orElse(""), word)) {
                 return true;
             }
             for (FrameColumn column : WORDS) {

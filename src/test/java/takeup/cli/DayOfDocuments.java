@@ -83,6 +83,7 @@ final class DayOfDocuments {
         lines("line", run(DAY, "line", "--json", "--clock", "2026-09-12T15:00+02:00"));
         lines("frames", run("", "frames", "--json"));
         whole("rolls", "rolls", "--json");
+        whole("waiting", "developed", "--json");
         whole("roll", "roll", "1", "--json");
         whole("roll", "roll", "2", "--json", "--with-client");
         whole("roll", "roll", "3", "--json");

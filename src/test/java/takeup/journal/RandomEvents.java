@@ -52,6 +52,8 @@ import takeup.roll.Assignment;
 import takeup.roll.ClockShift;
 import takeup.roll.Condition;
 import takeup.roll.Coordinates;
+import takeup.roll.Costs;
+import takeup.roll.DevelopedIn;
 import takeup.roll.Development;
 import takeup.roll.Exposure;
 import takeup.roll.Film;
@@ -313,7 +315,7 @@ public final class RandomEvents {
     }
 
     RollEvent ofRoll() {
-        return switch (random.nextInt(19)) {
+        return switch (random.nextInt(21)) {
             case 0 -> new RollEvent.Loaded(roll(), one(CAMERAS), maybe(() -> one(List.of("a", "b"))), film());
             case 1 -> new RollEvent.DoubleAnnounced(1 + random.nextInt(4));
             case 2 -> new RollEvent.ExposedAgain(exposure(), maybe(this::words));
@@ -346,6 +348,17 @@ public final class RandomEvents {
             case 17 -> new RollEvent.BackMoved(one(CAMERAS), one(List.of("a", "b")));
             case 15 -> new RollEvent.Rewound();
             case 16 -> new RollEvent.Reloaded(one(CAMERAS), maybe(() -> one(List.of("a", "b"))), random.nextInt(5));
+            case 18 ->
+                new RollEvent.Developed(new DevelopedIn(
+                        "d" + words(),
+                        maybeCount(),
+                        maybeNumber(15, 30),
+                        maybe(this::words),
+                        maybe(this::words),
+                        maybe(() -> at().toLocalDate())));
+            case 19 ->
+                new RollEvent.CostNoted(
+                        one(List.of(Costs.Kind.values())), BigDecimal.valueOf(random.nextInt(100_000), 2));
             default -> new RollEvent.Added(frame(), one(List.of(RollEvent.Origin.values())), maybeCount());
         };
     }

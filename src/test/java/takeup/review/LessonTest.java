@@ -104,10 +104,10 @@ class LessonTest {
             tally.add(
                     new JudgedFrame(
                             new JudgedFrame.Rating("bw400", 400),
-                            "645",
-                            "645 80",
+                            new JudgedFrame.Gear("645", "645 80"),
                             "incident",
                             "shade",
+                            "",
                             i % 12 * 5 - 20,
                             new JudgedFrame.Latitude(1, 2),
                             Density.GOOD),
@@ -150,10 +150,10 @@ class LessonTest {
         tally.add(
                 new JudgedFrame(
                         new JudgedFrame.Rating(taken.stock, taken.index),
-                        taken.body,
-                        taken.body + " 80",
+                        new JudgedFrame.Gear(taken.body, taken.body + " 80"),
                         taken.method,
                         taken.light,
+                        "",
                         (int) Math.round(10 * taken.over),
                         new JudgedFrame.Latitude(1, 2),
                         verdict),

@@ -135,10 +135,10 @@ class LessonTextTest {
     private static JudgedFrame frame(int overTenths, Density verdict) {
         return new JudgedFrame(
                 new JudgedFrame.Rating("bw400", 400),
-                "645",
-                "645 80",
+                new JudgedFrame.Gear("645", "645 80"),
                 "incident",
                 "shade",
+                "",
                 overTenths,
                 new JudgedFrame.Latitude(1, 2),
                 verdict);

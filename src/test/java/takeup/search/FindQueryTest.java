@@ -42,7 +42,8 @@ class FindQueryTest {
                         2,
                         OffsetDateTime.parse("2026-05-03T09:00+02:00"),
                         Optional.empty()),
-                Optional.of(shoot));
+                Optional.of(shoot),
+                Optional.of("fine-grain 1+1, 9m45s at 20C"));
     }
 
     private static FrameRow row(RollHead roll, String values) {
@@ -87,6 +88,7 @@ class FindQueryTest {
         "'\"rain the\"', ''",
         "scan 0042, r8/1",
         "blank, r8/2",
+        "fine-grain tripod, r7/5 r8/1",
         "portraits tripod, r8/1",
         "nothing-like-it, ''"
     })

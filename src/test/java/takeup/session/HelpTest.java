@@ -69,6 +69,13 @@ class HelpTest {
         all.put("paper being read", () -> Playing.of("cam 35", "load bw400", "4 250 x2", "paper r1"));
         all.put("seven rolls", HelpTest::seven);
         all.put("seven rolls, the last one out", () -> seven().lines("unload yes", "lens 45"));
+        all.put("seven rolls, the first one developed", () -> {
+            Playing day = Playing.of("cam 35");
+            for (int roll = 1; roll <= 7; roll++) {
+                day.lines("load bw400", "4 125", "unload yes");
+            }
+            return day.lines("developed r1 in fine-grain 1+1");
+        });
         return all;
     }
 
