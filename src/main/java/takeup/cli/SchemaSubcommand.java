@@ -6,6 +6,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.CommandFailed;
+import takeup.handoff.FramesDdl;
 import takeup.handoff.Schemas;
 import takeup.options.GlobalOptions;
 import takeup.text.Nearest;
@@ -26,6 +27,9 @@ final class SchemaSubcommand implements Callable<Integer> {
     @Option(names = "--list", description = "Lists all documents, each with its version.")
     boolean list;
 
+    @Option(names = "--ddl", description = "With frames: its columns as the DDL of a table, for a query engine.")
+    boolean ddl;
+
     @Override
     public Integer call() {
         if (list == (name != null)) {
@@ -36,6 +40,13 @@ final class SchemaSubcommand implements Callable<Integer> {
             Schemas.names()
                     .forEach(it -> global.console()
                             .line(Padding.cell(it, widest + 2) + Schemas.version(it) + "  " + Schemas.purpose(it)));
+            return 0;
+        }
+        if (ddl) {
+            if (!name.equals("frames")) {
+                throw new CommandFailed(2, "--ddl goes with frames: the other documents are no tables");
+            }
+            global.console().raw(FramesDdl.text());
             return 0;
         }
         String schema = Schemas.named(name)

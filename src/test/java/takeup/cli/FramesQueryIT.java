@@ -15,6 +15,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -133,6 +134,61 @@ class FramesQueryIT {
         Json.Obj schema = (Json.Obj) JsonText.read(Schemas.named("frames").orElseThrow());
         Json.Obj properties = (Json.Obj) schema.fields().get("properties");
         assertEquals(List.copyOf(properties.fields().keySet()), columns);
+    }
+
+    /** The view and the queries that the manual prints, over the folder that two writers added to. */
+    @Test
+    void threeYearsOfTwoWritersAreOneTableEqualToWhatEachPrints() throws IOException {
+        StringBuilder whole = new StringBuilder();
+        for (String writer : List.of("R", "AB")) {
+            Path data = Files.createDirectories(scratch.resolve(writer));
+            Files.writeString(data.resolve("settings.json"), "{\"writer\": \"" + writer + "\"}");
+            for (int year = 2024; year <= 2026; year++) {
+                takeup(
+                        "cam 645 1\nload bw400 120\nm ev 11\n5.6 250 ; " + writer + " " + year
+                                + "\n5.6 125\nunload yes\n",
+                        "line",
+                        "--data",
+                        writer,
+                        "--clock",
+                        year + "-09-12T15:00+02:00");
+                takeup("", "frames", "--partition", "studio", "--data", writer);
+            }
+            takeup("", "scans", "1", "--data", writer, "--thin", "2");
+            takeup("fix " + writer.toLowerCase(Locale.ROOT) + "2 1 8 250\n", "line", "--data", writer);
+            String said = takeup("", "frames", "--partition", "studio", "--data", writer)
+                    .out();
+            assertEquals("2 rolls added to studio, 1 unchanged\n", said);
+            whole.append(takeup("", "frames", "--json", "--data", writer).out());
+        }
+        Path all = Files.writeString(scratch.resolve("all.jsonl"), whole);
+        String page = Files.readString(Path.of("src/docs/learn.md"));
+        int from = page.indexOf("```sql\n") + 7;
+        String[] documented = page.substring(from, page.indexOf("```", from))
+                .replace("'studio/", "'" + scratch.resolve("studio") + "/")
+                .split(";");
+        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+                Statement statement = connection.createStatement()) {
+            statement.execute(documented[0]);
+            statement.execute(
+                    "create table printed as select * from read_json('" + all + "', format = 'newline_delimited')");
+            assertEquals("12", one(statement, "select count(*) from frames"));
+            assertEquals("12", one(statement, "select count(*) from printed"));
+            String columns = "select * exclude (year, writer) from frames";
+            assertEquals(
+                    "0", one(statement, "select count(*) from (" + columns + " except all select * from printed)"));
+            assertEquals(
+                    "0", one(statement, "select count(*) from (select * from printed except all " + columns + ")"));
+            assertEquals("AB", one(statement, "select writer from frames order by writer limit 1"));
+            assertEquals("2024", one(statement, documented[1]));
+            assertTrue(one(statement, documented[2]) != null);
+            statement.execute("create table typed ("
+                    + takeup("", "schema", "frames", "--ddl").out().replaceAll("(?m)^(\\w+) ", "\"$1\" ") + ")");
+            statement.execute("insert into typed by name select * from frames");
+            assertEquals("12", one(statement, "select count(*) from typed"));
+        } catch (SQLException e) {
+            missing(e);
+        }
     }
 
     private static void missing(SQLException e) {
