@@ -39,7 +39,8 @@ enum PartOfDay {
             RatingSubcommand.class,
             FramesSubcommand.class,
             FindSubcommand.class,
-            DevelopedSubcommand.class),
+            DevelopedSubcommand.class,
+            CostsSubcommand.class),
     PROGRAM(
             "takeup itself",
             HelpSubcommand.class,

@@ -147,7 +147,10 @@ public final class RollJson {
     private static Json developed(DevelopedIn how) {
         return Json.object()
                 .and("developer", how.developer())
-                .and("seconds", how.seconds())
+                .and(
+                        "seconds",
+                        RoundedJson.number(
+                                how.seconds().stream().asDoubleStream().findFirst()))
                 .and("celsius", RoundedJson.number(how.celsius()))
                 .and("agitation", how.agitation())
                 .and("by", how.by())

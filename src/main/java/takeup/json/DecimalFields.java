@@ -14,7 +14,7 @@ import java.util.Set;
  */
 public final class DecimalFields {
     private static final List<String> ENDINGS =
-            List.of("Stops", "Seconds", "FNumber", "Ev100", "Mm", "M", "Index", "Speed", "Percent");
+            List.of("Stops", "Seconds", "FNumber", "Ev100", "Mm", "M", "Index", "Speed", "Percent", "Cost");
     private static final Set<String> NAMES = Set.of(
             "stops",
             "seconds",
@@ -22,6 +22,7 @@ public final class DecimalFields {
             "ev100",
             "index",
             "usualEI",
+            "celsius",
             "widest",
             "narrowest",
             "points",

@@ -84,6 +84,13 @@ final class DayOfDocuments {
         lines("frames", run("", "frames", "--json"));
         whole("rolls", "rolls", "--json");
         whole("waiting", "developed", "--json");
+        run(
+                "cost r1 film 9.80 scans 8\ndeveloped r1 in fine-grain 1+1 9m45s at 20C\n",
+                "line",
+                "--clock",
+                "2026-09-12T15:05+02:00");
+        whole("costs", "costs", "--json");
+        whole("roll", "roll", "1", "--json");
         whole("roll", "roll", "1", "--json");
         whole("roll", "roll", "2", "--json", "--with-client");
         whole("roll", "roll", "3", "--json");

@@ -34,7 +34,7 @@ class DevelopedTest {
                         "developed r1 in \"fine-grain 1+1\" 9m45s at 20C agitation 10s a minute by me on 2026-09-20"));
         String export = Files.readString(folder.resolve("exports/R0001.json"));
         assertTrue(export.contains("\"developer\" : \"fine-grain 1+1\""), export);
-        assertTrue(export.contains("\"seconds\" : 585"), export);
+        assertTrue(export.contains("\"seconds\" : 585.0"), export);
         assertTrue(export.contains("\"celsius\" : 20.0"), export);
         String journal = Files.readString(folder.resolve("rolls/finished/R0001.journal"));
         assertTrue(
@@ -80,5 +80,21 @@ class DevelopedTest {
                 .contains("\"event\":\"cost\",\"of\":\"film\",\"amount\":9.8"));
         assertTrue(lines.last("cost r1 lunch 8").contains("a roll costs film, development and scans"));
         assertTrue(lines.last("cost r1 film much").contains("much is no amount"));
+    }
+
+    @Test
+    void whatRollsCostIsAddedUp() {
+        lines.words("shoot Regatta day", "load bw400", "cost film 9.80", "unload yes", "cost r4 development 12");
+        lines.words("cost r1 film 7,20 scans 8");
+        assertEquals(
+                "shoot                         rolls      film  development     scans     total\n"
+                        + "no shoot                          1      7.20         0.00      8.00     15.20\n"
+                        + "Regatta day                       1      9.80        12.00      0.00     21.80\n"
+                        + "all                               2     17.00        12.00      8.00     37.00\n",
+                TypedRolls.run(folder, "costs"));
+        assertEquals(
+                "month,rolls,film,development,scans,total\r\n\"2026-09\",2,17.00,12.00,8.00,37.00\r\n",
+                TypedRolls.run(folder, "costs", "--by", "month", "--csv"));
+        assertTrue(TypedRolls.run(folder, "costs", "--by", "roll", "--json").contains("\"group\" : \"R0004\""));
     }
 }
