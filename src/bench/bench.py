@@ -291,6 +291,42 @@ class Bench:
             self.row(f"takeup {name}, 10,000 rolls", f"{taken[-1] / tools[name][-1]:.2f}x", f"3x Python's json that {against}",
                      f"{taken[-1]:.1f} s against {tools[name][-1]:.1f} s; a roll more costs " + ", ".join(f"{1e6 * it:.0f}" for it in per) + " µs at 2,000, 4,000, 10,000")
 
+    def find(self):
+        """Three questions to 10,000 rolls, against DuckDB that is asked the same of the same frames as JSON lines."""
+        jar = os.environ.get("DUCKDB_JAR") or newest(os.path.expanduser("~/.m2/repository/org/duckdb/duckdb_jdbc"))
+        if not jar:
+            self.left_out.append("takeup find against DuckDB: its driver is missing (DUCKDB_JAR names it)")
+            return
+        folder = self.folder(["cam 35", "load bw400", "m 5.6 125", "5.6 125 ; the cox"] + ["2.8 500"] * 35 + ["unload yes"])
+        subprocess.run([self.launcher, "--data", folder, "scans", "1", "--good", "1-24", "--thin", "25-36"], check=True, stdout=subprocess.DEVNULL)
+        copies(folder, 2, 10000)
+        lines = os.path.join(self.scratch, "frames.jsonl")
+        with open(lines, "w") as file:
+            subprocess.run([self.launcher, "--data", folder, "frames", "--json"], check=True, stdout=file)
+        first = self.whole([self.launcher, "--data", folder, "find", "cox"])
+        copies(folder, 10001, 10100)
+        hundred = self.whole([self.launcher, "--data", folder, "find", "cox"])
+        self.row("takeup find, the first time, 10,000 rolls", f"{first:.1f} s", "", "makes the index; "
+                 f"after 100 new rolls {hundred:.2f} s")
+        for rolls in range(10001, 10101):
+            os.remove(os.path.join(folder, "rolls", "finished", f"R{rolls:04d}.journal"))
+            os.remove(os.path.join(folder, "reviews", f"R{rolls:04d}.journal"))
+        self.whole([self.launcher, "--data", folder, "find", "cox"])
+        java = self.javas[min(self.javas)][0]
+        source = os.path.join(self.scratch, "Ask.java")
+        with open(source, "w") as file:
+            file.write(ASK)
+        subprocess.run([java + "c", "-d", self.scratch, source], check=True)
+        for words, where in (("cox", "note like '%cox%'"), ("bw400 f2.8 judged thin", "stock = 'bw400' and fNumber = 2.8 and verdict = 'thin'"),
+                             ("error over 1 since 2026-01", "abs(errorStops) > 1 and \"at\" >= timestamp '2026-01-01'")):
+            query = f"select roll, frame, scan from read_json('{lines}', format = 'newline_delimited') where {where}"
+            ours, theirs = [], []
+            for _ in range(max(3, self.runs // 3)):
+                ours.append(self.whole([self.launcher, "--data", folder, "find", *words.split()]))
+                theirs.append(self.whole([java, "-cp", f"{jar}{os.pathsep}{self.scratch}", "Ask", query]))
+            self.row(f"takeup find {words}, 360,000 frames", f"{statistics.median(ours) / statistics.median(theirs):.2f}x",
+                     "DuckDB on the same JSON lines", f"{statistics.median(ours):.2f} s against {statistics.median(theirs):.2f} s, both with the start of Java")
+
     @staticmethod
     def whole(command):
         began = time.perf_counter()
@@ -313,6 +349,44 @@ class Bench:
             program.kill()
         self.row("memory after 36 frames", f"{statistics.median(ours) / statistics.median(theirs):.2f}x", "1.4x an empty main",
                  f"{statistics.median(ours) / 1024:.0f} MiB against {statistics.median(theirs) / 1024:.0f} MiB, at their peaks")
+
+
+def newest(folder):
+    """The newest jar below a folder, by its name; nothing where there is none."""
+    jars = [os.path.join(at, name) for at, _, names in os.walk(folder) for name in names if name.endswith(".jar")]
+    return max(jars, default="")
+
+
+def copies(folder, first, last):
+    """The roll R0001 and what was decided about it, under further numbers."""
+    finished, reviews = os.path.join(folder, "rolls", "finished"), os.path.join(folder, "reviews")
+    with open(os.path.join(finished, "R0001.journal"), "rb") as file:
+        journal = file.read()
+    with open(os.path.join(reviews, "R0001.journal"), "rb") as file:
+        review = file.read()
+    for number in range(first, last + 1):
+        with open(os.path.join(finished, f"R{number:04d}.journal"), "wb") as file:
+            file.write(renamed(journal, f"R{number:04d}"))
+        with open(os.path.join(reviews, f"R{number:04d}.journal"), "wb") as file:
+            file.write(review)
+
+
+# Asks DuckDB one query and prints what it answers, a row a line.
+ASK = """
+import java.sql.*;
+public class Ask {
+    public static void main(String[] query) throws Exception {
+        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:"); Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(query[0])) {
+            StringBuilder all = new StringBuilder();
+            while (rows.next()) {
+                all.append(rows.getString(1)).append(' ').append(rows.getString(2)).append(' ').append(rows.getString(3)).append('\\n');
+            }
+            System.out.print(all);
+        }
+    }
+}
+"""
 
 
 def crc32c(data):
@@ -388,7 +462,7 @@ def main():
     scratch = tempfile.mkdtemp(prefix="takeup-bench-")
     try:
         bench = Bench(chosen.home, chosen.runs, scratch)
-        for name in ("start", "key", "slow_disk", "frame", "archive", "memory"):
+        for name in ("start", "key", "slow_disk", "frame", "archive", "find", "memory"):
             if chosen.only in name:
                 getattr(bench, name)()
     finally:

@@ -24,7 +24,7 @@ final class FindCommand implements Command {
             .form("find since 2026-05 bow seat", "from that month on, with these words in the note")
             .form("find judged thin", "by your verdict: thin, good or dense")
             .form("find error over 1", "off by more than a stop; over 1 is too much light, under 1 too little")
-            .form("find shoot regatta", "of a shoot")
+            .form("find shoot regatta with ann at boathouse", "of a shoot, with somebody, somewhere")
             .with(CommandInfo.Trait.WORKS_DURING_PAPER);
 
     @Override

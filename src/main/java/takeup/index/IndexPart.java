@@ -13,7 +13,7 @@ import takeup.roll.RollId;
  */
 final class IndexPart {
     private static final int ROLLS = 100;
-    private static final String FORMAT = "takeup-index 2 ";
+    private static final String FORMAT = "takeup-index 3 ";
 
     private IndexPart() {}
 

@@ -20,11 +20,15 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
 
     /** The words that others stand behind, for completion. */
     public static final String[] WORDS_OF_QUERY = {
-        "lens", "filter", "judged", "since", "until", "on", "error", "over", "under", "roll", "frame", "shoot", "scan"
+        "lens", "filter", "with", "at", "judged", "since", "until", "on", "error", "over", "under", "roll", "frame",
+        "shoot", "scan"
     };
 
     private static final List<FrameColumn> WORDS = List.of(
             FrameColumn.NOTE,
+            FrameColumn.PEOPLE,
+            FrameColumn.PLACE,
+            FrameColumn.SHOOT,
             FrameColumn.LENS,
             FrameColumn.FILTERS,
             FrameColumn.FLASH,
@@ -116,17 +120,27 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             case "scan" -> text(FrameColumn.SCAN, words.after(word, "0042"));
             case "roll" -> roll(words.after(word, "r7"));
             case "frame" -> frame(words.after(word, "7"));
-            case "shoot" -> {
-                String name = words.after(word, "regatta");
-                yield row ->
-                        row.roll().shoot().filter(it -> FrameRow.has(it, name)).isPresent();
-            }
+            case "shoot" -> text(FrameColumn.SHOOT, words.after(word, "regatta"));
+            case "with" -> people(words);
+            case "at" -> text(FrameColumn.PLACE, words.after(word, "boathouse"));
             default -> setting(word);
         };
     }
 
     private static Predicate<FrameRow> text(FrameColumn column, String words) {
         return row -> row.has(column, words);
+    }
+
+    /** {@code with ann, ben}: both are on the frame. */
+    private static Predicate<FrameRow> people(Words words) {
+        List<String> names = new ArrayList<>();
+        boolean isMore = true;
+        while (isMore) {
+            String name = words.after("with", "ann");
+            isMore = name.endsWith(",") && words.isMore();
+            names.add(name.endsWith(",") ? name.substring(0, name.length() - 1) : name);
+        }
+        return row -> names.stream().allMatch(it -> row.has(FrameColumn.PEOPLE, it));
     }
 
     /** A lens by its focal length, or by words of its name. */
@@ -229,7 +243,6 @@ public record FindQuery(String typed, List<Predicate<FrameRow>> terms) {
             if (roll.summary().film().stock().equals(word)
                     || roll.summary().place().camera().equals(word)
                     || FrameRow.has(roll.summary().film().stockName(), word)
-                    || FrameRow.has(roll.shoot().orElse(""), word)
                     || FrameRow.has(roll.developed().orElse(""), word)) {
                 return true;
             }

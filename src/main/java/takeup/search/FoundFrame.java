@@ -18,8 +18,7 @@ public final class FoundFrame {
                 .and("roll", roll.id())
                 .and("camera", roll.place().camera())
                 .and("back", roll.place().back())
-                .and("stock", roll.film().stock())
-                .and("shoot", row.roll().shoot());
+                .and("stock", roll.film().stock());
         for (FrameColumn column : FrameColumn.values()) {
             String text = row.text(column);
             json.and(
@@ -74,7 +73,12 @@ public final class FoundFrame {
     private static List<String> further(FrameRow row) {
         List<String> further = new ArrayList<>();
         for (FrameColumn column : List.of(
-                FrameColumn.LENS, FrameColumn.FILTERS, FrameColumn.SCAN, FrameColumn.VERDICT, FrameColumn.NOTE)) {
+                FrameColumn.LENS,
+                FrameColumn.FILTERS,
+                FrameColumn.SCAN,
+                FrameColumn.VERDICT,
+                FrameColumn.PEOPLE,
+                FrameColumn.NOTE)) {
             String text = row.text(column);
             if (!text.isEmpty()) {
                 further.add(text);

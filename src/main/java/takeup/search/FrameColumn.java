@@ -16,6 +16,9 @@ public enum FrameColumn {
     ERROR("errorStops", Sort.DECIMAL),
     FLASH("flash", Sort.FLAG),
     TRIPOD("tripod", Sort.FLAG),
+    PEOPLE("people", Sort.TEXT),
+    PLACE("place", Sort.TEXT),
+    SHOOT("shoot", Sort.TEXT),
     NOTE("note", Sort.TEXT),
     SCAN("scan", Sort.TEXT),
     VERDICT("verdict", Sort.TEXT);

@@ -8,10 +8,12 @@ import takeup.kit.Filter;
 import takeup.kit.Lens;
 import takeup.review.Density;
 import takeup.review.Review;
+import takeup.roll.Assignment;
 import takeup.roll.Exposure;
 import takeup.roll.ExposureResult;
 import takeup.roll.Frame;
 import takeup.roll.Roll;
+import takeup.roll.Scene;
 import takeup.roll.Setting;
 import takeup.text.IsoTime;
 import takeup.text.Plain;
@@ -37,6 +39,16 @@ public record FrameRow(RollHead roll, String line) {
             boolean isBlank = frame.kind() == Frame.Kind.BLANK;
             value(lines, !isBlank && frame.exposure().setting().flash() ? "flash" : "");
             value(lines, !isBlank && frame.exposure().setting().tripod() ? "tripod" : "");
+            Scene scene = frame.scene();
+            Optional<Assignment> shoot = scene.shoot().or(roll::assignment);
+            value(lines, String.join(", ", scene.people()));
+            value(
+                    lines,
+                    scene.place()
+                            .name()
+                            .or(() -> shoot.flatMap(it -> it.place().name()))
+                            .orElse(""));
+            value(lines, shoot.map(Assignment::name).orElse(""));
             value(lines, frame.note().orElse(""));
             value(lines, scans.get(i).orElse(""));
             value(lines, verdicts.get(i).map(Density::toString).orElse(""));

@@ -100,7 +100,7 @@ class ArchiveIndexTest {
         sum.update(body);
         Files.writeString(
                 part(),
-                "takeup-index 2 1 " + Long.toHexString(sum.getValue()) + "\n"
+                "takeup-index 3 1 " + Long.toHexString(sum.getValue()) + "\n"
                         + new String(body, StandardCharsets.UTF_8));
         TypedRolls.type(folder, "cam 645 1", "5.6 30 ; stroke");
         assertEquals(List.of("R0002 frame 2"), found("stroke"));
@@ -143,7 +143,7 @@ class ArchiveIndexTest {
     void anotherVersionMakesItsOwn() throws IOException {
         List<IndexedRoll> read = all(index("1"));
         assertEquals(read, all(index("2")));
-        assertTrue(Files.readString(part()).startsWith("takeup-index 2 2 "));
+        assertTrue(Files.readString(part()).startsWith("takeup-index 3 2 "));
         assertEquals(List.of(), told);
     }
 

@@ -23,14 +23,14 @@ class FindQueryTest {
     private static final List<FrameRow> ROWS = List.of(
             row(
                     REGATTA,
-                    "1 4 exposed 2026-05-03T14:05:00+02:00 2.8 2.8 1/125 0.008 28mm#f/2.8 28 red -1.3 _ _ cox#in#the#rain R0007-04.tif thin"),
+                    "1 4 exposed 2026-05-03T14:05:00+02:00 2.8 2.8 1/125 0.008 28mm#f/2.8 28 red -1.3 _ _ Ann,#Ben boathouse Regatta#day cox#in#the#rain R0007-04.tif thin"),
             row(
                     REGATTA,
-                    "2 5 exposed 2026-05-03T14:06:00+02:00 8 8 1/60 0.0166666667 50mm#f/1.4 50 _ 0.2 flash tripod boathouse _ good"),
+                    "2 5 exposed 2026-05-03T14:06:00+02:00 8 8 1/60 0.0166666667 50mm#f/1.4 50 _ 0.2 flash tripod Ann _ Regatta#day boathouse _ good"),
             row(
                     PORTRAITS,
-                    "1 1 exposed 2025-12-31T23:59:00+01:00 2.8 2.8 2s 2 80mm#f/2.8 80 yellow,#red 1.5 _ tripod _ a0042.tif dense"),
-            row(PORTRAITS, "2 2 blank _ _ _ _ _ _ _ _ _ _ _ _ _ _"));
+                    "1 1 exposed 2025-12-31T23:59:00+01:00 2.8 2.8 2s 2 80mm#f/2.8 80 yellow,#red 1.5 _ tripod _ _ Crew#portraits _ a0042.tif dense"),
+            row(PORTRAITS, "2 2 blank _ _ _ _ _ _ _ _ _ _ _ _ _ Crew#portraits _ _ _"));
 
     private static RollHead head(int number, String stock, String name, String camera, String shoot) {
         return new RollHead(
@@ -88,6 +88,10 @@ class FindQueryTest {
         "'\"rain the\"', ''",
         "scan 0042, r8/1",
         "blank, r8/2",
+        "with ann, r7/4 r7/5",
+        "'with ann, ben since 2026', r7/4",
+        "at boathouse, r7/4",
+        "boathouse, r7/4 r7/5",
         "fine-grain tripod, r7/5 r8/1",
         "portraits tripod, r8/1",
         "nothing-like-it, ''"
