@@ -56,7 +56,7 @@ final class HostileFiles {
     private final List<String> roll;
     private final List<String> day;
 
-    /** With the lines of an honest roll's journal, whose number is R0009, and of an honest day's. */
+    /** With the lines of an honest roll's journal, whose number is R0003, and of an honest day's. */
     HostileFiles(List<String> roll, List<String> day) {
         this.roll = roll;
         this.day = day;
@@ -178,7 +178,7 @@ final class HostileFiles {
     private void things() {
         for (String sort : List.of("profiles/cameras", "profiles/stocks", "rolls/open", "days")) {
             boolean isProfile = sort.startsWith("profiles");
-            String file = isProfile ? "bad.json" : sort.equals("days") ? "2026-09-11.journal" : "R0009.journal";
+            String file = isProfile ? "bad.json" : sort.equals("days") ? "2026-09-11.journal" : "R0003.journal";
             String place = (isProfile ? sort.substring(9) + "/" : "") + file + ":1: ";
             String path = sort + "/" + file;
             all.add(new Hostile(
@@ -235,11 +235,11 @@ final class HostileFiles {
         for (String id : List.of(
                 "r0009",
                 "R9",
-                "R0009 (copy)",
-                "R0009..",
+                "R0003 (copy)",
+                "R0003..",
                 "CON",
-                "R0009\n",
-                "R0009\u202e",
+                "R0003\n",
+                "R0003\u202e",
                 "\u001b[2J",
                 "R" + "9".repeat(60))) {
             all.add(new Hostile(
@@ -266,8 +266,8 @@ final class HostileFiles {
     private void journal(String name, int line, int lines, String text) {
         all.add(new Hostile(
                 name,
-                "rolls/open/R0009.journal",
-                "R0009.journal:" + line + ": ",
+                "rolls/open/R0003.journal",
+                "R0003.journal:" + line + ": ",
                 it -> Files.writeString(it, text),
                 lines));
     }
@@ -281,7 +281,7 @@ final class HostileFiles {
         List<String> lines = new ArrayList<>(roll);
         lines.set(2, sealed(changed(body(lines.get(2)), from, to)));
         all.add(new Hostile(
-                name, "rolls/open/R0009.journal", "R0009.journal:3: ", it -> Files.writeString(it, text(lines)), told));
+                name, "rolls/open/R0003.journal", "R0003.journal:3: ", it -> Files.writeString(it, text(lines)), told));
     }
 
     private void journals() {

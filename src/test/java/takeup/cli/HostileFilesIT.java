@@ -64,7 +64,7 @@ class HostileFilesIT {
                         .map(it -> it.contains("\"event\":\"loaded\"")
                                 ? HostileFiles.sealed(
                                         it.substring(0, it.lastIndexOf(",\"crc\""))
-                                                        .replace("R0001", "R0009") + "}")
+                                                        .replace("R0001", "R0003") + "}")
                                 : it)
                         .toList(),
                 Files.readAllLines(scratch.resolve("other/days/2026-09-12.journal")));
@@ -140,7 +140,7 @@ class HostileFilesIT {
             List<String> lines = told.getOrDefault(folder, List.of("nothing"));
             // A roll that can still be read is one too many in the camera of R0002, which is told of besides.
             List<String> problems = lines.subList(0, lines.size() - 1).stream()
-                    .filter(it -> !it.startsWith("R0002 and R0009 are all in 35: "))
+                    .filter(it -> !it.startsWith("R0002 and R0003 are all in 35: "))
                     .toList();
             String last = lines.get(lines.size() - 1);
             boolean counted = last.contains(folder + ": 2 rolls, 3 frames, 1 day")
@@ -185,7 +185,7 @@ class HostileFilesIT {
         for (HostileFiles.Hostile hostile : folders.keySet()) {
             String name = hostile.path()
                     .replace("bad.json", "bad" + number + ".json")
-                    .replace("R0009.journal", "R00" + number + ".journal");
+                    .replace("R0003.journal", "R00" + number + ".journal");
             Path path = scratch.resolve("among").resolve(name);
             Files.createDirectories(path.getParent());
             if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS) && number < 99) {
