@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import takeup.roll.Place;
 import takeup.roll.Scene;
 import takeup.roll.SettingPatch;
@@ -19,6 +20,9 @@ public record SceneWords(String head, Optional<List<String>> people, Optional<Pl
     private static final int LONGEST = 80;
     private static final int MOST = 30;
 
+    /** An aperture or a time. */
+    private static final Pattern EXPOSURE = Pattern.compile("(?i)(f/?|1/)?\\d[\\d.]*s?");
+
     /** Nothing said. */
     public static final SceneWords NOTHING = new SceneWords("", Optional.empty(), Optional.empty());
 
@@ -27,14 +31,14 @@ public record SceneWords(String head, Optional<List<String>> people, Optional<Pl
         int semicolon = line.indexOf(';');
         List<String> words = Tokens.split(semicolon < 0 ? line : line.substring(0, semicolon));
         int at = 1;
-        while (at < words.size() && !isSign(words.get(at))) {
+        while (at < words.size() && !isSign(words, at)) {
             at++;
         }
         SceneWords said = new SceneWords(
                 String.join(" ", words.subList(0, Math.min(at, words.size()))), Optional.empty(), Optional.empty());
         while (at < words.size()) {
             int end = at + 1;
-            while (end < words.size() && !isSign(words.get(end))) {
+            while (end < words.size() && !isSign(words, end)) {
                 end++;
             }
             said = said.and(DateTimeParser.small(words.get(at)), String.join(" ", words.subList(at + 1, end)));
@@ -43,9 +47,12 @@ public record SceneWords(String head, Optional<List<String>> people, Optional<Pl
         return said;
     }
 
-    private static boolean isSign(String word) {
-        String small = DateTimeParser.small(word);
-        return small.equals("with") || small.equals("at");
+    /** Whether names or a place begin here; {@code f8 at 1/250} speaks of no place. */
+    private static boolean isSign(List<String> words, int at) {
+        String small = DateTimeParser.small(words.get(at));
+        boolean isExposure =
+                at + 1 < words.size() && EXPOSURE.matcher(words.get(at + 1)).matches();
+        return small.equals("with") || small.equals("at") && !isExposure;
     }
 
     private SceneWords and(String sign, String words) {

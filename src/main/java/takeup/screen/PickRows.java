@@ -26,7 +26,7 @@ final class PickRows {
         this.chosen = chosen;
         this.most = most;
         this.room = Layout.of(grid).room();
-        this.isTwo = all.size() > most && room >= 60;
+        this.isTwo = all.size() > most && room >= 60 && fitsInTwo();
     }
 
     void draw(int row) {
@@ -91,6 +91,22 @@ final class PickRows {
             }
         }
         return room / 2;
+    }
+
+    /** Whether no name is cut where two stand side by side; else one column shows the rating of each film, too. */
+    private boolean fitsInTwo() {
+        int half = (Math.min(all.size(), 2 * most) + 1) / 2;
+        int widest = all.stream().mapToInt(it -> Width.of(it.line())).max().orElse(0);
+        int left = width(all.subList(0, half), widest);
+        int right = width(all.subList(half, all.size()), widest);
+        return left + 1 + right <= room;
+    }
+
+    private static int width(List<PickList.Row> rows, int widest) {
+        return rows.stream()
+                .mapToInt(it -> Math.min(widest, Width.of(it.line())) + GAP + Width.of(it.name()))
+                .max()
+                .orElse(0);
     }
 
     private int width(List<PickList.Row> rows, Function<PickList.Row, String> wording) {

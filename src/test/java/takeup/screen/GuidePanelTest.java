@@ -54,8 +54,14 @@ class GuidePanelTest {
 
     @Test
     void aHighlightedRowIsMarkedAndSaysWhatItStandsFor() {
-        String text =
-                text(Playing.of().press(Key.Name.DOWN).press(Key.Name.DOWN).press(Key.Name.DOWN), 80, 24);
+        String text = text(
+                Playing.of()
+                        .press(Key.Name.DOWN)
+                        .press(Key.Name.DOWN)
+                        .press(Key.Name.DOWN)
+                        .press(Key.Name.DOWN),
+                80,
+                24);
         assertTrue(text.contains("► cam 645 ") && text.contains("Enter does what cam 645 does"), text);
     }
 
@@ -73,7 +79,12 @@ class GuidePanelTest {
     @Test
     void noWordOfAListIsCutAt80Columns() {
         String films = text(Playing.of("cam 35"), 80, 24);
-        assertTrue(films.contains("Chromogenic black-and-white 400") && films.contains("Kentmere 100"), films);
+        assertTrue(films.contains("Chromogenic black-and-white 400, EI 200"), films);
+        Playing further = Playing.of("cam 35");
+        for (int i = 0; i < 16; i++) {
+            further = further.press(Key.Name.DOWN);
+        }
+        assertTrue(text(further, 80, 24).contains("Kentmere 100, EI 100"), text(further, 80, 24));
         assertTrue(text(Playing.of("cam 35", "load bw400"), 80, 24).contains("open shade on a clear day"));
         String again = text(Playing.medium("4 125", "unload yes"), 80, 24);
         assertTrue(again.contains("Colour negative 400 again"), again);
