@@ -76,7 +76,7 @@ class FrameIdsTest {
         assertTrue(export.contains("\"folder\" : \"" + folder("day") + "\""), export);
         String table = InProcess.run("", List.of("roll", "1", "--csv", "--data", path("day")))
                 .out();
-        assertTrue(table.contains("," + id + "," + folder("day") + "\r\n"), table);
+        assertTrue(table.contains(",\"" + id + "\",,,\"" + folder("day") + "\"\r\n"), table);
     }
 
     private Set<String> allIds(String folder) throws JsonText.NotJson {

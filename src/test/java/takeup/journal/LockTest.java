@@ -1,5 +1,6 @@
 package takeup.journal;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -103,10 +104,11 @@ class LockTest {
     }
 
     @Test
-    void aLockFileOfRubbishKeepsNobodyOut() throws IOException {
-        Files.write(folder.resolve("lock"), new byte[100_000]);
+    void aLockFileOfRubbishKeepsNobodyOutAndIsNotWrittenOver() throws IOException {
+        byte[] rubbish = new byte[100_000];
+        Files.write(folder.resolve("lock"), rubbish);
         Writer.take(folder).close();
-        assertEquals(ProcessHandle.current().pid() + "\n", Files.readString(folder.resolve("lock")));
+        assertArrayEquals(rubbish, Files.readAllBytes(folder.resolve("lock")), "it could be somebody's own file");
     }
 
     private static void check(Path folder, long holder) {
