@@ -2,6 +2,7 @@ package takeup.action;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import takeup.dispatch.Completion;
@@ -65,10 +66,17 @@ public final class ActionTable {
             Action.of("normal development", "normal"),
             Action.asking("a note on the roll", "note", s -> List.of(Field.words("The note", "", List.of()))),
             Action.asking(
-                    "a roll was developed",
-                    "developed",
-                    s -> List.of(Field.words("Such as r7 in fine-grain 1+1 9m45s at 20C", "", List.of()))),
-            Action.asking("what a roll cost", "cost", s -> List.of(Field.words("Such as film 9.80", "", List.of()))),
+                            "a roll was developed",
+                            "developed",
+                            s -> List.of(
+                                    finished(s),
+                                    Field.words("Such as in fine-grain 1+1 9m45s at 20C", "in ", List.of())))
+                    .where(s -> !finished(s).choices().isEmpty()),
+            Action.asking(
+                            "what a roll cost",
+                            "cost",
+                            s -> List.of(finished(s), Field.words("Such as film 9.80 scans 8", "", List.of())))
+                    .where(s -> !finished(s).choices().isEmpty()),
             Action.asking("what the lab must know", "condition", FilmFields::condition),
             Action.of("the plan", "plan"),
             Action.asking("plan a moment", "plan", s -> RowActions.moment()),
@@ -144,6 +152,18 @@ public final class ActionTable {
                 .flatMap(it -> it.exposure().at())
                 .map(it -> Completion.notes(s, it.toLocalDate(), ""))
                 .orElse(List.of());
+    }
+
+    /** The finished rolls at hand; those of earlier days are in the list of rolls. */
+    private static Field finished(ShootState s) {
+        return Field.list(
+                "Which roll",
+                s.rolls().values().stream()
+                        .filter(it -> it.state() == Roll.State.FINISHED)
+                        .map(it -> Choice.of(
+                                it.id().toString().toLowerCase(Locale.ROOT),
+                                it.film().stock().name()))
+                        .toList());
     }
 
     private static List<Field> times() {
