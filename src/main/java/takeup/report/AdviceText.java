@@ -17,6 +17,9 @@ import takeup.text.Plain;
 
 /** Why a suggestion is the best, and what would fit where nothing does, in words. */
 public final class AdviceText {
+    /** Of a push by more stops nobody speaks, not even to rule it out (common practice, no source). */
+    private static final double MOST_PUSH = 5;
+
     private AdviceText() {}
 
     /** The explanation in a sentence or two. */
@@ -121,7 +124,7 @@ public final class AdviceText {
                                             + it.stock().usualIndex() + " (" + pair(it.suggestion()) + ")")
                                     .toList()));
         }
-        alternatives.push().ifPresent(it -> all.add(push(it)));
+        alternatives.push().filter(it -> it.stops() <= MOST_PUSH).ifPresent(it -> all.add(push(it)));
         return all;
     }
 
