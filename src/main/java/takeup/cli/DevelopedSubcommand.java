@@ -37,8 +37,8 @@ import takeup.text.Padding;
         footer = {
             "",
             "For example:",
-            "  takeup developed r7 in \"fine-grain 1+1\" 9m45s at 20C by me",
-            "  takeup developed r8"
+            "  takeup developed r2 in \"fine-grain 1+1\" 9m45s at 20C by me",
+            "  takeup developed"
         })
 final class DevelopedSubcommand implements Callable<Integer> {
     @ParentCommand

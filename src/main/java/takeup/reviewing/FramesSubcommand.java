@@ -24,13 +24,7 @@ import takeup.roll.Roll;
         name = "frames",
         description = "Prints every frame of the archive, roll by roll; with --json as flat lines for a spreadsheet "
                 + "or a query engine (takeup schema frames).",
-        footer = {
-            "",
-            "For example:",
-            "  takeup frames",
-            "  takeup frames --json > frames.jsonl",
-            "  takeup frames --partition studio"
-        })
+        footer = {"", "For example:", "  takeup frames --json > frames.jsonl", "  takeup frames --partition studio"})
 public final class FramesSubcommand implements Callable<Integer> {
     @ParentCommand
     GlobalOptions global;
