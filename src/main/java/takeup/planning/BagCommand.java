@@ -87,7 +87,7 @@ public final class BagCommand implements Command {
     }
 
     private static Outcome read(CommandContext context, List<String> words, Optional<String> batch) {
-        String first = words.get(0);
+        String first = words.isEmpty() ? "a name or a batch alone" : words.get(0);
         if (!DOES.contains(first)) {
             throw new CommandRejected("bag add or bag take, not " + first + Nearest.question(first, DOES)
                     + "; bag alone shows what is in it");

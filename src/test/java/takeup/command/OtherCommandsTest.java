@@ -167,6 +167,8 @@ class OtherCommandsTest {
                 "quit yes yes",
                 "yes",
                 "yes please",
+                "bag as B-12",
+                "bag batch 4711",
                 "🚣",
                 "say ; words",
                 "push 1 ; words",
