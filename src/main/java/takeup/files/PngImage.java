@@ -4,7 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
-import java.util.zip.Deflater;
+import takeup.grid.Deflated;
 import takeup.scans.Picture;
 
 /**
@@ -30,7 +30,7 @@ public final class PngImage {
                 .put((byte) BITS)
                 .put((byte) TRUE_COLOUR);
         chunk(file, "IHDR", header.array());
-        chunk(file, "IDAT", packed(filtered(picture)));
+        chunk(file, "IDAT", Deflated.of(filtered(picture)));
         chunk(file, "IEND", new byte[0]);
         return file.toByteArray();
     }
@@ -49,22 +49,6 @@ public final class PngImage {
             }
         }
         return bytes.array();
-    }
-
-    private static byte[] packed(byte[] bytes) {
-        Deflater deflater = new Deflater(Deflater.BEST_SPEED);
-        try {
-            deflater.setInput(bytes);
-            deflater.finish();
-            ByteArrayOutputStream packed = new ByteArrayOutputStream();
-            byte[] some = new byte[1 << 15];
-            while (!deflater.finished()) {
-                packed.write(some, 0, deflater.deflate(some));
-            }
-            return packed.toByteArray();
-        } finally {
-            deflater.end();
-        }
     }
 
     /** Its length, its name, its bytes, and a checksum of the last two. */

@@ -1,9 +1,8 @@
 package takeup.terminal;
 
-import java.io.ByteArrayOutputStream;
 import java.util.Base64;
-import java.util.zip.Deflater;
 import takeup.grid.Bitmap;
+import takeup.grid.Deflated;
 import takeup.grid.Placement;
 
 /**
@@ -54,19 +53,7 @@ record KittyGraphics(int cellColumns, int cellRows) implements PixelProtocol {
             dots[at++] = (byte) (dot >> 8);
             dots[at++] = (byte) dot;
         }
-        Deflater deflater = new Deflater(Deflater.BEST_SPEED);
-        try {
-            deflater.setInput(dots);
-            deflater.finish();
-            ByteArrayOutputStream packed = new ByteArrayOutputStream();
-            byte[] some = new byte[1 << 15];
-            while (!deflater.finished()) {
-                packed.write(some, 0, deflater.deflate(some));
-            }
-            return packed.toByteArray();
-        } finally {
-            deflater.end();
-        }
+        return Deflated.of(dots);
     }
 
     /** What the terminal is asked: whether it could draw one dot. */
