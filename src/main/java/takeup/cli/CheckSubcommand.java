@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import takeup.console.Console;
+import takeup.files.FolderCheck;
 import takeup.options.GlobalOptions;
 import takeup.text.English;
 

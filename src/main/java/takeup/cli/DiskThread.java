@@ -8,10 +8,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import takeup.files.JournalStore;
-import takeup.session.Effect;
-import takeup.session.Message;
-import takeup.session.StepStore;
-import takeup.session.StoreEffects;
+import takeup.message.Effect;
+import takeup.message.Message;
+import takeup.message.StepStore;
+import takeup.message.StoreEffects;
 
 /**
  * The thread of the shoot screen that reads and writes the data folder: one effect after the other, never interrupted,

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import takeup.ordering.OrderSubcommand;
+import takeup.profiles.CameraSubcommand;
+import takeup.profiles.StockSubcommand;
 import takeup.reviewing.DigitalSubcommand;
 import takeup.reviewing.FramesSubcommand;
 import takeup.reviewing.RatingSubcommand;

@@ -8,9 +8,10 @@ import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.TextRole;
 import takeup.lettering.TextFit;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
 import takeup.screen.Screen;
-import takeup.session.Key;
-import takeup.session.Message;
 import takeup.session.Session;
 import takeup.session.Session.Page;
 import takeup.session.Transition;
@@ -86,7 +87,7 @@ public final class Tour {
             Transition next = Update.update(
                     shown.session(),
                     new Message.Pressed(Key.of(step.key()), pressed.at(), pressed.ticks(), pressed.arrival()));
-            List<takeup.session.Effect> effects = new ArrayList<>(shown.effects());
+            List<Effect> effects = new ArrayList<>(shown.effects());
             effects.addAll(next.effects());
             shown = new Transition(next.session(), effects);
         }

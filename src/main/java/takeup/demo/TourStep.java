@@ -1,7 +1,7 @@
 package takeup.demo;
 
 import java.util.List;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Session.Page;
 
 /**

@@ -11,12 +11,12 @@ import takeup.console.CommandFailed;
 import takeup.disk.IoErrorText;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderSource;
+import takeup.message.Message;
 import takeup.order.ExposedRoll;
 import takeup.order.Lab;
 import takeup.order.LeftInCamera;
 import takeup.order.Order;
 import takeup.order.OrderTracker;
-import takeup.session.Message;
 
 /** What an order on the screen is made from, and the order itself, in the data folder. */
 public record OrderSources(Path data) {

@@ -11,15 +11,15 @@ import takeup.history.JournalStep;
 import takeup.index.ArchiveIndex;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
+import takeup.message.Message;
+import takeup.message.SaveError;
+import takeup.message.StepStore;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.roll.RollRecord;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrames;
-import takeup.session.Message;
-import takeup.session.SaveError;
-import takeup.session.StepStore;
 
 /** The steps in a data folder, for a session: what can go wrong on the disk comes back as a sentence. */
 public final class StepFiles implements StepStore {

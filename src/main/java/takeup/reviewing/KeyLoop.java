@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.concurrent.LinkedBlockingQueue;
 import takeup.grid.Grid;
 import takeup.grid.Theme;
+import takeup.message.Key;
 import takeup.options.GlobalOptions;
-import takeup.session.Key;
 import takeup.terminal.NoTerminal;
 import takeup.terminal.Terminal;
 

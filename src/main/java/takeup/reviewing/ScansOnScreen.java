@@ -10,13 +10,13 @@ import takeup.disk.IoErrorText;
 import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.journal.Archive;
+import takeup.message.Key;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.scans.Proposal;
 import takeup.scanview.ScansState;
-import takeup.session.Key;
 
 /**
  * The Scans view over the shoot screen, opened from a roll. The folder is read on a thread of its own, since that takes

@@ -8,12 +8,12 @@ import takeup.files.SystemViewer;
 import takeup.grid.Grid;
 import takeup.grid.Size;
 import takeup.journal.Archive;
+import takeup.message.Key;
 import takeup.review.Review;
 import takeup.roll.RollId;
 import takeup.scanview.ScanKeys;
 import takeup.scanview.ScansState;
 import takeup.scanview.ScansView;
-import takeup.session.Key;
 import takeup.terminal.Terminal;
 
 /** The Scans view on a terminal: what a key decides is on the disk before the view says so. */

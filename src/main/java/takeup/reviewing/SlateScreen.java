@@ -3,9 +3,9 @@ package takeup.reviewing;
 import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.Size;
+import takeup.message.Key;
 import takeup.scans.Slate;
 import takeup.screen.SlateView;
-import takeup.session.Key;
 import takeup.terminal.Terminal;
 
 /** A slate over the whole terminal until a key is pressed. */

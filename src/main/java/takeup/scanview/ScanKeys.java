@@ -3,8 +3,8 @@ package takeup.scanview;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import takeup.message.Key;
 import takeup.review.Density;
-import takeup.session.Key;
 
 /**
  * A key of the Scans view and what it does: one table for handling, footer and {@code takeup keys}.

@@ -3,8 +3,8 @@ package takeup.scanview;
 import java.util.ArrayList;
 import java.util.List;
 import takeup.grid.Grid;
-import takeup.screen.KeyItem;
-import takeup.session.Key;
+import takeup.message.Key;
+import takeup.panel.KeyItem;
 
 /** The keys of the scans view over one row or two; arrows need no mention. */
 final class ScansFooter {

@@ -7,6 +7,7 @@ import takeup.action.Field;
 import takeup.action.Menu;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.panel.Layout;
 import takeup.session.Session;
 import takeup.text.Width;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.panel.Layout;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrame;
 import takeup.search.FoundFrames;

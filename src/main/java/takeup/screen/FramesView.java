@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.kit.Warning;
+import takeup.panel.FrameText;
+import takeup.panel.Layout;
 import takeup.roll.Frame;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;

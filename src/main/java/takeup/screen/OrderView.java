@@ -7,6 +7,7 @@ import takeup.drafting.OrderRow;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.order.OrderText;
+import takeup.panel.Layout;
 import takeup.session.Session;
 import takeup.text.Width;
 

@@ -7,6 +7,7 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.history.ShootState;
 import takeup.lettering.TextFit;
+import takeup.panel.Layout;
 import takeup.report.CheckList;
 import takeup.report.PlanTable;
 import takeup.session.Session;

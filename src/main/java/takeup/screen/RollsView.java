@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import takeup.grid.Grid;
 import takeup.grid.TextRole;
+import takeup.panel.Layout;
 import takeup.report.RollSummary;
 import takeup.roll.Roll;
 import takeup.session.Session;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import takeup.day.BulbTimer;
 import takeup.grid.Grid;
 import takeup.grid.PixelShape;
+import takeup.panel.Layout;
 import takeup.session.Session;
 
 /** The model as a picture. Pure: everything is drawn every time, and nothing is changed. */

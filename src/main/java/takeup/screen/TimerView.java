@@ -6,6 +6,10 @@ import takeup.grid.Grid;
 import takeup.grid.TextRole;
 import takeup.lettering.BigText;
 import takeup.lettering.TextFit;
+import takeup.panel.BottomBars;
+import takeup.panel.Layout;
+import takeup.panel.SettingText;
+import takeup.panel.TopBar;
 import takeup.session.Session;
 
 /**

@@ -9,6 +9,7 @@ import takeup.action.Menu;
 import takeup.action.RowActions;
 import takeup.day.FilmLot;
 import takeup.history.ShootState;
+import takeup.message.Key;
 import takeup.report.DayEnd;
 import takeup.report.PlanTable;
 import takeup.report.RollSummary;

@@ -1,5 +1,7 @@
 package takeup.session;
 
+import takeup.message.Key;
+
 /**
  * A key that logs frames and came in without having been acted on yet, since it may be held down: then it comes again
  * at once.

@@ -5,6 +5,8 @@ import java.util.Optional;
 import takeup.framing.RatingCommand;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
+import takeup.message.Effect;
+import takeup.message.Key;
 import takeup.session.HeldKey.Kind;
 import takeup.session.PendingLines.From;
 import takeup.text.English;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import takeup.command.CommandInfo;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.HelpSearch;
+import takeup.message.Key;
 import takeup.text.English;
 
 /**

@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.List;
 import java.util.Optional;
+import takeup.message.Key;
 import takeup.session.Session.Page;
 
 /**

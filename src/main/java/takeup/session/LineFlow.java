@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.history.ShootState;
+import takeup.message.Effect;
+import takeup.message.Message;
 import takeup.session.PendingLines.Batch;
 import takeup.session.PendingLines.From;
 

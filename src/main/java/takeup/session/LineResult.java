@@ -1,5 +1,7 @@
 package takeup.session;
 
+import takeup.message.Effect;
+
 /**
  * What became of one line.
  *

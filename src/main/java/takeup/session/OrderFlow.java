@@ -9,6 +9,8 @@ import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderRow;
 import takeup.drafting.OrderWords;
 import takeup.json.Json;
+import takeup.message.Effect;
+import takeup.message.Message;
 import takeup.order.OrderText;
 import takeup.prompt.CommandRejected;
 import takeup.session.Session.Page;

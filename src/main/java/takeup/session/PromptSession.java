@@ -9,6 +9,9 @@ import takeup.command.ScreenAction;
 import takeup.dispatch.Dispatcher;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.message.Message;
+import takeup.message.SaveError;
+import takeup.message.StepStore;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrames;
 

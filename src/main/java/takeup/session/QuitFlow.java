@@ -1,5 +1,7 @@
 package takeup.session;
 
+import takeup.message.Effect;
+
 /** Leaving the program: Ctrl-C, {@code quit} and {@code quit yes}, and waiting for the disk before that. */
 final class QuitFlow {
     private static final String QUIT_YES =

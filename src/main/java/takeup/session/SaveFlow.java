@@ -8,6 +8,8 @@ import takeup.day.CameraPlace;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
+import takeup.message.Effect;
+import takeup.message.Message;
 import takeup.roll.Roll;
 import takeup.session.PendingLines.From;
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import takeup.command.Outcome;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
+import takeup.message.SaveError;
 import takeup.roll.Roll;
 
 /**

@@ -2,6 +2,7 @@ package takeup.session;
 
 import takeup.command.Outcome;
 import takeup.command.ScreenAction;
+import takeup.message.Effect;
 import takeup.session.Session.Page;
 
 /**

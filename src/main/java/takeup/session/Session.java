@@ -12,6 +12,7 @@ import takeup.dispatch.Dispatcher;
 import takeup.history.ShootState;
 import takeup.kit.Suggestion;
 import takeup.kit.Suggestions;
+import takeup.message.SaveError;
 import takeup.planning.ShootCommand;
 import takeup.report.DayEnd;
 import takeup.report.RollSummary;

@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import takeup.message.Effect;
 
 /**
  * The model after a message, and what it asks of the outside.

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import takeup.day.BulbTimer;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
 
 /**
  * What each message makes of the model: a key is looked up in {@link KeyBindings}, the answers of the disk move what it

@@ -2,6 +2,7 @@ package takeup.session;
 
 import java.util.List;
 import takeup.dispatch.ThemeCommand;
+import takeup.message.Effect;
 import takeup.report.DayEndText;
 import takeup.report.NightBefore;
 import takeup.report.NightBeforeText;

@@ -14,7 +14,7 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import takeup.session.Key;
+import takeup.message.Key;
 
 /** Turns Lanterna's key strokes into keys: pasted text in one piece, surrogates joined, unknown sequences harmless. */
 final class Keyboard {

@@ -18,7 +18,7 @@ import takeup.grid.Grid;
 import takeup.grid.PixelShape;
 import takeup.grid.Size;
 import takeup.grid.Theme;
-import takeup.session.Key;
+import takeup.message.Key;
 
 /**
  * The terminal that the program runs in: the whole of it while the program runs, and given back as it was found. Keys

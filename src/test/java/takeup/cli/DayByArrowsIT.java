@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import takeup.Outside;
 import takeup.action.Choice;
 import takeup.action.Menu;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
 

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.console.Clock;
 import takeup.console.Console;
+import takeup.demo.DemoExhibits;
 import takeup.grid.Size;
 
 class DemoDayTest {

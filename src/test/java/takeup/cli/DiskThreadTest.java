@@ -12,14 +12,14 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import takeup.drafting.OrderDraft;
 import takeup.history.JournalStep;
+import takeup.message.Effect;
+import takeup.message.Message;
+import takeup.message.SaveError;
+import takeup.message.StepStore;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 import takeup.search.FindQuery;
 import takeup.search.FoundFrames;
-import takeup.session.Effect;
-import takeup.session.Message;
-import takeup.session.SaveError;
-import takeup.session.StepStore;
 
 /** A frame while the list of a large archive is read: the list goes on for as long as the test lets it. */
 class DiskThreadTest {

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import takeup.console.Console;
 import takeup.json.Json;
 import takeup.json.JsonText;
+import takeup.message.Key;
 import takeup.session.HelpList;
-import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
 

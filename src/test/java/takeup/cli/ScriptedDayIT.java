@@ -19,9 +19,9 @@ import takeup.handoff.RollJson;
 import takeup.journal.Archive;
 import takeup.json.Json;
 import takeup.json.JsonText;
+import takeup.message.Key;
 import takeup.roll.Roll;
 import takeup.screen.Screen;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /**

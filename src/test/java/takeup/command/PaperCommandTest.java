@@ -13,9 +13,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.day.PaperInput;
 import takeup.framing.FrameDescription;
+import takeup.message.Key;
 import takeup.report.StatusText;
 import takeup.roll.Frame;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /**

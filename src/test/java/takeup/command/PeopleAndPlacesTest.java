@@ -10,11 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
+import takeup.message.Key;
 import takeup.roll.Assignment;
 import takeup.roll.Frame;
 import takeup.roll.Place;
 import takeup.screen.Screen;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /** Who is on a frame, and where it was. */

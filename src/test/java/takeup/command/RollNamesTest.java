@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import takeup.handoff.MadeBy;
 import takeup.handoff.RollJson;
 import takeup.handoff.RollPlainText;
+import takeup.kit.FilmSize;
 import takeup.roll.RollLabel;
 
 /** Names of the photographer's own for rolls, and the batch of their emulsion. */
@@ -61,7 +62,7 @@ class RollNamesTest {
         assertEquals(Optional.of("4711"), label(shooting, "R0001").batch());
         shooting.type("unload yes");
         assertTrue(shooting.type("load cn400 batch k2").contains("batch k2"), "another one is taken where it is said");
-        assertEquals(1, shooting.situation().day().bag().rolls("cn400", takeup.kit.FilmSize.F120));
+        assertEquals(1, shooting.situation().day().bag().rolls("cn400", FilmSize.F120));
         shooting.type("unload yes");
         shooting.type("load cn400");
         assertEquals(Optional.of("4711"), label(shooting, "R0003").batch());

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import takeup.day.ShootInfo;
 import takeup.kit.FilmSize;
+import takeup.message.Key;
 import takeup.roll.Assignment;
 import takeup.screen.Screen;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /** Opening a shoot, and the rolls that belong to it. */

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import takeup.message.Key;
 import takeup.roll.Frame;
-import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
 

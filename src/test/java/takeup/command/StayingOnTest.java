@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import takeup.kit.Filter;
 import takeup.kit.Lens;
+import takeup.message.Key;
 import takeup.roll.Frame;
 import takeup.screen.Screen;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /** What stays on a camera from frame to frame is said where nobody would think of it. */

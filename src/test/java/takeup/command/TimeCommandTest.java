@@ -14,9 +14,9 @@ import takeup.day.BulbTimer;
 import takeup.dispatch.Dispatcher;
 import takeup.exposure.ExposureTime;
 import takeup.history.ShootState;
-import takeup.session.Effect;
-import takeup.session.Key;
-import takeup.session.Message;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
 import takeup.session.Playing;
 
 /** The bulb timer: started and stopped by one word, its time in hand, the bell. */

@@ -17,11 +17,11 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.RollsOfDay;
 import takeup.history.ShootState;
+import takeup.message.Key;
+import takeup.message.Message;
 import takeup.prompt.RollListParser;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
-import takeup.session.Key;
-import takeup.session.Message;
 import takeup.session.Playing;
 
 /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import takeup.grid.Grid;
+import takeup.message.Key;
 import takeup.review.Review;
 import takeup.review.ReviewEvent;
 import takeup.roll.ExposureResult;
@@ -15,7 +16,6 @@ import takeup.scans.Proposal;
 import takeup.scans.Scan;
 import takeup.scans.Slot;
 import takeup.scans.Tone;
-import takeup.session.Key;
 
 /**
  * What a lab would send of a roll, drawn by ourselves: crew portraits at a boathouse, one for each frame but those that

@@ -28,6 +28,7 @@ import takeup.kit.Camera;
 import takeup.kit.FilmSize;
 import takeup.kit.FrameSize;
 import takeup.kit.Stock;
+import takeup.message.Key;
 import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
@@ -45,7 +46,6 @@ import takeup.scans.Proposal;
 import takeup.scans.Scan;
 import takeup.scans.Slot;
 import takeup.scans.Tone;
-import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.terminal.Painter;
 

@@ -11,8 +11,8 @@ import takeup.advice.StandingWarnings;
 import takeup.grid.Size;
 import takeup.kit.Kit;
 import takeup.kit.Warning;
+import takeup.message.Key;
 import takeup.report.SetupText;
-import takeup.session.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
 

@@ -9,8 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import takeup.message.Message;
 import takeup.roll.Setting;
-import takeup.session.Message;
 import takeup.session.Playing;
 
 /** Metered and corrected side by side, the bulb timer, and what is sharp. */

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 
 /** What costs money or film is whole also in a small window. */

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import takeup.grid.Grid;
 import takeup.grid.Theme;
+import takeup.message.Key;
 import takeup.scanview.ScansOfTheDay;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /**

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.Session;
 

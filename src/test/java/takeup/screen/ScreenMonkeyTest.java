@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.RandomKeys;
 

@@ -13,11 +13,11 @@ import takeup.grid.ColourDepth;
 import takeup.grid.Grid;
 import takeup.grid.PixelPair;
 import takeup.grid.PixelShape;
+import takeup.message.Key;
 import takeup.roll.RollId;
 import takeup.scans.QrReader;
 import takeup.scans.ScreenClock;
 import takeup.scans.Slate;
-import takeup.session.Key;
 import takeup.session.Playing;
 
 /** The slate on the screen, photographed. */

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.Playing.Disk;
 import takeup.session.Session;

@@ -17,7 +17,7 @@ import takeup.dispatch.ThemeCommand;
 import takeup.grid.CharacterSet;
 import takeup.grid.ColourDepth;
 import takeup.grid.Theme;
-import takeup.session.Key;
+import takeup.message.Key;
 import takeup.session.Playing;
 import takeup.session.Playing.Disk;
 import takeup.session.Session;

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import takeup.action.Choice;
 import takeup.action.Field;
 import takeup.action.Menu;
+import takeup.command.Outcome;
+import takeup.message.Key;
 
 /** Everything without a command: Enter, arrows and digits alone make each line of a day. */
 class ActionsTest {
@@ -152,7 +154,7 @@ class ActionsTest {
             int whole = 0;
             for (Menu end : ends(menu(day), 0)) {
                 whole++;
-                if (day.shoot().outcome(end.preview()) instanceof takeup.command.Outcome.Rejected why) {
+                if (day.shoot().outcome(end.preview()) instanceof Outcome.Rejected why) {
                     refused.add(end.preview() + ": " + why.why());
                 }
             }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.dispatch.CommandTable;
 import takeup.dispatch.Completion;
+import takeup.message.Key;
 
 /** Tab on a half typed word. */
 class CompletionTest {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import takeup.message.Key;
+import takeup.message.Message;
 
 /** What was being typed when the program ended is offered back. */
 class DraftTest {

@@ -9,6 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.action.PickList;
+import takeup.message.Key;
 
 /** The first minute in an empty folder: a guide that only speaks, and lists to pick from. */
 class GuideTest {

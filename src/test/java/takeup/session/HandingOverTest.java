@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import takeup.drafting.OrderDraft;
 import takeup.drafting.OrderRow;
+import takeup.message.Key;
 import takeup.order.ExposedRoll;
 import takeup.order.OrderText;
 import takeup.order.Wish;

@@ -19,6 +19,7 @@ import takeup.command.CommandInfo;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
 import takeup.dispatch.CommandTable;
+import takeup.message.Key;
 
 /** Help that can be searched and run: keys and words, what works now before what does not, each with its reason. */
 class HelpTest {

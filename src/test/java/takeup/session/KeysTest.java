@@ -20,6 +20,9 @@ import takeup.dispatch.ThemeCommand;
 import takeup.grid.Theme;
 import takeup.kit.Suggestion;
 import takeup.kit.Warning;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
 
 /** The one table of keys: each key does what it says, or says why it cannot. */
 class KeysTest {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import takeup.message.Key;
 
 /** A roll of 36 with six changes of light and four notes, every key counted but the words of the notes. */
 class KeystrokesTest {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.advice.LoadChecks;
 import takeup.command.Shooting;
+import takeup.message.Key;
 import takeup.report.LoadCheckText;
 import takeup.roll.Roll;
 

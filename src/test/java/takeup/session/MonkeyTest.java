@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import takeup.history.ShootState;
 import takeup.kit.Warning;
+import takeup.message.Key;
 import takeup.roll.FrameWarnings;
 import takeup.roll.Roll;
 import takeup.roll.RollId;

@@ -15,6 +15,10 @@ import takeup.history.JournalEntry;
 import takeup.history.JournalStep;
 import takeup.history.ShootState;
 import takeup.kit.Kit;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
+import takeup.message.StoreEffects;
 import takeup.roll.Roll;
 import takeup.roll.RollId;
 

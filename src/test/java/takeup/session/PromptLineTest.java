@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
+import takeup.message.Key;
 import takeup.roll.Roll;
 
 /** What is typed, pasted, cleared and called back. */

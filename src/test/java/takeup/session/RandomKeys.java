@@ -3,6 +3,7 @@ package takeup.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import takeup.message.Key;
 
 /** Keys that nobody meant: letters, blanks, signs, function keys, pastes with anything in them. */
 public final class RandomKeys {

@@ -13,6 +13,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import takeup.command.Outcome;
 import takeup.command.Shooting;
 import takeup.history.JournalStep;
+import takeup.message.Effect;
+import takeup.message.Key;
+import takeup.message.Message;
+import takeup.message.SaveError;
 
 /** The counter shows what the disk holds; what it does not hold yet is in plain sight. */
 class SavingTest {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import takeup.kit.Suggestion;
+import takeup.message.Key;
 
 /** The space bar is the shutter button; a held one is not. */
 class SpaceTest {

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import takeup.session.Key;
+import takeup.message.Key;
 
 /**
  * A slow line: what arrives, with the silences in milliseconds between, {@code ^} for Escape. No time passes in truth.

@@ -1,0 +1,134 @@
+package takeup.panel;
+
+import java.util.List;
+import java.util.Optional;
+import takeup.exposure.Stops;
+import takeup.grid.Grid;
+import takeup.grid.TextRole;
+import takeup.kit.Shutter;
+import takeup.kit.Suggestion;
+import takeup.kit.Suggestions;
+import takeup.kit.Warning;
+import takeup.report.SetupText;
+import takeup.session.Session;
+import takeup.text.Width;
+
+/**
+ * The pairs that the light of the day asks for, the best one marked: what to set, its error, what speaks against it.
+ */
+public final class SuggestionList {
+    private static final String HEAD = "  to set        error     over box";
+    /** Columns of a row without what is sharp. */
+    private static final int PLAIN = 46;
+
+    private final Grid grid;
+    private final Layout layout;
+    private final List<Suggestion> suggestions;
+    private final Optional<Shutter> shutter;
+    private final int best;
+    private final int chosen;
+    private final boolean hasDepth;
+
+    public SuggestionList(Session session, Optional<Suggestions> advice, Grid grid) {
+        this.grid = grid;
+        this.layout = Layout.of(grid);
+        this.suggestions = advice.map(Suggestions::suggestions).orElse(List.of());
+        this.shutter = session.shown().shutterInHand();
+        this.best = advice.map(Suggestions::best).orElse(-1);
+        this.chosen = session.view().chosen();
+        this.hasDepth = layout.isWideList()
+                && suggestions.stream().anyMatch(it -> it.depth().isPresent());
+    }
+
+    public boolean isEmpty() {
+        return suggestions.isEmpty();
+    }
+
+    /** The column at which another list may begin beside it. */
+    public int end() {
+        return layout.margin() + (hasDepth ? 65 : 44);
+    }
+
+    /** Which columns frames have room for beside it. */
+    public FrameText.Columns columnsBeside() {
+        return layout.columns() >= (hasDepth ? 106 : 100) ? FrameText.Columns.TIMED : FrameText.Columns.TIGHT;
+    }
+
+    /** Draws a heading and so many rows at most: those around the highlighted one, else around the best. */
+    public void draw(int row, int count) {
+        if (isEmpty()) {
+            return;
+        }
+        int margin = layout.margin();
+        grid.put(margin, row, hasDepth ? Width.pad(HEAD, PLAIN) + "sharp" : HEAD, TextRole.LABEL);
+        int width = layout.isTwoLists() ? end() - margin - 2 : layout.columns();
+        int middle = chosen >= 0 ? chosen : best;
+        int first = Math.max(0, Math.min(suggestions.size() - count, middle - count / 2));
+        for (int i = first; i < Math.min(suggestions.size(), first + count); i++) {
+            int line = row + 1 + i - first;
+            if (i == chosen) {
+                grid.fill(margin, line, width, TextRole.CHOSEN);
+            }
+            grid.put(margin, line, Width.cut(text(i), width), role(i));
+        }
+    }
+
+    private TextRole role(int index) {
+        if (index == chosen) {
+            return TextRole.CHOSEN;
+        }
+        return index == best ? TextRole.STRONG : TextRole.NORMAL;
+    }
+
+    /** Pair, error, stops above box speed, what speaks against it. Brackets hold the highlighted pair. */
+    private String text(int index) {
+        Suggestion it = suggestions.get(index);
+        boolean isChosen = index == chosen;
+        String time = it.time().map(Object::toString).orElse("–") + (isChosen ? "]" : "");
+        String error = it.errorStops().isPresent() ? Stops.error(it.errorStops().getAsDouble()) : "";
+        String sum = it.overBoxStops().isPresent() ? overBox(it.overBoxStops().getAsDouble()) : "";
+        String row = mark(index)
+                + (isChosen ? "[" : " ")
+                + Width.pad(it.aperture().toString(), 6)
+                + Width.pad(Width.pad(time, 7) + " " + error, 18)
+                + Width.pad(sum, sum.length() > 4 ? 10 : 5)
+                + remark(it);
+        return hasDepth
+                ? Width.pad(row, PLAIN) + it.depth().map(SetupText::depth).orElse("")
+                : row;
+    }
+
+    /** The arrow is what Enter takes, here as in every list; the dot is the best. */
+    private String mark(int index) {
+        if (index == chosen) {
+            return "►";
+        }
+        return index == best ? "•" : " ";
+    }
+
+    /** What spoils the frame first; then that the time is none of the dial's; then what else there is to say. */
+    private String remark(Suggestion row) {
+        boolean isByTheWatch = row.time()
+                .filter(time -> shutter.filter(it -> it.isByTheWatch(time)).isPresent())
+                .isPresent();
+        return row.warnings().stream()
+                .findFirst()
+                .filter(it ->
+                        !isByTheWatch || it.code() != Warning.Code.RECIPROCITY && it.code() != Warning.Code.HAND_HELD)
+                .map(SuggestionList::brief)
+                .orElse(isByTheWatch ? "by the watch" : "");
+    }
+
+    private static String overBox(double stops) {
+        return Stops.tenths(stops) + (stops > -0.05 ? "" : " under");
+    }
+
+    private static String brief(Warning warning) {
+        return switch (warning.code()) {
+            case OUT_OF_RANGE -> "not on dial";
+            case SYNC_SPEED -> "sync";
+            case RECIPROCITY_BEYOND -> "past table";
+            default -> warning.code().toString();
+        };
+    }
+}
