@@ -61,6 +61,28 @@ class ClassArchiveIT {
         assertEquals(right, answer(moved, "warm again"));
     }
 
+    /** From an archive the program runs on the boot class path, where some libraries do not find what they look for. */
+    @Test
+    void sidecarsAreWrittenWhereThereIsAnArchive() throws IOException {
+        Path home = copied("with an archive");
+        assertEquals(0, warm(home).status());
+        new FakeLab(scratch.resolve("back")).scan("crew_01.tif", 0.4);
+        run(home, "cam 645\nload cn400\nm 8 125\n8 125 ; bow\nunload yes\n", "line");
+
+        Installed.Ended ended = run(home, "yes\n", "scans", "1", "back", "--accept", "--sidecars", "full");
+
+        assertTrue(ended.out().contains("1 sidecar written"), ended.toString());
+        assertEquals(0, ended.status(), ended.toString());
+    }
+
+    private Installed.Ended run(Path home, String input, String... arguments) {
+        List<String> command = new ArrayList<>(
+                List.of(home.resolve("bin").resolve("takeup").toString()));
+        command.addAll(List.of(arguments));
+        command.addAll(List.of("--data", "day"));
+        return Installed.run(Installed.process(scratch, Map.of(), command), input);
+    }
+
     /** The scripts for shells lie ready, and the words for a Tab are the names of files: as the program has them. */
     @Test
     void completionAndVersionAreAnsweredAsTheProgramAnswersThemWithoutAJvm() {
