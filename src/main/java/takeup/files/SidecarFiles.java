@@ -14,13 +14,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import takeup.console.CommandFailed;
 import takeup.console.Console;
 import takeup.disk.IoErrorText;
+import takeup.handoff.FirstSidecar;
 import takeup.handoff.MadeBy;
 import takeup.handoff.Sidecar;
-import takeup.handoff.SidecarDigest;
+import takeup.journal.Archive;
 import takeup.review.Density;
 import takeup.review.FrameKey;
 import takeup.review.Review;
@@ -66,11 +66,11 @@ public final class SidecarFiles {
 
     private final Console out;
 
-    private final MadeBy madeBy;
+    private final Archive archive;
 
-    public SidecarFiles(Console out, MadeBy madeBy) {
+    public SidecarFiles(Console out, Archive archive) {
         this.out = out;
-        this.madeBy = madeBy;
+        this.archive = archive;
     }
 
     /** What became of one sidecar. */
@@ -81,12 +81,8 @@ public final class SidecarFiles {
         FAILED
     }
 
-    /**
-     * A sidecar as it should be.
-     *
-     * @param ofFirstVersion what version 1.0.0 may have written in its place
-     */
-    private record Wanted(String file, Path scan, String text, Supplier<List<String>> ofFirstVersion) {}
+    /** A sidecar as it should be. */
+    private record Wanted(String file, Path scan, String text) {}
 
     /** Writes one for each scan that shows a frame; false if one could not be written. */
     public boolean write(Roll roll, Review review, Naming naming) {
@@ -94,8 +90,9 @@ public final class SidecarFiles {
                 .orElseThrow(() ->
                         new CommandFailed(1, "no scans of " + roll.id() + " are accepted yet: --accept comes first"));
         Map<Outcome, Integer> counts = new EnumMap<>(Outcome.class);
-        for (Wanted wanted : wanted(roll, review, accepted, madeBy)) {
-            counts.merge(write(wanted, Path.of(accepted.folder()), naming), 1, Integer::sum);
+        OwnSidecars own = new OwnSidecars(archive, roll.id());
+        for (Wanted wanted : wanted(roll, review, accepted, Version.madeBy(archive))) {
+            counts.merge(write(wanted, Path.of(accepted.folder()), naming, own), 1, Integer::sum);
         }
         out.line(English.count(counts.getOrDefault(Outcome.WRITTEN, 0), "sidecar") + " written"
                 + more(counts, Outcome.RENEWED, " renewed") + more(counts, Outcome.SAME, " up to date") + " in "
@@ -108,16 +105,17 @@ public final class SidecarFiles {
     }
 
     /** The names of sidecars of takeup's own that say something else than the log now does. */
-    public static List<String> stale(Roll roll, Review review, MadeBy madeBy) {
+    public static List<String> stale(Roll roll, Review review, Archive archive) {
         if (review.accepted().isEmpty()) {
             return List.of();
         }
         List<String> stale = new ArrayList<>();
-        for (Wanted wanted : wanted(roll, review, review.accepted().get(), madeBy)) {
+        OwnSidecars own = new OwnSidecars(archive, roll.id());
+        for (Wanted wanted : wanted(roll, review, review.accepted().get(), Version.madeBy(archive))) {
             for (Naming naming : Naming.values()) {
                 for (Path path : naming.sidecars(wanted.scan)) {
                     Optional<String> there = read(path);
-                    if (there.filter(it -> SidecarDigest.isOwn(it) && !it.equals(wanted.text))
+                    if (there.filter(it -> !it.equals(wanted.text) && own.isOwn(it, wanted.scan))
                             .isPresent()) {
                         stale.add(path.getFileName().toString());
                     }
@@ -143,30 +141,35 @@ public final class SidecarFiles {
                 List<Frame> frames = places.stream().map(roll.frames()::get).toList();
                 Optional<Density> verdict = review.verdicts(roll).get(places.get(0));
                 String text = Sidecar.of(roll, frames, ScanDate.of(scan), verdict.map(Density::toString), madeBy);
-                all.add(new Wanted(
-                        placed.file(), scan, text, () -> Sidecar.ofFirstVersion(roll, frames, ScanDate.of(scan))));
+                all.add(new Wanted(placed.file(), scan, text));
             }
         }
         return all;
     }
 
-    private Outcome write(Wanted wanted, Path folder, Naming naming) {
+    private Outcome write(Wanted wanted, Path folder, Naming naming, OwnSidecars own) {
         if (!wanted.scan.startsWith(folder) || !Files.isRegularFile(wanted.scan)) {
             out.error(wanted.file + " is not in " + folder + " any more, so it gets no sidecar");
             return Outcome.FAILED;
         }
         List<Path> paths = naming.sidecars(wanted.scan);
         Path usual = paths.get(0);
-        Path path = isAnothers(usual, wanted) ? paths.get(1) : usual;
+        Path path = isAnothers(usual, wanted, own) ? paths.get(1) : usual;
         try {
-            if (isAnothers(path, wanted)) {
+            if (isAnothers(path, wanted, own)) {
                 out.error(usual.getFileName() + " and " + path.getFileName()
                         + " are another program's and are not touched");
                 return Outcome.FAILED;
             }
             Outcome outcome = write(path, wanted.text);
             if (path != usual) {
-                out.line(usual.getFileName() + " is another program's and is not touched: takeup's facts are in "
+                boolean isChanged =
+                        read(usual).filter(FirstSidecar::isBegunByIt).isPresent();
+                out.line(usual.getFileName()
+                        + (isChanged
+                                ? " was written by takeup 1.0.0 but says what this roll's log never said, so somebody "
+                                        + "changed it: it is not touched, and takeup's facts are in "
+                                : " is another program's and is not touched: takeup's facts are in ")
                         + path.getFileName());
             }
             return outcome;
@@ -193,15 +196,9 @@ public final class SidecarFiles {
     }
 
     /** Whether something is there that takeup did not write, or that was changed since. */
-    private static boolean isAnothers(Path path, Wanted wanted) {
+    private static boolean isAnothers(Path path, Wanted wanted, OwnSidecars own) {
         return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
-                && read(path).filter(it -> isOwn(it, wanted)).isEmpty();
-    }
-
-    private static boolean isOwn(String text, Wanted wanted) {
-        return SidecarDigest.isOwn(text)
-                || text.contains(">takeup 1.0.0<")
-                        && wanted.ofFirstVersion.get().contains(text);
+                && read(path).filter(it -> own.isOwn(it, wanted.scan)).isEmpty();
     }
 
     private static Optional<String> read(Path path) {

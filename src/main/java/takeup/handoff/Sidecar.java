@@ -95,20 +95,12 @@ public final class Sidecar {
         return whole + "," + Plain.decimals(tenThousandths / 10_000.0, 4) + (value < 0 ? below : above);
     }
 
-    /**
-     * What version 1.0.0 wrote of these frames, with this verdict or another: it left no mark by which its files could
-     * be known.
-     */
-    public static List<String> ofFirstVersion(Roll roll, List<Frame> frames, Optional<String> scannedAt) {
+    /** What version 1.0.0 wrote of these frames, but for how it put the exposure into words: without its mark. */
+    static String ofFirstVersion(Roll roll, List<Frame> frames, Optional<String> scannedAt, Optional<String> verdict) {
         try {
-            List<String> texts = new ArrayList<>();
-            for (String verdict : List.of("", "thin", "good", "dense")) {
-                texts.add(text(
-                        facts(roll, frames, scannedAt, Optional.of(verdict).filter(it -> !it.isEmpty()), "1.0.0")));
-            }
-            return texts;
+            return text(facts(roll, frames, scannedAt, verdict, FirstSidecar.VERSION));
         } catch (XMPException e) {
-            return List.of();
+            return "";
         }
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import takeup.console.Console;
 import takeup.files.SidecarFiles;
-import takeup.handoff.MadeBy;
+import takeup.journal.Archive;
 import takeup.json.Json;
 import takeup.options.JsonOption;
 import takeup.review.Density;
@@ -15,7 +15,7 @@ import takeup.roll.Roll;
 import takeup.text.Width;
 
 /** What was accepted and judged before of a roll, to be printed. */
-record AcceptedScans(Roll roll, Review review, MadeBy madeBy) {
+record AcceptedScans(Roll roll, Review review, Archive archive) {
     void print(Console console, JsonOption json) {
         if (json.isAsked()) {
             console.json("scans-accepted", json());
@@ -26,7 +26,7 @@ record AcceptedScans(Roll roll, Review review, MadeBy madeBy) {
                         .map(it -> it.scans().size() + " scans in " + it.folder())
                         .orElse("no scans accepted yet: takeup scans " + roll.id() + " FOLDER"));
         lines().forEach(console::line);
-        List<String> stale = SidecarFiles.stale(roll, review, madeBy);
+        List<String> stale = SidecarFiles.stale(roll, review, archive);
         if (!stale.isEmpty()) {
             console.line("sidecars that are behind the log: " + String.join(", ", stale) + "; --sidecars renews them");
         }
@@ -66,6 +66,6 @@ record AcceptedScans(Roll roll, Review review, MadeBy madeBy) {
                 .and("roll", roll.id())
                 .and("folder", review.accepted().map(ReviewEvent.Accepted::folder))
                 .and("frames", frames)
-                .and("staleSidecars", SidecarFiles.stale(roll, review, madeBy));
+                .and("staleSidecars", SidecarFiles.stale(roll, review, archive));
     }
 }

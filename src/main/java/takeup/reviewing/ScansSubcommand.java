@@ -16,7 +16,6 @@ import takeup.console.Console;
 import takeup.console.InTerminal;
 import takeup.files.ScanFolder;
 import takeup.files.SidecarFiles;
-import takeup.files.Version;
 import takeup.journal.Archive;
 import takeup.journal.JournalRecords;
 import takeup.options.GlobalOptions;
@@ -104,7 +103,7 @@ public final class ScansSubcommand implements Callable<Integer> {
                 throw new CommandFailed(2, "name the folder that came back");
             }
             review = save(found, review, decided);
-            new AcceptedScans(found, review, Version.madeBy(global.archive())).print(global.console(), json);
+            new AcceptedScans(found, review, archive).print(global.console(), json);
         } else {
             Path path = folder(folder);
             OpenedScans opened = OpenedScans.of(archive, found, path);
@@ -138,7 +137,7 @@ public final class ScansSubcommand implements Callable<Integer> {
             }
         }
         if (sidecars != null) {
-            isWhole &= new SidecarFiles(global.console(), Version.madeBy(global.archive()))
+            isWhole &= new SidecarFiles(global.console(), archive)
                     .write(found, review, SidecarFiles.Naming.named(sidecars));
         }
         return isWhole ? 0 : 1;

@@ -1,6 +1,8 @@
 package takeup.roll;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Something that happened to a roll, as it was written down.
@@ -19,5 +21,14 @@ public record RollRecord(long step, OffsetDateTime at, RollEvent event) {
         String record = roll.id() + ", loaded at " + roll.loadedAt().toEpochSecond() + ", by step " + step + " at "
                 + at.toInstant();
         return after.with(after.log().broughtBy(record));
+    }
+
+    /** The roll as it was after each of these records. */
+    public static List<Roll> statesAlong(List<RollRecord> records) {
+        List<Roll> states = new ArrayList<>();
+        for (int count = 1; count <= records.size(); count++) {
+            Roll.of(records.subList(0, count)).ifPresent(states::add);
+        }
+        return states;
     }
 }

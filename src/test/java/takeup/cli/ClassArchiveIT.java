@@ -76,8 +76,8 @@ class ClassArchiveIT {
     }
 
     private Installed.Ended run(Path home, String input, String... arguments) {
-        List<String> command = new ArrayList<>(
-                List.of(home.resolve("bin").resolve("takeup").toString()));
+        List<String> command =
+                new ArrayList<>(List.of(home.resolve("bin").resolve("takeup").toString()));
         command.addAll(List.of(arguments));
         command.addAll(List.of("--data", "day"));
         return Installed.run(Installed.process(scratch, Map.of(), command), input);
